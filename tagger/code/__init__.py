@@ -1,0 +1,1 @@
+"""What machines read: tag numbers, the payload, the link, the symbols."""

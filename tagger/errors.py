@@ -1,0 +1,118 @@
+"""One family of exceptions; every one tells the field, the value, why, and the mend."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from pydantic import ValidationError
+
+
+@dataclass(frozen=True)
+class Problem:
+    """One thing wrong with an input.
+
+    ``field`` is a dotted path in the input ("end_b.dash"), ``value`` what was given there,
+    ``why`` a sentence without the field's name, ``mend`` what to do about it.
+    """
+
+    field: str
+    value: object
+    why: str
+    mend: str = ""
+
+    def __str__(self) -> str:
+        given = "" if self.value is None else f" (given: {self.value!r})"
+        mend = f" {self.mend}" if self.mend else ""
+        return f"{self.field}: {self.why}{given}.{mend}"
+
+    def as_dict(self) -> dict[str, object]:
+        """The problem as plain JSON values."""
+        value = self.value
+        if not isinstance(value, str | int | float | bool | type(None)):
+            value = repr(value)
+        return {"field": self.field, "value": value, "why": self.why, "mend": self.mend}
+
+
+class TaggerError(Exception):
+    """Base of everything this package raises on purpose."""
+
+    def __init__(self, problems: Problem | Iterable[Problem]) -> None:
+        self.problems = (problems,) if isinstance(problems, Problem) else tuple(problems)
+        super().__init__("\n".join(str(problem) for problem in self.problems))
+
+    def within(self, prefix: str) -> TaggerError:
+        """The same error with every field put under ``prefix`` ("row 3")."""
+        return type(self)(
+            Problem(f"{prefix}.{p.field}" if p.field else prefix, p.value, p.why, p.mend)
+            for p in self.problems
+        )
+
+
+class UnitError(TaggerError, ValueError):
+    """A figure with a unit that cannot be read."""
+
+
+class SpecError(TaggerError):
+    """A spec that does not describe an assembly."""
+
+
+class NumberError(TaggerError):
+    """Not a tag number, or one with a slip in it."""
+
+
+class PayloadError(TaggerError):
+    """Digits that are not a payload, or a damaged one."""
+
+
+class LinkError(TaggerError):
+    """Not a link this system can read."""
+
+
+class TradeError(TaggerError):
+    """Parts that cannot exist, or cannot be put together."""
+
+
+class TemplateError(TaggerError):
+    """A label template that cannot be used; ``field`` starts with its file name."""
+
+
+class SymbolError(TaggerError):
+    """A symbol that does not fit or would not scan."""
+
+
+class StoreError(TaggerError):
+    """A record that cannot be kept or found."""
+
+
+def problems_of(error: ValidationError) -> list[Problem]:
+    """Turns a pydantic error into problems with dotted fields and plain words."""
+    found = []
+    for item in error.errors(include_url=False):
+        field = ".".join(str(part) for part in item["loc"] if not _is_branch(part)) or "spec"
+        kind, context = item["type"], item.get("ctx", {})
+        value: object = item.get("input")
+        if isinstance(value, dict | list):
+            value = None
+        if kind == "extra_forbidden":
+            found.append(Problem(field, value, "is not a field here", "Take it out, or check its spelling."))
+        elif kind == "missing":
+            found.append(Problem(field, None, "is missing", "Add it."))
+        elif isinstance(context.get("error"), TaggerError):
+            for inner in context["error"].problems:
+                path = ".".join(part for part in (field if field != "spec" else "", inner.field) if part)
+                given = inner.value if inner.value is not None else value
+                found.append(Problem(path or "spec", given, inner.why, inner.mend))
+        elif kind in ("enum", "literal_error"):
+            found.append(Problem(field, value, "is not known here", f"Use one of: {context['expected']}."))
+        else:
+            found.append(Problem(field, value, item["msg"][:1].lower() + item["msg"][1:]))
+    return found
+
+
+def _is_branch(part: object) -> bool:
+    """pydantic names the arm of a union it tried; that is no field of the user's."""
+    return isinstance(part, str) and (
+        part.startswith(("literal[", "function-", "constrained-", "lax-or-strict"))
+        or part in {"int", "float", "str"}
+    )

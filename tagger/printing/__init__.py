@@ -1,0 +1,1 @@
+"""From spec to ink."""

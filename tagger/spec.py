@@ -1,0 +1,435 @@
+"""AssemblySpec: one finished hose assembly as a value. Everything else is a view of it.
+
+Figures are SI and rounded to what the tag carries, so that a spec read back from its tag
+equals the spec registered: lengths to 0.1 mm, pressures to 0.1 bar, temperatures to 0.1 °C.
+"""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Callable
+from datetime import date
+from enum import StrEnum
+from fractions import Fraction
+from typing import Annotated, Any, Literal
+
+from pydantic import (
+    BaseModel,
+    BeforeValidator,
+    ConfigDict,
+    Field,
+    ValidationError,
+    WithJsonSchema,
+    field_validator,
+    model_validator,
+)
+
+from tagger.errors import Problem, SpecError, problems_of
+from tagger.units import read_length_mm, read_pressure_bar, read_temperature_c, read_torque_nm
+
+
+class Connection(StrEnum):
+    """The family an end belongs to, named by its standard."""
+
+    SAE_37_FLARE = "sae_37_flare"  # SAE J514, ISO 8434-2
+    SAE_45_FLARE = "sae_45_flare"  # SAE J512
+    ORFS = "orfs"  # SAE J1453, ISO 8434-3
+    SAE_ORB = "sae_orb"  # SAE J1926, ISO 11926
+    METRIC_ORB = "metric_orb"  # ISO 6149
+    NPT = "npt"  # ASME B1.20.1
+    NPTF = "nptf"  # ASME B1.20.3
+    NPSM = "npsm"  # ASME B1.20.1
+    BSPP = "bspp"  # ISO 228-1, ISO 8434-6
+    BSPT = "bspt"  # ISO 7-1
+    DIN24_LIGHT = "din24_light"  # ISO 8434-1
+    DIN24_HEAVY = "din24_heavy"  # ISO 8434-1
+    FLANGE_CODE61 = "flange_code61"  # ISO 6162-1, SAE J518
+    FLANGE_CODE62 = "flange_code62"  # ISO 6162-2, SAE J518
+    JIS_30 = "jis_30"
+    JIS_60 = "jis_60"
+
+    @property
+    def sized_by(self) -> Sizing:
+        """How the family names its sizes."""
+        return _SIZED_BY.get(self, Sizing.DASH)
+
+    @property
+    def is_flange(self) -> bool:
+        return self in (Connection.FLANGE_CODE61, Connection.FLANGE_CODE62)
+
+
+class Sizing(StrEnum):
+    """The terms in which a family names its sizes."""
+
+    DASH = "dash"  # sixteenths of an inch: 12
+    PIPE = "pipe"  # nominal pipe size in inches: "3/4"
+    TUBE = "tube"  # tube outside diameter in mm: "12"
+    THREAD = "thread"  # metric thread: "M22x1.5"
+
+
+_SIZED_BY = {
+    **dict.fromkeys(
+        (Connection.NPT, Connection.NPTF, Connection.NPSM, Connection.BSPP, Connection.BSPT, Connection.JIS_60),
+        Sizing.PIPE,
+    ),
+    Connection.DIN24_LIGHT: Sizing.TUBE,
+    Connection.DIN24_HEAVY: Sizing.TUBE,
+    Connection.METRIC_ORB: Sizing.THREAD,
+    Connection.JIS_30: Sizing.THREAD,
+}  # fmt: skip
+
+
+class Form(StrEnum):
+    MALE = "male"
+    FEMALE_SWIVEL = "female_swivel"
+    FEMALE_FIXED = "female_fixed"
+    FLANGE_HEAD = "flange_head"
+
+
+class Material(StrEnum):
+    CARBON_STEEL = "carbon_steel"
+    STAINLESS_STEEL = "stainless_steel"
+    BRASS = "brass"
+    ALUMINIUM = "aluminium"
+
+
+class LengthBasis(StrEnum):
+    SEALING_FACE = "sealing_face"
+    THREAD_END = "thread_end"
+    ELBOW_CENTRELINE = "elbow_centreline"
+
+
+class Fluid(StrEnum):
+    """What flows through it; the symbols are those of ISO 6743-4 where it has one."""
+
+    MINERAL_OIL = "mineral_oil"  # HL, HM, HV
+    WATER_OIL_EMULSION = "water_oil_emulsion"  # HFA, HFB
+    WATER_GLYCOL = "water_glycol"  # HFC
+    PHOSPHATE_ESTER = "phosphate_ester"  # HFD-R
+    SYNTHETIC_ESTER = "synthetic_ester"  # HEES, HFD-U
+    VEGETABLE_OIL = "vegetable_oil"  # HETG
+    POLYGLYCOL = "polyglycol"  # HEPG
+    WATER = "water"
+    DIESEL = "diesel"
+    PETROL = "petrol"
+    AIR = "air"
+    REFRIGERANT = "refrigerant"
+
+
+class Cover(StrEnum):
+    """What goes over the hose."""
+
+    ABRASION_SLEEVE = "abrasion_sleeve"
+    SPRING_GUARD = "spring_guard"
+    SPIRAL_GUARD = "spiral_guard"
+    FIRE_SLEEVE = "fire_sleeve"
+    HEAT_SLEEVE = "heat_sleeve"
+    BURST_SLEEVE = "burst_sleeve"
+    ARMOUR = "armour"
+    BEND_RESTRICTOR = "bend_restrictor"
+
+
+def _figure(read: Callable[[object], float], unit: str, places: int = 1) -> tuple[Any, ...]:
+    def rounded(value: object) -> float:
+        return round(read(value), places)
+
+    schema = {
+        "anyOf": [{"type": "number"}, {"type": "string"}],
+        "description": f"{unit}, or a string with a unit",
+    }
+    return (
+        BeforeValidator(rounded),
+        WithJsonSchema(schema, mode="validation"),
+        WithJsonSchema({"type": "number", "description": unit}, mode="serialization"),
+    )
+
+
+_LENGTH, _PRESSURE = _figure(read_length_mm, "mm"), _figure(read_pressure_bar, "bar")
+_TEMPERATURE, _TORQUE = _figure(read_temperature_c, "°C"), _figure(read_torque_nm, "N·m")
+LengthMm = Annotated[float, *_LENGTH]
+PressureBar = Annotated[float, *_PRESSURE]
+TemperatureC = Annotated[float, *_TEMPERATURE]
+TorqueNm = Annotated[float, *_TORQUE]
+
+
+def _bounded(low: float, high: float) -> Any:
+    return Field(ge=low, le=high)
+
+
+class _Value(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
+
+
+class Hose(_Value):
+    """The hose between the ends: ``standard`` as printed on the lay line, bore by ``dash``."""
+
+    standard: str = Field(min_length=1, max_length=40)
+    dash: int = Field(ge=1, le=127)
+    edition: str | None = Field(default=None, min_length=1, max_length=12)
+    lot: str | None = Field(default=None, max_length=40)
+
+    @field_validator("standard", mode="after")
+    @classmethod
+    def _one_spacing(cls, value: str) -> str:
+        return re.sub(r"\s+", " ", value)
+
+
+class End(_Value):
+    """One end fitting.
+
+    ``dash`` or ``size``: exactly one, whichever the family uses. ``hose_dash`` states a jump
+    size: the hose this fitting's tail is made for, where that is not the natural one.
+    ``shape``: straight, elbow_45, elbow_90, or the bend in whole degrees.
+    """
+
+    connection: Connection
+    dash: int | None = Field(default=None, ge=1, le=127)
+    size: str | None = Field(default=None, max_length=12)
+    form: Form
+    shape: Literal["straight", "elbow_45", "elbow_90"] | Annotated[int, _bounded(1, 180)] = "straight"
+    drop_mm: Annotated[float, *_LENGTH, _bounded(1, 1600)] | None = None
+    material: Material = Material.CARBON_STEEL
+    hose_dash: int | None = Field(default=None, ge=1, le=127)
+    lot: str | None = Field(default=None, max_length=40)
+
+    @field_validator("shape", mode="after")
+    @classmethod
+    def _named_angle(cls, value: str | int) -> str | int:
+        return {45: "elbow_45", 90: "elbow_90"}.get(value, value) if isinstance(value, int) else value
+
+    @model_validator(mode="before")
+    @classmethod
+    def _size_in_family_terms(cls, data: Any) -> Any:
+        """Pipe and tube sizes arrive in many spellings, and pipe sizes by dash too."""
+        if not isinstance(data, dict):
+            return data
+        try:
+            family = Connection(data.get("connection", ""))
+        except ValueError:
+            return data
+        dash, size = data.get("dash"), data.get("size")
+        data = dict(data)
+        if size is not None and family.sized_by is not Sizing.DASH:
+            data["size"] = compact_size(family, size)
+        if family.sized_by is Sizing.PIPE and size is None and isinstance(dash, int):
+            data["size"], data["dash"] = _pipe_of_dash(dash), None
+        return data
+
+    @model_validator(mode="after")
+    def _consistent(self) -> End:
+        wanted = self.connection.sized_by
+        if (self.dash is None) == (self.size is None):
+            raise SpecValueError("dash", None, "give exactly one of dash and size", _size_hint(wanted))
+        if wanted is Sizing.DASH and self.dash is None:
+            raise SpecValueError(
+                "size", self.size, f"{self.connection} is named by dash size", _size_hint(wanted)
+            )
+        if wanted is not Sizing.DASH and self.size is None:
+            raise SpecValueError(
+                "dash", self.dash, f"{self.connection} is not named by dash size", _size_hint(wanted)
+            )
+        if self.connection.is_flange != (self.form is Form.FLANGE_HEAD):
+            mend = (
+                "Use flange_head."
+                if self.connection.is_flange
+                else "Use male, female_swivel or female_fixed."
+            )
+            raise SpecValueError("form", str(self.form), f"is not a form of {self.connection}", mend)
+        if self.shape == "straight" and self.drop_mm is not None:
+            raise SpecValueError(
+                "drop_mm",
+                self.drop_mm,
+                "a straight end has no drop",
+                "Leave it out, or give the elbow's shape.",
+            )
+        return self
+
+    @property
+    def is_elbow(self) -> bool:
+        return self.shape != "straight"
+
+    @property
+    def angle_deg(self) -> int:
+        """The bend in degrees; 0 when straight."""
+        if isinstance(self.shape, int):
+            return self.shape
+        return {"straight": 0, "elbow_45": 45, "elbow_90": 90}[self.shape]
+
+    @property
+    def size_text(self) -> str:
+        """The size as the trade says it: "-12", "3/4", "12 mm" or "M22x1.5"."""
+        if self.dash is not None:
+            return f"-{self.dash}"
+        return f"{self.size} mm" if self.connection.sized_by is Sizing.TUBE else str(self.size)
+
+    @property
+    def size_key(self) -> str:
+        """The size as the tables key it: "12", "3/4", "M22x1.5"."""
+        return str(self.dash if self.dash is not None else self.size)
+
+
+class PressureOverride(_Value):
+    """A working pressure from elsewhere than the tables; never without its source."""
+
+    value_bar: Annotated[float, *_PRESSURE, _bounded(0.1, 3000)]
+    source: str = Field(min_length=1, max_length=80)
+
+
+class AssemblySpec(_Value):
+    """The whole spec of one finished assembly."""
+
+    hose: Hose
+    end_a: End
+    end_b: End
+    length_mm: Annotated[float, *_LENGTH, _bounded(10, 100_000)]
+    length_basis: LengthBasis = LengthBasis.SEALING_FACE
+    clocking_deg: int | None = Field(default=None, ge=0, le=359)
+    max_temperature_c: Annotated[float, *_TEMPERATURE, _bounded(-100, 600)] | None = None
+    fluid: Fluid | None = None
+    covers: tuple[Cover, ...] = ()
+    working_pressure: PressureOverride | None = None
+    note: str | None = Field(default=None, max_length=200)
+
+    @field_validator("covers", mode="after")
+    @classmethod
+    def _each_once_in_order(cls, value: tuple[Cover, ...]) -> tuple[Cover, ...]:
+        return tuple(cover for cover in Cover if cover in value)
+
+    @model_validator(mode="after")
+    def _clocking_where_it_means_something(self) -> AssemblySpec:
+        both = self.end_a.is_elbow and self.end_b.is_elbow
+        if both and self.clocking_deg is None:
+            raise SpecValueError(
+                "clocking_deg", None, "is missing: both ends are elbows",
+                "Hold end A nearest you pointing down and give the angle, counter-clockwise, to end B (0-359).",
+            )  # fmt: skip
+        if not both and self.clocking_deg is not None:
+            raise SpecValueError(
+                "clocking_deg",
+                self.clocking_deg,
+                "means nothing unless both ends are elbows",
+                "Leave it out.",
+            )
+        return self
+
+    @classmethod
+    def read(cls, data: object) -> AssemblySpec:
+        """A spec from a JSON text or from plain values.
+
+        Raises SpecError naming every field that is wrong.
+        """
+        if isinstance(data, str | bytes | bytearray):
+            try:
+                data = json.loads(data)
+            except ValueError as error:
+                raise SpecError(
+                    Problem("spec", None, f"is not JSON: {error}", "Check quotes and commas.")
+                ) from None
+        try:
+            return cls.model_validate(data)
+        except ValidationError as error:
+            raise SpecError(problems_of(error)) from None
+
+    def as_dict(self) -> dict[str, Any]:
+        """Plain JSON values, absent figures left out (but ``clocking_deg`` always there)."""
+        data = self.model_dump(mode="json", exclude_none=True)
+        data.setdefault("clocking_deg", None)
+        return data
+
+    def carried(self) -> AssemblySpec:
+        """The part of the spec that a tag carries: without lots and note."""
+        return self.model_copy(
+            update={
+                "hose": self.hose.model_copy(update={"lot": None}),
+                "end_a": self.end_a.model_copy(update={"lot": None}),
+                "end_b": self.end_b.model_copy(update={"lot": None}),
+                "note": None,
+            }
+        )
+
+
+class Basis(StrEnum):
+    """Where a count of flats starts, or that the figure is a torque only."""
+
+    FINGER_TIGHT = "finger_tight"
+    WRENCH_RESISTANCE = "wrench_resistance"
+    NOT_STATED = "not_stated"
+    TORQUE = "torque"
+
+
+class Tightening(_Value):
+    """How to tighten one end, as the tag carries it. Flats are sixths of a turn of the nut.
+
+    ``torque_part``: what the torque turns: the nut, or each cap screw of a flange.
+    """
+
+    torque_min_nm: Annotated[float, *_TORQUE, _bounded(0.1, 1600)] | None = None
+    torque_max_nm: Annotated[float, *_TORQUE, _bounded(0.1, 1600)] | None = None
+    flats_min: Annotated[float, _bounded(0, 21)] | None = None
+    flats_max: Annotated[float, _bounded(0, 21)] | None = None
+    flats_basis: Basis | None = None
+    torque_part: Literal["nut", "cap_screw"] = "nut"
+
+
+class TagContent(_Value):
+    """Everything the symbol on a tag says, beside the tag number."""
+
+    spec: AssemblySpec
+    working_pressure_bar: Annotated[float, *_PRESSURE, _bounded(0.1, 3000)] | None = None
+    tighten_a: Tightening | None = None
+    tighten_b: Tightening | None = None
+    built_on: date | None = None
+
+
+class SpecValueError(SpecError, ValueError):
+    """A SpecError that pydantic collects with its own."""
+
+    def __init__(self, field: str, value: object, why: str, mend: str) -> None:
+        super().__init__(Problem(field, value, why, mend))
+
+
+_PIPE = re.compile(r"^[GR]?[cp]?\s*(\d+(?:[ -]\d+/\d+)?|\d+/\d+)\s*(?:in|inch|\")?$", re.IGNORECASE)
+_TUBE = re.compile(r"^(\d+)\s*(?:mm)?\s*[LS]?$", re.IGNORECASE)
+_THREAD = re.compile(r"^M\s*(\d+)\s*[xX×*]\s*(\d+(?:[.,]\d+)?)$", re.IGNORECASE)
+
+
+def compact_size(family: Connection, size: object) -> object:
+    """The one spelling of a size that everything else uses.
+
+    >>> compact_size(Connection.BSPP, "G1-1/4"), compact_size(Connection.DIN24_LIGHT, "12 mm")
+    ('1 1/4', '12')
+    >>> compact_size(Connection.METRIC_ORB, "m22 x 1,5")
+    'M22x1.5'
+    """
+    text = str(size).strip()
+    if family.sized_by is Sizing.PIPE and (match := _PIPE.match(text)):
+        return match[1].replace("-", " ")
+    if family.sized_by is Sizing.TUBE and (match := _TUBE.match(text)):
+        return match[1]
+    if family.sized_by is Sizing.THREAD and (match := _THREAD.match(text)):
+        return f"M{int(match[1])}x{float(match[2].replace(',', '.')):g}"
+    return text
+
+
+def dash_of_pipe(size: str) -> int:
+    """The dash of a nominal pipe size: its sixteenths of an inch.
+
+    >>> dash_of_pipe("1 1/4")
+    20
+    """
+    return int(sum(Fraction(part) for part in size.split()) * 16)
+
+
+def _pipe_of_dash(dash: int) -> str:
+    whole, part = divmod(Fraction(dash, 16), 1)
+    return " ".join(([str(whole)] if whole else []) + ([str(part)] if part else []))
+
+
+def _size_hint(sizing: Sizing) -> str:
+    return {
+        Sizing.DASH: 'Give "dash", for example 12.',
+        Sizing.PIPE: 'Give "size", the nominal pipe size, for example "3/4".',
+        Sizing.TUBE: 'Give "size", the tube outside diameter in mm, for example "12".',
+        Sizing.THREAD: 'Give "size", the thread, for example "M22x1.5".',
+    }[sizing]

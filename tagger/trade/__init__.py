@@ -1,0 +1,1 @@
+"""What the trade knows: pure functions over data files."""

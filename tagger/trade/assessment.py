@@ -1,0 +1,129 @@
+"""What the trade says of a spec: the answer of ``check``, as values.
+
+A figure that is not known is None, never a guess; a figure that is known carries its source.
+"""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Literal
+
+from pydantic import BaseModel, ConfigDict
+
+from tagger.spec import AssemblySpec, Basis, TagContent, Tightening
+
+NOT_KNOWN = "not known: use the fitting maker's"
+
+
+class _Value(BaseModel):
+    model_config = ConfigDict(frozen=True)
+
+
+class PartRating(_Value):
+    """Working pressure of one part, in bar; None where no table gives it."""
+
+    part: str  # "hose", "end_a", "end_b", "adapter_1", "override"
+    value_bar: float | None
+    source: str
+    confidence: Literal["published", "memory", "shop", "given", "none"]
+    note: str = ""
+
+
+class WorkingPressure(_Value):
+    """The least of the parts. None when any part's rating is not known and none is given."""
+
+    value_bar: float | None
+    limited_by: str | None  # a part's name
+    source: str
+    parts: tuple[PartRating, ...] = ()
+
+
+class LengthTolerance(_Value):
+    """Both figures positive, in mm: the length may be ``minus`` shorter and ``plus`` longer."""
+
+    minus: float
+    plus: float
+    source: str
+
+
+class Torque(_Value):
+    """N·m; ``min`` is None where the source gives a ceiling only."""
+
+    min: float | None
+    max: float
+    basis: str  # lubrication and joint as the source states them
+    source: str
+    part: Literal["nut", "cap_screw"] = "nut"
+
+
+class Flats(_Value):
+    """Sixths of a turn of the nut, counted from ``basis``."""
+
+    min: float
+    max: float
+    basis: Basis
+    source: str
+
+
+class EndAdvice(_Value):
+    """How to tighten one end. ``spread`` names the sources that disagree with those shown.
+
+    ``steps`` names rows of data/fit_steps.csv in order; ``figures`` fills their placeholders.
+    """
+
+    torque: Torque | None
+    flats: Flats | None
+    spread: tuple[str, ...] = ()
+    steps: tuple[str, ...] = ()
+    figures: dict[str, str] = {}
+
+
+class Warning_(_Value):
+    """Something the reader must know; ``code`` is stable, ``text`` is English."""
+
+    code: str
+    field: str
+    text: str
+    severity: Literal["danger", "care", "note"] = "care"
+
+
+class Assessment(_Value):
+    """Everything the trade derives from a spec."""
+
+    working_pressure: WorkingPressure
+    test_pressure_bar: float | None
+    burst_pressure_bar: float | None
+    length_tolerance: LengthTolerance | None
+    clocking_tolerance_deg: float | None
+    bend_radius_mm: float | None
+    bend_radius_source: str
+    hose_od_mm: float | None  # nominal outside diameter, for what goes round the hose
+    hose_od_source: str
+    end_a: EndAdvice
+    end_b: EndAdvice
+    warnings: tuple[Warning_, ...] = ()
+
+    def content_of(self, spec: AssemblySpec, built_on: date | None = None) -> TagContent:
+        """What a tag for this spec carries."""
+        return TagContent(
+            spec=spec.carried(),
+            working_pressure_bar=self.working_pressure.value_bar,
+            tighten_a=carried_tightening(self.end_a),
+            tighten_b=carried_tightening(self.end_b),
+            built_on=built_on,
+        )
+
+
+def carried_tightening(advice: EndAdvice) -> Tightening | None:
+    """The figures of one end as the tag carries them; None where none is known."""
+    if advice.torque is None and advice.flats is None:
+        return None
+    torque, flats = advice.torque, advice.flats
+    return Tightening(
+        torque_min_nm=torque.min if torque else None,
+        torque_max_nm=torque.max if torque else None,
+        torque_part=torque.part if torque else "nut",
+        flats_min=flats.min if flats else None,
+        flats_max=flats.max if flats else None,
+        flats_basis=flats.basis if flats else None,
+    )

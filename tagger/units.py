@@ -1,0 +1,177 @@
+"""Reading figures with units ("1 1/16 in", "3000 psi", "1.25 m"), and showing both systems.
+
+Everything inside is SI: mm, bar, N·m, °C. Conversion factors are the exact definitions
+of the inch (25.4 mm) and the pound-force (4.4482216152605 N): NIST SP 811, appendix B.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from fractions import Fraction
+
+from tagger.errors import Problem, UnitError
+
+MM_PER_INCH = 25.4
+BAR_PER_PSI = 0.0689475729
+NM_PER_LBF_FT = 1.3558179483
+NM_PER_LBF_IN = NM_PER_LBF_FT / 12
+
+_LENGTH = {
+    "mm": 1.0, "cm": 10.0, "m": 1000.0,
+    "in": MM_PER_INCH, "inch": MM_PER_INCH, "inches": MM_PER_INCH, '"': MM_PER_INCH,
+    "″": MM_PER_INCH, "ft": 12 * MM_PER_INCH, "'": 12 * MM_PER_INCH,
+}  # fmt: skip
+_PRESSURE = {"bar": 1.0, "mpa": 10.0, "kpa": 0.01, "psi": BAR_PER_PSI}
+_TORQUE = {
+    "nm": 1.0, "n·m": 1.0, "n.m": 1.0, "lbf·ft": NM_PER_LBF_FT, "lbf.ft": NM_PER_LBF_FT,
+    "lbfft": NM_PER_LBF_FT, "lbft": NM_PER_LBF_FT, "ft-lb": NM_PER_LBF_FT, "ftlb": NM_PER_LBF_FT,
+    "lbf·in": NM_PER_LBF_IN, "lbf.in": NM_PER_LBF_IN, "lbfin": NM_PER_LBF_IN,
+    "lbin": NM_PER_LBF_IN, "in-lb": NM_PER_LBF_IN,
+}  # fmt: skip
+
+_FIGURE = re.compile(
+    r"^\s*(?P<sign>[-+])?\s*"
+    r"(?:(?P<whole>\d+)(?:\s+|-))?(?P<top>\d+)\s*/\s*(?P<bottom>\d+)\s*(?P<unit>[^\d\s].*)?$"
+    r"|^\s*(?P<decimal>[-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(?P<unit2>[^\d\s].*)?$"
+)
+
+
+def read_length_mm(value: object) -> float:
+    """A length in mm; a bare number is mm.
+
+    >>> read_length_mm("1 1/16 in")
+    26.9875
+    >>> read_length_mm("1.25 m"), read_length_mm(12)
+    (1250.0, 12.0)
+    """
+    return _read(value, _LENGTH, "mm", 'a length such as 1250, "1250 mm" or "49 1/4 in"')
+
+
+def read_pressure_bar(value: object) -> float:
+    """A pressure in bar; a bare number is bar.
+
+    >>> round(read_pressure_bar("3000 psi"), 1)
+    206.8
+    """
+    return _read(value, _PRESSURE, "bar", 'a pressure such as 207, "207 bar" or "3000 psi"')
+
+
+def read_torque_nm(value: object) -> float:
+    """A torque in N·m; a bare number is N·m.
+
+    >>> round(read_torque_nm("75 lbf·ft"), 1)
+    101.7
+    """
+    return _read(value, _TORQUE, "nm", 'a torque such as 102, "102 Nm" or "75 lbf·ft"')
+
+
+def read_temperature_c(value: object) -> float:
+    """A temperature in °C; a bare number is °C.
+
+    >>> read_temperature_c("212 F"), read_temperature_c("100 °C")
+    (100.0, 100.0)
+    """
+    scales = {"c": 1.0, "°c": 1.0, "f": 1.0, "°f": 1.0}
+    figure = _read(value, scales, "c", 'a temperature such as 100, "100 C" or "212 F"')
+    if isinstance(value, str) and value.strip().lower().endswith("f"):
+        figure = (figure - 32) / 1.8
+    return figure
+
+
+def _read(value: object, factors: dict[str, float], bare: str, wanted: str) -> float:
+    def refuse(why: str) -> UnitError:
+        return UnitError(Problem("", value, why, f"Give {wanted}."))
+
+    if isinstance(value, bool) or not isinstance(value, int | float | str):
+        raise refuse("is not a figure")
+    if isinstance(value, int | float):
+        if not math.isfinite(value):
+            raise refuse("is not a finite figure")
+        return float(value)
+    match = _FIGURE.match(value.replace("\u00a0", " "))
+    if match is None:
+        raise refuse("cannot be read as a figure with a unit")
+    if match["top"]:
+        if int(match["bottom"]) == 0:
+            raise refuse("has a fraction over zero")
+        figure = float(int(match["whole"] or 0) + Fraction(int(match["top"]), int(match["bottom"])))
+        figure = -figure if match["sign"] == "-" else figure
+    else:
+        text = match["decimal"]
+        if re.search(r"\d,\d{3}$", text):
+            raise refuse("has a comma that may mean thousands or decimals")
+        figure = float(text.replace(",", "."))
+    unit = (match["unit"] or match["unit2"] or bare).strip().lower().rstrip(".")
+    unit = unit.replace(" ", "") if unit not in factors else unit
+    if unit not in factors:
+        raise refuse(f"has a unit not known here, {unit!r}")
+    return round(figure * factors[unit], 9)
+
+
+def inch_text(mm: float, *, denominator: int = 64) -> str:
+    """Inches as the trade writes them: a fraction where the figure is one, else two decimals.
+
+    >>> inch_text(26.9875), inch_text(1250.95), inch_text(1250)
+    ('1 1/16 in', '49 1/4 in', '49.21 in')
+    """
+    inches = mm / MM_PER_INCH
+    nearest = Fraction(round(inches * denominator), denominator)
+    if abs(float(nearest) * MM_PER_INCH - mm) > 0.051:
+        return f"{inches:.2f} in"
+    whole, part = divmod(nearest, 1)
+    pieces = ([str(whole)] if whole or not part else []) + ([str(part)] if part else [])
+    return " ".join(pieces) + " in"
+
+
+def number_text(value: float, places: int = 1) -> str:
+    """A figure without a useless ".0".
+
+    >>> number_text(1250.0), number_text(55.9)
+    ('1250', '55.9')
+    """
+    return f"{round(value, places):.{places}f}".rstrip("0").rstrip(".") if places else f"{value:.0f}"
+
+
+def show_length(mm: float) -> str:
+    """Both systems.
+
+    >>> show_length(1250)
+    '1250 mm (49.21 in)'
+    """
+    return f"{number_text(mm)} mm ({inch_text(mm)})"
+
+
+def psi_of(bar: float) -> int:
+    """psi in steps of 5, never more than 1.5 psi above the exact figure.
+
+    A rating must not grow by being shown; the slack undoes the rounding of bar to 0.1.
+
+    >>> psi_of(206.8), psi_of(77.6), psi_of(172)
+    (3000, 1125, 2495)
+    """
+    return int((bar / BAR_PER_PSI + 1.5) // 5) * 5
+
+
+def show_pressure(bar: float) -> str:
+    """Both systems; bar to the whole, as the standards print it (3000 psi is 207 bar).
+
+    >>> show_pressure(206.8)
+    '207 bar (3000 psi)'
+    """
+    return f"{round(bar)} bar ({psi_of(bar)} psi)"
+
+
+def lbf_ft_of(nm: float) -> float:
+    """N·m as lbf·ft, whole from 10 up, else one decimal."""
+    value = nm / NM_PER_LBF_FT
+    return round(value) if value >= 10 else round(value, 1)
+
+
+def show_temperature(celsius: float) -> str:
+    """Both systems.
+
+    >>> show_temperature(100)
+    '100 °C (212 °F)'
+    """
+    return f"{number_text(celsius)} °C ({round(celsius * 1.8 + 32)} °F)"
