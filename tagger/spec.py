@@ -1,7 +1,7 @@
 """AssemblySpec: one finished hose assembly as a value. Everything else is a view of it.
 
 Figures are SI and rounded to what the tag carries, so that a spec read back from its tag
-equals the spec registered: lengths to 0.1 mm, pressures to 0.1 bar, temperatures to 0.1 °C.
+equals the spec registered: lengths to 0.1 mm, pressures to 0.1 bar, temperatures to 1 °C.
 """
 
 from __future__ import annotations
@@ -15,6 +15,7 @@ from fractions import Fraction
 from typing import Annotated, Any, Literal
 
 from pydantic import (
+    AfterValidator,
     BaseModel,
     BeforeValidator,
     ConfigDict,
@@ -146,11 +147,13 @@ def _figure(read: Callable[[object], float], unit: str, places: int = 1) -> tupl
 
 
 _LENGTH, _PRESSURE = _figure(read_length_mm, "mm"), _figure(read_pressure_bar, "bar")
-_TEMPERATURE, _TORQUE = _figure(read_temperature_c, "°C"), _figure(read_torque_nm, "N·m")
+_TEMPERATURE, _TORQUE = _figure(read_temperature_c, "°C", 0), _figure(read_torque_nm, "N·m")
 LengthMm = Annotated[float, *_LENGTH]
 PressureBar = Annotated[float, *_PRESSURE]
 TemperatureC = Annotated[float, *_TEMPERATURE]
 TorqueNm = Annotated[float, *_TORQUE]
+# Flats to twelfths (5 degrees of turn), the finest step a tag carries.
+Flats = Annotated[float, Field(ge=0, le=21), AfterValidator(lambda flats: round(round(flats * 12) / 12, 4))]
 
 
 def _bounded(low: float, high: float) -> Any:
@@ -165,7 +168,7 @@ class Hose(_Value):
     """The hose between the ends: ``standard`` as printed on the lay line, bore by ``dash``."""
 
     standard: str = Field(min_length=1, max_length=40)
-    dash: int = Field(ge=1, le=127)
+    dash: int = Field(ge=1, le=63)
     edition: str | None = Field(default=None, min_length=1, max_length=12)
     lot: str | None = Field(default=None, max_length=40)
 
@@ -184,13 +187,13 @@ class End(_Value):
     """
 
     connection: Connection
-    dash: int | None = Field(default=None, ge=1, le=127)
+    dash: int | None = Field(default=None, ge=1, le=63)
     size: str | None = Field(default=None, max_length=12)
     form: Form
     shape: Literal["straight", "elbow_45", "elbow_90"] | Annotated[int, _bounded(1, 180)] = "straight"
-    drop_mm: Annotated[float, *_LENGTH, _bounded(1, 1600)] | None = None
+    drop_mm: Annotated[float, *_LENGTH, _bounded(1, 400)] | None = None
     material: Material = Material.CARBON_STEEL
-    hose_dash: int | None = Field(default=None, ge=1, le=127)
+    hose_dash: int | None = Field(default=None, ge=1, le=63)
     lot: str | None = Field(default=None, max_length=40)
 
     @field_validator("shape", mode="after")
@@ -213,7 +216,7 @@ class End(_Value):
         if size is not None and family.sized_by is not Sizing.DASH:
             data["size"] = compact_size(family, size)
         if family.sized_by is Sizing.PIPE and size is None and isinstance(dash, int):
-            data["size"], data["dash"] = _pipe_of_dash(dash), None
+            data["size"], data["dash"] = pipe_of_dash(dash), None
         return data
 
     @model_validator(mode="after")
@@ -285,7 +288,7 @@ class AssemblySpec(_Value):
     length_mm: Annotated[float, *_LENGTH, _bounded(10, 100_000)]
     length_basis: LengthBasis = LengthBasis.SEALING_FACE
     clocking_deg: int | None = Field(default=None, ge=0, le=359)
-    max_temperature_c: Annotated[float, *_TEMPERATURE, _bounded(-100, 600)] | None = None
+    max_temperature_c: Annotated[float, *_TEMPERATURE, _bounded(-100, 400)] | None = None
     fluid: Fluid | None = None
     covers: tuple[Cover, ...] = ()
     working_pressure: PressureOverride | None = None
@@ -361,15 +364,25 @@ class Basis(StrEnum):
 class Tightening(_Value):
     """How to tighten one end, as the tag carries it. Flats are sixths of a turn of the nut.
 
-    ``torque_part``: what the torque turns: the nut, or each cap screw of a flange.
+    The torque is that of the nut or, on a flange, of each cap screw.
     """
 
     torque_min_nm: Annotated[float, *_TORQUE, _bounded(0.1, 1600)] | None = None
     torque_max_nm: Annotated[float, *_TORQUE, _bounded(0.1, 1600)] | None = None
-    flats_min: Annotated[float, _bounded(0, 21)] | None = None
-    flats_max: Annotated[float, _bounded(0, 21)] | None = None
+    flats_min: Flats | None = None
+    flats_max: Flats | None = None
     flats_basis: Basis | None = None
-    torque_part: Literal["nut", "cap_screw"] = "nut"
+
+    @model_validator(mode="after")
+    def _whole_figures(self) -> Tightening:
+        flats = (self.flats_min, self.flats_max, self.flats_basis)
+        if any(part is None for part in flats) and any(part is not None for part in flats):
+            raise SpecValueError(
+                "flats_min", self.flats_min, "flats come as least, most and basis", "Give all three."
+            )
+        if self.torque_min_nm is not None and self.torque_max_nm is None:
+            raise SpecValueError("torque_max_nm", None, "a least torque needs a most", "Give torque_max_nm.")
+        return self
 
 
 class TagContent(_Value):
@@ -413,15 +426,23 @@ def compact_size(family: Connection, size: object) -> object:
 
 
 def dash_of_pipe(size: str) -> int:
-    """The dash of a nominal pipe size: its sixteenths of an inch.
+    """The dash of a nominal pipe size: its sixteenths of an inch. Raises ValueError for none.
 
     >>> dash_of_pipe("1 1/4")
     20
     """
-    return int(sum(Fraction(part) for part in size.split()) * 16)
+    sixteenths = sum(Fraction(part) for part in size.split()) * 16
+    if sixteenths.denominator != 1 or sixteenths < 1:
+        raise ValueError(f"{size!r} is not a nominal pipe size")
+    return int(sixteenths)
 
 
-def _pipe_of_dash(dash: int) -> str:
+def pipe_of_dash(dash: int) -> str:
+    """The nominal pipe size of a dash.
+
+    >>> pipe_of_dash(20)
+    '1 1/4'
+    """
     whole, part = divmod(Fraction(dash, 16), 1)
     return " ".join(([str(whole)] if whole else []) + ([str(part)] if part else []))
 

@@ -109,7 +109,7 @@ def _read(value: object, factors: dict[str, float], bare: str, wanted: str) -> f
     return round(figure * factors[unit], 9)
 
 
-def inch_text(mm: float, *, denominator: int = 64) -> str:
+def inch_text(mm: float, *, denominator: int = 16) -> str:
     """Inches as the trade writes them: a fraction where the figure is one, else two decimals.
 
     >>> inch_text(26.9875), inch_text(1250.95), inch_text(1250)

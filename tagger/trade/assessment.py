@@ -122,7 +122,6 @@ def carried_tightening(advice: EndAdvice) -> Tightening | None:
     return Tightening(
         torque_min_nm=torque.min if torque else None,
         torque_max_nm=torque.max if torque else None,
-        torque_part=torque.part if torque else "nut",
         flats_min=flats.min if flats else None,
         flats_max=flats.max if flats else None,
         flats_basis=flats.basis if flats else None,

@@ -1,0 +1,93 @@
+"""The link on a tag: build it, and read it in the forms it may have.
+
+Own form: ``HTTPS://HOST/T/<NUMBER>/<DIGITS>``. Upper case, so that a QR symbol holds it in
+alphanumeric mode at 5.5 bits a character, and the digits in numeric mode at 3 1/3 bits.
+
+GS1 form (GS1 Digital Link URI syntax: a path may stand before the key, and application
+identifier 8004 is the GIAI): ``HTTPS://HOST/T/<DIGITS>/8004/<COMPANY PREFIX><NUMBER>``.
+
+Typed or minimal form (an identification link in the sense of IEC 61406-1 is any unique URL of
+the object): ``HTTPS://HOST/T/<NUMBER>``, or ``HTTPS://HOST/<NUMBER>``, or the bare number.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Literal
+from urllib.parse import urlsplit
+
+from tagger.code import number as tag_number
+from tagger.errors import LinkError, NumberError, Problem
+
+Kind = Literal["own", "gs1", "number"]
+_ALPHANUMERIC = re.compile(r"^[0-9A-Z $%*+\-./:]+$")  # ISO/IEC 18004, table 5
+_OWN = re.compile(r"^/T/(?P<number>[^/]+)(?:/(?P<digits>\d+))?/?$", re.IGNORECASE)
+_GS1 = re.compile(r"(?:/T/(?P<digits>\d+))?/8004/(?P<giai>[0-9]{4,12}[0-9A-Z]{11})/?$", re.IGNORECASE)
+_BARE = re.compile(r"/(?P<number>[0-9A-Z]{5}-?[0-9A-Z]{6})/?$", re.IGNORECASE)
+
+
+@dataclass(frozen=True)
+class Link:
+    """What a scanned string says: a tag number, and the digits where it has them."""
+
+    number: str
+    digits: str | None
+    kind: Kind
+
+
+def build(base_url: str, number: str, digits: str | None = None, *, gs1_prefix: str | None = None) -> str:
+    """The link for a tag.
+
+    Raises LinkError when the base address would not fit a QR symbol's alphanumeric mode.
+
+    >>> build("https://tags.example.com", "7K3MQ9XW2R1", "123")
+    'HTTPS://TAGS.EXAMPLE.COM/T/7K3MQ9XW2R1/123'
+    """
+    base = base_url.strip().rstrip("/").upper()
+    parts = urlsplit(base)
+    if parts.scheme.upper() not in ("HTTP", "HTTPS") or not parts.netloc:
+        raise LinkError(
+            Problem("base_url", base_url, "is not a web address", "Give one like https://tags.example.com.")
+        )
+    if not _ALPHANUMERIC.match(base) or parts.query or parts.fragment or parts.path:
+        why = "must be a host alone, of letters, digits, dots and dashes"
+        raise LinkError(Problem("base_url", base_url, why, "Give one like https://tags.example.com."))
+    number = tag_number.validate(number)
+    if gs1_prefix:
+        stem = f"/T/{digits}" if digits else ""
+        return f"{base}{stem}/8004/{gs1_prefix}{number}"
+    return f"{base}/T/{number}" + (f"/{digits}" if digits else "")
+
+
+def parse(text: str) -> Link:
+    """Reads a scanned or typed string.
+
+    Raises LinkError for a string that is no link of ours, NumberError for a slip in the number.
+
+    >>> parse("https://tags.example.com/t/7k3mq-9xw2r1/123")
+    Link(number='7K3MQ9XW2R1', digits='123', kind='own')
+    """
+    text = text.strip()
+    path = urlsplit(text).path if "/" in text else ""
+    if match := _OWN.search(path):
+        return Link(tag_number.validate(match["number"]), match["digits"], "own")
+    if match := _GS1.search(path):
+        number = tag_number.validate(match["giai"][-tag_number.LENGTH :])
+        return Link(number, match["digits"], "gs1")
+    if match := _BARE.search(path):
+        return Link(tag_number.validate(match["number"]), None, "number")
+    if not path and text:
+        return Link(tag_number.validate(text), None, "number")
+    raise LinkError(
+        Problem("link", text[:120], "is not a tag's link", "Scan the QR code on the tag, or type its number.")
+    )
+
+
+def is_valid(text: str) -> bool:
+    """Whether ``text`` is a link or number this system can read."""
+    try:
+        parse(text)
+    except (LinkError, NumberError):
+        return False
+    return True

@@ -1,0 +1,101 @@
+"""Tag numbers: ten random characters and one check character, shown as XXXXX-XXXXXX.
+
+The alphabet has 32 characters: digits and letters without I, L, O and U, which are misread.
+The check character is that of the hybrid system MOD M+1,M of ISO/IEC 7064 with M = 32; it
+catches every single wrong character and nearly every swap of two neighbours. Random, so
+that nobody can walk through a shop's customers.
+
+>>> validate("7k3mq-9xw2r1")
+'7K3MQ9XW2R1'
+>>> format("7K3MQ9XW2R1")
+'7K3MQ-9XW2R1'
+"""
+
+from __future__ import annotations
+
+import secrets
+
+from stdnum.iso7064 import mod_37_36
+
+from tagger.errors import NumberError, Problem
+
+ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
+LENGTH = 11
+_READ_AS = str.maketrans({"O": "0", "I": "1", "L": "1", "-": None, " ": None, "–": None, "—": None})
+
+# Characters that hands and eyes mix up, for suggesting what was meant.
+_MIXED_UP = ("8B", "5S", "2Z", "6G", "0DQ", "VY", "MN", "17", "CG", "EF", "PR", "KX")
+
+
+def make() -> str:
+    """A new tag number, from the system's source of randomness (50 bits)."""
+    body = "".join(secrets.choice(ALPHABET) for _ in range(LENGTH - 1))
+    return body + mod_37_36.calc_check_digit(body, ALPHABET)
+
+
+def compact(text: str) -> str:
+    """The number without dashes and blanks, in upper case; O read as 0, I and L as 1.
+
+    >>> compact(" 7k3mq-9xw2ro ")
+    '7K3MQ9XW2R0'
+    """
+    return text.strip().upper().translate(_READ_AS)
+
+
+def validate(text: str) -> str:
+    """The compact number; raises NumberError saying which part looks wrong."""
+    number = compact(text)
+    strange = [f"{char!r} at place {place}" for place, char in enumerate(number, 1) if char not in ALPHABET]
+    if strange:
+        why = f"has characters no tag number has: {', '.join(strange)}"
+        raise NumberError(Problem("number", text, why, "Compare these places with the tag."))
+    if len(number) != LENGTH:
+        why = f"has {len(number)} characters, a tag number has {LENGTH}"
+        raise NumberError(Problem("number", text, why, "Compare it with the tag: five, a dash, six."))
+    if not mod_37_36.is_valid(number, ALPHABET):
+        meant = near(number)
+        mend = "Compare it with the tag, character by character."
+        if meant:
+            mend = f"Compare it with the tag; perhaps {' or '.join(format(n) for n in meant[:3])} was meant."
+        raise NumberError(
+            Problem("number", text, "its check character does not fit, so something in it is wrong", mend)
+        )
+    return number
+
+
+def is_valid(text: str) -> bool:
+    """Whether ``text`` is a tag number, in any spelling."""
+    try:
+        validate(text)
+    except NumberError:
+        return False
+    return True
+
+
+def format(number: str) -> str:
+    """The number as it is shown and printed."""
+    number = compact(number)
+    return f"{number[:5]}-{number[5:]}"
+
+
+def near(text: str) -> list[str]:
+    """Valid numbers one usual slip away: a look-alike character, or two neighbours swapped."""
+    number = compact(text)
+    found = []
+    for place, char in enumerate(number):
+        for group in _MIXED_UP:
+            if char in group:
+                found += [number[:place] + other + number[place + 1 :] for other in group if other != char]
+    for place in range(len(number) - 1):
+        swapped = number[:place] + number[place + 1] + number[place] + number[place + 2 :]
+        found.append(swapped)
+    return [n for n in dict.fromkeys(found) if n != number and is_valid_compact(n)]
+
+
+def is_valid_compact(number: str) -> bool:
+    """Whether a compact number is well formed, without looking for what was meant."""
+    return (
+        len(number) == LENGTH
+        and all(c in ALPHABET for c in number)
+        and bool(mod_37_36.is_valid(number, ALPHABET))
+    )

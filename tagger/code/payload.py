@@ -1,0 +1,325 @@
+"""The payload: a tag's whole content as one decimal integer, and back.
+
+The layout is data (``data/payload_v1.json``, ``data/code_points.csv``), read by this module
+and by the page's JavaScript alike. Code points are permanent: never reused, never renumbered;
+old tags decode for ever. README.md beside this file is the format's specification.
+
+Bits, most significant first: a 1 that keeps leading zeros, the version, the fields, and the
+CRC-16/XMODEM of all before it (its check value for "123456789" is 0x31C3).
+"""
+
+from __future__ import annotations
+
+import binascii
+import csv
+import io
+import json
+from collections.abc import Iterator
+from datetime import date, timedelta
+from fractions import Fraction
+from functools import cache
+from importlib import resources
+from typing import Any
+
+from pydantic import ValidationError
+
+from tagger.errors import PayloadError, Problem, problems_of
+from tagger.spec import Connection, Sizing, TagContent, dash_of_pipe, pipe_of_dash
+
+VERSION = 1
+_NAMED = "(named in full)"
+_OTHER_SOURCE = 0
+_DAMAGED = "Scan again; if it stays so, type the tag number instead."
+
+Flat = dict[str, Any]
+
+
+def encode(content: TagContent) -> str:
+    """The content as decimal digits.
+
+    Raises PayloadError where a part has no code point, naming the field.
+    """
+    layout = _layout(VERSION)
+    flat = _flatten(content)
+    bits = [(1, 1), (VERSION, layout["version_bits"])]
+    for field in layout["fields"]:
+        bits += _field_bits(field, flat)
+    value = length = 0
+    for part, width in bits:
+        value, length = value << width | part, length + width
+    return str(value << 16 | _crc(value, length))
+
+
+def decode(digits: str) -> TagContent:
+    """What the digits say. Raises PayloadError when they are damaged or of a later version."""
+    flat = _read_flat(digits)
+    try:
+        return TagContent.model_validate(_unflatten(flat))
+    except ValidationError as error:
+        raise PayloadError(problems_of(error)) from None
+
+
+def byte_length(digits: str) -> int:
+    """How many bytes the digits hold."""
+    return (int(digits).bit_length() + 7) // 8
+
+
+@cache
+def points(table: str) -> dict[str, int]:
+    """Name to permanent code point of one table."""
+    return {row["name"]: int(row["point"]) for row in _code_points() if row["table"] == table}
+
+
+@cache
+def names(table: str) -> dict[int, str]:
+    """Permanent code point to name of one table."""
+    return {point: name for name, point in points(table).items()}
+
+
+@cache
+def _code_points() -> tuple[dict[str, str], ...]:
+    text = resources.files(__package__).joinpath("data/code_points.csv").read_text(encoding="utf-8")
+    return tuple(csv.DictReader(io.StringIO(text)))
+
+
+@cache
+def _layout(version: int) -> dict[str, Any]:
+    file = resources.files(__package__).joinpath(f"data/payload_v{version}.json")
+    if not file.is_file():
+        raise PayloadError(
+            Problem(
+                "digits",
+                None,
+                f"are of version {version}, which this program does not know yet",
+                "Update it.",
+            )
+        )
+    layout: dict[str, Any] = json.loads(file.read_text(encoding="utf-8"))
+    for field in layout["fields"]:
+        field["step"] = Fraction(str(field.get("step", 1)))
+    return layout
+
+
+def _crc(value: int, length: int) -> int:
+    return binascii.crc_hqx(value.to_bytes((length + 7) // 8, "big"), 0)
+
+
+# --- a content as flat names and values, and back -------------------------------------------
+
+
+def _flatten(content: TagContent) -> Flat:
+    spec = content.spec.carried()
+    hose = spec.hose
+    key = f"{hose.standard}|{hose.edition}" if hose.edition else hose.standard
+    flat: Flat = {
+        "hose.code": key if key in points("hose") else _NAMED,
+        "hose.standard": hose.standard,
+        "hose.edition": hose.edition or "",
+        "hose.dash": hose.dash,
+        "length_mm": spec.length_mm,
+        "length_basis": spec.length_basis.value,
+        "clocking_deg": spec.clocking_deg,
+        "working_pressure_bar": content.working_pressure_bar,
+        "max_temperature_c": spec.max_temperature_c,
+        "fluid": spec.fluid and spec.fluid.value,
+        "covers": [cover.value for cover in spec.covers] or None,
+        "built_on": content.built_on,
+    }
+    if spec.working_pressure:
+        flat["pressure_given_bar"] = spec.working_pressure.value_bar
+        known = spec.working_pressure.source in points("pressure_source")
+        flat["pressure_source"] = (
+            spec.working_pressure.source if known else names("pressure_source")[_OTHER_SOURCE]
+        )
+    for name, end, tighten in (
+        ("end_a", spec.end_a, content.tighten_a),
+        ("end_b", spec.end_b, content.tighten_b),
+    ):
+        flat |= {
+            f"{name}.connection": end.connection.value,
+            f"{name}.size": end.size_key,
+            f"{name}.form": end.form.value,
+            f"{name}.bend_deg": end.angle_deg,
+            f"{name}.drop_mm": end.drop_mm,
+            f"{name}.material": end.material.value,
+            f"{name}.jump_size": int(end.hose_dash is not None),
+        }
+        if end.hose_dash not in (None, hose.dash):
+            raise PayloadError(
+                Problem(f"{name}.hose_dash", end.hose_dash, "is not the hose's dash", f"Make it {hose.dash}.")
+            )
+        if tighten:
+            flat |= {f"{name}.{key}": value for key, value in tighten.model_dump(mode="json").items()}
+    return flat
+
+
+def _unflatten(flat: Flat) -> dict[str, Any]:
+    standard, _, edition = flat["hose.code"].partition("|")
+    if flat["hose.code"] == _NAMED:
+        standard, edition = flat["hose.standard"], flat["hose.edition"]
+    hose = {"standard": standard, "dash": flat["hose.dash"], "edition": edition or None}
+    spec: dict[str, Any] = {"hose": hose}
+    for name in ("end_a", "end_b"):
+        family = Connection(flat[f"{name}.connection"])
+        size = flat[f"{name}.size"]
+        spec[name] = {
+            "connection": family,
+            "dash" if family.sized_by is Sizing.DASH else "size": size,
+            "form": flat[f"{name}.form"],
+            "shape": flat[f"{name}.bend_deg"] or "straight",
+            "drop_mm": flat.get(f"{name}.drop_mm"),
+            "material": flat[f"{name}.material"],
+            "hose_dash": hose["dash"] if flat[f"{name}.jump_size"] else None,
+        }
+    for name in ("length_mm", "length_basis", "clocking_deg", "max_temperature_c", "fluid"):
+        spec[name] = flat.get(name)
+    spec["covers"] = flat.get("covers") or ()
+    if "pressure_given_bar" in flat:
+        spec["working_pressure"] = {
+            "value_bar": flat["pressure_given_bar"],
+            "source": flat["pressure_source"],
+        }
+    return {
+        "spec": spec,
+        "working_pressure_bar": flat.get("working_pressure_bar"),
+        "tighten_a": _tightening(flat, "end_a"),
+        "tighten_b": _tightening(flat, "end_b"),
+        "built_on": flat.get("built_on"),
+    }
+
+
+def _tightening(flat: Flat, end: str) -> dict[str, Any] | None:
+    keys = ("torque_min_nm", "torque_max_nm", "flats_min", "flats_max", "flats_basis")
+    found = {key: flat[f"{end}.{key}"] for key in keys if flat.get(f"{end}.{key}") is not None}
+    return found or None
+
+
+# --- one field as bits, and back --------------------------------------------------------------
+
+
+def _field_bits(field: dict[str, Any], flat: Flat) -> Iterator[tuple[int, int]]:
+    if not _applies(field, flat):
+        return
+    value = flat.get(field["name"])
+    if field.get("optional"):
+        yield (0, 1) if value is None else (1, 1)
+        if value is None:
+            return
+    if field["kind"] == "text":
+        yield from _text_bits(field, value or "")
+        return
+    raw = _raw(field, value, flat)
+    if not 0 <= raw < 1 << field["bits"]:
+        raise PayloadError(
+            Problem(field["name"], value, "is beyond what a tag can carry", "Check the figure.")
+        )
+    yield raw, field["bits"]
+
+
+def _applies(field: dict[str, Any], flat: Flat) -> bool:
+    if "only_with" in field and flat.get(field["only_with"]) is None:
+        return False
+    return "only_if_zero" not in field or flat[field["only_if_zero"]] == _NAMED
+
+
+def _raw(field: dict[str, Any], value: Any, flat: Flat) -> int:
+    kind, name = field["kind"], field["name"]
+    if kind == "point":
+        return _point(field["table"], name, value)
+    if kind == "flags":
+        return sum(1 << _point(field["table"], name, item) for item in value)
+    if kind == "date":
+        days: int = (value - date.fromisoformat(field["from"])).days
+        return days
+    if kind == "size":
+        sizing = Connection(flat[name.replace(".size", ".connection")]).sized_by
+        if sizing is Sizing.THREAD:
+            return _point("thread", name, value)
+        try:
+            return dash_of_pipe(value) if sizing is Sizing.PIPE else int(value)
+        except ValueError:
+            raise PayloadError(Problem(name, value, "is not a size", "Check the size.")) from None
+    raw: int = round(Fraction(str(value)) / field["step"]) - field.get("offset", 0)
+    return raw
+
+
+def _point(table: str, name: str, value: str) -> int:
+    try:
+        return points(table)[value]
+    except KeyError:
+        raise PayloadError(
+            Problem(name, value, "has no code point, so a tag cannot carry it", "Use a known name.")
+        ) from None
+
+
+def _text_bits(field: dict[str, Any], value: str) -> Iterator[tuple[int, int]]:
+    longest = (1 << field["bits"]) - 1
+    if len(value) > longest or not all(" " <= char <= "~" for char in value):
+        why = f"cannot be carried: at most {longest} plain letters, digits and signs"
+        raise PayloadError(Problem(field["name"], value, why, "Use a shorter or plainer name."))
+    yield len(value), field["bits"]
+    for char in value:
+        yield ord(char), 7
+
+
+class _Bits:
+    """Reads an integer's bits from the most significant down."""
+
+    def __init__(self, value: int, length: int) -> None:
+        self.value, self.left = value, length
+
+    def take(self, width: int) -> int:
+        if width > self.left:
+            raise PayloadError(Problem("digits", None, "end too early", _DAMAGED))
+        self.left -= width
+        return self.value >> self.left & (1 << width) - 1
+
+
+def _read_flat(digits: str) -> Flat:
+    text = digits.strip()
+    if not text.isascii() or not text.isdigit() or not 10 <= len(text) <= 300:
+        raise PayloadError(Problem("digits", digits[:60], "are not a tag's digits", _DAMAGED))
+    value = int(text)
+    length = value.bit_length() - 16
+    body = value >> 16
+    if length < 6 or _crc(body, length) != value & 0xFFFF:
+        raise PayloadError(Problem("digits", None, "are damaged: their check value does not fit", _DAMAGED))
+    bits = _Bits(body, length - 1)
+    layout = _layout(bits.take(4))
+    flat: Flat = {}
+    for field in layout["fields"]:
+        if _applies(field, flat) and (not field.get("optional") or bits.take(1)):
+            flat[field["name"]] = _value(field, bits, flat)
+    if bits.left:
+        raise PayloadError(Problem("digits", None, f"have {bits.left} bits too many", _DAMAGED))
+    return flat
+
+
+def _value(field: dict[str, Any], bits: _Bits, flat: Flat) -> Any:
+    raw, kind = bits.take(field["bits"]), field["kind"]
+    if kind == "text":
+        return "".join(chr(bits.take(7)) for _ in range(raw))
+    if kind == "point":
+        return _name(field["table"], field["name"], raw)
+    if kind == "flags":
+        return [name for point, name in names(field["table"]).items() if raw >> point & 1]
+    if kind == "date":
+        return date.fromisoformat(field["from"]) + timedelta(days=raw)
+    if kind == "size":
+        sizing = Connection(flat[field["name"].replace(".size", ".connection")]).sized_by
+        if sizing is Sizing.THREAD:
+            return _name("thread", field["name"], raw)
+        if sizing is Sizing.PIPE:
+            return pipe_of_dash(raw)
+        return raw if sizing is Sizing.DASH else str(raw)
+    figure = (raw + field.get("offset", 0)) * field["step"]
+    return int(figure) if field["step"] == 1 else float(round(figure, 4))
+
+
+def _name(table: str, field: str, point: int) -> str:
+    try:
+        return names(table)[point]
+    except KeyError:
+        raise PayloadError(
+            Problem(field, point, "is a code point this program does not know yet", "Update it.")
+        ) from None

@@ -1,0 +1,254 @@
+"""A spec in plain words, in the reader's language. The tag, the pages and the command line share these.
+
+The English text is the message id of the gettext catalogues under ``locales/``.
+"""
+
+from __future__ import annotations
+
+import gettext
+from fractions import Fraction
+from functools import cache
+from importlib import resources
+
+from babel.messages.pofile import read_po
+
+from tagger import units
+from tagger.spec import (
+    AssemblySpec,
+    Basis,
+    Connection,
+    Cover,
+    End,
+    Fluid,
+    Form,
+    Hose,
+    LengthBasis,
+    Material,
+    Tightening,
+)
+
+LANGUAGES = ("en", "fr", "es", "de")
+
+
+def N_(message: str) -> str:
+    """Marks a message for the catalogues without translating it here."""
+    return message
+
+
+CONNECTIONS = {
+    Connection.SAE_37_FLARE: N_("37° flare (JIC)"),
+    Connection.SAE_45_FLARE: N_("45° flare"),
+    Connection.ORFS: N_("O-ring face seal"),
+    Connection.SAE_ORB: N_("O-ring boss, inch thread"),
+    Connection.METRIC_ORB: N_("O-ring port, metric thread"),
+    Connection.NPT: N_("NPT taper pipe"),
+    Connection.NPTF: N_("NPTF dryseal pipe"),
+    Connection.NPSM: N_("NPSM pipe, 30° seat"),
+    Connection.BSPP: N_("BSP parallel pipe"),
+    Connection.BSPT: N_("BSP taper pipe"),
+    Connection.DIN24_LIGHT: N_("24° cone, light series (L)"),
+    Connection.DIN24_HEAVY: N_("24° cone, heavy series (S)"),
+    Connection.FLANGE_CODE61: N_("Code 61 flange"),
+    Connection.FLANGE_CODE62: N_("Code 62 flange"),
+    Connection.JIS_30: N_("JIS 30° flare, metric thread"),
+    Connection.JIS_60: N_("JIS 60° cone, BSP thread"),
+}
+FORMS = {
+    Form.MALE: N_("male"),
+    Form.FEMALE_SWIVEL: N_("female swivel"),
+    Form.FEMALE_FIXED: N_("female fixed"),
+    Form.FLANGE_HEAD: N_("flange head"),
+}
+MATERIALS = {
+    Material.CARBON_STEEL: N_("carbon steel"),
+    Material.STAINLESS_STEEL: N_("stainless steel"),
+    Material.BRASS: N_("brass"),
+    Material.ALUMINIUM: N_("aluminium"),
+}
+BASES = {
+    Basis.FINGER_TIGHT: N_("from finger-tight"),
+    Basis.WRENCH_RESISTANCE: N_("from wrench resistance"),
+    Basis.NOT_STATED: N_("start of count not stated by the source"),
+    Basis.TORQUE: N_("torque"),
+}
+LENGTH_BASES = {
+    LengthBasis.SEALING_FACE: N_("to the sealing faces"),
+    LengthBasis.THREAD_END: N_("to the thread ends"),
+    LengthBasis.ELBOW_CENTRELINE: N_("to the elbow centrelines"),
+}
+FLUIDS = {
+    Fluid.MINERAL_OIL: N_("mineral oil"),
+    Fluid.WATER_OIL_EMULSION: N_("water-oil emulsion (HFA, HFB)"),
+    Fluid.WATER_GLYCOL: N_("water glycol (HFC)"),
+    Fluid.PHOSPHATE_ESTER: N_("phosphate ester (HFD-R)"),
+    Fluid.SYNTHETIC_ESTER: N_("synthetic ester (HEES, HFD-U)"),
+    Fluid.VEGETABLE_OIL: N_("vegetable oil (HETG)"),
+    Fluid.POLYGLYCOL: N_("polyglycol (HEPG)"),
+    Fluid.WATER: N_("water"),
+    Fluid.DIESEL: N_("diesel fuel"),
+    Fluid.PETROL: N_("petrol (gasoline)"),
+    Fluid.AIR: N_("air"),
+    Fluid.REFRIGERANT: N_("refrigerant"),
+}
+COVERS = {
+    Cover.ABRASION_SLEEVE: N_("abrasion sleeve"),
+    Cover.SPRING_GUARD: N_("spring guard"),
+    Cover.SPIRAL_GUARD: N_("spiral guard"),
+    Cover.FIRE_SLEEVE: N_("fire sleeve"),
+    Cover.HEAT_SLEEVE: N_("heat sleeve"),
+    Cover.BURST_SLEEVE: N_("burst sleeve"),
+    Cover.ARMOUR: N_("armour"),
+    Cover.BEND_RESTRICTOR: N_("bend restrictor"),
+}
+NOT_KNOWN = N_("not known: use the fitting maker's figure")
+# Taper threads are turned past finger-tight by turns, never by flats: common practice, no source.
+_BY_TURNS = frozenset({Connection.NPT, Connection.NPTF, Connection.BSPT})
+
+
+class Words:
+    """Plain words in one language.
+
+    >>> Words("en").pressure(206.8)
+    '207 bar (3000 psi)'
+    """
+
+    def __init__(self, language: str = "en") -> None:
+        self.language = language if language in LANGUAGES else "en"
+        self._catalogue = catalogue(self.language)
+
+    def t(self, message: str, **values: object) -> str:
+        """The message in this language, with ``{name}`` places filled in."""
+        text = self._catalogue.gettext(message)
+        return text.format(**values) if values else text
+
+    def connection(self, connection: Connection) -> str:
+        return self.t(CONNECTIONS[connection])
+
+    def form(self, form: Form) -> str:
+        return self.t(FORMS[form])
+
+    def material(self, material: Material) -> str:
+        return self.t(MATERIALS[material])
+
+    def basis(self, basis: Basis) -> str:
+        return self.t(BASES[basis])
+
+    def fluid(self, fluid: Fluid) -> str:
+        return self.t(FLUIDS[fluid])
+
+    def cover(self, cover: Cover) -> str:
+        return self.t(COVERS[cover])
+
+    def size(self, end: End) -> str:
+        """The size as the trade says it, with its inches where it is a dash: "-12 (3/4 in)"."""
+        if end.dash is None:
+            return end.size_text
+        return f"{end.size_text} ({units.inch_text(end.dash * 25.4 / 16)})"
+
+    def shape(self, end: End) -> str:
+        """Straight, or the elbow with its drop."""
+        if not end.is_elbow:
+            return self.t(N_("straight"))
+        elbow = self.t(N_("{angle}° elbow"), angle=end.angle_deg)
+        if end.drop_mm is None:
+            return elbow
+        return f"{elbow}, " + self.t(N_("drop {length}"), length=units.show_length(end.drop_mm))
+
+    def end(self, end: End) -> str:
+        """One end in a line: size, family, form, shape, and what is not ordinary about it."""
+        parts = [f"{end.size_text} {self.connection(end.connection)}", self.form(end.form), self.shape(end)]
+        if end.material is not Material.CARBON_STEEL:
+            parts.append(self.material(end.material))
+        if end.hose_dash is not None:
+            parts.append(self.t(N_("jump size, tail for -{dash} hose"), dash=end.hose_dash))
+        return ", ".join(parts)
+
+    def hose(self, hose: Hose) -> str:
+        """The hose in a line: "SAE 100R2 -12 (3/4 in)"."""
+        edition = f" {self.t(N_('edition {edition}'), edition=hose.edition)}" if hose.edition else ""
+        return f"{hose.standard}{edition} -{hose.dash} ({units.inch_text(hose.dash * 25.4 / 16)})"
+
+    def length_basis(self, basis: LengthBasis) -> str:
+        return self.t(LENGTH_BASES[basis])
+
+    def length(self, spec: AssemblySpec) -> str:
+        """The overall length in both systems, with its basis."""
+        return f"{units.show_length(spec.length_mm)}, {self.length_basis(spec.length_basis)}"
+
+    def clocking(self, spec: AssemblySpec) -> str | None:
+        """The clocking angle with its convention; None unless both ends are elbows."""
+        if spec.clocking_deg is None:
+            return None
+        return self.t(
+            N_("{angle}° counter-clockwise, end A nearest you pointing down"), angle=spec.clocking_deg
+        )
+
+    def pressure(self, bar: float | None) -> str:
+        """A pressure in both systems."""
+        return self.t(NOT_KNOWN) if bar is None else units.show_pressure(bar)
+
+    def torque(self, low: float | None, high: float) -> str:
+        """A torque range in both systems."""
+        if low is None:
+            si, imperial = f"≤ {units.number_text(high)}", f"≤ {units.number_text(units.lbf_ft_of(high))}"
+        elif low == high:
+            si, imperial = units.number_text(high), units.number_text(units.lbf_ft_of(high))
+        else:
+            si = f"{units.number_text(low)}–{units.number_text(high)}"
+            imperial = "–".join(units.number_text(units.lbf_ft_of(figure)) for figure in (low, high))
+        return f"{si} N·m ({imperial} lbf·ft)"
+
+    def flats(self, low: float, high: float) -> str:
+        """A count of flats: "1 to 1 1/4 flats"."""
+        return self._count(low, high, N_("{count} flat"), N_("{count} flats"))
+
+    def turns(self, low: float, high: float) -> str:
+        """A count of flats as whole turns, for taper threads: "1 1/2 to 3 turns"."""
+        return self._count(low / 6, high / 6, N_("{count} turn"), N_("{count} turns"))
+
+    def _count(self, low: float, high: float, one: str, many: str) -> str:
+        shown = [_mixed(figure) for figure in dict.fromkeys((low, high))]
+        return self.t(one if high <= 1 else many, count=self.t(N_("{low} to {high}"), low=shown[0], high=shown[1]) if len(shown) > 1 else shown[0])  # fmt: skip
+
+    def tighten(self, tightening: Tightening | None, end: End) -> list[str]:
+        """How to tighten one end: torque first, then the turn with its basis; never a guess."""
+        if tightening is None:
+            return [self.t(NOT_KNOWN)]
+        lines = []
+        if tightening.torque_max_nm is not None:
+            torque = self.torque(tightening.torque_min_nm, tightening.torque_max_nm)
+            lines.append(
+                self.t(N_("{torque} each screw"), torque=torque) if end.connection.is_flange else torque
+            )
+        if tightening.flats_min is not None and tightening.flats_max is not None and tightening.flats_basis:
+            count = self.turns if end.connection in _BY_TURNS else self.flats
+            figure = count(tightening.flats_min, tightening.flats_max)
+            lines.append(f"{figure} {self.basis(tightening.flats_basis)}")
+        return lines or [self.t(NOT_KNOWN)]
+
+
+def _mixed(value: float) -> str:
+    """A count as a mixed number in twelfths: 1.25 is "1 1/4"."""
+    whole, part = divmod(Fraction(round(value * 12), 12), 1)
+    return " ".join(([str(whole)] if whole or not part else []) + ([str(part)] if part else []))
+
+
+@cache
+def catalogue(language: str) -> gettext.NullTranslations:
+    """The gettext catalogue of one language, read from its .po file; English needs none."""
+    file = resources.files(__package__).joinpath(f"locales/{language}/LC_MESSAGES/tagger.po")
+    if language == "en" or not file.is_file():
+        return gettext.NullTranslations()
+    with file.open("rb") as source:
+        return _Catalogue({str(m.id): str(m.string) for m in read_po(source) if m.id and m.string})
+
+
+class _Catalogue(gettext.NullTranslations):
+    """A catalogue held as a dictionary."""
+
+    def __init__(self, messages: dict[str, str]) -> None:
+        super().__init__()
+        self._messages = messages
+
+    def gettext(self, message: str) -> str:
+        return self._messages.get(message, message)

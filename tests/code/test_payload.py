@@ -1,0 +1,133 @@
+"""The payload: what goes in comes out, within the size, and damage is noticed."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from tagger.code import payload
+from tagger.errors import PayloadError
+from tagger.spec import AssemblySpec, Connection, Cover, Fluid, Form, Material, TagContent
+from tests.code.payload_examples import EXAMPLES
+
+GOLDEN = json.loads((Path(__file__).parents[1] / "golden/payload_v1.json").read_text(encoding="utf-8"))
+
+
+@pytest.mark.parametrize("name", [name for name in EXAMPLES if name != "hose_named_in_full"])
+def test_decoded_content_equals_encoded(name: str) -> None:
+    content = EXAMPLES[name]
+    assert payload.decode(payload.encode(content)) == content
+
+
+def test_hose_without_code_point_travels_by_name_and_unknown_source_points_to_the_record() -> None:
+    decoded = payload.decode(payload.encode(EXAMPLES["hose_named_in_full"]))
+    assert decoded.spec.hose.standard == "Shop's own 4-wire"
+    assert decoded.spec.hose.edition == "2019"
+    assert decoded.spec.working_pressure is not None
+    assert decoded.spec.working_pressure.value_bar == 280
+    assert decoded.spec.working_pressure.source == "given elsewhere: see the shop's record"
+
+
+@pytest.mark.parametrize("vector", GOLDEN, ids=lambda vector: vector["name"])
+def test_golden_vectors_decode_for_ever(vector: dict[str, object]) -> None:
+    content = payload.decode(str(vector["digits"]))
+    assert content.spec.as_dict() == vector["spec"]
+    assert content.model_dump(mode="json", exclude={"spec"}, exclude_none=True) == vector["content"]
+
+
+@pytest.mark.parametrize("vector", GOLDEN, ids=lambda vector: vector["name"])
+def test_golden_vectors_still_encode_to_the_same_digits(vector: dict[str, object]) -> None:
+    assert payload.encode(EXAMPLES[str(vector["name"])]) == vector["digits"]
+
+
+def test_two_elbows_with_every_figure_take_at_most_40_bytes() -> None:
+    assert payload.byte_length(payload.encode(EXAMPLES["two_elbows_every_figure"])) <= 40
+
+
+def test_every_name_of_the_spec_has_a_code_point() -> None:
+    for table, names in (
+        ("connection", Connection),
+        ("form", Form),
+        ("material", Material),
+        ("fluid", Fluid),
+        ("cover", Cover),
+    ):
+        assert {name.value for name in names} == set(payload.points(table))
+
+
+def test_no_code_point_or_name_is_used_twice() -> None:
+    rows = [(row["table"], row["point"]) for row in payload._code_points()]
+    named = [(row["table"], row["name"]) for row in payload._code_points()]
+    assert len(set(rows)) == len(rows)
+    assert len(set(named)) == len(named)
+
+
+@pytest.mark.parametrize("text", ["", "12", "not digits", "٣٤٥٦٧٨٩٠١٢٣", "9" * 301])
+def test_what_is_no_payload_is_refused(text: str) -> None:
+    with pytest.raises(PayloadError, match="digits"):
+        payload.decode(text)
+
+
+def test_every_single_wrong_digit_is_noticed() -> None:
+    digits = payload.encode(EXAMPLES["contract_example"])
+    for place in range(len(digits)):
+        wrong = digits[:place] + str((int(digits[place]) + 1) % 10) + digits[place + 1 :]
+        with pytest.raises(PayloadError):
+            payload.decode(wrong)
+
+
+def test_a_later_version_is_named() -> None:
+    body = 0b1_1111_0000_0000_0000_0000_0000
+    digits = str(body << 16 | payload._crc(body, body.bit_length()))
+    with pytest.raises(PayloadError, match="version 15"):
+        payload.decode(digits)
+
+
+def test_trailing_bits_are_refused() -> None:
+    value = int(payload.encode(EXAMPLES["contract_example"])) >> 16 << 3
+    with pytest.raises(PayloadError, match="too many"):
+        payload.decode(str(value << 16 | payload._crc(value, value.bit_length())))
+
+
+_ENDS = st.sampled_from(
+    [
+        {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel"},
+        {"connection": "orfs", "dash": 8, "form": "male"},
+        {"connection": "nptf", "size": "1 1/4", "form": "male"},
+        {"connection": "din24_heavy", "size": "20", "form": "female_swivel"},
+        {"connection": "flange_code61", "dash": 24, "form": "flange_head"},
+    ]
+)
+_SHAPES = st.one_of(st.just("straight"), st.integers(1, 180))
+
+
+@given(
+    end_a=_ENDS,
+    end_b=_ENDS,
+    shapes=st.tuples(_SHAPES, _SHAPES),
+    drop=st.none() | st.integers(10, 4000),
+    length=st.integers(100, 1_000_000),
+    clocking=st.integers(0, 359),
+    pressure=st.none() | st.integers(1, 30_000),
+)
+def test_any_spec_round_trips(end_a, end_b, shapes, drop, length, clocking, pressure):  # type: ignore[no-untyped-def]
+    elbows = all(shape != "straight" for shape in shapes)
+    spec = AssemblySpec.read(
+        {
+            "hose": {"standard": "SAE 100R13", "dash": 12},
+            "end_a": {**end_a, "shape": shapes[0]},
+            "end_b": {
+                **end_b,
+                "shape": shapes[1],
+                "drop_mm": drop / 10 if drop and shapes[1] != "straight" else None,
+            },
+            "length_mm": length / 10,
+            "clocking_deg": clocking if elbows else None,
+        }
+    )
+    content = TagContent(spec=spec, working_pressure_bar=pressure / 10 if pressure else None)
+    assert payload.decode(payload.encode(content)) == content

@@ -1,0 +1,136 @@
+"""The spec: the contract's JSON, its units, and its refusals."""
+
+from __future__ import annotations
+
+import copy
+import json
+from typing import Any
+
+import pytest
+
+from tagger.errors import SpecError
+from tagger.spec import AssemblySpec, Cover
+
+EXAMPLE: dict[str, Any] = {
+    "hose": {"standard": "SAE 100R2", "dash": 12, "lot": "H-2291"},
+    "end_a": {
+        "connection": "sae_37_flare", "dash": 12, "form": "female_swivel", "shape": "straight",
+        "material": "carbon_steel", "lot": "F-118",
+    },
+    "end_b": {
+        "connection": "sae_37_flare", "dash": 12, "form": "female_swivel", "shape": "elbow_90",
+        "drop_mm": 56, "material": "carbon_steel",
+    },
+    "length_mm": 1250, "length_basis": "sealing_face",
+    "clocking_deg": None,
+    "max_temperature_c": 100, "fluid": "mineral_oil",
+    "covers": ["abrasion_sleeve"],
+    "note": "boom cylinder, rod side",
+}  # fmt: skip
+
+
+def _changed(path: str, value: object) -> dict[str, Any]:
+    data = copy.deepcopy(EXAMPLE)
+    *parents, last = path.split(".")
+    inner = data
+    for parent in parents:
+        inner = inner[parent]
+    inner[last] = value
+    return data
+
+
+def test_the_contract_example_reads_and_writes_back_field_by_field() -> None:
+    assert AssemblySpec.read(json.dumps(EXAMPLE)).as_dict() == EXAMPLE
+
+
+def test_carried_part_has_no_lots_and_no_note() -> None:
+    carried = AssemblySpec.read(EXAMPLE).carried().as_dict()
+    assert "note" not in carried
+    assert "lot" not in carried["hose"]
+    assert "lot" not in carried["end_a"]
+
+
+@pytest.mark.parametrize(
+    ("path", "given", "kept"),
+    [
+        ("length_mm", "49 1/4 in", 1250.9),
+        ("length_mm", "1.25 m", 1250.0),
+        ("end_b.drop_mm", "2 1/4 in", 57.1),
+        ("max_temperature_c", "212 F", 100.0),
+        ("working_pressure", {"value_bar": "2500 psi", "source": "maker's data sheet"}, {"value_bar": 172.4, "source": "maker's data sheet"}),
+        ("end_b.shape", 90, "elbow_90"),
+        ("covers", ["spring_guard", "abrasion_sleeve", "spring_guard"], ["abrasion_sleeve", "spring_guard"]),
+    ],
+)  # fmt: skip
+def test_figures_with_units_are_kept_in_si(path: str, given: object, kept: object) -> None:
+    value: Any = AssemblySpec.read(_changed(path, given)).as_dict()
+    for part in path.split("."):
+        value = value[part]
+    assert value == kept
+
+
+@pytest.mark.parametrize(
+    ("path", "value", "words"),
+    [
+        ("colour", "red", r"^colour: is not a field here"),
+        ("end_a.thread", "UNF", r"^end_a\.thread: is not a field here"),
+        ("length_mm", "1,250 mm", r"^length_mm: has a comma that may mean thousands"),
+        ("length_mm", "12 furlongs", r"^length_mm: has a unit not known here"),
+        ("length_mm", -5, r"^length_mm: "),
+        ("length_mm", float("nan"), r"^length_mm: is not a finite figure"),
+        ("end_a.connection", "jic", r"^end_a\.connection: is not known here"),
+        ("end_a.form", "flange_head", r"^end_a\.form: is not a form of sae_37_flare"),
+        ("end_a.dash", None, r"^end_a\.dash: give exactly one of dash and size"),
+        ("end_a.size", "3/4", r"^end_a\.dash: give exactly one of dash and size"),
+        ("end_a.drop_mm", 40, r"^end_a\.drop_mm: a straight end has no drop"),
+        ("clocking_deg", 90, r"^clocking_deg: means nothing unless both ends are elbows"),
+        ("hose", {"dash": 12}, r"^hose\.standard: is missing"),
+        ("working_pressure", {"value_bar": 200}, r"^working_pressure\.source: is missing"),
+    ],
+)
+def test_bad_input_names_the_field(path: str, value: object, words: str) -> None:
+    with pytest.raises(SpecError, match=words):
+        AssemblySpec.read(_changed(path, value))
+
+
+def test_every_wrong_field_is_named_at_once() -> None:
+    data = _changed("colour", "red")
+    data["length_mm"] = "long"
+    with pytest.raises(SpecError) as caught:
+        AssemblySpec.read(data)
+    assert {problem.field for problem in caught.value.problems} == {"colour", "length_mm"}
+
+
+def test_elbow_pair_needs_clocking() -> None:
+    with pytest.raises(SpecError, match=r"^clocking_deg: is missing: both ends are elbows"):
+        AssemblySpec.read(_changed("end_a.shape", "elbow_45"))
+
+
+@pytest.mark.parametrize(
+    ("connection", "given", "size"),
+    [
+        ("npt", {"size": "3/4 in"}, "3/4"),
+        ("npt", {"dash": 12}, "3/4"),
+        ("bspp", {"size": "G1-1/4"}, "1 1/4"),
+        ("din24_heavy", {"size": "16S"}, "16"),
+        ("metric_orb", {"size": "m22 x 1,5"}, "M22x1.5"),
+    ],
+)
+def test_sizes_are_kept_in_the_family_terms(connection: str, given: dict[str, Any], size: str) -> None:
+    end = {"connection": connection, "form": "male", **given}
+    assert AssemblySpec.read(_changed("end_a", end)).end_a.size == size
+
+
+def test_tube_sized_family_refuses_a_dash() -> None:
+    with pytest.raises(SpecError, match=r"^end_a\.dash: din24_light is not named by dash size"):
+        AssemblySpec.read(_changed("end_a", {"connection": "din24_light", "dash": 8, "form": "male"}))
+
+
+def test_text_that_is_not_json_is_refused_with_words() -> None:
+    with pytest.raises(SpecError, match="is not JSON"):
+        AssemblySpec.read("{hose: 1}")
+
+
+def test_schema_names_every_cover() -> None:
+    schema = json.dumps(AssemblySpec.model_json_schema())
+    assert all(cover.value in schema for cover in Cover)
