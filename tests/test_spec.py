@@ -53,7 +53,7 @@ def test_carried_part_has_no_lots_and_no_note() -> None:
 @pytest.mark.parametrize(
     ("path", "given", "kept"),
     [
-        ("length_mm", "49 1/4 in", 1250.9),
+        ("length_mm", "49 1/4 in", 1251.0),
         ("length_mm", "1.25 m", 1250.0),
         ("end_b.drop_mm", "2 1/4 in", 57.1),
         ("max_temperature_c", "212 F", 100.0),

@@ -1,0 +1,52 @@
+# `make` lists the targets. Each does its own set-up; nothing needs to be there but Python and make.
+
+PYTHON ?= python3
+VENV   := .venv
+BIN    := $(VENV)/bin
+READY  := $(VENV)/.ready
+SYSTEM := $(VENV)/.system
+
+.DEFAULT_GOAL := help
+.PHONY: help run test lint speed survive tables clean
+
+help: ## list the targets
+	@awk -F':.*## ' '/^[a-z]+:.*## / {printf "  make %-9s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
+
+run: $(READY) ## load the example shop's week and serve it on 127.0.0.1:8000
+	$(BIN)/python -m examples.run
+
+test: $(READY) $(SYSTEM) ## lint, type-check and run all tests
+	$(BIN)/ruff check .
+	$(BIN)/ruff format --check .
+	$(BIN)/mypy
+	$(BIN)/pytest -n 2
+
+lint: $(READY) ## lint and type-check only
+	$(BIN)/ruff check .
+	$(BIN)/ruff format --check .
+	$(BIN)/mypy
+
+speed: $(READY) ## benchmarks, as ratios measured in one run
+	$(BIN)/python -m tests.speed
+
+survive: $(READY) ## damage the printed symbols and count what still reads
+	$(BIN)/python -m tests.speed.survive
+
+tables: $(READY) ## check the trade's tables
+	$(BIN)/tagger tables check
+
+clean: ## remove the virtual environment and caches
+	rm -rf $(VENV) .pytest_cache .mypy_cache .ruff_cache .hypothesis build *.egg-info
+
+$(READY): pyproject.toml
+	@$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11))' || \
+	  { echo "Python 3.11 or newer is needed; $(PYTHON) is $$($(PYTHON) -V 2>&1). Try: make PYTHON=python3.12 ..."; exit 1; }
+	@$(PYTHON) -m venv $(VENV) || \
+	  { echo "The venv module is missing. On Debian: apt-get install python3-venv"; exit 1; }
+	$(BIN)/python -m pip install --quiet --upgrade pip
+	$(BIN)/python -m pip install --quiet --editable '.[dev]'
+	@touch $@
+
+$(SYSTEM): tests/system-packages.sh
+	@sh tests/system-packages.sh
+	@touch $@

@@ -1,0 +1,48 @@
+#!/bin/sh
+# What the tests need besides Python: a browser, a PostgreSQL server, the zbar library and an
+# IPP printer. Installs what is missing where it may, otherwise says precisely what to install.
+set -u
+
+found() { # found NAME...: is any of these commands there?
+    for name in "$@"; do
+        command -v "$name" >/dev/null 2>&1 && return 0
+    done
+    return 1
+}
+
+postgres_there() {
+    found initdb || ls /usr/lib/postgresql/*/bin/initdb >/dev/null 2>&1
+}
+
+zbar_there() {
+    ls /usr/lib/*/libzbar.so.0 /usr/lib/libzbar.so.0 /opt/homebrew/lib/libzbar.dylib \
+        /usr/local/lib/libzbar.dylib 2>/dev/null | grep -q .
+}
+
+debian="" brew=""
+found chromium chromium-browser google-chrome || { debian="$debian chromium"; brew="$brew chromium"; }
+postgres_there || { debian="$debian postgresql"; brew="$brew postgresql"; }
+zbar_there || { debian="$debian libzbar0"; brew="$brew zbar"; }
+found ippeveprinter || [ -x /usr/sbin/ippeveprinter ] || debian="$debian cups-ipp-utils"
+
+[ -n "$debian" ] || exit 0
+
+if found apt-get; then
+    root=""
+    [ "$(id -u)" -eq 0 ] || { found sudo && sudo -n true 2>/dev/null && root="sudo"; }
+    if [ "$(id -u)" -eq 0 ] || [ -n "$root" ]; then
+        echo "Installing for the tests:$debian"
+        $root apt-get update -qq &&
+            DEBIAN_FRONTEND=noninteractive $root apt-get install -y -qq --no-install-recommends $debian >/dev/null &&
+            exit 0
+    fi
+    echo "The tests need these packages. Run: sudo apt-get install$debian"
+    exit 1
+fi
+if found brew && [ -n "$brew" ]; then
+    echo "Installing for the tests:$brew"
+    brew install --quiet $brew && exit 0
+fi
+echo "The tests need a Chromium browser, a PostgreSQL server, the zbar library and CUPS's ippeveprinter."
+echo "Missing here, by their Debian names:$debian"
+exit 1
