@@ -20,7 +20,7 @@ zbar_there() {
 }
 
 debian="" brew=""
-found chromium chromium-browser google-chrome || { debian="$debian chromium"; brew="$brew chromium"; }
+found chromium chromium-browser || { debian="$debian chromium"; brew="$brew chromium"; }
 postgres_there || { debian="$debian postgresql"; brew="$brew postgresql"; }
 zbar_there || { debian="$debian libzbar0"; brew="$brew zbar"; }
 found ippeveprinter || [ -x /usr/sbin/ippeveprinter ] || debian="$debian cups-ipp-utils"
