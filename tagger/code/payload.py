@@ -59,6 +59,16 @@ def decode(digits: str) -> TagContent:
         raise PayloadError(problems_of(error)) from None
 
 
+def carried(content: TagContent) -> TagContent:
+    """The content as a tag carries it: a pressure source in words of its own becomes "see the record"."""
+    given = content.spec.working_pressure
+    spec = content.spec.carried()
+    if given and given.source not in points("pressure_source"):
+        told = given.model_copy(update={"source": names("pressure_source")[_OTHER_SOURCE]})
+        spec = spec.model_copy(update={"working_pressure": told})
+    return content.model_copy(update={"spec": spec})
+
+
 def byte_length(digits: str) -> int:
     """How many bytes the digits hold."""
     return (int(digits).bit_length() + 7) // 8
@@ -108,7 +118,8 @@ def _crc(value: int, length: int) -> int:
 
 
 def _flatten(content: TagContent) -> Flat:
-    spec = content.spec.carried()
+    content = carried(content)
+    spec = content.spec
     hose = spec.hose
     key = f"{hose.standard}|{hose.edition}" if hose.edition else hose.standard
     flat: Flat = {
@@ -127,10 +138,7 @@ def _flatten(content: TagContent) -> Flat:
     }
     if spec.working_pressure:
         flat["pressure_given_bar"] = spec.working_pressure.value_bar
-        known = spec.working_pressure.source in points("pressure_source")
-        flat["pressure_source"] = (
-            spec.working_pressure.source if known else names("pressure_source")[_OTHER_SOURCE]
-        )
+        flat["pressure_source"] = spec.working_pressure.source
     for name, end, tighten in (
         ("end_a", spec.end_a, content.tighten_a),
         ("end_b", spec.end_b, content.tighten_b),

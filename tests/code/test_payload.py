@@ -17,10 +17,15 @@ from tests.code.payload_examples import EXAMPLES
 GOLDEN = json.loads((Path(__file__).parents[1] / "golden/payload_v1.json").read_text(encoding="utf-8"))
 
 
-@pytest.mark.parametrize("name", [name for name in EXAMPLES if name != "hose_named_in_full"])
-def test_decoded_content_equals_encoded(name: str) -> None:
+@pytest.mark.parametrize("name", EXAMPLES)
+def test_decoded_content_equals_carried(name: str) -> None:
     content = EXAMPLES[name]
-    assert payload.decode(payload.encode(content)) == content
+    assert payload.decode(payload.encode(content)) == payload.carried(content)
+
+
+@pytest.mark.parametrize("name", [name for name in EXAMPLES if name != "hose_named_in_full"])
+def test_nothing_is_lost_but_a_source_in_own_words(name: str) -> None:
+    assert payload.carried(EXAMPLES[name]) == EXAMPLES[name]
 
 
 def test_hose_without_code_point_travels_by_name_and_unknown_source_points_to_the_record() -> None:
