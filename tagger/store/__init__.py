@@ -1,1 +1,71 @@
-"""What must never be lost."""
+"""What must never be lost: assemblies and their history, order requests, withdrawals.
+
+>>> import tempfile
+>>> with tempfile.TemporaryDirectory() as folder, Store.open(f"sqlite:///{folder}/tags.sqlite3") as store:
+...     store.count()
+0
+"""
+
+from __future__ import annotations
+
+from tagger.store.assemblies import Assemblies, Filter, Page
+from tagger.store.backup import Backup, Copied
+from tagger.store.base import Clock, utc_now
+from tagger.store.database import Database, default_url
+from tagger.store.history import History
+from tagger.store.orders import Orders
+from tagger.store.values import (
+    Assembly,
+    Contact,
+    Event,
+    Kind,
+    OrderRequest,
+    OrderState,
+    OrderStep,
+    Registration,
+    Scope,
+    Withdrawal,
+)
+from tagger.store.withdrawals import Withdrawals
+
+
+class Store(Assemblies, History, Orders, Withdrawals, Backup):
+    """Everything that is kept, in one database; safe to use from several threads and processes."""
+
+    @classmethod
+    def open(cls, url: str | None = None, *, now: Clock = utc_now) -> Store:
+        """Opens the database at ``url``, and brings its tables up to date.
+
+        ``url``: SQLite or PostgreSQL; by default TAGGER_DATABASE_URL, else a SQLite file in the
+        user's data folder. Raises StoreError when it cannot be opened.
+        """
+        return cls(Database(url), now)
+
+    def close(self) -> None:
+        """Gives the connections back."""
+        self.database.close()
+
+    def __enter__(self) -> Store:
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self.close()
+
+
+__all__ = [
+    "Assembly",
+    "Contact",
+    "Copied",
+    "Event",
+    "Filter",
+    "Kind",
+    "OrderRequest",
+    "OrderState",
+    "OrderStep",
+    "Page",
+    "Registration",
+    "Scope",
+    "Store",
+    "Withdrawal",
+    "default_url",
+]

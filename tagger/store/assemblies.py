@@ -1,0 +1,392 @@
+"""Registering assemblies, reading them back, finding them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Any
+
+from sqlalchemy import ColumnElement, and_, exists, func, insert, or_, select, tuple_
+from sqlalchemy.exc import IntegrityError
+from sqlalchemy.orm import Session
+
+from tagger.code import number as tag_number
+from tagger.code import payload
+from tagger.errors import Problem, StoreError, TaggerError
+from tagger.spec import AssemblySpec, TagContent
+from tagger.store.base import Part, compact, fingerprint, in_chunks
+from tagger.store.models import AssemblyRow, EventRow, OrderRow, RegistrationRow
+from tagger.store.values import Assembly, Kind, Registration, Withdrawal
+from tagger.store.withdrawals import holding, lot_key, matches_a_holding_one, refuse_withdrawn_lots
+from tagger.trade.assessment import Assessment
+
+MAX_COUNT = 10_000
+MakeNumber = Callable[[], str]
+
+
+@dataclass(frozen=True)
+class Filter:
+    """What to look for; None asks nothing. Texts match any part, in any case; lots match whole."""
+
+    number: str | None = None
+    customer: str | None = None
+    machine: str | None = None
+    position: str | None = None
+    lot: str | None = None
+    connection: str | None = None
+    hose_standard: str | None = None
+    dash: int | None = None
+    pressure_min_bar: float | None = None
+    pressure_max_bar: float | None = None
+    built_from: date | None = None
+    built_to: date | None = None
+    order_reference: str | None = None
+    printed: bool | None = None
+    withdrawn: bool | None = None
+
+
+@dataclass(frozen=True)
+class Page:
+    """One page of assemblies, newest first; ``after`` asks for the next one, None at the end."""
+
+    assemblies: tuple[Assembly, ...]
+    after: str | None
+
+
+class Assemblies(Part):
+    """The part of the store that gives tag numbers."""
+
+    def register(
+        self,
+        spec: AssemblySpec,
+        assessment: Assessment,
+        *,
+        count: int = 1,
+        built_on: date | None = None,
+        by: str | None = None,
+        customer: str | None = None,
+        machine: str | None = None,
+        position: str | None = None,
+        replaces: str | None = None,
+        order_reference: str | None = None,
+        key: str | None = None,
+        make_number: MakeNumber = tag_number.make,
+    ) -> list[Assembly]:
+        """Gives ``count`` assemblies their tag numbers: all of them, or none.
+
+        A second call with the same ``key`` returns what the first one registered. Raises
+        StoreError (a withdrawn lot, a key used for something else), NumberError, PayloadError.
+        """
+        row = Registration(spec, assessment, count, built_on, customer, machine, position, replaces,
+                           order_reference)  # fmt: skip
+        return self.register_many([row], by=by, key=key, make_number=make_number)
+
+    def register_many(
+        self,
+        rows: Sequence[Registration],
+        *,
+        by: str | None = None,
+        key: str | None = None,
+        make_number: MakeNumber = tag_number.make,
+    ) -> list[Assembly]:
+        """Registers a whole run in one transaction; the problems of all rows are told at once.
+
+        Problems name the row, counted from 1 ("row 3.hose.lot"), where there is more than one.
+        """
+        prepared = _prepare(rows)
+        mark = fingerprint([_asked(row) for row in rows])
+        for attempt in range(3):
+            try:
+                with self.writing() as session:
+                    known = _already(session, key, mark)
+                    numbers = known or self._insert(session, prepared, by, key, mark, make_number)
+                return self.assemblies(numbers)
+            except IntegrityError:  # another process took the key, or the same number
+                if attempt == 2:
+                    raise
+        raise AssertionError("the loop returns or raises")
+
+    def _insert(
+        self,
+        session: Session,
+        rows: Sequence[_Prepared],
+        by: str | None,
+        key: str | None,
+        mark: str,
+        make_number: MakeNumber,
+    ) -> list[str]:
+        refuse_withdrawn_lots(session, [row.asked for row in rows])
+        _refuse_unknown_orders(session, [row.asked for row in rows])
+        now = self.now()
+        act = RegistrationRow(key=key, fingerprint=mark, created_at=now)
+        session.add(act)
+        session.flush()
+        numbers = _fresh_numbers(session, sum(row.asked.count for row in rows), make_number)
+        values: list[dict[str, Any]] = []
+        events: list[dict[str, Any]] = []
+        left = iter(numbers)
+        for row in rows:
+            for _ in range(row.asked.count):
+                number = next(left)
+                place = len(values)
+                common = {"registration_id": act.id, "place": place, "created_at": now, "registered_by": by}
+                values.append({"number": number, **common, **row.columns})
+                data = {k: v for k in ("replaces", "order_reference") if (v := row.columns[k])}
+                events.append(_event(number, Kind.REGISTERED, now, by, data))
+            if row.asked.replaces:
+                events.extend(_replaced(session, row, values[-row.asked.count :], now, by))
+        session.execute(insert(AssemblyRow), values)
+        session.execute(insert(EventRow), events)
+        return numbers
+
+    def assembly(self, number: str) -> Assembly:
+        """The record of one tag number, typed in any way. Raises NumberError, StoreError."""
+        return self.assemblies([compact(number)])[0]
+
+    def assemblies(self, numbers: Sequence[str]) -> list[Assembly]:
+        """Several records, in the order asked for. Raises StoreError for one that is not there."""
+        wanted = [compact(number) for number in numbers]
+        with self.reading() as session:
+            rows: dict[str, AssemblyRow] = {}
+            for chunk in in_chunks(wanted):
+                found = session.scalars(select(AssemblyRow).where(AssemblyRow.number.in_(chunk)))
+                rows.update((row.number, row) for row in found)
+            missing = [number for number in wanted if number not in rows]
+            if missing:
+                raise StoreError(
+                    Problem("number", tag_number.format(number), "is not registered here",
+                            "Check the number, or read the tag itself: its symbol holds the whole spec.")
+                    for number in missing
+                )  # fmt: skip
+            return _values(session, [rows[number] for number in wanted])
+
+    def known(self, number: str) -> bool:
+        """Whether this tag number is registered here."""
+        with self.reading() as session:
+            return session.get(AssemblyRow, compact(number)) is not None
+
+    def find(self, wanted: Filter = Filter(), *, limit: int = 50, after: str | None = None) -> Page:
+        """Assemblies that meet every condition, newest first, ``limit`` at a time."""
+        with self.reading() as session:
+            query = select(AssemblyRow).where(*_conditions(wanted))
+            if after:
+                query = query.where(
+                    tuple_(AssemblyRow.registration_id, AssemblyRow.place) < tuple_(*_cursor(after))
+                )
+            query = query.order_by(AssemblyRow.registration_id.desc(), AssemblyRow.place.desc())
+            rows = list(session.scalars(query.limit(limit + 1)))
+            more = len(rows) > limit
+            rows = rows[:limit]
+            last = f"{rows[-1].registration_id}.{rows[-1].place}" if more else None
+            return Page(tuple(_values(session, rows)), last)
+
+    def count(self, wanted: Filter = Filter()) -> int:
+        """How many assemblies meet every condition."""
+        with self.reading() as session:
+            query = select(func.count()).select_from(AssemblyRow).where(*_conditions(wanted))
+            return session.scalar(query) or 0
+
+
+@dataclass(frozen=True)
+class _Prepared:
+    asked: Registration
+    columns: dict[str, Any]  # everything but the number and the moment
+
+
+def _prepare(rows: Sequence[Registration]) -> list[_Prepared]:
+    """Each row's columns; the problems of all rows together."""
+    prepared: list[_Prepared] = []
+    problems: list[Problem] = []
+    for place, row in enumerate(rows, 1):
+        try:
+            prepared.append(_Prepared(row, _columns(row)))
+        except TaggerError as error:
+            within = error.within(f"row {place}") if len(rows) > 1 else error
+            problems.extend(within.problems)
+    if not rows:
+        problems.append(Problem("rows", None, "are empty: there is nothing to register", "Give one row."))
+    if problems:
+        raise StoreError(problems)
+    return prepared
+
+
+def _columns(row: Registration) -> dict[str, Any]:
+    if not 1 <= row.count <= MAX_COUNT:
+        raise StoreError(
+            Problem("count", row.count, "is not a number of assemblies", f"Give 1 to {MAX_COUNT}.")
+        )
+    content = row.assessment.content_of(row.spec, row.built_on)
+    digits = payload.encode(content)
+    printed = payload.decode(digits)
+    if printed != payload.carried(content):  # a tag that would say something else must never be printed
+        raise StoreError(Problem("spec", None, "does not read back from its own symbol", "Report this."))
+    spec = row.spec
+    return {
+        "spec": spec.as_dict(),
+        "assessment": row.assessment.model_dump(mode="json"),
+        "content": printed.model_dump(mode="json", exclude_none=True),
+        "digits": digits,
+        "built_on": row.built_on,
+        "customer": _text("customer", row.customer),
+        "machine": _text("machine", row.machine),
+        "position": _text("position", row.position),
+        "replaces": compact(row.replaces) if row.replaces else None,
+        "order_reference": row.order_reference,
+        "hose_standard": spec.hose.standard,
+        "hose_dash": spec.hose.dash,
+        "hose_lot": lot_key(spec.hose.lot),
+        "fitting_lot_a": lot_key(spec.end_a.lot),
+        "fitting_lot_b": lot_key(spec.end_b.lot),
+        "connection_a": str(spec.end_a.connection),
+        "connection_b": str(spec.end_b.connection),
+        "working_pressure_bar": row.assessment.working_pressure.value_bar,
+    }
+
+
+def _text(name: str, value: str | None) -> str | None:
+    value = " ".join(value.split()) if value else ""
+    if len(value) > 120:
+        raise StoreError(Problem(name, value[:20] + "...", "is too long", "Use at most 120 characters."))
+    return value or None
+
+
+def _asked(row: Registration) -> dict[str, Any]:
+    """What makes two requests the same: not the day, nor what the tables said that day."""
+    asked = {k: v for k, v in vars(row).items() if k not in ("assessment", "built_on", "spec")}
+    return {**asked, "spec": row.spec.as_dict()}
+
+
+def _already(session: Session, key: str | None, mark: str) -> list[str]:
+    if key is None:
+        return []
+    act = session.scalar(select(RegistrationRow).where(RegistrationRow.key == key))
+    if act is None:
+        return []
+    if act.fingerprint != mark:
+        raise StoreError(
+            Problem("key", key, "was used before, to register something else",
+                    "Take a new key for a new registration.")
+        )  # fmt: skip
+    numbers = select(AssemblyRow.number).where(AssemblyRow.registration_id == act.id)
+    return list(session.scalars(numbers.order_by(AssemblyRow.place)))
+
+
+def _fresh_numbers(session: Session, count: int, make_number: MakeNumber) -> list[str]:
+    """Numbers that nobody has had. Chance alone would do; the database is asked all the same."""
+    fresh: dict[str, None] = {}
+    for _ in range(100):
+        fresh.update((compact(make_number()), None) for _ in range(count - len(fresh)))
+        for chunk in in_chunks(list(fresh)):
+            for taken in session.scalars(select(AssemblyRow.number).where(AssemblyRow.number.in_(chunk))):
+                del fresh[taken]
+        if len(fresh) == count:
+            return list(fresh)
+    raise StoreError(Problem("number", None, "every number made is already given", "Report this."))
+
+
+def _refuse_unknown_orders(session: Session, rows: Sequence[Registration]) -> None:
+    named = {row.order_reference for row in rows if row.order_reference}
+    known = set(session.scalars(select(OrderRow.reference).where(OrderRow.reference.in_(named))))
+    if missing := sorted(named - known):
+        raise StoreError(
+            Problem("order_reference", name, "is no order request here", "Check the reference.")
+            for name in missing
+        )
+
+
+def _event(number: str, kind: Kind, at: datetime, by: str | None, data: dict[str, Any]) -> dict[str, Any]:
+    return {"number": number, "kind": str(kind), "at": at, "by": by, "data": data}
+
+
+def _replaced(
+    session: Session, row: _Prepared, new: list[dict[str, Any]], at: datetime, by: str | None
+) -> list[dict[str, Any]]:
+    """The old tag's history says what took its place, where the old tag is ours."""
+    old = row.columns["replaces"]
+    if session.get(AssemblyRow, old) is None:
+        return []
+    return [_event(old, Kind.REPLACED, at, by, {"by_number": value["number"]}) for value in new]
+
+
+def _values(session: Session, rows: Sequence[AssemblyRow]) -> list[Assembly]:
+    numbers = [row.number for row in rows]
+    followers: dict[str, str] = {}
+    for chunk in in_chunks(numbers):
+        query = select(AssemblyRow.replaces, AssemblyRow.number).where(AssemblyRow.replaces.in_(chunk))
+        query = query.order_by(AssemblyRow.registration_id, AssemblyRow.place)
+        followers.update((old, new) for old, new in session.execute(query) if old)
+    holds = holding(session, rows)
+    return [_value(row, followers.get(row.number), holds[row.number]) for row in rows]
+
+
+def _value(row: AssemblyRow, replaced_by: str | None, withdrawals: Iterable[Withdrawal]) -> Assembly:
+    return Assembly(
+        number=row.number,
+        spec=AssemblySpec.read(row.spec),
+        assessment=Assessment.model_validate(row.assessment),
+        content=TagContent.model_validate(row.content),
+        digits=row.digits,
+        built_on=row.built_on,
+        customer=row.customer,
+        machine=row.machine,
+        position=row.position,
+        replaces=row.replaces,
+        replaced_by=replaced_by,
+        order_reference=row.order_reference,
+        withdrawals=tuple(withdrawals),
+        registered_by=row.registered_by,
+        created_at=row.created_at,
+    )
+
+
+def _cursor(after: str) -> tuple[int, int]:
+    try:
+        registration, place = after.split(".")
+        return int(registration), int(place)
+    except ValueError:
+        raise StoreError(Problem("after", after, "is not a page mark", "Use the one last given.")) from None
+
+
+def _conditions(wanted: Filter) -> list[ColumnElement[bool]]:
+    row = AssemblyRow
+    whole = (
+        (row.built_on >= wanted.built_from) if wanted.built_from else None,
+        (row.built_on <= wanted.built_to) if wanted.built_to else None,
+        (row.hose_dash == wanted.dash) if wanted.dash is not None else None,
+        (row.order_reference == wanted.order_reference) if wanted.order_reference else None,
+        (row.working_pressure_bar >= wanted.pressure_min_bar)
+        if wanted.pressure_min_bar is not None
+        else None,
+        (row.working_pressure_bar <= wanted.pressure_max_bar)
+        if wanted.pressure_max_bar is not None
+        else None,
+        row.number.startswith(_typed(wanted.number)) if wanted.number else None,
+    )
+    parts = [
+        column.icontains(text.strip(), autoescape=True)
+        for column, text in (
+            (row.customer, wanted.customer),
+            (row.machine, wanted.machine),
+            (row.position, wanted.position),
+            (row.hose_standard, wanted.hose_standard),
+        )
+        if text and text.strip()
+    ]
+    found = [*(condition for condition in whole if condition is not None), *parts]
+    if wanted.lot:
+        lot = lot_key(wanted.lot)
+        found.append(or_(row.hose_lot == lot, row.fitting_lot_a == lot, row.fitting_lot_b == lot))
+    if wanted.connection:
+        found.append(or_(row.connection_a == wanted.connection, row.connection_b == wanted.connection))
+    if wanted.printed is not None:
+        printed = exists().where(and_(EventRow.number == row.number, EventRow.kind == str(Kind.PRINTED)))
+        found.append(printed if wanted.printed else ~printed)
+    if wanted.withdrawn is not None:
+        found.append(matches_a_holding_one() if wanted.withdrawn else ~matches_a_holding_one())
+    return found
+
+
+def _typed(number: str) -> str:
+    """A number as far as it has been typed."""
+    return tag_number.compact(number)

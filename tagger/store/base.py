@@ -1,0 +1,52 @@
+"""What every part of the store stands on."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Callable, Iterator
+from contextlib import AbstractContextManager
+from datetime import UTC, datetime
+from typing import Any
+
+from sqlalchemy.orm import Session
+
+from tagger.code import number as tag_number
+from tagger.store.database import Database
+
+Clock = Callable[[], datetime]
+
+
+def utc_now() -> datetime:
+    return datetime.now(UTC)
+
+
+class Part:
+    """A part of the store: its database, and its clock (a test may set it)."""
+
+    def __init__(self, database: Database, now: Clock = utc_now) -> None:
+        self.database = database
+        self.now = now
+
+    def reading(self) -> AbstractContextManager[Session]:
+        return self.database.reading()
+
+    def writing(self) -> AbstractContextManager[Session]:
+        return self.database.writing()
+
+
+def compact(number: str) -> str:
+    """A tag number as it is kept. Raises NumberError for one with a slip in it."""
+    return tag_number.validate(number)
+
+
+def fingerprint(value: Any) -> str:
+    """Tells whether two requests with one key ask for the same thing."""
+    text = json.dumps(value, sort_keys=True, default=str, ensure_ascii=False)
+    return hashlib.sha256(text.encode()).hexdigest()
+
+
+def in_chunks(items: list[str], size: int = 500) -> Iterator[list[str]]:
+    """Databases limit how many values one statement may name."""
+    for start in range(0, len(items), size):
+        yield items[start : start + size]

@@ -1,0 +1,145 @@
+"""One database: opened, brought to the newest tables, and written to by one hand at a time."""
+
+from __future__ import annotations
+
+import os
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any
+
+from alembic import command
+from alembic.config import Config
+from alembic.runtime.migration import MigrationContext
+from alembic.script import ScriptDirectory
+from platformdirs import user_data_path
+from sqlalchemy import Connection, Engine, create_engine, event, text
+from sqlalchemy.engine import URL, make_url
+from sqlalchemy.exc import ArgumentError, DBAPIError, OperationalError
+from sqlalchemy.orm import Session
+from sqlalchemy.pool import QueuePool
+
+from tagger.errors import Problem, StoreError
+
+MIGRATIONS = Path(__file__).parent / "migrations"
+_MIGRATION_LOCK = 0x7A66E12  # any number, the same in every process
+
+
+def default_url() -> str:
+    """TAGGER_DATABASE_URL, or a SQLite file in the user's data folder."""
+    given = os.environ.get("TAGGER_DATABASE_URL")
+    if given:
+        return given
+    folder = user_data_path("tagger", appauthor=False, ensure_exists=True)
+    return f"sqlite:///{folder / 'tagger.sqlite3'}"
+
+
+class Database:
+    """An engine whose tables are the newest, and its two kinds of session."""
+
+    def __init__(self, url: str | None = None) -> None:
+        self.url = _readable(url or default_url())
+        self.engine = _engine(self.url)
+        try:
+            self._upgrade()
+        except OperationalError as error:
+            self.engine.dispose()
+            raise StoreError(
+                Problem("database", shown(self.url), f"cannot be opened: {error.orig}",
+                        "Check TAGGER_DATABASE_URL, and that the folder or the server is there.")
+            ) from error  # fmt: skip
+        self._writer = self.engine.execution_options(writes=True)
+
+    @contextmanager
+    def reading(self) -> Iterator[Session]:
+        """One consistent view; nothing is written."""
+        with Session(self.engine, expire_on_commit=False) as session, session.begin():
+            yield session
+
+    @contextmanager
+    def writing(self) -> Iterator[Session]:
+        """One transaction: all of it, or, on any error, nothing."""
+        with Session(self._writer, expire_on_commit=False) as session, session.begin():
+            yield session
+
+    def close(self) -> None:
+        self.engine.dispose()
+
+    def revision(self) -> str | None:
+        with self.engine.connect() as connection:
+            return MigrationContext.configure(connection).get_current_revision()
+
+    def _upgrade(self) -> None:
+        """Runs the migrations that are missing; of several processes starting at once, one does."""
+        script = ScriptDirectory(str(MIGRATIONS))
+        if self._at(script):
+            return
+        with self.engine.execution_options(writes=True).begin() as connection:
+            if connection.dialect.name == "postgresql":
+                connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": _MIGRATION_LOCK})
+            config = Config()
+            config.set_main_option("script_location", str(MIGRATIONS).replace("%", "%%"))
+            config.attributes["connection"] = connection
+            command.upgrade(config, "head")
+
+    def _at(self, script: ScriptDirectory) -> bool:
+        current = self.revision()
+        if current is not None and current not in {step.revision for step in script.walk_revisions()}:
+            raise StoreError(
+                Problem("database", shown(self.url), f"was written by a newer version (step {current})",
+                        "Install that version, or restore a backup into a new database.")
+            )  # fmt: skip
+        return current == script.get_current_head()
+
+
+def shown(url: URL) -> str:
+    """The address without its password."""
+    return url.render_as_string(hide_password=True)
+
+
+def _readable(url: str) -> URL:
+    try:
+        parsed = make_url(url)
+    except ArgumentError:
+        raise StoreError(
+            Problem("database", url, "is not the address of a database",
+                    "Give one such as sqlite:////srv/tags.sqlite3 or postgresql://user@host/tags.")
+        ) from None  # fmt: skip
+    if parsed.drivername in ("postgresql", "postgres"):
+        return parsed.set(drivername="postgresql+psycopg")
+    if parsed.get_backend_name() not in ("sqlite", "postgresql"):
+        raise StoreError(
+            Problem("database", shown(parsed), "is neither SQLite nor PostgreSQL", "Use one of them.")
+        )
+    return parsed
+
+
+def _engine(url: URL) -> Engine:
+    if url.get_backend_name() != "sqlite":
+        return create_engine(url, pool_pre_ping=True, pool_size=10, max_overflow=20)
+    if url.database in (None, "", ":memory:"):
+        raise StoreError(
+            Problem("database", shown(url), "would be lost when the program ends", "Give a file.")
+        )
+    Path(str(url.database)).parent.mkdir(parents=True, exist_ok=True)
+    engine = create_engine(url, poolclass=QueuePool, connect_args={"timeout": 30}, pool_size=10)
+    event.listen(engine, "connect", _prepare_sqlite)
+    event.listen(engine, "begin", _begin_sqlite)
+    return engine
+
+
+def _prepare_sqlite(connection: sqlite3.Connection, _: Any) -> None:
+    """WAL, so that readers never wait; FULL, so that a number once given survives a power cut."""
+    connection.isolation_level = None  # we say BEGIN ourselves, see below
+    for pragma in ("journal_mode=WAL", "synchronous=FULL", "foreign_keys=ON", "busy_timeout=30000"):
+        connection.execute(f"PRAGMA {pragma}").close()
+
+
+def _begin_sqlite(connection: Connection) -> None:
+    """A writer takes the lock at once: it must not read something and find it changed later."""
+    writes = connection.get_execution_options().get("writes")
+    connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
+
+
+__all__ = ["DBAPIError", "Database", "default_url", "shown"]

@@ -1,0 +1,113 @@
+"""The history of an assembly: lines are added, never changed."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import func, insert, select
+from sqlalchemy.orm import Session
+
+from tagger.code import number as tag_number
+from tagger.errors import Problem, StoreError
+from tagger.store.base import Part, compact, in_chunks
+from tagger.store.models import AssemblyRow, EventRow
+from tagger.store.values import Event, Kind
+
+
+class History(Part):
+    """The part of the store that remembers what happened."""
+
+    def record(
+        self, number: str, kind: Kind | str, data: Mapping[str, Any] | None = None, by: str | None = None
+    ) -> Event:
+        """Adds one line to a tag's history; ``data`` is plain JSON values.
+
+        Raises StoreError for a kind or a number not known here.
+        """
+        return self.record_many([number], kind, data, by)[0]
+
+    def record_many(
+        self,
+        numbers: Sequence[str],
+        kind: Kind | str,
+        data: Mapping[str, Any] | None = None,
+        by: str | None = None,
+    ) -> list[Event]:
+        """The same line for several tags, in one transaction."""
+        try:
+            known = Kind(kind)
+        except ValueError:
+            raise StoreError(
+                Problem("kind", str(kind), "is not something that happens to an assembly",
+                        f"Use one of: {', '.join(Kind)}.")
+            ) from None  # fmt: skip
+        with self.writing() as session:
+            return _added(session, [compact(n) for n in numbers], known, dict(data or {}), by, self.now())
+
+    def history(self, number: str) -> list[Event]:
+        """A tag's history, oldest first. Raises StoreError for a number not known here."""
+        number = compact(number)
+        with self.reading() as session:
+            _refuse_unknown(session, [number])
+            rows = session.scalars(select(EventRow).where(EventRow.number == number).order_by(EventRow.id))
+            return [_value(row) for row in rows]
+
+    def events(
+        self, *, kind: Kind | None = None, since: datetime | None = None, after: int = 0, limit: int = 1000
+    ) -> list[Event]:
+        """Events of all tags, oldest first, for exports and counts; ``after`` an event's id."""
+        query = select(EventRow).where(EventRow.id > after).order_by(EventRow.id).limit(limit)
+        if kind is not None:
+            query = query.where(EventRow.kind == str(kind))
+        if since is not None:
+            query = query.where(EventRow.at >= since)
+        with self.reading() as session:
+            return [_value(row) for row in session.scalars(query)]
+
+    def last(self, numbers: Iterable[str], kind: Kind) -> dict[str, Event]:
+        """For each of these tags the newest line of one kind, where there is one."""
+        found: dict[str, Event] = {}
+        with self.reading() as session:
+            for chunk in in_chunks([compact(number) for number in numbers]):
+                newest = (
+                    select(func.max(EventRow.id))
+                    .where(EventRow.number.in_(chunk), EventRow.kind == str(kind))
+                    .group_by(EventRow.number)
+                )
+                rows = session.scalars(select(EventRow).where(EventRow.id.in_(newest)))
+                found.update((row.number, _value(row)) for row in rows)
+        return found
+
+    def times_printed(self, number: str) -> int:
+        """How often this tag has been printed; above 1, the rest were re-prints."""
+        query = select(func.count()).where(
+            EventRow.number == compact(number), EventRow.kind == str(Kind.PRINTED)
+        )
+        with self.reading() as session:
+            return session.scalar(query) or 0
+
+
+def _added(
+    session: Session, numbers: list[str], kind: Kind, data: dict[str, Any], by: str | None, at: datetime
+) -> list[Event]:
+    _refuse_unknown(session, numbers)
+    values = [{"number": n, "kind": str(kind), "at": at, "by": by, "data": data} for n in numbers]
+    ids = list(session.scalars(insert(EventRow).returning(EventRow.id, sort_by_parameter_order=True), values))
+    return [Event(id_, number, kind, at, by, data) for id_, number in zip(ids, numbers, strict=True)]
+
+
+def _refuse_unknown(session: Session, numbers: list[str]) -> None:
+    known: set[str] = set()
+    for chunk in in_chunks(numbers):
+        known.update(session.scalars(select(AssemblyRow.number).where(AssemblyRow.number.in_(chunk))))
+    if missing := [number for number in numbers if number not in known]:
+        raise StoreError(
+            Problem("number", tag_number.format(number), "is not registered here", "Check the number.")
+            for number in missing
+        )
+
+
+def _value(row: EventRow) -> Event:
+    return Event(row.id, row.number, Kind(row.kind), row.at, row.by, row.data)

@@ -1,0 +1,166 @@
+"""The tables. Only this package sees them; everyone else gets the values of values.py.
+
+Nothing here is ever deleted: history and order events are append-only (triggers in the database
+refuse anything else), an assembly row never changes, and a withdrawal ends by being lifted.
+"""
+
+from __future__ import annotations
+
+from datetime import UTC, date, datetime
+from typing import Any, ClassVar
+
+from sqlalchemy import (
+    JSON,
+    DateTime,
+    ForeignKey,
+    Index,
+    MetaData,
+    String,
+    Text,
+    TypeDecorator,
+    UniqueConstraint,
+)
+from sqlalchemy.dialects.postgresql import JSONB
+from sqlalchemy.engine import Dialect
+from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
+
+Json = JSON(none_as_null=True).with_variant(JSONB(none_as_null=True), "postgresql")
+
+
+class Moment(TypeDecorator[datetime]):
+    """A moment in UTC; SQLite forgets the zone, so it is put back when read."""
+
+    impl = DateTime(timezone=True)
+    cache_ok = True
+
+    def process_bind_param(self, value: datetime | None, dialect: Dialect) -> datetime | None:
+        return None if value is None else value.astimezone(UTC)
+
+    def process_result_value(self, value: datetime | None, dialect: Dialect) -> datetime | None:
+        if value is None:
+            return None
+        return value.replace(tzinfo=UTC) if value.tzinfo is None else value.astimezone(UTC)
+
+
+class Table(DeclarativeBase):
+    metadata = MetaData(
+        naming_convention={
+            "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+            "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+            "fk": "fk_%(table_name)s_%(column_0_name)s",
+            "pk": "pk_%(table_name)s",
+        }
+    )
+    type_annotation_map: ClassVar[dict[Any, Any]] = {datetime: Moment, dict[str, Any]: Json, list[Any]: Json}
+
+
+class RegistrationRow(Table):
+    """One act of registering: one assembly or a whole run. Its key makes a repeat harmless."""
+
+    __tablename__ = "registration"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    key: Mapped[str | None] = mapped_column(String(80), unique=True)
+    fingerprint: Mapped[str] = mapped_column(String(64))
+    created_at: Mapped[datetime]
+
+
+class AssemblyRow(Table):
+    """One finished assembly; the columns beside the JSON are copies to search by."""
+
+    __tablename__ = "assembly"
+    __table_args__ = (
+        Index("ix_assembly_machine_position", "machine", "position"),
+        UniqueConstraint("registration_id", "place"),
+    )
+
+    number: Mapped[str] = mapped_column(String(11), primary_key=True)
+    registration_id: Mapped[int] = mapped_column(ForeignKey("registration.id"))
+    place: Mapped[int]  # position within its registration
+    spec: Mapped[dict[str, Any]]
+    assessment: Mapped[dict[str, Any]]
+    content: Mapped[dict[str, Any]]
+    digits: Mapped[str] = mapped_column(Text)
+    built_on: Mapped[date | None] = mapped_column(index=True)
+    customer: Mapped[str | None] = mapped_column(String(120), index=True)
+    machine: Mapped[str | None] = mapped_column(String(120))
+    position: Mapped[str | None] = mapped_column(String(120))
+    replaces: Mapped[str | None] = mapped_column(String(11), index=True)
+    order_reference: Mapped[str | None] = mapped_column(String(12), index=True)
+    registered_by: Mapped[str | None] = mapped_column(String(80))
+    created_at: Mapped[datetime] = mapped_column(index=True)
+    hose_standard: Mapped[str] = mapped_column(String(40))
+    hose_dash: Mapped[int]
+    hose_lot: Mapped[str | None] = mapped_column(String(40), index=True)
+    fitting_lot_a: Mapped[str | None] = mapped_column(String(40), index=True)
+    fitting_lot_b: Mapped[str | None] = mapped_column(String(40), index=True)
+    connection_a: Mapped[str] = mapped_column(String(20))
+    connection_b: Mapped[str] = mapped_column(String(20))
+    working_pressure_bar: Mapped[float | None]
+
+
+class EventRow(Table):
+    """One line of an assembly's history."""
+
+    __tablename__ = "event"
+    __table_args__ = (Index("ix_event_number_id", "number", "id"), Index("ix_event_kind_at", "kind", "at"))
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    number: Mapped[str] = mapped_column(ForeignKey("assembly.number"))
+    kind: Mapped[str] = mapped_column(String(24))
+    at: Mapped[datetime]
+    by: Mapped[str | None] = mapped_column(String(80))
+    data: Mapped[dict[str, Any]]
+
+
+class OrderRow(Table):
+    """One order request. Its state is the last of its events."""
+
+    __tablename__ = "order_request"
+
+    reference: Mapped[str] = mapped_column(String(12), primary_key=True)
+    key: Mapped[str | None] = mapped_column(String(80), unique=True)
+    fingerprint: Mapped[str] = mapped_column(String(64))
+    number: Mapped[str | None] = mapped_column(String(11), index=True)  # may be another shop's tag
+    spec: Mapped[dict[str, Any]]
+    quantity: Mapped[int]
+    needed_by: Mapped[date | None]
+    customer_reference: Mapped[str | None] = mapped_column(String(80))
+    contact: Mapped[dict[str, Any]]
+    changes: Mapped[str | None] = mapped_column(Text)
+    state: Mapped[str] = mapped_column(String(16), index=True)
+    created_at: Mapped[datetime] = mapped_column(index=True)
+
+
+class OrderEventRow(Table):
+    """One step of an order request."""
+
+    __tablename__ = "order_event"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    reference: Mapped[str] = mapped_column(ForeignKey("order_request.reference"), index=True)
+    state: Mapped[str] = mapped_column(String(16))
+    at: Mapped[datetime]
+    by: Mapped[str | None] = mapped_column(String(80))
+    note: Mapped[str | None] = mapped_column(Text)
+
+
+class WithdrawalRow(Table):
+    """A withdrawal of one tag, or of everything made from a hose lot or a fitting lot."""
+
+    __tablename__ = "withdrawal"
+    __table_args__ = (Index("ix_withdrawal_scope_value", "scope", "value"),)
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    scope: Mapped[str] = mapped_column(String(12))
+    value: Mapped[str] = mapped_column(String(40))
+    reason: Mapped[str] = mapped_column(Text)
+    at: Mapped[datetime]
+    by: Mapped[str | None] = mapped_column(String(80))
+    lifted_at: Mapped[datetime | None]
+    lifted_by: Mapped[str | None] = mapped_column(String(80))
+    lifted_why: Mapped[str | None] = mapped_column(Text)
+
+
+APPEND_ONLY = ("registration", "assembly", "event", "order_event")
+"""Tables in which the database itself refuses UPDATE and DELETE."""

@@ -1,0 +1,227 @@
+"""Order requests: somebody wants the same assembly again."""
+
+from __future__ import annotations
+
+import secrets
+from collections.abc import Mapping
+from datetime import date, datetime
+from typing import Any
+
+from pydantic import ValidationError
+from sqlalchemy import insert, select
+from sqlalchemy.exc import IntegrityError
+from sqlalchemy.orm import Session
+
+from tagger.code.number import ALPHABET
+from tagger.errors import Problem, StoreError, problems_of
+from tagger.spec import AssemblySpec
+from tagger.store.base import Part, compact, fingerprint, in_chunks
+from tagger.store.models import AssemblyRow, EventRow, OrderEventRow, OrderRow
+from tagger.store.values import Contact, Kind, OrderRequest, OrderState, OrderStep
+
+MAX_QUANTITY = 10_000
+MAX_CHANGES = 2000
+
+
+class Orders(Part):
+    """The part of the store that keeps what customers ask for."""
+
+    def request_order(
+        self,
+        *,
+        number: str | None = None,
+        spec: AssemblySpec | None = None,
+        quantity: int = 1,
+        needed_by: date | None = None,
+        reference: str | None = None,
+        contact: Contact | Mapping[str, Any],
+        changes: str | None = None,
+        key: str | None = None,
+    ) -> OrderRequest:
+        """Keeps an order request and gives it a short reference of ours.
+
+        ``number``: the tag it comes from; it may be another shop's, then ``spec`` must be given
+        too. ``spec``: what is wanted, by default the tag's own. ``reference``: the customer's own
+        word for it. ``changes``: what should be different, in the customer's words. A second call
+        with the same ``key`` returns the first one's order. Raises StoreError, NumberError.
+        """
+        number = compact(number) if number else None
+        person = _contact(contact)
+        _check(quantity, changes, reference)
+        asked = (
+            number,
+            spec and spec.as_dict(),
+            quantity,
+            needed_by,
+            reference,
+            person.model_dump(),
+            changes,
+        )
+        mark = fingerprint(asked)
+        for attempt in range(5):
+            try:
+                with self.writing() as session:
+                    row = _already(session, key, mark)
+                    if row is None:
+                        row = self._keep(session, number, spec, key, mark)
+                        row.quantity, row.needed_by, row.contact = quantity, needed_by, person.model_dump()
+                        row.customer_reference, row.changes = _text(reference), _text(changes)
+                        session.add(row)
+                        session.flush()
+                        self._step(session, row, None, None)
+                        self._tell_tag(session, row)
+                    return _values(session, [row])[0]
+            except IntegrityError:  # another process took the key, or the same reference
+                if attempt == 4:
+                    raise
+        raise AssertionError("the loop returns or raises")
+
+    def _keep(
+        self, session: Session, number: str | None, spec: AssemblySpec | None, key: str | None, mark: str
+    ) -> OrderRow:
+        ours = session.get(AssemblyRow, number) if number else None
+        wanted = spec.as_dict() if spec else ours.spec if ours else None
+        if wanted is None:
+            raise StoreError(
+                Problem("number", number, "is not registered here" if number else "is missing",
+                        "Give the spec as well: the tag's symbol holds it.")
+            )  # fmt: skip
+        return OrderRow(
+            reference=_make_reference(), key=key, fingerprint=mark, number=number, spec=wanted,
+            state=str(OrderState.RECEIVED), created_at=self.now(),
+        )  # fmt: skip
+
+    def _step(self, session: Session, row: OrderRow, by: str | None, note: str | None) -> None:
+        session.add(
+            OrderEventRow(reference=row.reference, state=row.state, at=self.now(), by=by, note=_text(note))
+        )
+        session.flush()
+
+    def _tell_tag(self, session: Session, row: OrderRow) -> None:
+        if row.number and session.get(AssemblyRow, row.number):
+            data = {"order_reference": row.reference, "quantity": row.quantity}
+            event = {"number": row.number, "kind": str(Kind.ORDERED), "at": row.created_at, "data": data}
+            session.execute(insert(EventRow), [event])
+
+    def order(self, reference: str) -> OrderRequest:
+        """One order request by our reference, typed in any case."""
+        with self.reading() as session:
+            return _values(session, [_row(session, reference)])[0]
+
+    def orders(
+        self,
+        state: OrderState | str | None = None,
+        *,
+        number: str | None = None,
+        limit: int = 200,
+        before: datetime | None = None,
+    ) -> list[OrderRequest]:
+        """Order requests, newest first; of one state, or from one tag, when asked."""
+        query = select(OrderRow).order_by(OrderRow.created_at.desc(), OrderRow.reference).limit(limit)
+        if state is not None:
+            query = query.where(OrderRow.state == str(_state(state)))
+        if number is not None:
+            query = query.where(OrderRow.number == compact(number))
+        if before is not None:
+            query = query.where(OrderRow.created_at < before)
+        with self.reading() as session:
+            return _values(session, list(session.scalars(query)))
+
+    def set_order_state(
+        self, reference: str, state: OrderState | str, *, by: str | None = None, note: str | None = None
+    ) -> OrderRequest:
+        """Moves an order request on. Raises StoreError for a step that cannot follow."""
+        wanted = _state(state)
+        with self.writing() as session:
+            row = _row(session, reference)
+            now = OrderState(row.state)
+            if wanted is not now and wanted not in now.next:
+                after = ", ".join(now.next) or "nothing"
+                raise StoreError(
+                    Problem("state", str(wanted), f"cannot follow {now}", f"What may follow is: {after}.")
+                )
+            if wanted is OrderState.ASKED and not (note or "").strip():
+                raise StoreError(Problem("note", None, "is missing", "Write what you ask the customer."))
+            row.state = str(wanted)
+            session.flush()
+            self._step(session, row, by, note)
+            return _values(session, [row])[0]
+
+
+def _make_reference() -> str:
+    """Short enough for the telephone; random, so that nobody can walk through the orders."""
+    return "R-" + "".join(secrets.choice(ALPHABET) for _ in range(7))
+
+
+def _row(session: Session, reference: str) -> OrderRow:
+    row = session.get(OrderRow, reference.strip().upper())
+    if row is None:
+        raise StoreError(Problem("reference", reference, "is no order request here", "Check the reference."))
+    return row
+
+
+def _already(session: Session, key: str | None, mark: str) -> OrderRow | None:
+    row = session.scalar(select(OrderRow).where(OrderRow.key == key)) if key else None
+    if row is not None and row.fingerprint != mark:
+        raise StoreError(Problem("key", key, "was used before, for another order request", "Take a new key."))
+    return row
+
+
+def _contact(given: Contact | Mapping[str, Any]) -> Contact:
+    if isinstance(given, Contact):
+        return given
+    try:
+        return Contact.model_validate(dict(given))
+    except ValidationError as error:
+        raise StoreError(problems_of(error)).within("contact") from None
+
+
+def _check(quantity: int, changes: str | None, reference: str | None) -> None:
+    problems = []
+    if not 1 <= quantity <= MAX_QUANTITY:
+        problems.append(Problem("quantity", quantity, "is not a quantity", f"Give 1 to {MAX_QUANTITY}."))
+    if len(changes or "") > MAX_CHANGES:
+        problems.append(Problem("changes", None, "is too long", f"Use at most {MAX_CHANGES} characters."))
+    if len(reference or "") > 80:
+        problems.append(Problem("reference", None, "is too long", "Use at most 80 characters."))
+    if problems:
+        raise StoreError(problems)
+
+
+def _state(state: OrderState | str) -> OrderState:
+    try:
+        return OrderState(state)
+    except ValueError:
+        states = ", ".join(OrderState)
+        raise StoreError(
+            Problem("state", str(state), "is not a state of an order request", f"Use one of: {states}.")
+        ) from None
+
+
+def _text(text: str | None) -> str | None:
+    return (text or "").strip() or None
+
+
+def _values(session: Session, rows: list[OrderRow]) -> list[OrderRequest]:
+    references = [row.reference for row in rows]
+    steps: dict[str, list[OrderStep]] = {reference: [] for reference in references}
+    built: dict[str, list[str]] = {reference: [] for reference in references}
+    for chunk in in_chunks(references):
+        events = select(OrderEventRow).where(OrderEventRow.reference.in_(chunk)).order_by(OrderEventRow.id)
+        for event in session.scalars(events):
+            step = OrderStep(OrderState(event.state), event.at, event.by, event.note)
+            steps[event.reference].append(step)
+        made = select(AssemblyRow.order_reference, AssemblyRow.number)
+        made = made.where(AssemblyRow.order_reference.in_(chunk))
+        for reference, number in session.execute(
+            made.order_by(AssemblyRow.registration_id, AssemblyRow.place)
+        ):
+            built[str(reference)].append(number)
+    return [
+        OrderRequest(
+            row.reference, row.number, AssemblySpec.read(row.spec), row.quantity, row.needed_by,
+            row.customer_reference, Contact.model_validate(row.contact), row.changes,
+            OrderState(row.state), row.created_at, tuple(steps[row.reference]), tuple(built[row.reference]),
+        )
+        for row in rows
+    ]  # fmt: skip

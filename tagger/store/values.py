@@ -1,0 +1,198 @@
+"""What the store hands out: frozen values, with no connection to a database behind them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import date, datetime
+from enum import StrEnum
+from typing import Annotated, Any
+
+from pydantic import BaseModel, ConfigDict, Field, model_validator
+
+from tagger.errors import Problem, StoreError
+from tagger.spec import AssemblySpec, TagContent
+from tagger.trade.assessment import Assessment
+
+
+class Kind(StrEnum):
+    """What can happen to an assembly."""
+
+    REGISTERED = "registered"
+    CRIMPED = "crimped"  # crimp diameters measured
+    PROOF_TESTED = "proof_tested"
+    PRINTED = "printed"
+    FITTED = "fitted"
+    INSPECTED = "inspected"
+    SCANNED = "scanned"
+    ORDERED = "ordered"
+    REPLACED = "replaced"
+    REMOVED = "removed"  # taken off the machine for good
+    WITHDRAWN = "withdrawn"
+    WITHDRAWAL_LIFTED = "withdrawal_lifted"
+
+
+class Scope(StrEnum):
+    """What a withdrawal names."""
+
+    TAG = "tag"
+    HOSE_LOT = "hose_lot"
+    FITTING_LOT = "fitting_lot"
+
+
+class OrderState(StrEnum):
+    RECEIVED = "received"
+    ASKED = "asked"  # the shop asked something back
+    ACCEPTED = "accepted"
+    BUILDING = "building"
+    DONE = "done"
+    DECLINED = "declined"
+
+    @property
+    def next(self) -> tuple[OrderState, ...]:
+        """The states that may follow."""
+        return _NEXT[self]
+
+
+_S = OrderState
+_NEXT: dict[OrderState, tuple[OrderState, ...]] = {
+    _S.RECEIVED: (_S.ACCEPTED, _S.ASKED, _S.BUILDING, _S.DECLINED),
+    _S.ASKED: (_S.ACCEPTED, _S.BUILDING, _S.DECLINED),
+    _S.ACCEPTED: (_S.BUILDING, _S.ASKED, _S.DECLINED),
+    _S.BUILDING: (_S.DONE, _S.ASKED, _S.DECLINED),
+    _S.DONE: (),
+    _S.DECLINED: (),
+}
+
+
+@dataclass(frozen=True)
+class Withdrawal:
+    """Why something must not be used; ``lifted_at`` is None while it holds."""
+
+    id: int
+    scope: Scope
+    value: str
+    reason: str
+    at: datetime
+    by: str | None = None
+    lifted_at: datetime | None = None
+    lifted_by: str | None = None
+    lifted_why: str | None = None
+
+    @property
+    def holds(self) -> bool:
+        return self.lifted_at is None
+
+
+@dataclass(frozen=True)
+class Event:
+    """One line of history; ``at`` is in UTC."""
+
+    id: int
+    number: str
+    kind: Kind
+    at: datetime
+    by: str | None
+    data: dict[str, Any] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class Assembly:
+    """One registered assembly.
+
+    ``number`` is the compact 11 characters. ``content`` and ``digits`` are frozen as registered:
+    they are what the symbol on the printed tag says, whatever the tables say today.
+    """
+
+    number: str
+    spec: AssemblySpec
+    assessment: Assessment
+    content: TagContent
+    digits: str
+    built_on: date | None
+    customer: str | None
+    machine: str | None
+    position: str | None
+    replaces: str | None
+    replaced_by: str | None
+    order_reference: str | None
+    withdrawals: tuple[Withdrawal, ...]  # those that hold, oldest first
+    registered_by: str | None
+    created_at: datetime
+
+    @property
+    def withdrawn(self) -> bool:
+        return bool(self.withdrawals)
+
+
+class Contact(BaseModel):
+    """Whom to answer; a telephone number or an e-mail address at least."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
+
+    name: Annotated[str, Field(max_length=120)] = ""
+    company: Annotated[str, Field(max_length=120)] = ""
+    phone: Annotated[str, Field(max_length=40)] = ""
+    email: Annotated[str, Field(max_length=120)] = ""
+
+    @model_validator(mode="after")
+    def _reachable(self) -> Contact:
+        if self.email and ("@" not in self.email or " " in self.email):
+            raise _wrong(
+                "email", self.email, "is not an e-mail address", "Give one such as anna@example.com."
+            )
+        if not (self.phone or self.email):
+            raise _wrong("phone", None, "is missing, and so is the e-mail address", "Give one of them.")
+        return self
+
+
+class _ContactError(StoreError, ValueError):
+    """A StoreError that pydantic collects with its own."""
+
+
+def _wrong(name: str, value: object, why: str, mend: str) -> _ContactError:
+    return _ContactError(Problem(name, value, why, mend))
+
+
+@dataclass(frozen=True)
+class OrderStep:
+    state: OrderState
+    at: datetime
+    by: str | None
+    note: str | None
+
+
+@dataclass(frozen=True)
+class OrderRequest:
+    """Somebody wants the same assembly again, or one like it.
+
+    ``number`` is the tag it came from (it may be another shop's), ``spec`` what is wanted,
+    ``built`` the tag numbers made for it, ``customer_reference`` the customer's own word for it.
+    """
+
+    reference: str
+    number: str | None
+    spec: AssemblySpec
+    quantity: int
+    needed_by: date | None
+    customer_reference: str | None
+    contact: Contact
+    changes: str | None
+    state: OrderState
+    created_at: datetime
+    steps: tuple[OrderStep, ...] = ()
+    built: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Registration:
+    """One row of a run: ``count`` assemblies to one spec."""
+
+    spec: AssemblySpec
+    assessment: Assessment
+    count: int = 1
+    built_on: date | None = None
+    customer: str | None = None
+    machine: str | None = None
+    position: str | None = None
+    replaces: str | None = None
+    order_reference: str | None = None

@@ -1,0 +1,210 @@
+"""Withdrawing a tag or a whole lot, lifting that, and telling which assemblies it touches."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Sequence
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import ColumnElement, and_, exists, insert, or_, select
+from sqlalchemy.orm import Session
+
+from tagger.code import number as tag_number
+from tagger.errors import Problem, StoreError
+from tagger.store.base import Part, compact, in_chunks
+from tagger.store.models import AssemblyRow, EventRow, WithdrawalRow
+from tagger.store.values import Kind, Registration, Scope, Withdrawal
+
+
+class Withdrawals(Part):
+    """The part of the store that says what must not be used."""
+
+    def withdraw(
+        self,
+        reason: str,
+        *,
+        tag: str | None = None,
+        hose_lot: str | None = None,
+        fitting_lot: str | None = None,
+        by: str | None = None,
+    ) -> Withdrawal:
+        """Withdraws one tag, one hose lot or one fitting lot: give exactly one of them.
+
+        A lot stays withdrawn for assemblies not built yet: they cannot be registered. Every
+        assembly it touches gets a line in its history. Raises StoreError, NumberError.
+        """
+        scope, value = _named(tag, hose_lot, fitting_lot)
+        if not reason.strip():
+            raise StoreError(Problem("reason", None, "is missing", "Say why it must not be used."))
+        with self.writing() as session:
+            if scope is Scope.TAG and session.get(AssemblyRow, value) is None:
+                raise StoreError(
+                    Problem("tag", tag_number.format(value), "is not registered here", "Check the number.")
+                )
+            same = and_(WithdrawalRow.scope == str(scope), WithdrawalRow.value == value)
+            if session.scalar(select(WithdrawalRow).where(same, WithdrawalRow.lifted_at.is_(None))):
+                raise StoreError(
+                    Problem(str(scope), value, "is withdrawn already", "Lift it first to change the reason.")
+                )
+            now = self.now()
+            row = WithdrawalRow(scope=str(scope), value=value, reason=reason.strip(), at=now, by=by)
+            session.add(row)
+            session.flush()
+            data = {"withdrawal": row.id, "scope": str(scope), "value": value, "reason": row.reason}
+            _tell(session, row, Kind.WITHDRAWN, now, by, data)
+            return _value(row)
+
+    def lift(self, withdrawal: int, reason: str, *, by: str | None = None) -> Withdrawal:
+        """Ends a withdrawal; it stays in the record with who ended it and why."""
+        if not reason.strip():
+            raise StoreError(Problem("reason", None, "is missing", "Say why it may be used again."))
+        with self.writing() as session:
+            row = session.get(WithdrawalRow, withdrawal)
+            if row is None or row.lifted_at is not None:
+                why = "is no withdrawal here" if row is None else "is lifted already"
+                raise StoreError(Problem("withdrawal", withdrawal, why, "Look at the list again."))
+            row.lifted_at, row.lifted_by, row.lifted_why = self.now(), by, reason.strip()
+            session.flush()
+            data = {"withdrawal": row.id, "reason": row.lifted_why}
+            _tell(session, row, Kind.WITHDRAWAL_LIFTED, row.lifted_at, by, data)
+            return _value(row)
+
+    def withdrawals(self, *, holds: bool | None = None) -> list[Withdrawal]:
+        """All withdrawals, newest first; only those that hold, or do not, when asked."""
+        query = select(WithdrawalRow).order_by(WithdrawalRow.id.desc())
+        if holds is not None:
+            open_ = WithdrawalRow.lifted_at.is_(None)
+            query = query.where(open_ if holds else ~open_)
+        with self.reading() as session:
+            return [_value(row) for row in session.scalars(query)]
+
+    def withdrawal(self, withdrawal: int) -> Withdrawal:
+        with self.reading() as session:
+            row = session.get(WithdrawalRow, withdrawal)
+            if row is None:
+                raise StoreError(
+                    Problem("withdrawal", withdrawal, "is no withdrawal here", "Check the list.")
+                )
+            return _value(row)
+
+    def affected(self, scope: Scope, value: str) -> list[str]:
+        """The tag numbers a withdrawal of this touches, oldest first; nothing is changed."""
+        value = compact(value) if scope is Scope.TAG else str(lot_key(value))
+        query = select(AssemblyRow.number).where(_touched(scope, value))
+        query = query.order_by(AssemblyRow.registration_id, AssemblyRow.place)
+        with self.reading() as session:
+            return list(session.scalars(query))
+
+
+def lot_key(lot: str | None) -> str | None:
+    """Lots are compared without regard to case and spacing: a withdrawal must not miss one."""
+    text = " ".join(lot.split()).upper() if lot else ""
+    return text or None
+
+
+def holding(session: Session, rows: Sequence[AssemblyRow]) -> dict[str, list[Withdrawal]]:
+    """The withdrawals that hold for each of these assemblies, oldest first."""
+    keys = {str(row.number): _keys(row) for row in rows}
+    wanted = sorted({value for pairs in keys.values() for _, value in pairs})
+    held: dict[tuple[str, str], Withdrawal] = {}
+    for chunk in in_chunks(wanted):
+        query = select(WithdrawalRow).where(WithdrawalRow.value.in_(chunk), WithdrawalRow.lifted_at.is_(None))
+        held.update(((row.scope, row.value), _value(row)) for row in session.scalars(query))
+    found: dict[str, list[Withdrawal]] = defaultdict(list)
+    for number, pairs in keys.items():
+        found[number] = sorted({held[pair] for pair in pairs if pair in held}, key=lambda w: w.id)
+    return found
+
+
+def refuse_withdrawn_lots(session: Session, rows: Sequence[Registration]) -> None:
+    """Raises StoreError for every row built from a lot that must not be used."""
+    lots = {
+        (str(scope), str(lot_key(lot)))
+        for row in rows
+        for _, scope, lot in _lots(row)
+    }  # fmt: skip
+    held: dict[tuple[str, str], str] = {}
+    for chunk in in_chunks(sorted({value for _, value in lots})):
+        query = select(WithdrawalRow).where(WithdrawalRow.value.in_(chunk), WithdrawalRow.lifted_at.is_(None))
+        held.update(((row.scope, row.value), row.reason) for row in session.scalars(query))
+    problems = [
+        Problem(f"row {place}.{field}" if len(rows) > 1 else field, lot,
+                f"is withdrawn: {held[str(scope), str(lot_key(lot))]}",
+                "Take another lot, or have the withdrawal lifted.")
+        for place, row in enumerate(rows, 1)
+        for field, scope, lot in _lots(row)
+        if (str(scope), str(lot_key(lot))) in held
+    ]  # fmt: skip
+    if problems:
+        raise StoreError(problems)
+
+
+def matches_a_holding_one() -> ColumnElement[bool]:
+    """A condition on AssemblyRow: some withdrawal that holds names it or one of its lots."""
+    row, w = AssemblyRow, WithdrawalRow
+    named = or_(
+        and_(w.scope == str(Scope.TAG), w.value == row.number),
+        and_(w.scope == str(Scope.HOSE_LOT), w.value == row.hose_lot),
+        and_(w.scope == str(Scope.FITTING_LOT), w.value.in_((row.fitting_lot_a, row.fitting_lot_b))),
+    )
+    return exists().where(w.lifted_at.is_(None), named)
+
+
+def _named(tag: str | None, hose_lot: str | None, fitting_lot: str | None) -> tuple[Scope, str]:
+    named = [
+        (scope, value)
+        for scope, value in ((Scope.TAG, tag), (Scope.HOSE_LOT, hose_lot), (Scope.FITTING_LOT, fitting_lot))
+        if value and value.strip()
+    ]
+    if len(named) != 1:
+        raise StoreError(
+            Problem("withdraw", None, "needs one tag, one hose lot or one fitting lot", "Give exactly one.")
+        )
+    scope, value = named[0]
+    return scope, compact(value) if scope is Scope.TAG else str(lot_key(value))
+
+
+def _keys(row: AssemblyRow) -> list[tuple[str, str]]:
+    pairs = [
+        (Scope.TAG, row.number),
+        (Scope.HOSE_LOT, row.hose_lot),
+        (Scope.FITTING_LOT, row.fitting_lot_a),
+        (Scope.FITTING_LOT, row.fitting_lot_b),
+    ]
+    return [(str(scope), value) for scope, value in pairs if value]
+
+
+def _lots(row: Registration) -> list[tuple[str, Scope, str]]:
+    spec = row.spec
+    named = [
+        ("hose.lot", Scope.HOSE_LOT, spec.hose.lot),
+        ("end_a.lot", Scope.FITTING_LOT, spec.end_a.lot),
+        ("end_b.lot", Scope.FITTING_LOT, spec.end_b.lot),
+    ]
+    return [(field, scope, lot) for field, scope, lot in named if lot and lot.strip()]
+
+
+def _touched(scope: Scope, value: str) -> ColumnElement[bool]:
+    if scope is Scope.TAG:
+        return AssemblyRow.number == value
+    if scope is Scope.HOSE_LOT:
+        return AssemblyRow.hose_lot == value
+    return or_(AssemblyRow.fitting_lot_a == value, AssemblyRow.fitting_lot_b == value)
+
+
+def _tell(
+    session: Session, row: WithdrawalRow, kind: Kind, at: datetime, by: str | None, data: dict[str, Any]
+) -> None:
+    """One line of history for every assembly the withdrawal touches."""
+    numbers = session.scalars(select(AssemblyRow.number).where(_touched(Scope(row.scope), row.value)))
+    events = [{"number": n, "kind": str(kind), "at": at, "by": by, "data": data} for n in numbers]
+    if events:
+        session.execute(insert(EventRow), events)
+
+
+def _value(row: WithdrawalRow) -> Withdrawal:
+    return Withdrawal(
+        row.id, Scope(row.scope), row.value, row.reason, row.at, row.by,
+        row.lifted_at, row.lifted_by, row.lifted_why,
+    )  # fmt: skip

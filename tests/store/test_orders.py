@@ -1,0 +1,77 @@
+"""Order requests: kept once, moved on in order, tied to what was built for them."""
+
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+
+from tagger.code import number as tag_number
+from tagger.errors import StoreError
+from tagger.store import Kind, OrderState, Store
+from tests.store.samples import assessment, spec
+
+ANNA = {"name": "Anna", "phone": "555 0101"}
+
+
+def test_an_order_from_a_tag_takes_its_spec(store: Store) -> None:
+    [made] = store.register(spec(), assessment())
+    order = store.request_order(number=made.number, quantity=2, needed_by=date(2026, 5, 1), reference="PO 77",
+                                contact=ANNA, changes="100 mm longer", key="phone-1")  # fmt: skip
+    assert (order.spec, order.quantity, order.state) == (spec(), 2, OrderState.RECEIVED)
+    assert store.order(order.reference.lower()) == order
+    assert store.history(made.number)[-1].kind is Kind.ORDERED
+
+
+def test_an_order_sent_twice_is_kept_once(store: Store) -> None:
+    [made] = store.register(spec(), assessment())
+    sent = {"number": made.number, "quantity": 1, "contact": ANNA, "key": "phone-1"}
+    first, again = store.request_order(**sent), store.request_order(**sent)
+    assert first == again
+    assert len(store.orders()) == 1
+    assert [e.kind for e in store.history(made.number)].count(Kind.ORDERED) == 1
+
+
+def test_an_order_from_another_shops_tag_needs_the_spec(store: Store) -> None:
+    foreign = tag_number.make()
+    with pytest.raises(StoreError, match="Give the spec as well"):
+        store.request_order(number=foreign, quantity=1, contact=ANNA)
+    assert store.request_order(number=foreign, spec=spec(), quantity=1, contact=ANNA).number == foreign
+
+
+@pytest.mark.parametrize(
+    ("contact", "field"),
+    [
+        ({"name": "Anna"}, "contact.phone"),
+        ({"email": "anna"}, "contact.email"),
+        ({"fax": "1"}, "contact.fax"),
+    ],
+)
+def test_a_contact_that_cannot_be_answered_is_refused(
+    store: Store, contact: dict[str, str], field: str
+) -> None:
+    with pytest.raises(StoreError) as refused:
+        store.request_order(spec=spec(), quantity=1, contact=contact)
+    assert field in [problem.field for problem in refused.value.problems]
+
+
+def test_states_follow_each_other(store: Store) -> None:
+    order = store.request_order(spec=spec(), quantity=1, contact=ANNA)
+    with pytest.raises(StoreError, match="cannot follow received"):
+        store.set_order_state(order.reference, OrderState.DONE)
+    with pytest.raises(StoreError, match="note"):
+        store.set_order_state(order.reference, OrderState.ASKED)
+    for state in (OrderState.ACCEPTED, OrderState.BUILDING, OrderState.DONE):
+        moved = store.set_order_state(order.reference, state, by="bela")
+    assert [step.state for step in moved.steps] == ["received", "accepted", "building", "done"]
+    assert store.orders("done") == [moved]
+    assert store.orders("received") == []
+
+
+def test_what_was_built_for_an_order_is_known(store: Store) -> None:
+    [old] = store.register(spec(), assessment())
+    order = store.request_order(number=old.number, quantity=2, contact=ANNA)
+    new = store.register(spec(), assessment(), count=2, replaces=old.number, order_reference=order.reference)
+    assert store.order(order.reference).built == tuple(a.number for a in new)
+    with pytest.raises(StoreError, match="no order request"):
+        store.register(spec(), assessment(), order_reference="R-NONE")

@@ -1,0 +1,56 @@
+"""What must not be used: by tag, by hose lot, by fitting lot."""
+
+from __future__ import annotations
+
+import pytest
+
+from tagger.errors import StoreError
+from tagger.store import Kind, Scope, Store
+from tests.store.samples import assessment, spec
+
+
+def test_a_withdrawn_lot_marks_every_assembly_made_from_it(store: Store) -> None:
+    made = store.register(spec(), assessment(), count=3)
+    [other] = store.register(spec(hose={"standard": "SAE 100R2", "dash": 12, "lot": "H-9"}), assessment())
+    withdrawal = store.withdraw("cover blisters", hose_lot=" h-2291 ", by="bela")
+    for assembly in made:
+        read = store.assembly(assembly.number)
+        assert read.withdrawn
+        assert read.withdrawals == (withdrawal,)
+        assert store.history(assembly.number)[-1].kind is Kind.WITHDRAWN
+    assert not store.assembly(other.number).withdrawn
+    assert store.affected(Scope.HOSE_LOT, "H-2291") == [a.number for a in made]
+
+
+def test_either_ends_fitting_lot_counts(store: Store) -> None:
+    [made] = store.register(spec(), assessment())
+    store.withdraw("soft seats", fitting_lot="F-119")
+    assert store.assembly(made.number).withdrawn
+
+
+def test_lifting_is_kept_in_the_record(store: Store) -> None:
+    [made] = store.register(spec(), assessment())
+    withdrawal = store.withdraw("seat cracked", tag=made.number)
+    lifted = store.lift(withdrawal.id, "looked at again: a scratch", by="bela")
+    assert not store.assembly(made.number).withdrawn
+    assert lifted.lifted_by == "bela"
+    assert store.history(made.number)[-1].kind is Kind.WITHDRAWAL_LIFTED
+    assert store.withdrawals(holds=False) == [lifted]
+    with pytest.raises(StoreError, match="lifted already"):
+        store.lift(withdrawal.id, "again")
+
+
+def test_nothing_is_built_from_a_withdrawn_lot(store: Store) -> None:
+    store.withdraw("soft seats", fitting_lot="f-118")
+    with pytest.raises(StoreError, match=r"end_a\.lot: is withdrawn: soft seats"):
+        store.register(spec(), assessment())
+
+
+def test_a_withdrawal_needs_one_thing_and_a_reason(store: Store) -> None:
+    with pytest.raises(StoreError, match="exactly one"):
+        store.withdraw("x", hose_lot="1", fitting_lot="2")
+    with pytest.raises(StoreError, match="reason"):
+        store.withdraw("  ", hose_lot="1")
+    store.withdraw("x", hose_lot="1")
+    with pytest.raises(StoreError, match="withdrawn already"):
+        store.withdraw("y", hose_lot="1")
