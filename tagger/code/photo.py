@@ -1,0 +1,57 @@
+"""Tags in a photo: the links and numbers that zxing-cpp finds in a picture."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import zxingcpp
+from PIL import Image, ImageOps
+
+from tagger.code import link
+from tagger.errors import LinkError, Problem
+
+_FORMATS = zxingcpp.BarcodeFormat.QRCode | zxingcpp.BarcodeFormat.Code128
+_LONG_SIDE = 1600  # px; phones take larger photos than a symbol needs
+
+
+def texts(photo: Image.Image) -> list[str]:
+    """The texts of all QR and Code 128 symbols in a photo, the first seen first; [] for none.
+
+    A photo that does not read as it is gets a second look with its contrast stretched, then a
+    third and a fourth smaller and larger.
+    """
+    upright = ImageOps.exif_transpose(photo).convert("L")
+    for view in _views(upright):
+        found = [symbol.text for symbol in zxingcpp.read_barcodes(view, formats=_FORMATS) if symbol.text]
+        if found:
+            return list(dict.fromkeys(found))
+    return []
+
+
+def find_link(photo: Image.Image) -> link.Link:
+    """The tag in a photo; one with the whole spec before one with the number alone.
+
+    Raises LinkError when there is none, with what was read instead.
+    """
+    seen = texts(photo)
+    links = [link.parse(text) for text in seen if link.is_valid(text)]
+    links.sort(key=lambda found: found.digits is None)
+    if links:
+        return links[0]
+    if seen:
+        raise LinkError(
+            Problem("image", seen[0][:120], "shows a code, but not a tag's", "Photograph the tag itself.")
+        )
+    mend = "Go nearer, hold still, avoid glare; or type the tag number."
+    raise LinkError(Problem("image", None, "shows no code that can be read", mend))
+
+
+def _views(photo: Image.Image) -> Iterator[Image.Image]:
+    yield photo
+    yield ImageOps.autocontrast(photo, cutoff=2)
+    side = max(photo.size)
+    if side > _LONG_SIDE:
+        scale = _LONG_SIDE / side
+        yield photo.resize((round(photo.width * scale), round(photo.height * scale)))
+    elif side < _LONG_SIDE // 2:
+        yield photo.resize((photo.width * 2, photo.height * 2), Image.Resampling.BICUBIC)

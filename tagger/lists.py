@@ -1,0 +1,179 @@
+"""A list of specs, one row each, from CSV or XLSX: every problem named by row and column.
+
+Columns are the spec's keys joined by dots (``hose.standard``, ``end_a.dash``, ``length_mm``);
+``covers`` are separated by ``;``; ``quantity`` is 1 if absent. ``customer``, ``machine`` and
+``position`` go to the record. An empty cell means not given.
+"""
+
+from __future__ import annotations
+
+import csv
+import datetime as dt
+import io
+import zipfile
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any, get_args
+
+import openpyxl
+from pydantic import BaseModel
+
+from tagger.errors import Problem, SpecError
+from tagger.spec import AssemblySpec
+
+RECORD_COLUMNS = ("customer", "machine", "position")
+MAX_QUANTITY = 10_000
+
+
+@dataclass(frozen=True)
+class ListedSpec:
+    """One row: ``row`` as the spreadsheet numbers it, the heading being row 1."""
+
+    row: int
+    spec: AssemblySpec
+    quantity: int
+    customer: str | None = None
+    machine: str | None = None
+    position: str | None = None
+
+
+def columns() -> tuple[str, ...]:
+    """Every column a list may have, the spec's first."""
+    return (*_dotted(AssemblySpec), "quantity", *RECORD_COLUMNS)
+
+
+def read_list(path: Path) -> list[ListedSpec]:
+    """The rows of a .csv or .xlsx file. Raises SpecError with the problems of all rows at once."""
+    try:
+        table = list(_xlsx_rows(path) if path.suffix.lower() == ".xlsx" else _csv_rows(path.read_bytes()))
+    except OSError as error:
+        raise SpecError(
+            Problem("file", str(path), f"cannot be read: {error.strerror}", "Check the name.")
+        ) from None
+    return read_rows(table)
+
+
+def read_rows(table: list[list[object]]) -> list[ListedSpec]:
+    """The same from cells, the heading first."""
+    if not table:
+        raise SpecError(Problem("file", None, "is empty", "Give a heading and a row for each spec."))
+    heading = [str(cell or "").strip() for cell in table[0]]
+    _check_heading(heading)
+    rows: list[ListedSpec] = []
+    problems: list[Problem] = []
+    for number, cells in enumerate(table[1:], 2):
+        given = {
+            name: value
+            for name, cell in zip(heading, cells, strict=False)
+            if name and (value := _cell(cell)) is not None
+        }
+        if not given:
+            continue
+        try:
+            rows.append(_row(number, given))
+        except SpecError as error:
+            problems += error.within(f"row {number}").problems
+    if not rows and not problems:
+        problems.append(Problem("file", None, "has a heading but no rows", "Give a row for each spec."))
+    if problems:
+        raise SpecError(problems)
+    return rows
+
+
+def _check_heading(heading: list[str]) -> None:
+    known = columns()
+    problems = [
+        Problem(f"column {place}", name, "is not a column here", f"Columns are: {', '.join(known)}.")
+        for place, name in enumerate(heading, 1)
+        if name and name not in known
+    ]
+    twice = {name for name in heading if name and heading.count(name) > 1}
+    problems += [Problem("heading", name, "stands twice", "Keep one.") for name in sorted(twice)]
+    if problems:
+        raise SpecError(problems)
+
+
+def _row(number: int, given: dict[str, object]) -> ListedSpec:
+    quantity = _quantity(given.pop("quantity", 1))
+    record = {name: str(given.pop(name)) for name in RECORD_COLUMNS if name in given}
+    return ListedSpec(number, AssemblySpec.read(_nested(given)), quantity, **record)
+
+
+def _nested(given: dict[str, object]) -> dict[str, Any]:
+    spec: dict[str, Any] = {}
+    for name, value in given.items():
+        if isinstance(value, dt.date | dt.datetime):
+            why = "is a date: the spreadsheet turned a size such as 3/4 into one"
+            raise SpecError(Problem(name, str(value), why, "Format the column as text and type it again."))
+        *parents, last = name.split(".")
+        inner = spec
+        for parent in parents:
+            inner = inner.setdefault(parent, {})
+        if last == "covers":
+            value = [part.strip() for part in str(value).split(";") if part.strip()]
+        elif last in ("lot", "edition", "size", "note", "standard"):
+            value = str(value)
+        elif last == "shape" and str(value).isdigit():
+            value = int(str(value))
+        inner[last] = value
+    return spec
+
+
+def _quantity(value: object) -> int:
+    try:
+        quantity = int(str(value))
+    except ValueError:
+        quantity = 0
+    if not 1 <= quantity <= MAX_QUANTITY:
+        raise SpecError(
+            Problem("quantity", value, "is not a number of assemblies", f"Give 1 to {MAX_QUANTITY}.")
+        )
+    return quantity
+
+
+def _cell(cell: object) -> object:
+    """A cell's value; None when empty; whole numbers without the spreadsheet's ".0"."""
+    if isinstance(cell, str):
+        return cell.strip() or None
+    if isinstance(cell, float) and cell.is_integer():
+        return int(cell)
+    return cell
+
+
+def _csv_rows(data: bytes) -> Iterator[list[object]]:
+    try:
+        text = data.decode("utf-8-sig")
+    except UnicodeDecodeError:
+        text = data.decode("cp1252", errors="replace")
+    first = text.split("\n", 1)[0]
+    delimiter = max((",", ";", "\t"), key=first.count)
+    for row in csv.reader(io.StringIO(text), delimiter=delimiter):
+        yield [*row]
+
+
+def _xlsx_rows(path: Path) -> Iterator[list[object]]:
+    try:
+        book = openpyxl.load_workbook(path, read_only=True, data_only=True)
+    except (zipfile.BadZipFile, KeyError, ValueError):
+        raise SpecError(
+            Problem("file", path.name, "is not a spreadsheet", "Save it as .xlsx or .csv.")
+        ) from None
+    try:
+        sheet = book.worksheets[0]
+        yield from ([*row] for row in sheet.iter_rows(values_only=True))
+    finally:
+        book.close()
+
+
+def _dotted(model: type[BaseModel], prefix: str = "") -> Iterator[str]:
+    for name, field in model.model_fields.items():
+        inner = [kind for kind in (field.annotation, *get_args(field.annotation)) if _is_model(kind)]
+        if inner:
+            yield from _dotted(inner[0], f"{prefix}{name}.")
+        else:
+            yield prefix + name
+
+
+def _is_model(kind: object) -> bool:
+    return isinstance(kind, type) and issubclass(kind, BaseModel)

@@ -1,0 +1,99 @@
+"""Lists of specs: CSV and XLSX, refused with row and column."""
+
+from __future__ import annotations
+
+import datetime as dt
+from pathlib import Path
+
+import openpyxl
+import pytest
+
+from tagger import lists
+from tagger.errors import SpecError
+from tagger.spec import AssemblySpec, Cover
+
+HEADING = (
+    "hose.standard,hose.dash,end_a.connection,end_a.dash,end_a.form,"
+    "end_b.connection,end_b.size,end_b.form,length_mm,covers,quantity,machine"
+)
+GOOD = "SAE 100R2,12,sae_37_flare,12,female_swivel,npt,3/4,male,49 1/4 in,spring_guard;fire_sleeve,3,Loader 4"
+
+
+def _csv(tmp_path: Path, *lines: str, encoding: str = "utf-8") -> Path:
+    path = tmp_path / "list.csv"
+    path.write_bytes("\n".join(lines).encode(encoding))
+    return path
+
+
+def test_a_row_is_a_spec_with_its_quantity_and_record(tmp_path: Path) -> None:
+    (row,) = lists.read_list(_csv(tmp_path, HEADING, GOOD, ",,,,,,,,,,,"))
+    assert (row.row, row.quantity, row.machine, row.customer) == (2, 3, "Loader 4", None)
+    assert row.spec.length_mm == 1251.0
+    assert row.spec.covers == (Cover.SPRING_GUARD, Cover.FIRE_SLEEVE)
+    assert row.spec.end_b.size == "3/4"
+
+
+@pytest.mark.parametrize("encoding", ["utf-8-sig", "cp1252"])
+def test_spreadsheet_exports_of_either_kind_are_read(tmp_path: Path, encoding: str) -> None:
+    (row,) = lists.read_list(_csv(tmp_path, HEADING, GOOD.replace("Loader 4", "Müller 4"), encoding=encoding))
+    assert row.machine == "Müller 4"
+
+
+def test_semicolons_and_tabs_separate_too(tmp_path: Path) -> None:
+    for sign in (";", "\t"):
+        text = GOOD.replace("spring_guard;fire_sleeve", "spring_guard")
+        path = _csv(tmp_path, HEADING.replace(",", sign), text.replace(",", sign))
+        assert lists.read_list(path)[0].quantity == 3
+
+
+def test_xlsx_gives_the_same_spec_as_csv(tmp_path: Path) -> None:
+    book = openpyxl.Workbook()
+    sheet = book.active
+    assert sheet is not None
+    sheet.append(HEADING.split(","))
+    cells: list[object] = [*GOOD.split(",")]
+    cells[1] = cells[3] = 12.0
+    cells[10] = 3
+    sheet.append(cells)
+    path = tmp_path / "list.xlsx"
+    book.save(path)
+    assert lists.read_list(path) == lists.read_list(_csv(tmp_path, HEADING, GOOD))
+
+
+def test_all_problems_are_told_with_row_and_column(tmp_path: Path) -> None:
+    bad_size = GOOD.replace("npt,3/4", "npt,")
+    bad_count = GOOD.replace(",3,Loader", ",many,Loader")
+    with pytest.raises(SpecError) as caught:
+        lists.read_list(_csv(tmp_path, HEADING, GOOD, bad_size, bad_count))
+    assert [problem.field for problem in caught.value.problems] == ["row 3.end_b.dash", "row 4.quantity"]
+
+
+def test_an_unknown_column_is_named_before_anything_is_read(tmp_path: Path) -> None:
+    with pytest.raises(SpecError, match=r"column 13: is not a column here \(given: 'colour'\)"):
+        lists.read_list(_csv(tmp_path, HEADING + ",colour", GOOD + ",red"))
+
+
+def test_a_size_that_became_a_date_is_explained() -> None:
+    cells: list[object] = [*GOOD.split(",")]
+    cells[6] = dt.datetime(2026, 3, 4)
+    with pytest.raises(SpecError, match=r"row 2\.end_b\.size: is a date"):
+        lists.read_rows([[*HEADING.split(",")], cells])
+
+
+@pytest.mark.parametrize("lines", [(), (HEADING,)])
+def test_a_list_without_rows_is_refused(tmp_path: Path, lines: tuple[str, ...]) -> None:
+    with pytest.raises(SpecError, match="file"):
+        lists.read_list(_csv(tmp_path, *lines))
+
+
+def test_a_file_that_is_no_spreadsheet_is_refused(tmp_path: Path) -> None:
+    path = tmp_path / "list.xlsx"
+    path.write_bytes(b"not a zip")
+    with pytest.raises(SpecError, match="is not a spreadsheet"):
+        lists.read_list(path)
+
+
+def test_every_field_of_the_spec_has_a_column() -> None:
+    known = lists.columns()
+    for name in AssemblySpec.model_fields:
+        assert any(column == name or column.startswith(f"{name}.") for column in known)
