@@ -1,0 +1,58 @@
+"""The application: store, settings, pages and guards put together."""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator
+from contextlib import asynccontextmanager
+from pathlib import Path
+
+from fastapi import FastAPI
+from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from starlette.templating import Jinja2Templates
+
+from api import assets, bench, rest, scan
+from api.security import SecurityHeaders
+from api.settings import Settings
+from tagger.code import number as tag_number
+from tagger.store import Store
+
+TEMPLATES = Path(__file__).parent / "templates"
+
+
+def create_app(settings: Settings | None = None, *, store: Store | None = None) -> FastAPI:
+    """The web application of one shop.
+
+    ``settings``: by default from the environment. ``store``: by default opened from the settings'
+    database; one that is handed in is left open at the end.
+    """
+    settings = settings or Settings.from_env()
+    opened = store or Store.open(settings.database_url)
+
+    @asynccontextmanager
+    async def lifespan(app: FastAPI) -> AsyncIterator[None]:
+        yield
+        if store is None:
+            opened.close()
+
+    app = FastAPI(title=f"{settings.shop_name}: hose assembly tags", lifespan=lifespan, docs_url=None,
+                  redoc_url=None, openapi_url="/api/v1/openapi.json")  # fmt: skip
+    app.state.settings = settings
+    app.state.store = opened
+    app.state.templates = templates(settings)
+    app.add_middleware(SecurityHeaders, secure=settings.secure)
+    app.mount("/static", assets.Static(directory=assets.FOLDER), name="static")
+    app.include_router(scan.router)
+    app.include_router(bench.router, prefix="/bench")
+    app.include_router(rest.router, prefix="/api/v1")
+    return app
+
+
+def templates(settings: Settings) -> Jinja2Templates:
+    """Jinja2 with escaping always on; a name that a page does not have is an error, not a blank."""
+    environment = Environment(
+        loader=FileSystemLoader(TEMPLATES), autoescape=True, undefined=StrictUndefined,
+        trim_blocks=True, lstrip_blocks=True,
+    )  # fmt: skip
+    environment.globals.update(asset=assets.url, settings=settings)
+    environment.filters["number"] = tag_number.format
+    return Jinja2Templates(env=environment)

@@ -1,0 +1,5 @@
+"""The JSON API, versioned."""
+
+from fastapi import APIRouter
+
+router = APIRouter()
