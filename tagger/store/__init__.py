@@ -14,6 +14,8 @@ from tagger.store.base import Clock, utc_now
 from tagger.store.database import Database, default_url
 from tagger.store.history import History
 from tagger.store.orders import Orders
+from tagger.store.people import People, Person, Role, SignedIn, Token
+from tagger.store.shop import CrimpValue, Recipe, Shop
 from tagger.store.values import (
     Assembly,
     Contact,
@@ -29,7 +31,7 @@ from tagger.store.values import (
 from tagger.store.withdrawals import Withdrawals
 
 
-class Store(Assemblies, History, Orders, Withdrawals, Backup):
+class Store(Assemblies, History, Orders, Withdrawals, People, Shop, Backup):
     """Everything that is kept, in one database; safe to use from several threads and processes."""
 
     @classmethod
@@ -56,6 +58,7 @@ __all__ = [
     "Assembly",
     "Contact",
     "Copied",
+    "CrimpValue",
     "Event",
     "Filter",
     "Kind",
@@ -63,9 +66,14 @@ __all__ = [
     "OrderState",
     "OrderStep",
     "Page",
+    "Person",
+    "Recipe",
     "Registration",
+    "Role",
     "Scope",
+    "SignedIn",
     "Store",
+    "Token",
     "Withdrawal",
     "default_url",
 ]

@@ -162,5 +162,99 @@ class WithdrawalRow(Table):
     lifted_why: Mapped[str | None] = mapped_column(Text)
 
 
-APPEND_ONLY = ("registration", "assembly", "event", "order_event")
+class PersonRow(Table):
+    """Somebody who signs in. ``name`` is compared in lower case."""
+
+    __tablename__ = "person"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    name: Mapped[str] = mapped_column(String(80), unique=True)
+    password_hash: Mapped[str] = mapped_column(String(255))
+    role: Mapped[str] = mapped_column(String(12))
+    active: Mapped[bool]
+    created_at: Mapped[datetime]
+
+
+class SessionRow(Table):
+    """One browser that is signed in; ``id`` is the hash of what its cookie holds."""
+
+    __tablename__ = "session"
+
+    id: Mapped[str] = mapped_column(String(64), primary_key=True)
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
+    csrf: Mapped[str] = mapped_column(String(64))
+    created_at: Mapped[datetime]
+    expires_at: Mapped[datetime]
+
+
+class TokenRow(Table):
+    """One device or program that uses the JSON API; ``hash`` is that of its token."""
+
+    __tablename__ = "token"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    hash: Mapped[str] = mapped_column(String(64), unique=True)
+    name: Mapped[str] = mapped_column(String(80))
+    role: Mapped[str] = mapped_column(String(12))
+    created_at: Mapped[datetime]
+    created_by: Mapped[str | None] = mapped_column(String(80))
+    revoked_at: Mapped[datetime | None]
+
+
+class SignInCodeRow(Table):
+    """A one-time code with which the first manager is made."""
+
+    __tablename__ = "sign_in_code"
+
+    hash: Mapped[str] = mapped_column(String(64), primary_key=True)
+    created_at: Mapped[datetime]
+
+
+class RecipeRow(Table):
+    """A spec kept under a name, to start from."""
+
+    __tablename__ = "recipe"
+
+    name: Mapped[str] = mapped_column(String(80), primary_key=True)
+    spec: Mapped[dict[str, Any]]
+    saved_at: Mapped[datetime]
+    saved_by: Mapped[str | None] = mapped_column(String(80))
+
+
+class CrimpRow(Table):
+    """The crimp diameter that the shop keeps for one hose and shell; the newest row holds."""
+
+    __tablename__ = "crimp"
+    __table_args__ = (Index("ix_crimp_hose_standard_hose_dash", "hose_standard", "hose_dash"),)
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    hose_standard: Mapped[str] = mapped_column(String(40))
+    hose_dash: Mapped[int]
+    shell: Mapped[str] = mapped_column(String(60))
+    diameter_mm: Mapped[float]
+    minus_mm: Mapped[float]
+    plus_mm: Mapped[float]
+    source: Mapped[str] = mapped_column(String(120))
+    at: Mapped[datetime]
+    by: Mapped[str | None] = mapped_column(String(80))
+
+
+class MessageRow(Table):
+    """Something to tell another system or person; kept until it is delivered."""
+
+    __tablename__ = "message"
+    __table_args__ = (Index("ix_message_delivered_at_next_at", "delivered_at", "next_at"),)
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    channel: Mapped[str] = mapped_column(String(12))
+    target: Mapped[str] = mapped_column(String(255))
+    body: Mapped[dict[str, Any]]
+    created_at: Mapped[datetime]
+    attempts: Mapped[int]
+    next_at: Mapped[datetime]
+    delivered_at: Mapped[datetime | None]
+    last_error: Mapped[str | None] = mapped_column(Text)
+
+
+APPEND_ONLY = ("registration", "assembly", "event", "order_event", "crimp")
 """Tables in which the database itself refuses UPDATE and DELETE."""

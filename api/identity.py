@@ -1,0 +1,148 @@
+"""Who is asking: passwords, sessions and roles for people, tokens for devices."""
+
+from __future__ import annotations
+
+import secrets
+from collections.abc import Callable
+from typing import Annotated, Any
+from urllib.parse import quote, urlsplit
+
+from argon2 import PasswordHasher
+from argon2.exceptions import Argon2Error, InvalidHashError
+from fastapi import Depends, Request
+from starlette.datastructures import FormData
+from starlette.responses import Response
+
+from api.settings import Settings
+from tagger.errors import Problem, StoreError
+from tagger.store import Person, Role, SignedIn, Store, Token
+
+COOKIE = "tagger_session"
+_MIN_PASSWORD = 10
+_HASHER = PasswordHasher()  # argon2id with the library's parameters (RFC 9106, low memory)
+_NOBODY = _HASHER.hash(secrets.token_urlsafe())  # compared when there is no such name: takes as long
+
+
+class SignInNeeded(Exception):
+    """Nobody is signed in at this browser."""
+
+
+class NotAllowed(Exception):
+    """Somebody is, but may not do this."""
+
+    def __init__(self, needed: Role) -> None:
+        super().__init__(str(needed))
+        self.needed = needed
+
+
+class BadForm(Exception):
+    """A form that did not come from our own page in this session."""
+
+
+def hash_password(password: str) -> str:
+    """Raises StoreError for one that is too short."""
+    if len(password) < _MIN_PASSWORD:
+        raise StoreError(
+            Problem("password", None, "is too short", f"Use at least {_MIN_PASSWORD} characters.")
+        )
+    return _HASHER.hash(password)
+
+
+def check_password(store: Store, name: str, password: str) -> Person | None:
+    """The person, when name and password fit and they may sign in."""
+    person = store.person(name)
+    try:
+        _HASHER.verify(person.password_hash if person else _NOBODY, password)
+    except (Argon2Error, InvalidHashError):
+        return None
+    if person is None or not person.active:
+        return None
+    if _HASHER.check_needs_rehash(person.password_hash):
+        return store.change_person(person.id, password_hash=_HASHER.hash(password))
+    return person
+
+
+def open_session(request: Request, response: Response, person: Person) -> None:
+    """Signs this browser in."""
+    settings: Settings = request.app.state.settings
+    cookie = request.app.state.store.sign_in(person.id, settings.session_hours)
+    response.set_cookie(
+        COOKIE, cookie, max_age=settings.session_hours * 3600, path="/", secure=settings.secure,
+        httponly=True, samesite="lax",
+    )  # fmt: skip
+
+
+def who(request: Request) -> SignedIn | None:
+    """Whoever is signed in at this browser; asked once a request."""
+    if not hasattr(request.state, "who"):
+        cookie = request.cookies.get(COOKIE)
+        request.state.who = request.app.state.store.signed_in(cookie) if cookie else None
+    found: SignedIn | None = request.state.who
+    return found
+
+
+def at_least(role: Role) -> Callable[[Request], SignedIn]:
+    """A dependency: somebody signed in with this role or one above it."""
+
+    def needed(request: Request) -> SignedIn:
+        person = who(request)
+        if person is None:
+            raise SignInNeeded
+        if not person.person.role.may(role):
+            raise NotAllowed(role)
+        return person
+
+    return needed
+
+
+async def own_form(request: Request) -> FormData:
+    """The form just sent, once it is sure that our own page in this session sent it."""
+    form = await request.form(max_fields=500)
+    person = who(request)
+    given = request.headers.get("x-csrf") or form.get("csrf")
+    if person is None:
+        raise SignInNeeded
+    if not isinstance(given, str) or not secrets.compare_digest(given, person.csrf):
+        raise BadForm
+    return form
+
+
+async def same_site_form(request: Request) -> FormData:
+    """A form sent before anybody is signed in: the browser must say it comes from this site."""
+    origin = request.headers.get("origin")
+    site = request.headers.get("sec-fetch-site")
+    if site not in (None, "same-origin", "none"):
+        raise BadForm
+    if origin is not None and urlsplit(origin).netloc != request.headers.get("host"):
+        raise BadForm
+    return await request.form(max_fields=20)
+
+
+def device(request: Request) -> Token | None:
+    """The device whose token came in the Authorization header."""
+    scheme, _, secret = request.headers.get("authorization", "").partition(" ")
+    if scheme.lower() != "bearer" or not secret:
+        return None
+    found: Token | None = request.app.state.store.token(secret.strip())
+    return found
+
+
+def sign_in_address(request: Request) -> str:
+    """Where to sign in, and come back here afterwards."""
+    back = request.url.path + (f"?{request.url.query}" if request.url.query else "")
+    if request.method != "GET":
+        back = "/bench"
+    return f"/bench/sign-in?next={quote(back, safe='')}"
+
+
+def own_address(address: Any) -> str:
+    """An address of ours to go on to; anything else becomes the bench."""
+    text = str(address or "")
+    return text if text.startswith("/bench") and "//" not in text and "\\" not in text else "/bench"
+
+
+Builder = Annotated[SignedIn, Depends(at_least(Role.BUILDER))]
+Counter = Annotated[SignedIn, Depends(at_least(Role.COUNTER))]
+Manager = Annotated[SignedIn, Depends(at_least(Role.MANAGER))]
+OwnForm = Annotated[FormData, Depends(own_form)]
+SameSiteForm = Annotated[FormData, Depends(same_site_form)]

@@ -1,0 +1,73 @@
+"""How often one address may ask. Kept in memory, per process: a guard, not an account."""
+
+from __future__ import annotations
+
+import time
+from collections import deque
+from collections.abc import Callable
+from threading import Lock
+
+from starlette.responses import PlainTextResponse
+from starlette.types import ASGIApp, Receive, Scope, Send
+
+
+class Limiter:
+    """At most ``limit`` acts a ``window`` (seconds) for each key.
+
+    >>> limiter = Limiter(2, 60, clock=lambda: 0.0)
+    >>> [limiter.allow("a"), limiter.allow("a"), limiter.allow("a"), limiter.allow("b")]
+    [True, True, False, True]
+    """
+
+    def __init__(self, limit: int, window: float, clock: Callable[[], float] = time.monotonic) -> None:
+        self.limit, self.window, self.clock = limit, window, clock
+        self._acts: dict[str, deque[float]] = {}
+        self._lock = Lock()
+
+    def allow(self, key: str) -> bool:
+        """Counts one act and says whether it may happen."""
+        with self._lock:
+            acts = self._recent(key)
+            if len(acts) >= self.limit:
+                return False
+            acts.append(self.clock())
+            return True
+
+    def full(self, key: str) -> bool:
+        """Whether the next act would be refused; counts nothing."""
+        with self._lock:
+            return len(self._recent(key)) >= self.limit
+
+    def forget(self, key: str) -> None:
+        with self._lock:
+            self._acts.pop(key, None)
+
+    def _recent(self, key: str) -> deque[float]:
+        now = self.clock()
+        if len(self._acts) > 10_000:  # addresses seen once must not pile up
+            self._acts = {k: d for k, d in self._acts.items() if d and d[-1] > now - self.window}
+        acts = self._acts.setdefault(key, deque())
+        while acts and acts[0] <= now - self.window:
+            acts.popleft()
+        return acts
+
+
+class LimitPublic:
+    """Refuses an address that asks the public pages too often, with 429 and when to try again."""
+
+    def __init__(self, app: ASGIApp, *, per_minute: int) -> None:
+        self.app = app
+        self.limiter = Limiter(per_minute, 60)
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        client = scope.get("client")
+        if (
+            scope["type"] != "http"
+            or client is None
+            or scope["path"].startswith(("/static/", "/bench", "/api/"))
+            or self.limiter.allow(client[0])
+        ):
+            await self.app(scope, receive, send)
+            return
+        words = "Too many pages asked for in a minute from this address. Wait a minute and try again.\n"
+        await PlainTextResponse(words, 429, {"Retry-After": "60"})(scope, receive, send)

@@ -1,0 +1,219 @@
+"""Who may sign in, with which role; their sessions, and the tokens of devices.
+
+Secrets are kept as hashes only. How a password is hashed is the web application's business; here
+a password hash is a string. Cookies and tokens are random and long, so one SHA-256 is enough.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import secrets
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from enum import StrEnum
+
+from sqlalchemy import delete, func, select
+from sqlalchemy.orm import Session
+
+from tagger.errors import Problem, StoreError
+from tagger.store.base import Part
+from tagger.store.models import PersonRow, SessionRow, SignInCodeRow, TokenRow
+
+
+class Role(StrEnum):
+    """Each role may do all that the ones before it may."""
+
+    BUILDER = "builder"
+    COUNTER = "counter"
+    MANAGER = "manager"
+
+    def may(self, needed: Role) -> bool:
+        """Whether this role is ``needed`` or above it."""
+        order = list(Role)
+        return order.index(self) >= order.index(needed)
+
+
+@dataclass(frozen=True)
+class Person:
+    id: int
+    name: str
+    role: Role
+    active: bool
+    password_hash: str
+
+
+@dataclass(frozen=True)
+class SignedIn:
+    """A person at a browser; ``csrf`` must come back with every form."""
+
+    person: Person
+    csrf: str
+    expires_at: datetime
+
+
+@dataclass(frozen=True)
+class Token:
+    """A device's token, without the token itself."""
+
+    id: int
+    name: str
+    role: Role
+    created_at: datetime
+    created_by: str | None
+    revoked_at: datetime | None
+
+
+class People(Part):
+    """The part of the store that knows who is who."""
+
+    def make_first_code(self) -> str | None:
+        """A one-time code that makes the first manager; None when there is somebody already."""
+        with self.writing() as session:
+            if session.scalar(select(func.count()).select_from(PersonRow)):
+                return None
+            code = secrets.token_hex(5).upper()
+            session.add(SignInCodeRow(hash=_hash(code), created_at=self.now()))
+            return code
+
+    def make_first_manager(self, code: str, name: str, password_hash: str) -> Person:
+        """Uses the one-time code up. Raises StoreError for a wrong code, or a second try."""
+        with self.writing() as session:
+            known = session.get(SignInCodeRow, _hash(code.strip().upper()))
+            if known is None or session.scalar(select(func.count()).select_from(PersonRow)):
+                raise StoreError(
+                    Problem("code", None, "is not the code of this start", "Look at the console again.")
+                )
+            session.execute(delete(SignInCodeRow))
+            return self._add(session, name, password_hash, Role.MANAGER)
+
+    def add_person(self, name: str, password_hash: str, role: Role) -> Person:
+        """Raises StoreError for a name that is taken or empty."""
+        with self.writing() as session:
+            return self._add(session, name, password_hash, role)
+
+    def _add(self, session: Session, name: str, password_hash: str, role: Role) -> Person:
+        name = " ".join(name.split())
+        if not 1 <= len(name) <= 80:
+            raise StoreError(Problem("name", name, "is not a name", "Use 1 to 80 characters."))
+        if _by_name(session, name) is not None:
+            raise StoreError(Problem("name", name, "is taken", "Take another."))
+        row = PersonRow(
+            name=name, password_hash=password_hash, role=str(role), active=True, created_at=self.now()
+        )
+        session.add(row)
+        session.flush()
+        return _person(row)
+
+    def person(self, name: str) -> Person | None:
+        """Whoever has this name, in any case."""
+        with self.reading() as session:
+            row = _by_name(session, " ".join(name.split()))
+            return None if row is None else _person(row)
+
+    def people(self) -> list[Person]:
+        """Everybody, by name."""
+        with self.reading() as session:
+            return [_person(row) for row in session.scalars(select(PersonRow).order_by(PersonRow.name))]
+
+    def change_person(
+        self,
+        person: int,
+        *,
+        role: Role | None = None,
+        active: bool | None = None,
+        password_hash: str | None = None,
+    ) -> Person:
+        """Changes what is given, and ends the person's sessions. The last manager stays one."""
+        with self.writing() as session:
+            row = session.get(PersonRow, person)
+            if row is None:
+                raise StoreError(Problem("person", person, "is not known here", "Look at the list again."))
+            row.role = str(role) if role is not None else row.role
+            row.active = active if active is not None else row.active
+            row.password_hash = password_hash or row.password_hash
+            session.flush()
+            managers = select(func.count()).where(PersonRow.role == str(Role.MANAGER), PersonRow.active)
+            if not session.scalar(managers):
+                raise StoreError(Problem("role", None, "would leave no manager", "Make another one first."))
+            session.execute(delete(SessionRow).where(SessionRow.person_id == person))
+            return _person(row)
+
+    def sign_in(self, person: int, hours: int) -> str:
+        """What the browser's cookie holds from now on."""
+        cookie, now = secrets.token_urlsafe(32), self.now()
+        with self.writing() as session:
+            session.execute(delete(SessionRow).where(SessionRow.expires_at < now))
+            session.add(
+                SessionRow(
+                    id=_hash(cookie), person_id=person, csrf=secrets.token_urlsafe(24), created_at=now,
+                    expires_at=now + timedelta(hours=hours),
+                )
+            )  # fmt: skip
+        return cookie
+
+    def signed_in(self, cookie: str) -> SignedIn | None:
+        """Who holds this cookie; None when it has ended, or the person may not sign in any more."""
+        with self.reading() as session:
+            row = session.get(SessionRow, _hash(cookie))
+            if row is None or row.expires_at <= self.now():
+                return None
+            person = session.get(PersonRow, row.person_id)
+            if person is None or not person.active:
+                return None
+            return SignedIn(_person(person), row.csrf, row.expires_at)
+
+    def sign_out(self, cookie: str) -> None:
+        with self.writing() as session:
+            session.execute(delete(SessionRow).where(SessionRow.id == _hash(cookie)))
+
+    def sign_out_everywhere(self, person: int) -> None:
+        """Ends every session of one person."""
+        with self.writing() as session:
+            session.execute(delete(SessionRow).where(SessionRow.person_id == person))
+
+    def make_token(self, name: str, role: Role, *, by: str | None = None) -> tuple[Token, str]:
+        """A new device's token, and the text to put into the device: it is shown this once."""
+        secret = "tag_" + secrets.token_urlsafe(32)
+        if not 1 <= len(name.strip()) <= 80:
+            raise StoreError(Problem("name", name, "is not a device's name", "Use 1 to 80 characters."))
+        with self.writing() as session:
+            row = TokenRow(
+                hash=_hash(secret), name=name.strip(), role=str(role), created_at=self.now(), created_by=by
+            )
+            session.add(row)
+            session.flush()
+            return _token(row), secret
+
+    def token(self, secret: str) -> Token | None:
+        """The device that holds this token; None when there is none, or it is revoked."""
+        with self.reading() as session:
+            row = session.scalar(select(TokenRow).where(TokenRow.hash == _hash(secret)))
+            return None if row is None or row.revoked_at is not None else _token(row)
+
+    def tokens(self) -> list[Token]:
+        with self.reading() as session:
+            return [_token(row) for row in session.scalars(select(TokenRow).order_by(TokenRow.id))]
+
+    def revoke_token(self, token: int) -> None:
+        """From now on the device is refused."""
+        with self.writing() as session:
+            row = session.get(TokenRow, token)
+            if row is None:
+                raise StoreError(Problem("token", token, "is not known here", "Look at the list again."))
+            row.revoked_at = row.revoked_at or self.now()
+
+
+def _hash(secret: str) -> str:
+    return hashlib.sha256(secret.encode()).hexdigest()
+
+
+def _by_name(session: Session, name: str) -> PersonRow | None:
+    return session.scalar(select(PersonRow).where(func.lower(PersonRow.name) == name.lower()))
+
+
+def _person(row: PersonRow) -> Person:
+    return Person(row.id, row.name, Role(row.role), row.active, row.password_hash)
+
+
+def _token(row: TokenRow) -> Token:
+    return Token(row.id, row.name, Role(row.role), row.created_at, row.created_by, row.revoked_at)

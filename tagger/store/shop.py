@@ -1,0 +1,119 @@
+"""What the shop keeps for itself: recipes to start from, and crimp diameters."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from sqlalchemy import delete, select
+
+from tagger.errors import Problem, StoreError
+from tagger.spec import AssemblySpec
+from tagger.store.base import Part
+from tagger.store.models import CrimpRow, RecipeRow
+
+
+@dataclass(frozen=True)
+class Recipe:
+    """A spec under a name."""
+
+    name: str
+    spec: AssemblySpec
+    saved_at: datetime
+    saved_by: str | None
+
+
+@dataclass(frozen=True)
+class CrimpValue:
+    """The crimp diameter in mm for one hose and shell, with its band and where it comes from."""
+
+    hose_standard: str
+    hose_dash: int
+    shell: str
+    diameter_mm: float
+    minus_mm: float
+    plus_mm: float
+    source: str
+    by: str | None = None
+
+    def holds(self, measured_mm: float) -> bool:
+        """Whether a measured diameter is within the band, its limits included."""
+        low, high = self.diameter_mm - self.minus_mm, self.diameter_mm + self.plus_mm
+        return round(low, 3) <= round(measured_mm, 3) <= round(high, 3)
+
+
+class Shop(Part):
+    """The part of the store for the shop's own figures."""
+
+    def save_recipe(self, name: str, spec: AssemblySpec, *, by: str | None = None) -> Recipe:
+        """Keeps a spec, without its lots, under a name; one saved before under it is replaced."""
+        name = " ".join(name.split())
+        if not 1 <= len(name) <= 80:
+            raise StoreError(Problem("recipe", name, "is not a name", "Use 1 to 80 characters."))
+        without_lots = spec.carried().model_copy(update={"note": spec.note})
+        with self.writing() as session:
+            row = session.get(RecipeRow, name) or RecipeRow(name=name)
+            row.spec, row.saved_at, row.saved_by = without_lots.as_dict(), self.now(), by
+            session.add(row)
+            session.flush()
+            return _recipe(row)
+
+    def recipes(self) -> list[Recipe]:
+        with self.reading() as session:
+            return [_recipe(row) for row in session.scalars(select(RecipeRow).order_by(RecipeRow.name))]
+
+    def recipe(self, name: str) -> Recipe:
+        with self.reading() as session:
+            row = session.get(RecipeRow, name)
+            if row is None:
+                raise StoreError(Problem("recipe", name, "is not kept here", "Choose one from the list."))
+            return _recipe(row)
+
+    def drop_recipe(self, name: str) -> None:
+        with self.writing() as session:
+            session.execute(delete(RecipeRow).where(RecipeRow.name == name))
+
+    def keep_crimp(self, value: CrimpValue, *, by: str | None = None) -> CrimpValue:
+        """Keeps a crimp diameter; it holds from now on, earlier ones stay in the record."""
+        figures = (value.diameter_mm, value.minus_mm, value.plus_mm)
+        if not (1 <= value.diameter_mm <= 300 and 0 <= value.minus_mm <= 5 and 0 <= value.plus_mm <= 5):
+            raise StoreError(
+                Problem("diameter_mm", str(figures), "is not a crimp diameter with its band",
+                        "Give mm: a diameter from 1 to 300, minus and plus from 0 to 5.")
+            )  # fmt: skip
+        for name, text in (("source", value.source), ("shell", value.shell)):
+            if not text.strip():
+                raise StoreError(Problem(name, None, "is missing", "A crimp figure is nothing without it."))
+        with self.writing() as session:
+            row = CrimpRow(
+                hose_standard=value.hose_standard, hose_dash=value.hose_dash, shell=value.shell.strip(),
+                diameter_mm=value.diameter_mm, minus_mm=value.minus_mm, plus_mm=value.plus_mm,
+                source=value.source.strip(), at=self.now(), by=by,
+            )  # fmt: skip
+            session.add(row)
+            session.flush()
+            return _crimp(row)
+
+    def crimps(self, hose_standard: str | None = None, hose_dash: int | None = None) -> list[CrimpValue]:
+        """The crimp diameters that hold, of one hose when asked."""
+        query = select(CrimpRow).order_by(CrimpRow.id)
+        if hose_standard is not None:
+            query = query.where(CrimpRow.hose_standard == hose_standard)
+        if hose_dash is not None:
+            query = query.where(CrimpRow.hose_dash == hose_dash)
+        with self.reading() as session:
+            newest = {
+                (row.hose_standard, row.hose_dash, row.shell): _crimp(row) for row in session.scalars(query)
+            }
+        return [newest[key] for key in sorted(newest)]
+
+
+def _recipe(row: RecipeRow) -> Recipe:
+    return Recipe(row.name, AssemblySpec.read(row.spec), row.saved_at, row.saved_by)
+
+
+def _crimp(row: CrimpRow) -> CrimpValue:
+    return CrimpValue(
+        row.hose_standard, row.hose_dash, row.shell, row.diameter_mm, row.minus_mm, row.plus_mm,
+        row.source, row.by,
+    )  # fmt: skip
