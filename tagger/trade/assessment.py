@@ -36,6 +36,7 @@ class WorkingPressure(_Value):
     limited_by: str | None  # a part's name
     source: str
     parts: tuple[PartRating, ...] = ()
+    at_most_bar: float | None = None  # the least of the parts known, where value_bar is None
 
 
 class LengthTolerance(_Value):
@@ -65,6 +66,15 @@ class Flats(_Value):
     source: str
 
 
+class Turns(_Value):
+    """Whole turns past finger-tight, for taper threads, which are never turned by flats."""
+
+    min: float
+    max: float
+    basis: Basis
+    source: str
+
+
 class EndAdvice(_Value):
     """How to tighten one end. ``spread`` names the sources that disagree with those shown.
 
@@ -73,6 +83,7 @@ class EndAdvice(_Value):
 
     torque: Torque | None
     flats: Flats | None
+    turns: Turns | None = None
     spread: tuple[str, ...] = ()
     steps: tuple[str, ...] = ()
     figures: dict[str, str] = {}

@@ -1,0 +1,79 @@
+"""assess(): everything the trade derives from a spec, in one answer."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from tagger.spec import AssemblySpec
+from tagger.trade import fitting, geometry, rating, steps, temperature, tightening
+from tagger.trade.assessment import NOT_KNOWN, Assessment, EndAdvice, Warning_
+from tagger.trade.tables import Tables
+from tagger.trade.tables import tables as our_tables
+
+
+def assess(
+    spec: AssemblySpec,
+    tables: Tables | None = None,
+    *,
+    adapters: Sequence[rating.Adapter] = (),
+    length_bands: geometry.Bands | None = None,
+) -> Assessment:
+    """Rating, limits, tolerances and tightening of a spec, with sources and warnings.
+
+    ``adapters``: the inner and outer end of each one between hose and machine.
+    ``length_bands``: "sae" or "din"; by default those of the hose's standard.
+    Raises TradeError for parts that cannot exist or do not go together.
+    """
+    tables = tables or our_tables()
+    warnings = fitting.check_parts(spec, tables)
+    pressure, more = rating.rate(spec, tables, adapters)
+    warnings += more
+    tolerance = geometry.length_tolerance(spec.length_mm, spec.hose, tables, length_bands)
+    warnings += _tolerance_warnings(tolerance is None, tables, spec)
+    bend, bend_source, more = geometry.bend_radius(spec.hose, tables)
+    warnings += more + temperature.warnings(spec, tables)
+    diameter, diameter_source = geometry.outside_diameter(spec.hose, tables)
+    advice: list[EndAdvice] = []
+    for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
+        found, more = tightening.advice(name, end, tables)
+        chosen, figures = steps.for_end(end, found, spec, pressure.value_bar, bend, tables)
+        advice.append(found.model_copy(update={"steps": chosen, "figures": figures}))
+        warnings += more
+    proof, burst = _test_pressures(pressure.value_bar, tables)
+    return Assessment(
+        working_pressure=pressure,
+        test_pressure_bar=proof,
+        burst_pressure_bar=burst,
+        length_tolerance=tolerance,
+        clocking_tolerance_deg=geometry.clocking_tolerance_deg(spec, tables),
+        bend_radius_mm=bend,
+        bend_radius_source=bend_source,
+        hose_od_mm=diameter,
+        hose_od_source=diameter_source,
+        end_a=advice[0],
+        end_b=advice[1],
+        warnings=tuple(warnings),
+    )
+
+
+def _test_pressures(working_bar: float | None, tables: Tables) -> tuple[float | None, float | None]:
+    """Proof and minimum burst (SAE J343, SAE J517); None where the rating is not known."""
+    if working_bar is None:
+        return None, None
+    factors = (tables.rule("proof_factor").value, tables.rule("burst_factor").value)
+    return round(working_bar * factors[0], 1), round(working_bar * factors[1], 1)
+
+
+def _tolerance_warnings(missing: bool, tables: Tables, spec: AssemblySpec) -> list[Warning_]:
+    found = []
+    if missing:
+        text = f"The length tolerance is {NOT_KNOWN}: no source gives a band for this length and bore."
+        found.append(Warning_(code="length_tolerance_not_known", field="length_mm", text=text))
+    standard = tables.standard_of(spec.hose.standard)
+    if standard is not None and standard.standard.casefold() != spec.hose.standard.casefold():
+        text = f"{spec.hose.standard!r} is read as {standard.standard}."
+        found.append(Warning_(code="standard_spelling", field="hose.standard", text=text, severity="note"))
+    if standard is None:
+        text = f"{spec.hose.standard} is not in the tables: only the figures given stand."
+        found.append(Warning_(code="standard_not_known", field="hose.standard", text=text))
+    return found

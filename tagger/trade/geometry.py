@@ -1,0 +1,121 @@
+"""Lengths and their tolerances, clocking, bend radius, and whether they go together.
+
+All lengths in mm. Bend radius is measured to the inside of the bend (EN 853:2015).
+"""
+
+from __future__ import annotations
+
+import math
+from statistics import median
+from typing import Literal
+
+from tagger.spec import AssemblySpec, Hose
+from tagger.trade import rows as row
+from tagger.trade.assessment import NOT_KNOWN, LengthTolerance, Warning_
+from tagger.trade.tables import BORE_MM, Tables
+from tagger.units import MM_PER_INCH, show_length
+
+Bands = Literal["sae", "din"]
+
+
+def bore_mm(hose: Hose, tables: Tables) -> float:
+    """Nominal bore: as printed for the standard and dash, else by the dash."""
+    found = [r.bore_mm for r in _sizes(hose, tables) if r.bore_mm is not None]
+    return median(found) if found else float(BORE_MM.get(hose.dash, hose.dash * 25.4 / 16))
+
+
+def length_tolerance(
+    length_mm: float, hose: Hose, tables: Tables, bands: Bands | None = None
+) -> LengthTolerance | None:
+    """How much shorter and longer an assembly may be.
+
+    ``bands``: SAE J517's or DIN 20066's; by default those of the hose's standard.
+    None where no source gives a band for that length and bore.
+    """
+    standard = tables.standard_of(hose.standard)
+    bands = bands or (standard.bands if standard else "din")
+    bore = bore_mm(hose, tables)
+    for band in tables.length_bands:
+        if band.bands == bands and _within(band, length_mm, bore):
+            return LengthTolerance(
+                minus=_in_mm(band.minus, band, length_mm),
+                plus=_in_mm(band.plus, band, length_mm),
+                source=band.source,
+            )
+    return None
+
+
+def clocking_tolerance_deg(spec: AssemblySpec, tables: Tables) -> float | None:
+    """Degrees either way (MIL-DTL-83796-5); None unless both ends are elbows."""
+    if spec.clocking_deg is None:
+        return None
+    short = spec.length_mm <= tables.rule("clocking_short_mm").value
+    return tables.rule("clocking_short_deg" if short else "clocking_long_deg").value
+
+
+def bend_radius(hose: Hose, tables: Tables) -> tuple[float | None, str, list[Warning_]]:
+    """The minimum bend radius, the larger where sources differ, and its source."""
+    standard = tables.standard_of(hose.standard)
+    found = [
+        r
+        for r in tables.hose_bends.get(standard.standard if standard else "", ())
+        if r.dash == str(hose.dash)
+    ]
+    if not found:
+        text = f"The minimum bend radius is {NOT_KNOWN}."
+        return None, NOT_KNOWN, [Warning_(code="bend_not_known", field="hose", text=text)]
+    large = max(found, key=lambda r: (r.bend_radius_mm, r.confidence != "memory"))
+    warnings = []
+    if large.confidence == "memory":
+        text = (
+            f"The minimum bend radius, {show_length(large.bend_radius_mm)}, is from memory "
+            f"({large.source.removeprefix('memory: ')}): confirm it with the hose maker's data."
+        )
+        warnings.append(Warning_(code="bend_from_memory", field="hose", text=text, severity="note"))
+    return large.bend_radius_mm, f"{large.source}, printed {large.printed}", warnings
+
+
+def outside_diameter(hose: Hose, tables: Tables) -> tuple[float | None, str]:
+    """The middle of the outside diameters printed for the hose, and where they come from."""
+    found = _sizes(hose, tables)
+    if not found:
+        return None, NOT_KNOWN
+    figures = sorted(r.outside_diameter_mm for r in found)
+    middle = round(median(figures), 1)
+    if len(figures) == 1:
+        return middle, found[0].source
+    return middle, f"middle of {len(figures)} makers' figures, {figures[0]:g} to {figures[-1]:g} mm"
+
+
+def _sizes(hose: Hose, tables: Tables) -> list[row.HoseSizeRow]:
+    standard = tables.standard_of(hose.standard)
+    rows = tables.hose_sizes.get(standard.standard if standard else "", ())
+    return [r for r in rows if r.dash == str(hose.dash)]
+
+
+def _within(band: row.LengthBand, length_mm: float, bore: float) -> bool:
+    longer = length_mm > band.over_mm or band.over_mm == 0
+    return (
+        longer
+        and (band.to_mm is None or length_mm <= band.to_mm)
+        and (bore > band.from_bore_mm or band.from_bore_mm == 0)
+        and bore <= band.to_bore_mm
+    )
+
+
+def _in_mm(figure: float, band: row.LengthBand, length_mm: float) -> float:
+    if band.unit == "percent":
+        return round(figure * length_mm / 100, 1)
+    return round(figure * MM_PER_INCH, 1) if band.unit == "in" else figure
+
+
+def u_bend_length(straight_a: float, straight_b: float, radius: float, travel: float = 0.0) -> float:
+    """The least length of a U bend: both straight ends, half a circle, and the whole travel.
+
+    ``straight_*`` is the end with the straight hose behind it, ``radius`` is to the hose's
+    middle line, ``travel`` the movement of one end against the other.
+
+    >>> round(u_bend_length(100, 100, 200, 300))
+    1128
+    """
+    return straight_a + straight_b + math.pi * radius + travel

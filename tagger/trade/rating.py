@@ -1,0 +1,231 @@
+"""Working pressure: the least of hose, both ends and any adapters (SAE J517, SAE J516 previews).
+
+A rating is the least of what the sources print for that very part: family, size, form, shape
+and material. Where no source does, it is None and the assembly's is None too, unless the
+spec brings a figure with its source; even then no known part is exceeded.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from typing import Literal, TypeVar
+
+from tagger.spec import AssemblySpec, End, Hose, Material
+from tagger.trade import rows as row
+from tagger.trade.assessment import NOT_KNOWN, PartRating, Warning_, WorkingPressure
+from tagger.trade.tables import Tables
+from tagger.units import psi_of, show_pressure
+
+Adapter = tuple[End, End]
+"""An adapter between a hose end and the machine: its inner end, then its outer one."""
+
+_STEEL_ONLY = "published fitting pressures hold for low carbon steel only"
+
+
+def rate(
+    spec: AssemblySpec, tables: Tables, adapters: Sequence[Adapter] = ()
+) -> tuple[WorkingPressure, list[Warning_]]:
+    """The working pressure of the assembly, in bar, part by part, with its warnings."""
+    hose, warnings = hose_rating(spec.hose, tables)
+    parts = [hose]
+    for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
+        parts.append(end_rating(name, end, tables))
+    for number, (inner, outer) in enumerate(adapters, 1):
+        ends = [end_rating(f"adapter_{number}", end, tables) for end in (inner, outer)]
+        parts.append(_lowest(ends) if all(e.value_bar is not None for e in ends) else _unknown_of(ends))
+    warnings += _part_warnings(parts)
+    if spec.working_pressure is not None:
+        given = spec.working_pressure
+        parts.append(
+            PartRating(part="override", value_bar=given.value_bar, source=given.source, confidence="given")
+        )
+    answer, more = _together(parts)
+    return answer, warnings + more
+
+
+def hose_rating(hose: Hose, tables: Tables) -> tuple[PartRating, list[Warning_]]:
+    """The hose's own rating: the least printed for its standard, edition and dash.
+
+    Without an edition, the least over all editions.
+    """
+    standard = tables.standard_of(hose.standard)
+    if standard is None:
+        return _not_known("hose", f"{hose.standard} is not in the tables"), []
+    edition = tables.edition_of(hose, standard.standard)
+    found = [
+        r
+        for r in tables.hose_pressures.get(standard.standard, ())
+        if r.dash in (str(hose.dash), "all") and (edition is None or r.edition == edition.edition)
+    ]
+    if not found:
+        return _not_known("hose", f"no source gives {standard.standard} -{hose.dash}"), []
+    low = _least_printed(found)
+    warnings = _edition_warning(hose, standard, found, low) if edition is None else []
+    return _rating("hose", low.max_working_bar, low.printed, low.source, low.confidence, low.note), warnings
+
+
+def end_rating(name: str, end: End, tables: Tables) -> PartRating:
+    """The rating of one end by family, size, form, shape and material."""
+    every = (
+        *tables.end_pressures.get((end.connection, end.size_key), ()),
+        *tables.end_pressures.get((end.connection, "all"), ()),
+    )
+    fitting = [r for r in every if _fits(r, end)]
+    rated = [r for r in fitting if r.use == "rating" and r.material == end.material]
+    ceilings = [r for r in fitting if r.use == "ceiling"]
+    if not rated:
+        why = f"no source gives a {end.form} {end.connection} {end.size_text} in {_words(end.material)}"
+        if end.material is not Material.CARBON_STEEL and any(r.use == "rating" for r in fitting):
+            why += f" ({_STEEL_ONLY})"
+        if ceilings:
+            top = min(ceilings, key=lambda r: r.max_working_bar)
+            why += f"; the family ends at {top.printed} ({top.source})"
+        return _not_known(name, why)
+    low = _least_printed(rated)
+    notes = [low.applies_to, low.note] + [
+        f"{r.source}: {r.printed}, {r.note}" for r in fitting if r.use == "note"
+    ]
+    return _rating(
+        name, low.max_working_bar, low.printed, low.source, low.confidence, "; ".join(filter(None, notes))
+    )
+
+
+Printed = TypeVar("Printed", row.HosePressureRow, row.PressureRow)
+
+
+def _least_printed(found: Sequence[Printed]) -> Printed:
+    """The row with the least figure.
+
+    Figures within 0.3 % are one figure printed in two units (2500 psi, 172 bar): of those the
+    published one in its round psi is shown.
+    """
+    least = min(r.max_working_bar for r in found)
+    same = [r for r in found if r.max_working_bar <= least * 1.003]
+    return min(same, key=lambda r: (r.confidence == "memory", not _round_psi(r.printed), r.max_working_bar))
+
+
+def _round_psi(printed: str) -> bool:
+    figure, _, unit = printed.partition(" ")
+    return unit == "psi" and int(figure) % 25 == 0
+
+
+def _fits(item: row.PressureRow, end: End) -> bool:
+    shape = "elbow" if end.is_elbow else "straight"
+    return (not item.forms or end.form in item.forms) and (not item.shapes or shape in item.shapes)
+
+
+def _together(parts: list[PartRating]) -> tuple[WorkingPressure, list[Warning_]]:
+    known = [p for p in parts if p.value_bar is not None]
+    unknown = [p for p in parts if p.value_bar is None]
+    given = next((p for p in parts if p.part == "override"), None)
+    if unknown and given is None:
+        return _nothing_shown(parts, known, unknown)
+    low = _lowest(known)
+    warnings: list[Warning_] = []
+    if given is not None:
+        warnings.append(_override_warning(given, low, unknown))
+    value = low.value_bar
+    return (
+        WorkingPressure(value_bar=value, limited_by=low.part, source=low.source, parts=tuple(parts)),
+        [w for w in warnings if w is not None],
+    )
+
+
+def _nothing_shown(
+    parts: list[PartRating], known: list[PartRating], unknown: list[PartRating]
+) -> tuple[WorkingPressure, list[Warning_]]:
+    names = " and ".join(_named(p.part) for p in unknown)
+    text = f"Working pressure: {NOT_KNOWN}, because that of {names} is not known."
+    low = _lowest(known) if known else None
+    if low is not None and low.value_bar is not None:
+        text += f" It cannot be more than {show_pressure(low.value_bar)}, the rating of {_named(low.part)}."
+    answer = WorkingPressure(
+        value_bar=None,
+        limited_by=None,
+        source=NOT_KNOWN,
+        parts=tuple(parts),
+        at_most_bar=low.value_bar if low else None,
+    )
+    return answer, [
+        Warning_(code="pressure_not_known", field="working_pressure", text=text, severity="danger")
+    ]
+
+
+def _override_warning(given: PartRating, low: PartRating, unknown: list[PartRating]) -> Warning_:
+    assert given.value_bar is not None and low.value_bar is not None
+    if low is given:
+        text = f"The working pressure is the one given, from {given.source!r}."
+        if unknown:
+            text += f" It stands for {' and '.join(_named(p.part) for p in unknown)}, whose rating is not in the tables."
+        severity: Literal["care", "note"] = "care" if unknown else "note"
+        return Warning_(code="pressure_given", field="working_pressure", text=text, severity=severity)
+    text = (
+        f"The pressure given, {show_pressure(given.value_bar)} from {given.source!r}, is above the rating of "
+        f"{_named(low.part)}, {show_pressure(low.value_bar)}. The lower one holds."
+    )
+    return Warning_(code="pressure_given_too_high", field="working_pressure", text=text, severity="danger")
+
+
+def _part_warnings(parts: Iterable[PartRating]) -> list[Warning_]:
+    found = []
+    for part in parts:
+        if part.value_bar is None:
+            text = f"The rating of {_named(part.part)} is {NOT_KNOWN}: {part.note}."
+            found.append(Warning_(code="rating_not_known", field=part.part, text=text))
+        elif part.confidence == "memory":
+            text = (
+                f"The rating of {_named(part.part)}, {show_pressure(part.value_bar)}, is from memory "
+                f"({part.source.removeprefix('memory: ')}): confirm it with the maker's data."
+            )
+            found.append(Warning_(code="rating_from_memory", field=part.part, text=text))
+    return found
+
+
+def _edition_warning(
+    hose: Hose, standard: row.HoseStandard, found: list[row.HosePressureRow], low: row.HosePressureRow
+) -> list[Warning_]:
+    best: dict[str, float] = {}
+    for r in found:
+        best[r.edition] = min(r.max_working_bar, best.get(r.edition, r.max_working_bar))
+    if len(best) < 2:
+        return []
+    figures = ", ".join(f"{name}: {show_pressure(bar)}" for name, bar in sorted(best.items()))
+    text = (
+        f"{standard.standard} -{hose.dash} is rated differently by edition ({figures}) and the spec names none. "
+        f"The lower figure, {show_pressure(low.max_working_bar)}, holds; give hose.edition as printed on the hose."
+    )
+    return [Warning_(code="edition_not_given", field="hose.edition", text=text)]
+
+
+def _lowest(parts: Iterable[PartRating]) -> PartRating:
+    """The least; between equals the hose or the earlier end, and a table's before one given."""
+    return min(parts, key=lambda p: p.value_bar if p.value_bar is not None else float("inf"))
+
+
+def _unknown_of(ends: list[PartRating]) -> PartRating:
+    return next(e for e in ends if e.value_bar is None)
+
+
+def _rating(name: str, bar: float, printed: str, source: str, confidence: str, note: str) -> PartRating:
+    said = f"{source}, printed {printed}"
+    kind = confidence if confidence in ("published", "memory", "shop") else "none"
+    return PartRating(part=name, value_bar=bar, source=said, confidence=kind, note=note)  # type: ignore[arg-type]
+
+
+def _not_known(name: str, why: str) -> PartRating:
+    return PartRating(part=name, value_bar=None, source=NOT_KNOWN, confidence="none", note=why)
+
+
+def _named(part: str) -> str:
+    if part.startswith("adapter"):
+        return "adapter " + part.rpartition("_")[2]
+    return {"hose": "the hose", "end_a": "end A", "end_b": "end B", "override": "the figure given"}[part]
+
+
+def _words(material: Material) -> str:
+    return material.replace("_", " ")
+
+
+def psi(bar: float | None) -> int | None:
+    """The shown psi of a rating; None stays None."""
+    return None if bar is None else psi_of(bar)

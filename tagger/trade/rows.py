@@ -1,0 +1,312 @@
+"""Reading the data files: one frozen dataclass a file, one line a row, every cell checked.
+
+A dataclass names its columns; the type of a field says how its cell is read. Lists in a
+cell are separated by ``;``. An empty cell is None, or an empty list.
+"""
+
+from __future__ import annotations
+
+import csv
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, fields
+from pathlib import Path
+from typing import Any, Literal, TypeVar
+
+from tagger.errors import Problem, TradeError
+from tagger.spec import Connection
+
+CONFIDENCE = ("published", "practice", "memory", "shop")
+
+
+@dataclass(frozen=True, slots=True)
+class Family:
+    """A connection family: its forms, and what is turned to tighten it."""
+
+    family: Connection
+    title: str
+    standards: str
+    forms: tuple[str, ...]
+    tighten_by: Literal["nut", "stud", "taper", "screws"]
+    seal: str
+    source: str
+    confidence: str
+
+
+@dataclass(frozen=True, slots=True)
+class ThreadRow:
+    """A size of a threaded family. Diameters are nominal (basic), in mm."""
+
+    family: Connection
+    size: str
+    hose_dashes: tuple[int, ...]
+    thread: str
+    thread_form: str
+    thread_od_mm: float
+    tpi: float | None
+    pitch_mm: float
+    female_minor_mm: float
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class HexRow:
+    """Width across flats of the nut (or of the body, where there is no nut), in mm."""
+
+    family: Connection
+    size: str
+    hex_mm: float
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class FlangeRow:
+    """One figure of a flange: ``head_mm``, ``bolt_long_mm``, ``bolt_short_mm``, or a screw."""
+
+    family: Connection
+    size: str
+    what: str
+    value: str
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class PressureRow:
+    """A working pressure of an end, in bar; ``printed`` is the source's own figure.
+
+    ``use``: ``rating`` may rate a hose end; ``ceiling`` bounds the family, not a size;
+    ``other`` belongs to another part; ``note`` is said beside the figure and decides nothing.
+    """
+
+    family: Connection
+    size: str
+    forms: tuple[str, ...]
+    shapes: tuple[str, ...]
+    material: str
+    max_working_bar: float
+    printed: str
+    use: Literal["rating", "ceiling", "other", "note"]
+    applies_to: str
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class HoseStandard:
+    """A hose standard under its one name here, with the other spellings of it."""
+
+    standard: str
+    aliases: tuple[str, ...]
+    construction: str
+    bands: Literal["sae", "din"]
+    min_temperature_c: float
+    max_temperature_c: float
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class HoseEdition:
+    """An edition whose ratings differ; ``from_year`` is empty where no source dates it."""
+
+    standard: str
+    edition: str
+    from_year: int | None
+    meaning: str
+    source: str
+    confidence: str
+
+
+@dataclass(frozen=True, slots=True)
+class HosePressureRow:
+    """A working pressure of a hose, in bar; ``dash`` is ``all`` where one figure serves all."""
+
+    standard: str
+    edition: str
+    dash: str
+    max_working_bar: float
+    printed: str
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class HoseBendRow:
+    """A minimum bend radius in mm, to the inside of the bend (EN 853:2015)."""
+
+    standard: str
+    dash: str
+    bend_radius_mm: float
+    printed: str
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class HoseSizeRow:
+    """Bore and outside diameter in mm, mass in kg/m, as one maker or supplier prints them."""
+
+    standard: str
+    dash: str
+    bore_mm: float | None
+    outside_diameter_mm: float
+    mass_kg_m: float | None
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class HoseFluidRow:
+    """A fluid and the temperatures a source allows it at; no temperatures: not to be used."""
+
+    standard: str
+    fluid: str
+    min_temperature_c: float | None
+    max_temperature_c: float | None
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class TighteningRow:
+    """How one source tightens a size: N·m, flats (sixths of a turn) or whole turns.
+
+    ``use``: ``hose`` may be shown for a hose end; the others stand beside it and are never
+    shown first (``tube``, ``aviation``, ``plug``, ``other``, ``doubtful``). ``scope``: whether
+    the source speaks of the family or of one machine.
+    """
+
+    family: Connection
+    size: str
+    part: tuple[str, ...]
+    end_type: str
+    material: str
+    screw: str
+    torque_min_nm: float | None
+    torque_max_nm: float | None
+    flats_min: float | None
+    flats_max: float | None
+    turns_min: float | None
+    turns_max: float | None
+    basis: str
+    lubrication: str
+    use: str
+    scope: Literal["family", "machine"]
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class LengthBand:
+    """A length tolerance: over ``over_mm`` up to ``to_mm``, bores ``from_bore_mm`` to ``to_bore_mm``."""
+
+    bands: Literal["sae", "din"]
+    over_mm: float
+    to_mm: float | None
+    from_bore_mm: float
+    to_bore_mm: float
+    minus: float
+    plus: float
+    unit: Literal["mm", "in", "percent"]
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """A single figure of the trade by its key."""
+
+    key: str
+    value: float
+    unit: str
+    text: str
+    source: str
+    confidence: str
+
+
+@dataclass(frozen=True, slots=True)
+class FitStep:
+    """A step of the fit guide; see README.md for the words of each column."""
+
+    step_id: str
+    phase: str
+    order: int
+    families: tuple[str, ...]
+    forms: tuple[str, ...]
+    condition: str
+    text: str
+    picture: str
+    caution: str
+    source: str
+
+
+Row = TypeVar("Row")
+
+
+def read_rows(path: Path, kind: type[Row]) -> Iterator[Row]:
+    """The rows of a CSV file.
+
+    Raises TradeError naming file, line and column where a cell cannot be read.
+    """
+    columns = {field.name: _reader(str(field.type)) for field in fields(kind)}  # type: ignore[arg-type]
+    with path.open(newline="", encoding="utf-8") as file:
+        table = csv.DictReader(file)
+        if set(table.fieldnames or ()) != set(columns):
+            wrong = sorted(set(table.fieldnames or ()) ^ set(columns))
+            raise TradeError(
+                Problem(
+                    path.name, ", ".join(wrong), "has other columns than its table", "Mend its first line."
+                )
+            )
+        for cells in table:
+            values: dict[str, Any] = {}
+            for name, read in columns.items():
+                try:
+                    values[name] = read(cells[name] or "")
+                except ValueError:
+                    where = f"{path.name}, line {table.line_num}, {name}"
+                    raise TradeError(
+                        Problem(where, cells[name], "cannot be read", "Mend the cell.")
+                    ) from None
+            yield kind(**values)
+
+
+def _reader(annotation: str) -> Callable[[str], Any]:
+    optional = annotation.endswith("| None")
+    kind = annotation.removesuffix("| None").strip()
+    read: Callable[[str], Any]
+    if kind == "float":
+        read = float
+    elif kind == "int":
+        read = int
+    elif kind == "Connection":
+        read = Connection
+    elif kind == "tuple[int, ...]":
+        return lambda text: tuple(int(part) for part in text.split(";") if part)
+    elif kind == "tuple[str, ...]":
+        return lambda text: tuple(part.strip() for part in text.split(";") if part.strip())
+    elif kind.startswith("Literal["):
+        allowed = {word.strip().strip("\"'") for word in kind[8:-1].split(",")}
+        return lambda text: _one_of(text, allowed)
+    else:
+        return str.strip
+    return lambda text: None if optional and not text.strip() else read(text)
+
+
+def _one_of(text: str, allowed: set[str]) -> str:
+    if text not in allowed:
+        raise ValueError(text)
+    return text

@@ -1,0 +1,218 @@
+"""The tables of the trade, loaded once, looked up by key.
+
+``Tables.load(extra=folder)`` adds a shop's own rows: CSV files of the same names and columns
+in that folder. A shop's row replaces ours of the same key and is shown as the shop's.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from pathlib import Path
+from typing import Any, TypeVar
+
+from tagger.errors import Problem, TradeError
+from tagger.spec import Connection, Hose, dash_of_pipe
+from tagger.trade import rows as row
+
+DATA = Path(__file__).parent / "data"
+
+BORE_MM = {
+    1: 2, 2: 3, 3: 5, 4: 6, 5: 8, 6: 10, 8: 12, 10: 16, 12: 19, 14: 22, 16: 25,
+    20: 31, 24: 38, 32: 51, 40: 63, 48: 76, 56: 90, 64: 102,
+}  # fmt: skip
+"""Nominal bore by dash size (dash size is sixteenths of an inch; common practice, no source)."""
+
+FILES: dict[str, type[Any]] = {
+    "families": row.Family,
+    "connections": row.ThreadRow,
+    "hexes": row.HexRow,
+    "flanges": row.FlangeRow,
+    "connection_pressure": row.PressureRow,
+    "hose_standards": row.HoseStandard,
+    "hose_editions": row.HoseEdition,
+    "hose_pressure": row.HosePressureRow,
+    "hose_bend": row.HoseBendRow,
+    "hose_size": row.HoseSizeRow,
+    "hose_fluids": row.HoseFluidRow,
+    "tightening": row.TighteningRow,
+    "length_bands": row.LengthBand,
+    "rules": row.Rule,
+    "fit_steps": row.FitStep,
+}
+
+KEYS: dict[str, tuple[str, ...]] = {
+    "families": ("family",),
+    "connections": ("family", "size"),
+    "hexes": ("family", "size"),
+    "flanges": ("family", "size", "what"),
+    "connection_pressure": ("family", "size", "forms", "shapes", "material"),
+    "hose_standards": ("standard",),
+    "hose_editions": ("standard", "edition"),
+    "hose_pressure": ("standard", "edition", "dash"),
+    "hose_bend": ("standard", "dash"),
+    "hose_size": ("standard", "dash"),
+    "hose_fluids": ("standard", "fluid"),
+    "tightening": ("family", "size", "part", "material"),
+    "length_bands": ("bands",),
+    "rules": ("key",),
+    "fit_steps": ("step_id",),
+}
+"""What a shop's row replaces: every row of ours with these cells the same."""
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True)
+class Tables:
+    """All rows, with the look-ups that need more than a filter."""
+
+    families: dict[Connection, row.Family]
+    threads: dict[tuple[Connection, str], row.ThreadRow]
+    hexes: tuple[row.HexRow, ...]
+    flanges: tuple[row.FlangeRow, ...]
+    end_pressures: dict[tuple[Connection, str], tuple[row.PressureRow, ...]]
+    standards: dict[str, row.HoseStandard]
+    editions: dict[str, tuple[row.HoseEdition, ...]]
+    hose_pressures: dict[str, tuple[row.HosePressureRow, ...]]
+    hose_bends: dict[str, tuple[row.HoseBendRow, ...]]
+    hose_sizes: dict[str, tuple[row.HoseSizeRow, ...]]
+    hose_fluids: dict[str, tuple[row.HoseFluidRow, ...]]
+    tightening: dict[Connection, tuple[row.TighteningRow, ...]]
+    length_bands: tuple[row.LengthBand, ...]
+    rules: dict[str, row.Rule]
+    steps: tuple[row.FitStep, ...]
+    raw: dict[str, tuple[Any, ...]]
+    _spellings: dict[str, str]
+
+    @classmethod
+    def load(cls, extra: Path | str | None = None) -> Tables:
+        """Ours, and a shop's own from the folder ``extra``.
+
+        Raises TradeError where a file there has a name or a cell that cannot be used.
+        """
+        raw = {name: tuple(row.read_rows(DATA / f"{name}.csv", kind)) for name, kind in FILES.items()}
+        if extra is not None:
+            raw = _with_shop_rows(raw, Path(extra))
+        return cls(
+            families={r.family: r for r in raw["families"]},
+            threads={(r.family, r.size): r for r in raw["connections"]},
+            hexes=raw["hexes"],
+            flanges=raw["flanges"],
+            end_pressures=_grouped(raw["connection_pressure"], lambda r: (r.family, r.size)),
+            standards={r.standard: r for r in raw["hose_standards"]},
+            editions=_grouped(raw["hose_editions"], lambda r: r.standard),
+            hose_pressures=_grouped(raw["hose_pressure"], lambda r: r.standard),
+            hose_bends=_grouped(raw["hose_bend"], lambda r: r.standard),
+            hose_sizes=_grouped(raw["hose_size"], lambda r: r.standard),
+            hose_fluids=_grouped(raw["hose_fluids"], lambda r: r.standard),
+            tightening=_grouped(raw["tightening"], lambda r: r.family),
+            length_bands=raw["length_bands"],
+            rules={r.key: r for r in raw["rules"]},
+            steps=tuple(sorted(raw["fit_steps"], key=lambda r: r.order)),
+            raw=raw,
+            _spellings={
+                compact_name(name): r.standard
+                for r in raw["hose_standards"]
+                for name in (r.standard, *r.aliases)
+            },
+        )
+
+    def sizes(self, family: Connection) -> list[str]:
+        """The sizes of a family as the tables key them, smallest first."""
+        if family.is_flange:
+            found = {r.size for r in self.flanges if r.family is family}
+            return sorted(found, key=int)
+        return [size for kind, size in self.threads if kind is family]
+
+    def natural_hose(self, family: Connection, size: str) -> tuple[int, ...]:
+        """The hose dashes a fitting of this size is made for unless a jump size is stated."""
+        if family.is_flange:
+            return (int(size),)
+        return self.threads[family, size].hose_dashes
+
+    def standard_of(self, name: str) -> row.HoseStandard | None:
+        """The hose standard of any spelling of it; None where there is none here.
+
+        >>> tables().standard_of("100r2at").standard
+        'SAE 100R2'
+        """
+        found = self._spellings.get(compact_name(name))
+        return self.standards[found] if found else None
+
+    def edition_of(self, hose: Hose, standard: str) -> row.HoseEdition | None:
+        """The edition printed on the hose; None where none is named.
+
+        A year names the edition in force then, where a source dates it.
+        Raises TradeError listing the known editions.
+        """
+        if hose.edition is None:
+            return None
+        known = self.editions.get(standard, ())
+        for item in known:
+            if compact_name(item.edition) == compact_name(hose.edition):
+                return item
+        dated = [item for item in known if item.from_year]
+        if dated and re.fullmatch(r"(19|20)\d\d", hose.edition):
+            year = int(hose.edition)
+            older = [item for item in known if not item.from_year]
+            in_force = [item for item in dated if item.from_year and item.from_year <= year]
+            return max(in_force, key=lambda i: i.from_year or 0) if in_force else older[0]
+        names = ", ".join(f"{item.edition} ({item.meaning})" for item in known)
+        mend = f"Editions known: {names}." if names else "Leave it out: one set of figures is kept for it."
+        raise TradeError(
+            Problem("hose.edition", hose.edition, f"is not an edition of {standard} known here", mend)
+        )
+
+    def rule(self, key: str) -> row.Rule:
+        return self.rules[key]
+
+
+def compact_name(name: str) -> str:
+    """A standard's name without case, spaces and punctuation, for comparing spellings."""
+    return re.sub(r"[^a-z0-9]", "", name.casefold())
+
+
+def size_order(family: Connection, size: str) -> float:
+    """A number to sort sizes by."""
+    if match := re.match(r"M(\d+)", size):
+        return float(match[1])
+    return float(size) if size.isdigit() else float(dash_of_pipe(size))
+
+
+def _grouped(items: Iterable[T], key: Any) -> dict[Any, tuple[T, ...]]:
+    found: dict[Any, list[T]] = defaultdict(list)
+    for item in items:
+        found[key(item)].append(item)
+    return {name: tuple(group) for name, group in found.items()}
+
+
+def _with_shop_rows(raw: dict[str, tuple[Any, ...]], folder: Path) -> dict[str, tuple[Any, ...]]:
+    if not folder.is_dir():
+        raise TradeError(
+            Problem("shop tables", str(folder), "is not a folder", "Give the folder of the CSV files.")
+        )
+    merged = dict(raw)
+    for path in sorted(folder.glob("*.csv")):
+        if path.stem not in FILES:
+            raise TradeError(
+                Problem(path.name, None, "is not a table here", f"Tables are: {', '.join(sorted(FILES))}.")
+            )
+        shop = [
+            replace(r, confidence="shop") if hasattr(r, "confidence") else r
+            for r in row.read_rows(path, FILES[path.stem])
+        ]
+        cells = KEYS[path.stem]
+        taken = {tuple(getattr(r, c) for c in cells) for r in shop}
+        ours = [r for r in raw[path.stem] if tuple(getattr(r, c) for c in cells) not in taken]
+        merged[path.stem] = (*ours, *shop)
+    return merged
+
+
+@lru_cache(maxsize=1)
+def tables() -> Tables:
+    """Our own tables, read once."""
+    return Tables.load()

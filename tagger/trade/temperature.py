@@ -1,0 +1,55 @@
+"""Temperature and fluid, as far as a source speaks of them. Nothing is derated by guess."""
+
+from __future__ import annotations
+
+from tagger.spec import AssemblySpec, Fluid
+from tagger.trade import rows as row
+from tagger.trade.assessment import Warning_
+from tagger.trade.tables import Tables
+from tagger.units import show_temperature
+
+
+def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
+    """What stands against the spec's temperature and fluid, or that no source speaks of them.
+
+    No published table derates hydraulic hose or steel fittings within a hose standard's range,
+    so a pressure is never lowered here: beyond the range the hose is not to be used.
+    """
+    standard = tables.standard_of(spec.hose.standard)
+    if standard is None:
+        return []
+    found = _temperature(spec, standard)
+    if spec.fluid is not None:
+        found += _fluid(spec, spec.fluid, standard, tables)
+    return found
+
+
+def _temperature(spec: AssemblySpec, standard: row.HoseStandard) -> list[Warning_]:
+    given = spec.max_temperature_c
+    if given is None or given <= standard.max_temperature_c:
+        return []
+    text = (
+        f"{show_temperature(given)} is above the {show_temperature(standard.max_temperature_c)} of {standard.standard} "
+        f"({standard.source}). No published table derates it there: use a hose made for that temperature."
+    )
+    return [Warning_(code="too_hot", field="max_temperature_c", text=text, severity="danger")]
+
+
+def _fluid(spec: AssemblySpec, fluid: Fluid, standard: row.HoseStandard, tables: Tables) -> list[Warning_]:
+    words = fluid.replace("_", " ")
+    entry = next((r for r in tables.hose_fluids.get(standard.standard, ()) if r.fluid == fluid), None)
+    if entry is None:
+        if fluid is Fluid.MINERAL_OIL:
+            return []
+        text = f"No source here says whether {standard.standard} suits {words}: ask the hose maker."
+        return [Warning_(code="fluid_not_known", field="fluid", text=text)]
+    if entry.max_temperature_c is None:
+        text = f"{standard.standard} is not for {words} ({entry.source}: {entry.note})."
+        return [Warning_(code="fluid_not_suited", field="fluid", text=text, severity="danger")]
+    if spec.max_temperature_c is not None and spec.max_temperature_c > entry.max_temperature_c:
+        text = (
+            f"With {words}, {standard.standard} goes to {show_temperature(entry.max_temperature_c)} "
+            f"({entry.source}), and the spec says {show_temperature(spec.max_temperature_c)}."
+        )
+        return [Warning_(code="too_hot_for_fluid", field="max_temperature_c", text=text, severity="danger")]
+    return []
