@@ -206,9 +206,13 @@ class Words:
         """A count of flats as whole turns, for taper threads: "1 1/2 to 3 turns"."""
         return self._count(low / 6, high / 6, N_("{count} turn"), N_("{count} turns"))
 
-    def _count(self, low: float, high: float, one: str, many: str) -> str:
+    def count(self, low: float, high: float) -> str:
+        """A count as the trade says it, to the twelfth: "1 to 1 1/4"."""
         shown = [_mixed(figure) for figure in dict.fromkeys((low, high))]
-        return self.t(one if high <= 1 else many, count=self.t(N_("{low} to {high}"), low=shown[0], high=shown[1]) if len(shown) > 1 else shown[0])  # fmt: skip
+        return self.t(N_("{low} to {high}"), low=shown[0], high=shown[1]) if len(shown) > 1 else shown[0]
+
+    def _count(self, low: float, high: float, one: str, many: str) -> str:
+        return self.t(one if high <= 1 else many, count=self.count(low, high))
 
     def tighten(self, tightening: Tightening | None, end: End) -> list[str]:
         """How to tighten one end: torque first, then the turn with its basis; never a guess."""

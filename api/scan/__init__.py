@@ -1,0 +1,13 @@
+"""The public pages behind the symbol on a tag."""
+
+from __future__ import annotations
+
+from fastapi import APIRouter
+
+from api.scan import find, identify, orders, reader, tag
+
+router = APIRouter()
+for part in (tag, orders, find, identify, reader):
+    router.include_router(part.router)
+
+__all__ = ["router"]

@@ -1,0 +1,108 @@
+"""Every string that must be translated, taken from where it stands.
+
+Two catalogues: ``tagger`` (words.py, and the texts and citations of the fitting steps) and
+``api`` (pages, templates, scripts). ``python -m api.scan.catalogue`` brings the .po files up to
+date; a test does the same in memory and names what a language is missing.
+"""
+
+from __future__ import annotations
+
+import re
+import sys
+from functools import cache
+from importlib import resources
+from pathlib import Path
+from typing import Final
+
+from babel.messages.catalog import Catalog
+from babel.messages.extract import extract_from_file
+from babel.messages.pofile import read_po, write_po
+
+from api.scan import fill
+from api.scan.i18n import LANGUAGES
+from tagger.trade.tables import tables
+
+ROOT: Final = Path(str(resources.files("api"))).parent
+_KEYWORDS: Final = {"t": None, "N_": None, "gettext": None, "Problem": (3, 4)}
+_PYTHON = "python"
+
+
+def strings(domain: str) -> frozenset[str]:
+    """Every English string of one catalogue."""
+    return _of_tagger() if domain == "tagger" else _of_api() - _of_tagger()
+
+
+@cache
+def _of_tagger() -> frozenset[str]:
+    steps = {row.text for row in tables().steps} | {row.source for row in tables().steps}
+    return frozenset(_extracted(_PYTHON, "tagger/words.py") | steps)
+
+
+@cache
+def _of_api() -> frozenset[str]:
+    found: set[str] = set()
+    for file in sorted((ROOT / "api" / "scan").glob("*.py")):
+        found |= _extracted(_PYTHON, str(file.relative_to(ROOT)))
+    for file in sorted((ROOT / "api" / "templates" / "scan").glob("*.html")):
+        found |= _in_jinja(file.read_text(encoding="utf-8"))
+    for name in fill.TEMPLATES:
+        found |= set(fill.texts(name))
+    return frozenset(found | in_scripts())
+
+
+@cache
+def in_scripts() -> frozenset[str]:
+    """The strings that the phone's scripts look up."""
+    found: set[str] = set()
+    for file in sorted((ROOT / "api" / "static" / "reader").glob("*.js")):
+        found |= _extracted("javascript", str(file.relative_to(ROOT)))
+    return frozenset(found)
+
+
+def _extracted(kind: str, name: str) -> set[str]:
+    found: set[str] = set()
+    for _, message, _, _ in extract_from_file(kind, ROOT / name, keywords=_KEYWORDS):
+        found |= {message} if isinstance(message, str) else {part for part in message if part}
+    return found
+
+
+def _in_jinja(text: str) -> set[str]:
+    """t("...") or t('...') inside a template."""
+    return {match[2] for match in re.finditer(r"\bt\((['\"])(.*?)\1", text)}
+
+
+def po_file(domain: str, lang: str) -> Path:
+    """Where a catalogue is kept."""
+    return ROOT / domain / "locales" / lang / "LC_MESSAGES" / f"{domain}.po"
+
+
+def translations(domain: str, lang: str) -> dict[str, str]:
+    """What a catalogue holds now."""
+    file = po_file(domain, lang)
+    if not file.is_file():
+        return {}
+    with file.open("rb") as stream:
+        return {str(m.id): str(m.string) for m in read_po(stream, locale=lang) if m.id}
+
+
+def update(domain: str, lang: str) -> list[str]:
+    """Writes the catalogue with every string of today, keeping its translations; says what is missing."""
+    known = translations(domain, lang)
+    catalog = Catalog(
+        locale=lang, domain=domain, header_comment=f"# {domain}: {LANGUAGES[lang]}", fuzzy=False
+    )
+    wanted = sorted(strings(domain))
+    for text in wanted:
+        catalog.add(text, known.get(text, ""))
+    file = po_file(domain, lang)
+    file.parent.mkdir(parents=True, exist_ok=True)
+    with file.open("wb") as stream:
+        write_po(stream, catalog, width=0, omit_header=False, sort_output=True)
+    return [text for text in wanted if not known.get(text)]
+
+
+if __name__ == "__main__":
+    for _lang in [lang for lang in LANGUAGES if lang != "en"]:
+        for _domain in ("tagger", "api"):
+            for _text in update(_domain, _lang):
+                sys.stdout.write(f"{_lang} {_domain}: {_text}\n")

@@ -1,0 +1,37 @@
+"""The one dimension of an end that a picture is drawn from: its thread, or its flange head."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tagger.spec import End
+from tagger.trade.tables import tables
+
+
+@dataclass(frozen=True)
+class Mating:
+    """``across_mm``: outside diameter of the male thread, or of the flange head."""
+
+    thread: str
+    across_mm: float
+    source: str
+
+
+def mating(end: End) -> Mating | None:
+    """The dimension of this end; None where the tables do not have it."""
+    return all_of().get(f"{end.connection}|{end.size_key}")
+
+
+def all_of() -> dict[str, Mating]:
+    """Every size of every family, keyed "family|size"."""
+    known = tables()
+    found = {
+        f"{family}|{size}": Mating(row.thread, row.thread_od_mm, row.source)
+        for (family, size), row in known.threads.items()
+    }
+    found |= {
+        f"{row.family}|{row.size}": Mating("", float(row.value), row.source)
+        for row in known.flanges
+        if row.what == "head_mm"
+    }
+    return found

@@ -1,0 +1,77 @@
+"""Languages of the public pages: gettext catalogues, read with babel; English is the source.
+
+Two catalogues a language: ``tagger`` (the trade's words and the fitting steps) and ``api``
+(the pages' own sentences). A page's text is looked up in both; a string without a
+translation shows in English, and a test names it.
+"""
+
+from __future__ import annotations
+
+from functools import cache
+from importlib import resources
+from typing import Final
+
+from babel.messages.pofile import read_po
+from fastapi import Request
+
+LANGUAGES: Final = {"en": "English", "fr": "Français", "es": "Español", "de": "Deutsch"}
+_CATALOGUES: Final = (("tagger", "tagger"), ("api", "api"))
+
+
+@cache
+def messages(lang: str) -> dict[str, str]:
+    """Every translated string of one language; empty for English."""
+    found: dict[str, str] = {}
+    for package, domain in _CATALOGUES:
+        file = resources.files(package).joinpath("locales", lang, "LC_MESSAGES", f"{domain}.po")
+        if not file.is_file():
+            continue
+        with file.open("rb") as stream:
+            for message in read_po(stream, locale=lang):
+                if message.id and isinstance(message.string, str) and message.string and not message.fuzzy:
+                    found[str(message.id)] = message.string
+    return found
+
+
+class Translator:
+    """Looks strings up in one language.
+
+    >>> Translator("en")("Length")
+    'Length'
+    """
+
+    def __init__(self, lang: str) -> None:
+        self.lang = lang if lang in LANGUAGES else "en"
+        self._messages = messages(self.lang)
+
+    def __call__(self, text: str, **figures: object) -> str:
+        found = self._messages.get(text, text)
+        return found.format(**figures) if figures else found
+
+
+def choose(request: Request) -> str:
+    """The visitor's language: the one chosen on the page, else the browser's first that we have."""
+    for wanted in (request.query_params.get("lang"), request.cookies.get("lang")):
+        if wanted in LANGUAGES:
+            return str(wanted)
+    return accepted(request.headers.get("accept-language", ""))
+
+
+def accepted(header: str) -> str:
+    """The best of our languages for an ``Accept-Language`` header (RFC 9110, 12.5.4).
+
+    >>> accepted("nl, fr-CA;q=0.8, en;q=0.5"), accepted("zh"), accepted("de;q=0, es")
+    ('fr', 'en', 'es')
+    """
+    ranked = []
+    for place, part in enumerate(header.split(",")):
+        name, _, weight = part.strip().partition(";")
+        try:
+            quality = float(weight.strip().removeprefix("q=")) if weight else 1.0
+        except ValueError:
+            quality = 0.0
+        ranked.append((-quality, place, name.split("-")[0].lower()))
+    for quality, _, name in sorted(ranked):
+        if quality < 0 and name in LANGUAGES:
+            return name
+    return "en"

@@ -1,0 +1,108 @@
+"""A tag for machines: JSON, JSON-LD in schema.org terms, and links by type.
+
+The links follow RFC 9264 (linkset) with the link types of the GS1 Web Vocabulary, as GS1
+Digital Link resolvers answer ``?linkType=``.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from api.scan.i18n import LANGUAGES, Translator
+from api.scan.view import Shop, Tag, one_line, sections, short_end
+from tagger.code import number as tag_number
+from tagger.trade.assessment import Assessment
+from tagger.words import Words
+
+GS1 = "https://gs1.org/voc/"
+# Link type, the part of the page it points at, and what it is called.
+LINK_TYPES = (
+    ("pip", "#spec", "The hose"),  # product information page
+    ("instructions", "#fit", "Fit it"),
+    ("safetyInfo", "#fit", "Fit it"),
+    ("support", "#order", "Order again"),
+)
+
+
+def as_json(tag: Tag, assessed: Assessment | None, shop: Shop) -> dict[str, Any]:
+    """The tag as plain values: the library's own JSON shapes."""
+    record = tag.record
+    return {
+        "number": tag_number.format(tag.number),
+        "link": shop.base_url + tag.path,
+        "read_from": "record" if record else "tag",
+        "digits": tag.digits_state,
+        "withdrawn": [{"reason": w.reason, "since": w.at.isoformat()} for w in record.withdrawals]
+        if record
+        else None,
+        "replaced_by": record.replaced_by and tag_number.format(record.replaced_by) if record else None,
+        "spec": (record.spec if record else tag.content.spec).as_dict(),
+        "tag": tag.content.model_dump(mode="json"),
+        "assessment": assessed.model_dump(mode="json") if assessed else None,
+    }
+
+
+def json_ld(tag: Tag, lang: str, shop: Shop) -> dict[str, Any]:
+    """The tag as a schema.org IndividualProduct."""
+    words, t = Words(lang), Translator(lang)
+    properties = [
+        {"@type": "PropertyValue", "name": label, "value": text}
+        for _, label, text in sections(tag.content, words, t)
+    ]
+    if tag.withdrawn:
+        state = {"@type": "PropertyValue", "name": t("State"), "value": t("Withdrawn: do not use")}
+        properties.insert(0, state)
+    found: dict[str, Any] = {
+        "@context": "https://schema.org",
+        "@type": "IndividualProduct",
+        "@id": shop.base_url + tag.path,
+        "name": " – ".join(
+            (
+                one_line(tag.content, words),
+                short_end(tag.content.spec.end_a, words),
+                short_end(tag.content.spec.end_b, words),
+            )
+        ),
+        "serialNumber": tag_number.format(tag.number),
+        "url": shop.base_url + tag.path,
+        "additionalProperty": properties,
+    }
+    if tag.content.built_on:
+        found["productionDate"] = tag.content.built_on.isoformat()
+    return found
+
+
+def linkset(tag: Tag, shop: Shop) -> dict[str, Any]:
+    """Every link of the tag by its type."""
+    languages = list(LANGUAGES)
+    page = shop.base_url + tag.path
+    links: dict[str, Any] = {"anchor": page, f"{GS1}defaultLink": [_link(page, "Tag", languages)]}
+    for kind, part, title in LINK_TYPES:
+        links[GS1 + kind] = [_link(page + part, title, languages)]
+    links[f"{GS1}masterData"] = [{"href": page, "title": "Tag", "type": "application/json"}]
+    return {"linkset": [links]}
+
+
+def _link(href: str, title: str, languages: list[str]) -> dict[str, Any]:
+    return {"href": href, "title": title, "type": "text/html", "hreflang": languages}
+
+
+def target(tag: Tag, link_type: str | None) -> str | None:
+    """Where a link type leads, when not to the page itself; unknown types lead to the page."""
+    kind = (link_type or "").removeprefix("gs1:").removeprefix(GS1)
+    for name, part, _ in LINK_TYPES:
+        if name == kind and part != "#spec":
+            return tag.path + part
+    return None
+
+
+def page_links(tag: Tag) -> list[dict[str, str]]:
+    """The link elements of the page: what machines may ask for instead."""
+    found = [
+        {"rel": "alternate", "href": tag.path, "type": "application/json"},
+        {"rel": "linkset", "href": f"{tag.path}?linkType=all", "type": "application/linkset+json"},
+    ]
+    return found + [
+        {"rel": "alternate", "href": f"{tag.path}?lang={lang}", "hreflang": lang, "type": "text/html"}
+        for lang in LANGUAGES
+    ]

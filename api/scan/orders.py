@@ -1,0 +1,150 @@
+"""Ordering the same again: the form's answer, and its confirmation."""
+
+from __future__ import annotations
+
+import hashlib
+from datetime import UTC, date, datetime
+from typing import Annotated, Any
+
+from fastapi import APIRouter, Form, Request
+from fastapi.responses import JSONResponse, RedirectResponse, Response
+from pydantic import BaseModel
+
+from api.scan import tag as tags
+from api.scan.i18n import Translator, choose
+from api.scan.pages import page, refused, wants
+from tagger.code import number as tag_number
+from tagger.errors import NumberError, Problem, StoreError, TaggerError
+from tagger.spec import AssemblySpec
+from tagger.store import OrderState
+from tagger.words import N_, Words
+
+router = APIRouter()
+
+CHANGES = (
+    ("change_length", N_("Length")),
+    ("change_end_a", N_("End A")),
+    ("change_end_b", N_("End B")),
+    ("change_cover", N_("Over the hose")),
+    ("change_other", N_("Anything else")),
+)
+STATES = {
+    OrderState.RECEIVED: N_("received"),
+    OrderState.ASKED: N_("the shop has a question"),
+    OrderState.ACCEPTED: N_("accepted"),
+    OrderState.BUILDING: N_("being built"),
+    OrderState.DONE: N_("done"),
+    OrderState.DECLINED: N_("declined"),
+}
+
+
+class OrderForm(BaseModel):
+    """The order form as it is sent; every field is text, as typed."""
+
+    number: str = ""
+    digits: str = ""
+    spec: str = ""  # JSON, for a hose whose tag is lost
+    key: str = ""
+    quantity: str = "1"
+    needed_by: str = ""
+    reference: str = ""
+    name: str = ""
+    company: str = ""
+    phone: str = ""
+    email: str = ""
+    change_length: str = ""
+    change_end_a: str = ""
+    change_end_b: str = ""
+    change_cover: str = ""
+    change_other: str = ""
+
+
+@router.post("/order", include_in_schema=False)
+def order(request: Request, form: Annotated[OrderForm, Form()]) -> Response:
+    """Keeps the order, once: a repeat with the same key, or of the same words on a day, is the same order."""
+    as_json = wants(request, "text/html", "application/json") == "application/json"
+    try:
+        kept = request.app.state.store.request_order(**asked(request, form))
+    except TaggerError as error:
+        return refused(request, error, status=422, typed=form.number)
+    if as_json:
+        number = kept.number and tag_number.format(kept.number)
+        return JSONResponse(
+            {"reference": kept.reference, "number": number, "quantity": kept.quantity}, status_code=201
+        )
+    return RedirectResponse(f"/order/{kept.reference}", status_code=303)
+
+
+def asked(request: Request, form: OrderForm) -> dict[str, Any]:
+    """The form as the store takes it. Raises TaggerError naming the fields that are wrong."""
+    spec: AssemblySpec | None = None
+    number: str | None = None
+    if form.number.strip():
+        found = tags.find(request.app.state.store, form.number, form.digits.strip() or None)
+        number = found.number
+        spec = None if found.record else found.content.spec
+    elif form.spec.strip():
+        spec = AssemblySpec.read(form.spec)
+    else:
+        raise NumberError(Problem("number", None, "is missing", "Scan the tag, or type its number."))
+    return {
+        "number": number,
+        "spec": spec,
+        "quantity": _quantity(form.quantity),
+        "needed_by": _day(form.needed_by),
+        "reference": form.reference.strip() or None,
+        "contact": {"name": form.name, "company": form.company, "phone": form.phone, "email": form.email},
+        "changes": _changes(form),
+        "key": form.key.strip() or _key_of(form),
+    }
+
+
+def _key_of(form: OrderForm) -> str:
+    """Without JavaScript a double tap sends the same words twice: on one day they are one order."""
+    words = f"{datetime.now(UTC).date()}|{form.model_dump_json()}"
+    return f"words-{hashlib.sha256(words.encode()).hexdigest()[:40]}"
+
+
+def _changes(form: OrderForm) -> str | None:
+    """What must be different from the tag, a line each."""
+    given = [(label, getattr(form, name).strip()) for name, label in CHANGES]
+    return "\n".join(f"{label}: {text}" for label, text in given if text) or None
+
+
+def _quantity(text: str) -> int:
+    try:
+        return int(text.strip() or "1")
+    except ValueError:
+        raise StoreError(Problem("quantity", text, "is not a whole number", "Give one such as 2.")) from None
+
+
+def _day(text: str) -> date | None:
+    if not text.strip():
+        return None
+    try:
+        return date.fromisoformat(text.strip())
+    except ValueError:
+        mend = "Give year, month and day, such as 2027-03-31."
+        raise StoreError(Problem("needed_by", text, "is not a date", mend)) from None
+
+
+@router.get("/order/{reference}", include_in_schema=False)
+def ordered(request: Request, reference: str) -> Response:
+    """The confirmation: the reference and what was asked for; never who asked."""
+    lang = choose(request)
+    t = Translator(lang)
+    try:
+        kept = request.app.state.store.order(reference)
+    except StoreError as error:
+        return refused(request, error, status=404)
+    return page(
+        request,
+        "ordered.html",
+        title=t("Order {reference}", reference=kept.reference),
+        order=kept,
+        state_words=STATES,
+        words=Words(lang),
+        number=kept.number and tag_number.format(kept.number),
+        back=f"/T/{kept.number}" if kept.number and request.app.state.store.known(kept.number) else None,
+        shop=tags.shop_of(request),
+    )

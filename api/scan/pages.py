@@ -1,0 +1,190 @@
+"""Answering with a page: language, headers, caching. Every public page goes through here."""
+
+from __future__ import annotations
+
+import gzip
+import hashlib
+import json
+import re
+from functools import cache
+from importlib import resources
+from typing import Any
+
+from fastapi import Request
+from fastapi.responses import HTMLResponse, JSONResponse, Response
+from markupsafe import Markup
+
+from api.scan.i18n import LANGUAGES, Translator, choose
+from api.security import content_policy
+from tagger.errors import TaggerError
+from tagger.words import N_
+
+UNITS = ("metric", "inch")
+LABELS = {  # what a refused field is called on a page
+    "number": N_("Tag number"), "digits": N_("The digits in the link"), "link": N_("Link"),
+    "quantity": N_("How many"), "needed_by": N_("Needed by"), "reference": N_("Your reference"),
+    "contact.phone": N_("Telephone"), "contact.email": N_("E-mail"), "contact.name": N_("Name"),
+    "contact.company": N_("Company"), "changes": N_("What must be different"), "photo": N_("Photo"),
+}  # fmt: skip
+_YEAR = 365 * 24 * 3600
+VARY = "Accept, Accept-Encoding, Accept-Language, Cookie"
+
+
+@cache
+def css() -> str:
+    """The style sheet as it stands in the page, without comments and needless blanks."""
+    text = static("scan.css").decode()
+    text = re.sub(r"/\*.*?\*/", "", text, flags=re.DOTALL)
+    return re.sub(r"\s+", " ", text).replace("; ", ";").replace(" { ", "{").replace(" } ", "}").strip()
+
+
+@cache
+def policy() -> str:
+    """Own files only; the one inline style by its hash, so that a kept page stays valid."""
+    return content_policy(styles=[css()])
+
+
+@cache
+def version() -> str:
+    """Changes whenever a file that a phone keeps changes."""
+    found = hashlib.sha256(css().encode())
+    for name in reader_files():
+        found.update(static(f"reader/{name}"))
+    return found.hexdigest()[:12]
+
+
+@cache
+def reader_files() -> tuple[str, ...]:
+    """The JavaScript modules of the public pages."""
+    folder = resources.files("api").joinpath("static", "reader")
+    return tuple(sorted(file.name for file in folder.iterdir() if file.name.endswith(".js")))
+
+
+def script(name: str) -> str:
+    """The address of one of our scripts; the version in it lets a browser keep it for ever."""
+    return f"/scan/{version()}/{name}"
+
+
+def static(name: str) -> bytes:
+    return resources.files("api").joinpath("static", *name.split("/")).read_bytes()
+
+
+def units_of(request: Request) -> str:
+    """Which system the visitor wants first."""
+    for wanted in (request.query_params.get("units"), request.cookies.get("units")):
+        if wanted in UNITS:
+            return str(wanted)
+    return "metric"
+
+
+def render(request: Request, name: str, lang: str, units: str = "metric", **values: Any) -> str:
+    """One page as HTML text."""
+    common = {
+        "lang": lang, "units": units, "languages": LANGUAGES, "t": Translator(lang), "css": Markup(css()),
+        "script": script("page.js"), "number": None, "json_ld": None, "links": (), "body": "",
+    }  # fmt: skip
+    text: str = request.app.state.templates.env.get_template(f"scan/{name}").render(common | values)
+    return text
+
+
+def page(
+    request: Request, name: str = "base.html", *, status: int = 200, keep: bool = False, **values: Any
+) -> Response:
+    """The page as an answer to this request, or 304 where the phone has it already.
+
+    ``keep``: whether caches may hold it (and ask again each time); forms and answers are not kept.
+    """
+    lang, units = choose(request), units_of(request)
+    response = HTMLResponse(render(request, name, lang, units, **values), status_code=status)
+    response.headers["Content-Security-Policy"] = policy()
+    response.headers["Content-Language"] = lang
+    response.headers["Referrer-Policy"] = "no-referrer"
+    for key in ("lang", "units"):
+        if key in request.query_params:
+            response.set_cookie(key, lang if key == "lang" else units, max_age=_YEAR, samesite="lax")
+    return kept(request, response) if keep else _not_kept(request, response)
+
+
+def kept(request: Request, response: Response, cache_control: str = "") -> Response:
+    """The response with its ETag; 304 without a body where the request names that ETag.
+
+    By default it may be shown again for as long as the settings say, then it is asked about:
+    the hose may have been withdrawn.
+    """
+    seconds = request.app.state.settings.page_cache_seconds
+    tag = f'W/"{hashlib.sha256(bytes(response.body)).hexdigest()[:20]}"'
+    response.headers["ETag"] = tag
+    response.headers["Cache-Control"] = cache_control or f"public, max-age={seconds}, must-revalidate"
+    response.headers["Vary"] = VARY
+    asked = request.headers.get("if-none-match", "")
+    if tag in [part.strip() for part in asked.split(",")]:
+        headers = {
+            key: value
+            for key, value in response.headers.items()
+            if key not in ("content-length", "content-type")
+        }
+        return Response(status_code=304, headers=headers)
+    return _packed(request, response)
+
+
+def _not_kept(request: Request, response: Response) -> Response:
+    response.headers["Cache-Control"] = "no-store"
+    response.headers["Vary"] = VARY
+    return _packed(request, response)
+
+
+def _packed(request: Request, response: Response) -> Response:
+    """The response gzipped where the browser takes it. Public pages hold no secret beside what a
+    visitor sends, so packing gives nothing away; signed-in pages are not packed.
+    """
+    if "gzip" in request.headers.get("accept-encoding", ""):
+        response.body = gzip.compress(bytes(response.body), mtime=0)
+        response.headers["Content-Encoding"] = "gzip"
+        response.headers["Content-Length"] = str(len(response.body))
+    return response
+
+
+def wants(request: Request, *offered: str) -> str:
+    """Which of the offered media types the request likes best (RFC 9110, 12.5.1); the first by default."""
+    ranges = []
+    for part in request.headers.get("accept", "*/*").split(","):
+        kind, *parameters = [piece.strip() for piece in part.split(";")]
+        weight = next((p[2:] for p in parameters if p.startswith("q=")), "1")
+        try:
+            ranges.append((kind.lower(), float(weight)))
+        except ValueError:
+            continue
+
+    def liking(offer: str) -> float:
+        fitting = [(len(kind.replace("*", "")), weight) for kind, weight in ranges if _covers(kind, offer)]
+        return max(fitting)[1] if fitting else 0.0
+
+    return max(offered, key=lambda offer: (liking(offer), -offered.index(offer)))
+
+
+def _covers(kind: str, offer: str) -> bool:
+    return kind in ("*/*", offer) or (kind.endswith("/*") and offer.startswith(kind[:-1]))
+
+
+def refused(
+    request: Request,
+    error: TaggerError,
+    *,
+    status: int,
+    typed: str = "",
+    also: tuple[tuple[str, str], ...] = (),
+) -> Response:
+    """A refusal in words: what is wrong, and the mend; ``also``: (address, words) of what may be meant."""
+    if wants(request, "text/html", "application/json") == "application/json":
+        problems = [problem.as_dict() for problem in error.problems]
+        return _not_kept(request, JSONResponse({"problems": problems}, status_code=status))
+    t = Translator(choose(request))
+    return page(
+        request, "refused.html", status=status, title=t("This tag cannot be read"),
+        problems=error.problems, typed=typed, also=also, labels=LABELS,
+    )  # fmt: skip
+
+
+def json_text(value: Any) -> Markup:
+    """JSON that may stand inside a script element."""
+    return Markup(json.dumps(value, ensure_ascii=False, separators=(",", ":")).replace("<", "\\u003c"))

@@ -1,0 +1,142 @@
+"""Pictures on the pages: SVG templates filled with a few figures.
+
+The thread (or flange head) is to scale, and so is the drop of an elbow where it is given;
+both ends of a page share one scale. The rest is schematic, and the page says so. Angles are
+true. The phone computes the same figures in ``static/reader/picture.js``.
+"""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+from api.scan import dims
+from api.scan.fill import fill
+from api.scan.i18n import Translator
+from tagger import units
+from tagger.spec import AssemblySpec, End, Form
+from tagger.words import Words
+
+Figures = dict[str, Any]
+_BORE = 1.5875  # mm of hose bore a dash
+_CARD_PX = 300
+
+
+def end(spec: AssemblySpec, which: str, words: Words) -> str:
+    """One end by itself, pointing right, its elbow down; both ends at one scale."""
+    ends = (spec.end_a, spec.end_b)
+    shown = spec.end_a if which == "end_a" else spec.end_b
+    shapes = [_figures(each, spec.hose.dash, 1.0) for each in ends]
+    left = max(shape["shell"] for shape in shapes) * 1.5
+    right = max(shape["reach"] for shape in shapes)
+    top = max(shape["high"] for shape in shapes)
+    low = max(shape["low"] for shape in shapes)
+    width, height = left + right, top + low
+    figures = _figures(shown, spec.hose.dash, 1.0)
+    return fill("card", {
+        "left": _n(-left), "top": _n(-top), "width": _n(width), "height": _n(height),
+        "px": _CARD_PX, "name": words.end(shown), "shape": fill("end", figures),
+    })  # fmt: skip
+
+
+def assembly(spec: AssemblySpec, words: Words) -> str:
+    """The whole assembly from the side: A left and pointing down, B right, with the length."""
+    a, b = _figures(spec.end_a, spec.hose.dash, 1.0), _figures(spec.end_b, spec.hose.dash, _turned(spec))
+    hose_r = a["hose_r"]
+    hose = max(a["shell"], b["shell"]) * 1.6 + hose_r * 3
+    a_x = a["reach"]
+    b_x = a_x + 2 * hose
+    width = b_x + b["reach"]
+    font = width * 0.052
+    high = max(a["high"], b["high"]) + font * 1.3
+    low = max(a["low"], b["low"])
+    start, stop = a_x - a["face"], b_x + b["face"]
+    middle = (a_x + b_x) / 2
+    a["hose_long"] = b["hose_long"] = _n(hose)
+    return fill("assembly", {
+        "width": _n(width), "top": _n(-high), "height": _n(high + low + font * 2.2), "px": 640,
+        "name": words.length(spec), "a": fill("end", a), "b": fill("end", b),
+        "a_x": _n(a_x), "b_x": _n(b_x), "hose_r": hose_r, "break_1": _n(middle - hose_r * 0.3),
+        "lean": _n(hose_r * 0.5), "gap": _n(hose_r * 0.6),
+        "from": _n(start), "to": _n(stop), "tick": _n(low + font * 0.2), "tick_long": _n(font * 0.8),
+        "arrow": _n(low + font * 0.6), "head": _n(font * 0.5), "head_r": _n(font * 0.25),
+        "middle": _n(middle), "text_y": _n(low + font * 1.7), "font": _n(font),
+        "length": units.show_length(spec.length_mm),
+        "a_label": _n(a_x + a["shell"] / 2), "b_label": _n(b_x - b["shell"] / 2), "label_y": _n(-a["shell_r"] - font * 0.4),
+    })  # fmt: skip
+
+
+def clocking(spec: AssemblySpec, words: Words) -> str:
+    """Seen along the hose from end A: A nearest, pointing down; B dashed, turned by the angle."""
+    angle = spec.clocking_deg or 0
+    return fill("clocking", {"deg": angle, "apart": 25 <= angle <= 335, "name": words.clocking(spec)})
+
+
+def nut(flats_min: float | None, flats_max: float, name: str) -> str:
+    """A marked nut from its end, with the turn after the start of the count."""
+    least = None if flats_min in (None, flats_max) else _n((flats_min or 0) * 60)
+    return fill("nut", {"turned": True, "least": least, "most": _n(flats_max * 60), "name": name})
+
+
+def thread_text(end: End, t: Translator) -> str:
+    """The one dimension to measure, as the trade gives it."""
+    found = dims.mating(end)
+    if found is None:
+        return t("Thread not in the tables: use the fitting maker's data")
+    figure = f"{units.number_text(found.across_mm, 2)} mm ({units.inch_text(found.across_mm)})"
+    if end.connection.is_flange:
+        return t("Flange head {figure} across", figure=figure)
+    return t("Thread {thread}, male {figure} outside", thread=found.thread, figure=figure)
+
+
+def size_note(end: End, t: Translator) -> str:
+    """What is to scale in the picture, and where the dimension comes from."""
+    found = dims.mating(end)
+    if found is None:
+        return t("Not drawn to scale.")
+    return t(
+        "The thread or flange head is drawn to scale, the rest is schematic. Source: {source}",
+        source=found.source,
+    )
+
+
+def _turned(spec: AssemblySpec) -> float:
+    """How much of elbow B is seen from the side: its cosine, never quite nothing."""
+    cos = math.cos(math.radians(spec.clocking_deg or 0))
+    return math.copysign(max(abs(cos), 0.15), cos if abs(cos) > 1e-9 else 1.0)
+
+
+def _figures(end: End, hose_dash: int, flip: float) -> Figures:
+    found = dims.mating(end)
+    bore = hose_dash * _BORE
+    across = found.across_mm if found else bore * 1.4
+    hose_d, shell_d, shell = bore * 1.5, bore * 1.75, bore * 2.2
+    angle = math.radians(end.angle_deg)
+    fitting = across * (0.5 if end.form is Form.FLANGE_HEAD else 1.1 if end.form is Form.MALE else 1.0)
+    stem = bore * 0.6
+    corner = stem + (bore * 0.5 if end.is_elbow else 0)
+    given = end.drop_mm / math.sin(angle) if end.drop_mm and 0 < end.angle_deg < 180 else fitting + bore * 0.9
+    arm = min(max(given, fitting + bore * 0.4), 8 * bore + fitting) if end.is_elbow else fitting
+    along, aside = math.cos(angle), math.sin(angle)
+    port = arm - fitting
+    half = across * 0.7
+    down = (arm * aside + half * along if end.is_elbow else half) * abs(flip)
+    up = max(shell_d / 2, half if not end.is_elbow else bore / 2)
+    return {
+        "hose_long": _n(shell * 1.5), "hose_r": _n(hose_d / 2), "hose_d": _n(hose_d),
+        "shell": _n(shell), "shell_r": _n(shell_d / 2), "shell_d": _n(shell_d),
+        "shell_1": _n(shell * 0.3), "shell_2": _n(shell * 0.65), "flip": _n(flip),
+        "tube": _n(bore * 0.9), "tube_in": _n(bore * 0.9 - 1.6), "corner": _n(corner),
+        "port_x": _n(corner + port * along), "port_y": _n(port * aside), "angle": end.angle_deg, "d": _n(across),
+        "male": end.form is Form.MALE, "nut": end.form in (Form.FEMALE_SWIVEL, Form.FEMALE_FIXED),
+        "swivel": end.form is Form.FEMALE_SWIVEL, "flange": end.form is Form.FLANGE_HEAD,
+        "face": _n(corner + arm * along), "reach": _n(corner + max(arm * along, 0) + (half * aside if end.is_elbow else 0)),
+        "low": _n(max(down, shell_d / 2) if flip > 0 else max(up, shell_d / 2)),
+        "high": _n(up if flip > 0 else max(down, up)),
+    }  # fmt: skip
+
+
+def _n(value: float) -> float:
+    """To a hundredth, half up, as the phone rounds; whole figures without a point."""
+    rounded = math.floor(value * 100 + 0.5) / 100
+    return int(rounded) if rounded == int(rounded) else rounded

@@ -1,0 +1,123 @@
+"""The page behind a tag: `/T/NUMBER/DIGITS`, `/t/NUMBER`, and the GS1 Digital Link forms."""
+
+from __future__ import annotations
+
+from fastapi import APIRouter, Request
+from fastapi.responses import JSONResponse, RedirectResponse, Response
+from markupsafe import Markup
+
+from api.scan import machine, view
+from api.scan.fill import fill
+from api.scan.i18n import Translator, choose
+from api.scan.pages import json_text, kept, page, refused, wants
+from api.scan.view import DAMAGED, Shop, Tag
+from tagger.code import number as tag_number
+from tagger.code import payload
+from tagger.errors import NumberError, PayloadError, Problem, StoreError, TaggerError
+from tagger.store import Store
+from tagger.trade import assess
+from tagger.trade.assessment import Assessment
+
+router = APIRouter()
+
+
+@router.get("/T/{number}", include_in_schema=False)
+@router.get("/t/{number}", include_in_schema=False)
+def by_number(request: Request, number: str) -> Response:
+    """A typed number."""
+    return show(request, number, None)
+
+
+@router.get("/T/{number}/{digits}", include_in_schema=False)
+@router.get("/t/{number}/{digits}", include_in_schema=False)
+def by_link(request: Request, number: str, digits: str) -> Response:
+    """The link in the symbol."""
+    return show(request, number, digits)
+
+
+def show(request: Request, number: str, digits: str | None, link_type: str | None = None) -> Response:
+    """The tag's page, its JSON or its links, as the request wants it."""
+    try:
+        tag = find(request.app.state.store, number, digits)
+    except NumberError as error:
+        near = [(f"/T/{n}", tag_number.format(n)) for n in tag_number.near(number)[:3]]
+        return refused(request, error, status=404, typed=number, also=tuple(near))
+    except (PayloadError, StoreError) as error:
+        return refused(request, error, status=404, typed=number)
+    return answer(request, tag, link_type)
+
+
+def find(store: Store, typed: str, digits: str | None) -> Tag:
+    """What is known about a tag: the record where there is one, else what the digits say.
+
+    Raises NumberError for a slip in the number, PayloadError for damaged digits that no record
+    makes up for, StoreError where there is neither a record nor digits.
+    """
+    number = tag_number.validate(typed)
+    record = store.assembly(number) if store.known(number) else None
+    if digits is None:
+        if record is None:
+            raise StoreError(
+                Problem("number", tag_number.format(number), "is not known to this shop",
+                        "Scan the QR code on the tag: it holds the whole spec, and works without a record.")
+            )  # fmt: skip
+        return Tag(number, None, record.content, record)
+    try:
+        printed = payload.decode(digits)
+    except PayloadError:
+        if record is None:
+            raise
+        return Tag(number, record.digits, record.content, record, None, DAMAGED)
+    if record is None:
+        return Tag(number, digits, printed, None, printed)
+    same = printed == record.content
+    return Tag(number, digits, record.content, record, printed, "same" if same else "differ")
+
+
+def answer(request: Request, tag: Tag, link_type: str | None = None) -> Response:
+    """The page, the JSON, or the links of a tag."""
+    shop = shop_of(request)
+    kinds = ("text/html", "application/json", "application/ld+json", "application/linkset+json")
+    wanted = wants(request, *kinds)
+    if link_type in ("all", "linkset") or wanted == "application/linkset+json":
+        return _json(request, machine.linkset(tag, shop), "application/linkset+json")
+    if target := machine.target(tag, link_type):
+        return RedirectResponse(target, status_code=307)
+    assessed = assessment_of(tag)
+    lang = choose(request)
+    if wanted == "application/ld+json":
+        return _json(request, machine.json_ld(tag, lang, shop), wanted)
+    if wanted == "application/json":
+        return _json(request, machine.as_json(tag, assessed, shop), wanted)
+    values = view.build(tag, assessed, lang, shop)
+    t = Translator(lang)
+    return page(
+        request,
+        keep=True,
+        status=200,
+        title=f"{t('Tag')} {values['number']}",
+        number=values["number"],
+        body=Markup(fill("tag", values, lang)),
+        json_ld=json_text(machine.json_ld(tag, lang, shop)),
+        links=machine.page_links(tag),
+    )  # fmt: skip
+
+
+def assessment_of(tag: Tag) -> Assessment | None:
+    """The record's assessment; for a tag of another shop, what our tables say of its spec."""
+    if tag.record:
+        return tag.record.assessment
+    try:
+        return assess(tag.content.spec)
+    except TaggerError:
+        return None
+
+
+def shop_of(request: Request) -> Shop:
+    """Whose pages these are, from the settings."""
+    settings = request.app.state.settings
+    return Shop(settings.base_url, settings.shop_name, settings.shop_phone, settings.shop_email)
+
+
+def _json(request: Request, value: object, kind: str) -> Response:
+    return kept(request, JSONResponse(value, media_type=kind))

@@ -1,0 +1,342 @@
+"""A tag as the pages show it: one plain dictionary that fills ``tag.mustache``.
+
+The phone fills the same template with the same dictionary when there is no signal
+(``static/reader/view.js``); a browser test compares the two, line by line.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+from urllib.parse import quote
+
+from api.scan import fit, picture
+from api.scan.i18n import Translator
+from tagger import units
+from tagger.code import number as tag_number
+from tagger.spec import End, LengthBasis, TagContent, Tightening
+from tagger.store import Assembly
+from tagger.trade.assessment import Assessment
+from tagger.trade.tables import tables
+from tagger.words import Words
+
+View = dict[str, Any]
+DAMAGED = "damaged"
+
+
+@dataclass(frozen=True)
+class Tag:
+    """What is known about one tag.
+
+    ``content`` is what the page shows: the record's where there is one, else what the digits
+    say. ``printed`` is what the digits say where that was readable; ``digits_state`` is
+    ``None``, ``"same"``, ``"differ"`` or ``"damaged"``.
+    """
+
+    number: str
+    digits: str | None
+    content: TagContent
+    record: Assembly | None = None
+    printed: TagContent | None = None
+    digits_state: str | None = None
+
+    @property
+    def path(self) -> str:
+        return f"/T/{self.number}" + (f"/{self.digits}" if self.digits else "")
+
+    @property
+    def withdrawn(self) -> bool:
+        return bool(self.record and self.record.withdrawn)
+
+
+@dataclass(frozen=True)
+class Shop:
+    """Whose pages these are; empty where the settings do not say."""
+
+    base_url: str
+    name: str = ""
+    phone: str = ""
+    email: str = ""
+
+
+def build(tag: Tag, assessed: Assessment | None, lang: str, shop: Shop) -> View:
+    """Everything the template shows. ``assessed``: the record's, or today's tables for the spec."""
+    words, t = Words(lang), Translator(lang)
+    content, spec = tag.content, tag.content.spec
+    lines = sections(content, words, t)
+    order_lines = _order_lines(tag, lines, t, shop)
+    guide = None if tag.withdrawn else fit.guide(content, assessed, words, t)
+    return {
+        "number": tag_number.format(tag.number),
+        "number_compact": tag.number,
+        "digits": tag.digits or "",
+        "withdrawn": _withdrawn(tag),
+        "notices": _notices(tag, words, t),
+        "warnings": _warnings(assessed, t),
+        "line": one_line(content, words),
+        "end_a_short": short_end(spec.end_a, words),
+        "end_b_short": short_end(spec.end_b, words),
+        "pressure": _pressure(tag, words, t, assessed),
+        "overview": picture.assembly(spec, words),
+        "ends": [
+            _end(tag, "end_a", words, t, assessed),
+            _end(tag, "end_b", words, t, assessed),
+        ],
+        "length": _length(content, words, t, assessed if tag.record else None),
+        "clocking": _clocking(content, words, t),
+        "facts": _facts(tag, words, t, assessed),
+        "end_a_words": words.end(spec.end_a),
+        "end_b_words": words.end(spec.end_b),
+        "order_lines": order_lines,
+        "mailto": _mailto(tag, order_lines, t, shop),
+        "fit": guide,
+    }
+
+
+def one_line(content: TagContent, words: Words) -> str:
+    """What the assembly is, in one line."""
+    return f"{words.hose(content.spec.hose)}, {units.show_length(content.spec.length_mm)}"
+
+
+def short_end(end: End, words: Words) -> str:
+    """An end without what the page says further down."""
+    return f"{end.size_text} {words.connection(end.connection)}, {words.shape(end)}"
+
+
+def sections(content: TagContent, words: Words, t: Translator) -> list[tuple[str, str, str]]:
+    """The whole content as (key, label, words), in the order in which a shop asks for it."""
+    spec = content.spec
+    found = [
+        ("hose", t("Hose"), words.hose(spec.hose)),
+        ("end_a", t("End A"), words.end(spec.end_a)),
+        ("end_b", t("End B"), words.end(spec.end_b)),
+        ("length", t("Length"), words.length(spec)),
+        ("clocking", t("Clocking angle"), words.clocking(spec) or ""),
+        ("pressure", t("Working pressure"), words.pressure(content.working_pressure_bar)),
+        ("temperature", t("Highest temperature"), _temperature(spec.max_temperature_c)),
+        ("fluid", t("Fluid"), words.fluid(spec.fluid) if spec.fluid else ""),
+        ("covers", t("Over the hose"), ", ".join(words.cover(cover) for cover in spec.covers)),
+    ]
+    return [(key, label, text) for key, label, text in found if text]
+
+
+def differences(record: TagContent, printed: TagContent, words: Words, t: Translator) -> list[View]:
+    """Where the digits on the tag say something else than the record."""
+    nothing = t("nothing")
+    ours = {key: (label, text) for key, label, text in _compared(record, words, t)}
+    theirs = {key: (label, text) for key, label, text in _compared(printed, words, t)}
+    return [
+        {"field": (ours.get(key) or theirs[key])[0], "record": ours.get(key, ("", nothing))[1], "tag": theirs.get(key, ("", nothing))[1]}
+        for key in dict.fromkeys([*ours, *theirs])
+        if ours.get(key) != theirs.get(key)
+    ]  # fmt: skip
+
+
+def _compared(content: TagContent, words: Words, t: Translator) -> list[tuple[str, str, str]]:
+    spec = content.spec
+    more = [
+        ("tighten_a", t("Tighten end A"), "; ".join(words.tighten(content.tighten_a, spec.end_a))),
+        ("tighten_b", t("Tighten end B"), "; ".join(words.tighten(content.tighten_b, spec.end_b))),
+        ("built_on", t("Built on"), content.built_on.isoformat() if content.built_on else ""),
+    ]
+    return sections(content, words, t) + [row for row in more if row[2]]
+
+
+def _withdrawn(tag: Tag) -> View | None:
+    if not tag.record or not tag.record.withdrawals:
+        return None
+    held = tag.record.withdrawals
+    return {"reason": "; ".join(w.reason for w in held), "since": held[0].at.date().isoformat()}
+
+
+def _notices(tag: Tag, words: Words, t: Translator) -> list[View]:
+    found: list[View] = []
+    if tag.record is None:
+        found.append(
+            _notice(
+                "care",
+                t("Read from the tag itself"),
+                t("This shop has no record of the number. You see what the tag says. Whether the hose has been withdrawn since it was built is not known here: ask the shop that built it."),
+            )
+        )  # fmt: skip
+    elif tag.digits_state == DAMAGED:
+        found.append(
+            _notice(
+                "care",
+                t("The link is damaged"),
+                t("The digits in this link cannot be read. You see the shop's record of the number; compare it with the words on the tag."),
+            )
+        )  # fmt: skip
+    elif tag.digits_state == "differ" and tag.printed:
+        found.append(
+            _notice(
+                "danger",
+                t("The tag does not say what the record says"),
+                t("You see the record. Do not fit the hose before the shop has told you which is right."),
+                differences=differences(tag.record.content, tag.printed, words, t),
+            )
+        )  # fmt: skip
+    if tag.record and tag.record.replaced_by:
+        found.append(
+            _notice("care", t("This hose has been replaced"), t("A newer hose took its place."),
+                    href=f"/T/{tag.record.replaced_by}", href_words=tag_number.format(tag.record.replaced_by))
+        )  # fmt: skip
+    return found + _age(tag.content, date.today(), t)
+
+
+def _warnings(assessed: Assessment | None, t: Translator) -> list[View]:
+    return [{"severity": w.severity, "words": t(w.text)} for w in (assessed.warnings if assessed else ())]
+
+
+def _notice(severity: str, heading: str, text: str, **more: object) -> View:
+    empty: View = {"href": None, "href_words": None, "differences": []}
+    return {"severity": severity, "heading": heading, "words": text, **empty, **more}
+
+
+def _age(content: TagContent, today: date, t: Translator) -> list[View]:
+    """What the storage guidance says of an assembly of this age."""
+    if content.built_on is None:
+        return []
+    years = (today - content.built_on).days / 365.25
+    whole, shelf = tables().rule("assembly_life_years_din"), tables().rule("assembly_storage_years_iso")
+    if years > whole.value:
+        text = t("Built on {day}, more than {years} years ago. DIN 20066 gives an assembly {years} years in all, storage included: have it replaced, or inspected by somebody trained, before it works again.", day=content.built_on, years=units.number_text(whole.value))  # fmt: skip
+        return [_notice("care", t("Over its storage guidance"), text)]
+    if years > shelf.value:
+        text = t("Built on {day}, more than {years} years ago. ISO 8331 and DIN 20066 let an assembly lie for {years} years before it is used: if it has not been in use since, have it inspected before you fit it.", day=content.built_on, years=units.number_text(shelf.value))  # fmt: skip
+        return [_notice("care", t("Over its storage guidance"), text)]
+    return []
+
+
+def _pressure(tag: Tag, words: Words, t: Translator, assessed: Assessment | None) -> View | None:
+    bar = tag.content.working_pressure_bar
+    if bar is None:
+        return None
+    return {"si": str(round(bar)), "us": str(units.psi_of(bar)), "basis": _pressure_basis(tag, t, assessed)}
+
+
+def _pressure_basis(tag: Tag, t: Translator, assessed: Assessment | None) -> str:
+    given = tag.content.spec.working_pressure
+    if given:
+        return t("Given by the shop. Source: {source}", source=given.source)
+    if tag.record is None or assessed is None:
+        return t("As the shop that built it put it on the tag")
+    rating = assessed.working_pressure
+    parts = {"hose": t("the hose"), "end_a": t("end A"), "end_b": t("end B")}
+    limit = parts.get(rating.limited_by or "", rating.limited_by or "")
+    return t(
+        "The least of hose and both ends; here it is {part}. Source: {source}",
+        part=limit,
+        source=rating.source,
+    )
+
+
+def _end_source(tag: Tag, assessed: Assessment | None, name: str, t: Translator) -> str:
+    if tag.record is None or assessed is None:
+        return t("As the shop that built it put it on the tag")
+    advice = getattr(assessed, name)
+    sources = dict.fromkeys(figure.source for figure in (advice.torque, advice.flats) if figure)
+    return t("Source: {source}", source="; ".join(sources)) if sources else ""
+
+
+def _end(tag: Tag, which: str, words: Words, t: Translator, assessed: Assessment | None) -> View:
+    spec = tag.content.spec
+    shown: End = getattr(spec, which)
+    letter = which[-1].upper()
+    tighten: Tightening | None = getattr(tag.content, f"tighten_{which[-1]}")
+    return {
+        "letter": letter,
+        "title": f"{shown.size_text} {words.connection(shown.connection)}",
+        "words": words.end(shown),
+        "picture": picture.end(spec, which, words),
+        "thread": picture.thread_text(shown, t),
+        "size_note": picture.size_note(shown, t),
+        "tighten": words.tighten(tighten, shown),
+        "tighten_source": _end_source(tag, assessed, which, t),
+    }
+
+
+def _length(content: TagContent, words: Words, t: Translator, assessed: Assessment | None) -> View:
+    spec = content.spec
+    tolerance = assessed.length_tolerance if assessed else None
+    return {
+        "si": f"{units.number_text(spec.length_mm)} mm",
+        "us": units.inch_text(spec.length_mm),
+        "basis": words.length_basis(LengthBasis(spec.length_basis)),
+        "tolerance": tolerance and t(
+            "May be {minus} mm shorter or {plus} mm longer",
+            minus=units.number_text(tolerance.minus), plus=units.number_text(tolerance.plus),
+        ),
+        "source": tolerance and t("Source: {source}", source=tolerance.source),
+    }  # fmt: skip
+
+
+def _clocking(content: TagContent, words: Words, t: Translator) -> View | None:
+    text = words.clocking(content.spec)
+    if text is None:
+        return None
+    source = t(
+        "Convention: MIL-DTL-83796-5 figure 3, citing SAE J517; the viewing side is common practice, no source"
+    )
+    return {"words": text, "picture": picture.clocking(content.spec, words), "source": source}
+
+
+def _facts(tag: Tag, words: Words, t: Translator, assessed: Assessment | None) -> list[View]:
+    content, spec = tag.content, tag.content.spec
+    whole = tag.record.spec if tag.record else spec
+    found = [_fact(t("Hose"), words.hose(spec.hose))]
+    if assessed and assessed.bend_radius_mm is not None:
+        radius = assessed.bend_radius_mm
+        note = t("Source: {source}", source=assessed.bend_radius_source)
+        found.append(
+            _both(t("Smallest bend radius"), f"{units.number_text(radius)} mm", units.inch_text(radius), note)
+        )
+    if spec.max_temperature_c is not None:
+        celsius = spec.max_temperature_c
+        found.append(
+            _both(
+                t("Highest temperature"),
+                f"{units.number_text(celsius)} °C",
+                f"{round(celsius * 1.8 + 32)} °F",
+            )
+        )
+    if spec.fluid:
+        found.append(_fact(t("Fluid"), words.fluid(spec.fluid)))
+    if spec.covers:
+        found.append(_fact(t("Over the hose"), ", ".join(words.cover(cover) for cover in spec.covers)))
+    if content.built_on:
+        found.append(_fact(t("Built on"), content.built_on.isoformat()))
+    lots = [
+        (t("Hose lot"), whole.hose.lot),
+        (t("Lot of end A"), whole.end_a.lot),
+        (t("Lot of end B"), whole.end_b.lot),
+    ]
+    found += [_fact(label, lot) for label, lot in lots if lot]
+    if whole.note:
+        found.append(_fact(t("Note"), whole.note))
+    return found
+
+
+def _fact(label: str, value: str, note: str | None = None) -> View:
+    return {"label": label, "si": None, "us": None, "value": value, "note": note}
+
+
+def _both(label: str, si: str, us: str, note: str | None = None) -> View:
+    return {"label": label, "si": si, "us": us, "value": "", "note": note}
+
+
+def _temperature(celsius: float | None) -> str:
+    return "" if celsius is None else units.show_temperature(celsius)
+
+
+def _order_lines(tag: Tag, lines: list[tuple[str, str, str]], t: Translator, shop: Shop) -> str:
+    found = [t("Please make this hose again."), f"{t('Tag')}: {tag_number.format(tag.number)}"]
+    found += [f"{label}: {text}" for _, label, text in lines]
+    found.append(f"{t('Link')}: {shop.base_url}{tag.path}")
+    return "\n".join(found)
+
+
+def _mailto(tag: Tag, lines: str, t: Translator, shop: Shop) -> str:
+    subject = t("Order again: tag {number}", number=tag_number.format(tag.number))
+    return f"mailto:{quote(shop.email, safe='@')}?subject={quote(subject)}&body={quote(lines.replace(chr(10), chr(13) + chr(10)))}"

@@ -1,0 +1,85 @@
+// The order form: sent once however often the button is tapped, kept on the phone when there
+// is no signal, and sent when there is one again. Its words stand in the page, translated.
+
+import "./queue.js";
+
+const queue = globalThis.orderQueue;
+
+export function ready() {
+  for (const form of document.querySelectorAll("form[data-order]")) enhance(form);
+}
+
+export function watchOutbox() {
+  const place = document.querySelector("[data-outbox]");
+  if (!place) return;
+  const look = () => outbox(place);
+  addEventListener("online", look);
+  look();
+}
+
+function enhance(form) {
+  form.addEventListener("submit", async (event) => {
+    event.preventDefault();
+    if (form.dataset.busy) return;
+    form.dataset.busy = "yes";
+    say(form, "");
+    form.elements.key.value ||= crypto.randomUUID();
+    const order = Object.fromEntries(new FormData(form));
+    try {
+      await queue.keep(order);
+      show(form, await queue.send(order), order);
+    } finally {
+      delete form.dataset.busy;
+    }
+  });
+}
+
+function show(form, outcome, order) {
+  if (outcome.refused) {
+    form.elements.key.value = "";
+    say(form, outcome.refused);
+  } else if (outcome.reference) {
+    location.assign(`/order/${outcome.reference}`);
+  } else {
+    const place = form.parentElement.querySelector("[data-done]");
+    place.replaceChildren(notice(place.dataset.waiting, order));
+    place.hidden = false;
+    form.hidden = true;
+    place.focus();
+    laterEvenIfClosed();
+  }
+}
+
+function say(form, text) {
+  const place = form.querySelector("[data-wrong]");
+  place.textContent = text;
+  place.hidden = !text;
+}
+
+// Where the browser can, the service worker sends it even with the page closed.
+async function laterEvenIfClosed() {
+  const registration = await navigator.serviceWorker?.ready;
+  await registration?.sync?.register("orders").catch(() => {});
+}
+
+async function outbox(place) {
+  const outcomes = await queue.sendAll();
+  place.replaceChildren();
+  for (const { order, reference, refused } of outcomes) {
+    if (reference) place.append(notice(`${place.dataset.sent} ${reference}`, order));
+    else if (refused) place.append(notice(refused, order));
+    else place.append(notice(place.dataset.waiting, order));
+  }
+  place.hidden = !outcomes.length;
+}
+
+function notice(text, order) {
+  const box = document.createElement("div");
+  box.className = "notice care";
+  for (const line of [text, `${order.quantity} × ${order.number}`]) {
+    const p = document.createElement("p");
+    p.textContent = line;
+    box.append(p);
+  }
+  return box;
+}

@@ -1,0 +1,56 @@
+// What the public pages can do beyond their plain HTML: remember the units, send an order once
+// and without a signal too, copy, share, keep the pages for later.
+
+import { ready as orders, watchOutbox } from "./order.js";
+
+const html = document.documentElement;
+
+function units() {
+  for (const link of document.querySelectorAll("[data-units]")) {
+    link.addEventListener("click", (event) => {
+      event.preventDefault();
+      const chosen = link.dataset.units;
+      html.classList.remove("units-metric", "units-inch");
+      html.classList.add(`units-${chosen}`);
+      document.cookie = `units=${chosen}; path=/; max-age=31536000; samesite=lax`;
+      for (const other of document.querySelectorAll("[data-units]")) other.toggleAttribute("aria-current", other === link);
+    });
+  }
+}
+
+function copyAndShare() {
+  for (const button of document.querySelectorAll("[data-copy]")) {
+    button.hidden = !navigator.clipboard;
+    button.addEventListener("click", async () => {
+      await navigator.clipboard.writeText(document.getElementById(button.dataset.copy).textContent);
+      button.textContent = "✓ " + button.textContent.replace(/^✓ /, "");
+    });
+  }
+  for (const button of document.querySelectorAll("[data-share]")) {
+    button.hidden = !navigator.share;
+    button.addEventListener("click", () => {
+      const text = document.getElementById(button.dataset.share).textContent;
+      navigator.share({ title: document.title, text }).catch(() => {});
+    });
+  }
+}
+
+async function keep() {
+  if (!("serviceWorker" in navigator)) return;
+  await navigator.serviceWorker.register(`/scan-worker.js?lang=${html.lang}`, { scope: "/" });
+  const registration = await navigator.serviceWorker.ready;
+  registration.active.postMessage({ keepLanguages: [html.lang] });
+  const choice = await caches.open("scan-choice");
+  await choice.put("/lang", new Response(html.lang));
+}
+
+export function start() {
+  units();
+  copyAndShare();
+  orders();
+  watchOutbox();
+}
+
+start();
+if (document.readyState === "complete") keep();
+else addEventListener("load", keep);

@@ -1,0 +1,149 @@
+// Reads a tag's digits without any server: the same layout and code points, as data, that the
+// library's Python reads (tables.layouts, tables.points). What it returns has the same JSON
+// shape as the library's TagContent, and the same golden vectors test both.
+
+export class Damaged extends Error {
+  constructor(message, mend) { super(message); this.mend = mend; }
+}
+
+const SCAN_AGAIN = "Scan again; if it stays so, type the tag number instead.";
+const UPDATE = "Open a tag page once with a signal, so that this phone gets the newer tables.";
+const NAMED = "(named in full)";
+
+export function decode(digits, tables) {
+  const flat = readFlat(digits.trim(), tables);
+  return content(flat, tables);
+}
+
+function readFlat(text, tables) {
+  if (!/^\d{10,300}$/.test(text)) throw new Damaged("These are not a tag's digits.", SCAN_AGAIN);
+  const value = BigInt(text);
+  const length = value.toString(2).length - 16;
+  const body = value >> 16n;
+  if (length < 6 || crc16(body, length) !== Number(value & 0xffffn)) {
+    throw new Damaged("The digits are damaged: their check value does not fit.", SCAN_AGAIN);
+  }
+  const bits = new Bits(body, length - 1);
+  const layout = tables.layouts[bits.take(4)];
+  if (!layout) throw new Damaged("This tag is of a newer kind than this phone knows.", UPDATE);
+  const flat = {};
+  for (const field of layout.fields) {
+    if (applies(field, flat) && (!field.optional || bits.take(1))) {
+      flat[field.name] = fieldValue(field, bits, flat, tables);
+    }
+  }
+  if (bits.left) throw new Damaged("The digits are damaged: there are too many.", SCAN_AGAIN);
+  return flat;
+}
+
+class Bits {
+  constructor(value, length) { this.value = value; this.left = length; }
+  take(width) {
+    if (width > this.left) throw new Damaged("The digits are damaged: they end too early.", SCAN_AGAIN);
+    this.left -= width;
+    return Number((this.value >> BigInt(this.left)) & ((1n << BigInt(width)) - 1n));
+  }
+}
+
+// CRC-16/XMODEM over the body as bytes, first byte padded in front.
+export function crc16(value, length) {
+  const count = Math.ceil(length / 8);
+  let crc = 0;
+  for (let at = count - 1; at >= 0; at--) {
+    crc ^= Number((value >> BigInt(at * 8)) & 0xffn) << 8;
+    for (let bit = 0; bit < 8; bit++) crc = crc & 0x8000 ? ((crc << 1) ^ 0x1021) & 0xffff : (crc << 1) & 0xffff;
+  }
+  return crc;
+}
+
+function applies(field, flat) {
+  if (field.only_with && flat[field.only_with] === undefined) return false;
+  return !field.only_if_zero || flat[field.only_if_zero] === NAMED;
+}
+
+function fieldValue(field, bits, flat, tables) {
+  const raw = bits.take(field.bits);
+  switch (field.kind) {
+    case "text": return Array.from({ length: raw }, () => String.fromCharCode(bits.take(7))).join("");
+    case "point": return named(field.table, raw, tables);
+    case "flags": return Object.entries(tables.points[field.table])
+      .filter(([point]) => Math.floor(raw / 2 ** point) % 2).map(([, name]) => name);
+    case "date": return new Date(Date.parse(field.from) + raw * 86400000).toISOString().slice(0, 10);
+    case "size": return size(flat[field.name.replace(".size", ".connection")], raw, tables);
+  }
+  const [top, bottom] = step(field.step);
+  return Math.round((raw + (field.offset || 0)) * top * 10000 / bottom) / 10000;
+}
+
+// "1/12", 0.1 or nothing, as two whole numbers.
+function step(given = 1) {
+  const [top, bottom] = String(given).split("/").map(Number);
+  if (bottom) return [top, bottom];
+  return Number.isInteger(top) ? [top, 1] : [1, Math.round(1 / top)];
+}
+
+function named(table, point, tables) {
+  const name = tables.points[table][point];
+  if (name === undefined) throw new Damaged("This tag names a part that this phone does not know yet.", UPDATE);
+  return name;
+}
+
+function size(connection, raw, tables) {
+  switch (tables.sized_by[connection] || "dash") {
+    case "thread": return named("thread", raw, tables);
+    case "pipe": return pipe(raw);
+    case "tube": return String(raw);
+  }
+  return raw;
+}
+
+// Sixteenths of an inch as a pipe size: 20 is "1 1/4".
+export function pipe(sixteenths) {
+  const whole = Math.floor(sixteenths / 16);
+  let top = sixteenths % 16, bottom = 16;
+  while (top && top % 2 === 0) { top /= 2; bottom /= 2; }
+  return [whole || null, top ? `${top}/${bottom}` : null].filter(Boolean).join(" ");
+}
+
+function content(flat, tables) {
+  const get = (name) => (flat[name] === undefined ? null : flat[name]);
+  let [standard, edition] = flat["hose.code"].split("|");
+  if (flat["hose.code"] === NAMED) [standard, edition] = [flat["hose.standard"], flat["hose.edition"]];
+  const end = (name) => {
+    const byDash = (tables.sized_by[flat[`${name}.connection`]] || "dash") === "dash";
+    const bend = flat[`${name}.bend_deg`];
+    return {
+      connection: flat[`${name}.connection`],
+      dash: byDash ? flat[`${name}.size`] : null,
+      size: byDash ? null : flat[`${name}.size`],
+      form: flat[`${name}.form`],
+      shape: { 0: "straight", 45: "elbow_45", 90: "elbow_90" }[bend] || bend,
+      drop_mm: get(`${name}.drop_mm`),
+      material: flat[`${name}.material`],
+      hose_dash: flat[`${name}.jump_size`] ? flat["hose.dash"] : null,
+      lot: null,
+    };
+  };
+  const given = get("pressure_given_bar");
+  return {
+    spec: {
+      hose: { standard, dash: flat["hose.dash"], edition: edition || null, lot: null },
+      end_a: end("end_a"), end_b: end("end_b"),
+      length_mm: flat.length_mm, length_basis: flat.length_basis, clocking_deg: get("clocking_deg"),
+      max_temperature_c: get("max_temperature_c"), fluid: get("fluid"), covers: flat.covers || [],
+      working_pressure: given === null ? null : { value_bar: given, source: flat.pressure_source },
+      note: null,
+    },
+    working_pressure_bar: get("working_pressure_bar"),
+    tighten_a: tightening(flat, "end_a"), tighten_b: tightening(flat, "end_b"),
+    built_on: get("built_on"),
+  };
+}
+
+function tightening(flat, end) {
+  const keys = ["torque_min_nm", "torque_max_nm", "flats_min", "flats_max", "flats_basis", "torque_part"];
+  const found = Object.fromEntries(keys.map((key) => [key, flat[`${end}.${key}`] ?? null]));
+  if (keys.every((key) => found[key] === null)) return null;
+  found.torque_part = found.torque_part ?? "nut";
+  return found;
+}

@@ -1,0 +1,97 @@
+// Service worker of the public pages: keeps what is needed to read any tag without a signal.
+// A tag page comes from the network; when that fails or takes too long, the kept shell page
+// opens instead and fills itself from the link's digits (reader/offline.js).
+
+const VERSION = "{{version}}";
+const FILES = ["{{files}}"];
+const KEPT = `scan-${VERSION}`;
+const CHOICE = "scan-choice"; // the language and units last seen, and the last pages
+const PATIENCE = 6000; // ms to wait for the network before the phone reads the tag itself
+const TAG = /^\/t\/[^/]+(\/\d+)?\/?$|^(\/t\/\d+)?\/8004\/|^\/01\/\d+\/21\//i;
+
+importScripts(FILES.find((file) => file.endsWith("/queue.js")));
+
+self.addEventListener("sync", (event) => {
+  if (event.tag === "orders") event.waitUntil(sendOrders());
+});
+self.addEventListener("install", (event) => event.waitUntil(install()));
+self.addEventListener("activate", (event) => event.waitUntil(activate()));
+self.addEventListener("fetch", (event) => {
+  const url = new URL(event.request.url);
+  if (event.request.method !== "GET" || url.origin !== location.origin) return;
+  if (event.request.mode === "navigate" && (TAG.test(url.pathname) || url.pathname === "/find")) {
+    event.respondWith(tagPage(event.request));
+  } else if (url.pathname.startsWith("/scan/") || url.pathname === "/static/scan-icon.svg" || url.pathname === "/scan.webmanifest") {
+    event.respondWith(keptFirst(event.request));
+  }
+});
+
+// Throws while an order still waits, so that the browser tries again later.
+async function sendOrders() {
+  const outcomes = await self.orderQueue.sendAll();
+  if (outcomes.some((outcome) => !outcome.reference && !outcome.refused)) throw new Error("an order still waits");
+}
+
+async function install() {
+  const cache = await caches.open(KEPT);
+  await cache.addAll([...FILES, `/scan/${VERSION}/tables.json`, "/static/scan-icon.svg", "/scan.webmanifest"]);
+  const lang = new URL(location.href).searchParams.get("lang") || "en";
+  await keepLanguage(cache, lang);
+  await self.skipWaiting();
+}
+
+async function activate() {
+  for (const name of await caches.keys()) {
+    if (name.startsWith("scan-") && name !== KEPT && name !== CHOICE) await caches.delete(name);
+  }
+  await self.clients.claim();
+}
+
+// One language: its words and its shell page.
+async function keepLanguage(cache, lang) {
+  const shell = new Request(`/scan/shell?lang=${lang}`, { credentials: "omit" });
+  if (await cache.match(shell, { ignoreVary: true })) return;
+  await Promise.all([cache.add(`/scan/${VERSION}/words-${lang}.json`), cache.add(shell)]);
+}
+
+self.addEventListener("message", (event) => {
+  if (event.data && event.data.keepLanguages) {
+    event.waitUntil((async () => {
+      const cache = await caches.open(KEPT);
+      for (const lang of event.data.keepLanguages) await keepLanguage(cache, lang).catch(() => {});
+      if (event.source) event.source.postMessage({ kept: event.data.keepLanguages });
+    })());
+  }
+});
+
+async function tagPage(request) {
+  try {
+    const answer = await Promise.race([fetch(request), late()]);
+    if (answer.status < 500) return answer;
+  } catch { /* no network, or too slow: the shell reads the tag */ }
+  return shell(request);
+}
+
+function late() {
+  return new Promise((_, refuse) => setTimeout(() => refuse(new Error("slow")), PATIENCE));
+}
+
+// The kept shell in the language asked for, else in any.
+async function shell(request) {
+  const cache = await caches.open(KEPT);
+  const asked = new URL(request.url).searchParams.get("lang");
+  const chosen = asked || (await chosenLanguage());
+  const found = (chosen && (await cache.match(`/scan/shell?lang=${chosen}`, { ignoreVary: true }))) || (await cache.match("/scan/shell", { ignoreSearch: true, ignoreVary: true }));
+  return found || Response.error();
+}
+
+async function chosenLanguage() {
+  const cache = await caches.open(CHOICE);
+  const found = await cache.match("/lang");
+  return found ? found.text() : null;
+}
+
+async function keptFirst(request) {
+  const cache = await caches.open(KEPT);
+  return (await cache.match(request, { ignoreVary: true })) || fetch(request);
+}

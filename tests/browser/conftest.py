@@ -1,0 +1,98 @@
+"""A real browser and a real server for the browser tests.
+
+``live``: the application on a free port with its own SQLite file, ``live.url`` and ``live.store``.
+``browser``: one headless Chromium for the session. ``open_page``: a function giving a page in a
+fresh context, a phone of 390 x 844 by default; anything the page does wrong (an exception, a
+refused policy) fails the test.
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+import socket
+import threading
+import time
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import pytest
+import uvicorn
+from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+
+from api.app import create_app
+from api.settings import Settings
+from tagger.store import Store
+
+CHROMIUM = (
+    os.environ.get("TAGGER_TEST_CHROMIUM") or shutil.which("chromium") or shutil.which("chromium-browser")
+)
+PHONE = {"width": 390, "height": 844}
+
+
+@dataclass
+class Live:
+    """A running server."""
+
+    url: str
+    store: Store
+    settings: Settings
+
+
+@pytest.fixture(scope="session")
+def browser() -> Iterator[Browser]:
+    if not CHROMIUM:
+        pytest.skip("Chromium is not installed")
+    with sync_playwright() as playwright:
+        found = playwright.chromium.launch(executable_path=CHROMIUM, args=["--no-sandbox"])
+        yield found
+        found.close()
+
+
+@pytest.fixture(scope="module")
+def live(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Live]:
+    folder: Path = tmp_path_factory.mktemp("live")
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port = free.getsockname()[1]
+    settings = Settings(
+        database_url=f"sqlite:///{folder}/tags.sqlite3", base_url=f"http://127.0.0.1:{port}", port=port,
+        shop_name="Quarry Road Hose", shop_phone="+44 1632 960 111", shop_email="orders@example.com",
+        public_requests_per_minute=100_000,
+    )  # fmt: skip
+    app = create_app(settings)
+    server = uvicorn.Server(uvicorn.Config(app, host="127.0.0.1", port=port, log_level="warning"))
+    thread = threading.Thread(target=server.run, daemon=True)
+    thread.start()
+    for _ in range(200):
+        if server.started:
+            break
+        time.sleep(0.05)
+    assert server.started, "the server did not start"
+    yield Live(settings.base_url, app.state.store, settings)
+    server.should_exit = True
+    thread.join(timeout=10)
+
+
+@pytest.fixture
+def open_page(browser: Browser) -> Iterator[Callable[..., Page]]:
+    contexts: list[BrowserContext] = []
+    wrong: list[str] = []
+
+    def open_(**options: Any) -> Page:
+        context = browser.new_context(**{"viewport": PHONE, "locale": "en-GB", **options})
+        contexts.append(context)
+        page = context.new_page()
+        page.on("pageerror", lambda error: wrong.append(f"{page.url}: {error}"))
+        page.on(
+            "console",
+            lambda m: wrong.append(f"{page.url}: {m.text}") if "Content Security" in m.text else None,
+        )
+        return page
+
+    yield open_
+    for context in contexts:
+        context.close()
+    assert not wrong, wrong

@@ -1,0 +1,108 @@
+"""The tag page in a real browser: the spec, the order, the fit guide."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tagger.spec import AssemblySpec
+from tagger.store import Assembly
+from tagger.trade import assess
+from tests.browser.conftest import Live
+
+TWO_ELBOWS: dict[str, Any] = {
+    "hose": {"standard": "SAE 100R2", "dash": 12, "edition": "S"},
+    "end_a": {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel", "shape": "elbow_45"},
+    "end_b": {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel", "shape": "elbow_90", "drop_mm": 56},
+    "length_mm": 1250, "clocking_deg": 135, "max_temperature_c": 100, "fluid": "mineral_oil",
+    "covers": ["abrasion_sleeve"], "note": "boom cylinder, rod side",
+}  # fmt: skip
+OpenPage = Callable[..., Page]
+
+
+def registered(live: Live, data: dict[str, Any] = TWO_ELBOWS) -> Assembly:
+    spec = AssemblySpec.read(data)
+    return live.store.register(spec, assess(spec))[0]
+
+
+@pytest.fixture(scope="module")
+def assembly(live: Live) -> Assembly:
+    return registered(live)
+
+
+def path(assembly: Assembly) -> str:
+    return f"/T/{assembly.number}/{assembly.digits}"
+
+
+def test_the_link_on_a_tag_shows_its_spec(live: Live, assembly: Assembly, open_page: OpenPage) -> None:
+    page = open_page()
+    page.goto(live.url + path(assembly))
+    bar = assembly.content.working_pressure_bar
+    assert bar is not None
+    expect(page.locator(".plate")).to_contain_text(f"{round(bar)} bar")
+    expect(page.locator(".plate")).to_contain_text("psi")
+    expect(page.locator("h1")).to_contain_text("SAE 100R2")
+    expect(page.locator("#spec")).to_contain_text("1250 mm")
+    expect(page.locator("#spec")).to_contain_text("135° counter-clockwise")
+    assert page.locator("#spec .end svg").count() == 2
+
+
+def test_an_order_sent_from_the_phone_is_in_the_store(
+    live: Live, assembly: Assembly, open_page: OpenPage
+) -> None:
+    page = open_page()
+    page.goto(live.url + path(assembly))
+    page.locator(".tabs").get_by_role("link", name="Order again").click()
+    page.get_by_label("How many").fill("2")
+    page.get_by_label("Your reference").fill("Pit 7")
+    page.get_by_label("Telephone").fill("+44 1632 960 222")
+    page.get_by_text("Something must be different from the tag").click()
+    page.get_by_label("Length instead of").fill("1300 mm")
+    page.get_by_role("button", name="Send the order").click()
+    expect(page.get_by_role("heading", name="Your order has arrived")).to_be_visible()
+    order = next(o for o in live.store.orders(number=assembly.number) if o.customer_reference == "Pit 7")
+    assert (order.quantity, order.contact.phone, order.changes) == (2, "+44 1632 960 222", "Length: 1300 mm")
+    expect(page.locator("main")).to_contain_text(order.reference)
+    assert "960 222" not in page.locator("main").inner_text()
+
+
+def test_an_order_without_javascript_sent_twice_is_one_order(
+    live: Live, assembly: Assembly, open_page: OpenPage
+) -> None:
+    references = set()
+    for _ in range(2):
+        page = open_page(java_script_enabled=False)
+        page.goto(live.url + path(assembly) + "#order")
+        page.get_by_label("Your reference").fill("no script")
+        page.get_by_label("Telephone").fill("1")
+        page.get_by_role("button", name="Send the order").click()
+        references.add(page.url)
+    assert len(references) == 1
+    assert (
+        len([o for o in live.store.orders(number=assembly.number) if o.customer_reference == "no script"])
+        == 1
+    )
+
+
+def test_the_fit_guide_walks_one_step_a_screen_to_the_end(
+    live: Live, assembly: Assembly, open_page: OpenPage
+) -> None:
+    page = open_page()
+    page.goto(live.url + path(assembly))
+    page.locator(".tabs").get_by_role("link", name="Fit it").click()
+    page.get_by_role("link", name="Start, one step at a time").click()
+    said = []
+    while True:
+        steps = page.locator(".step:visible")
+        assert steps.count() == 1
+        assert steps.locator(".source").count() == 1
+        said.append(steps.inner_text())
+        if not steps.get_by_role("link", name="Next").count():
+            break
+        steps.get_by_role("link", name="Next").click()
+    text = "\n".join(said)
+    for wanted in ("lock it out", "N·m", "flats", "cardboard", "never with the hand", "135°"):
+        assert wanted in text
