@@ -1,0 +1,98 @@
+"""The layout holds: who may import whom, and which modules touch the world outside."""
+
+from __future__ import annotations
+
+import ast
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).parents[1]
+
+# A room, and the rooms of tagger it may import beside itself and the three modules below all.
+GROUND = {"tagger.spec", "tagger.units", "tagger.errors"}
+MAY_IMPORT: dict[str, set[str]] = {
+    "tagger/spec.py": set(),
+    "tagger/units.py": set(),
+    "tagger/errors.py": set(),
+    "tagger/trade": set(),
+    "tagger/code": set(),
+    "tagger/words.py": set(),
+    "tagger/drawing": {"tagger.words", "tagger.trade"},
+    "tagger/printing": {"tagger.code", "tagger.trade", "tagger.words", "tagger.drawing"},
+    "tagger/store": {"tagger.code", "tagger.trade"},
+}
+NO_WORLD = ("tagger/trade", "tagger/code")
+WORLD = {
+    "os",
+    "socket",
+    "subprocess",
+    "time",
+    "urllib.request",
+    "http",
+    "requests",
+    "httpx",
+    "random",
+    "tempfile",
+}
+
+
+def _modules(room: str) -> Iterator[Path]:
+    path = ROOT / room
+    yield from [path] if path.suffix else sorted(path.rglob("*.py"))
+
+
+def _imports(path: Path) -> Iterator[str]:
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Import):
+            yield from (alias.name for alias in node.names)
+        elif isinstance(node, ast.ImportFrom) and node.module:
+            yield node.module
+            yield from (f"{node.module}.{alias.name}" for alias in node.names)
+
+
+def _within(module: str, names: set[str]) -> bool:
+    return any(module == name or module.startswith(f"{name}.") for name in names)
+
+
+@pytest.mark.parametrize("room", MAY_IMPORT)
+def test_arrows_point_down_only(room: str) -> None:
+    own = room.removesuffix(".py").replace("/", ".")
+    allowed = MAY_IMPORT[room] | GROUND | {own}
+    for path in _modules(room):
+        strays = {
+            module
+            for module in _imports(path)
+            if _within(module, {"tagger", "api"}) and module != "tagger" and not _within(module, allowed)
+        }
+        assert not strays, f"{path.relative_to(ROOT)} imports {strays}"
+
+
+def test_tagger_imports_nothing_from_the_web() -> None:
+    for path in _modules("tagger"):
+        assert not [
+            module for module in _imports(path) if _within(module, {"api", "fastapi", "starlette"})
+        ], path
+
+
+@pytest.mark.parametrize("room", NO_WORLD)
+def test_pure_rooms_have_no_clock_no_network_no_files_but_their_data(room: str) -> None:
+    for path in _modules(room):
+        assert not [module for module in _imports(path) if _within(module, WORLD)], path
+        source = path.read_text(encoding="utf-8")
+        for call in ("today()", ".now(", "utcnow("):
+            assert call not in source, f"{path.relative_to(ROOT)} reads the clock"
+
+
+def test_top_level_is_as_agreed() -> None:
+    agreed = {
+        "README.md", "DEVELOPERS.md", "pyproject.toml", "tagger", "label_templates", "api", "tests", "examples",
+        "Makefile", "LICENSE", "CHANGELOG.md",
+    }  # fmt: skip
+    made = {"out", "build", "dist"}
+    found = {
+        path.name for path in ROOT.iterdir() if not path.name.startswith(".") and path.suffix != ".egg-info"
+    }
+    assert found - made <= agreed
+    assert {path.name for path in ROOT.iterdir() if path.name.startswith(".")} >= {".ci", ".gitignore"}
