@@ -1,0 +1,36 @@
+"""Drawings as values: primitives in millimetres, pictures made of them, and SVG of either.
+
+Nothing here knows a page or a printer; ``tagger.printing`` draws the same values as PDF and as dots.
+"""
+
+from tagger.drawing.pictures import (
+    clocking_picture,
+    ends_picture,
+    nut_picture,
+)
+from tagger.drawing.primitives import (
+    Circle,
+    Drawing,
+    Grid,
+    Item,
+    Line,
+    Shape,
+    Text,
+    moved,
+)
+from tagger.drawing.svg import svg
+
+__all__ = [
+    "Circle",
+    "Drawing",
+    "Grid",
+    "Item",
+    "Line",
+    "Shape",
+    "Text",
+    "clocking_picture",
+    "ends_picture",
+    "moved",
+    "nut_picture",
+    "svg",
+]

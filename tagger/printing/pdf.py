@@ -1,0 +1,133 @@
+"""Tags to one PDF file: streamed, in as many processes as pay."""
+
+from __future__ import annotations
+
+import multiprocessing
+import os
+import zlib
+from collections import deque
+from collections.abc import Callable, Iterable, Iterator
+from concurrent.futures import Future, ProcessPoolExecutor
+from contextlib import contextmanager
+from dataclasses import dataclass
+from itertools import islice
+from pathlib import Path
+from typing import BinaryIO
+
+from tagger.errors import Problem, TemplateError
+from tagger.printing.pdf_code import page_code
+from tagger.printing.pdf_file import StreamedDocument
+from tagger.printing.pdf_fonts import FontCodes
+from tagger.printing.sheets import Slot, laid_out, page_size, sheets
+from tagger.printing.tag import Tag
+from tagger.printing.template import Template
+
+_CHUNK = 64  # tags handed to a process at a time
+_PAYS_FROM = 600  # tags from which starting processes pays
+
+Progress = Callable[[int], object]
+
+
+@dataclass(frozen=True, slots=True)
+class _Made:
+    """Pages of one chunk: their deflated operators, the tags on them, the letters they use."""
+
+    pages: list[bytes]
+    tags: int
+    used: dict[bool, set[int]]
+
+
+def write(
+    tags: Iterable[Tag],
+    template: Template,
+    out: str | Path | BinaryIO,
+    *,
+    dpi: int = 203,
+    start: int = 1,
+    progress: Progress | None = None,
+    processes: int | None = None,
+) -> int:
+    """Writes the tags as one PDF, one label a page or as the template's sheet says; how many pages.
+
+    ``start`` is the first free label of a part-used sheet, counted from 1 row by row.
+    ``progress`` is called with the number of tags written since the last call. ``processes``:
+    None takes all cores for long runs. Memory stays flat: pages go to the file as they come.
+    Raises TemplateError where a tag does not fit; a file named by path is then not left behind.
+    """
+    chunks = _chunks(sheets(tags, template, start), template)
+    with _opened(out) as file:
+        document = StreamedDocument(file, template.title)
+        width, height = page_size(template)
+        count = 0
+        for made in _made(chunks, template, dpi, processes):
+            document.use(made.used)
+            for packed in made.pages:
+                document.add_page(packed, width, height)
+                count += 1
+            if progress:
+                progress(made.tags)
+        if not count:
+            raise TemplateError(Problem("tags", 0, "is no tag at all", "Give at least one."))
+        document.close()
+    return count
+
+
+@contextmanager
+def _opened(out: str | Path | BinaryIO) -> Iterator[BinaryIO]:
+    """The file to write; a path is written beside itself first, so that it is whole or not there."""
+    if not isinstance(out, str | Path):
+        yield out
+        return
+    part = Path(f"{out}.part")
+    try:
+        with part.open("wb") as file:
+            yield file
+        part.replace(out)
+    finally:
+        part.unlink(missing_ok=True)
+
+
+def _chunks(pages: Iterable[list[Slot]], template: Template) -> Iterator[list[list[Slot]]]:
+    source = iter(pages)
+    each = max(1, _CHUNK // (template.sheet.per_page if template.sheet else 1))
+    while chunk := list(islice(source, each)):
+        yield chunk
+
+
+def _made(
+    chunks: Iterator[list[list[Slot]]], template: Template, dpi: int, processes: int | None
+) -> Iterator[_Made]:
+    """The chunks' pages in order; in this process while few, else in several."""
+    first = list(islice(chunks, _PAYS_FROM // _CHUNK + 1)) if processes is None else []
+    wanted = processes or ((os.cpu_count() or 1) if len(first) * _CHUNK > _PAYS_FROM else 1)
+    everything = _chained(first, chunks)
+    if wanted == 1:
+        for chunk in everything:
+            yield _make(chunk, template, dpi)
+        return
+    # Not forked: the caller may have threads.
+    context = multiprocessing.get_context("spawn")
+    with ProcessPoolExecutor(wanted, mp_context=context) as pool:
+        waiting: deque[Future[_Made]] = deque()
+        for chunk in everything:
+            waiting.append(pool.submit(_make, chunk, template, dpi))
+            if len(waiting) > 3 * wanted:
+                yield waiting.popleft().result()
+        while waiting:
+            yield waiting.popleft().result()
+
+
+def _chained(first: list[list[list[Slot]]], rest: Iterator[list[list[Slot]]]) -> Iterator[list[list[Slot]]]:
+    while first:
+        yield first.pop(0)
+    yield from rest
+
+
+def _make(chunk: list[list[Slot]], template: Template, dpi: int) -> _Made:
+    fonts, pages, count = FontCodes(), [], 0
+    height = page_size(template)[1]
+    for page in chunk:
+        code = page_code(laid_out(page, template, dpi), height, fonts)
+        pages.append(zlib.compress(code.encode("latin-1"), 6))
+        count += len(page)
+    return _Made(pages, count, fonts.used)

@@ -1,0 +1,54 @@
+"""Labels on pages: one a page, or as many as the template's sheet holds."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from itertools import islice
+
+from tagger.drawing import Drawing
+from tagger.errors import Problem, TemplateError
+from tagger.printing.layout import lay_out
+from tagger.printing.sizing import snap
+from tagger.printing.tag import Tag
+from tagger.printing.template import Template
+
+Slot = tuple[Tag, int]  # a tag and its place on the page, counted from 0 row by row
+Placed = tuple[Drawing, float, float]  # a label's drawing, its left and its top on the page in mm
+
+
+def page_size(template: Template) -> tuple[float, float]:
+    """Width and height of a page in mm."""
+    return template.sheet.page_size if template.sheet else template.size
+
+
+def sheets(tags: Iterable[Tag], template: Template, start: int = 1) -> Iterator[list[Slot]]:
+    """The tags page by page; ``start`` is the first free place of a part-used sheet, from 1.
+
+    Raises TemplateError where the sheet has no such place.
+    """
+    per_page = template.sheet.per_page if template.sheet else 1
+    if not 1 <= start <= per_page:
+        mend = f"Give a place from 1 to {per_page}."
+        if template.sheet is None:
+            mend = "Leave it out: this template prints one label a page."
+        raise TemplateError(Problem("start", start, "is not a place on the sheet", mend))
+    source, place = iter(tags), start - 1
+    while page := [(tag, place + offset) for offset, tag in enumerate(islice(source, per_page - place))]:
+        yield page
+        place = 0
+
+
+def laid_out(page: list[Slot], template: Template, dpi: int) -> list[Placed]:
+    """Every label of a page, drawn, with its place on whole dots."""
+    return [(lay_out(tag, template, dpi).drawing, *_corner(template, place, dpi)) for tag, place in page]
+
+
+def _corner(template: Template, place: int, dpi: int) -> tuple[float, float]:
+    sheet = template.sheet
+    if sheet is None:
+        return 0.0, 0.0
+    row, column = divmod(place, sheet.columns)
+    return (
+        snap(sheet.first[0] + column * sheet.pitch[0], dpi),
+        snap(sheet.first[1] + row * sheet.pitch[1], dpi),
+    )

@@ -1,0 +1,37 @@
+"""A tag as a value: everything that may stand on it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from tagger.code import number as numbers
+from tagger.spec import AssemblySpec, TagContent
+from tagger.trade.assessment import Assessment
+
+
+@dataclass(frozen=True)
+class Tag:
+    """One tag to print.
+
+    ``number`` is the tag number without its dash, ``link`` the text of the QR code,
+    ``content`` what the link carries. ``assessment`` adds tolerance, bend radius and sources
+    where a template asks for them. ``extra`` holds lines for paper that stays in the shop
+    (customer, machine, position, order, note); ``shop`` is a line such as name and telephone.
+    """
+
+    number: str
+    link: str
+    content: TagContent
+    assessment: Assessment | None = None
+    serial: str = ""  # "3 of 20"
+    shop: str = ""
+    extra: dict[str, str] = field(default_factory=dict, hash=False)
+
+    @property
+    def spec(self) -> AssemblySpec:
+        return self.content.spec
+
+    @property
+    def shown_number(self) -> str:
+        """The number as people read it, with its dash."""
+        return numbers.format(self.number)

@@ -1,0 +1,341 @@
+"""Label templates: TOML files that say where on a label what is printed. See label_templates/README.md.
+
+Every error names the file, the key and the mend.
+"""
+
+from __future__ import annotations
+
+import tomllib
+from collections.abc import Iterable, Iterator
+from functools import lru_cache
+from importlib import resources
+from importlib.resources.abc import Traversable
+from pathlib import Path
+from typing import Annotated, Any, Literal
+
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationError, field_validator
+
+from tagger.errors import Problem, TemplateError, UnitError, problems_of
+from tagger.printing.fields import FIELDS
+from tagger.units import read_length_mm
+from tagger.words import LANGUAGES
+
+PACKAGE = "label_templates"
+SMALLEST_TEXT_MM = 1.7  # em of the smallest text allowed: about 5 pt
+
+
+def _mm(value: object) -> float:
+    try:
+        return read_length_mm(value)
+    except UnitError as error:
+        raise ValueError(error.problems[0].why + ". " + error.problems[0].mend) from None
+
+
+Mm = Annotated[float, BeforeValidator(_mm)]
+Language = Literal["en", "fr", "es", "de"]
+
+
+class _Strict(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid")
+
+
+class _Box(_Strict):
+    """What every box has: its place (left, top) and size (width, height) on the label."""
+
+    at: tuple[Mm, Mm]
+    size: tuple[Annotated[Mm, Field(gt=0)], Annotated[Mm, Field(gt=0)]]
+    turn: Literal[0, 90, 180, 270] = 0  # clockwise, of what is in the box
+    frame: bool = False
+
+    @property
+    def inner(self) -> tuple[float, float]:
+        """Width and height as seen by what is in the box."""
+        width, height = self.size
+        return (height, width) if self.turn in (90, 270) else (width, height)
+
+
+class _TextBox(_Box):
+    """Text that fits itself between ``text`` (the largest em, mm) and ``text_min``."""
+
+    text: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM, le=60)] = 3.0
+    text_min: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM)] = 1.9
+    bold: bool = False
+    align: Literal["left", "centre", "right"] = "left"
+    middle: bool = False  # centred from top to bottom
+    caption: bool = False  # the field's name before it
+    inverse: bool = False  # white on black
+
+
+class FieldBox(_TextBox):
+    kind: Literal["text"]
+    fields: tuple[str, ...] = Field(min_length=1)
+
+    @field_validator("fields", mode="after")
+    @classmethod
+    def _known(cls, value: tuple[str, ...]) -> tuple[str, ...]:
+        for name in value:
+            if name not in FIELDS:
+                raise ValueError(f"{name!r} is not a field. Use: {', '.join(sorted(FIELDS))}")
+        return value
+
+
+class WordsBox(_TextBox):
+    kind: Literal["words"]
+    say: str | dict[Language, str]  # the shop's own words, one text or one a language
+
+
+class PressureBox(_TextBox):
+    kind: Literal["pressure"]
+    text: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM, le=60)] = 8.0
+    text_min: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM)] = 3.0
+    bold: bool = True
+    stacked: bool = True  # bar above psi, else side by side
+
+
+class TighteningBox(_TextBox):
+    kind: Literal["tightening"]
+    ends: Literal["both", "a", "b"] = "both"
+
+
+class CautionBox(_TextBox):
+    kind: Literal["caution"]
+    short: bool = False  # for small labels
+
+
+class QrBox(_Box):
+    """The QR code. With ``repeat`` as many as fit, side by side along that direction."""
+
+    kind: Literal["qr"]
+    levels: tuple[Literal["H", "Q", "M"], ...] = Field(default=("H", "Q", "M"), min_length=1)
+    least_module: Annotated[Mm, Field(ge=0.25, le=2)] = 0.37
+    largest: Mm | None = None  # side of the symbol with its quiet zone, at most
+    repeat: Literal["across", "down"] | None = None
+
+
+class Code128Box(_Box):
+    kind: Literal["code128"]
+    least_module: Annotated[Mm, Field(ge=0.19, le=1)] = 0.24
+
+
+class EndsBox(_Box):
+    kind: Literal["ends_drawing"]
+    length: bool = True  # the length on its arrow
+
+
+class ClockingBox(_Box):
+    kind: Literal["clocking_drawing"]
+
+
+class FlatsBox(_Box):
+    kind: Literal["flats_drawing"]
+    end: Literal["a", "b"] = "a"
+
+
+class HoleBox(_Box):
+    kind: Literal["hole"]  # drawn as a thin circle: punch here
+
+
+class RuleBox(_Box):
+    kind: Literal["line", "fold", "cut"]
+
+
+class ClearBox(_Box):
+    kind: Literal["clear"]  # a clear tail or a part that must stay free of print
+
+
+Box = Annotated[
+    FieldBox | WordsBox | PressureBox | TighteningBox | CautionBox | QrBox | Code128Box
+    | EndsBox | ClockingBox | FlatsBox | HoleBox | RuleBox | ClearBox,
+    Field(discriminator="kind"),
+]  # fmt: skip
+
+
+class Sheet(_Strict):
+    """Many labels on one page: ``page`` is A4, Letter or a width and height."""
+
+    page: Literal["A4", "Letter"] | tuple[Mm, Mm] = "A4"
+    columns: int = Field(ge=1, le=40)
+    rows: int = Field(ge=1, le=80)
+    first: tuple[Mm, Mm]  # left and top of the first label
+    pitch: tuple[Mm, Mm]  # from one label's left and top to the next one's
+    cut_marks: bool = False
+
+    @property
+    def page_size(self) -> tuple[float, float]:
+        named = {"A4": (210.0, 297.0), "Letter": (215.9, 279.4)}
+        return named[self.page] if isinstance(self.page, str) else self.page
+
+    @property
+    def per_page(self) -> int:
+        return self.columns * self.rows
+
+
+class Template(_Strict):
+    """One kind of label."""
+
+    name: str
+    title: str = Field(min_length=1)
+    size: tuple[Mm, Mm]
+    languages: tuple[Language, ...] = Field(default=("en",), min_length=1, max_length=2)
+    media: str = ""  # what to print it on, for people
+    wraps: Literal["across", "down"] | None = None  # which of its sides goes round the hose
+    sheet: Sheet | None = None
+    box: tuple[Box, ...] = Field(min_length=1)
+
+    @property
+    def file(self) -> str:
+        return f"{self.name}.toml"
+
+    def where(self, index: int) -> str:
+        """How a message names a box: "hang_tag.toml: box 3 (qr)"."""
+        return f"{self.file}: box {index + 1} ({self.box[index].kind})"
+
+    def in_languages(self, languages: Iterable[str]) -> Template:
+        """The same template in one or two other languages; raises TemplateError for unknown ones."""
+        wanted = tuple(dict.fromkeys(languages))
+        if not 1 <= len(wanted) <= 2 or any(language not in LANGUAGES for language in wanted):
+            mend = f"Give one or two of: {', '.join(LANGUAGES)}."
+            raise TemplateError(Problem(f"{self.file}: languages", ", ".join(wanted), "cannot be used", mend))
+        return self.model_copy(update={"languages": wanted})
+
+
+def names(extra_dirs: Iterable[str | Path] = ()) -> list[str]:
+    """Names of all templates: those of ``extra_dirs`` and those that come with the program."""
+    return sorted({file.name.removesuffix(".toml") for file in _files(extra_dirs)})
+
+
+def load(name: str | Path, extra_dirs: Iterable[str | Path] = ()) -> Template:
+    """A template by its name, or by the path of its file; own folders come before ours.
+
+    Raises TemplateError naming the file, the key and the mend.
+    """
+    extra = tuple(str(folder) for folder in extra_dirs)
+    if str(name).endswith(".toml"):
+        return read(Path(name), extra)
+    for file in _files(extra):
+        if file.name == f"{name}.toml":
+            return _shipped(str(name)) if not isinstance(file, Path) or not extra else read(file, extra)
+    mend = f"Use one of: {', '.join(names(extra))}; or the path of a .toml file."
+    raise TemplateError(Problem("template", str(name), "is not a template here", mend))
+
+
+@lru_cache(maxsize=64)
+def _shipped(name: str) -> Template:
+    return read(resources.files(PACKAGE) / f"{name}.toml", ())
+
+
+def _files(extra_dirs: Iterable[str | Path]) -> Iterator[Traversable]:
+    for folder in extra_dirs:
+        if not Path(folder).is_dir():
+            raise TemplateError(
+                Problem("templates folder", str(folder), "is not a folder", "Give a folder of .toml files.")
+            )
+        yield from sorted(Path(folder).glob("*.toml"))
+    for file in resources.files(PACKAGE).iterdir():
+        if file.name.endswith(".toml"):
+            yield file
+
+
+def read(file: Traversable | Path, extra_dirs: tuple[str, ...] = ()) -> Template:
+    """A template from its file; raises TemplateError."""
+    try:
+        data = tomllib.loads(file.read_text(encoding="utf-8"))
+    except OSError:
+        raise TemplateError(
+            Problem(str(file), None, "cannot be read", "Check the path of the template.")
+        ) from None
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+        raise TemplateError(Problem(file.name, None, f"is not TOML: {error}", "Mend that line.")) from None
+    data = _based(data, file, extra_dirs)
+    try:
+        template = Template.model_validate({"name": file.name.removesuffix(".toml"), **data})
+    except ValidationError as error:
+        raise TemplateError(_problems(error, file.name, data)) from None
+    problems = list(_geometry(template))
+    if problems:
+        raise TemplateError(problems)
+    return template
+
+
+def _based(data: dict[str, Any], file: Traversable | Path, extra_dirs: tuple[str, ...]) -> dict[str, Any]:
+    """``base = "hang_tag"`` takes everything from that template but what is said here."""
+    base = data.pop("base", None)
+    if base is None:
+        return data
+    if f"{base}.toml" == file.name:
+        raise TemplateError(Problem(f"{file.name}: base", base, "is this same template", "Name another one."))
+    whole = load(str(base), extra_dirs).model_dump(mode="json", exclude_none=True, exclude_defaults=True)
+    return {**whole, **data}
+
+
+def _problems(error: ValidationError, file: str, data: dict[str, Any]) -> list[Problem]:
+    """pydantic's findings with the file before each key, and boxes counted from one with their kind."""
+    found = []
+    boxes = data.get("box", [])
+    for problem in problems_of(error):
+        parts = problem.field.split(".")
+        if parts[0] == "box" and len(parts) > 1 and parts[1].isdigit():
+            index = int(parts[1])
+            kind = boxes[index].get("kind", "no kind") if index < len(boxes) else ""
+            rest = ".".join(part for part in parts[2:] if part != kind)
+            key = f"box {index + 1} ({kind})" + (f", {rest}" if rest else "")
+        else:
+            key = problem.field
+        why, mend = problem.why.removeprefix("value error, "), problem.mend
+        if "tag" in why and "expected" in why and "kind" in why:
+            kinds = "text, words, pressure, tightening, caution, qr, code128, ends_drawing, clocking_drawing, flats_drawing, hole, line, fold, cut, clear"
+            why, mend = "is not a kind of box", f"Set kind to one of: {kinds}."
+        value = problem.value if not isinstance(problem.value, dict | list) else None
+        found.append(Problem(f"{file}: {key}", value, why, mend or "See label_templates/README.md."))
+    return found
+
+
+def _geometry(template: Template) -> Iterator[Problem]:
+    """Boxes off the label, or over one another."""
+    width, height = template.size
+    slack = 0.01
+    for index, box in enumerate(template.box):
+        (x, y), (w, h) = box.at, box.size
+        if x < -slack or y < -slack or x + w > width + slack or y + h > height + slack:
+            given = f"at {x:g}, {y:g} size {w:g} x {h:g} mm"
+            yield Problem(
+                template.where(index), given,
+                f"reaches off the label, which is {width:g} x {height:g} mm", "Move it, or make it smaller.",
+            )  # fmt: skip
+    solid = [(i, box) for i, box in enumerate(template.box) if not isinstance(box, RuleBox)]
+    for place, (i, one) in enumerate(solid):
+        for j, other in solid[place + 1 :]:
+            if _overlap(one, other):
+                yield Problem(
+                    template.where(j), None, f"lies over box {i + 1} ({one.kind})", "Move one of the two."
+                )
+    yield from _sheet_geometry(template)
+
+
+def _overlap(one: _Box, other: _Box) -> bool:
+    slack = 0.05
+    return all(
+        one.at[axis] + one.size[axis] > other.at[axis] + slack
+        and other.at[axis] + other.size[axis] > one.at[axis] + slack
+        for axis in (0, 1)
+    )
+
+
+def _sheet_geometry(template: Template) -> Iterator[Problem]:
+    sheet = template.sheet
+    if sheet is None:
+        return
+    counts = (sheet.columns, sheet.rows)
+    for axis, key in enumerate(("columns", "rows")):
+        last = sheet.first[axis] + sheet.pitch[axis] * (counts[axis] - 1) + template.size[axis]
+        if last > sheet.page_size[axis] + 0.05:
+            yield Problem(
+                f"{template.file}: sheet, {key}", counts[axis],
+                f"reach to {last:g} mm on a page of {sheet.page_size[axis]:g} mm",
+                "Use fewer, or a smaller pitch or first.",
+            )  # fmt: skip
+        if counts[axis] > 1 and sheet.pitch[axis] < template.size[axis] - 0.01:
+            yield Problem(
+                f"{template.file}: sheet, pitch", sheet.pitch[axis],
+                f"is less than the label's {template.size[axis]:g} mm", "Labels would lie over one another.",
+            )  # fmt: skip

@@ -1,0 +1,50 @@
+"""What is printed is what three independent readers read."""
+
+import numpy as np
+import pytest
+
+from tagger.printing import raster, template
+from tagger.printing.readers import qr_readers, zxing_bars
+
+READERS = qr_readers()
+
+
+def test_all_three_readers_are_here():
+    assert set(READERS) == {"zxing-cpp", "OpenCV", "zbar"}
+
+
+@pytest.mark.parametrize("reader", ["zxing-cpp", "OpenCV", "zbar"])
+@pytest.mark.parametrize("name", template.names())
+def test_qr_is_read_from_the_203_dpi_png(tag, name, reader, with_margin):
+    image = with_margin(raster.image(tag, template.load(name)))
+    assert READERS[reader](image) == {tag.link}
+
+
+@pytest.mark.parametrize("reader", ["zxing-cpp", "OpenCV", "zbar"])
+@pytest.mark.parametrize("name", template.names())
+def test_qr_is_read_from_the_rasterised_pdf(tag, name, reader, rasterised_pdf, with_margin):
+    image = with_margin(rasterised_pdf(tag, template.load(name)))
+    assert READERS[reader](image) == {tag.link}
+
+
+def test_code_128_says_the_number(tag, rasterised_pdf, with_margin):
+    hang = template.load("hang_tag")
+    for image in (raster.image(tag, hang), rasterised_pdf(tag, hang)):
+        assert zxing_bars(with_margin(image)) == {tag.number}
+
+
+@pytest.mark.parametrize("name", template.names())
+def test_pdf_and_png_show_the_same(tag, name, rasterised_pdf):
+    """Ink in one is ink in the other, to a dot's breadth: hinting moves edges, nothing else."""
+    label = template.load(name)
+    dots = np.asarray(raster.image(tag, label).convert("L")) < 128
+    paper = np.asarray(rasterised_pdf(tag, label, dpi=203).resize(dots.shape[::-1])) < 128
+    assert np.mean(dots & ~_spread(paper)) < 0.004
+    assert np.mean(paper & ~_spread(dots)) < 0.004
+
+
+def _spread(ink: np.ndarray) -> np.ndarray:
+    """The ink and the dots next to it."""
+    padded = np.pad(ink, 1)
+    rows, columns = ink.shape
+    return np.any([padded[y : y + rows, x : x + columns] for y in range(3) for x in range(3)], axis=0)
