@@ -7,6 +7,7 @@ date; a test does the same in memory and names what a language is missing.
 
 from __future__ import annotations
 
+import ast
 import re
 import sys
 from functools import cache
@@ -23,8 +24,21 @@ from api.scan.i18n import LANGUAGES
 from tagger.trade.tables import tables
 
 ROOT: Final = Path(str(resources.files("api"))).parent
-_KEYWORDS: Final = {"t": None, "N_": None, "gettext": None, "Problem": (3, 4)}
+_KEYWORDS: Final = {"t": None, "N_": None}
 _PYTHON = "python"
+_PROBLEMS: Final = {"Problem": 2, "_wrong": 2, "SpecValueError": 2, "_refusal": 0, "refuse": 0}
+_NAMES: Final = {"why", "mend", "text", "reason"}
+_TABLES: Final = {"_INSTEAD"}
+# Whose refusals and warnings a visitor of the public pages can meet.
+_SPEAKING: Final = (
+    *(f"tagger/code/{name}.py" for name in ("number", "link", "payload", "photo")),
+    *(
+        f"tagger/trade/{name}.py"
+        for name in ("assessing", "fitting", "geometry", "identify", "rating", "temperature", "tightening")
+    ),
+    *(f"tagger/store/{name}.py" for name in ("orders", "values")),
+    *(f"tagger/{name}.py" for name in ("spec", "errors", "units")),
+)
 
 
 def strings(domain: str) -> frozenset[str]:
@@ -35,14 +49,15 @@ def strings(domain: str) -> frozenset[str]:
 @cache
 def _of_tagger() -> frozenset[str]:
     steps = {row.text for row in tables().steps} | {row.source for row in tables().steps}
-    return frozenset(_extracted(_PYTHON, "tagger/words.py") | steps)
+    said = {text for name in _SPEAKING for text in spoken(ROOT / name)}
+    return frozenset(_extracted(_PYTHON, "tagger/words.py") | steps | said)
 
 
 @cache
 def _of_api() -> frozenset[str]:
     found: set[str] = set()
     for file in sorted((ROOT / "api" / "scan").glob("*.py")):
-        found |= _extracted(_PYTHON, str(file.relative_to(ROOT)))
+        found |= _extracted(_PYTHON, str(file.relative_to(ROOT))) | spoken(file)
     for file in sorted((ROOT / "api" / "templates" / "scan").glob("*.html")):
         found |= _in_jinja(file.read_text(encoding="utf-8"))
     for name in fill.TEMPLATES:
@@ -69,6 +84,54 @@ def _extracted(kind: str, name: str) -> set[str]:
 def _in_jinja(text: str) -> set[str]:
     """t("...") or t('...') inside a template."""
     return {match[2] for match in re.finditer(r"\bt\((['\"])(.*?)\1", text)}
+
+
+def spoken(file: Path) -> set[str]:
+    """The sentences a module puts into a Problem or a Warning_, places of figures numbered.
+
+    They are written as arguments (why, mend, text) or first given such a name.
+    """
+    found: set[str] = set()
+    for node in ast.walk(ast.parse(file.read_text(encoding="utf-8"))):
+        for value in _sentences(node):
+            text = _pattern(value)
+            if text and re.search(r"[a-z]{2}", re.sub(r"\{\d\}", "", text)):
+                found.add(text)
+    return found
+
+
+def _sentences(node: ast.AST) -> list[ast.expr]:
+    if isinstance(node, ast.Call):
+        name = node.func.attr if isinstance(node.func, ast.Attribute) else getattr(node.func, "id", "")
+        start = _PROBLEMS.get(name)
+        spoken_by_place = [] if start is None else node.args[start : start + 2]
+        return [*spoken_by_place, *(k.value for k in node.keywords if k.arg in _NAMES)]
+    if (
+        isinstance(node, ast.Assign)
+        and isinstance(node.targets[0], ast.Name)
+        and node.targets[0].id in _NAMES
+    ):
+        return [node.value]
+    if (
+        isinstance(node, ast.Assign)
+        and isinstance(node.targets[0], ast.Name)
+        and node.targets[0].id in _TABLES
+    ):
+        return list(node.value.values) if isinstance(node.value, ast.Dict) else []
+    return []
+
+
+def _pattern(value: ast.expr) -> str:
+    """A constant as it is, an f-string with its places numbered, nothing else."""
+    if isinstance(value, ast.Constant) and isinstance(value.value, str):
+        return value.value
+    if isinstance(value, ast.JoinedStr):
+        places = iter(range(len(value.values)))
+        return "".join(
+            str(part.value) if isinstance(part, ast.Constant) else f"{{{next(places)}}}"
+            for part in value.values
+        )
+    return ""
 
 
 def po_file(domain: str, lang: str) -> Path:

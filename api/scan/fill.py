@@ -17,7 +17,7 @@ from pystache.parsed import ParsedTemplate
 
 from api.scan.i18n import Translator
 
-TEMPLATES = ("tag", "end", "card", "assembly", "clocking", "nut")
+TEMPLATES = ("tag", "order", "end", "card", "assembly", "clocking", "nut", "refused")
 _TEXT = re.compile(r"\{\{#t\}\}(.*?)\{\{/t\}\}", re.DOTALL)
 
 

@@ -18,7 +18,7 @@ from api.scan.i18n import Translator
 from tagger import units
 from tagger.spec import Connection, End, TagContent, Tightening
 from tagger.trade import geometry, steps
-from tagger.trade.assessment import Assessment, Turns
+from tagger.trade.assessment import EndAdvice, Turns
 from tagger.trade.rows import FitStep
 from tagger.trade.tables import compact_name, tables
 from tagger.words import N_, Words
@@ -56,9 +56,23 @@ class _Shown:
     ends: str
 
 
-def guide(content: TagContent, assessed: Assessment | None, words: Words, t: Translator) -> dict[str, Any]:
-    """Phases with their steps, numbered through, each knowing the one before and after."""
-    shown = _merged(_of_end("A", content, assessed, words, t), _of_end("B", content, assessed, words, t))
+def guide(
+    content: TagContent,
+    radius: float | None,
+    advice: tuple[EndAdvice, EndAdvice] | None,
+    words: Words,
+    t: Translator,
+) -> dict[str, Any]:
+    """Phases with their steps, numbered through, each knowing the one before and after.
+
+    ``radius``: smallest bend radius in mm. ``advice``: for ends A and B the record's own advice,
+    which names the sources of its figures; None where the figures are those on the tag.
+    """
+    ours, theirs = (
+        _of_end(letter, content, radius, advice[place] if advice else None, words, t)
+        for place, letter in enumerate("AB")
+    )
+    shown = _merged(ours, theirs)
     total = len(shown)
     phases: list[dict[str, Any]] = []
     for n, step in enumerate(shown, 1):
@@ -99,11 +113,15 @@ def _merged(a: list[_Shown], b: list[_Shown]) -> list[_Shown]:
 
 
 def _of_end(
-    letter: str, content: TagContent, assessed: Assessment | None, words: Words, t: Translator
+    letter: str,
+    content: TagContent,
+    radius: float | None,
+    advice: EndAdvice | None,
+    words: Words,
+    t: Translator,
 ) -> list[_Shown]:
     spec = content.spec
     end, tightening = (spec.end_a, content.tighten_a) if letter == "A" else (spec.end_b, content.tighten_b)
-    radius = assessed.bend_radius_mm if assessed else None
     chosen = steps.steps_for(
         end, tightening, spec=spec, pressure_bar=content.working_pressure_bar, bend_radius_mm=radius,
         turns=_turns(end, tightening),
@@ -117,7 +135,7 @@ def _of_end(
             **{key: f"<strong>{escape(value)}</strong>" for key, value in figures.items()}
         )
         drawing = _picture(row.picture, content, tightening, words, t)
-        source = _source(row, letter, assessed, t)
+        source = _source(row, advice, t)
         found.append(_Shown(row, text, drawing, source, letter))
     return found
 
@@ -166,10 +184,9 @@ def _turns(end: End, tightening: Tightening | None) -> Turns | None:
     )
 
 
-def _source(row: FitStep, letter: str, assessed: Assessment | None, t: Translator) -> str:
+def _source(row: FitStep, advice: EndAdvice | None, t: Translator) -> str:
     if row.source != FIGURE_SOURCE:
         return t("Source: {source}", source=t(row.source))
-    advice = assessed and (assessed.end_a if letter == "A" else assessed.end_b)
     figures = (advice.torque, advice.flats, advice.turns) if advice else ()
     named = {"torque": 0, "flats": 1, "turns": 2}
     wanted = [figures[place] for key, place in named.items() if figures and f"{{{key}}}" in row.text]
@@ -241,7 +258,7 @@ def _bends() -> dict[str, list[Any]]:
     found: dict[str, list[Any]] = {}
     for standard, rows in tables().hose_bends.items():
         for row in rows:
-            if row.dash.isdigit():
+            if row.dash.isdigit() and int(row.dash) < 64:  # what a spec can name
                 radius, source, _ = geometry.bend_radius(
                     Hose(standard=standard, dash=int(row.dash)), tables()
                 )

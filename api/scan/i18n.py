@@ -7,6 +7,7 @@ translation shows in English, and a test names it.
 
 from __future__ import annotations
 
+import re
 from functools import cache
 from importlib import resources
 from typing import Final
@@ -47,6 +48,36 @@ class Translator:
     def __call__(self, text: str, **figures: object) -> str:
         found = self._messages.get(text, text)
         return found.format(**figures) if figures else found
+
+    def said(self, text: str) -> str:
+        """A sentence that the library put together in English ("has 10 characters, a tag number has 11").
+
+        Its pattern ("has {0} characters, a tag number has {1}") is what the catalogue holds; the
+        figures in it are put into the translated pattern. English, or an unknown sentence, stays.
+        """
+        if self.lang == "en" or text in self._messages:
+            return self._messages.get(text, text)
+        for pattern, message in _patterns(self.lang):
+            if found := pattern.fullmatch(text):
+                return message.format(*(self.said(part) for part in found.groups()))
+        return text
+
+
+@cache
+def _patterns(lang: str) -> list[tuple[re.Pattern[str], str]]:
+    """Messages with numbered places, the longest first, as patterns of their English sentences."""
+    numbered = [(key, text) for key, text in messages(lang).items() if "{0}" in key]
+    return [(as_pattern(key), text) for key, text in sorted(numbered, key=lambda pair: -len(pair[0]))]
+
+
+def as_pattern(message: str) -> re.Pattern[str]:
+    """A pattern for the sentences a message makes.
+
+    >>> as_pattern("has {0} characters").fullmatch("has 10 characters").groups()
+    ('10',)
+    """
+    pieces = re.split(r"\{\d\}", message)
+    return re.compile("(.*?)".join(re.escape(piece) for piece in pieces), re.DOTALL)
 
 
 def choose(request: Request) -> str:

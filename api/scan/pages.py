@@ -16,7 +16,7 @@ from markupsafe import Markup
 
 from api.scan.i18n import LANGUAGES, Translator, choose
 from api.security import content_policy
-from tagger.errors import TaggerError
+from tagger.errors import Problem, TaggerError
 from tagger.words import N_
 
 UNITS = ("metric", "inch")
@@ -24,7 +24,7 @@ LABELS = {  # what a refused field is called on a page
     "number": N_("Tag number"), "digits": N_("The digits in the link"), "link": N_("Link"),
     "quantity": N_("How many"), "needed_by": N_("Needed by"), "reference": N_("Your reference"),
     "contact.phone": N_("Telephone"), "contact.email": N_("E-mail"), "contact.name": N_("Name"),
-    "contact.company": N_("Company"), "changes": N_("What must be different"), "photo": N_("Photo"),
+    "contact.company": N_("Company"), "changes": N_("What must be different"), "image": N_("Photo"),
 }  # fmt: skip
 _YEAR = 365 * 24 * 3600
 VARY = "Accept, Accept-Encoding, Accept-Language, Cookie"
@@ -176,13 +176,20 @@ def refused(
 ) -> Response:
     """A refusal in words: what is wrong, and the mend; ``also``: (address, words) of what may be meant."""
     if wants(request, "text/html", "application/json") == "application/json":
-        problems = [problem.as_dict() for problem in error.problems]
+        t = Translator(choose(request))
+        problems = [problem.as_dict() | {"text": in_words(problem, t)} for problem in error.problems]
         return _not_kept(request, JSONResponse({"problems": problems}, status_code=status))
     t = Translator(choose(request))
     return page(
         request, "refused.html", status=status, title=t("This tag cannot be read"),
         problems=error.problems, typed=typed, also=also, labels=LABELS,
     )  # fmt: skip
+
+
+def in_words(problem: Problem, t: Translator) -> str:
+    """A refusal as one line in the reader's language."""
+    label = t(LABELS.get(problem.field, problem.field))
+    return f"{label}: {t.said(problem.why)}. {t.said(problem.mend)}".strip()
 
 
 def json_text(value: Any) -> Markup:

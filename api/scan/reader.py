@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import cache
 from importlib import resources
 from typing import Any
+from urllib.parse import quote
 
 from fastapi import APIRouter, HTTPException, Request
 from fastapi.responses import JSONResponse, Response
@@ -15,6 +16,7 @@ from api.security import content_policy
 from tagger import words as plain
 from tagger.code import payload
 from tagger.spec import Connection
+from tagger.trade.tables import tables as trade_tables
 
 router = APIRouter()
 FOR_EVER = "public, max-age=31536000, immutable"
@@ -57,9 +59,16 @@ def manifest(request: Request) -> Response:
 @router.get("/scan/shell", include_in_schema=False)
 def shell(request: Request) -> Response:
     """The page that a phone fills by itself when the network is gone."""
-    t = Translator(choose(request))
+    lang = choose(request)
     return pages.page(
-        request, "shell.html", keep=True, title=t("Hose tag"), script=pages.script("offline.js")
+        request,
+        "shell.html",
+        keep=True,
+        title=Translator(lang)("Hose tag"),
+        script=pages.script("offline.js"),
+        tables=pages.script("tables.json"),
+        words=pages.script(f"words-{lang}.json"),
+        email=quote(request.app.state.settings.shop_email, safe="@"),
     )
 
 
@@ -82,17 +91,37 @@ def shared_tables() -> dict[str, Any]:
     """Everything that is data and not language."""
     layouts = {"1": _layout(1)}
     named = {field["table"] for layout in layouts.values() for field in layout["fields"] if "table" in field}
+    sources = _Numbered()
+    rules = fit.rules()
+    rules["bends"] = {key: [mm, sources.place(source)] for key, (mm, source) in rules["bends"].items()}
+    known = trade_tables()
     return {
-        "version": pages.version(),
         "layouts": layouts,
         "points": {
             table: {str(p): n for p, n in payload.names(table).items()}
             for table in sorted(named | {"thread"})
         },
         "sized_by": {c.value: c.sized_by.value for c in Connection},
-        "mating": {key: [m.thread, m.across_mm, m.source] for key, m in dims.all_of().items()},
-        "fit": fit.rules(),
+        "mating": {key: [m.thread, m.across_mm, sources.place(m.source)] for key, m in dims.all_of().items()},
+        "fit": rules,
+        "storage": {
+            "life": known.rule("assembly_life_years_din").value,
+            "shelf": known.rule("assembly_storage_years_iso").value,
+        },
+        "sources": sources.texts,
     }
+
+
+class _Numbered:
+    """Texts that many rows share, each kept once."""
+
+    def __init__(self) -> None:
+        self.texts: list[str] = []
+
+    def place(self, text: str) -> int:
+        if text not in self.texts:
+            self.texts.append(text)
+        return self.texts.index(text)
 
 
 @cache

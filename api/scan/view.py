@@ -11,11 +11,11 @@ from datetime import date
 from typing import Any
 from urllib.parse import quote
 
-from api.scan import fit, picture
+from api.scan import fill, fit, picture
 from api.scan.i18n import Translator
 from tagger import units
 from tagger.code import number as tag_number
-from tagger.spec import End, LengthBasis, TagContent, Tightening
+from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
 from tagger.store import Assembly
 from tagger.trade.assessment import Assessment
 from tagger.trade.tables import tables
@@ -66,11 +66,11 @@ def build(tag: Tag, assessed: Assessment | None, lang: str, shop: Shop) -> View:
     content, spec = tag.content, tag.content.spec
     lines = sections(content, words, t)
     order_lines = _order_lines(tag, lines, t, shop)
-    guide = None if tag.withdrawn else fit.guide(content, assessed, words, t)
+    radius = assessed.bend_radius_mm if assessed else None
+    advice = (assessed.end_a, assessed.end_b) if assessed and tag.record else None
+    guide = None if tag.withdrawn else fit.guide(content, radius, advice, words, t)
     return {
         "number": tag_number.format(tag.number),
-        "number_compact": tag.number,
-        "digits": tag.digits or "",
         "withdrawn": _withdrawn(tag),
         "notices": _notices(tag, words, t),
         "warnings": _warnings(assessed, t),
@@ -86,12 +86,27 @@ def build(tag: Tag, assessed: Assessment | None, lang: str, shop: Shop) -> View:
         "length": _length(content, words, t, assessed if tag.record else None),
         "clocking": _clocking(content, words, t),
         "facts": _facts(tag, words, t, assessed),
-        "end_a_words": words.end(spec.end_a),
-        "end_b_words": words.end(spec.end_b),
+        "order_form": order_form(spec, words, number=tag.number, digits=tag.digits or ""),
         "order_lines": order_lines,
         "mailto": _mailto(tag, order_lines, t, shop),
         "fit": guide,
     }
+
+
+def order_form(
+    spec: AssemblySpec, words: Words, *, number: str = "", digits: str = "", spec_json: str = ""
+) -> str:
+    """The order form: for a tag by ``number`` and ``digits``, or for a spec without a tag."""
+    values = {
+        "number_compact": number,
+        "digits": digits,
+        "spec_json": spec_json,
+        "changes": not spec_json,
+        "length_words": units.show_length(spec.length_mm),
+        "end_a_words": words.end(spec.end_a),
+        "end_b_words": words.end(spec.end_b),
+    }
+    return fill.fill("order", values, words.language)
 
 
 def one_line(content: TagContent, words: Words) -> str:
@@ -186,7 +201,9 @@ def _notices(tag: Tag, words: Words, t: Translator) -> list[View]:
 
 
 def _warnings(assessed: Assessment | None, t: Translator) -> list[View]:
-    return [{"severity": w.severity, "words": t(w.text)} for w in (assessed.warnings if assessed else ())]
+    return [
+        {"severity": w.severity, "words": t.said(w.text)} for w in (assessed.warnings if assessed else ())
+    ]
 
 
 def _notice(severity: str, heading: str, text: str, **more: object) -> View:

@@ -28,8 +28,8 @@ self.addEventListener("fetch", (event) => {
 
 // Throws while an order still waits, so that the browser tries again later.
 async function sendOrders() {
-  const outcomes = await self.orderQueue.sendAll();
-  if (outcomes.some((outcome) => !outcome.reference && !outcome.refused)) throw new Error("an order still waits");
+  const entries = await self.orderQueue.sendAll();
+  if (entries.some((entry) => !entry.outcome)) throw new Error("an order still waits");
 }
 
 async function install() {

@@ -12,7 +12,8 @@ export function ready() {
 export function watchOutbox() {
   const place = document.querySelector("[data-outbox]");
   if (!place) return;
-  const look = () => outbox(place);
+  let looking = Promise.resolve();
+  const look = () => { looking = looking.then(() => { place.replaceChildren(); return outbox(place); }); };
   addEventListener("online", look);
   look();
 }
@@ -27,7 +28,9 @@ function enhance(form) {
     const order = Object.fromEntries(new FormData(form));
     try {
       await queue.keep(order);
-      show(form, await queue.send(order), order);
+      const outcome = await queue.send(order);
+      if (outcome.reference || outcome.refused) await queue.drop(order);
+      show(form, outcome, order);
     } finally {
       delete form.dataset.busy;
     }
@@ -62,15 +65,15 @@ async function laterEvenIfClosed() {
   await registration?.sync?.register("orders").catch(() => {});
 }
 
+// Says what became of the orders that waited, once; those still waiting are named each time.
 async function outbox(place) {
-  const outcomes = await queue.sendAll();
-  place.replaceChildren();
-  for (const { order, reference, refused } of outcomes) {
-    if (reference) place.append(notice(`${place.dataset.sent} ${reference}`, order));
-    else if (refused) place.append(notice(refused, order));
-    else place.append(notice(place.dataset.waiting, order));
+  const entries = await queue.sendAll();
+  for (const { order, outcome } of entries) {
+    const text = outcome?.reference ? `${place.dataset.sent} ${outcome.reference}` : outcome?.refused || place.dataset.waiting;
+    place.append(notice(text, order));
+    if (outcome) await queue.drop(order);
   }
-  place.hidden = !outcomes.length;
+  place.hidden = !place.childElementCount;
 }
 
 function notice(text, order) {

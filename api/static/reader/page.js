@@ -49,8 +49,14 @@ export function start() {
   copyAndShare();
   orders();
   watchOutbox();
+  camera();
 }
 
-start();
+async function camera() {
+  const section = document.querySelector("[data-camera]");
+  if (section && "BarcodeDetector" in window) (await import("./camera.js")).ready(section);
+}
+
+if (!document.querySelector("[data-offline]")) start();
 if (document.readyState === "complete") keep();
 else addEventListener("load", keep);

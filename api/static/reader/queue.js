@@ -28,38 +28,34 @@ globalThis.orderQueue = (() => {
     }
   }
 
-  const keep = (order) => work("readwrite", (table) => table.put(order));
+  const keep = (order, outcome) => work("readwrite", (table) => table.put({ key: order.key, order, outcome }));
   const drop = (order) => work("readwrite", (table) => table.delete(order.key));
   const waiting = () => work("readonly", (table) => table.getAll());
 
   // {reference} when the shop has it, {refused: words} when it will not take it, {} when it waits.
   async function send(order) {
-    let answer;
     try {
       const headers = { Accept: "application/json" };
-      answer = await fetch("/order", { method: "POST", headers, body: new URLSearchParams(order) });
+      const answer = await fetch("/order", { method: "POST", headers, body: new URLSearchParams(order) });
+      if (answer.ok) return { reference: (await answer.json()).reference };
+      if (answer.status !== 422 && answer.status !== 404) return {};
+      const { problems } = await answer.json();
+      return { refused: problems.map((problem) => problem.text).join(" ") };
     } catch {
       return {};
     }
-    if (answer.ok) {
-      const { reference } = await answer.json();
-      await drop(order);
-      return { reference };
-    }
-    if (answer.status === 422 || answer.status === 404) {
-      await drop(order);
-      const { problems } = await answer.json();
-      return { refused: problems.map((problem) => [problem.label || problem.field, problem.why, problem.mend].join(" ")).join("; ") };
-    }
-    return {};
   }
 
-  // Sends all that wait; returns what happened to each.
+  // Sends all that wait and keeps what became of each, until somebody has been told (`drop`).
   async function sendAll() {
-    const outcomes = [];
-    for (const order of await waiting()) outcomes.push({ order, ...(await send(order)) });
-    return outcomes;
+    const all = await waiting();
+    for (const entry of all) {
+      if (entry.outcome) continue;
+      const outcome = await send(entry.order);
+      if (outcome.reference || outcome.refused) await keep(entry.order, (entry.outcome = outcome));
+    }
+    return all;
   }
 
-  return { keep, waiting, send, sendAll };
+  return { keep, drop, waiting, send, sendAll };
 })();

@@ -1,0 +1,85 @@
+// The figures behind the pictures, as api/scan/picture.py computes them.
+
+import { fill } from "./fill.js";
+import { showLength } from "./units.js";
+import { angleOf, sizeKey } from "./words.js";
+
+const BORE = 1.5875, CARD_PX = 300;
+const rad = (degrees) => degrees * Math.PI / 180;
+const n = (value) => Math.floor(value * 100 + 0.5) / 100;
+
+export const mating = (end, tables) => tables.mating[`${end.connection}|${sizeKey(end)}`];
+
+export function endPicture(spec, which, words) {
+  const shapes = [spec.end_a, spec.end_b].map((end) => figures(end, spec.hose.dash, 1, words.tables));
+  const most = (name) => Math.max(...shapes.map((shape) => shape[name]));
+  const left = most("shell") * 1.5, top = most("high");
+  const shown = spec[which];
+  return fill(words.language.templates.card, {
+    left: n(-left), top: n(-top), width: n(left + most("reach")), height: n(top + most("low")),
+    px: CARD_PX, name: words.end(shown), shape: shapeOf(figures(shown, spec.hose.dash, 1, words.tables), words),
+  });
+}
+
+export function assemblyPicture(spec, words) {
+  const a = figures(spec.end_a, spec.hose.dash, 1, words.tables);
+  const b = figures(spec.end_b, spec.hose.dash, turned(spec), words.tables);
+  const hoseR = a.hose_r, hose = Math.max(a.shell, b.shell) * 1.6 + hoseR * 3;
+  const aX = a.reach, bX = aX + 2 * hose, width = bX + b.reach, font = width * 0.052;
+  const high = Math.max(a.high, b.high) + font * 1.3, low = Math.max(a.low, b.low);
+  const middle = (aX + bX) / 2;
+  a.hose_long = b.hose_long = n(hose);
+  return fill(words.language.templates.assembly, {
+    width: n(width), top: n(-high), height: n(high + low + font * 2.2), px: 640,
+    name: words.length(spec), a: shapeOf(a, words), b: shapeOf(b, words),
+    a_x: n(aX), b_x: n(bX), hose_r: hoseR, break_1: n(middle - hoseR * 0.3),
+    lean: n(hoseR * 0.5), gap: n(hoseR * 0.6),
+    from: n(aX - a.face), to: n(bX + b.face), tick: n(low + font * 0.2), tick_long: n(font * 0.8),
+    arrow: n(low + font * 0.6), head: n(font * 0.5), head_r: n(font * 0.25),
+    middle: n(middle), text_y: n(low + font * 1.7), font: n(font), length: showLength(spec.length_mm),
+    a_label: n(aX + a.shell / 2), b_label: n(bX - b.shell / 2), label_y: n(-a.shell_r - font * 0.4),
+  });
+}
+
+export function clockingPicture(spec, words) {
+  const deg = spec.clocking_deg || 0;
+  return fill(words.language.templates.clocking, { deg, apart: deg >= 25 && deg <= 335, name: words.clocking(spec) });
+}
+
+export function nutPicture(low, high, name, words) {
+  const least = low === null || low === high ? null : n(low * 60);
+  return fill(words.language.templates.nut, { turned: true, least, most: n(high * 60), name });
+}
+
+function shapeOf(values, words) { return fill(words.language.templates.end, values).trim(); }
+
+function turned(spec) {
+  const cos = Math.cos(rad(spec.clocking_deg || 0));
+  const size = Math.max(Math.abs(cos), 0.15);
+  return Math.abs(cos) > 1e-9 && cos < 0 ? -size : size;
+}
+
+function figures(end, hoseDash, flip, tables) {
+  const found = mating(end, tables);
+  const bore = hoseDash * BORE;
+  const across = found ? found[1] : bore * 1.4;
+  const hoseD = bore * 1.5, shellD = bore * 1.75, shell = bore * 2.2;
+  const degrees = angleOf(end), angle = rad(degrees), elbow = degrees > 0;
+  const fitting = across * (end.form === "flange_head" ? 0.5 : end.form === "male" ? 1.1 : 1);
+  const stem = bore * 0.6, corner = stem + (elbow ? bore * 0.5 : 0);
+  const given = end.drop_mm && degrees > 0 && degrees < 180 ? end.drop_mm / Math.sin(angle) : fitting + bore * 0.9;
+  const arm = elbow ? Math.min(Math.max(given, fitting + bore * 0.4), 8 * bore + fitting) : fitting;
+  const along = Math.cos(angle), aside = Math.sin(angle), port = arm - fitting, half = across * 0.7;
+  const down = (elbow ? arm * aside + half * along : half) * Math.abs(flip);
+  const up = Math.max(shellD / 2, elbow ? bore / 2 : half);
+  return {
+    hose_long: n(shell * 1.5), hose_r: n(hoseD / 2), hose_d: n(hoseD),
+    shell: n(shell), shell_r: n(shellD / 2), shell_d: n(shellD), shell_1: n(shell * 0.3), shell_2: n(shell * 0.65),
+    flip: n(flip), tube: n(bore * 0.9), tube_in: n(bore * 0.9 - 1.6), corner: n(corner),
+    port_x: n(corner + port * along), port_y: n(port * aside), angle: degrees, d: n(across),
+    male: end.form === "male", nut: end.form === "female_swivel" || end.form === "female_fixed",
+    swivel: end.form === "female_swivel", flange: end.form === "flange_head",
+    face: n(corner + arm * along), reach: n(corner + Math.max(arm * along, 0) + (elbow ? half * aside : 0)),
+    low: n(Math.max(flip > 0 ? down : up, shellD / 2)), high: n(flip > 0 ? up : Math.max(down, up)),
+  };
+}

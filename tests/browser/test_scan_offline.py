@@ -1,0 +1,133 @@
+"""No signal: the phone reads a tag it has never seen, and an order waits and arrives once."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tagger.code import number as tag_number
+from tagger.code import payload
+from tagger.spec import AssemblySpec
+from tagger.store import Store
+from tagger.trade import assess
+from tests.browser.conftest import Live
+from tests.browser.test_scan_tag import TWO_ELBOWS, path, registered
+
+OpenPage = Callable[..., Page]
+KEPT = """async () => {
+  await navigator.serviceWorker.ready;
+  const names = (await caches.keys()).filter((name) => name.startsWith("scan-") && name !== "scan-choice");
+  const kept = await Promise.all(names.map(async (name) => (await (await caches.open(name)).keys()).map((r) => r.url)));
+  return kept.flat().filter((url) => url.includes("words-") || url.includes("/shell")).length >= 2;
+}"""
+
+
+def unseen() -> str:
+    """The link of another shop's hose: no record here, never opened on this phone."""
+    spec = AssemblySpec.read({
+        "hose": {"standard": "EN 856 4SP", "dash": 16},
+        "end_a": {"connection": "flange_code62", "dash": 16, "form": "flange_head", "shape": "elbow_90"},
+        "end_b": {"connection": "orfs", "dash": 16, "form": "female_swivel", "shape": "elbow_45"},
+        "length_mm": 2400, "clocking_deg": 270,
+    })  # fmt: skip
+    digits = payload.encode(assess(spec).content_of(spec))
+    return f"/T/{tag_number.make()}/{digits}"
+
+
+def without_network(page: Page, live: Live) -> None:
+    page.context.set_offline(True)
+    reached = page.evaluate(
+        "() => fetch('/find?' + Math.random(), {cache: 'no-store'}).then(() => true, () => false)"
+    )
+    assert not reached
+
+
+@pytest.fixture
+def phone(live: Live, open_page: OpenPage) -> Page:
+    """A phone that has opened one tag page, with a signal."""
+    page = open_page()
+    page.goto(live.url + path(registered(live)))
+    page.wait_for_function(KEPT)
+    return page
+
+
+def test_a_tag_never_seen_opens_without_a_network(live: Live, phone: Page) -> None:
+    without_network(phone, live)
+    phone.goto(live.url + unseen())
+    expect(phone.locator(".notice").first).to_contain_text("No signal: read from the tag itself")
+    expect(phone.locator("h1")).to_contain_text("EN 856 4SP -16")
+    expect(phone.locator(".plate")).to_contain_text("bar")
+    expect(phone.locator("#spec")).to_contain_text("270° counter-clockwise")
+    assert phone.locator("#spec svg").count() == 4
+    phone.locator(".tabs").get_by_role("link", name="Fit it").click()
+    phone.get_by_role("link", name="Start, one step at a time").click()
+    expect(phone.locator(".step:visible")).to_have_count(1)
+    text = phone.locator("#fit").evaluate("e => e.textContent")
+    for wanted in ("lock it out", "each screw", "O-ring", "cardboard", "270°"):
+        assert wanted in text
+
+
+def test_units_and_language_hold_without_a_network(live: Live, phone: Page) -> None:
+    without_network(phone, live)
+    link = live.url + unseen()
+    phone.goto(link)
+    phone.get_by_text("Language, units").click()
+    phone.get_by_role("link", name="psi, in first").click()
+    assert "units-inch" in (phone.locator("html").get_attribute("class") or "")
+    phone.goto(link + "?lang=en#order")
+    expect(phone.get_by_role("button", name="Send the order")).to_be_visible()
+
+
+def test_an_order_made_offline_arrives_exactly_once(live: Live, phone: Page) -> None:
+    without_network(phone, live)
+    link = unseen()
+    phone.goto(live.url + link + "#order")
+    phone.get_by_label("Your reference").fill("from the pit")
+    phone.get_by_label("Telephone").fill("+44 1632 960 333")
+    phone.get_by_role("button", name="Send the order").dblclick()
+    expect(phone.locator("[data-done]")).to_contain_text("Your order waits on this phone")
+    assert not found(live.store)
+    phone.context.set_offline(False)
+    phone.reload()
+    expect(phone.locator("[data-outbox]")).to_contain_text("Your order was sent")
+    phone.reload()
+    phone.goto(live.url + "/find")
+    deadline = time.monotonic() + 3
+    while time.monotonic() < deadline and not found(live.store):
+        time.sleep(0.1)
+    orders = found(live.store)
+    assert len(orders) == 1
+    assert orders[0].spec.hose.standard == "EN 856 4SP"
+    assert orders[0].number == link.split("/")[2]
+
+
+def test_an_order_sent_again_after_a_lost_answer_is_one_order(live: Live, phone: Page) -> None:
+    """The shop keeps the order, the answer is lost on the way back, the phone sends it again."""
+    assembly = registered(live, TWO_ELBOWS)
+    phone.goto(live.url + path(assembly) + "#order")
+    lost = []
+
+    def lose(route) -> None:  # type: ignore[no-untyped-def]
+        if not lost:
+            lost.append(route.fetch().status)
+            route.abort()
+        else:
+            route.continue_()
+
+    phone.context.route("**/order", lose)
+    phone.get_by_label("Your reference").fill("bad line")
+    phone.get_by_label("Telephone").fill("1")
+    phone.get_by_role("button", name="Send the order").click()
+    expect(phone.locator("[data-done]")).to_contain_text("waits on this phone")
+    assert lost == [201]
+    phone.reload()
+    expect(phone.locator("[data-outbox]")).to_contain_text("Your order was sent")
+    orders = [o for o in live.store.orders(number=assembly.number) if o.customer_reference == "bad line"]
+    assert len(orders) == 1
+
+
+def found(store: Store):  # type: ignore[no-untyped-def]
+    return [order for order in store.orders() if order.customer_reference == "from the pit"]

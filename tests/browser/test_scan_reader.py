@@ -1,0 +1,111 @@
+"""The phone's own reader: same vectors, same words, same pictures as the library's Python."""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Callable
+from datetime import date
+from html import unescape
+from pathlib import Path
+from typing import Any
+
+import pytest
+from api.scan import fill, view
+from api.scan.reader import shared_tables, words_of
+from api.scan.tag import assessment_of
+from api.scan.view import Shop, Tag
+from playwright.sync_api import Page
+from tagger.code import number as tag_number
+from tagger.code import payload
+from tagger.errors import PayloadError
+from tests.browser.conftest import Live
+
+OpenPage = Callable[..., Page]
+GOLDEN = json.loads((Path(__file__).parents[1] / "golden" / "payload_v1.json").read_text(encoding="utf-8"))
+NUMBER = "7K3MQ9XW2R1"
+
+DECODE = """async ([digits, base, tables]) => {
+  const { decode } = await import(`${base}/payload.js`);
+  return digits.map((each) => { try { return decode(each, tables); } catch (error) { return { refused: error.message }; } });
+}"""
+READ = """async ([paths, base, tables, language, today, shop]) => {
+  const { read } = await import(`${base}/offline.js`);
+  const { Words } = await import(`${base}/words.js`);
+  const words = new Words(language, tables);
+  return paths.map((path) => read(path, words, today, shop).html);
+}"""
+
+
+@pytest.fixture
+def reader(live: Live, open_page: OpenPage) -> tuple[Page, str]:
+    """A page of ours, and where its modules are."""
+    page = open_page()
+    page.goto(live.url + "/find")
+    src = page.locator("script[type=module]").get_attribute("src")
+    assert src
+    return page, src.rsplit("/", 1)[0]
+
+
+def test_golden_vectors_decode_in_the_browser(reader: tuple[Page, str]) -> None:
+    page, base = reader
+    digits = [vector["digits"] for vector in GOLDEN]
+    found = page.evaluate(DECODE, [digits, base, shared_tables()])
+    for vector, content in zip(GOLDEN, found, strict=True):
+        expected = payload.decode(vector["digits"]).model_dump(mode="json")
+        assert content == expected, vector["name"]
+
+
+def test_damaged_digits_are_refused_in_the_browser_as_in_python(reader: tuple[Page, str]) -> None:
+    page, base = reader
+    digits = GOLDEN[0]["digits"]
+    damaged = [digits[:at] + str((int(digits[at]) + 1) % 10) + digits[at + 1 :] for at in range(len(digits))]
+    damaged += [digits[:-1], digits + "0", "", "12345", "x" * 20, "9" * 300]
+    found = page.evaluate(DECODE, [damaged, base, shared_tables()])
+    for text, content in zip(damaged, found, strict=True):
+        with pytest.raises(PayloadError):
+            payload.decode(text)
+        assert "refused" in content, text
+
+
+def test_numbers_are_checked_alike(reader: tuple[Page, str]) -> None:
+    page, base = reader
+    numbers = [tag_number.make() for _ in range(50)]
+    wrong = [n[:3] + ("A" if n[3] != "A" else "B") + n[4:] for n in numbers] + ["", "7K3MQ", "U" * 11]
+    script = "async ([all, base]) => { const { isValid } = await import(`${base}/number.js`); return all.map(isValid); }"
+    assert page.evaluate(script, [numbers + wrong, base]) == [True] * len(numbers) + [
+        tag_number.is_valid(n) for n in wrong
+    ]
+
+
+@pytest.mark.parametrize("lang", ["en", "fr", "es", "de"])
+def test_the_phone_says_what_the_server_says(reader: tuple[Page, str], lang: str) -> None:
+    page, base = reader
+    today = date.today().isoformat()
+    paths = [f"/T/{NUMBER}/{vector['digits']}" for vector in GOLDEN]
+    shop = {"base": "https://tags.example.com", "email": "orders@example.com"}
+    found = page.evaluate(READ, [paths, base, shared_tables(), words_of(lang), today, shop])
+    for vector, html in zip(GOLDEN, found, strict=True):
+        content = payload.decode(vector["digits"])
+        tag = Tag(NUMBER, vector["digits"], content, None, content)
+        values = view.build(tag, assessment_of(tag), lang, Shop(shop["base"], email=shop["email"]))
+        server = fill.fill("tag", values | {"warnings": [], "notices": values["notices"][1:]}, lang)
+        assert _plain(_without_first_notice(html)) == _plain(server), vector["name"]
+
+
+def _without_first_notice(html: str) -> str:
+    """The phone says in its first notice why it shows the tag and not a record."""
+    return re.sub(r'<div class="notice.*?</div>', "", html, count=1, flags=re.DOTALL)
+
+
+def _plain(html: str) -> list[str]:
+    """Elements and text without the blanks between them, for comparing."""
+    pieces = re.split(r"(<[^>]*>)", unescape(html))
+    return [" ".join(piece.split()) for piece in pieces if piece.strip()]
+
+
+def test_the_tables_a_phone_keeps_are_small() -> None:
+    import gzip
+
+    shared: Any = json.dumps(shared_tables(), ensure_ascii=False).encode()
+    assert len(gzip.compress(shared)) < 25_000
