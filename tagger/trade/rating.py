@@ -55,7 +55,7 @@ def hose_rating(hose: Hose, tables: Tables) -> tuple[PartRating, list[Warning_]]
     found = [
         r
         for r in tables.hose_pressures.get(standard.standard, ())
-        if r.dash in (str(hose.dash), "all") and (edition is None or r.edition == edition.edition)
+        if r.dash in (str(hose.dash), "all") and (edition is None or r.edition == edition.figures)
     ]
     if not found:
         return _not_known("hose", f"no source gives {standard.standard} -{hose.dash}"), []

@@ -51,6 +51,29 @@ class ThreadRow:
 
 
 @dataclass(frozen=True, slots=True)
+class SeatRow:
+    """What a seat gauge or the eye says of a form, and how often."""
+
+    family: Connection
+    form: str
+    seat: str
+    share: float
+    source: str
+    confidence: str
+
+
+@dataclass(frozen=True, slots=True)
+class LookAlike:
+    """Two families that are taken for each other, and how they differ."""
+
+    family: Connection
+    other: Connection
+    text: str
+    source: str
+    confidence: str
+
+
+@dataclass(frozen=True, slots=True)
 class HexRow:
     """Width across flats of the nut (or of the body, where there is no nut), in mm."""
 
@@ -114,10 +137,14 @@ class HoseStandard:
 
 @dataclass(frozen=True, slots=True)
 class HoseEdition:
-    """An edition whose ratings differ; ``from_year`` is empty where no source dates it."""
+    """An edition as printed on the hose, and the edition of hose_pressure.csv it is rated by.
+
+    ``from_year`` is empty where no source dates it.
+    """
 
     standard: str
     edition: str
+    figures: str
     from_year: int | None
     meaning: str
     source: str

@@ -15,7 +15,7 @@ from pathlib import Path
 from typing import Any, TypeVar
 
 from tagger.errors import Problem, TradeError
-from tagger.spec import Connection, Hose, dash_of_pipe
+from tagger.spec import Connection, Hose, Sizing, dash_of_pipe
 from tagger.trade import rows as row
 
 DATA = Path(__file__).parent / "data"
@@ -29,6 +29,8 @@ BORE_MM = {
 FILES: dict[str, type[Any]] = {
     "families": row.Family,
     "connections": row.ThreadRow,
+    "seats": row.SeatRow,
+    "look_alikes": row.LookAlike,
     "hexes": row.HexRow,
     "flanges": row.FlangeRow,
     "connection_pressure": row.PressureRow,
@@ -47,6 +49,8 @@ FILES: dict[str, type[Any]] = {
 KEYS: dict[str, tuple[str, ...]] = {
     "families": ("family",),
     "connections": ("family", "size"),
+    "seats": ("family", "form"),
+    "look_alikes": ("family", "other"),
     "hexes": ("family", "size"),
     "flanges": ("family", "size", "what"),
     "connection_pressure": ("family", "size", "forms", "shapes", "material"),
@@ -66,12 +70,14 @@ KEYS: dict[str, tuple[str, ...]] = {
 T = TypeVar("T")
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Tables:
     """All rows, with the look-ups that need more than a filter."""
 
     families: dict[Connection, row.Family]
     threads: dict[tuple[Connection, str], row.ThreadRow]
+    seats: tuple[row.SeatRow, ...]
+    look_alikes: tuple[row.LookAlike, ...]
     hexes: tuple[row.HexRow, ...]
     flanges: tuple[row.FlangeRow, ...]
     end_pressures: dict[tuple[Connection, str], tuple[row.PressureRow, ...]]
@@ -100,6 +106,8 @@ class Tables:
         return cls(
             families={r.family: r for r in raw["families"]},
             threads={(r.family, r.size): r for r in raw["connections"]},
+            seats=raw["seats"],
+            look_alikes=raw["look_alikes"],
             hexes=raw["hexes"],
             flanges=raw["flanges"],
             end_pressures=_grouped(raw["connection_pressure"], lambda r: (r.family, r.size)),
@@ -177,10 +185,10 @@ def compact_name(name: str) -> str:
 
 
 def size_order(family: Connection, size: str) -> float:
-    """A number to sort sizes by."""
+    """A number to sort the sizes of a family by."""
     if match := re.match(r"M(\d+)", size):
         return float(match[1])
-    return float(size) if size.isdigit() else float(dash_of_pipe(size))
+    return float(dash_of_pipe(size)) if family.sized_by is Sizing.PIPE else float(size)
 
 
 def _grouped(items: Iterable[T], key: Any) -> dict[Any, tuple[T, ...]]:

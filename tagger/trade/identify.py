@@ -1,0 +1,423 @@
+"""From what was measured to which connection it can be: ranked candidates, and what to measure next.
+
+No candidate is ever called certain while another remains. A candidate whose seat is not the
+one measured is shown as contradicted, never as a match: threads that screw together do not
+make seats that seal.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from tagger.errors import Problem, SpecError, UnitError
+from tagger.spec import Connection, Form, Sizing
+from tagger.trade import measuring
+from tagger.trade.measuring import SEATS, Array, Errors, Pool
+from tagger.trade.tables import Tables
+from tagger.trade.tables import tables as our_tables
+from tagger.units import inch_text, number_text, read_length_mm
+
+__all__ = ["SEATS", "Candidate", "Errors", "Identification", "Measurements", "Next", "identify"]
+
+SHOWN_FROM = 0.005  # of the likelihood; below it a candidate is not worth a line
+REMAINS_FROM = 0.05  # above it a candidate still stands beside the best
+LEAST_SHOWN, MOST_SHOWN = 3, 12
+WORTH_MEASURING = 0.02  # bits
+DOES_NOT_KNOW = {"", "?", "unknown", "don't know", "dont know", "not known"}
+
+_ASK = {
+    "seat": ("the seat: its angle with a seat gauge, or whether it is an O-ring face, an O-ring boss, flat, or a "
+             "taper thread with no seat", "seat_gauge"),
+    "thread": ("the thread's diameter with a caliper: outside on a male, inside on a female", "caliper"),
+    "tpi": ("the pitch with a thread gauge: threads per inch, or millimetres", "thread_gauge"),
+    "hex": ("the nut across its flats", "caliper"),
+    "tube_od": ("the outside diameter of the tube it goes on", "caliper"),
+    "flange_od": ("the diameter of the flange head", "caliper"),
+    "bolt_spacing": ("the distance between the bolts, centre to centre, along the longer side", "caliper"),
+}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Measurements:
+    """What is known; None where nothing is. Lengths in mm, pitch as threads per inch.
+
+    ``form`` may be left out; ``thread_od_mm`` means a male and ``thread_id_mm`` a female.
+    """
+
+    form: Form | None = None
+    thread_od_mm: float | None = None
+    thread_id_mm: float | None = None
+    tpi: float | None = None
+    seat: str | None = None
+    hex_mm: float | None = None
+    tube_od_mm: float | None = None
+    flange_od_mm: float | None = None
+    bolt_spacing_mm: float | None = None
+
+    @classmethod
+    def read(
+        cls,
+        *,
+        form: object = None,
+        thread_od: object = None,
+        thread_id: object = None,
+        tpi: object = None,
+        pitch: object = None,
+        seat: object = None,
+        hex: object = None,
+        tube_od: object = None,
+        flange_od: object = None,
+        bolt_spacing: object = None,
+    ) -> Measurements:
+        """From what people type: "1 1/16 in", "26.9", "12", "don't know".
+
+        Raises SpecError naming every field that cannot be read.
+        """
+        problems: list[Problem] = []
+
+        def length(field: str, value: object) -> float | None:
+            return _read_length(field, value, problems)
+
+        found = cls(
+            form=_read_form(form, problems),
+            thread_od_mm=length("thread_od", thread_od),
+            thread_id_mm=length("thread_id", thread_id),
+            tpi=_read_pitch(tpi, pitch, problems),
+            seat=_read_seat(seat, problems),
+            hex_mm=length("hex", hex),
+            tube_od_mm=length("tube_od", tube_od),
+            flange_od_mm=length("flange_od", flange_od),
+            bolt_spacing_mm=length("bolt_spacing", bolt_spacing),
+        )
+        if not problems:
+            problems = found._contradictions()
+        if problems:
+            raise SpecError(problems)
+        return found
+
+    def _contradictions(self) -> list[Problem]:
+        if self.thread_od_mm is not None and self.thread_id_mm is not None:
+            return [
+                Problem(
+                    "thread_id", self.thread_id_mm, "was given with thread_od", "Give the one you measured."
+                )
+            ]
+        if self.form is Form.MALE and self.thread_id_mm is not None:
+            return [
+                Problem(
+                    "thread_id", self.thread_id_mm, "a male thread is measured outside", "Give thread_od."
+                )
+            ]
+        if self.form in (Form.FEMALE_SWIVEL, Form.FEMALE_FIXED) and self.thread_od_mm is not None:
+            return [
+                Problem(
+                    "thread_od", self.thread_od_mm, "a female thread is measured inside", "Give thread_id."
+                )
+            ]
+        if all(value is None for value in vars(self).values()):
+            return [
+                Problem("measurements", None, "none was given", "Give at least one, for example thread_od.")
+            ]
+        return []
+
+    def forms(self) -> set[Form]:
+        """The forms it can have."""
+        if self.form is not None:
+            return {self.form}
+        if self.thread_od_mm is not None:
+            return {Form.MALE}
+        if self.thread_id_mm is not None:
+            return {Form.FEMALE_SWIVEL, Form.FEMALE_FIXED}
+        return set(Form)
+
+    def readings(self) -> dict[str, float]:
+        """The readings by feature; a seat as its place in SEATS."""
+        thread = self.thread_od_mm if self.thread_od_mm is not None else self.thread_id_mm
+        found = {
+            "thread": thread, "tpi": self.tpi, "hex": self.hex_mm, "tube_od": self.tube_od_mm,
+            "flange_od": self.flange_od_mm, "bolt_spacing": self.bolt_spacing_mm,
+            "seat": None if self.seat is None else float(SEATS.index(self.seat)),
+        }  # fmt: skip
+        return {name: value for name, value in found.items() if value is not None}
+
+
+@dataclass(frozen=True)
+class Candidate:
+    """One connection it can be. ``contradicts`` names what was measured and does not fit."""
+
+    connection: Connection
+    size: str
+    form: Form
+    thread: str
+    likelihood: float
+    reasons: tuple[str, ...]
+    contradicts: tuple[str, ...]
+    look_alikes: tuple[str, ...]
+
+    @property
+    def size_key(self) -> tuple[str, int | str]:
+        """("dash", 12) or ("size", "3/4")."""
+        if self.connection.sized_by is Sizing.DASH:
+            return "dash", int(self.size)
+        return "size", self.size
+
+
+@dataclass(frozen=True)
+class Next:
+    """The measurement that separates the candidates best; ``bits`` is what it is expected to tell."""
+
+    feature: str
+    what: str
+    why: str
+    picture: str
+    bits: float
+
+
+@dataclass(frozen=True)
+class Identification:
+    """Candidates best first. ``summary`` is one sentence; ``measure_next`` None where nothing helps."""
+
+    candidates: tuple[Candidate, ...]
+    measure_next: Next | None
+    remaining: int
+    summary: str
+
+
+def identify(
+    measured: Measurements, tables: Tables | None = None, errors: Errors | None = None
+) -> Identification:
+    """Which connections the measurements can be, by likelihood."""
+    tables = tables or our_tables()
+    errors = errors or Errors()
+    pool = measuring.pool(tables)
+    among, weights, fits = posterior(pool, measured, errors)
+    if among.size == 0:
+        return Identification((), None, 0, "Nothing in the tables has this form with these measurements.")
+    order = np.argsort(-weights, kind="stable")
+    count = int(min(MOST_SHOWN, max(LEAST_SHOWN, (weights >= SHOWN_FROM).sum()), among.size))
+    candidates = tuple(
+        _candidate(pool, int(among[n]), float(weights[n]), measured, errors, tables) for n in order[:count]
+    )
+    remaining = int((weights >= REMAINS_FROM).sum())
+    following = _next(pool, among, weights, measured, errors) if remaining > 1 else None
+    return Identification(candidates, following, remaining, _summary(candidates, remaining, fits))
+
+
+def posterior(pool: Pool, measured: Measurements, errors: Errors) -> tuple[Array, Array, bool]:
+    """Places in the pool, their likelihoods (together 1), and whether the best fits at all."""
+    forms = measured.forms()
+    among = np.array([n for n, form in enumerate(pool.forms) if form in forms], dtype=int)
+    if among.size == 0:
+        return among, np.empty(0), False
+    weights = np.full(among.size, 1.0)
+    fits = True
+    for feature, value in measured.readings().items():
+        like = measuring.density(pool, feature, np.array([value]), errors, among)[0]
+        if feature == "thread":
+            fits = bool(like.max() > measuring.FAR_OFF / errors.diameter_mm / 5)
+        weights = weights * like
+    return among, weights / weights.sum(), fits
+
+
+def _next(pool: Pool, among: Array, weights: Array, measured: Measurements, errors: Errors) -> Next | None:
+    keep = weights >= SHOWN_FROM
+    among, weights = among[keep], weights[keep] / weights[keep].sum()
+    open_features = [f for f in ("seat", *measuring.CONTINUOUS) if f not in measured.readings()]
+    told = {f: measuring.information(pool, f, among, weights, errors) for f in open_features}
+    if not told or max(told.values()) < WORTH_MEASURING:
+        return None
+    best = max(told, key=lambda f: told[f])
+    what, picture = _ASK[best]
+    names = _joined([f"{pool.families[n]} {_size_text(pool.families[n], pool.sizes[n])}" for n in among[:4]])
+    return Next(best, what, f"It separates {names} best.", picture, round(told[best], 3))
+
+
+def _candidate(
+    pool: Pool, n: int, likelihood: float, measured: Measurements, errors: Errors, tables: Tables
+) -> Candidate:
+    reasons, contradicts = [], []
+    for feature, value in measured.readings().items():
+        text, fits = _reason(pool, n, feature, value, errors)
+        reasons.append(text)
+        if not fits:
+            contradicts.append(feature)
+    return Candidate(
+        connection=pool.families[n],
+        size=pool.sizes[n],
+        form=pool.forms[n],
+        thread=pool.threads[n],
+        likelihood=likelihood,
+        reasons=tuple(reasons),
+        contradicts=tuple(contradicts),
+        look_alikes=_look_alikes(pool, n, tables),
+    )
+
+
+def _reason(pool: Pool, n: int, feature: str, value: float, errors: Errors) -> tuple[str, bool]:
+    """Why a reading speaks for or against a candidate, and whether it fits."""
+    if feature == "seat":
+        return _seat_reason(pool, n, SEATS[int(value)])
+    low, high = pool.low[feature][n], pool.high[feature][n]
+    if np.isnan(low).all():
+        return f"{_NAMES[feature]}: no figure in the tables for this one", True
+    off = np.where(value < low, low - value, np.where(value > high, value - high, 0.0))
+    near = int(np.nanargmin(off))
+    allowed = 3 * errors.of(feature)
+    fits = bool(off[near] <= allowed) or feature == "hex"
+    nominal = high[near] if feature in ("thread", "hex") and pool.forms[n] is Form.MALE else low[near]
+    if feature == "tpi":
+        shown = f"{number_text(value, 2)} threads per inch measured, {number_text(float(nominal), 2)} nominal"
+    else:
+        shown = f"{_NAMES[feature]} {_both(value)} measured, {_both(float(nominal))} nominal"
+    return f"{shown}: {'fits' if off[near] <= allowed else 'does not fit'}", fits
+
+
+def _seat_reason(pool: Pool, n: int, seat: str) -> tuple[str, bool]:
+    shares = pool.seats[n]
+    own = [SEATS[k] for k in np.argsort(-shares) if shares[k] > measuring.SEAT_MISREAD / 2]
+    if seat in own:
+        return f"seat {_seat_text(seat)}: fits", True
+    text = f"seat {_seat_text(seat)} measured, this one has {' or '.join(_seat_text(s) for s in own)}: not a match"
+    return f"{text}; two different seats do not make a reliable seal", False
+
+
+def _look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[str, ...]:
+    """Sentences on the families that share this candidate's thread."""
+    family, form = pool.families[n], pool.forms[n]
+    found = []
+    for alike in tables.look_alikes:
+        if family not in (alike.family, alike.other):
+            continue
+        other = alike.other if alike.family is family else alike.family
+        sizes = [
+            _size_text(other, pool.sizes[m])
+            for m in range(len(pool))
+            if pool.families[m] is other and pool.forms[m] is form and _same_thread(pool, n, m)
+        ]
+        if sizes:
+            found.append(f"{family} and {other} ({', '.join(sizes)}) {alike.text}.")
+    return tuple(found)
+
+
+def _same_thread(pool: Pool, n: int, m: int) -> bool:
+    """Whether two candidates are within what a caliper and a gauge can tell apart."""
+    feature = "bolt_spacing" if np.isnan(pool.low["tpi"][n]).all() else "thread"
+    gap = max(pool.low[feature][n, 0], pool.low[feature][m, 0]) - min(
+        pool.high[feature][n, 0], pool.high[feature][m, 0]
+    )
+    if feature == "bolt_spacing":
+        return bool(gap < 4)
+    return bool(gap < 0.3 and abs(pool.low["tpi"][n, 0] - pool.low["tpi"][m, 0]) < 0.75)
+
+
+def _summary(candidates: tuple[Candidate, ...], remaining: int, fits: bool) -> str:
+    best = candidates[0]
+    name = f"{best.connection} {_size_text(best.connection, best.size)}"
+    if best.contradicts == ("seat",) and fits:
+        return (
+            f"The thread is that of {name}, but the seat is not: two different seats do not make a reliable seal. "
+            f"No connection in the tables has both. Measure again."
+        )
+    if best.contradicts or not fits:
+        return f"Nothing in the tables fits all that was measured; {name} is nearest. Measure again."
+    if remaining > 1:
+        others = _joined(
+            [f"{c.connection} {_size_text(c.connection, c.size)}" for c in candidates[1:remaining]]
+        )
+        return f"It can be {name}, and also {others}."
+    return f"Of the connections in the tables only {name} fits."
+
+
+_NAMES = {
+    "thread": "thread", "tpi": "pitch", "hex": "hexagon", "tube_od": "tube", "flange_od": "flange head",
+    "bolt_spacing": "bolt spacing",
+}  # fmt: skip
+
+
+def _both(mm: float) -> str:
+    return f"{number_text(mm, 2)} mm ({inch_text(mm)})"
+
+
+def _seat_text(seat: str) -> str:
+    words = {"face": "O-ring face", "boss": "O-ring boss", "flat": "flat", "taper": "taper thread"}
+    return words.get(seat, f"{seat} degrees")
+
+
+def _size_text(family: Connection, size: str) -> str:
+    if family.sized_by is Sizing.DASH:
+        return f"-{size}"
+    return f"{size} mm" if family.sized_by is Sizing.TUBE else size
+
+
+def _joined(names: list[str]) -> str:
+    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
+
+
+def _unknown(value: object) -> bool:
+    return value is None or (isinstance(value, str) and value.strip().casefold() in DOES_NOT_KNOW)
+
+
+def _read_length(field: str, value: object, problems: list[Problem]) -> float | None:
+    if _unknown(value):
+        return None
+    try:
+        found = read_length_mm(value)
+    except UnitError as error:
+        problems += [Problem(field, p.value, p.why, p.mend) for p in error.problems]
+        return None
+    if not 0 < found < 1000:
+        problems.append(Problem(field, value, "is not a size of a fitting", "Check the unit."))
+    return found
+
+
+def _read_pitch(tpi: object, pitch: object, problems: list[Problem]) -> float | None:
+    if not _unknown(tpi) and not _unknown(pitch):
+        problems.append(Problem("pitch", pitch, "was given with tpi", "Give one of them."))
+        return None
+    if not _unknown(pitch):
+        mm = _read_length("pitch", pitch, problems)
+        if mm is not None and not 0.3 <= mm <= 6:
+            problems.append(
+                Problem("pitch", pitch, "is not a pitch of a fitting", "Give mm, for example 1.5.")
+            )
+            return None
+        return None if mm is None else 25.4 / mm
+    if _unknown(tpi):
+        return None
+    try:
+        found = read_length_mm(tpi if isinstance(tpi, int | float) else f"{tpi} mm")
+    except UnitError:
+        problems.append(
+            Problem("tpi", tpi, "is not a number of threads per inch", "Give for example 12 or 11 1/2.")
+        )
+        return None
+    if not 4 <= found <= 80:
+        problems.append(
+            Problem("tpi", tpi, "is not a number of threads per inch", "Give for example 12 or 11 1/2.")
+        )
+        return None
+    return found
+
+
+def _read_form(value: object, problems: list[Problem]) -> Form | None:
+    if _unknown(value):
+        return None
+    try:
+        return Form(str(value).strip().lower())
+    except ValueError:
+        problems.append(Problem("form", value, "is not a form known here", f"Use one of: {', '.join(Form)}."))
+        return None
+
+
+def _read_seat(value: object, problems: list[Problem]) -> str | None:
+    if _unknown(value):
+        return None
+    text = str(value).strip().lower().removesuffix("°").removesuffix("deg").strip()
+    if text not in SEATS:
+        problems.append(
+            Problem("seat", value, "is not a seat known here", f"Use one of: {', '.join(SEATS)}.")
+        )
+        return None
+    return text

@@ -1,0 +1,255 @@
+"""How measurements err: every candidate of the tables against what was measured.
+
+A reading is the true figure plus a slip. True thread diameters lie in their tolerance zone:
+a male's crest up to a grade 6 tolerance below nominal, a female's bore as much above (ISO 965-1
+formulas), a taper male anywhere along its thread (ASME B1.20.1: 1 in 16). Slips are normal,
+with the widths of ``Errors``; one reading in fifty may be far off.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+from weakref import WeakKeyDictionary
+
+import numpy as np
+import numpy.typing as npt
+
+from tagger.spec import Connection, Form
+from tagger.trade.tables import Tables
+
+Array = npt.NDArray[np.float64]
+
+SEATS = ("24", "30", "37", "45", "60", "face", "boss", "flat", "taper")
+SEAT_MISREAD = 0.05  # of readings name another seat; spread evenly
+FAR_OFF = 0.02  # of readings are slips beyond any model
+SLIP = 10.0  # and those lie within about so many times the usual error
+CONTINUOUS = ("thread", "tpi", "hex", "tube_od", "flange_od", "bolt_spacing")
+RANGE = {"thread": 90.0, "tpi": 20.0, "hex": 90.0, "tube_od": 60.0, "flange_od": 130.0, "bolt_spacing": 150.0}
+"""The width over which a reading that fits nothing is spread."""
+OTHER_HEX = 0.3  # of nuts have a hex that no table lists: makers differ
+
+
+@dataclass(frozen=True)
+class Errors:
+    """Standard deviations of a reading: mm, and threads per inch."""
+
+    diameter_mm: float = 0.15
+    tpi: float = 0.5
+    hex_mm: float = 0.3
+    flange_mm: float = 0.5
+
+    def of(self, feature: str) -> float:
+        return {
+            "thread": self.diameter_mm,
+            "tube_od": self.diameter_mm,
+            "tpi": self.tpi,
+            "hex": self.hex_mm,
+        }.get(feature, self.flange_mm)
+
+
+@dataclass(frozen=True)
+class Pool:
+    """All candidates as columns. ``low`` and ``high`` bound a feature's true figure; a feature
+    with several possible figures has several columns, and NaN where a figure is not known."""
+
+    families: tuple[Connection, ...]
+    sizes: tuple[str, ...]
+    forms: tuple[Form, ...]
+    threads: tuple[str, ...]
+    low: Mapping[str, Array]
+    high: Mapping[str, Array]
+    seats: Array  # candidates x seats: how often each is read
+
+    def __len__(self) -> int:
+        return len(self.sizes)
+
+
+_POOLS: WeakKeyDictionary[Tables, Pool] = WeakKeyDictionary()
+
+
+def pool(tables: Tables) -> Pool:
+    """The candidates of these tables, built once."""
+    if tables not in _POOLS:
+        _POOLS[tables] = _build(tables)
+    return _POOLS[tables]
+
+
+def zone(thread_form: str, od_mm: float, minor_mm: float, pitch_mm: float, form: Form) -> tuple[float, float]:
+    """The least and greatest diameter a sound part measures, mm.
+
+    Parallel threads by the grade 6 formulas of ISO 965-1; the unified and pipe classes are
+    close to them. A taper male loses 1/16 over its effective length (0.8 D + 6.8 threads).
+    """
+    if form is Form.MALE:
+        if thread_form == "npt":
+            return od_mm - (0.8 * od_mm / 25.4 + 6.8) * pitch_mm / 16, od_mm
+        if thread_form == "r":
+            return od_mm - 0.6, od_mm + 0.2  # the reference table: small end 0.2 to 0.6 mm less
+        return od_mm - (0.18 * pitch_mm ** (2 / 3) - 0.00315 / math.sqrt(pitch_mm)), od_mm
+    if thread_form in ("npt", "r"):
+        return minor_mm - 0.3, minor_mm + 0.3
+    return minor_mm, minor_mm + 0.23 * pitch_mm**0.7
+
+
+def _build(tables: Tables) -> Pool:
+    rows: list[tuple[Connection, str, Form, str, dict[str, tuple[tuple[float, float], ...]]]] = []
+    hexes: dict[tuple[Connection, str], list[float]] = {}
+    for h in tables.hexes:
+        hexes.setdefault((h.family, h.size), []).append(h.hex_mm)
+    for (family, size), t in tables.threads.items():
+        for name in tables.families[family].forms:
+            form = Form(name)
+            figures: dict[str, tuple[tuple[float, float], ...]] = {
+                "thread": (zone(t.thread_form, t.thread_od_mm, t.female_minor_mm, t.pitch_mm, form),),
+                "tpi": ((25.4 / t.pitch_mm, 25.4 / t.pitch_mm),),
+            }
+            if form is not Form.FEMALE_FIXED and (family, size) in hexes:
+                figures["hex"] = tuple((h - 0.3, h) for h in sorted(set(hexes[family, size]))[:3])
+            if (tube := _tube_mm(family, size)) is not None:
+                figures["tube_od"] = ((tube, tube),)
+            rows.append((family, size, form, t.thread, figures))
+    rows += _flange_rows(tables)
+    low: dict[str, Array] = {}
+    high: dict[str, Array] = {}
+    for feature in CONTINUOUS:
+        width = max((len(r[4].get(feature, ())) for r in rows), default=1) or 1
+        low[feature] = np.full((len(rows), width), np.nan)
+        high[feature] = np.full((len(rows), width), np.nan)
+        for n, r in enumerate(rows):
+            for column, (lowest, highest) in enumerate(r[4].get(feature, ())):
+                low[feature][n, column], high[feature][n, column] = lowest, highest
+    return Pool(
+        families=tuple(r[0] for r in rows),
+        sizes=tuple(r[1] for r in rows),
+        forms=tuple(r[2] for r in rows),
+        threads=tuple(r[3] for r in rows),
+        low=low,
+        high=high,
+        seats=_seat_shares(tables, [(r[0], r[2]) for r in rows]),
+    )
+
+
+def _flange_rows(
+    tables: Tables,
+) -> list[tuple[Connection, str, Form, str, dict[str, tuple[tuple[float, float], ...]]]]:
+    figures: dict[tuple[Connection, str], dict[str, float]] = {}
+    for f in tables.flanges:
+        if f.what.endswith("_mm"):
+            figures.setdefault((f.family, f.size), {})[f.what] = float(f.value)
+    found = []
+    for (family, size), known in figures.items():
+        features: dict[str, tuple[tuple[float, float], ...]] = {}
+        if "head_mm" in known:
+            features["flange_od"] = ((known["head_mm"],) * 2,)
+        bolts = [known[k] for k in ("bolt_long_mm", "bolt_short_mm") if k in known]
+        features["bolt_spacing"] = tuple((b, b) for b in bolts)
+        found.append((family, size, Form.FLANGE_HEAD, f"flange {size}/16 in", features))
+    return found
+
+
+def _tube_mm(family: Connection, size: str) -> float | None:
+    if family in (Connection.DIN24_LIGHT, Connection.DIN24_HEAVY):
+        return float(size)
+    inch = (Connection.SAE_37_FLARE, Connection.SAE_45_FLARE, Connection.ORFS, Connection.SAE_ORB)
+    return int(size) * 25.4 / 16 if family in inch else None
+
+
+def _seat_shares(tables: Tables, forms: list[tuple[Connection, Form]]) -> Array:
+    shares = np.zeros((len(forms), len(SEATS)))
+    index = {seat: n for n, seat in enumerate(SEATS)}
+    known = [(r.family, r.form, index[r.seat], r.share) for r in tables.seats]
+    for n, (family, form) in enumerate(forms):
+        for of_family, of_form, seat, share in known:
+            if of_family is family and of_form == form:
+                shares[n, seat] += share
+    return shares * (1 - SEAT_MISREAD) + SEAT_MISREAD / len(SEATS)
+
+
+def density(pool: Pool, feature: str, readings: Array, errors: Errors, among: Array) -> Array:
+    """Likelihood of each reading for each of the candidates ``among``: readings x candidates.
+
+    Where a candidate's figure is not known, any reading is as likely as another: measuring
+    it then speaks neither for nor against. A thread on a flange, or a bolt on a nut, is not.
+    """
+    if feature == "seat":
+        chance: Array = pool.seats[among][:, readings.astype(int)].T
+        return chance
+    low, high = pool.low[feature][among], pool.high[feature][among]
+    flat = 1 / RANGE[feature]
+    sigma = errors.of(feature)
+    known = ~np.isnan(low)
+    weight = known / np.maximum(known.sum(axis=1, keepdims=True), 1)
+    x = readings[:, None, None]
+    if feature == "hex":
+        likely = _plateau(x, low, high, sigma) * (1 - OTHER_HEX) + flat * OTHER_HEX
+    else:
+        likely = _plateau(x, low, high, sigma) * (1 - FAR_OFF) + _slip(x, low, high, sigma) * FAR_OFF
+    mixed = (np.where(known, likely, 0.0) * weight).sum(axis=2)
+    unknown = ~known.any(axis=1)
+    return np.where(unknown, _unknown_density(pool, feature, flat, among), mixed)
+
+
+def _slip(x: Array, low: Array, high: Array, sigma: float) -> Array:
+    """A reading that went wrong: the further off, the less likely, but never impossible."""
+    off = np.maximum(np.maximum(low - x, x - high), 0.0)
+    chance: Array = np.exp(-off / (SLIP * sigma)) / (2 * SLIP * sigma)
+    return chance
+
+
+def _unknown_density(pool: Pool, feature: str, flat: float, among: Array) -> Array:
+    """Threads are not found on flanges, nor bolts on threads; other unknown figures say nothing."""
+    is_flange = np.isnan(pool.low["tpi"][among]).all(axis=1)
+    impossible = is_flange if feature in ("thread", "tpi", "hex", "tube_od") else ~is_flange
+    return np.where(impossible, flat * 1e-4, flat)
+
+
+def _plateau(x: Array, low: Array, high: Array, sigma: float) -> Array:
+    """A true figure even between low and high, read with a normal slip."""
+    width = high - low
+    narrow = np.where(width < 1e-9, 1.0, width)
+    spread = (_cdf((x - low) / sigma) - _cdf((x - high) / sigma)) / narrow
+    point = np.exp(-0.5 * ((x - low) / sigma) ** 2) / (sigma * math.sqrt(2 * math.pi))
+    return np.where(width < 1e-9, point, spread)
+
+
+def _cdf(z: Array) -> Array:
+    """The normal distribution, by the approximation 26.2.17 of Abramowitz and Stegun (1e-7)."""
+    a = np.abs(np.nan_to_num(z))
+    t = 1 / (1 + 0.2316419 * a)
+    poly = t * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))))
+    upper = np.exp(-0.5 * a * a) / math.sqrt(2 * math.pi) * poly
+    return np.where(np.nan_to_num(z) >= 0, 1 - upper, upper)
+
+
+def information(pool: Pool, feature: str, among: Array, weights: Array, errors: Errors) -> float:
+    """Expected information, in bits, of measuring ``feature`` given the candidates' weights."""
+    readings, chances = _possible_readings(pool, feature, among, weights)
+    if readings.size < 2:
+        return 0.0
+    like = density(pool, feature, readings, errors, among) * weights[None]
+    total = like.sum(axis=1, keepdims=True)
+    posterior = like / np.maximum(total, 1e-300)
+    before = _entropy(weights)
+    after = -(posterior * np.log2(np.maximum(posterior, 1e-300))).sum(axis=1)
+    return max(0.0, before - float((after * chances).sum()))
+
+
+def _possible_readings(pool: Pool, feature: str, among: Array, weights: Array) -> tuple[Array, Array]:
+    """What might be read, and how likely: each seat, or each candidate's own figure."""
+    if feature == "seat":
+        readings = np.arange(len(SEATS), dtype=float)
+        return readings, (pool.seats[among] * weights[:, None]).sum(axis=0)
+    low, high = pool.low[feature][among], pool.high[feature][among]
+    known = ~np.isnan(low)
+    if not known.any():
+        return np.empty(0), np.empty(0)
+    chance = np.where(known, weights[:, None] / np.maximum(known.sum(axis=1, keepdims=True), 1), 0.0)
+    readings = ((low + high) / 2)[known]
+    chances = chance[known]
+    return readings, chances / chances.sum() * float(weights[known.any(axis=1)].sum())
+
+
+def _entropy(weights: Array) -> float:
+    return float(-(weights * np.log2(np.maximum(weights, 1e-300))).sum())

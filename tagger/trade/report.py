@@ -1,0 +1,162 @@
+"""The trade's answers as plain JSON values, in the contract's shapes, and as text for people."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from tagger.spec import AssemblySpec
+from tagger.trade.assessment import NOT_KNOWN, Assessment, EndAdvice, Flats, Torque, Turns
+from tagger.trade.identify import Candidate, Identification
+from tagger.trade.likeforlike import Comparison
+from tagger.trade.steps import BASIS_WORDS, range_text, torque_text
+from tagger.units import show_length, show_pressure
+
+_MARKS = {"danger": "DANGER", "care": "Take care", "note": "Note"}
+
+
+def identification(found: Identification) -> dict[str, Any]:
+    """``{"candidates": [...], "measure_next": {"what", "why"} or null, ...}``, best first."""
+    following = found.measure_next
+    return {
+        "summary": found.summary,
+        "candidates": [_candidate(c) for c in found.candidates],
+        "measure_next": None
+        if following is None
+        else {
+            "what": following.what,
+            "why": following.why,
+            "feature": following.feature,
+            "picture": following.picture,
+            "bits": following.bits,
+        },
+    }
+
+
+def _candidate(c: Candidate) -> dict[str, Any]:
+    name, size = c.size_key
+    return {
+        "connection": str(c.connection),
+        name: size,
+        "form": str(c.form),
+        "likelihood": round(c.likelihood, 4),
+        "match": not c.contradicts,
+        "reasons": list(c.reasons),
+        "thread": c.thread,
+        "contradicts": list(c.contradicts),
+        "look_alikes": list(c.look_alikes),
+    }
+
+
+def identification_text(found: Identification) -> str:
+    """Ranked candidates with reasons, then what to measure next."""
+    lines = [found.summary, ""]
+    for c in found.candidates:
+        size = f"-{c.size}" if c.size_key[0] == "dash" else c.size
+        lines.append(f"{c.likelihood:6.1%}  {c.connection} {size}  {c.form}  {c.thread}")
+        lines += [f"          {reason}" for reason in c.reasons]
+    alike = list(
+        dict.fromkeys(text for c in found.candidates[: max(1, found.remaining)] for text in c.look_alikes)
+    )
+    if alike:
+        lines += ["", "Look-alikes:"] + [f"  {text}" for text in alike]
+    if found.measure_next is not None:
+        lines += ["", f"Measure next: {found.measure_next.what}.", found.measure_next.why]
+    return "\n".join(lines)
+
+
+def assessment(found: Assessment) -> dict[str, Any]:
+    """The contract's answer of ``check``; a figure not known is null."""
+    pressure, length = found.working_pressure, found.length_tolerance
+    return {
+        "working_pressure": {
+            "value_bar": pressure.value_bar,
+            "limited_by": pressure.limited_by,
+            "source": pressure.source,
+            "at_most_bar": pressure.at_most_bar,
+            "parts": [part.model_dump(mode="json") for part in pressure.parts],
+        },
+        "test_pressure_bar": found.test_pressure_bar,
+        "burst_pressure_bar": found.burst_pressure_bar,
+        "length_tolerance_mm": None if length is None else length.model_dump(mode="json"),
+        "clocking_tolerance_deg": found.clocking_tolerance_deg,
+        "bend_radius_mm": found.bend_radius_mm,
+        "bend_radius_source": found.bend_radius_source,
+        "hose_od_mm": found.hose_od_mm,
+        "hose_od_source": found.hose_od_source,
+        "ends": {"a": _end(found.end_a), "b": _end(found.end_b)},
+        "warnings": [warning.model_dump(mode="json") for warning in found.warnings],
+    }
+
+
+def _end(advice: EndAdvice) -> dict[str, Any]:
+    def dumped(figure: Torque | Flats | Turns | None) -> dict[str, Any] | None:
+        return None if figure is None else figure.model_dump(mode="json")
+
+    return {
+        "torque_nm": dumped(advice.torque),
+        "flats": dumped(advice.flats),
+        "turns": dumped(advice.turns),
+        "spread": list(advice.spread),
+        "steps": list(advice.steps),
+        "figures": dict(advice.figures),
+    }
+
+
+def assessment_text(spec: AssemblySpec, found: Assessment) -> str:
+    """The same for people: rating by part, limits, tightening, warnings; both unit systems."""
+    pressure = found.working_pressure
+    lines = [f"Working pressure: {_bar(pressure.value_bar)}"]
+    if pressure.limited_by:
+        lines[0] += f", limited by {pressure.limited_by} ({pressure.source})"
+    lines += [f"  {part.part}: {_bar(part.value_bar)}  {part.source}" for part in pressure.parts]
+    lines.append(
+        f"Test pressure: {_bar(found.test_pressure_bar)}   least burst pressure: {_bar(found.burst_pressure_bar)}"
+    )
+    length = found.length_tolerance
+    tolerance = NOT_KNOWN if length is None else f"+{length.plus:g} / -{length.minus:g} mm ({length.source})"
+    lines.append(
+        f"Length: {show_length(spec.length_mm)} to the {spec.length_basis.replace('_', ' ')}, {tolerance}"
+    )
+    if found.clocking_tolerance_deg is not None:
+        lines.append(f"Clocking: {spec.clocking_deg}° ±{found.clocking_tolerance_deg:g}° (MIL-DTL-83796-5)")
+    bend = (
+        NOT_KNOWN
+        if found.bend_radius_mm is None
+        else f"{show_length(found.bend_radius_mm)} ({found.bend_radius_source})"
+    )
+    lines.append(f"Least bend radius, inside: {bend}")
+    for name, advice in (("A", found.end_a), ("B", found.end_b)):
+        lines += _tightening_lines(name, advice)
+    lines += [f"{_MARKS[w.severity]}: {w.text}" for w in found.warnings]
+    return "\n".join(lines)
+
+
+def _tightening_lines(name: str, advice: EndAdvice) -> list[str]:
+    lines = []
+    if advice.torque is not None:
+        t = advice.torque
+        lines.append(f"End {name}: {torque_text(t.min, t.max)}, {t.basis} ({t.source})")
+    if advice.flats is not None:
+        f = advice.flats
+        lines.append(f"End {name}: {range_text(f.min, f.max, 3)} flats {BASIS_WORDS[f.basis]} ({f.source})")
+    if advice.turns is not None:
+        u = advice.turns
+        lines.append(f"End {name}: {range_text(u.min, u.max, 2)} turns {BASIS_WORDS[u.basis]} ({u.source})")
+    return lines or [f"End {name}: tightening {NOT_KNOWN}"]
+
+
+def _bar(value: float | None) -> str:
+    return NOT_KNOWN if value is None else show_pressure(value)
+
+
+def comparison(found: Comparison) -> dict[str, Any]:
+    """``{"verdict", "fields": [{"field", "verdict", "reason"}]}``."""
+    return {
+        "verdict": found.verdict,
+        "fields": [{"field": f.field, "verdict": f.verdict, "reason": f.reason} for f in found.fields],
+    }
+
+
+def comparison_text(found: Comparison) -> str:
+    """The verdict, then field by field."""
+    return "\n".join([found.verdict, ""] + [f"{f.verdict:10} {f.field}: {f.reason}" for f in found.fields])

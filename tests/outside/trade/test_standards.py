@@ -1,0 +1,144 @@
+"""Thread arithmetic, length bands, clocking and test factors against published standards."""
+
+from __future__ import annotations
+
+import csv
+from fractions import Fraction
+from pathlib import Path
+
+import pytest
+
+from tagger.spec import Connection, Hose
+from tagger.trade import assess, geometry
+from tagger.trade.identify import Measurements, identify
+from tagger.trade.tables import tables
+from tests.trade.specs import both, end, example
+
+FOLDER = Path(__file__).parent
+
+
+def of(name: str) -> list[dict[str, str]]:
+    with (FOLDER / name).open(encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+def inches(text: str) -> float:
+    return float(sum(Fraction(part) for part in text.split())) * 25.4
+
+
+@pytest.mark.parametrize("row", of("asme_b1_1_basic_minor_diameters.csv"), ids=lambda row: row["thread"])
+def test_female_minor_diameters_are_those_of_asme_b1_1(row: dict[str, str]) -> None:
+    found = [
+        t for t in tables().threads.values() if t.thread.startswith(row["thread"]) and t.thread_form == "un"
+    ]
+    assert found
+    for thread in found:
+        assert thread.female_minor_mm == pytest.approx(float(row["inches"]) * 25.4, abs=0.003)
+
+
+@pytest.mark.parametrize("row", of("iso_228_1_threads.csv"), ids=lambda row: row["size"])
+def test_bsp_threads_are_those_of_iso_228_1(row: dict[str, str]) -> None:
+    thread = tables().threads[Connection.BSPP, row["size"]]
+    assert thread.tpi == float(row["tpi"])
+    if row["minor_mm"]:
+        assert thread.female_minor_mm == pytest.approx(float(row["minor_mm"]), abs=0.002)
+    if row["major_mm"]:
+        assert thread.thread_od_mm == pytest.approx(float(row["major_mm"]), abs=0.011)
+
+
+@pytest.mark.parametrize("row", of("asme_b1_20_1_pipe_threads.csv"), ids=lambda row: row["size"])
+@pytest.mark.parametrize("family", [Connection.NPT, Connection.NPTF, Connection.NPSM])
+def test_pipe_threads_are_those_of_asme_b1_20_1(family: Connection, row: dict[str, str]) -> None:
+    thread = tables().threads[family, row["size"]]
+    assert thread.tpi == float(row["tpi"])
+    assert thread.thread_od_mm == pytest.approx(float(row["outside_diameter_in"]) * 25.4, abs=0.002)
+
+
+@pytest.mark.parametrize("row", of("sae_j514_37_degree_flare_threads.csv"), ids=lambda row: row["dash"])
+def test_37_degree_threads_and_nuts(row: dict[str, str]) -> None:
+    thread = tables().threads[Connection.SAE_37_FLARE, row["dash"]]
+    assert thread.thread.startswith(row["thread"])
+    nuts = [h.hex_mm for h in tables().hexes if (h.family, h.size) == (Connection.SAE_37_FLARE, row["dash"])]
+    assert any(nut == pytest.approx(inches(row["hex_in"]), abs=0.01) for nut in nuts)
+
+
+@pytest.mark.parametrize(
+    "row", of("din_20066_length_bands.csv"), ids=lambda row: f"{row['over_mm']} {row['bores']}"
+)
+def test_length_bands_are_those_of_din_20066(row: dict[str, str]) -> None:
+    dash = {"up to DN 25": 16, "DN 32 to DN 50": 32, "DN 60 to DN 100": 40, "all bores": 12}[row["bores"]]
+    length = float(row["over_mm"]) + 5
+    found = geometry.length_tolerance(length, Hose(standard="EN 853 2SN", dash=dash), tables())
+    scale = length / 100 if row["unit"] == "percent" else 1
+    assert found is not None
+    assert found.plus == pytest.approx(float(row["plus"]) * scale, abs=0.051)
+    assert found.minus == pytest.approx(float(row["minus"]) * scale, abs=0.051)
+
+
+def test_a_short_sae_assembly_is_within_an_eighth_of_an_inch() -> None:
+    # SAE J517's first band, public engineering note on overall length of hose assemblies.
+    found = geometry.length_tolerance(300, Hose(standard="SAE 100R2", dash=12), tables())
+    assert found is not None and found.minus == found.plus == pytest.approx(25.4 / 8, abs=0.05)
+
+
+@pytest.mark.parametrize(("length", "degrees"), [(609, 3), (700, 5)])
+def test_clocking_tolerance_is_that_of_mil_dtl_83796_5(length: int, degrees: int) -> None:
+    # MIL-DTL-83796-5, page 6: +/-3 degrees up to 2 ft (61 cm), +/-5 above.
+    elbow = end("sae_37_flare", 12, shape="elbow_90")
+    assert (
+        assess(both("SAE 100R17", 12, elbow, clocking_deg=0, length_mm=length)).clocking_tolerance_deg
+        == degrees
+    )
+
+
+def test_proof_is_twice_and_burst_four_times_the_working_pressure() -> None:
+    # SAE J343 by a public testing page; US Navy NAVEDTRA 14018 chapter 6 (proof twice operating pressure).
+    found = assess(example(hose__edition="S"))
+    assert found.test_pressure_bar == pytest.approx(2 * 3000 * 0.0689476, abs=0.2)
+    assert found.burst_pressure_bar == pytest.approx(4 * 3000 * 0.0689476, abs=0.4)
+
+
+def test_dash_is_sixteenths_of_an_inch_of_hose_bore() -> None:
+    # Common practice, no source: -4 is 1/4 in, -12 is 3/4 in, -32 is 2 in.
+    for dash, mm in ((4, 6.35), (12, 19.05), (32, 50.8)):
+        assert geometry.bore_mm(Hose(standard="EN 853 2SN", dash=dash), tables()) == pytest.approx(
+            mm, abs=0.4
+        )
+
+
+def test_37_degree_flare_runs_from_2_to_40() -> None:
+    # Common practice, no source.
+    sizes = tables().sizes(Connection.SAE_37_FLARE)
+    assert (sizes[0], sizes[-1]) == ("2", "40")
+
+
+def test_37_and_45_degree_flares_share_the_thread_in_the_published_sizes_only() -> None:
+    # Two public pages: -2, -3, -4, -5, -8 and -10 share it; -6 and -12 do not.
+    threads = tables().threads
+    shared = {
+        size for (family, size), t in threads.items()
+        if family is Connection.SAE_45_FLARE and t.pitch_mm == threads[Connection.SAE_37_FLARE, size].pitch_mm
+        and t.thread_od_mm == threads[Connection.SAE_37_FLARE, size].thread_od_mm
+    }  # fmt: skip
+    assert shared == {"2", "3", "4", "5", "8", "10"}
+
+
+@pytest.mark.parametrize(
+    ("given", "family", "size"),
+    [
+        # OEM manual tables; public port and thread identification pages.
+        ({"thread_od": "1 3/16 in", "tpi": 12, "seat": "face"}, "orfs", "12"),
+        ({"thread_od": "9/16 in", "tpi": 18, "seat": "face"}, "orfs", "4"),
+        ({"thread_od": "9/16 in", "tpi": 18, "seat": "37"}, "sae_37_flare", "6"),
+        ({"thread_od": "9/16 in", "tpi": 18, "seat": "boss"}, "sae_orb", "6"),
+        ({"thread_od": "3/4 in", "tpi": 16, "seat": "37"}, "sae_37_flare", "8"),
+        ({"thread_od": "3/4 in", "tpi": 16, "seat": "45"}, "sae_45_flare", "8"),
+        ({"thread_od": "0.54 in", "tpi": 18, "seat": "taper"}, "npt", "1/4"),
+        ({"thread_od": "13.1", "tpi": 19, "seat": "60"}, "bspp", "1/4"),
+        ({"thread_od": "16", "pitch": 1.5, "seat": "24", "tube_od": 10}, "din24_light", "10"),
+    ],
+)
+def test_published_identification_examples(given: dict[str, object], family: str, size: str) -> None:
+    found = identify(Measurements.read(form="male", **given))
+    same_thread = [c for c in found.candidates[:2] if (c.connection, c.size) == (family, size)]
+    assert same_thread and not same_thread[0].contradicts

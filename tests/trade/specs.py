@@ -1,0 +1,65 @@
+"""Specs for the trade's tests: the contract's example, and ways to vary it."""
+
+from __future__ import annotations
+
+import copy
+from typing import Any
+
+from tagger.spec import AssemblySpec, Connection, End, Form, Sizing
+
+EXAMPLE: dict[str, Any] = {
+    "hose": {"standard": "SAE 100R2", "dash": 12, "lot": "H-2291"},
+    "end_a": {
+        "connection": "sae_37_flare", "dash": 12, "form": "female_swivel", "shape": "straight",
+        "material": "carbon_steel", "lot": "F-118",
+    },
+    "end_b": {
+        "connection": "sae_37_flare", "dash": 12, "form": "female_swivel", "shape": "elbow_90",
+        "drop_mm": 56, "material": "carbon_steel",
+    },
+    "length_mm": 1250, "length_basis": "sealing_face",
+    "clocking_deg": None,
+    "max_temperature_c": 100, "fluid": "mineral_oil",
+    "covers": ["abrasion_sleeve"],
+    "note": "boom cylinder, rod side",
+}  # fmt: skip
+
+
+def example(**changes: Any) -> AssemblySpec:
+    """The contract's example; ``hose__dash=16`` changes the hose's dash, None takes a key away."""
+    data = copy.deepcopy(EXAMPLE)
+    for path, value in changes.items():
+        place, keys = data, path.split("__")
+        for key in keys[:-1]:
+            place = place[key]
+        if value is None:
+            place.pop(keys[-1], None)
+        else:
+            place[keys[-1]] = value
+    return AssemblySpec.read(data)
+
+
+def end(connection: str, size: str | int, form: str = "female_swivel", **more: Any) -> dict[str, Any]:
+    """One end as JSON values."""
+    name = "dash" if Connection(connection).sized_by is Sizing.DASH else "size"
+    return {"connection": connection, name: int(size) if name == "dash" else str(size), "form": form, **more}
+
+
+def an_end(connection: Connection, size: str, form: str, **more: Any) -> End:
+    return End.model_validate(end(connection, size, form, **more))
+
+
+def both(standard: str, dash: int, ends: dict[str, Any], **more: Any) -> AssemblySpec:
+    """A straight assembly with the same end twice."""
+    return AssemblySpec.read(
+        {
+            "hose": {"standard": standard, "dash": dash},
+            "end_a": ends,
+            "end_b": ends,
+            "length_mm": 1000,
+            **more,
+        }
+    )
+
+
+FORMS = tuple(Form)

@@ -1,0 +1,121 @@
+"""From measurements to candidates: ranked, honest about look-alikes, and what to measure next."""
+
+from __future__ import annotations
+
+import pytest
+
+from tagger.errors import SpecError
+from tagger.spec import Connection, Form
+from tagger.trade.identify import Identification, Measurements, identify
+
+
+def of(**given: object) -> Identification:
+    return identify(Measurements.read(**given))
+
+
+def names(found: Identification) -> list[tuple[str, str]]:
+    return [(c.connection, c.size) for c in found.candidates]
+
+
+def test_a_male_of_1_1_16_with_12_tpi_and_37_degrees_is_a_12() -> None:
+    found = of(form="male", thread_od="1 1/16 in", tpi="12", seat="37")
+    assert names(found)[0] == ("sae_37_flare", "12")
+    assert found.candidates[0].form is Form.MALE
+    assert found.candidates[0].likelihood > 0.9
+
+
+def test_its_female_measures_about_an_inch_inside() -> None:
+    found = of(form="female_swivel", thread_id="1 in", tpi=12, seat="37")
+    assert names(found)[0] == ("sae_37_flare", "12")
+
+
+def test_a_shared_thread_leaves_both_flares_and_asks_for_the_seat() -> None:
+    found = of(form="male", thread_od="3/4 in", tpi=16)
+    assert set(names(found)[:3]) == {("sae_37_flare", "8"), ("sae_45_flare", "8"), ("sae_orb", "8")}
+    assert found.remaining == 3
+    assert found.measure_next is not None and found.measure_next.feature == "seat"
+    assert "also" in found.summary
+    assert any("do not make a reliable seal" in text for c in found.candidates for text in c.look_alikes)
+
+
+def test_a_37_thread_with_a_45_seat_is_never_a_match() -> None:
+    found = of(form="male", thread_od="26.99", tpi=12, seat="45")
+    flare = next(c for c in found.candidates if c.connection is Connection.SAE_37_FLARE)
+    assert flare.contradicts == ("seat",)
+    assert any("do not make a reliable seal" in reason for reason in flare.reasons)
+    assert "do not make a reliable seal" in found.summary
+
+
+def test_m22_has_four_look_alikes_and_the_tube_or_seat_separates_them() -> None:
+    found = of(form="male", thread_od="21.9", pitch="1.5")
+    assert set(names(found)[:4]) == {
+        ("din24_light", "15"), ("din24_heavy", "14"), ("metric_orb", "M22x1.5"), ("jis_30", "M22x1.5"),
+    }  # fmt: skip
+    assert found.measure_next is not None and found.measure_next.feature in ("tube_od", "seat")
+
+
+def test_light_and_heavy_series_are_separated_by_the_tube() -> None:
+    found = of(form="male", thread_od="22", pitch="1.5", seat="24")
+    assert found.remaining == 2
+    assert found.measure_next is not None and found.measure_next.feature == "tube_od"
+    assert names(of(form="male", thread_od="22", pitch="1.5", seat="24", tube_od="14"))[0] == (
+        "din24_heavy",
+        "14",
+    )
+
+
+def test_npt_and_bspp_of_1_2_in_are_named_as_look_alikes() -> None:
+    found = of(form="male", thread_od="21", tpi=14)
+    assert {"npt", "bspp"} <= {c.connection for c in found.candidates[: found.remaining]}
+    assert found.remaining > 1
+
+
+def test_flanges_are_told_by_head_and_bolts() -> None:
+    assert names(of(flange_od="44.4"))[0] == ("flange_code61", "16")
+    assert names(of(form="flange_head", bolt_spacing="57.2"))[0] == ("flange_code62", "16")
+
+
+def test_likelihoods_are_shares_of_one_and_fall() -> None:
+    shares = [c.likelihood for c in of(form="male", thread_od="19").candidates]
+    assert shares == sorted(shares, reverse=True)
+    assert sum(shares) <= 1 + 1e-9
+
+
+def test_nothing_that_fits_is_said_and_not_a_match() -> None:
+    found = of(form="male", thread_od="150")
+    assert "Nothing in the tables fits" in found.summary
+    assert found.candidates[0].contradicts == ("thread",)
+
+
+@pytest.mark.parametrize("word", ["don't know", "?", "", None])
+def test_not_knowing_the_pitch_is_an_answer(word: object) -> None:
+    found = of(form="male", thread_od="1 1/16 in", tpi=word, seat="37")
+    assert names(found)[0] == ("sae_37_flare", "12")
+
+
+@pytest.mark.parametrize(
+    ("given", "field"),
+    [
+        ({"form": "male", "thread_id": "1 in"}, "thread_id"),
+        ({"form": "female_swivel", "thread_od": "1 in"}, "thread_od"),
+        ({"thread_od": "big"}, "thread_od"),
+        ({"thread_od": 12, "tpi": 900}, "tpi"),
+        ({"thread_od": 12, "tpi": 12, "pitch": 2}, "pitch"),
+        ({"thread_od": 12, "seat": "38"}, "seat"),
+        ({"form": "mael"}, "form"),
+        ({}, "measurements"),
+    ],
+)
+def test_what_cannot_be_read_is_refused_by_name(given: dict[str, object], field: str) -> None:
+    with pytest.raises(SpecError) as refused:
+        Measurements.read(**given)
+    assert refused.value.problems[0].field == field
+
+
+def test_all_lookalikes_are_named_in_words() -> None:
+    (alike,) = [
+        t
+        for t in of(form="male", thread_od="26.99", tpi=12, seat="37").candidates[0].look_alikes
+        if "sae_orb" in t
+    ]
+    assert "-12" in alike

@@ -1,0 +1,59 @@
+"""The tables hold together, every figure has a source, and a shop can add its own."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+
+from tagger.errors import TradeError
+from tagger.spec import Connection
+from tagger.trade import assess, validate
+from tagger.trade.tables import Tables, tables
+from tests.trade.specs import example
+
+
+def test_the_validator_finds_nothing() -> None:
+    assert validate.findings() == []
+
+
+def test_less_than_a_quarter_of_the_figures_is_from_memory() -> None:
+    assert validate.memory_share() < 0.25
+
+
+def test_a_wrong_minor_diameter_is_found() -> None:
+    ours = tables()
+    key = (Connection.SAE_37_FLARE, "12")
+    wrong = replace(ours, threads={**ours.threads, key: replace(ours.threads[key], female_minor_mm=24.1)})
+    assert any("female minor 24.1 is not D" in finding for finding in validate.findings(wrong))
+
+
+def test_a_wrong_bar_figure_and_a_missing_source_are_found() -> None:
+    ours = tables()
+    first, *others = ours.raw["hose_pressure"]
+    bad = replace(first, max_working_bar=first.max_working_bar + 10, source="")
+    found = validate.findings(replace(ours, raw={**ours.raw, "hose_pressure": (bad, *others)}))
+    assert any("the row says" in f for f in found)
+    assert any("has no source" in f for f in found)
+
+
+def test_a_shop_adds_its_own_hose_and_its_row_is_the_shops(tmp_path: Path) -> None:
+    header = "standard,edition,dash,max_working_bar,printed,source,confidence,note"
+    (tmp_path / "hose_pressure.csv").write_text(
+        f"{header}\nSAE 100R2,S,12,190,190 bar,our supplier's sheet 7,shop,\n"
+    )
+    found = assess(example(hose__edition="S"), Tables.load(extra=tmp_path))
+    assert found.working_pressure.value_bar == 190
+    assert found.working_pressure.parts[0].confidence == "shop"
+    assert "supplier's sheet 7" in found.working_pressure.source
+
+
+def test_a_shop_file_of_another_name_or_shape_is_refused(tmp_path: Path) -> None:
+    (tmp_path / "prices.csv").write_text("a,b\n1,2\n")
+    with pytest.raises(TradeError, match="is not a table here"):
+        Tables.load(extra=tmp_path)
+    (tmp_path / "prices.csv").unlink()
+    (tmp_path / "rules.csv").write_text("key,value\nx,1\n")
+    with pytest.raises(TradeError, match="has other columns"):
+        Tables.load(extra=tmp_path)
