@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from tagger.spec import AssemblySpec
-from tagger.trade import fitting, geometry, rating, steps, temperature, tightening
+from tagger.trade import fitting, geometry, layout, rating, steps, temperature, tightening
 from tagger.trade.assessment import NOT_KNOWN, Assessment, EndAdvice, Warning_
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
@@ -33,6 +33,7 @@ def assess(
     bend, bend_source, more = geometry.bend_radius(spec.hose, tables)
     warnings += more + temperature.warnings(spec, tables)
     diameter, diameter_source = geometry.outside_diameter(spec.hose, tables)
+    warnings += layout.warnings(spec, bend, diameter, tables)
     advice: list[EndAdvice] = []
     for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
         found, more = tightening.advice(name, end, tables)
@@ -50,6 +51,8 @@ def assess(
         bend_radius_source=bend_source,
         hose_od_mm=diameter,
         hose_od_source=diameter_source,
+        hose_mass_kg=geometry.hose_mass_kg(spec.length_mm, spec.hose, tables),
+        content_l=geometry.content_l(spec.length_mm, spec.hose, tables),
         end_a=advice[0],
         end_b=advice[1],
         warnings=tuple(warnings),

@@ -110,6 +110,8 @@ class Assessment(_Value):
     bend_radius_source: str
     hose_od_mm: float | None  # nominal outside diameter, for what goes round the hose
     hose_od_source: str
+    hose_mass_kg: float | None = None  # the hose over the length, without fittings and oil
+    content_l: float | None = None  # what it holds, by its nominal bore
     end_a: EndAdvice
     end_b: EndAdvice
     warnings: tuple[Warning_, ...] = ()
@@ -126,14 +128,19 @@ class Assessment(_Value):
 
 
 def carried_tightening(advice: EndAdvice) -> Tightening | None:
-    """The figures of one end as the tag carries them; None where none is known."""
-    if advice.torque is None and advice.flats is None:
+    """The figures of one end as the tag carries them; None where none is known.
+
+    Whole turns of a taper thread are carried as sixths, six to the turn; who reads them
+    knows by the family that they are said as turns.
+    """
+    torque, flats, turns = advice.torque, advice.flats, advice.turns
+    if torque is None and flats is None and turns is None:
         return None
-    torque, flats = advice.torque, advice.flats
+    turned, sixths = (turns, 6) if flats is None else (flats, 1)
     return Tightening(
         torque_min_nm=torque.min if torque else None,
         torque_max_nm=torque.max if torque else None,
-        flats_min=flats.min if flats else None,
-        flats_max=flats.max if flats else None,
-        flats_basis=flats.basis if flats else None,
+        flats_min=turned.min * sixths if turned else None,
+        flats_max=turned.max * sixths if turned else None,
+        flats_basis=turned.basis if turned else None,
     )

@@ -109,13 +109,12 @@ def _in_mm(figure: float, band: row.LengthBand, length_mm: float) -> float:
     return round(figure * MM_PER_INCH, 1) if band.unit == "in" else figure
 
 
-def u_bend_length(straight_a: float, straight_b: float, radius: float, travel: float = 0.0) -> float:
-    """The least length of a U bend: both straight ends, half a circle, and the whole travel.
+def hose_mass_kg(length_mm: float, hose: Hose, tables: Tables) -> float | None:
+    """The mass of the hose over that length, without fittings and oil; None where none is printed."""
+    printed = [r.mass_kg_m for r in _sizes(hose, tables) if r.mass_kg_m is not None]
+    return round(median(printed) * length_mm / 1000, 2) if printed else None
 
-    ``straight_*`` is the end with the straight hose behind it, ``radius`` is to the hose's
-    middle line, ``travel`` the movement of one end against the other.
 
-    >>> round(u_bend_length(100, 100, 200, 300))
-    1128
-    """
-    return straight_a + straight_b + math.pi * radius + travel
+def content_l(length_mm: float, hose: Hose, tables: Tables) -> float:
+    """What the hose holds over that length, by its nominal bore, in litres."""
+    return round(math.pi / 4 * bore_mm(hose, tables) ** 2 * length_mm / 1e6, 3)

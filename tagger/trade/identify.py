@@ -11,25 +11,25 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from tagger.errors import Problem, SpecError, UnitError
 from tagger.spec import Connection, Form, Sizing
 from tagger.trade import measuring
-from tagger.trade.measuring import SEATS, Array, Errors, Pool
+from tagger.trade.measurements import CONES, SEATS, Measurements
+from tagger.trade.measuring import Array, Errors, Pool
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
-from tagger.units import inch_text, number_text, read_length_mm
+from tagger.units import inch_text, number_text
 
-__all__ = ["SEATS", "Candidate", "Errors", "Identification", "Measurements", "Next", "identify"]
+__all__ = ["CONES", "SEATS", "Candidate", "Errors", "Identification", "Measurements", "Next", "identify"]
 
 SHOWN_FROM = 0.005  # of the likelihood; below it a candidate is not worth a line
 REMAINS_FROM = 0.05  # above it a candidate still stands beside the best
 LEAST_SHOWN, MOST_SHOWN = 3, 12
 WORTH_MEASURING = 0.02  # bits
-DOES_NOT_KNOW = {"", "?", "unknown", "don't know", "dont know", "not known"}
 
 _ASK = {
     "seat": ("the seat: its angle with a seat gauge, or whether it is an O-ring face, an O-ring boss, flat, or a "
              "taper thread with no seat", "seat_gauge"),
+    "cone": ("whether the cone stands out like a nose or lies inside like a funnel", "cone"),
     "thread": ("the thread's diameter with a caliper: outside on a male, inside on a female", "caliper"),
     "tpi": ("the pitch with a thread gauge: threads per inch, or millimetres", "thread_gauge"),
     "hex": ("the nut across its flats", "caliper"),
@@ -37,110 +37,6 @@ _ASK = {
     "flange_od": ("the diameter of the flange head", "caliper"),
     "bolt_spacing": ("the distance between the bolts, centre to centre, along the longer side", "caliper"),
 }  # fmt: skip
-
-
-@dataclass(frozen=True)
-class Measurements:
-    """What is known; None where nothing is. Lengths in mm, pitch as threads per inch.
-
-    ``form`` may be left out; ``thread_od_mm`` means a male and ``thread_id_mm`` a female.
-    """
-
-    form: Form | None = None
-    thread_od_mm: float | None = None
-    thread_id_mm: float | None = None
-    tpi: float | None = None
-    seat: str | None = None
-    hex_mm: float | None = None
-    tube_od_mm: float | None = None
-    flange_od_mm: float | None = None
-    bolt_spacing_mm: float | None = None
-
-    @classmethod
-    def read(
-        cls,
-        *,
-        form: object = None,
-        thread_od: object = None,
-        thread_id: object = None,
-        tpi: object = None,
-        pitch: object = None,
-        seat: object = None,
-        hex: object = None,
-        tube_od: object = None,
-        flange_od: object = None,
-        bolt_spacing: object = None,
-    ) -> Measurements:
-        """From what people type: "1 1/16 in", "26.9", "12", "don't know".
-
-        Raises SpecError naming every field that cannot be read.
-        """
-        problems: list[Problem] = []
-
-        def length(field: str, value: object) -> float | None:
-            return _read_length(field, value, problems)
-
-        found = cls(
-            form=_read_form(form, problems),
-            thread_od_mm=length("thread_od", thread_od),
-            thread_id_mm=length("thread_id", thread_id),
-            tpi=_read_pitch(tpi, pitch, problems),
-            seat=_read_seat(seat, problems),
-            hex_mm=length("hex", hex),
-            tube_od_mm=length("tube_od", tube_od),
-            flange_od_mm=length("flange_od", flange_od),
-            bolt_spacing_mm=length("bolt_spacing", bolt_spacing),
-        )
-        if not problems:
-            problems = found._contradictions()
-        if problems:
-            raise SpecError(problems)
-        return found
-
-    def _contradictions(self) -> list[Problem]:
-        if self.thread_od_mm is not None and self.thread_id_mm is not None:
-            return [
-                Problem(
-                    "thread_id", self.thread_id_mm, "was given with thread_od", "Give the one you measured."
-                )
-            ]
-        if self.form is Form.MALE and self.thread_id_mm is not None:
-            return [
-                Problem(
-                    "thread_id", self.thread_id_mm, "a male thread is measured outside", "Give thread_od."
-                )
-            ]
-        if self.form in (Form.FEMALE_SWIVEL, Form.FEMALE_FIXED) and self.thread_od_mm is not None:
-            return [
-                Problem(
-                    "thread_od", self.thread_od_mm, "a female thread is measured inside", "Give thread_id."
-                )
-            ]
-        if all(value is None for value in vars(self).values()):
-            return [
-                Problem("measurements", None, "none was given", "Give at least one, for example thread_od.")
-            ]
-        return []
-
-    def forms(self) -> set[Form]:
-        """The forms it can have."""
-        if self.form is not None:
-            return {self.form}
-        if self.thread_od_mm is not None:
-            return {Form.MALE}
-        if self.thread_id_mm is not None:
-            return {Form.FEMALE_SWIVEL, Form.FEMALE_FIXED}
-        return set(Form)
-
-    def readings(self) -> dict[str, float]:
-        """The readings by feature; a seat as its place in SEATS."""
-        thread = self.thread_od_mm if self.thread_od_mm is not None else self.thread_id_mm
-        found = {
-            "thread": thread, "tpi": self.tpi, "hex": self.hex_mm, "tube_od": self.tube_od_mm,
-            "flange_od": self.flange_od_mm, "bolt_spacing": self.bolt_spacing_mm,
-            "seat": None if self.seat is None else float(SEATS.index(self.seat)),
-        }  # fmt: skip
-        return {name: value for name, value in found.items() if value is not None}
 
 
 @dataclass(frozen=True)
@@ -224,7 +120,7 @@ def posterior(pool: Pool, measured: Measurements, errors: Errors) -> tuple[Array
 def _next(pool: Pool, among: Array, weights: Array, measured: Measurements, errors: Errors) -> Next | None:
     keep = weights >= SHOWN_FROM
     among, weights = among[keep], weights[keep] / weights[keep].sum()
-    open_features = [f for f in ("seat", *measuring.CONTINUOUS) if f not in measured.readings()]
+    open_features = [f for f in ("seat", "cone", *measuring.CONTINUOUS) if f not in measured.readings()]
     told = {f: measuring.information(pool, f, among, weights, errors) for f in open_features}
     if not told or max(told.values()) < WORTH_MEASURING:
         return None
@@ -259,6 +155,8 @@ def _reason(pool: Pool, n: int, feature: str, value: float, errors: Errors) -> t
     """Why a reading speaks for or against a candidate, and whether it fits."""
     if feature == "seat":
         return _seat_reason(pool, n, SEATS[int(value)])
+    if feature == "cone":
+        return _cone_reason(pool, n, int(value))
     low, high = pool.low[feature][n], pool.high[feature][n]
     if np.isnan(low).all():
         return f"{_NAMES[feature]}: no figure in the tables for this one", True
@@ -275,12 +173,24 @@ def _reason(pool: Pool, n: int, feature: str, value: float, errors: Errors) -> t
 
 
 def _seat_reason(pool: Pool, n: int, seat: str) -> tuple[str, bool]:
-    shares = pool.seats[n]
+    shares = pool.words["seat"][n]
     own = [SEATS[k] for k in np.argsort(-shares) if shares[k] > measuring.SEAT_MISREAD / 2]
     if seat in own:
         return f"seat {_seat_text(seat)}: fits", True
     text = f"seat {_seat_text(seat)} measured, this one has {' or '.join(_seat_text(s) for s in own)}: not a match"
     return f"{text}; two different seats do not make a reliable seal", False
+
+
+def _cone_reason(pool: Pool, n: int, cone: int) -> tuple[str, bool]:
+    share = pool.words["cone"][n, cone]
+    if share > 0.9:
+        return f"cone {CONES[cone]}: fits", True
+    if share < 0.1:
+        return (
+            f"cone {CONES[cone]} measured, this one's is {CONES[1 - cone]}: not a match; they do not seal",
+            False,
+        )
+    return "cone: this one has none in the tables", True
 
 
 def _look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[str, ...]:
@@ -353,71 +263,3 @@ def _size_text(family: Connection, size: str) -> str:
 
 def _joined(names: list[str]) -> str:
     return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"
-
-
-def _unknown(value: object) -> bool:
-    return value is None or (isinstance(value, str) and value.strip().casefold() in DOES_NOT_KNOW)
-
-
-def _read_length(field: str, value: object, problems: list[Problem]) -> float | None:
-    if _unknown(value):
-        return None
-    try:
-        found = read_length_mm(value)
-    except UnitError as error:
-        problems += [Problem(field, p.value, p.why, p.mend) for p in error.problems]
-        return None
-    if not 0 < found < 1000:
-        problems.append(Problem(field, value, "is not a size of a fitting", "Check the unit."))
-    return found
-
-
-def _read_pitch(tpi: object, pitch: object, problems: list[Problem]) -> float | None:
-    if not _unknown(tpi) and not _unknown(pitch):
-        problems.append(Problem("pitch", pitch, "was given with tpi", "Give one of them."))
-        return None
-    if not _unknown(pitch):
-        mm = _read_length("pitch", pitch, problems)
-        if mm is not None and not 0.3 <= mm <= 6:
-            problems.append(
-                Problem("pitch", pitch, "is not a pitch of a fitting", "Give mm, for example 1.5.")
-            )
-            return None
-        return None if mm is None else 25.4 / mm
-    if _unknown(tpi):
-        return None
-    try:
-        found = read_length_mm(tpi if isinstance(tpi, int | float) else f"{tpi} mm")
-    except UnitError:
-        problems.append(
-            Problem("tpi", tpi, "is not a number of threads per inch", "Give for example 12 or 11 1/2.")
-        )
-        return None
-    if not 4 <= found <= 80:
-        problems.append(
-            Problem("tpi", tpi, "is not a number of threads per inch", "Give for example 12 or 11 1/2.")
-        )
-        return None
-    return found
-
-
-def _read_form(value: object, problems: list[Problem]) -> Form | None:
-    if _unknown(value):
-        return None
-    try:
-        return Form(str(value).strip().lower())
-    except ValueError:
-        problems.append(Problem("form", value, "is not a form known here", f"Use one of: {', '.join(Form)}."))
-        return None
-
-
-def _read_seat(value: object, problems: list[Problem]) -> str | None:
-    if _unknown(value):
-        return None
-    text = str(value).strip().lower().removesuffix("°").removesuffix("deg").strip()
-    if text not in SEATS:
-        problems.append(
-            Problem("seat", value, "is not a seat known here", f"Use one of: {', '.join(SEATS)}.")
-        )
-        return None
-    return text

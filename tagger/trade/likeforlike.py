@@ -43,7 +43,7 @@ def compare(a: AssemblySpec, b: AssemblySpec, tables: Tables | None = None) -> C
     tables = tables or our_tables()
     was, new = _assessed("a", a, tables), _assessed("b", b, tables)
     fields = (
-        _pressure(was, new),
+        _pressure(a, b, was, new),
         _hose_dash(a, b),
         _construction(a, b, tables),
         *_end("end_a", a.end_a, b.end_a),
@@ -71,16 +71,26 @@ def _assessed(name: str, spec: AssemblySpec, tables: Tables) -> Assessment:
         raise error.within(name) from None
 
 
-def _pressure(was: Assessment, new: Assessment) -> Field:
+def _pressure(a: AssemblySpec, b: AssemblySpec, was: Assessment, new: Assessment) -> Field:
     old_bar, new_bar = was.working_pressure.value_bar, new.working_pressure.value_bar
     name = "working_pressure"
+    if old_bar is None and new_bar is None and _parts(a) == _parts(b):
+        return Field(name, "same", "the same parts, though their working pressure is not known")
     if old_bar is None or new_bar is None:
         which = "either" if old_bar is None and new_bar is None else ("A" if old_bar is None else "B")
-        return Field(name, "dangerous", f"the working pressure of {which} is not known")
+        reason = f"the working pressure of {which} is not known: give it in the spec with its source"
+        return Field(name, "dangerous", reason)
     shown = f"A {show_pressure(old_bar)}, B {show_pressure(new_bar)}"
     if new_bar < old_bar - 0.05:
         return Field(name, "dangerous", f"B is rated lower: {shown}")
     return Field(name, "same" if abs(new_bar - old_bar) <= 0.05 else "better", shown)
+
+
+def _parts(spec: AssemblySpec) -> tuple[object, ...]:
+    """All that a rating depends on."""
+    hose = spec.hose.standard.casefold(), spec.hose.dash, spec.hose.edition
+    ends = [(e.connection, e.size_key, e.form, e.shape, e.material) for e in (spec.end_a, spec.end_b)]
+    return (*hose, *ends)
 
 
 def _hose_dash(a: AssemblySpec, b: AssemblySpec) -> Field:

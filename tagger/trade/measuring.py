@@ -17,12 +17,13 @@ import numpy as np
 import numpy.typing as npt
 
 from tagger.spec import Connection, Form
+from tagger.trade.measurements import CONES, SEATS
 from tagger.trade.tables import Tables
 
 Array = npt.NDArray[np.float64]
 
-SEATS = ("24", "30", "37", "45", "60", "face", "boss", "flat", "taper")
 SEAT_MISREAD = 0.05  # of readings name another seat; spread evenly
+CONE_MISREAD = 0.02  # of readings take a cone for the other way round
 FAR_OFF = 0.02  # of readings are slips beyond any model
 SLIP = 10.0  # and those lie within about so many times the usual error
 CONTINUOUS = ("thread", "tpi", "hex", "tube_od", "flange_od", "bolt_spacing")
@@ -60,7 +61,7 @@ class Pool:
     threads: tuple[str, ...]
     low: Mapping[str, Array]
     high: Mapping[str, Array]
-    seats: Array  # candidates x seats: how often each is read
+    words: Mapping[str, Array]  # "seat" and "cone": candidates x words, how often each is read
 
     def __len__(self) -> int:
         return len(self.sizes)
@@ -127,7 +128,10 @@ def _build(tables: Tables) -> Pool:
         threads=tuple(r[3] for r in rows),
         low=low,
         high=high,
-        seats=_seat_shares(tables, [(r[0], r[2]) for r in rows]),
+        words={
+            "seat": _seat_shares(tables, [(r[0], r[2]) for r in rows]),
+            "cone": _cone_shares(tables, [(r[0], r[2]) for r in rows]),
+        },
     )
 
 
@@ -167,14 +171,24 @@ def _seat_shares(tables: Tables, forms: list[tuple[Connection, Form]]) -> Array:
     return shares * (1 - SEAT_MISREAD) + SEAT_MISREAD / len(SEATS)
 
 
+def _cone_shares(tables: Tables, forms: list[tuple[Connection, Form]]) -> Array:
+    shares = np.full((len(forms), len(CONES)), 0.5)  # no cone: either word is as likely
+    known = {(r.family, r.form): CONES.index(r.cone) for r in tables.cones}
+    for n, (family, form) in enumerate(forms):
+        if (family, str(form)) in known:
+            shares[n] = CONE_MISREAD
+            shares[n, known[family, str(form)]] = 1 - CONE_MISREAD
+    return shares
+
+
 def density(pool: Pool, feature: str, readings: Array, errors: Errors, among: Array) -> Array:
     """Likelihood of each reading for each of the candidates ``among``: readings x candidates.
 
     Where a candidate's figure is not known, any reading is as likely as another: measuring
     it then speaks neither for nor against. A thread on a flange, or a bolt on a nut, is not.
     """
-    if feature == "seat":
-        chance: Array = pool.seats[among][:, readings.astype(int)].T
+    if feature in pool.words:
+        chance: Array = pool.words[feature][among][:, readings.astype(int)].T
         return chance
     low, high = pool.low[feature][among], pool.high[feature][among]
     flat = 1 / RANGE[feature]
@@ -238,9 +252,9 @@ def information(pool: Pool, feature: str, among: Array, weights: Array, errors: 
 
 def _possible_readings(pool: Pool, feature: str, among: Array, weights: Array) -> tuple[Array, Array]:
     """What might be read, and how likely: each seat, or each candidate's own figure."""
-    if feature == "seat":
-        readings = np.arange(len(SEATS), dtype=float)
-        return readings, (pool.seats[among] * weights[:, None]).sum(axis=0)
+    if feature in pool.words:
+        shares = pool.words[feature][among]
+        return np.arange(shares.shape[1], dtype=float), (shares * weights[:, None]).sum(axis=0)
     low, high = pool.low[feature][among], pool.high[feature][among]
     known = ~np.isnan(low)
     if not known.any():

@@ -8,7 +8,7 @@ from tagger.spec import AssemblySpec
 from tagger.trade.assessment import NOT_KNOWN, Assessment, EndAdvice, Flats, Torque, Turns
 from tagger.trade.identify import Candidate, Identification
 from tagger.trade.likeforlike import Comparison
-from tagger.trade.steps import BASIS_WORDS, range_text, torque_text
+from tagger.trade.steps import BASIS_WORDS, count_text, torque_text
 from tagger.units import show_length, show_pressure
 
 _MARKS = {"danger": "DANGER", "care": "Take care", "note": "Note"}
@@ -83,6 +83,8 @@ def assessment(found: Assessment) -> dict[str, Any]:
         "bend_radius_source": found.bend_radius_source,
         "hose_od_mm": found.hose_od_mm,
         "hose_od_source": found.hose_od_source,
+        "hose_mass_kg": found.hose_mass_kg,
+        "content_l": found.content_l,
         "ends": {"a": _end(found.end_a), "b": _end(found.end_b)},
         "warnings": [warning.model_dump(mode="json") for warning in found.warnings],
     }
@@ -138,10 +140,10 @@ def _tightening_lines(name: str, advice: EndAdvice) -> list[str]:
         lines.append(f"End {name}: {torque_text(t.min, t.max)}, {t.basis} ({t.source})")
     if advice.flats is not None:
         f = advice.flats
-        lines.append(f"End {name}: {range_text(f.min, f.max, 3)} flats {BASIS_WORDS[f.basis]} ({f.source})")
+        lines.append(f"End {name}: {count_text(f.min, f.max)} flats {BASIS_WORDS[f.basis]} ({f.source})")
     if advice.turns is not None:
         u = advice.turns
-        lines.append(f"End {name}: {range_text(u.min, u.max, 2)} turns {BASIS_WORDS[u.basis]} ({u.source})")
+        lines.append(f"End {name}: {count_text(u.min, u.max)} turns {BASIS_WORDS[u.basis]} ({u.source})")
     return lines or [f"End {name}: tightening {NOT_KNOWN}"]
 
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 import csv
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, fields
+from fractions import Fraction
 from pathlib import Path
 from typing import Any, Literal, TypeVar
 
@@ -58,6 +59,17 @@ class SeatRow:
     form: str
     seat: str
     share: float
+    source: str
+    confidence: str
+
+
+@dataclass(frozen=True, slots=True)
+class ConeRow:
+    """Whether a form's cone stands out like a nose or lies inside like a funnel."""
+
+    family: Connection
+    form: str
+    cone: Literal["outside", "inside"]
     source: str
     confidence: str
 
@@ -316,7 +328,7 @@ def _reader(annotation: str) -> Callable[[str], Any]:
     kind = annotation.removesuffix("| None").strip()
     read: Callable[[str], Any]
     if kind == "float":
-        read = float
+        read = _number
     elif kind == "int":
         read = int
     elif kind == "Connection":
@@ -331,6 +343,11 @@ def _reader(annotation: str) -> Callable[[str], Any]:
     else:
         return str.strip
     return lambda text: None if optional and not text.strip() else read(text)
+
+
+def _number(text: str) -> float:
+    """A decimal or a fraction: thirds of a flat are written as fractions, to be exact."""
+    return float(Fraction(text))
 
 
 def _one_of(text: str, allowed: set[str]) -> str:

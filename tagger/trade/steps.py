@@ -6,6 +6,7 @@ Works from what a tag carries, so that the page offline says the same as the pag
 from __future__ import annotations
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from tagger.spec import AssemblySpec, Basis, End, Tightening
 from tagger.trade.assessment import EndAdvice, Turns, carried_tightening
@@ -85,12 +86,12 @@ def _figures(
     if tightening is not None and tightening.torque_max_nm is not None:
         found["torque"] = torque_text(tightening.torque_min_nm, tightening.torque_max_nm)
         found["torque_basis"] = torque_basis or "see the record for what it holds for"
-    if tightening is not None and tightening.flats_max is not None:
-        found["flats"] = range_text(tightening.flats_min, tightening.flats_max, 3)
+    if turns is None and tightening is not None and tightening.flats_max is not None:
+        found["flats"] = count_text(tightening.flats_min or 0.0, tightening.flats_max)
         if tightening.flats_basis in BASIS_WORDS:
             found["flats_basis"] = BASIS_WORDS[tightening.flats_basis]
     if turns is not None:
-        found["turns"] = range_text(turns.min, turns.max, 2)
+        found["turns"] = count_text(turns.min, turns.max)
     if pressure_bar is not None:
         found["pressure"] = show_pressure(pressure_bar)
     if bend_radius_mm is not None:
@@ -148,6 +149,22 @@ def range_text(low: float | None, high: float, places: int = 1) -> str:
     if low == high:
         return number_text(high, places)
     return f"{number_text(low, places)} to {number_text(high, places)}"
+
+
+def count_text(low: float, high: float) -> str:
+    """Flats or turns as the trade says them, in twelfths.
+
+    >>> count_text(1, 1.5), count_text(1 / 3, 0.5), count_text(2, 2)
+    ('1 to 1 1/2', '1/3 to 1/2', '2')
+    """
+    shown = [mixed_text(figure) for figure in dict.fromkeys((low, high))]
+    return " to ".join(shown)
+
+
+def mixed_text(value: float) -> str:
+    """A mixed number: 1.25 is "1 1/4"."""
+    whole, part = divmod(Fraction(round(value * 12), 12), 1)
+    return " ".join(([str(whole)] if whole or not part else []) + ([str(part)] if part else []))
 
 
 def torque_text(low: float | None, high: float) -> str:

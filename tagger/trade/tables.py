@@ -30,6 +30,7 @@ FILES: dict[str, type[Any]] = {
     "families": row.Family,
     "connections": row.ThreadRow,
     "seats": row.SeatRow,
+    "cones": row.ConeRow,
     "look_alikes": row.LookAlike,
     "hexes": row.HexRow,
     "flanges": row.FlangeRow,
@@ -50,6 +51,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "families": ("family",),
     "connections": ("family", "size"),
     "seats": ("family", "form"),
+    "cones": ("family", "form"),
     "look_alikes": ("family", "other"),
     "hexes": ("family", "size"),
     "flanges": ("family", "size", "what"),
@@ -77,6 +79,7 @@ class Tables:
     families: dict[Connection, row.Family]
     threads: dict[tuple[Connection, str], row.ThreadRow]
     seats: tuple[row.SeatRow, ...]
+    cones: tuple[row.ConeRow, ...]
     look_alikes: tuple[row.LookAlike, ...]
     hexes: tuple[row.HexRow, ...]
     flanges: tuple[row.FlangeRow, ...]
@@ -107,6 +110,7 @@ class Tables:
             families={r.family: r for r in raw["families"]},
             threads={(r.family, r.size): r for r in raw["connections"]},
             seats=raw["seats"],
+            cones=raw["cones"],
             look_alikes=raw["look_alikes"],
             hexes=raw["hexes"],
             flanges=raw["flanges"],

@@ -14,7 +14,7 @@ from typing import Literal
 from tagger.spec import Basis, End, Form, Material
 from tagger.trade import rows as row
 from tagger.trade.assessment import NOT_KNOWN, EndAdvice, Flats, Torque, Turns, Warning_
-from tagger.trade.steps import range_text, steps_for
+from tagger.trade.steps import count_text, mixed_text, range_text, steps_for
 from tagger.trade.tables import Tables
 
 __all__ = ["advice", "steps_for"]
@@ -156,7 +156,8 @@ def _said(item: row.TighteningRow) -> str:
 
 def _counted(word: str, low: float | None, high: float, basis: str) -> str:
     """ "1 to 1.5 flats from finger-tight"."""
-    return f"{range_text(low, high, 3)} {word}{'s' if high > 1 else ''} {_BASIS_WORDS.get(basis, '')}".strip()
+    figure = f"at most {mixed_text(high)}" if low is None else count_text(low, high)
+    return f"{figure} {word}{'s' if high > 1 else ''} {_BASIS_WORDS.get(basis, '')}".strip()
 
 
 def _warnings(

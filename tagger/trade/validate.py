@@ -17,7 +17,7 @@ from typing import Any
 
 from tagger.spec import Connection, Form
 from tagger.trade import rows as row
-from tagger.trade.measuring import SEATS
+from tagger.trade.measurements import SEATS
 from tagger.trade.steps import CONDITIONS, PLACEHOLDERS
 from tagger.trade.tables import KEYS, Tables, size_order
 from tagger.trade.tables import tables as our_tables
@@ -25,6 +25,7 @@ from tagger.trade.tables import tables as our_tables
 UNIQUE = {
     **{name: KEYS[name] for name in ("families", "connections", "hose_standards", "hose_editions", "rules", "fit_steps")},
     "seats": ("family", "form", "seat"),
+    "cones": ("family", "form"),
     "look_alikes": ("family", "other"),
     "hexes": ("family", "size", "hex_mm", "source"),
     "flanges": ("family", "size", "what"),

@@ -54,7 +54,7 @@ def test_taper_threads_have_turns_and_never_flats(family: Connection) -> None:
     assert found.turns is not None and found.turns.basis is Basis.FINGER_TIGHT
     steps = steps_for(an_end(family, "1/2", "male"), None, spec=example(), turns=found.turns)
     said = " ".join(step.text for step in steps)
-    assert "2 to 3 whole turns" in said or "1.5 to 3 whole turns" in said
+    assert "2 to 3 whole turns" in said or "1 1/2 to 3 whole turns" in said
     assert "Never turn a taper thread back" in said
 
 
@@ -104,7 +104,7 @@ def test_steps_of_every_end_are_filled_and_begin_with_cautions() -> None:
 def test_flares_are_told_that_two_seats_do_not_seal() -> None:
     found = assess(example())
     assert "seat_37_45" in found.end_a.steps
-    assert "flats" in found.end_a.steps and found.end_a.figures["flats"] == "1 to 1.5"
+    assert "flats" in found.end_a.steps and found.end_a.figures["flats"] == "1 to 1 1/2"
 
 
 def test_the_clocking_step_needs_two_elbows() -> None:

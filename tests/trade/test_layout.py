@@ -1,0 +1,58 @@
+"""Lengths by each basis, the length to cut, and bends that fit."""
+
+from __future__ import annotations
+
+import math
+
+import pytest
+
+from tagger.errors import TradeError
+from tagger.spec import LengthBasis
+from tagger.trade import assess, layout
+from tagger.trade.layout import EndDimensions
+from tests.trade.specs import both, end, example
+
+STRAIGHT = EndDimensions(sealing_face=40, thread_end=52)
+ELBOW = EndDimensions(elbow_centreline=61)
+
+
+def test_the_cut_length_is_the_overall_length_less_what_the_ends_add() -> None:
+    assert layout.cut_length(example(), STRAIGHT, ELBOW) == 1250 - 40 - 61
+
+
+def test_a_length_converts_from_one_basis_to_another_and_back() -> None:
+    to_thread = layout.converted_length(example(), LengthBasis.THREAD_END, STRAIGHT, ELBOW)
+    assert to_thread == 1262
+    back = example(length_mm=to_thread, length_basis="thread_end")
+    assert layout.converted_length(back, LengthBasis.SEALING_FACE, STRAIGHT, ELBOW) == 1250
+
+
+def test_a_missing_dimension_is_named_and_never_assumed() -> None:
+    with pytest.raises(TradeError) as refused:
+        layout.cut_length(example(), EndDimensions(), ELBOW)
+    assert refused.value.problems[0].field == "end_a.sealing_face"
+
+
+def test_ends_longer_than_the_assembly_are_refused() -> None:
+    with pytest.raises(TradeError, match="not longer than its two ends"):
+        layout.cut_length(example(length_mm=90), STRAIGHT, ELBOW)
+
+
+def test_a_u_bend_takes_both_ends_half_a_circle_and_the_travel() -> None:
+    needed = layout.u_bend_fit(1000, 180, 22, (60, 60), travel_mm=100)
+    by_hand = 2 * (60 + 33) + math.pi * 191 + 100
+    assert needed.needed_mm == pytest.approx(by_hand, abs=0.06)
+    assert needed.ok and needed.spare_mm == pytest.approx(1000 - by_hand, abs=0.06)
+    assert not layout.u_bend_fit(800, 180, 22, (60, 60), travel_mm=100).ok
+
+
+def test_an_assembly_too_short_to_bend_is_noted() -> None:
+    short = assess(both("SAE 100R17", 16, end("sae_37_flare", 16), length_mm=250))
+    assert "too_short_to_bend" in {w.code for w in short.warnings}
+    assert "too_short_to_bend" not in {w.code for w in assess(example()).warnings}
+
+
+def test_mass_and_content_follow_from_the_tables() -> None:
+    found = assess(example())
+    assert found.hose_mass_kg is not None and 0.9 < found.hose_mass_kg < 1.4
+    assert found.content_l == pytest.approx(math.pi / 4 * 1.9**2 * 125 / 1000, abs=0.001)
