@@ -10,12 +10,16 @@ from fastapi import FastAPI
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from starlette.templating import Jinja2Templates
 
-from api import assets, bench, rest, scan
+from api import answers, assets, bench, rest, scan
+from api.identity import hash_password
+from api.limits import Limiter, LimitPublic
 from api.security import SecurityHeaders
 from api.settings import Settings
 from tagger.code import number as tag_number
-from tagger.store import Store
+from tagger.store import Role, Store
+from tagger.trade.tables import Tables
 
+DEMO_NAME, DEMO_PASSWORD = "demo", "demonstration"
 TEMPLATES = Path(__file__).parent / "templates"
 
 
@@ -34,17 +38,36 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
         if store is None:
             opened.close()
 
-    app = FastAPI(title=f"{settings.shop_name}: hose assembly tags", lifespan=lifespan, docs_url=None,
-                  redoc_url=None, openapi_url="/api/v1/openapi.json")  # fmt: skip
+    app = FastAPI(
+        title=f"{settings.shop_name}: hose assembly tags", lifespan=lifespan, docs_url=None, redoc_url=None,
+        openapi_url="/api/v1/openapi.json",
+    )  # fmt: skip
     app.state.settings = settings
     app.state.store = opened
+    app.state.tables = Tables.load(settings.tables_dir)
     app.state.templates = templates(settings)
+    app.state.tries = Limiter(limit=10, window=600)
+    app.add_middleware(LimitPublic, per_minute=settings.public_requests_per_minute)
     app.add_middleware(SecurityHeaders, secure=settings.secure)
     app.mount("/static", assets.Static(directory=assets.FOLDER), name="static")
     app.include_router(scan.router)
     app.include_router(bench.router, prefix="/bench")
     app.include_router(rest.router, prefix="/api/v1")
+    answers.install(app)
+    first_start(opened, settings)
     return app
+
+
+def first_start(store: Store, settings: Settings) -> None:
+    """Prints the one-time code when nobody is known yet; or makes the demonstration's sign-in."""
+    if settings.demo and not store.people():
+        store.add_person(DEMO_NAME, hash_password(DEMO_PASSWORD), Role.MANAGER)
+    code = store.make_first_code()
+    if code is not None:
+        print(
+            f"First start: make the manager at {settings.base_url}/bench/first with the code {code}",
+            flush=True,
+        )
 
 
 def templates(settings: Settings) -> Jinja2Templates:

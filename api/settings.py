@@ -6,7 +6,7 @@ import os
 from collections.abc import Mapping
 from enum import StrEnum
 from pathlib import Path
-from typing import Annotated, Self
+from typing import Annotated, Literal, Self
 from urllib.parse import urlsplit
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationError, field_validator
@@ -60,6 +60,8 @@ class Settings(BaseModel):
     label_template_dirs: Annotated[tuple[Path, ...], BeforeValidator(_paths)] = ()
     label_template: str = "hang_tag"
     printer_dpi: Annotated[int, Field(ge=100, le=1200)] = 203
+    length_bands: Literal["", "sae", "din"] = ""
+    tables_dir: Path | None = None
     gs1_prefix: Annotated[str, Field(pattern=r"^(\d{6,12})?$")] = ""
 
     # telling others about order requests

@@ -1,5 +1,18 @@
-"""The signed-in pages: build, print, find, orders, withdrawals."""
+"""The signed-in pages: build, prove, print, find, orders, withdrawals, lists, figures."""
 
-from fastapi import APIRouter
+from fastapi import APIRouter, Request
+from starlette.responses import Response
 
-router = APIRouter()
+from api.bench import build, orders, prints, record, sign_in, starts
+from api.bench.page import go
+from api.identity import Builder
+
+router = APIRouter(include_in_schema=False)
+for part in (sign_in, build, starts, prints, record, orders):
+    router.include_router(part.router)
+
+
+@router.get("")
+def bench(request: Request, me: Builder) -> Response:
+    """The day begins on the build page."""
+    return go("/bench/build")

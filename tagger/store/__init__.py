@@ -8,13 +8,13 @@
 
 from __future__ import annotations
 
-from tagger.store.assemblies import Assemblies, Filter, Page
 from tagger.store.backup import Backup, Copied
 from tagger.store.base import Clock, utc_now
 from tagger.store.database import Database, default_url
-from tagger.store.history import History
+from tagger.store.finding import Filter, Finding, Page
 from tagger.store.orders import Orders
 from tagger.store.people import People, Person, Role, SignedIn, Token
+from tagger.store.proving import CrimpMeasured, ProofTest, Proving
 from tagger.store.shop import CrimpValue, Recipe, Shop
 from tagger.store.values import (
     Assembly,
@@ -31,7 +31,7 @@ from tagger.store.values import (
 from tagger.store.withdrawals import Withdrawals
 
 
-class Store(Assemblies, History, Orders, Withdrawals, People, Shop, Backup):
+class Store(Proving, Finding, Orders, Withdrawals, People, Shop, Backup):
     """Everything that is kept, in one database; safe to use from several threads and processes."""
 
     @classmethod
@@ -58,6 +58,7 @@ __all__ = [
     "Assembly",
     "Contact",
     "Copied",
+    "CrimpMeasured",
     "CrimpValue",
     "Event",
     "Filter",
@@ -67,6 +68,7 @@ __all__ = [
     "OrderStep",
     "Page",
     "Person",
+    "ProofTest",
     "Recipe",
     "Registration",
     "Role",

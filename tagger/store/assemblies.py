@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import ColumnElement, and_, exists, func, insert, or_, select, tuple_
+from sqlalchemy import func, insert, select
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.orm import Session
 
@@ -18,40 +18,11 @@ from tagger.spec import AssemblySpec, TagContent
 from tagger.store.base import Part, compact, fingerprint, in_chunks
 from tagger.store.models import AssemblyRow, EventRow, OrderRow, RegistrationRow
 from tagger.store.values import Assembly, Kind, Registration, Withdrawal
-from tagger.store.withdrawals import holding, lot_key, matches_a_holding_one, refuse_withdrawn_lots
+from tagger.store.withdrawals import holding, lot_key, refuse_withdrawn_lots
 from tagger.trade.assessment import Assessment
 
 MAX_COUNT = 10_000
 MakeNumber = Callable[[], str]
-
-
-@dataclass(frozen=True)
-class Filter:
-    """What to look for; None asks nothing. Texts match any part, in any case; lots match whole."""
-
-    number: str | None = None
-    customer: str | None = None
-    machine: str | None = None
-    position: str | None = None
-    lot: str | None = None
-    connection: str | None = None
-    hose_standard: str | None = None
-    dash: int | None = None
-    pressure_min_bar: float | None = None
-    pressure_max_bar: float | None = None
-    built_from: date | None = None
-    built_to: date | None = None
-    order_reference: str | None = None
-    printed: bool | None = None
-    withdrawn: bool | None = None
-
-
-@dataclass(frozen=True)
-class Page:
-    """One page of assemblies, newest first; ``after`` asks for the next one, None at the end."""
-
-    assemblies: tuple[Assembly, ...]
-    after: str | None
 
 
 class Assemblies(Part):
@@ -159,33 +130,27 @@ class Assemblies(Part):
                             "Check the number, or read the tag itself: its symbol holds the whole spec.")
                     for number in missing
                 )  # fmt: skip
-            return _values(session, [rows[number] for number in wanted])
+            return values_of(session, [rows[number] for number in wanted])
+
+    def run(self, run: int) -> list[Assembly]:
+        """Everything registered in one act, in order. Raises StoreError for a run not known here."""
+        query = select(AssemblyRow.number).where(AssemblyRow.registration_id == run)
+        with self.reading() as session:
+            numbers = list(session.scalars(query.order_by(AssemblyRow.place)))
+        if not numbers:
+            raise StoreError(Problem("run", run, "is not known here", "Look for its tags instead."))
+        return self.assemblies(numbers)
+
+    def run_size(self, run: int) -> int:
+        """How many assemblies were registered in one act."""
+        query = select(func.count()).where(AssemblyRow.registration_id == run)
+        with self.reading() as session:
+            return session.scalar(query) or 0
 
     def known(self, number: str) -> bool:
         """Whether this tag number is registered here."""
         with self.reading() as session:
             return session.get(AssemblyRow, compact(number)) is not None
-
-    def find(self, wanted: Filter = Filter(), *, limit: int = 50, after: str | None = None) -> Page:
-        """Assemblies that meet every condition, newest first, ``limit`` at a time."""
-        with self.reading() as session:
-            query = select(AssemblyRow).where(*_conditions(wanted))
-            if after:
-                query = query.where(
-                    tuple_(AssemblyRow.registration_id, AssemblyRow.place) < tuple_(*_cursor(after))
-                )
-            query = query.order_by(AssemblyRow.registration_id.desc(), AssemblyRow.place.desc())
-            rows = list(session.scalars(query.limit(limit + 1)))
-            more = len(rows) > limit
-            rows = rows[:limit]
-            last = f"{rows[-1].registration_id}.{rows[-1].place}" if more else None
-            return Page(tuple(_values(session, rows)), last)
-
-    def count(self, wanted: Filter = Filter()) -> int:
-        """How many assemblies meet every condition."""
-        with self.reading() as session:
-            query = select(func.count()).select_from(AssemblyRow).where(*_conditions(wanted))
-            return session.scalar(query) or 0
 
 
 @dataclass(frozen=True)
@@ -309,7 +274,7 @@ def _replaced(
     return [_event(old, Kind.REPLACED, at, by, {"by_number": value["number"]}) for value in new]
 
 
-def _values(session: Session, rows: Sequence[AssemblyRow]) -> list[Assembly]:
+def values_of(session: Session, rows: Sequence[AssemblyRow]) -> list[Assembly]:
     numbers = [row.number for row in rows]
     followers: dict[str, str] = {}
     for chunk in in_chunks(numbers):
@@ -337,56 +302,6 @@ def _value(row: AssemblyRow, replaced_by: str | None, withdrawals: Iterable[With
         withdrawals=tuple(withdrawals),
         registered_by=row.registered_by,
         created_at=row.created_at,
+        run=row.registration_id,
+        place=row.place + 1,
     )
-
-
-def _cursor(after: str) -> tuple[int, int]:
-    try:
-        registration, place = after.split(".")
-        return int(registration), int(place)
-    except ValueError:
-        raise StoreError(Problem("after", after, "is not a page mark", "Use the one last given.")) from None
-
-
-def _conditions(wanted: Filter) -> list[ColumnElement[bool]]:
-    row = AssemblyRow
-    whole = (
-        (row.built_on >= wanted.built_from) if wanted.built_from else None,
-        (row.built_on <= wanted.built_to) if wanted.built_to else None,
-        (row.hose_dash == wanted.dash) if wanted.dash is not None else None,
-        (row.order_reference == wanted.order_reference) if wanted.order_reference else None,
-        (row.working_pressure_bar >= wanted.pressure_min_bar)
-        if wanted.pressure_min_bar is not None
-        else None,
-        (row.working_pressure_bar <= wanted.pressure_max_bar)
-        if wanted.pressure_max_bar is not None
-        else None,
-        row.number.startswith(_typed(wanted.number)) if wanted.number else None,
-    )
-    parts = [
-        column.icontains(text.strip(), autoescape=True)
-        for column, text in (
-            (row.customer, wanted.customer),
-            (row.machine, wanted.machine),
-            (row.position, wanted.position),
-            (row.hose_standard, wanted.hose_standard),
-        )
-        if text and text.strip()
-    ]
-    found = [*(condition for condition in whole if condition is not None), *parts]
-    if wanted.lot:
-        lot = lot_key(wanted.lot)
-        found.append(or_(row.hose_lot == lot, row.fitting_lot_a == lot, row.fitting_lot_b == lot))
-    if wanted.connection:
-        found.append(or_(row.connection_a == wanted.connection, row.connection_b == wanted.connection))
-    if wanted.printed is not None:
-        printed = exists().where(and_(EventRow.number == row.number, EventRow.kind == str(Kind.PRINTED)))
-        found.append(printed if wanted.printed else ~printed)
-    if wanted.withdrawn is not None:
-        found.append(matches_a_holding_one() if wanted.withdrawn else ~matches_a_holding_one())
-    return found
-
-
-def _typed(number: str) -> str:
-    """A number as far as it has been typed."""
-    return tag_number.compact(number)

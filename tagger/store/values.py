@@ -100,7 +100,8 @@ class Assembly:
     """One registered assembly.
 
     ``number`` is the compact 11 characters. ``content`` and ``digits`` are frozen as registered:
-    they are what the symbol on the printed tag says, whatever the tables say today.
+    they are what the symbol on the printed tag says, whatever the tables say today. ``run`` names
+    the registration it came from, ``place`` its place there, counted from 1.
     """
 
     number: str
@@ -118,6 +119,8 @@ class Assembly:
     withdrawals: tuple[Withdrawal, ...]  # those that hold, oldest first
     registered_by: str | None
     created_at: datetime
+    run: int
+    place: int
 
     @property
     def withdrawn(self) -> bool:

@@ -1,0 +1,221 @@
+"""The build form: its fields as a spec's JSON, and a spec as its fields.
+
+Fields are named as the spec's are ("end_a.form"). What differs from the JSON, because hands fill
+it in: one size field serves every family; end B may be "the same as A"; a size left empty is the
+one that belongs to the hose; clocking is read in the shop's own sense.
+"""
+
+from __future__ import annotations
+
+import secrets
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from api.settings import ClockingSense
+from tagger.errors import Problem, SpecError
+from tagger.spec import AssemblySpec, Connection, Cover, Form, Sizing
+from tagger.trade.tables import Tables
+
+_END = ("connection", "size", "form", "shape", "angle", "drop_mm", "material", "hose_dash", "lot")
+_ENDS = ("end_a", "end_b")
+BLANK: dict[str, Any] = {
+    "hose.standard": "", "hose.dash": "", "hose.edition": "", "hose.lot": "",
+    **{f"{end}.{name}": "" for end in _ENDS for name in _END},
+    **{f"{end}.{name}": value for end in _ENDS for name, value in (
+        ("connection", "sae_37_flare"), ("form", "female_swivel"), ("shape", "straight"), ("material", "carbon_steel"))},
+    "end_b.same": "1",
+    "length_mm": "", "length_basis": "sealing_face", "clocking_deg": "", "max_temperature_c": "", "fluid": "",
+    "covers": [], "working_pressure.value_bar": "", "working_pressure.source": "", "note": "",
+    "customer": "", "machine": "", "position": "", "replaces": "", "order_reference": "", "count": "1",
+    "built_on": "", "key": "",
+}  # fmt: skip
+"""Every field of the page with what it holds at first."""
+
+
+@dataclass(frozen=True)
+class Record:
+    """What goes to the record beside the spec."""
+
+    customer: str | None
+    machine: str | None
+    position: str | None
+    replaces: str | None
+    order_reference: str | None
+    count: int
+    built_on: date
+    key: str | None
+
+
+def blank(today: date) -> dict[str, Any]:
+    """A page to begin on, with a key of its own: sending it twice registers once."""
+    return {**BLANK, "built_on": today.isoformat(), "key": secrets.token_urlsafe(12)}
+
+
+def fields_of(spec: AssemblySpec, sense: ClockingSense) -> dict[str, Any]:
+    """The fields of the page that stand for a spec."""
+    data = spec.as_dict()
+    fields: dict[str, Any] = {}
+    for name in ("standard", "dash", "edition", "lot"):
+        fields[f"hose.{name}"] = _text(data["hose"].get(name))
+    for end in _ENDS:
+        inner = data[end]
+        shape = inner.get("shape", "straight")
+        fields |= {f"{end}.{name}": _text(inner.get(name)) for name in _END}
+        fields[f"{end}.size"] = _text(inner.get("dash", inner.get("size")))
+        fields[f"{end}.shape"] = shape if isinstance(shape, str) else "angle"
+        fields[f"{end}.angle"] = "" if isinstance(shape, str) else str(shape)
+    without_lot = [{k: v for k, v in data[end].items() if k != "lot"} for end in _ENDS]
+    fields["end_b.same"] = "1" if without_lot[0] == without_lot[1] else ""
+    for name in ("length_mm", "length_basis", "max_temperature_c", "fluid", "note"):
+        fields[name] = _text(data.get(name))
+    fields["clocking_deg"] = _text(shown_clocking(spec.clocking_deg, sense))
+    fields["covers"] = list(data.get("covers", []))
+    for name in ("value_bar", "source"):
+        fields[f"working_pressure.{name}"] = _text(data.get("working_pressure", {}).get(name))
+    return fields
+
+
+def shown_clocking(degrees: int | None, sense: ClockingSense) -> int | None:
+    """The standard's angle in the shop's sense; the way back is the same.
+
+    >>> shown_clocking(90, ClockingSense.CLOCKWISE), shown_clocking(0, ClockingSense.CLOCKWISE)
+    (270, 0)
+    """
+    if degrees is None or sense is ClockingSense.STANDARD:
+        return degrees
+    return (360 - degrees) % 360
+
+
+def sent(form: Any) -> dict[str, Any]:
+    """What was sent, as the page's fields; those not sent are empty, so that nothing sticks."""
+    fields: dict[str, Any] = {name: str(form.get(name) or "").strip() for name in BLANK if name != "covers"}
+    fields["covers"] = [cover for cover in form.getlist("covers") if cover in set(Cover)]
+    return fields
+
+
+def settled(fields: Mapping[str, Any], tables: Tables) -> dict[str, Any]:
+    """The same fields with the ones that follow from others filled in: what the page should show."""
+    found = dict(fields)
+    standard = tables.standard_of(found["hose.standard"]) if found["hose.standard"] else None
+    if standard is not None:
+        found["hose.standard"] = standard.standard
+    found["hose.dash"] = found["hose.dash"].lstrip("-")
+    if found["end_b.same"]:
+        lot = found["end_b.lot"]
+        found |= {f"end_b.{name}": found[f"end_a.{name}"] for name in _END}
+        found["end_b.lot"] = lot
+    for end in _ENDS:
+        _settle_end(found, end, tables)
+    if any(found[f"{end}.shape"] == "straight" for end in _ENDS):
+        found["clocking_deg"] = ""
+    return found
+
+
+def _settle_end(found: dict[str, Any], end: str, tables: Tables) -> None:
+    try:
+        family = Connection(found[f"{end}.connection"])
+    except ValueError:
+        return
+    forms = forms_of(family, tables)
+    if found[f"{end}.form"] not in forms:
+        found[f"{end}.form"] = forms[0]
+    if family.sized_by is Sizing.DASH:
+        found[f"{end}.size"] = found[f"{end}.size"].lstrip("-")
+    if not found[f"{end}.size"]:
+        found[f"{end}.size"] = size_for_hose(family, found[f"{end}.hose_dash"] or found["hose.dash"], tables)
+    if found[f"{end}.shape"] == "straight":
+        found[f"{end}.drop_mm"] = ""
+    if found[f"{end}.shape"] != "angle":
+        found[f"{end}.angle"] = ""
+
+
+def forms_of(family: Connection, tables: Tables) -> list[str]:
+    """The forms of a family, the hose shop's usual one (a female swivel) first."""
+    forms = [str(form) for form in tables.families[family].forms if form in set(Form)]
+    return sorted(forms, key=lambda form: form != Form.FEMALE_SWIVEL)
+
+
+def size_for_hose(family: Connection, dash: str, tables: Tables) -> str:
+    """The one size of a family that is made for this hose; empty where there is none, or a choice."""
+    if not dash.isdigit():
+        return ""
+    fitting = [size for size in tables.sizes(family) if int(dash) in tables.natural_hose(family, size)]
+    return fitting[0] if len(fitting) == 1 else ""
+
+
+def spec_of(fields: Mapping[str, Any], sense: ClockingSense) -> AssemblySpec:
+    """The spec that settled fields say. Raises SpecError naming the fields of the page."""
+    data: dict[str, Any] = {
+        "hose": _given({name: fields[f"hose.{name}"] for name in ("standard", "edition", "lot")}),
+        "length_basis": fields["length_basis"] or "sealing_face",
+        "covers": fields["covers"],
+        **_given({name: fields[name] for name in ("length_mm", "max_temperature_c", "fluid", "note")}),
+    }  # fmt: skip
+    data["hose"] |= _given({"dash": _whole(fields["hose.dash"])})
+    for end in _ENDS:
+        data[end] = _end(fields, end)
+    if clocking := fields["clocking_deg"].rstrip("° "):
+        turned = _whole(clocking)
+        data["clocking_deg"] = (
+            shown_clocking(turned, sense) if isinstance(turned, int) and 0 <= turned < 360 else turned
+        )
+    pressure = _given({name: fields[f"working_pressure.{name}"] for name in ("value_bar", "source")})
+    if pressure:
+        data["working_pressure"] = pressure
+    try:
+        return AssemblySpec.read(data)
+    except SpecError as error:
+        raise SpecError(on_the_page(problem) for problem in error.problems) from None
+
+
+def _end(fields: Mapping[str, Any], end: str) -> dict[str, Any]:
+    given = _given(
+        {name: fields[f"{end}.{name}"] for name in ("connection", "form", "drop_mm", "material", "lot")}
+    )
+    shape, size = fields[f"{end}.shape"], fields[f"{end}.size"]
+    given |= _given({"shape": _whole(fields[f"{end}.angle"]) if shape == "angle" else shape})
+    given |= _given({"hose_dash": _whole(fields[f"{end}.hose_dash"].lstrip("-"))})
+    by_dash = given.get("connection") in {str(c) for c in Connection if c.sized_by is Sizing.DASH}
+    given |= _given({"dash": _whole(size)} if by_dash else {"size": size})
+    return given
+
+
+def record_of(fields: Mapping[str, Any], today: date) -> Record:
+    """What goes to the record. Raises SpecError for a count or a day that is none."""
+    problems = []
+    count, built_on = fields["count"] or "1", fields["built_on"]
+    if not count.isdigit() or not 1 <= int(count) <= 10_000:
+        problems.append(Problem("count", count, "is not a number of assemblies", "Give 1 to 10000."))
+    try:
+        day = date.fromisoformat(built_on) if built_on else today
+    except ValueError:
+        problems.append(Problem("built_on", built_on, "is not a day", "Give it as 2026-03-02."))
+        day = today
+    if problems:
+        raise SpecError(problems)
+    names = ("customer", "machine", "position", "replaces", "order_reference")
+    return Record(**{name: fields[name] or None for name in names}, count=int(count), built_on=day,
+                  key=fields["key"] or None)  # fmt: skip
+
+
+def on_the_page(problem: Problem) -> Problem:
+    """A problem of the spec under the name of the field that the hand filled in."""
+    field = problem.field.replace(".dash", ".size") if problem.field.startswith("end_") else problem.field
+    if field.endswith(".shape") and problem.value is not None and str(problem.value).isdigit():
+        field = field.replace(".shape", ".angle")
+    return Problem(field, problem.value, problem.why, problem.mend)
+
+
+def _given(values: Mapping[str, Any]) -> dict[str, Any]:
+    return {name: value for name, value in values.items() if value not in ("", None)}
+
+
+def _whole(text: str) -> int | str:
+    """A whole number where it is one; otherwise as typed, for the spec to refuse by name."""
+    return int(text) if text.isascii() and text.isdigit() else text
+
+
+def _text(value: Any) -> str:
+    return "" if value is None else f"{value:g}" if isinstance(value, float) else str(value)

@@ -1,0 +1,87 @@
+"""What every page of the bench shares: rendering, navigation, problems shown where they belong."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import Any
+
+from fastapi import Request
+from starlette.responses import RedirectResponse, Response
+
+from api.identity import who
+from api.settings import Settings
+from tagger.errors import Problem
+from tagger.store import OrderState, Role, Store
+from tagger.trade.tables import Tables
+from tagger.words import Words
+
+NAV = (
+    ("/bench/build", "Build", Role.BUILDER),
+    ("/bench/find", "Find", Role.BUILDER),
+    ("/bench/orders", "Orders", Role.BUILDER),
+    ("/bench/withdrawn", "Withdrawn", Role.BUILDER),
+    ("/bench/lists", "Lists", Role.COUNTER),
+    ("/bench/figures", "Figures", Role.MANAGER),
+    ("/bench/shop", "Shop", Role.MANAGER),
+)
+NOTES = {
+    "saved": "Saved.",
+    "recorded": "Recorded.",
+    "withdrawn": "Withdrawn. Every page of these tags now says so first.",
+    "lifted": "The withdrawal is lifted; that is in the record.",
+    "sent": "The order requests are in the inbox.",
+}
+"""What a page may say after a form; named in its address, so that nobody can put words there."""
+
+
+def store_of(request: Request) -> Store:
+    store: Store = request.app.state.store
+    return store
+
+
+def settings_of(request: Request) -> Settings:
+    settings: Settings = request.app.state.settings
+    return settings
+
+
+def tables_of(request: Request) -> Tables:
+    tables: Tables = request.app.state.tables
+    return tables
+
+
+def words_of(request: Request) -> Words:
+    """The bench speaks the shop's language where it speaks of parts."""
+    return Words(settings_of(request).language)
+
+
+def render(
+    request: Request,
+    page: str,
+    *,
+    title: str,
+    status: int = 200,
+    problems: Iterable[Problem] = (),
+    here: str = "",
+    **values: Any,
+) -> Response:
+    """One page. Nothing of the bench is kept by browsers or proxies."""
+    me = who(request)
+    waiting = len(store_of(request).orders(OrderState.RECEIVED)) if me else 0
+    common: dict[str, Any] = {
+        "title": title, "problems": list(problems), "here": here, "me": me, "nav": NAV, "waiting": waiting,
+        "note": NOTES.get(request.query_params.get("note", ""), ""), "words": words_of(request),
+    }  # fmt: skip
+    response: Response = request.app.state.templates.TemplateResponse(
+        request, f"bench/{page}", common | values, status_code=status
+    )
+    response.headers["Cache-Control"] = "no-store"
+    return response
+
+
+def go(address: str) -> Response:
+    """On to another page after a form."""
+    return RedirectResponse(address, 303)
+
+
+def refused(request: Request, status: int, title: str, text: str) -> Response:
+    return render(request, "refused.html", title=title, status=status, text=text, narrow=True)

@@ -1,0 +1,170 @@
+"""One tag's record on the bench: what it is, what happened to it, and proving it."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Any
+
+from fastapi import APIRouter, Request
+from pydantic import ValidationError
+from starlette.responses import Response
+
+from api.bench.certificate import certificate
+from api.bench.page import go, refused, render, settings_of, store_of
+from api.identity import Builder, OwnForm
+from tagger import units
+from tagger.code import number as tag_number
+from tagger.errors import Problem, StoreError, TaggerError, problems_of
+from tagger.store import Assembly, CrimpMeasured, CrimpValue, Kind, ProofTest
+from tagger.units import read_length_mm, read_pressure_bar
+
+router = APIRouter()
+MEDIA = ("mineral oil", "water", "water with inhibitor", "air", "nitrogen")
+BY_HAND = (Kind.FITTED, Kind.INSPECTED, Kind.REMOVED)
+
+
+@router.get("/tag/{number}")
+def record_page(request: Request, me: Builder, number: str) -> Response:
+    try:
+        known = store_of(request).assembly(number)
+    except TaggerError as error:
+        return refused(request, 404, "Not found", str(error))
+    return _page(request, known)
+
+
+def _page(
+    request: Request,
+    known: Assembly,
+    problems: tuple[Problem, ...] = (),
+    fields: dict[str, str] | None = None,
+    status: int = 200,
+) -> Response:
+    store = store_of(request)
+    return render(
+        request, "record.html", title=f"Tag {tag_number.format(known.number)}", status=status, problems=problems,
+        item=known, history=store.history(known.number)[::-1], blocked=store.blocked([known.number]).get(known.number),
+        crimps=store.crimps(known.spec.hose.standard, known.spec.hose.dash), media=MEDIA, units=units,
+        times_printed=store.times_printed(known.number), by_hand=BY_HAND, today=date.today().isoformat(),
+        fields=fields or {}, wrong={p.field: p for p in problems},
+    )  # fmt: skip
+
+
+@router.post("/tag/{number}/proof")
+def proof(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
+    """Records a proof test; a failed one blocks the tag."""
+    store, given = store_of(request), _texts(form)
+    try:
+        known = store.assembly(number)
+    except TaggerError as error:
+        return refused(request, 404, "Not found", str(error))
+    try:
+        test = _proof_test(known, given, me.person.name)
+        store.record_proof_test(known.number, test, by=me.person.name)
+    except TaggerError as error:
+        return _page(request, known, error.problems, given, 422)
+    return go(f"/bench/tag/{known.number}?note=recorded")
+
+
+def _proof_test(known: Assembly, given: dict[str, str], by: str) -> ProofTest:
+    if given.get("result") not in ("passed", "failed"):
+        raise StoreError(
+            Problem("result", given.get("result"), "is missing", "Say whether it passed or failed.")
+        )
+    try:
+        return ProofTest.model_validate(
+            {
+                "pressure_bar": read_pressure_bar(given.get("pressure_bar", "")),
+                "hold_s": given.get("hold_s", ""),
+                "medium": given.get("medium", ""),
+                "passed": given["result"] == "passed",
+                "tester": given.get("tester") or by,
+                "called_for_bar": known.assessment.test_pressure_bar,
+                "note": given.get("note", ""),
+            }
+        )
+    except ValidationError as error:
+        raise StoreError(problems_of(error)) from None
+    except TaggerError as error:
+        raise error.within("pressure_bar") from None
+
+
+@router.post("/tag/{number}/crimp")
+def crimp(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
+    """Records measured crimp diameters against the value the shop keeps for that hose and shell."""
+    store, given = store_of(request), _texts(form)
+    try:
+        known = store.assembly(number)
+    except TaggerError as error:
+        return refused(request, 404, "Not found", str(error))
+    try:
+        kept = {c.shell: c for c in store.crimps(known.spec.hose.standard, known.spec.hose.dash)}
+        measured = [_measured(end, given, kept) for end in ("a", "b") if given.get(f"crimp_{end}")]
+        if not measured:
+            raise StoreError(Problem("crimp_a", None, "is missing", "Give at least one measured diameter."))
+        store.record_crimps(known.number, measured, by=me.person.name)
+    except TaggerError as error:
+        return _page(request, known, error.problems, given, 422)
+    return go(f"/bench/tag/{known.number}?note=recorded")
+
+
+def _measured(end: str, given: dict[str, str], kept: dict[str, CrimpValue]) -> CrimpMeasured:
+    name = f"crimp_{end}"
+    value = kept.get(given.get(f"shell_{end}", ""))
+    if value is None:
+        raise StoreError(
+            Problem(f"shell_{end}", given.get(f"shell_{end}"), "has no crimp diameter kept for this hose",
+                    "The manager keeps them under Shop; take the figure from the fitting maker's chart.")
+        )  # fmt: skip
+    try:
+        return CrimpMeasured.model_validate(
+            {
+                "end": end, "measured_mm": round(read_length_mm(given[name]), 3), "shell": value.shell,
+                "low_mm": value.diameter_mm - value.minus_mm, "high_mm": value.diameter_mm + value.plus_mm,
+                "source": value.source,
+            }
+        )  # fmt: skip
+    except ValidationError as error:
+        raise StoreError(Problem(name, given[name], p.why, p.mend) for p in problems_of(error)) from None
+    except TaggerError as error:
+        raise error.within(name) from None
+
+
+@router.post("/tag/{number}/event")
+def event(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
+    """Fitted, inspected, taken off: what the shop's own people saw or did."""
+    kind = str(form.get("kind") or "")
+    if kind not in set(BY_HAND):
+        return refused(
+            request, 422, "Not recorded", f"{kind!r} is not recorded by hand. Choose one from the list."
+        )
+    try:
+        data = {"note": note} if (note := str(form.get("note") or "").strip()[:500]) else {}
+        store_of(request).record(number, kind, data, by=me.person.name)
+    except TaggerError as error:
+        return refused(request, 404, "Not found", str(error))
+    return go(f"/bench/tag/{tag_number.compact(number)}?note=recorded")
+
+
+@router.get("/tag/{number}/certificate.pdf")
+def certificate_pdf(request: Request, me: Builder, number: str) -> Response:
+    """The certificate of the last proof test."""
+    store = store_of(request)
+    try:
+        known = store.assembly(number)
+        test = store.last([known.number], Kind.PROOF_TESTED).get(known.number)
+        if test is None:
+            raise StoreError(
+                Problem("number", number, "has no proof test in its record", "Record one first.")
+            )
+    except TaggerError as error:
+        return refused(request, 404, "No certificate", str(error))
+    body = certificate(
+        known, test, store.last([known.number], Kind.CRIMPED).get(known.number), settings_of(request)
+    )
+    name = f"certificate-{tag_number.format(known.number)}.pdf"
+    headers = {"Content-Disposition": f'inline; filename="{name}"', "Cache-Control": "no-store"}
+    return Response(body, media_type="application/pdf", headers=headers)
+
+
+def _texts(form: Any) -> dict[str, str]:
+    return {name: str(value).strip() for name, value in form.multi_items() if name != "csrf"}

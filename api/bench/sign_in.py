@@ -1,0 +1,101 @@
+"""Signing in and out, and the first start."""
+
+from __future__ import annotations
+
+from fastapi import APIRouter, Request
+from starlette.responses import Response
+
+from api.bench.page import go, render, store_of
+from api.identity import (
+    COOKIE,
+    OwnForm,
+    SameSiteForm,
+    check_password,
+    hash_password,
+    open_session,
+    own_address,
+    who,
+)
+from api.limits import Limiter
+from tagger.errors import Problem, StoreError
+
+router = APIRouter()
+
+
+@router.get("/sign-in")
+def sign_in_page(request: Request, next: str = "/bench") -> Response:
+    if who(request) is not None:
+        return go(own_address(next))
+    return _sign_in_page(request, next)
+
+
+def _sign_in_page(request: Request, back: str, name: str = "", problem: Problem | None = None) -> Response:
+    return render(
+        request, "sign_in.html", title="Sign in", status=403 if problem else 200, next=own_address(back), name=name,
+        first=not store_of(request).people(), problems=[problem] if problem else [], narrow=True,
+    )  # fmt: skip
+
+
+@router.post("/sign-in")
+def sign_in(request: Request, form: SameSiteForm) -> Response:
+    name, password = str(form.get("name", "")), str(form.get("password", ""))
+    back = own_address(form.get("next"))
+    tries: Limiter = request.app.state.tries
+    keys = [f"name {name.strip().lower()}", f"address {request.client.host if request.client else ''}"]
+    if any(tries.full(key) for key in keys):
+        problem = Problem("password", None, "was wrong too often", "Wait ten minutes.")
+        return _sign_in_page(request, back, name, problem)
+    person = check_password(store_of(request), name, password)
+    if person is None:
+        for key in keys:
+            tries.allow(key)
+        problem = Problem("name and password", None, "do not fit together", "Try again.")
+        return _sign_in_page(request, back, name, problem)
+    tries.forget(keys[0])
+    response = go(back)
+    open_session(request, response, person)
+    return response
+
+
+@router.post("/sign-out")
+def sign_out(request: Request, form: OwnForm) -> Response:
+    store = store_of(request)
+    me = who(request)
+    if form.get("everywhere") and me is not None:
+        store.sign_out_everywhere(me.person.id)
+    elif cookie := request.cookies.get(COOKIE):
+        store.sign_out(cookie)
+    response = go("/bench/sign-in")
+    response.delete_cookie(COOKIE, path="/")
+    return response
+
+
+@router.get("/first")
+def first_page(request: Request) -> Response:
+    if store_of(request).people():
+        return go("/bench/sign-in")
+    return render(request, "first.html", title="First start", name="", narrow=True)
+
+
+@router.post("/first")
+def first(request: Request, form: SameSiteForm) -> Response:
+    name = str(form.get("name", ""))
+    key = f"code {request.client.host if request.client else ''}"
+    try:
+        if not request.app.state.tries.allow(key):
+            raise StoreError(Problem("code", None, "was wrong too often", "Wait ten minutes."))
+        hashed = hash_password(str(form.get("password", "")))
+        person = store_of(request).make_first_manager(str(form.get("code", "")), name, hashed)
+    except StoreError as error:
+        return render(
+            request,
+            "first.html",
+            title="First start",
+            status=403,
+            problems=error.problems,
+            name=name,
+            narrow=True,
+        )
+    response = go("/bench")
+    open_session(request, response, person)
+    return response

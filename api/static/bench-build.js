@@ -1,0 +1,204 @@
+// The build page: live answers at every key, the clocking dial, and scans into any field.
+const form = document.getElementById("build");
+const csrf = document.body.dataset.csrf;
+const offered = JSON.parse(document.getElementById("choices").textContent);
+const field = (name) => form.elements.namedItem(name);
+
+// ---- which fields there are to fill ---------------------------------------------------------
+function show() {
+  for (const box of form.querySelectorAll("[data-show]")) {
+    const [, name, not, wanted] = /^([\w.]+?)(!?)=(.*)$/.exec(box.dataset.show);
+    const control = field(name);
+    const value = control.type === "checkbox" ? (control.checked ? control.value : "") : control.value;
+    box.hidden = (value === wanted) === Boolean(not);
+  }
+}
+
+function offer(end) {
+  const family = field(`${end}.connection`).value;
+  const forms = field(`${end}.form`);
+  const wanted = offered.forms[family] ?? [];
+  const kept = wanted.includes(forms.value) ? forms.value : wanted[0];
+  forms.replaceChildren(...wanted.map((value) => new Option(offered.form_words[value], value, false, value === kept)));
+  document.getElementById(`sizes-${end}`).replaceChildren(
+    ...(offered.sizes[family] ?? []).map((value) => Object.assign(document.createElement("option"), { value })));
+}
+
+// ---- live answers ---------------------------------------------------------------------------
+// Sizes that followed from the hose follow it on until a hand changes them.
+const followed = new Set(["end_a.size", "end_b.size"].filter((name) => !field(name).value));
+let asked = 0, shown = 0, timer = 0;
+
+function data() {
+  const sent = new FormData(form);
+  for (const name of followed) sent.set(name, "");
+  return sent;
+}
+
+async function ask() {
+  const mine = ++asked;
+  const answer = await fetch("/bench/build/preview", { method: "POST", body: data(), headers: { "X-CSRF": csrf } });
+  if (!answer.ok) { if (answer.status === 401 || answer.redirected) location.reload(); return; }
+  const found = await answer.json();
+  if (mine < shown) return; // an older answer that came late
+  shown = mine;
+  document.getElementById("view").innerHTML = found.html;
+  settle(found);
+}
+
+function settle(found) {
+  for (const [name, value] of Object.entries(found.settled)) {
+    const control = field(name);
+    if (!control || control === document.activeElement || control.value === value) continue;
+    if (name === "hose.standard" || followed.has(name) || (field("end_b.same").checked && name.startsWith("end_b.") && name !== "end_b.lot")) {
+      if (name === "end_b.connection") { control.value = value; offer("end_b"); } else control.value = value;
+    }
+  }
+  document.getElementById("clocking").hidden = !found.clocking;
+  const wrong = new Map(found.problems.map((problem) => [problem.field, problem]));
+  for (const note of form.querySelectorAll("[data-wrong]")) {
+    const control = field(note.dataset.wrong);
+    const problem = wrong.get(note.dataset.wrong);
+    // A field that is merely empty is listed as still needed; only what was typed is called wrong.
+    const bad = Boolean(problem && control?.value && control !== document.activeElement);
+    note.hidden = !bad;
+    note.textContent = bad ? `${problem.why}. ${problem.mend}` : "";
+    if (bad) {
+      note.id = `wrong-${note.dataset.wrong}`;
+      control.setAttribute("aria-invalid", "true");
+      control.setAttribute("aria-describedby", note.id);
+    } else if (control?.removeAttribute) {
+      control.removeAttribute("aria-invalid");
+      control.removeAttribute("aria-describedby");
+    }
+  }
+}
+
+function soon() { clearTimeout(timer); timer = setTimeout(ask, 40); }
+
+form.addEventListener("input", (event) => {
+  const name = event.target.name ?? "";
+  if (name.endsWith(".size")) { if (event.target.value) followed.delete(name); else followed.add(name); }
+  if (name.endsWith(".connection")) {
+    const end = name.split(".")[0];
+    offer(end);
+    followed.add(`${end}.size`);
+    field(`${end}.size`).value = "";
+  }
+  if (name === "end_b.same" && !event.target.checked) { copyEnd(); followed.delete("end_b.size"); }
+  if (name === "clocking_deg") turnTo(event.target.value);
+  show();
+  soon();
+});
+form.addEventListener("focusout", soon);
+
+function copyEnd() {
+  for (const part of ["connection", "size", "form", "shape", "angle", "drop_mm", "material", "hose_dash"]) {
+    field(`end_b.${part}`).value = field(`end_a.${part}`).value;
+    if (part === "connection") offer("end_b");
+  }
+}
+
+// ---- the dial: end B is turned, in the shop's own sense -------------------------------------
+const dial = document.getElementById("dial");
+let picture = 0;
+
+function turnTo(value) {
+  const degrees = /^\d{1,3}$/.test(value) && Number(value) < 360 ? Number(value) : null;
+  dial.setAttribute("aria-valuenow", degrees ?? 0);
+  dial.setAttribute("aria-valuetext", degrees === null ? "not set" : `${degrees} degrees`);
+  const mine = ++picture;
+  fetch(`/bench/build/dial.svg?degrees=${degrees ?? 0}`).then((answer) => answer.text()).then((svg) => {
+    if (mine === picture) dial.innerHTML = svg;
+  });
+}
+
+function turn(degrees) {
+  const value = String(((Math.round(degrees) % 360) + 360) % 360);
+  field("clocking_deg").value = value;
+  turnTo(value);
+  soon();
+}
+
+dial.addEventListener("keydown", (event) => {
+  const now = Number(field("clocking_deg").value) || 0;
+  const steps = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1, PageUp: 15, PageDown: -15 };
+  if (event.key in steps) turn(now + steps[event.key]);
+  else if (event.key === "Home") turn(0);
+  else return;
+  event.preventDefault();
+});
+
+function pointed(event) {
+  const box = dial.getBoundingClientRect();
+  const x = event.clientX - box.left - box.width / 2, y = event.clientY - box.top - box.height / 2;
+  // From 6 o'clock, counter-clockwise as drawn (the screen's y runs down): 0 points down, 90 right.
+  const standard = Math.atan2(x, y) * 180 / Math.PI;
+  turn(Math.round((offered.clockwise ? -standard : standard) / 5) * 5);
+}
+dial.addEventListener("pointerdown", (event) => { dial.setPointerCapture(event.pointerId); pointed(event); });
+dial.addEventListener("pointermove", (event) => { if (dial.hasPointerCapture(event.pointerId)) pointed(event); });
+
+// ---- scans: a scanner types fast and ends with Enter ----------------------------------------
+const told = document.getElementById("scanned");
+let keys = [];
+
+function say(words) { told.textContent = words; told.hidden = !words; }
+
+function fill(fields) {
+  for (const [name, value] of Object.entries(fields)) {
+    if (name === "covers") { for (const box of form.querySelectorAll("[name=covers]")) box.checked = value.includes(box.value); continue; }
+    const control = field(name);
+    if (!control) continue;
+    if (control.type === "checkbox") control.checked = Boolean(value); else control.value = value;
+    if (name.endsWith(".connection")) offer(name.split(".")[0]);
+    if (name.endsWith(".form")) control.value = value;
+    if (name.endsWith(".size") && value) followed.delete(name);
+  }
+  show();
+  ask();
+}
+
+async function scanned(text, control, before) {
+  const found = await (await fetch(`/bench/scan?text=${encodeURIComponent(text)}`)).json();
+  if (control && found.kind !== "unknown") control.value = before;
+  say(found.say);
+  if (found.kind === "tag" || found.kind === "hose_lot") fill(found.fields);
+  else if (found.kind === "fitting_lot") {
+    const focused = /^end_[ab]/.exec(control?.name ?? "")?.[0];
+    const end = focused ?? (field("end_a.lot").value ? "end_b" : "end_a");
+    const named = Object.fromEntries(Object.entries(found.fields).map(([part, value]) => [`${end}.${part}`, value]));
+    fill(end === "end_b" ? { "end_b.same": "", ...named } : named);
+  } else if (control && !("lot" in control.dataset)) {
+    control.value = before; // an unknown lot belongs into a lot field, not over a figure
+    field("hose.lot").value ||= text;
+    soon();
+  }
+}
+
+document.addEventListener("keydown", (event) => {
+  if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
+  event.preventDefault();
+  form.requestSubmit(document.getElementById("register"));
+});
+
+form.addEventListener("keydown", (event) => {
+  if (event.key === "Enter" && (event.ctrlKey || event.metaKey)) return;
+  const control = event.target;
+  if (event.key === "Enter" && control.tagName === "INPUT" && control.type !== "checkbox") {
+    event.preventDefault(); // Enter never registers by accident
+    const text = keys.map((k) => k.key).join("");
+    const quick = keys.length >= 6 && keys.at(-1).at - keys[0].at < 50 * keys.length;
+    const link = /^https?:\/\/\S+$/i.test(control.value.trim());
+    if (quick) scanned(text, control, keys[0].before);
+    else if (link || ("lot" in control.dataset && control.value)) scanned(control.value, control, link ? "" : control.value);
+    keys = [];
+    return;
+  }
+  if (event.key.length !== 1 || event.ctrlKey || event.altKey) return;
+  const now = performance.now();
+  if (keys.length && now - keys.at(-1).at > 80) keys = [];
+  keys.push({ key: event.key, at: now, before: keys.length ? undefined : control.value });
+});
+
+show();

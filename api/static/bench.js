@@ -1,0 +1,28 @@
+// What every page of the bench does: first problem in view, scanner keys, forms sent once.
+const problems = document.getElementById("problems");
+if (problems) problems.focus();
+
+// "/" goes to the tag field at the top, wherever no field has the focus.
+document.addEventListener("keydown", (event) => {
+  const typing = /^(INPUT|SELECT|TEXTAREA)$/.test(document.activeElement?.tagName ?? "");
+  if (event.key === "/" && !typing) {
+    event.preventDefault();
+    document.getElementById("go")?.focus();
+  }
+});
+
+// A form is sent once, however often the button is hit; a form into a new window may be sent again.
+document.addEventListener("submit", (event) => {
+  const form = event.target;
+  if (event.defaultPrevented || form.method !== "post") return;
+  if (form.target === "_blank" || event.submitter?.formTarget === "_blank") return;
+  if (form.dataset.sent) { event.preventDefault(); return; }
+  form.dataset.sent = "1";
+  window.addEventListener("pageshow", () => delete form.dataset.sent, { once: true });
+});
+
+// Answers that are asked for before they are given: <form data-ask="...">
+document.addEventListener("submit", (event) => {
+  const words = event.submitter?.dataset.ask ?? event.target.dataset.ask;
+  if (words && !window.confirm(words)) { event.preventDefault(); delete event.target.dataset.sent; }
+}, true);

@@ -1,0 +1,122 @@
+"""Finding assemblies: by what is on them, whose they are, and what happened to them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+
+from sqlalchemy import ColumnElement, and_, exists, func, or_, select, tuple_
+
+from tagger.code import number as tag_number
+from tagger.errors import Problem, StoreError
+from tagger.store.assemblies import values_of
+from tagger.store.base import Part
+from tagger.store.models import AssemblyRow, EventRow
+from tagger.store.values import Assembly, Kind
+from tagger.store.withdrawals import lot_key, matches_a_holding_one
+
+
+@dataclass(frozen=True)
+class Filter:
+    """What to look for; None asks nothing. Texts match any part, in any case; lots match whole."""
+
+    number: str | None = None
+    customer: str | None = None
+    machine: str | None = None
+    position: str | None = None
+    lot: str | None = None
+    connection: str | None = None
+    hose_standard: str | None = None
+    dash: int | None = None
+    pressure_min_bar: float | None = None
+    pressure_max_bar: float | None = None
+    built_from: date | None = None
+    built_to: date | None = None
+    order_reference: str | None = None
+    printed: bool | None = None
+    withdrawn: bool | None = None
+
+
+@dataclass(frozen=True)
+class Page:
+    """One page of assemblies, newest first; ``after`` asks for the next one, None at the end."""
+
+    assemblies: tuple[Assembly, ...]
+    after: str | None
+
+
+class Finding(Part):
+    """The part of the store that looks for assemblies."""
+
+    def find(self, wanted: Filter = Filter(), *, limit: int = 50, after: str | None = None) -> Page:
+        """Assemblies that meet every condition, newest first, ``limit`` at a time."""
+        with self.reading() as session:
+            query = select(AssemblyRow).where(*_conditions(wanted))
+            if after:
+                query = query.where(
+                    tuple_(AssemblyRow.registration_id, AssemblyRow.place) < tuple_(*_cursor(after))
+                )
+            query = query.order_by(AssemblyRow.registration_id.desc(), AssemblyRow.place.desc())
+            rows = list(session.scalars(query.limit(limit + 1)))
+            more = len(rows) > limit
+            rows = rows[:limit]
+            last = f"{rows[-1].registration_id}.{rows[-1].place}" if more else None
+            return Page(tuple(values_of(session, rows)), last)
+
+    def count(self, wanted: Filter = Filter()) -> int:
+        """How many assemblies meet every condition."""
+        with self.reading() as session:
+            query = select(func.count()).select_from(AssemblyRow).where(*_conditions(wanted))
+            return session.scalar(query) or 0
+
+
+def _cursor(after: str) -> tuple[int, int]:
+    try:
+        registration, place = after.split(".")
+        return int(registration), int(place)
+    except ValueError:
+        raise StoreError(Problem("after", after, "is not a page mark", "Use the one last given.")) from None
+
+
+def _conditions(wanted: Filter) -> list[ColumnElement[bool]]:
+    row = AssemblyRow
+    whole = (
+        (row.built_on >= wanted.built_from) if wanted.built_from else None,
+        (row.built_on <= wanted.built_to) if wanted.built_to else None,
+        (row.hose_dash == wanted.dash) if wanted.dash is not None else None,
+        (row.order_reference == wanted.order_reference) if wanted.order_reference else None,
+        (row.working_pressure_bar >= wanted.pressure_min_bar)
+        if wanted.pressure_min_bar is not None
+        else None,
+        (row.working_pressure_bar <= wanted.pressure_max_bar)
+        if wanted.pressure_max_bar is not None
+        else None,
+        row.number.startswith(_typed(wanted.number)) if wanted.number else None,
+    )
+    parts = [
+        column.icontains(text.strip(), autoescape=True)
+        for column, text in (
+            (row.customer, wanted.customer),
+            (row.machine, wanted.machine),
+            (row.position, wanted.position),
+            (row.hose_standard, wanted.hose_standard),
+        )
+        if text and text.strip()
+    ]
+    found = [*(condition for condition in whole if condition is not None), *parts]
+    if wanted.lot:
+        lot = lot_key(wanted.lot)
+        found.append(or_(row.hose_lot == lot, row.fitting_lot_a == lot, row.fitting_lot_b == lot))
+    if wanted.connection:
+        found.append(or_(row.connection_a == wanted.connection, row.connection_b == wanted.connection))
+    if wanted.printed is not None:
+        printed = exists().where(and_(EventRow.number == row.number, EventRow.kind == str(Kind.PRINTED)))
+        found.append(printed if wanted.printed else ~printed)
+    if wanted.withdrawn is not None:
+        found.append(matches_a_holding_one() if wanted.withdrawn else ~matches_a_holding_one())
+    return found
+
+
+def _typed(number: str) -> str:
+    """A number as far as it has been typed."""
+    return tag_number.compact(number)

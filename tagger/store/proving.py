@@ -1,0 +1,99 @@
+"""Proving an assembly: crimp diameters measured, proof test made; and what may not be printed.
+
+A tag is blocked while its last proof test failed, while its last crimp measurement was out of its
+band, and while it is withdrawn. Later lines of history unblock it; none is ever taken back.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Annotated, Literal
+
+from pydantic import BaseModel, ConfigDict, Field
+
+from tagger.code import number as tag_number
+from tagger.errors import Problem, StoreError
+from tagger.spec import PressureBar
+from tagger.store.assemblies import Assemblies
+from tagger.store.history import History
+from tagger.store.values import Event, Kind
+
+Medium = Literal["mineral oil", "water", "water with inhibitor", "air", "nitrogen"]
+
+
+class _Value(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
+
+
+class ProofTest(_Value):
+    """One proof test as it was made. ``called_for_bar`` is what the assessment asked for then."""
+
+    pressure_bar: Annotated[PressureBar, Field(gt=0, le=6000)]
+    hold_s: Annotated[int, Field(ge=1, le=86_400)]
+    medium: Medium
+    passed: bool
+    tester: Annotated[str, Field(min_length=1, max_length=80)]
+    called_for_bar: float | None = None
+    note: Annotated[str, Field(max_length=500)] = ""
+
+
+class CrimpMeasured(_Value):
+    """One crimp as measured: the end, the diameter in mm, and the band it was held against."""
+
+    end: Literal["a", "b"]
+    measured_mm: Annotated[float, Field(ge=1, le=300)]
+    shell: str
+    low_mm: float
+    high_mm: float
+    source: str
+
+    @property
+    def holds(self) -> bool:
+        return round(self.low_mm, 3) <= round(self.measured_mm, 3) <= round(self.high_mm, 3)
+
+
+class Proving(Assemblies, History):
+    """The part of the store that says whether an assembly has been proved."""
+
+    def record_proof_test(self, number: str, test: ProofTest, *, by: str | None = None) -> Event:
+        """Writes a proof test into the history.
+
+        Raises StoreError for one called passed though its pressure was lower than called for.
+        """
+        if test.passed and test.called_for_bar is not None and test.pressure_bar < test.called_for_bar:
+            raise StoreError(
+                Problem("pressure_bar", test.pressure_bar, f"is less than the {test.called_for_bar} bar called for",
+                        "Test again at that pressure, or record the test as failed.")
+            )  # fmt: skip
+        return self.record(number, Kind.PROOF_TESTED, test.model_dump(mode="json"), by)
+
+    def record_crimps(self, number: str, crimps: Sequence[CrimpMeasured], *, by: str | None = None) -> Event:
+        """Writes measured crimp diameters into the history, in their bands or not."""
+        data = {"crimps": [crimp.model_dump(mode="json") | {"holds": crimp.holds} for crimp in crimps]}
+        return self.record(number, Kind.CRIMPED, data, by)
+
+    def blocked(self, numbers: Sequence[str]) -> dict[str, str]:
+        """Those of these tags that must not be printed, and why."""
+        found = {
+            a.number: f"it is withdrawn: {a.withdrawals[0].reason}"
+            for a in self.assemblies(numbers)
+            if a.withdrawn
+        }
+        for number, event in self.last(numbers, Kind.CRIMPED).items():
+            out = [c for c in event.data.get("crimps", ()) if not c["holds"]]
+            if out:
+                ends = " and ".join(f"end {c['end'].upper()} ({c['measured_mm']} mm)" for c in out)
+                found.setdefault(number, f"the crimp of {ends} was measured out of its band")
+        for number, event in self.last(numbers, Kind.PROOF_TESTED).items():
+            if not event.data.get("passed"):
+                found.setdefault(number, f"its proof test of {event.at:%Y-%m-%d} failed")
+        return found
+
+    def refuse_blocked(self, numbers: Sequence[str]) -> None:
+        """Raises StoreError naming every tag that must not be printed."""
+        if blocked := self.blocked(numbers):
+            raise StoreError(
+                Problem("number", tag_number.format(number), f"must not be printed: {why}",
+                        "Mend the assembly and record it again, or scrap it.")
+                for number, why in blocked.items()
+            )  # fmt: skip

@@ -1,0 +1,53 @@
+"""A real server with a real database, and somebody signed in."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import httpx
+import pytest
+
+from api.identity import hash_password
+from api.settings import Settings
+from tagger.store import Role, Store
+from tests.bench.served import PASSWORD, Bench, Served, serving
+
+
+@pytest.fixture(scope="session")
+def password_hash() -> str:
+    return hash_password(PASSWORD)
+
+
+@pytest.fixture
+def store(tmp_path: Path, password_hash: str) -> Iterator[Store]:
+    with Store.open(f"sqlite:///{tmp_path / 'tags.sqlite3'}") as opened:
+        for role in Role:
+            opened.add_person(role.value, password_hash, role)
+        yield opened
+
+
+@pytest.fixture
+def settings() -> Settings:
+    return Settings(
+        base_url="http://tags.example.com", shop_name="Ridge Hose", public_requests_per_minute=10_000
+    )
+
+
+@pytest.fixture
+def served(store: Store, settings: Settings) -> Iterator[Served]:
+    with serving(settings, store) as running:
+        yield running
+
+
+@pytest.fixture
+def bench(served: Served, store: Store) -> Iterator[Bench]:
+    """The manager's browser, without the browser."""
+    with Bench(served.url, store, "manager") as signed_in:
+        yield signed_in
+
+
+@pytest.fixture
+def stranger(served: Served) -> Iterator[httpx.Client]:
+    with httpx.Client(base_url=served.url) as client:
+        yield client

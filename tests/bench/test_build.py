@@ -1,0 +1,174 @@
+"""The build page without a browser: live answers, registering, printing, starting from something."""
+
+from __future__ import annotations
+
+import io
+
+import pypdfium2
+import zxingcpp
+from PIL import Image
+
+from api.settings import ClockingSense, Settings
+from tagger.code import link, payload
+from tagger.spec import AssemblySpec, LengthBasis
+from tagger.store import Filter, Kind, OrderState, Store
+from tests.bench.served import HOSE, Bench, serving
+
+
+def _preview(bench: Bench, **changes: str) -> dict[str, object]:
+    answer = bench.submit("/bench/build/preview", {**HOSE, **changes})
+    assert answer.status_code == 200
+    found: dict[str, object] = answer.json()
+    return found
+
+
+def test_the_preview_tells_rating_and_tag(bench: Bench) -> None:
+    found = _preview(bench)
+    html = str(found["html"])
+    assert "Limited by <strong>the hose</strong>" in html
+    assert "1251 mm (49 1/4 in)" in html and "<svg" in html
+    assert found["problems"] == []
+
+
+def test_what_follows_from_the_hose_is_filled_in(bench: Bench) -> None:
+    settled = _preview(bench)["settled"]
+    assert isinstance(settled, dict)
+    assert (settled["hose.standard"], settled["end_a.size"]) == ("SAE 100R2", "12")
+    settled = _preview(bench, **{"end_a.connection": "bspp"})["settled"]
+    assert isinstance(settled, dict)
+    assert (settled["end_a.size"], settled["end_b.size"]) == ("3/4", "3/4")
+
+
+def test_problems_are_told_at_the_field_that_was_filled_in(bench: Bench) -> None:
+    problems = _preview(bench, **{"end_a.size": "7", "length_mm": "long"})["problems"]
+    assert isinstance(problems, list)
+    assert {p["field"] for p in problems} == {"length_mm"}
+    problems = _preview(bench, **{"end_a.size": "7"})["problems"]
+    assert isinstance(problems, list)
+    assert "end_a.size" in {p["field"] for p in problems}
+
+
+def test_two_elbows_ask_for_clocking(bench: Bench) -> None:
+    found = _preview(bench, **{"end_a.shape": "elbow_90"})
+    problems = found["problems"]
+    assert isinstance(problems, list)
+    assert found["clocking"] is True
+    assert [p["field"] for p in problems] == ["clocking_deg"]
+
+
+def test_building_registers_what_was_on_the_page(bench: Bench, store: Store) -> None:
+    fields = {**HOSE, "hose.lot": "H-1", "end_b.lot": "F-2", "count": "3", "customer": "Quarry", "key": "k1"}
+    answer = bench.submit("/bench/build", fields)
+    assert answer.status_code == 200 and "3 tags registered" in answer.text
+    made = store.find().assemblies
+    assert len(made) == 3
+    spec = made[0].spec
+    assert (spec.length_mm, spec.length_basis) == (1251.0, LengthBasis.SEALING_FACE)
+    assert (spec.hose.standard, spec.hose.lot, spec.end_a.lot, spec.end_b.lot) == (
+        "SAE 100R2",
+        "H-1",
+        None,
+        "F-2",
+    )
+    assert (made[0].customer, made[0].registered_by) == ("Quarry", "manager")
+    bench.submit("/bench/build", fields)
+    assert store.count() == 3, "the same page sent twice registers once"
+
+
+def test_a_refused_build_shows_why_and_keeps_what_was_typed(bench: Bench, store: Store) -> None:
+    store.withdraw("cover blisters", hose_lot="H-13")
+    answer = bench.submit("/bench/build", {**HOSE, "hose.lot": "H-13"})
+    assert answer.status_code == 422
+    assert "cover blisters" in answer.text and 'value="H-13"' in answer.text
+    assert store.count() == 0
+
+
+def test_a_shop_that_counts_clockwise_keeps_the_standards_angle(store: Store) -> None:
+    settings = Settings(clocking_sense=ClockingSense.CLOCKWISE)
+    with serving(settings, store) as served, Bench(served.url, store, "builder") as bench:
+        bench.submit("/bench/build", {**HOSE, "end_a.shape": "elbow_90", "clocking_deg": "90"})
+        [made] = store.find().assemblies
+        assert made.spec.clocking_deg == 270
+        assert 'name="clocking_deg" value="90"' in bench.get(f"/bench/build?tag={made.number}").text
+
+
+def test_the_printed_pdf_and_png_decode_to_the_spec(bench: Bench, store: Store) -> None:
+    bench.submit(
+        "/bench/build", {**HOSE, "end_a.shape": "elbow_90", "end_a.drop_mm": "56", "clocking_deg": "90"}
+    )
+    [made] = store.find().assemblies
+    pdf = bench.submit("/bench/print", {"number": made.number, "template": "hang_tag", "as": "pdf"})
+    png = bench.submit(
+        "/bench/print", {"number": made.number, "template": "hang_tag", "as": "png", "reason": "lost"}
+    )
+    page = pypdfium2.PdfDocument(pdf.content)[0].render(scale=300 / 72).to_pil()
+    for picture in (page, Image.open(io.BytesIO(png.content))):
+        texts = [code.text for code in zxingcpp.read_barcodes(picture) if "/T/" in code.text]
+        scanned = link.parse(texts[0])
+        assert scanned.number == made.number and scanned.digits is not None
+        assert payload.decode(scanned.digits).spec == made.spec.carried()
+    prints = [e for e in store.history(made.number) if e.kind is Kind.PRINTED]
+    assert [(e.by, e.data["as"], e.data["reason"]) for e in prints] == [
+        ("manager", "pdf", ""),
+        ("manager", "png", "lost"),
+    ]
+
+
+def test_a_run_prints_one_tag_each_with_its_serial(bench: Bench, store: Store) -> None:
+    bench.submit("/bench/build", {**HOSE, "count": "5"})
+    run = store.find().assemblies[0].run
+    pdf = bench.submit("/bench/print", {"run": str(run), "template": "hang_tag", "as": "pdf"})
+    document = pypdfium2.PdfDocument(pdf.content)
+    assert len(document) == 5
+    numbers = []
+    for page in document:
+        codes = zxingcpp.read_barcodes(page.render(scale=300 / 72).to_pil())
+        numbers.append(next(link.parse(c.text).number for c in codes if "/T/" in c.text))
+    assert numbers == [a.number for a in store.run(run)]
+    assert store.count(Filter(printed=False)) == 0
+
+
+def test_an_order_becomes_new_tags_with_its_lineage(bench: Bench, store: Store) -> None:
+    bench.submit("/bench/build", {**HOSE, "hose.lot": "H-1", "machine": "L4"})
+    [old] = store.find().assemblies
+    order = store.request_order(number=old.number, quantity=2, contact={"phone": "1"})
+    page = bench.get(f"/bench/build?order={order.reference}").text
+    assert f'name="order_reference" value="{order.reference}"' in page
+    assert f'name="replaces" value="{old.number}"' in page and 'name="count" value="2"' in page
+    assert 'value="H-1"' not in page, "the next hose comes from another reel"
+    bench.submit(
+        "/bench/build", {**HOSE, "order_reference": order.reference, "replaces": old.number, "count": "2"}
+    )
+    done = store.order(order.reference)
+    assert done.state is OrderState.BUILDING and len(done.built) == 2
+    assert store.assembly(done.built[0]).replaces == old.number
+
+
+def test_another_shops_tag_is_enough_to_start_from(bench: Bench, store: Store) -> None:
+    bench.submit("/bench/build", HOSE)
+    [made] = store.find().assemblies
+    foreign = "0000000000" + "1"
+    scanned = link.build("https://other.example.com", foreign, made.digits)
+    answer = bench.get("/bench/scan", params={"text": scanned}).json()
+    assert answer["kind"] == "tag" and answer["fields"]["length_mm"] == "1251"
+
+
+def test_a_scanned_lot_says_what_it_is(bench: Bench, store: Store) -> None:
+    bench.submit("/bench/build", {**HOSE, "hose.lot": "H-2291", "end_a.lot": "F-118"})
+    hose = bench.get("/bench/scan", params={"text": "]C110h-2291"}).json()
+    assert (hose["kind"], hose["fields"]["hose.standard"], hose["fields"]["hose.dash"]) == (
+        "hose_lot",
+        "SAE 100R2",
+        "12",
+    )
+    fitting = bench.get("/bench/scan", params={"text": "F-118"}).json()
+    assert (fitting["kind"], fitting["fields"]["connection"]) == ("fitting_lot", "sae_37_flare")
+    assert bench.get("/bench/scan", params={"text": "X-1"}).json()["kind"] == "unknown"
+
+
+def test_a_recipe_starts_a_build(bench: Bench, store: Store) -> None:
+    bench.submit("/bench/build", {**HOSE, "save_recipe": "1", "recipe_name": "boom & arm"})
+    assert isinstance(store.recipe("boom & arm").spec, AssemblySpec)
+    page = bench.get("/bench/build", params={"recipe": "boom & arm"})
+    assert 'value="1251"' in page.text
+    assert store.count() == 0

@@ -1,0 +1,86 @@
+"""Proving: crimp and proof test, what they block, and the certificate."""
+
+from __future__ import annotations
+
+import pypdfium2
+import pytest
+
+from tagger.code import number as tag_number
+from tagger.store import CrimpValue, Kind, Store
+from tests.bench.served import HOSE, Bench
+
+
+@pytest.fixture
+def number(bench: Bench, store: Store) -> str:
+    bench.submit("/bench/build", HOSE)
+    return store.find().assemblies[0].number
+
+
+def _test(bench: Bench, number: str, result: str, pressure: str = "5000 psi") -> int:
+    fields = {"pressure_bar": pressure, "hold_s": "60", "medium": "water", "tester": "Bela", "result": result}
+    return bench.submit(f"/bench/tag/{number}/proof", fields).status_code
+
+
+def test_a_failed_test_blocks_the_tag_until_a_later_one_passes(
+    bench: Bench, store: Store, number: str
+) -> None:
+    assert _test(bench, number, "failed") == 200
+    refused = bench.submit("/bench/print", {"number": number, "as": "pdf"})
+    assert refused.status_code == 422 and "failed" in refused.text
+    assert store.times_printed(number) == 0
+    assert _test(bench, number, "passed") == 200
+    assert bench.submit("/bench/print", {"number": number, "as": "pdf"}).status_code == 200
+    kinds = [event.kind for event in store.history(number)]
+    assert kinds.count(Kind.PROOF_TESTED) == 2, "neither is taken back"
+
+
+def test_too_low_a_pressure_cannot_pass(bench: Bench, store: Store, number: str) -> None:
+    called_for = store.assembly(number).assessment.test_pressure_bar
+    assert called_for is not None
+    assert _test(bench, number, "passed", f"{called_for - 1} bar") == 422
+    assert store.last([number], Kind.PROOF_TESTED) == {}
+    assert _test(bench, number, "failed", f"{called_for - 1} bar") == 200
+
+
+def test_a_crimp_is_held_against_the_shops_value(bench: Bench, store: Store, number: str) -> None:
+    refused = bench.submit(f"/bench/tag/{number}/crimp", {"crimp_a": "33.4", "shell_a": "two-wire"})
+    assert refused.status_code == 422 and "no crimp diameter kept" in refused.text
+    store.keep_crimp(CrimpValue("SAE 100R2", 12, "two-wire", 33.4, 0.1, 0.2, "invented for a test"))
+    bench.submit(
+        f"/bench/tag/{number}/crimp",
+        {"crimp_a": "33.5", "shell_a": "two-wire", "crimp_b": "33.7", "shell_b": "two-wire"},
+    )
+    [measured] = [e for e in store.history(number) if e.kind is Kind.CRIMPED]
+    assert [(c["end"], c["holds"]) for c in measured.data["crimps"]] == [("a", True), ("b", False)]
+    assert "out of its band" in store.blocked([number])[number]
+    bench.submit(f"/bench/tag/{number}/crimp", {"crimp_b": "1.319 in", "shell_b": "two-wire"})
+    assert store.blocked([number]) == {}
+
+
+def test_the_certificate_says_what_was_recorded(bench: Bench, number: str) -> None:
+    assert bench.get(f"/bench/tag/{number}/certificate.pdf").status_code == 404
+    _test(bench, number, "passed")
+    answer = bench.get(f"/bench/tag/{number}/certificate.pdf")
+    assert answer.headers["content-type"] == "application/pdf"
+    text = pypdfium2.PdfDocument(answer.content)[0].get_textpage().get_text_range()
+    for words in (
+        tag_number.format(number),
+        "passed",
+        "345 bar (5000 psi)",
+        "60 s",
+        "water",
+        "Bela",
+        "Ridge Hose",
+    ):
+        assert words in text
+    _test(bench, number, "failed")
+    failed = bench.get(f"/bench/tag/{number}/certificate.pdf")
+    assert "FAILED" in pypdfium2.PdfDocument(failed.content)[0].get_textpage().get_text_range()
+
+
+def test_the_record_page_tells_the_history(bench: Bench, number: str) -> None:
+    _test(bench, number, "passed")
+    bench.submit(f"/bench/tag/{number}/event", {"kind": "fitted", "note": "boom, rod side"})
+    page = bench.get(f"/bench/tag/{number.lower()}").text
+    assert "boom, rod side" in page and "345 bar" in page
+    assert bench.submit(f"/bench/tag/{number}/event", {"kind": "withdrawn"}).status_code == 422

@@ -1,0 +1,118 @@
+"""Signing in, roles, and what a stranger or a foreign page cannot do."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import httpx
+import pytest
+
+from api.app import create_app
+from api.settings import Settings
+from tagger.store import Role, Store
+from tests.bench.served import HOSE, PASSWORD, Bench, Served, serving
+
+
+def test_a_stranger_is_sent_to_sign_in_and_back(stranger: httpx.Client) -> None:
+    answer = stranger.get("/bench/build?recipe=x")
+    assert answer.status_code == 303
+    assert answer.headers["location"] == "/bench/sign-in?next=%2Fbench%2Fbuild%3Frecipe%3Dx"
+    form = {"name": "Builder", "password": PASSWORD, "next": "/bench/orders"}
+    signed_in = stranger.post("/bench/sign-in", data=form)
+    assert signed_in.headers["location"] == "/bench/orders"
+    cookie = signed_in.headers["set-cookie"].lower()
+    assert "httponly" in cookie and "samesite=lax" in cookie
+
+
+@pytest.mark.parametrize(
+    "elsewhere", ["https://evil.example", "//evil.example", "/bench//evil.example", "/\\evil"]
+)
+def test_signing_in_never_leads_elsewhere(stranger: httpx.Client, elsewhere: str) -> None:
+    form = {"name": "builder", "password": PASSWORD, "next": elsewhere}
+    assert stranger.post("/bench/sign-in", data=form).headers["location"] == "/bench"
+
+
+def test_a_wrong_password_is_refused_and_after_ten_the_door_is_shut(stranger: httpx.Client) -> None:
+    for _ in range(10):
+        assert (
+            stranger.post("/bench/sign-in", data={"name": "builder", "password": "wrong"}).status_code == 403
+        )
+    answer = stranger.post("/bench/sign-in", data={"name": "builder", "password": PASSWORD})
+    assert answer.status_code == 403 and "too often" in answer.text
+
+
+def test_a_form_from_another_site_is_refused(stranger: httpx.Client, bench: Bench, store: Store) -> None:
+    form = {"name": "builder", "password": PASSWORD}
+    for headers in ({"origin": "https://evil.example"}, {"sec-fetch-site": "cross-site"}):
+        assert stranger.post("/bench/sign-in", data=form, headers=headers).status_code == 403
+    assert bench.post("/bench/build", data=HOSE).status_code == 403
+    assert bench.post("/bench/build", data={**HOSE, "csrf": "wrong"}).status_code == 403
+    assert store.count() == 0
+
+
+def test_roles_hold(served: Served, store: Store) -> None:
+    order = store.request_order(spec=_spec(store, served), quantity=1, contact={"phone": "1"})
+    with Bench(served.url, store, "builder") as builder, Bench(served.url, store, "counter") as counter:
+        assert builder.submit(f"/bench/orders/{order.reference}", {"state": "accepted"}).status_code == 403
+        assert counter.submit(f"/bench/orders/{order.reference}", {"state": "accepted"}).status_code == 200
+        assert store.order(order.reference).state == "accepted"
+
+
+def _spec(store: Store, served: Served) -> object:
+    with Bench(served.url, store, "builder") as builder:
+        builder.submit("/bench/build", HOSE)
+    return store.find().assemblies[0].spec
+
+
+def test_signing_out_ends_the_session_on_the_server(bench: Bench, store: Store) -> None:
+    cookie = bench.cookies["tagger_session"]
+    bench.submit("/bench/sign-out")
+    assert store.signed_in(cookie) is None
+
+
+def test_the_first_start_makes_one_manager_by_the_code_on_the_console(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    with Store.open(f"sqlite:///{tmp_path / 'new.sqlite3'}") as store, serving(Settings(), store) as served:
+        code = re.search(r"with the code (\w+)", capsys.readouterr().out)
+        assert code is not None
+        with httpx.Client(base_url=served.url) as client:
+            form = {"code": "0000000000", "name": "Anna", "password": PASSWORD}
+            assert client.post("/bench/first", data=form).status_code == 403
+            assert (
+                client.post("/bench/first", data={**form, "code": code[1], "password": "short"}).status_code
+                == 403
+            )
+            assert client.post("/bench/first", data={**form, "code": code[1]}).status_code == 303
+            assert client.get("/bench/build").status_code == 200
+        assert [(p.name, p.role) for p in store.people()] == [("Anna", Role.MANAGER)]
+        create_app(Settings(), store=store)
+        assert capsys.readouterr().out == ""
+
+
+def test_the_demonstration_says_so_on_every_page(tmp_path: Path) -> None:
+    with (
+        Store.open(f"sqlite:///{tmp_path / 'demo.sqlite3'}") as store,
+        serving(Settings(demo=True), store) as served,
+        httpx.Client(base_url=served.url) as client,
+    ):
+        assert "demonstration with invented data" in client.get("/bench/sign-in").text
+        client.post("/bench/sign-in", data={"name": "demo", "password": "demonstration"})
+        assert "demonstration with invented data" in client.get("/bench/build").text
+
+
+def test_pages_carry_their_guards(bench: Bench) -> None:
+    headers = bench.get("/bench/build").headers
+    assert "script-src 'self'" in headers["content-security-policy"]
+    assert "unsafe-inline" not in headers["content-security-policy"]
+    assert headers["x-content-type-options"] == "nosniff"
+    assert headers["cache-control"] == "no-store"
+
+
+def test_only_the_right_address_of_a_file_is_kept_for_ever(bench: Bench) -> None:
+    page = bench.get("/bench/build").text
+    found = re.search(r"/static/bench\.css\?v=\w+", page)
+    assert found is not None
+    assert "immutable" in bench.get(found[0]).headers["cache-control"]
+    assert "immutable" not in bench.get("/static/bench.css?v=other").headers["cache-control"]

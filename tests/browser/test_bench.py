@@ -1,0 +1,228 @@
+"""The bench in a real browser: keyboard alone, few clicks, scans, and nothing that axe objects to."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Page, expect
+
+from api.identity import hash_password
+from tagger.spec import Connection
+from tagger.store import Role
+from tests.browser.conftest import Live
+
+NAME, PASSWORD = "Anna", "correct horse 17"
+DESK, PHONE = {"width": 1280, "height": 800}, {"width": 390, "height": 844}
+PICTURES = os.environ.get("TAGGER_TEST_PICTURES")
+OpenPage = Callable[..., Page]
+
+
+@pytest.fixture
+def bench(live: Live, open_page: OpenPage) -> Page:
+    """A page of the bench, signed in as the manager."""
+    return _signed_in(live, open_page(viewport=DESK))
+
+
+def _signed_in(live: Live, page: Page) -> Page:
+    if live.store.person(NAME) is None:
+        live.store.add_person(NAME, hash_password(PASSWORD), Role.MANAGER)
+    page.goto(f"{live.url}/bench")
+    page.keyboard.type(NAME)
+    page.keyboard.press("Tab")
+    page.keyboard.type(PASSWORD)
+    page.keyboard.press("Enter")
+    page.wait_for_url("**/bench/build")
+    return page
+
+
+class Keys:
+    """Presses keys and counts them; a chord counts each of its keys."""
+
+    def __init__(self, page: Page) -> None:
+        self.page, self.count = page, 0
+
+    def press(self, *keys: str) -> None:
+        for key in keys:
+            self.page.keyboard.press(key)
+            self.count += len(key.split("+"))
+
+    def type(self, text: str) -> None:
+        self.page.keyboard.type(text, delay=120)  # as hands type; faster would be a scanner
+        self.count += len(text)
+
+    def measure(self, text: str) -> None:
+        """What the tape or the gauge says: not counted."""
+        self.page.keyboard.type(text, delay=120)
+
+
+def test_from_a_blank_page_to_a_printed_tag_by_keyboard_in_40_keystrokes(bench: Page, live: Live) -> None:
+    keys = Keys(bench)
+    before = live.store.count()
+    keys.type("2SN")
+    keys.press("Tab")
+    keys.type("8")
+    keys.press("Tab", "Tab")  # no reel lot
+    keys.type("O-ring f")  # face seal
+    keys.press("Tab", "Tab", "Tab", "Tab", "Tab")  # size from the hose, swivel, straight, no lot
+    keys.press("Space", "Tab")  # end B differs
+    keys.press("Tab", "Tab", "Tab")
+    keys.press("9")  # 90 degree elbow
+    keys.press("Tab")
+    keys.measure("56")
+    keys.press("Tab", "Tab")
+    keys.measure("1250")
+    expect(bench.get_by_text("Limited by")).to_be_visible()
+    keys.press("Control+Enter")
+    bench.wait_for_url("**/bench/run/*")
+    with bench.context.expect_page():
+        keys.press("Enter")
+    [made] = live.store.find(limit=1).assemblies
+    assert live.store.count() == before + 1
+    assert (made.spec.hose.standard, made.spec.hose.dash, made.spec.length_mm) == ("EN 853 2SN", 8, 1250)
+    assert made.spec.end_a.connection is made.spec.end_b.connection is Connection.ORFS
+    assert (made.spec.end_a.shape, made.spec.end_b.shape, made.spec.end_b.drop_mm) == ("straight", "elbow_90", 56)
+    assert live.store.times_printed(made.number) == 1
+    print(f"{keys.count} keystrokes plus the measurements")
+    assert keys.count <= 40
+
+
+def _build_one(live: Live, page: Page, **changes: str) -> str:
+    page.goto(f"{live.url}/bench/build")
+    for name, value in {"hose.standard": "R2", "hose.dash": "12", "length_mm": "1250", **changes}.items():
+        page.fill(f"[name='{name}']", value)
+    page.keyboard.press("Control+Enter")
+    page.wait_for_url("**/bench/run/*")
+    return live.store.find(limit=1).assemblies[0].number
+
+
+def test_from_an_order_request_to_new_tags_in_five_clicks(bench: Page, live: Live) -> None:
+    old = _build_one(live, bench, **{"machine": "Loader 4"})
+    order = live.store.request_order(number=old, quantity=2, contact={"phone": "1"}, key=old)
+    clicks = 0
+
+    def click(name: str, role: str = "link") -> None:
+        nonlocal clicks
+        bench.get_by_role(role, name=name).first.click()  # type: ignore[arg-type]
+        clicks += 1
+
+    click("Orders")
+    bench.get_by_role("row", name=order.reference).get_by_role("link", name="Build").click()
+    clicks += 1
+    click("Register and print", "button")
+    with bench.context.expect_page():
+        click("Print (PDF)", "button")
+    built = live.store.order(order.reference).built
+    assert len(built) == 2
+    assert [live.store.assembly(n).replaces for n in built] == [old, old]
+    assert all(live.store.times_printed(n) == 1 for n in built)
+    print(f"{clicks} clicks")
+    assert clicks <= 5
+
+
+def _scan(page: Page, text: str) -> None:
+    """A scanner: a key every few milliseconds, and Enter."""
+    page.keyboard.type(text, delay=3)
+    page.keyboard.press("Enter")
+
+
+def test_a_scan_into_any_field_does_the_right_thing(bench: Page, live: Live) -> None:
+    number = _build_one(live, bench, **{"hose.lot": "H-77001", "end_a.lot": "F-88001", "customer": "Quarry"})
+    before = live.store.count()
+
+    bench.goto(f"{live.url}/bench/build")
+    bench.focus("[name=customer]")
+    _scan(bench, "H-77001")
+    expect(bench.locator("#scanned")).to_contain_text("Hose lot H-77001")
+    expect(bench.locator("[name='hose.standard']")).to_have_value("SAE 100R2")
+    expect(bench.locator("[name='hose.lot']")).to_have_value("H-77001")
+    expect(bench.locator("[name=customer]")).to_have_value("")
+
+    bench.focus("[name='end_b.lot']")
+    _scan(bench, "F-88001")
+    expect(bench.locator("[name='end_b.lot']")).to_have_value("F-88001")
+
+    bench.focus("[name=note]") if bench.locator("[name=note]").is_visible() else bench.focus("[name=machine]")
+    made = live.store.assembly(number)
+    _scan(bench, f"{live.url}/T/{number}/{made.digits}".upper())
+    expect(bench.locator("[name=length_mm]")).to_have_value("1250")
+    expect(bench.locator("[name=customer]")).to_have_value("Quarry")
+    assert live.store.count() == before, "a scan never registers"
+
+    bench.focus("#go")
+    _scan(bench, number)
+    bench.wait_for_url(f"**/bench/tag/{number}")
+
+
+def test_clocking_is_set_by_turning_the_drawing(bench: Page) -> None:
+    bench.select_option("[name='end_a.shape']", "elbow_90")
+    dial = bench.get_by_role("slider")
+    expect(dial).to_be_visible()
+    box = dial.bounding_box()
+    assert box is not None
+    middle_x, middle_y = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+    bench.mouse.click(middle_x + 60, middle_y)  # to the right: a quarter, counter-clockwise from down
+    expect(bench.locator("[name=clocking_deg]")).to_have_value("90")
+    bench.mouse.click(middle_x - 60, middle_y)
+    expect(bench.locator("[name=clocking_deg]")).to_have_value("270")
+    dial.focus()
+    bench.keyboard.press("ArrowUp")
+    bench.keyboard.press("PageDown")
+    expect(bench.locator("[name=clocking_deg]")).to_have_value("256")
+
+
+def test_the_page_answers_without_script_too(live: Live, open_page: OpenPage) -> None:
+    page = _signed_in(live, open_page(viewport=DESK, java_script_enabled=False))
+    page.fill("[name='hose.standard']", "4SP")
+    page.fill("[name='hose.dash']", "12")
+    page.get_by_role("button", name="Register and print").click()
+    expect(page.get_by_role("alert")).to_contain_text("length_mm is missing")
+    page.fill("[name=length_mm]", "900")
+    page.get_by_role("button", name="Register and print").click()
+    expect(page.get_by_role("heading", level=1)).to_contain_text("1 tag registered")
+
+
+def _pages(live: Live, page: Page) -> dict[str, str]:
+    number = _build_one(live, page, **{"customer": "Quarry North", "machine": "Loader 4", "position": "boom, rod side"})
+    order = live.store.request_order(number=number, quantity=2, contact={"name": "Bela", "phone": "1"}, key=f"axe {number}")
+    return {
+        "build": "/bench/build",
+        "build-from-tag": f"/bench/build?tag={number}",
+        "run": f"/bench/run/{live.store.assembly(number).run}",
+        "record": f"/bench/tag/{number}",
+        "orders": "/bench/orders",
+        "order": f"/bench/orders/{order.reference}",
+        "refused": "/bench/tag/nonsense",
+    }
+
+
+@pytest.mark.parametrize("size", [DESK, PHONE], ids=["desk", "phone"])
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_axe_finds_nothing(live: Live, open_page: OpenPage, size: dict[str, int], scheme: str) -> None:
+    page = open_page(viewport=size, color_scheme=scheme)
+    page.goto(f"{live.url}/bench/sign-in")
+    found = _violations(page, "sign-in")
+    _signed_in(live, page)
+    for name, address in _pages(live, page).items():
+        page.goto(live.url + address)
+        page.wait_for_load_state("networkidle")
+        found += _violations(page, name)
+        assert page.evaluate("document.documentElement.scrollWidth <= innerWidth"), f"{name} is wider than the screen"
+        if PICTURES:
+            page.screenshot(path=Path(PICTURES) / f"bench-{name}-{size['width']}-{scheme}.png", full_page=True)
+    page.goto(f"{live.url}/bench/build")
+    page.keyboard.press("Control+Enter")
+    page.get_by_role("alert").wait_for()
+    found += _violations(page, "build-wrong")
+    assert not found, "\n".join(found)
+
+
+def _violations(page: Page, name: str) -> list[str]:
+    results = Axe().run(page)
+    return [
+        f"{name}: {v['id']} ({v['impact']}): {v['help']}: {[n['target'] for n in v['nodes']][:4]}"
+        for v in results.response["violations"]
+    ]
