@@ -123,6 +123,24 @@ def capacity_bits(version: int, level: str) -> int:
     return 8 * sum(int(block.data_count) for block in base.rs_blocks(version, _LEVEL[level]))
 
 
+def codeword_of_module(version: int) -> npt.NDArray[np.int32]:
+    """For every module the index of the codeword it belongs to, -1 for function patterns."""
+    places = _places(version)
+    count = sum(block.total_count for block in base.rs_blocks(version, _LEVEL["L"]))
+    codewords = np.where(places >= 0, places // 8, -1)
+    return np.where(codewords < count, codewords, -1)
+
+
+@lru_cache(maxsize=160)
+def codeword_blocks(version: int, level: str) -> tuple[npt.NDArray[np.int64], npt.NDArray[np.int64]]:
+    """(block of every codeword in the order they are placed, wrong codewords each block restores)."""
+    blocks = base.rs_blocks(version, _LEVEL[level])
+    data = [block.data_count for block in blocks]
+    check = [block.total_count - block.data_count for block in blocks]
+    order = [k for counts in (data, check) for i in range(max(counts)) for k, n in enumerate(counts) if i < n]
+    return np.array(order), np.array([count // 2 for count in check])
+
+
 def _segments(text: str) -> list[util.QRData]:
     return list(util.optimal_data_chunks(text.encode(), minimum=_SWITCH_AT))
 

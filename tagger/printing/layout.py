@@ -106,7 +106,8 @@ def lay_out(tag: Tag, template: Template, dpi: int = 203) -> Page:
             items.append(rectangle(box.at[0], box.at[1], *box.size, width=0.25))
         items += moved(part.items, x, y)
         for placed in part.symbols:
-            placed = replace(placed, x=placed.x + x, y=placed.y + y)
+            left, top = sizing.snap(placed.x + x, dpi), sizing.snap(placed.y + y, dpi)
+            placed = replace(placed, x=left, y=top)
             symbols.append(placed)
             items.append(_grid(placed, box))
     return Page(Drawing(*template.size, tuple(items)), tuple(symbols), dpi)
@@ -250,7 +251,7 @@ def _qr(box: QrBox, index: int, job: _Job) -> _Part:
         )
         mend = f"Give it at least {need:.1f} x {need:.1f} mm, or shorten the link."
         raise TemplateError(Problem(f"{job.template.where(index)}, size", f"{side:.4g} mm", why, mend))
-    symbol = qr(job.tag.link, size.level, version=size.version)
+    symbol = _code(job.tag.link, size.level, size.version)
     pieces = []
     for x, y in _places(box, width, height, size.side_mm):
         left = sizing.snap(x, job.dpi) + symbol.quiet * size.module_mm
@@ -291,7 +292,12 @@ def _code128(box: Code128Box, index: int, job: _Job) -> _Part:
     return _Part([], [Placed(symbol, sizing.snap(left, job.dpi), 0.0, dots, module, index)])
 
 
-@lru_cache(maxsize=64)
+@lru_cache(maxsize=4)  # a tag that carries its symbol twice has it made once
+def _code(text: str, level: str, version: int) -> Symbol:
+    return qr(text, level, version=version)
+
+
+@lru_cache(maxsize=4)
 def _bars(text: str) -> Symbol:
     return code128(text)
 

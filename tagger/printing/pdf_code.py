@@ -29,7 +29,8 @@ def page_code(drawings: Iterable[tuple[Drawing, float, float]], height: float, f
 
 
 def _n(value: float) -> str:
-    text = f"{value:.4f}".rstrip("0").rstrip(".")
+    """A figure in mm, to a thousandth."""
+    text = f"{value:.3f}".rstrip("0").rstrip(".")
     return "0" if text in ("-0", "") else text
 
 
@@ -124,5 +125,6 @@ class _Writer:
         rows, columns = item.modules.shape
         width, height = columns * item.pitch_x, rows * item.pitch_y
         data = np.packbits(~item.modules, axis=1).tobytes().hex()
-        place = f"{_n(width)} 0 0 {_n(height)} {_n(item.x)} {_n(self.height - item.y - height)}"
+        left, below = item.x, self.height - item.y - height
+        place = f"{width:.5g} 0 0 {height:.5g} {left:.5g} {below:.5g}"
         self.code.append(f"q {place} cm BI/W {columns}/H {rows}/IM true/F/AHx ID {data}>\nEI Q")

@@ -17,13 +17,18 @@ from tagger.printing.fonts import FILES, widths
 _ESCAPED = {ord("("): "\\(", ord(")"): "\\)", ord("\\"): "\\\\", 10: "\\n", 13: "\\r"}
 
 
+def _seldom(code: int) -> tuple[bool, int]:
+    """Order of the letters: western ones and signs first, so that most files embed one subset a face."""
+    return (not (code < 0x100 or 0x2000 <= code < 0x2300), code)
+
+
 class TagFont(TTFont):  # type: ignore[misc]
     """A font whose letters have fixed codes and which embeds only the letters in ``used``."""
 
     def __init__(self, bold: bool) -> None:
         super().__init__("tagger-bold" if bold else "tagger", str(FILES[bold]), asciiReadable=True)
         self.used: set[int] = {32}
-        self.letters = "".join(map(chr, sorted(widths(bold))))
+        self.letters = "".join(map(chr, sorted(widths(bold), key=_seldom)))
 
     def join(self, doc: object) -> None:
         """Gives every letter its code in ``doc``."""
@@ -32,7 +37,7 @@ class TagFont(TTFont):  # type: ignore[misc]
     def addObjects(self, doc: pdfdoc.PDFDocument) -> None:
         state = self.state[doc]
         kept = [[code if code in self.used else 0 for code in subset] for subset in state.subsets]
-        while len(kept) > 1 and not any(kept[-1]):
+        while len(kept) > 1 and not set(kept[-1]) - {0, 32}:  # every subset has a space of its own
             kept.pop()
         state.subsets = kept
         super().addObjects(doc)

@@ -57,13 +57,23 @@ def qr_readers() -> dict[str, Reader]:
 
 
 def _opencv(cv2: Any) -> Reader:
+    """OpenCV's detector stumbles over the exact pixels of a few sound symbols and reads them a little
+    larger. A camera never gives the same pixels twice, so it gets up to three frames here too."""
+
     def read(image: Grey) -> set[str]:
         detector = cv2.QRCodeDetector()
-        one, *_ = detector.detectAndDecode(image)
-        if one:
-            return {one}
-        _, texts, *_ = detector.detectAndDecodeMulti(image)
-        return {text for text in texts if text}
+        for scale in (1.0, 1.5, 2.3):
+            frame = image
+            if scale > 1:
+                frame = cv2.resize(image, None, fx=scale, fy=scale, interpolation=cv2.INTER_LINEAR)
+            text, *_ = detector.detectAndDecode(frame)
+            if text:
+                return {text}
+            _, texts, *_ = detector.detectAndDecodeMulti(frame)
+            found = {text for text in texts if text}
+            if found:
+                return found
+        return set()
 
     return read
 

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from functools import lru_cache
 from itertools import islice
 
-from tagger.drawing import Drawing
+from tagger.drawing import Drawing, Item, Line
 from tagger.errors import Problem, TemplateError
 from tagger.printing.layout import lay_out
 from tagger.printing.sizing import snap
@@ -39,8 +40,11 @@ def sheets(tags: Iterable[Tag], template: Template, start: int = 1) -> Iterator[
 
 
 def laid_out(page: list[Slot], template: Template, dpi: int) -> list[Placed]:
-    """Every label of a page, drawn, with its place on whole dots."""
-    return [(lay_out(tag, template, dpi).drawing, *_corner(template, place, dpi)) for tag, place in page]
+    """Every label of a page, drawn, with its place on whole dots; cut marks where the sheet wants them."""
+    marks = [(_cut_marks(template), 0.0, 0.0)] if template.sheet and template.sheet.cut_marks else []
+    return marks + [
+        (lay_out(tag, template, dpi).drawing, *_corner(template, place, dpi)) for tag, place in page
+    ]
 
 
 def _corner(template: Template, place: int, dpi: int) -> tuple[float, float]:
@@ -52,3 +56,25 @@ def _corner(template: Template, place: int, dpi: int) -> tuple[float, float]:
         snap(sheet.first[0] + column * sheet.pitch[0], dpi),
         snap(sheet.first[1] + row * sheet.pitch[1], dpi),
     )
+
+
+@lru_cache(maxsize=16)
+def _cut_marks(template: Template) -> Drawing:
+    """Short lines outside the labels, in line with their edges."""
+    sheet = template.sheet
+    assert sheet is not None
+    edges = []
+    for axis, count in ((0, sheet.columns), (1, sheet.rows)):
+        starts = [sheet.first[axis] + step * sheet.pitch[axis] for step in range(count)]
+        edges.append(
+            sorted({round(start + side, 3) for start in starts for side in (0.0, template.size[axis])})
+        )
+    items: list[Item] = []
+    (xs, ys), gap, tick = edges, 1.0, 3.0
+    for x in xs:
+        for near, far in ((ys[0] - gap, ys[0] - gap - tick), (ys[-1] + gap, ys[-1] + gap + tick)):
+            items.append(Line(x, near, x, far, 0.15))
+    for y in ys:
+        for near, far in ((xs[0] - gap, xs[0] - gap - tick), (xs[-1] + gap, xs[-1] + gap + tick)):
+            items.append(Line(near, y, far, y, 0.15))
+    return Drawing(*sheet.page_size, tuple(items))

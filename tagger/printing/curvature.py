@@ -1,0 +1,113 @@
+"""How wide a QR symbol may be on a label wrapped round a hose, from geometry alone.
+
+A reader lays a flat grid (a projective map) over the symbol, tied to its three finder patterns and
+the last alignment pattern. On a cylinder the modules between them stand elsewhere: where one is
+more than half a module off, its neighbour is read instead. The symbol is lost when that spoils more
+codewords of a block than its error correction restores. Below version 7 something else comes first:
+the version is told from the finder patterns' distance in modules of their own, and these look
+narrow at the edge of the cylinder; two modules too many and a reader takes the next version.
+
+``make survive`` wraps symbols in simulation and compares; see label_templates/README.md.
+"""
+
+from __future__ import annotations
+
+import math
+from functools import lru_cache
+
+import numpy as np
+
+from tagger.code.symbol import codeword_blocks, codeword_of_module
+from tagger.printing.plane import Points, mapped, projective
+
+DISTANCE_MM = 150.0  # a phone held close; common practice, no source
+_MISREAD = 0.5  # a module sampled beyond its edge shows its neighbour, which differs half of the time
+
+
+def edge_foreshortening(side_mm: float, hose_od_mm: float) -> float:
+    """How wide the outermost modules of a facing symbol look, as a share of their width (0 to 1).
+
+    >>> round(edge_foreshortening(18.4, 28), 2)
+    0.79
+    """
+    half = side_mm / hose_od_mm
+    return math.cos(half) if half < math.pi / 2 else 0.0
+
+
+@lru_cache(maxsize=512)
+def widest_mm(version: int, level: str, hose_od_mm: float, distance_mm: float = DISTANCE_MM) -> float:
+    """The widest symbol (without quiet zone, measured round the hose) that still reads, in mm."""
+    radius = hose_od_mm / 2
+    low, high = 0.2 * radius, 2.6 * radius
+    while high - low > 0.01 * radius:
+        middle = (low + high) / 2
+        if _reads(version, level, middle, radius, distance_mm):
+            low = middle
+        else:
+            high = middle
+    return round(low, 2)
+
+
+@lru_cache(maxsize=512)
+def thinnest_hose_mm(version: int, level: str, side_mm: float) -> float:
+    """The least outside diameter on which a symbol of this side still reads, in mm."""
+    low, high = side_mm / 1.4, side_mm * 6
+    while high - low > 0.05:
+        middle = (low + high) / 2
+        if widest_mm(version, level, round(middle, 2)) >= side_mm:
+            high = middle
+        else:
+            low = middle
+    return round(high, 1)
+
+
+def _reads(version: int, level: str, side: float, radius: float, distance: float) -> bool:
+    if version < 7 and _version_error(version, side, radius) >= 2:
+        return False
+    off = _off_by(version, side, radius, distance) > _MISREAD
+    codewords = codeword_of_module(version)
+    blocks, restores = codeword_blocks(version, level)
+    shown = codewords >= 0
+    count = np.bincount(codewords[shown], weights=off[shown].astype(float), minlength=len(blocks))
+    wrong = 1 - _MISREAD ** count[: len(blocks)]  # chance that a codeword is misread
+    spoilt = np.bincount(blocks, weights=wrong)
+    return bool(np.all(spoilt <= restores))
+
+
+def _version_error(version: int, side: float, radius: float) -> float:
+    """How many modules too large the symbol looks, measured in modules of its finder patterns."""
+    modules = 4 * version + 17
+    between = modules - 7
+    angle = side * between / modules / 2 / radius  # from the middle to a finder pattern's centre
+    if angle >= math.pi / 2:
+        return math.inf
+    return between * (math.tan(angle) / angle - 1)
+
+
+def _off_by(version: int, side: float, radius: float, distance: float) -> Points:
+    """For every module how far the place a reader looks at is from its centre, in modules."""
+    size = 4 * version + 17
+    anchors = np.array([[3.5, 3.5], [size - 3.5, 3.5], [3.5, size - 3.5], [size - 6.5, size - 6.5]])
+    grid = np.stack(np.meshgrid(np.arange(size) + 0.5, np.arange(size) + 0.5), axis=-1).reshape(-1, 2)
+    seen = _seen((anchors - size / 2) * side / size, radius, distance)
+    looked_at = mapped(projective(anchors, seen), grid)
+    found = _on_label(looked_at, radius, distance) * size / side + size / 2
+    off: Points = np.abs(found - grid).max(axis=1).reshape(size, size)
+    return off
+
+
+def _seen(label: Points, radius: float, distance: float) -> Points:
+    """Label points (round the hose, along it) in mm as a camera sees them."""
+    angle = label[:, 0] / radius
+    depth = distance + radius * (1 - np.cos(angle))
+    return np.stack([radius * np.sin(angle) / depth, label[:, 1] / depth], axis=1)
+
+
+def _on_label(seen: Points, radius: float, distance: float) -> Points:
+    """The inverse of ``_seen``: where a camera's rays meet the label."""
+    u = seen[:, 0]
+    # R sin(t) = u (d + R - R cos(t))  is  A sin(t + p) = u (d + R)  with  A = R sqrt(1 + u²), p = atan(u)
+    reach = np.clip(u * (distance + radius) / (radius * np.sqrt(1 + u * u)), -1, 1)
+    angle = np.arcsin(reach) - np.arctan(u)
+    depth = distance + radius * (1 - np.cos(angle))
+    return np.stack([angle * radius, seen[:, 1] * depth], axis=1)
