@@ -13,7 +13,7 @@ the object): ``HTTPS://HOST/T/<NUMBER>``, or ``HTTPS://HOST/<NUMBER>``, or the b
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal
 from urllib.parse import urlsplit
 
@@ -34,6 +34,7 @@ class Link:
     number: str
     digits: str | None
     kind: Kind
+    text: str = field(default="", compare=False, repr=False)  # as scanned or typed
 
 
 def build(base_url: str, number: str, digits: str | None = None, *, gs1_prefix: str | None = None) -> str:
@@ -71,14 +72,14 @@ def parse(text: str) -> Link:
     text = text.strip()
     path = urlsplit(text).path if "/" in text else ""
     if match := _OWN.search(path):
-        return Link(tag_number.validate(match["number"]), match["digits"], "own")
+        return Link(tag_number.validate(match["number"]), match["digits"], "own", text)
     if match := _GS1.search(path):
         number = tag_number.validate(match["giai"][-tag_number.LENGTH :])
-        return Link(number, match["digits"], "gs1")
+        return Link(number, match["digits"], "gs1", text)
     if match := _BARE.search(path):
-        return Link(tag_number.validate(match["number"]), None, "number")
+        return Link(tag_number.validate(match["number"]), None, "number", text)
     if not path and text:
-        return Link(tag_number.validate(text), None, "number")
+        return Link(tag_number.validate(text), None, "number", text)
     raise LinkError(
         Problem("link", text[:120], "is not a tag's link", "Scan the QR code on the tag, or type its number.")
     )

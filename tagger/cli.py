@@ -1,0 +1,160 @@
+"""The command line: parses, calls, prints. Exit 0 done, 1 refused with reasons, 2 wrong usage."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import os
+import sys
+from collections.abc import Callable, Sequence
+from datetime import date
+from pathlib import Path
+
+from tagger import __version__, commands
+from tagger.commands import Answer
+from tagger.errors import TaggerError
+from tagger.spec import Form
+
+SEATS = ("24", "30", "37", "45", "60", "face", "boss", "flat", "taper")
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Runs one command. Returns the exit code."""
+    arguments = _parser().parse_args(argv)
+    command: Callable[[argparse.Namespace], Answer] = arguments.command
+    try:
+        answer, text = command(arguments)
+        print(json.dumps(answer, indent=2, ensure_ascii=False) if arguments.json else text)
+        sys.stdout.flush()
+    except TaggerError as error:
+        if arguments.json:
+            print(
+                json.dumps({"refused": [problem.as_dict() for problem in error.problems]}, ensure_ascii=False)
+            )
+        print(error, file=sys.stderr)
+        return 1
+    except BrokenPipeError:  # "tagger ... | head" has read enough
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
+    return 1 if answer.get("ok") is False else 0
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="tagger", description="Tags for hydraulic hose assemblies: the whole spec on the hose."
+    )
+    parser.add_argument("--version", action="version", version=f"tagger {__version__}")
+    verbs = parser.add_subparsers(required=True, metavar="COMMAND")
+
+    def command(
+        name: str, call: Callable[[argparse.Namespace], Answer], about: str
+    ) -> argparse.ArgumentParser:
+        one = verbs.add_parser(name, help=about, description=about)
+        one.add_argument("--json", action="store_true", help="answer as JSON")
+        one.set_defaults(command=call)
+        return one
+
+    one = command("identify", commands.identify, "Which connection is this? Give what you know.")
+    one.add_argument("--form", help=f"one of: {', '.join(Form)}")
+    for option, about in (
+        ("--thread-od", "outside diameter of a male thread"),
+        ("--thread-id", "inside diameter of a female thread"),
+        ("--pitch", "thread pitch in mm"),
+        ("--hex", "across the flats of the hexagon"),
+        ("--tube-od", "outside diameter of the tube"),
+        ("--flange-od", "diameter of the flange head"),
+        ("--bolt-spacing", "longer distance between flange bolts, centre to centre"),
+    ):
+        one.add_argument(option, metavar="LENGTH", help=f'{about}: 27, "27 mm" or "1 1/16 in"')
+    one.add_argument("--tpi", help="threads per inch")
+    one.add_argument("--seat", help=f"one of: {', '.join(SEATS)}")
+
+    one = command(
+        "check", commands.check, "Rating, limits, tolerances, tightening, warnings; registers nothing."
+    )
+    one.add_argument("spec", type=Path, metavar="SPEC.json", help="a spec, or - for standard input")
+    one.add_argument(
+        "--length-bands", choices=("sae", "din"), help="tolerance bands; by default the hose standard's"
+    )
+
+    one = command(
+        "compare",
+        commands.compare,
+        "Does B replace A? Each is a spec's file, a tag's link, a photo or a number.",
+    )
+    one.add_argument("a", metavar="A")
+    one.add_argument("b", metavar="B")
+
+    one = command("tables", commands.tables, "Checks the trade's tables.")
+    one.add_argument("what", choices=("check",))
+
+    command("schema", commands.schema, "The JSON Schema of a spec.")
+
+    one = command("register", commands.register, "Gives assemblies their tag numbers.")
+    one.add_argument("spec", type=Path, metavar="SPEC.json", help="a spec, or - for standard input")
+    one.add_argument("--count", type=int, default=1, metavar="N", help="how many (1)")
+    _add_built_on(one)
+    for option in ("customer", "machine", "position"):
+        one.add_argument(f"--{option}", metavar="TEXT", help="goes to the record, never on the tag's symbol")
+    one.add_argument("--replaces", metavar="NUMBER", help="the tag whose hose this one replaces")
+    one.add_argument("--key", help="the same key registers only once, however often it is sent")
+
+    one = command("print", commands.print_tags, "The tags of registered assemblies.")
+    one.add_argument("numbers", nargs="+", metavar="NUMBER")
+    _add_printing(one)
+
+    one = command("run", commands.run, "Registers and prints a whole list, all or nothing.")
+    one.add_argument("list", type=Path, metavar="LIST", help="a .csv or .xlsx file, one row a spec")
+    _add_built_on(one)
+    _add_printing(one)
+
+    one = command("read", commands.read, "What a tag says, without any database.")
+    one.add_argument("what", metavar="IMAGE-or-TEXT", help="a photo, or a scanned string")
+
+    one = command("show", commands.show, "The record of a tag and its history.")
+    one.add_argument("number", metavar="NUMBER")
+
+    command("templates", commands.templates, "The label templates there are.")
+
+    one = command("preflight", commands.preflight, "Will this tag scan?")
+    one.add_argument("number", metavar="NUMBER")
+    one.add_argument("--template", default="hang_tag", metavar="NAME")
+    one.add_argument("--dpi", type=int, default=203, help="the printer's dots per inch (203)")
+    one.add_argument(
+        "--hose-od", type=float, metavar="MM", help="outside diameter of the hose; by default the table's"
+    )
+
+    one = command("serve", commands.serve, "The web application.")
+    one.add_argument("--host", help="address to listen on (TAGGER_HOST, 127.0.0.1)")
+    one.add_argument("--port", type=int, help="port to listen on (TAGGER_PORT, 8000)")
+
+    one = command("backup", commands.backup, "A consistent copy of the records, verified.")
+    one.add_argument("file", type=Path, metavar="FILE")
+    one = command("restore", commands.restore, "Brings a copy back into an empty database, verified.")
+    one.add_argument("file", type=Path, metavar="FILE")
+    return parser
+
+
+def _add_built_on(one: argparse.ArgumentParser) -> None:
+    one.add_argument(
+        "--built-on", type=date.fromisoformat, default=date.today(), metavar="YYYY-MM-DD", help="(today)"
+    )
+
+
+def _add_printing(one: argparse.ArgumentParser) -> None:
+    one.add_argument(
+        "--template",
+        default="hang_tag",
+        metavar="NAME",
+        help="a template's name, or its .toml file (hang_tag)",
+    )
+    one.add_argument("--out", type=Path, required=True, metavar="FILE", help="a .pdf or a .png file")
+    one.add_argument("--dpi", type=int, default=203, help="the printer's dots per inch (203)")
+    one.add_argument(
+        "--languages", metavar="L,L", help="one or two of en, fr, es, de; by default the template's"
+    )
+    one.add_argument("--force", action="store_true", help="print even where preflight refuses")
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,286 @@
+"""The command line, run as a user runs it: real files, a real database, real decoders."""
+
+from __future__ import annotations
+
+import json
+import os
+import signal
+import sqlite3
+import subprocess
+import sys
+import time
+from pathlib import Path
+from typing import Any
+
+import pypdfium2
+import pytest
+from PIL import Image
+
+from tagger.code import number
+from tagger.printing import readers
+from tests.test_spec import EXAMPLE
+
+ROOT = Path(__file__).parents[1]
+SERVICE_RUN = ROOT / "examples/week/service_run.csv"
+
+
+class Shell:
+    """Runs ``tagger`` in its own process, with a database of its own."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self.env = {
+            **{name: value for name, value in os.environ.items() if not name.startswith("TAGGER_")},
+            "TAGGER_DATABASE_URL": f"sqlite:///{folder}/tags.sqlite3",
+            "TAGGER_BASE_URL": "https://tags.example-hose-shop.com",  # 26 characters
+        }
+
+    def __call__(self, *arguments: object, code: int = 0, **more: Any) -> subprocess.CompletedProcess[str]:
+        done = subprocess.run(
+            [sys.executable, "-m", "tagger.cli", *map(str, arguments)],
+            capture_output=True,
+            text=True,
+            cwd=self.folder,
+            env={**self.env, **more},
+            timeout=120,
+        )
+        assert done.returncode == code, f"exit {done.returncode}\n{done.stdout}\n{done.stderr}"
+        return done
+
+    def json(self, *arguments: object, code: int = 0) -> Any:
+        return json.loads(self(*arguments, "--json", code=code).stdout)
+
+
+@pytest.fixture
+def tagger(tmp_path: Path) -> Shell:
+    (tmp_path / "spec.json").write_text(json.dumps(EXAMPLE), encoding="utf-8")
+    return Shell(tmp_path)
+
+
+@pytest.mark.parametrize(
+    ("form", "thread"),
+    [("male", ("--thread-od", "1 1/16 in")), ("female_swivel", ("--thread-id", "1 in"))],
+)
+def test_identify_puts_the_dash_12_flare_first(tagger: Shell, form: str, thread: tuple[str, str]) -> None:
+    # common practice, no source: 1 1/16-12 and a 37 degree seat is a -12; its female measures about 1 in
+    answer = tagger.json("identify", "--form", form, *thread, "--tpi", "12", "--seat", "37")
+    best = answer["candidates"][0]
+    assert (best["connection"], best["dash"], best["form"]) == ("sae_37_flare", 12, form)
+    assert best["likelihood"] < 1
+    assert set(answer) >= {"candidates", "measure_next"}
+
+
+def test_check_answers_in_the_agreed_shape(tagger: Shell) -> None:
+    answer = tagger.json("check", "spec.json")
+    assert set(answer["working_pressure"]) >= {"value_bar", "limited_by", "source"}
+    assert set(answer["length_tolerance_mm"]) >= {"minus", "plus", "source"}
+    assert set(answer["ends"]) == {"a", "b"}
+    for end in answer["ends"].values():
+        assert set(end["torque_nm"]) >= {"min", "max", "basis", "source"}
+        assert set(end["flats"]) >= {"min", "max", "basis", "source"}
+    assert answer["test_pressure_bar"] == pytest.approx(2 * answer["working_pressure"]["value_bar"])
+    assert answer["bend_radius_mm"] > 0
+    assert answer["warnings"]
+
+
+def test_check_registers_nothing(tagger: Shell) -> None:
+    tagger("check", "spec.json")
+    assert not (tagger.folder / "tags.sqlite3").exists()
+
+
+def test_the_printed_tag_reads_back_as_the_spec_without_a_database(tagger: Shell, tmp_path: Path) -> None:
+    (made,) = tagger.json("register", "spec.json")["numbers"]
+    assert number.format(made) == made
+    tagger("print", made, "--template", "hang_tag", "--out", "tag.png", "--dpi", "203")
+    tagger("print", made, "--template", "hang_tag", "--out", "tag.pdf")
+    page = pypdfium2.PdfDocument(tmp_path / "tag.pdf")[0].render(scale=300 / 72).to_pil()
+    for picture in (Image.open(tmp_path / "tag.png"), page):
+        seen = {name: read(readers.grey(picture)) for name, read in readers.qr_readers().items()}
+        assert set(seen) == {"zxing-cpp", "OpenCV", "zbar"}
+        links = {text for texts in seen.values() for text in texts}
+        assert len(links) == 1, seen
+        assert all(seen.values()), seen
+    nowhere = "sqlite:////nonexistent/folder/no.sqlite3"
+    answer = json.loads(tagger("read", "tag.png", "--json", TAGGER_DATABASE_URL=nowhere).stdout)
+    expected = json.loads(json.dumps(EXAMPLE))
+    del expected["note"], expected["hose"]["lot"], expected["end_a"]["lot"]
+    assert answer["spec"] == expected
+    assert answer["number"] == made
+    assert answer["link"] == links.pop()
+    assert tagger.json("read", answer["link"])["spec"] == expected
+
+
+def test_every_refusal_names_field_value_and_mend(tagger: Shell, tmp_path: Path) -> None:
+    wrong = {**EXAMPLE, "length_mm": "long", "colour": "red"}
+    (tmp_path / "wrong.json").write_text(json.dumps(wrong), encoding="utf-8")
+    refused = tagger.json("register", "wrong.json", code=1)["refused"]
+    assert {(one["field"], one["value"]) for one in refused} == {("length_mm", "long"), ("colour", "red")}
+    assert all(one["why"] and one["mend"] for one in refused)
+    done = tagger("register", "wrong.json", code=1)
+    assert "length_mm" in done.stderr
+    assert "colour" in done.stderr
+
+
+def test_a_size_the_family_has_not_is_refused_with_the_sizes_it_has(tagger: Shell, tmp_path: Path) -> None:
+    wrong = json.loads(json.dumps(EXAMPLE))
+    wrong["end_b"]["dash"] = 7
+    (tmp_path / "wrong.json").write_text(json.dumps(wrong), encoding="utf-8")
+    (refused, *_) = tagger.json("check", "wrong.json", code=1)["refused"]
+    assert refused["field"] == "end_b.dash"
+    assert refused["value"] == 7
+    assert "8" in refused["mend"]
+
+
+@pytest.mark.parametrize(
+    "arguments", [(), ("frobnicate",), ("check",), ("register", "spec.json", "--count", "many")]
+)
+def test_wrong_usage_exits_with_2(tagger: Shell, arguments: tuple[str, ...]) -> None:
+    tagger(*arguments, code=2)
+
+
+@pytest.mark.parametrize(
+    ("what", "words"),
+    [
+        ("7K3MQ-9XW2R2", "check character"),
+        ("7K3MQ-9XW2R1", "number alone"),
+        ("https://example.com/about/us", "not a tag's link"),
+        ("https://tags.example.com/T/7K3MQ9XW2R1/123456789012345", "damaged"),
+        ("nowhere.png", "not a file here"),
+        ("spec.json", "not a picture"),
+    ],
+)
+def test_what_cannot_be_read_is_refused_with_words(tagger: Shell, what: str, words: str) -> None:
+    assert words in tagger("read", what, code=1).stderr
+
+
+def test_compare_takes_files_and_tags(tagger: Shell, tmp_path: Path) -> None:
+    (made,) = tagger.json("register", "spec.json")["numbers"]
+    answer = tagger.json("compare", made, "spec.json")
+    assert answer["verdict"] == "replaces"
+    weaker = {**EXAMPLE, "hose": {"standard": "SAE 100R1", "dash": 12}}
+    (tmp_path / "weaker.json").write_text(json.dumps(weaker), encoding="utf-8")
+    answer = tagger.json("compare", made, "weaker.json")
+    assert answer["verdict"] == "does not replace"
+    assert {"field", "verdict", "reason"} <= set(answer["fields"][0])
+
+
+def test_count_gives_so_many_numbers_and_a_key_only_once(tagger: Shell) -> None:
+    first = tagger.json("register", "spec.json", "--count", 5, "--key", "monday")["numbers"]
+    again = tagger.json("register", "spec.json", "--count", 5, "--key", "monday")["numbers"]
+    assert len(set(first)) == 5
+    assert again == first
+
+
+def test_a_list_is_registered_and_printed_whole(tagger: Shell, tmp_path: Path) -> None:
+    answer = tagger.json("run", SERVICE_RUN, "--template", "hang_tag", "--out", "run.pdf")
+    assert len(set(answer["numbers"])) == 11
+    assert len(pypdfium2.PdfDocument(tmp_path / "run.pdf")) == 11
+    again = tagger.json("run", SERVICE_RUN, "--template", "hang_tag", "--out", "run2.pdf")
+    assert not set(again["numbers"]) & set(answer["numbers"])
+
+
+def test_a_list_with_one_bad_row_registers_nothing(tagger: Shell, tmp_path: Path) -> None:
+    lines = SERVICE_RUN.read_text(encoding="utf-8").splitlines()
+    lines[3] = lines[3].replace("din24_light,,15", "din24_light,,13", 1)
+    (tmp_path / "list.csv").write_text("\n".join(lines), encoding="utf-8")
+    refused = tagger.json("run", "list.csv", "--template", "hang_tag", "--out", "run.pdf", code=1)["refused"]
+    assert refused[0]["field"] == "row 4.end_a.size"
+    assert not (tmp_path / "run.pdf").exists()
+    assert not (tmp_path / "tags.sqlite3").exists()
+
+
+def test_killed_between_register_and_print_no_number_is_lost_or_repeated(
+    tagger: Shell, tmp_path: Path
+) -> None:
+    lines = SERVICE_RUN.read_text(encoding="utf-8").splitlines()
+    many = [lines[0], *(line.replace(",4,Ostervale", ",400,Ostervale") for line in lines[1:])]
+    (tmp_path / "many.csv").write_text("\n".join(many), encoding="utf-8")
+    process = subprocess.Popen(
+        [
+            sys.executable,
+            "-m",
+            "tagger.cli",
+            "run",
+            "many.csv",
+            "--template",
+            "hang_tag",
+            "--out",
+            "many.pdf",
+        ],
+        cwd=tmp_path,
+        env=tagger.env,
+        stderr=subprocess.DEVNULL,
+        start_new_session=True,
+    )
+    while not _registered(tagger) and process.poll() is None:
+        time.sleep(0.02)
+    os.killpg(process.pid, signal.SIGKILL)
+    process.wait()
+    registered = _registered(tagger)
+    assert len(registered) == 407
+    assert not (tmp_path / "many.pdf").exists()
+    answer = tagger.json("run", "many.csv", "--template", "hang_tag", "--out", "many.pdf")
+    assert {one.replace("-", "") for one in answer["numbers"]} == registered == _registered(tagger)
+    assert len(pypdfium2.PdfDocument(tmp_path / "many.pdf")) == 407
+
+
+def _registered(tagger: Shell) -> set[str]:
+    file = tagger.folder / "tags.sqlite3"
+    if not file.exists():
+        return set()
+    connection = sqlite3.connect(f"file:{file}?mode=ro", uri=True)
+    try:
+        return {row[0] for row in connection.execute("select number from assembly")}
+    except sqlite3.OperationalError:  # the tables are not there yet
+        return set()
+    finally:
+        connection.close()
+
+
+def test_show_tells_the_record_and_its_history(tagger: Shell) -> None:
+    (made,) = tagger.json("register", "spec.json", "--customer", "Brindlemere Quarry")["numbers"]
+    tagger("print", made, "--template", "hang_tag", "--out", "tag.pdf")
+    shown = tagger.json("show", made.lower().replace("-", ""))
+    assert shown["customer"] == "Brindlemere Quarry"
+    assert [line["kind"] for line in shown["history"]] == ["registered", "printed"]
+
+
+def test_templates_and_preflight_answer(tagger: Shell) -> None:
+    names = {one["name"] for one in tagger.json("templates")["templates"]}
+    assert {"hang_tag", "wrap_label"} <= names
+    (made,) = tagger.json("register", "spec.json")["numbers"]
+    answer = tagger.json("preflight", made, "--template", "hang_tag")
+    assert set(answer) >= {
+        "ok",
+        "module_mm",
+        "dots_per_module",
+        "version",
+        "level",
+        "payload_bytes",
+        "findings",
+    }
+    assert answer["ok"] is True
+    assert answer["payload_bytes"] <= 40
+
+
+def test_an_unknown_template_is_refused_with_those_there_are(tagger: Shell) -> None:
+    (made,) = tagger.json("register", "spec.json")["numbers"]
+    done = tagger("print", made, "--template", "nice_one", "--out", "tag.pdf", code=1)
+    assert "hang_tag" in done.stderr
+
+
+def test_backup_and_restore_keep_everything(tagger: Shell, tmp_path: Path) -> None:
+    (made,) = tagger.json("register", "spec.json")["numbers"]
+    tagger("backup", "copy.sqlite3")
+    tagger("restore", "copy.sqlite3", TAGGER_DATABASE_URL=f"sqlite:///{tmp_path}/other.sqlite3")
+    shown = tagger("show", made, "--json", TAGGER_DATABASE_URL=f"sqlite:///{tmp_path}/other.sqlite3").stdout
+    assert json.loads(shown)["spec"] == EXAMPLE
+
+
+def test_tables_hold_together(tagger: Shell) -> None:
+    assert tagger.json("tables", "check") == {"ok": True, "findings": []}
+
+
+def test_schema_is_a_json_schema_of_a_spec(tagger: Shell) -> None:
+    schema = json.loads(tagger("schema").stdout)
+    assert set(schema["required"]) == {"hose", "end_a", "end_b", "length_mm"}
