@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from tagger.spec import AssemblySpec
 from tagger.trade import fitting, geometry, layout, rating, steps, temperature, tightening
-from tagger.trade.assessment import NOT_KNOWN, Assessment, EndAdvice, Warning_
+from tagger.trade.assessment import NOT_KNOWN, Assessment, EndAdvice, LengthTolerance, Warning_
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 
@@ -29,7 +29,7 @@ def assess(
     pressure, more = rating.rate(spec, tables, adapters)
     warnings += more
     tolerance = geometry.length_tolerance(spec.length_mm, spec.hose, tables, length_bands)
-    warnings += _tolerance_warnings(tolerance is None, tables, spec)
+    warnings += _tolerance_warnings(tolerance, tables, spec)
     bend, bend_source, more = geometry.bend_radius(spec.hose, tables)
     warnings += more + temperature.warnings(spec, tables)
     diameter, diameter_source = geometry.outside_diameter(spec.hose, tables)
@@ -67,9 +67,18 @@ def _test_pressures(working_bar: float | None, tables: Tables) -> tuple[float | 
     return round(working_bar * factors[0], 1), round(working_bar * factors[1], 1)
 
 
-def _tolerance_warnings(missing: bool, tables: Tables, spec: AssemblySpec) -> list[Warning_]:
+def _tolerance_warnings(
+    tolerance: LengthTolerance | None, tables: Tables, spec: AssemblySpec
+) -> list[Warning_]:
     found = []
-    if missing:
+    if tolerance is not None and tolerance.source.startswith("memory"):
+        text = (
+            f"The length tolerance is from memory ({tolerance.source.removeprefix('memory: ')}): confirm it."
+        )
+        found.append(
+            Warning_(code="length_tolerance_from_memory", field="length_mm", text=text, severity="note")
+        )
+    if tolerance is None:
         text = f"The length tolerance is {NOT_KNOWN}: no source gives a band for this length and bore."
         found.append(Warning_(code="length_tolerance_not_known", field="length_mm", text=text))
     standard = tables.standard_of(spec.hose.standard)

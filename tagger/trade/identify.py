@@ -8,6 +8,7 @@ make seats that seal.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from weakref import WeakKeyDictionary
 
 import numpy as np
 
@@ -107,14 +108,12 @@ def posterior(pool: Pool, measured: Measurements, errors: Errors) -> tuple[Array
     among = np.array([n for n, form in enumerate(pool.forms) if form in forms], dtype=int)
     if among.size == 0:
         return among, np.empty(0), False
-    weights = np.full(among.size, 1.0)
+    readings = {name: np.array([value]) for name, value in measured.readings().items()}
     fits = True
-    for feature, value in measured.readings().items():
-        like = measuring.density(pool, feature, np.array([value]), errors, among)[0]
-        if feature == "thread":
-            fits = bool(like.max() > measuring.FAR_OFF / errors.diameter_mm / 5)
-        weights = weights * like
-    return among, weights / weights.sum(), fits
+    if "thread" in readings:
+        like = measuring.density(pool, "thread", readings["thread"], errors, among)[0]
+        fits = bool(like.max() > measuring.FAR_OFF / errors.diameter_mm / 5)
+    return among, measuring.likelihoods(pool, readings, errors, among)[0], fits
 
 
 def _next(pool: Pool, among: Array, weights: Array, measured: Measurements, errors: Errors) -> Next | None:
@@ -193,8 +192,18 @@ def _cone_reason(pool: Pool, n: int, cone: int) -> tuple[str, bool]:
     return "cone: this one has none in the tables", True
 
 
+_ALIKE: WeakKeyDictionary[Pool, dict[int, tuple[str, ...]]] = WeakKeyDictionary()
+
+
 def _look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[str, ...]:
-    """Sentences on the families that share this candidate's thread."""
+    """Sentences on the families that share this candidate's thread, found once."""
+    known = _ALIKE.setdefault(pool, {})
+    if n not in known:
+        known[n] = _find_look_alikes(pool, n, tables)
+    return known[n]
+
+
+def _find_look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[str, ...]:
     family, form = pool.families[n], pool.forms[n]
     found = []
     for alike in tables.look_alikes:

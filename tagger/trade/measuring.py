@@ -50,7 +50,7 @@ class Errors:
         }.get(feature, self.flange_mm)
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, eq=False)
 class Pool:
     """All candidates as columns. ``low`` and ``high`` bound a feature's true figure; a feature
     with several possible figures has several columns, and NaN where a figure is not known."""
@@ -203,6 +203,16 @@ def density(pool: Pool, feature: str, readings: Array, errors: Errors, among: Ar
     mixed = (np.where(known, likely, 0.0) * weight).sum(axis=2)
     unknown = ~known.any(axis=1)
     return np.where(unknown, _unknown_density(pool, feature, flat, among), mixed)
+
+
+def likelihoods(pool: Pool, readings: Mapping[str, Array], errors: Errors, among: Array) -> Array:
+    """How likely each candidate is by each set of readings: sets x candidates, rows add to 1."""
+    count = len(next(iter(readings.values()), np.empty(1)))
+    weights = np.ones((count, len(among)))
+    for feature, values in readings.items():
+        weights *= density(pool, feature, values, errors, among)
+    found: Array = weights / weights.sum(axis=1, keepdims=True)
+    return found
 
 
 def _slip(x: Array, low: Array, high: Array, sigma: float) -> Array:

@@ -59,7 +59,7 @@ def hose_rating(hose: Hose, tables: Tables) -> tuple[PartRating, list[Warning_]]
     ]
     if not found:
         return _not_known("hose", f"no source gives {standard.standard} -{hose.dash}"), []
-    low = _least_printed(found)
+    low = _least_printed(found, psi=standard.bands == "sae")
     warnings = _edition_warning(hose, standard, found, low) if edition is None else []
     return _rating("hose", low.max_working_bar, low.printed, low.source, low.confidence, low.note), warnings
 
@@ -93,15 +93,17 @@ def end_rating(name: str, end: End, tables: Tables) -> PartRating:
 Printed = TypeVar("Printed", row.HosePressureRow, row.PressureRow)
 
 
-def _least_printed(found: Sequence[Printed]) -> Printed:
+def _least_printed(found: Sequence[Printed], *, psi: bool = True) -> Printed:
     """The row with the least figure.
 
     Figures within 0.3 % are one figure printed in two units (2500 psi, 172 bar): of those the
-    published one in its round psi is shown.
+    published one is shown, in the unit of its standard.
     """
     least = min(r.max_working_bar for r in found)
     same = [r for r in found if r.max_working_bar <= least * 1.003]
-    return min(same, key=lambda r: (r.confidence == "memory", not _round_psi(r.printed), r.max_working_bar))
+    return min(
+        same, key=lambda r: (r.confidence == "memory", _round_psi(r.printed) != psi, r.max_working_bar)
+    )
 
 
 def _round_psi(printed: str) -> bool:

@@ -1,7 +1,8 @@
 """Simulated measurements, to say how often ``identify`` is right.
 
-A part is drawn from its tolerance zone and read with the error model; its seat is read as the
-tables say it is read. Used by the property tests and by ``tests/speed/bench_identify.py``.
+A part is drawn from its tolerance zone and read with the error model; its seat is read as
+often one way or the other as the tables say. Used by the property tests and by
+``tests/speed/bench_identify.py``.
 """
 
 from __future__ import annotations
@@ -10,45 +11,64 @@ import numpy as np
 
 from tagger.spec import Form
 from tagger.trade.measurements import SEATS, Measurements
-from tagger.trade.measuring import Errors, Pool
+from tagger.trade.measuring import Array, Errors, Pool
 
 
-def measurement(
+def readings(
     pool: Pool,
     place: int,
+    count: int,
     rng: np.random.Generator,
     errors: Errors,
     *,
     pitch: bool = True,
     seat: bool = True,
+    cone: bool = False,
+    tube: bool = False,
     slips: float | None = None,
-) -> Measurements:
-    """One measurement of the candidate at ``place``: form, diameter, pitch and seat; of a flange
+) -> dict[str, Array]:
+    """``count`` measurements of the candidate at ``place``: diameter, pitch and seat; of a flange
     the head, where its diameter is known, and the longer bolt spacing.
 
     ``slips`` cuts every error at so many standard deviations.
     """
-
-    def read(feature: str) -> float | None:
+    if pool.forms[place] is Form.FLANGE_HEAD:
+        wanted = ["flange_od", "bolt_spacing"]
+    else:
+        wanted = ["thread"] + ["tpi"] * pitch + ["tube_od"] * tube
+    found: dict[str, Array] = {}
+    for feature in wanted:
         low, high = pool.low[feature][place, 0], pool.high[feature][place, 0]
         if np.isnan(low):
-            return None
-        true = rng.uniform(low, high) if high > low else low
-        slip = rng.normal(0.0, 1.0)
+            continue
+        slip = rng.normal(0.0, 1.0, count)
         if slips is not None:
-            slip = float(np.clip(slip, -slips, slips))
-        return float(true + slip * errors.of(feature))
+            slip = np.clip(slip, -slips, slips)
+        found[feature] = rng.uniform(low, high, count) + slip * errors.of(feature)
+    if "thread" in found:
+        for word in ["seat"] * seat + ["cone"] * cone:
+            shares = pool.words[word][place]
+            if word == "cone" and shares.max() < 0.9:
+                continue  # it has no cone to look at
+            kept = np.where(shares > shares.max() / 8, shares, 0.0)
+            found[word] = rng.choice(len(shares), size=count, p=kept / kept.sum()).astype(float)
+    return found
 
+
+def measurement(
+    pool: Pool, place: int, rng: np.random.Generator, errors: Errors, *, slips: float | None = None
+) -> Measurements:
+    """One measurement of the candidate at ``place``, its form seen."""
+    found = {
+        name: float(value[0]) for name, value in readings(pool, place, 1, rng, errors, slips=slips).items()
+    }
     form = pool.forms[place]
-    if form is Form.FLANGE_HEAD:
-        return Measurements(form=form, flange_od_mm=read("flange_od"), bolt_spacing_mm=read("bolt_spacing"))
-    shares = pool.words["seat"][place]
-    kept = np.where(shares > shares.max() / 8, shares, 0.0)
-    thread = read("thread")
     return Measurements(
         form=form,
-        thread_od_mm=thread if form is Form.MALE else None,
-        thread_id_mm=None if form is Form.MALE else thread,
-        tpi=read("tpi") if pitch else None,
-        seat=SEATS[int(rng.choice(len(SEATS), p=kept / kept.sum()))] if seat else None,
+        thread_od_mm=found.get("thread") if form is Form.MALE else None,
+        thread_id_mm=None if form is Form.MALE else found.get("thread"),
+        tpi=found.get("tpi"),
+        seat=SEATS[int(found["seat"])] if "seat" in found else None,
+        flange_od_mm=found.get("flange_od"),
+        bolt_spacing_mm=found.get("bolt_spacing"),
     )
