@@ -49,6 +49,7 @@ def strings(domain: str) -> frozenset[str]:
 @cache
 def _of_tagger() -> frozenset[str]:
     steps = {row.text for row in tables().steps} | {row.source for row in tables().steps}
+    steps |= {row.text for row in tables().look_alikes}
     said = {text for name in _SPEAKING for text in spoken(ROOT / name)}
     return frozenset(_extracted(_PYTHON, "tagger/words.py") | steps | said)
 

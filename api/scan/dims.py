@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tagger.spec import End
-from tagger.trade.tables import tables
+from tagger.trade.tables import Tables
 
 
 @dataclass(frozen=True)
@@ -17,21 +17,26 @@ class Mating:
     source: str
 
 
-def mating(end: End) -> Mating | None:
+def mating(end: End, tables: Tables) -> Mating | None:
     """The dimension of this end; None where the tables do not have it."""
-    return all_of().get(f"{end.connection}|{end.size_key}")
+    row = tables.threads.get((end.connection, end.size_key))
+    if row:
+        return Mating(row.thread, row.thread_od_mm, row.source)
+    return _heads(tables).get(f"{end.connection}|{end.size_key}")
 
 
-def all_of() -> dict[str, Mating]:
+def all_of(tables: Tables) -> dict[str, Mating]:
     """Every size of every family, keyed "family|size"."""
-    known = tables()
     found = {
         f"{family}|{size}": Mating(row.thread, row.thread_od_mm, row.source)
-        for (family, size), row in known.threads.items()
+        for (family, size), row in tables.threads.items()
     }
-    found |= {
+    return found | _heads(tables)
+
+
+def _heads(tables: Tables) -> dict[str, Mating]:
+    return {
         f"{row.family}|{row.size}": Mating("", float(row.value), row.source)
-        for row in known.flanges
+        for row in tables.flanges
         if row.what == "head_mm"
     }
-    return found

@@ -28,8 +28,7 @@ def find(request: Request, q: str = "") -> Response:
         try:
             return RedirectResponse(path_of(tag_link.parse(q)), status_code=303)
         except NumberError as error:
-            near = [(f"/T/{n}", tag_number.format(n)) for n in tag_number.near(q)[:3]]
-            return refused(request, error, status=422, typed=q, also=tuple(near))
+            return refused(request, error, status=422, typed=q, also=meant(q, Translator(choose(request))))
         except LinkError as error:
             return refused(request, error, status=422, typed=q)
     t = Translator(choose(request))
@@ -43,6 +42,20 @@ def find_in_photo(request: Request, image: Annotated[UploadFile, File()]) -> Res
         return RedirectResponse(path_of(read_photo(image.file.read(MAX_BYTES + 1))), status_code=303)
     except TaggerError as error:
         return refused(request, error, status=422)
+
+
+def meant(typed: str, t: Translator) -> tuple[tuple[str, str], ...]:
+    """Numbers one usual slip away, as (address, words that name the places that differ)."""
+    number = tag_number.compact(typed)
+    found = []
+    for near in tag_number.near(number)[:3]:
+        places = [place for place in range(len(near)) if near[place] != number[place]]
+        said = [
+            t("place {place}: {right}, not {wrong}", place=p + 1, right=near[p], wrong=number[p])
+            for p in places
+        ]
+        found.append((f"/T/{near}", f"{tag_number.format(near)} ({'; '.join(said)})"))
+    return tuple(found)
 
 
 def path_of(found: tag_link.Link) -> str:

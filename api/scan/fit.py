@@ -14,14 +14,14 @@ from importlib import resources
 from typing import Any
 
 from api.scan import picture
-from api.scan.i18n import Translator
+from api.scan.i18n import Reader, Translator
 from tagger import units
 from tagger.spec import Connection, End, TagContent, Tightening
 from tagger.trade import geometry, steps
 from tagger.trade.assessment import EndAdvice, Turns
 from tagger.trade.rows import FitStep
-from tagger.trade.tables import compact_name, tables
-from tagger.words import N_, Words
+from tagger.trade.tables import Tables, compact_name
+from tagger.words import N_
 
 TAPER = frozenset({Connection.NPT, Connection.NPTF, Connection.BSPT})
 PHASES = {
@@ -57,19 +57,16 @@ class _Shown:
 
 
 def guide(
-    content: TagContent,
-    radius: float | None,
-    advice: tuple[EndAdvice, EndAdvice] | None,
-    words: Words,
-    t: Translator,
+    content: TagContent, radius: float | None, advice: tuple[EndAdvice, EndAdvice] | None, reader: Reader
 ) -> dict[str, Any]:
     """Phases with their steps, numbered through, each knowing the one before and after.
 
     ``radius``: smallest bend radius in mm. ``advice``: for ends A and B the record's own advice,
     which names the sources of its figures; None where the figures are those on the tag.
     """
+    t = reader.t
     ours, theirs = (
-        _of_end(letter, content, radius, advice[place] if advice else None, words, t)
+        _of_end(letter, content, radius, advice[place] if advice else None, reader)
         for place, letter in enumerate("AB")
     )
     shown = _merged(ours, theirs)
@@ -113,42 +110,34 @@ def _merged(a: list[_Shown], b: list[_Shown]) -> list[_Shown]:
 
 
 def _of_end(
-    letter: str,
-    content: TagContent,
-    radius: float | None,
-    advice: EndAdvice | None,
-    words: Words,
-    t: Translator,
+    letter: str, content: TagContent, radius: float | None, advice: EndAdvice | None, reader: Reader
 ) -> list[_Shown]:
+    t = reader.t
     spec = content.spec
     end, tightening = (spec.end_a, content.tighten_a) if letter == "A" else (spec.end_b, content.tighten_b)
     chosen = steps.steps_for(
         end, tightening, spec=spec, pressure_bar=content.working_pressure_bar, bend_radius_mm=radius,
-        turns=_turns(end, tightening),
+        turns=_turns(end, tightening), tables=reader.tables,
     )  # fmt: skip
-    figures = figures_of(end, tightening, content, radius, words, t)
-    rows = {row.step_id: row for row in tables().steps}
+    figures = figures_of(end, tightening, content, radius, reader)
+    rows = {row.step_id: row for row in reader.tables.steps}
     found = []
     for step in chosen:
         row = rows[step.step_id]
         text = escape(t(row.text)).format(
             **{key: f"<strong>{escape(value)}</strong>" for key, value in figures.items()}
         )
-        drawing = _picture(row.picture, content, tightening, words, t)
+        drawing = _picture(row.picture, content, tightening, reader)
         source = _source(row, advice, t)
         found.append(_Shown(row, text, drawing, source, letter))
     return found
 
 
 def figures_of(
-    end: End,
-    tightening: Tightening | None,
-    content: TagContent,
-    radius: float | None,
-    words: Words,
-    t: Translator,
+    end: End, tightening: Tightening | None, content: TagContent, radius: float | None, reader: Reader
 ) -> dict[str, str]:
     """The figures that a step may name, in the reader's language and both systems."""
+    words, t = reader.words, reader.t
     found: dict[str, str] = {}
     if tightening and tightening.torque_max_nm is not None:
         found["torque"] = words.torque(tightening.torque_min_nm, tightening.torque_max_nm)
@@ -196,11 +185,10 @@ def _source(row: FitStep, advice: EndAdvice | None, t: Translator) -> str:
     )
 
 
-def _picture(
-    key: str, content: TagContent, tightening: Tightening | None, words: Words, t: Translator
-) -> str:
+def _picture(key: str, content: TagContent, tightening: Tightening | None, reader: Reader) -> str:
+    words = reader.words
     if key == "clocking" and content.spec.clocking_deg is not None:
-        return picture.clocking(content.spec, words)
+        return picture.clocking(content.spec, reader)
     if key == "nut_flats" and tightening and tightening.flats_max and tightening.flats_max < 6:
         name = (
             f"{words.flats(tightening.flats_min or 0, tightening.flats_max)} {words.basis(tightening.flats_basis)}"
@@ -218,50 +206,46 @@ def drawn(key: str) -> str:
     return file.read_text(encoding="utf-8").strip()
 
 
-def rules() -> dict[str, Any]:
+def rules(tables: Tables) -> dict[str, Any]:
     """What the phone needs to choose the steps by itself: the rows, and the bend radii."""
     rows = [
         {"id": r.step_id, "phase": r.phase, "order": r.order, "families": r.families, "forms": r.forms,
          "condition": r.condition, "picture": r.picture, "caution": r.caution == "yes"}
-        for r in tables().steps
+        for r in tables.steps
     ]  # fmt: skip
     return {
         "rows": rows,
         "taper": sorted(TAPER),
-        "bends": _bends(),
-        "spellings": _spellings(),
+        "bends": _bends(tables),
+        "spellings": _spellings(tables),
         "pictures": {key: drawn(key) for key in DRAWN},
     }
 
 
-def steps_of(lang: str) -> dict[str, list[str]]:
+def steps_of(reader: Reader) -> dict[str, list[str]]:
     """Each step's text and source in one language."""
-    t = Translator(lang)
+    t = reader.t
     return {
         row.step_id: [t(row.text), "" if row.source == FIGURE_SOURCE else t(row.source)]
-        for row in tables().steps
+        for row in reader.tables.steps
     }
 
 
-def _spellings() -> dict[str, str]:
+def _spellings(tables: Tables) -> dict[str, str]:
     return {
-        compact_name(name): r.standard
-        for r in tables().standards.values()
-        for name in (r.standard, *r.aliases)
+        compact_name(name): r.standard for r in tables.standards.values() for name in (r.standard, *r.aliases)
     }
 
 
-def _bends() -> dict[str, list[Any]]:
+def _bends(tables: Tables) -> dict[str, list[Any]]:
     """Smallest bend radius in mm and its source, by "standard|dash"."""
     from tagger.spec import Hose
 
     found: dict[str, list[Any]] = {}
-    for standard, rows in tables().hose_bends.items():
+    for standard, rows in tables.hose_bends.items():
         for row in rows:
             if row.dash.isdigit() and int(row.dash) < 64:  # what a spec can name
-                radius, source, _ = geometry.bend_radius(
-                    Hose(standard=standard, dash=int(row.dash)), tables()
-                )
+                radius, source, _ = geometry.bend_radius(Hose(standard=standard, dash=int(row.dash)), tables)
                 if radius is not None:
                     found[f"{standard}|{row.dash}"] = [radius, source]
     return found

@@ -8,12 +8,16 @@ translation shows in English, and a test names it.
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 from functools import cache
 from importlib import resources
 from typing import Final
 
 from babel.messages.pofile import read_po
 from fastapi import Request
+
+from tagger.trade.tables import Tables
+from tagger.words import Words
 
 LANGUAGES: Final = {"en": "English", "fr": "Français", "es": "Español", "de": "Deutsch"}
 _CATALOGUES: Final = (("tagger", "tagger"), ("api", "api"))
@@ -78,6 +82,27 @@ def as_pattern(message: str) -> re.Pattern[str]:
     """
     pieces = re.split(r"\{\d\}", message)
     return re.compile("(.*?)".join(re.escape(piece) for piece in pieces), re.DOTALL)
+
+
+@dataclass(frozen=True)
+class Reader:
+    """Who reads the page: a language, with the shop's tables for the figures that are looked up."""
+
+    lang: str
+    tables: Tables
+
+    @property
+    def words(self) -> Words:
+        return Words(self.lang)
+
+    @property
+    def t(self) -> Translator:
+        return Translator(self.lang)
+
+
+def reader_of(request: Request) -> Reader:
+    """The visitor's language, and the shop's tables."""
+    return Reader(choose(request), request.app.state.tables)
 
 
 def choose(request: Request) -> str:

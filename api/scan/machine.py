@@ -8,11 +8,10 @@ from __future__ import annotations
 
 from typing import Any
 
-from api.scan.i18n import LANGUAGES, Translator
+from api.scan.i18n import LANGUAGES, Reader
 from api.scan.view import Shop, Tag, one_line, sections, short_end
 from tagger.code import number as tag_number
 from tagger.trade.assessment import Assessment
-from tagger.words import Words
 
 GS1 = "https://gs1.org/voc/"
 # Link type, the part of the page it points at, and what it is called.
@@ -42,12 +41,12 @@ def as_json(tag: Tag, assessed: Assessment | None, shop: Shop) -> dict[str, Any]
     }
 
 
-def json_ld(tag: Tag, lang: str, shop: Shop) -> dict[str, Any]:
+def json_ld(tag: Tag, reader: Reader, shop: Shop) -> dict[str, Any]:
     """The tag as a schema.org IndividualProduct."""
-    words, t = Words(lang), Translator(lang)
+    words, t = reader.words, reader.t
     properties = [
         {"@type": "PropertyValue", "name": label, "value": text}
-        for _, label, text in sections(tag.content, words, t)
+        for _, label, text in sections(tag.content, reader)
     ]
     if tag.withdrawn:
         state = {"@type": "PropertyValue", "name": t("State"), "value": t("Withdrawn: do not use")}

@@ -15,17 +15,11 @@ from fastapi.responses import HTMLResponse, JSONResponse, Response
 from markupsafe import Markup
 
 from api.scan.i18n import LANGUAGES, Translator, choose
+from api.scan.labels import LABELS
 from api.security import content_policy
 from tagger.errors import Problem, TaggerError
-from tagger.words import N_
 
 UNITS = ("metric", "inch")
-LABELS = {  # what a refused field is called on a page
-    "number": N_("Tag number"), "digits": N_("The digits in the link"), "link": N_("Link"),
-    "quantity": N_("How many"), "needed_by": N_("Needed by"), "reference": N_("Your reference"),
-    "contact.phone": N_("Telephone"), "contact.email": N_("E-mail"), "contact.name": N_("Name"),
-    "contact.company": N_("Company"), "changes": N_("What must be different"), "image": N_("Photo"),
-}  # fmt: skip
 _YEAR = 365 * 24 * 3600
 VARY = "Accept, Accept-Encoding, Accept-Language, Cookie"
 

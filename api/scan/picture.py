@@ -12,36 +12,39 @@ from typing import Any
 
 from api.scan import dims
 from api.scan.fill import fill
-from api.scan.i18n import Translator
+from api.scan.i18n import Reader
 from tagger import units
 from tagger.spec import AssemblySpec, End, Form
-from tagger.words import Words
+from tagger.trade.tables import Tables
 
 Figures = dict[str, Any]
 _BORE = 1.5875  # mm of hose bore a dash
 _CARD_PX = 300
 
 
-def end(spec: AssemblySpec, which: str, words: Words) -> str:
+def end(spec: AssemblySpec, which: str, reader: Reader) -> str:
     """One end by itself, pointing right, its elbow down; both ends at one scale."""
     ends = (spec.end_a, spec.end_b)
     shown = spec.end_a if which == "end_a" else spec.end_b
-    shapes = [_figures(each, spec.hose.dash, 1.0) for each in ends]
+    shapes = [_figures(each, spec.hose.dash, 1.0, reader.tables) for each in ends]
     left = max(shape["shell"] for shape in shapes) * 1.5
     right = max(shape["reach"] for shape in shapes)
     top = max(shape["high"] for shape in shapes)
     low = max(shape["low"] for shape in shapes)
     width, height = left + right, top + low
-    figures = _figures(shown, spec.hose.dash, 1.0)
+    figures = _figures(shown, spec.hose.dash, 1.0, reader.tables)
     return fill("card", {
         "left": _n(-left), "top": _n(-top), "width": _n(width), "height": _n(height),
-        "px": _CARD_PX, "name": words.end(shown), "shape": fill("end", figures),
+        "px": _CARD_PX, "name": reader.words.end(shown), "shape": fill("end", figures),
     })  # fmt: skip
 
 
-def assembly(spec: AssemblySpec, words: Words) -> str:
+def assembly(spec: AssemblySpec, reader: Reader) -> str:
     """The whole assembly from the side: A left and pointing down, B right, with the length."""
-    a, b = _figures(spec.end_a, spec.hose.dash, 1.0), _figures(spec.end_b, spec.hose.dash, _turned(spec))
+    a, b = (
+        _figures(spec.end_a, spec.hose.dash, 1.0, reader.tables),
+        _figures(spec.end_b, spec.hose.dash, _turned(spec), reader.tables),
+    )
     hose_r = a["hose_r"]
     hose = max(a["shell"], b["shell"]) * 1.6 + hose_r * 3
     a_x = a["reach"]
@@ -55,7 +58,7 @@ def assembly(spec: AssemblySpec, words: Words) -> str:
     a["hose_long"] = b["hose_long"] = _n(hose)
     return fill("assembly", {
         "width": _n(width), "top": _n(-high), "height": _n(high + low + font * 2.2), "px": 640,
-        "name": words.length(spec), "a": fill("end", a), "b": fill("end", b),
+        "name": reader.words.length(spec), "a": fill("end", a), "b": fill("end", b),
         "a_x": _n(a_x), "b_x": _n(b_x), "hose_r": hose_r, "break_1": _n(middle - hose_r * 0.3),
         "lean": _n(hose_r * 0.5), "gap": _n(hose_r * 0.6),
         "from": _n(start), "to": _n(stop), "tick": _n(low + font * 0.2), "tick_long": _n(font * 0.8),
@@ -66,10 +69,10 @@ def assembly(spec: AssemblySpec, words: Words) -> str:
     })  # fmt: skip
 
 
-def clocking(spec: AssemblySpec, words: Words) -> str:
+def clocking(spec: AssemblySpec, reader: Reader) -> str:
     """Seen along the hose from end A: A nearest, pointing down; B dashed, turned by the angle."""
     angle = spec.clocking_deg or 0
-    return fill("clocking", {"deg": angle, "apart": 25 <= angle <= 335, "name": words.clocking(spec)})
+    return fill("clocking", {"deg": angle, "apart": 25 <= angle <= 335, "name": reader.words.clocking(spec)})
 
 
 def nut(flats_min: float | None, flats_max: float, name: str) -> str:
@@ -78,9 +81,9 @@ def nut(flats_min: float | None, flats_max: float, name: str) -> str:
     return fill("nut", {"turned": True, "least": least, "most": _n(flats_max * 60), "name": name})
 
 
-def thread_text(end: End, t: Translator) -> str:
+def thread_text(end: End, reader: Reader) -> str:
     """The one dimension to measure, as the trade gives it."""
-    found = dims.mating(end)
+    t, found = reader.t, dims.mating(end, reader.tables)
     if found is None:
         return t("Thread not in the tables: use the fitting maker's data")
     figure = f"{units.number_text(found.across_mm, 2)} mm ({units.inch_text(found.across_mm)})"
@@ -89,9 +92,9 @@ def thread_text(end: End, t: Translator) -> str:
     return t("Thread {thread}, male {figure} outside", thread=found.thread, figure=figure)
 
 
-def size_note(end: End, t: Translator) -> str:
+def size_note(end: End, reader: Reader) -> str:
     """What is to scale in the picture, and where the dimension comes from."""
-    found = dims.mating(end)
+    t, found = reader.t, dims.mating(end, reader.tables)
     if found is None:
         return t("Not drawn to scale.")
     return t(
@@ -106,8 +109,8 @@ def _turned(spec: AssemblySpec) -> float:
     return math.copysign(max(abs(cos), 0.15), cos if abs(cos) > 1e-9 else 1.0)
 
 
-def _figures(end: End, hose_dash: int, flip: float) -> Figures:
-    found = dims.mating(end)
+def _figures(end: End, hose_dash: int, flip: float, tables: Tables) -> Figures:
+    found = dims.mating(end, tables)
     bore = hose_dash * _BORE
     across = found.across_mm if found else bore * 1.4
     hose_d, shell_d, shell = bore * 1.5, bore * 1.75, bore * 2.2

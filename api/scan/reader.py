@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import cache
 from importlib import resources
 from typing import Any
@@ -11,12 +12,12 @@ from fastapi import APIRouter, HTTPException, Request
 from fastapi.responses import JSONResponse, Response
 
 from api.scan import dims, fill, fit, pages
-from api.scan.i18n import LANGUAGES, Translator, choose, messages
+from api.scan.i18n import LANGUAGES, Reader, Translator, choose, messages
 from api.security import content_policy
 from tagger import words as plain
 from tagger.code import payload
 from tagger.spec import Connection
-from tagger.trade.tables import tables as trade_tables
+from tagger.trade.tables import Tables
 
 router = APIRouter()
 FOR_EVER = "public, max-age=31536000, immutable"
@@ -75,7 +76,7 @@ def shell(request: Request) -> Response:
 @router.get("/scan/{version}/tables.json", include_in_schema=False)
 def tables(request: Request, version: str) -> Response:
     """What every language shares: layouts, code points, dimensions."""
-    return pages.kept(request, JSONResponse(shared_tables()), FOR_EVER if version == pages.version() else "")
+    return _kept(request, version, "shared", lambda: shared_tables(request.app.state.tables))
 
 
 @router.get("/scan/{version}/words-{lang}.json", include_in_schema=False)
@@ -83,18 +84,24 @@ def words(request: Request, version: str, lang: str) -> Response:
     """Templates, names, sentences and fitting steps in one language."""
     if lang not in LANGUAGES:
         raise HTTPException(404)
-    return pages.kept(request, JSONResponse(words_of(lang)), FOR_EVER if version == pages.version() else "")
+    return _kept(request, version, lang, lambda: words_of(lang, request.app.state.tables))
 
 
-@cache
-def shared_tables() -> dict[str, Any]:
+def _kept(request: Request, version: str, name: str, make: Callable[[], dict[str, Any]]) -> Response:
+    """JSON that is made once a process, and kept for ever by a phone under its version."""
+    made: dict[str, dict[str, Any]] = request.app.state.__dict__.setdefault("scan_json", {})
+    if name not in made:
+        made[name] = make()
+    return pages.kept(request, JSONResponse(made[name]), FOR_EVER if version == pages.version() else "")
+
+
+def shared_tables(tables: Tables) -> dict[str, Any]:
     """Everything that is data and not language."""
     layouts = {"1": _layout(1)}
     named = {field["table"] for layout in layouts.values() for field in layout["fields"] if "table" in field}
     sources = _Numbered()
-    rules = fit.rules()
+    rules = fit.rules(tables)
     rules["bends"] = {key: [mm, sources.place(source)] for key, (mm, source) in rules["bends"].items()}
-    known = trade_tables()
     return {
         "layouts": layouts,
         "points": {
@@ -102,11 +109,13 @@ def shared_tables() -> dict[str, Any]:
             for table in sorted(named | {"thread"})
         },
         "sized_by": {c.value: c.sized_by.value for c in Connection},
-        "mating": {key: [m.thread, m.across_mm, sources.place(m.source)] for key, m in dims.all_of().items()},
+        "mating": {
+            key: [m.thread, m.across_mm, sources.place(m.source)] for key, m in dims.all_of(tables).items()
+        },
         "fit": rules,
         "storage": {
-            "life": known.rule("assembly_life_years_din").value,
-            "shelf": known.rule("assembly_storage_years_iso").value,
+            "life": tables.rule("assembly_life_years_din").value,
+            "shelf": tables.rule("assembly_storage_years_iso").value,
         },
         "sources": sources.texts,
     }
@@ -124,8 +133,7 @@ class _Numbered:
         return self.texts.index(text)
 
 
-@cache
-def words_of(lang: str) -> dict[str, Any]:
+def words_of(lang: str, tables: Tables) -> dict[str, Any]:
     """One language, as the phone needs it. English needs no sentences: they are their own keys."""
     w = plain.Words(lang)
     names = {
@@ -143,7 +151,7 @@ def words_of(lang: str) -> dict[str, Any]:
         "templates": {name: fill.translated(name, lang) for name in fill.TEMPLATES},
         "names": names,
         "messages": {key: text for key, text in messages(lang).items() if key in used},
-        "steps": fit.steps_of(lang),
+        "steps": fit.steps_of(Reader(lang, tables)),
     }
 
 

@@ -8,7 +8,8 @@ from markupsafe import Markup
 
 from api.scan import machine, view
 from api.scan.fill import fill
-from api.scan.i18n import Translator, choose
+from api.scan.find import meant
+from api.scan.i18n import Translator, choose, reader_of
 from api.scan.pages import json_text, kept, page, refused, wants
 from api.scan.view import DAMAGED, Shop, Tag
 from tagger.code import number as tag_number
@@ -17,6 +18,7 @@ from tagger.errors import NumberError, PayloadError, Problem, StoreError, Tagger
 from tagger.store import Store
 from tagger.trade import assess
 from tagger.trade.assessment import Assessment
+from tagger.trade.tables import Tables
 
 router = APIRouter()
 
@@ -40,8 +42,9 @@ def show(request: Request, number: str, digits: str | None, link_type: str | Non
     try:
         tag = find(request.app.state.store, number, digits)
     except NumberError as error:
-        near = [(f"/T/{n}", tag_number.format(n)) for n in tag_number.near(number)[:3]]
-        return refused(request, error, status=404, typed=number, also=tuple(near))
+        return refused(
+            request, error, status=404, typed=number, also=meant(number, Translator(choose(request)))
+        )
     except (PayloadError, StoreError) as error:
         return refused(request, error, status=404, typed=number)
     return answer(request, tag, link_type)
@@ -83,32 +86,32 @@ def answer(request: Request, tag: Tag, link_type: str | None = None) -> Response
         return _json(request, machine.linkset(tag, shop), "application/linkset+json")
     if target := machine.target(tag, link_type):
         return RedirectResponse(target, status_code=307)
-    assessed = assessment_of(tag)
-    lang = choose(request)
+    reader = reader_of(request)
+    assessed = assessment_of(tag, reader.tables)
     if wanted == "application/ld+json":
-        return _json(request, machine.json_ld(tag, lang, shop), wanted)
+        return _json(request, machine.json_ld(tag, reader, shop), wanted)
     if wanted == "application/json":
         return _json(request, machine.as_json(tag, assessed, shop), wanted)
-    values = view.build(tag, assessed, lang, shop)
-    t = Translator(lang)
+    values = view.build(tag, assessed, reader, shop)
+    t = reader.t
     return page(
         request,
         keep=True,
         status=200,
         title=f"{t('Tag')} {values['number']}",
         number=values["number"],
-        body=Markup(fill("tag", values, lang)),
-        json_ld=json_text(machine.json_ld(tag, lang, shop)),
+        body=Markup(fill("tag", values, reader.lang)),
+        json_ld=json_text(machine.json_ld(tag, reader, shop)),
         links=machine.page_links(tag),
     )  # fmt: skip
 
 
-def assessment_of(tag: Tag) -> Assessment | None:
+def assessment_of(tag: Tag, tables: Tables) -> Assessment | None:
     """The record's assessment; for a tag of another shop, what our tables say of its spec."""
     if tag.record:
         return tag.record.assessment
     try:
-        return assess(tag.content.spec)
+        return assess(tag.content.spec, tables)
     except TaggerError:
         return None
 

@@ -12,13 +12,12 @@ from typing import Any
 from urllib.parse import quote
 
 from api.scan import fill, fit, picture
-from api.scan.i18n import Translator
+from api.scan.i18n import Reader, Translator
 from tagger import units
 from tagger.code import number as tag_number
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
 from tagger.store import Assembly
 from tagger.trade.assessment import Assessment
-from tagger.trade.tables import tables
 from tagger.words import Words
 
 View = dict[str, Any]
@@ -60,36 +59,47 @@ class Shop:
     email: str = ""
 
 
-def build(tag: Tag, assessed: Assessment | None, lang: str, shop: Shop) -> View:
+def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> View:
     """Everything the template shows. ``assessed``: the record's, or today's tables for the spec."""
-    words, t = Words(lang), Translator(lang)
+    words, t = reader.words, reader.t
     content, spec = tag.content, tag.content.spec
-    lines = sections(content, words, t)
+    lines = sections(content, reader)
     order_lines = _order_lines(tag, lines, t, shop)
     radius = assessed.bend_radius_mm if assessed else None
     advice = (assessed.end_a, assessed.end_b) if assessed and tag.record else None
-    guide = None if tag.withdrawn else fit.guide(content, radius, advice, words, t)
+    guide = None if tag.withdrawn else fit.guide(content, radius, advice, reader)
     return {
         "number": tag_number.format(tag.number),
         "withdrawn": _withdrawn(tag),
-        "notices": _notices(tag, words, t),
+        "notices": _notices(tag, reader),
         "warnings": _warnings(assessed, t),
         "line": one_line(content, words),
         "end_a_short": short_end(spec.end_a, words),
         "end_b_short": short_end(spec.end_b, words),
-        "pressure": _pressure(tag, words, t, assessed),
-        "overview": picture.assembly(spec, words),
+        "pressure": _pressure(content, assessed if tag.record else None, t),
+        "overview": picture.assembly(spec, reader),
         "ends": [
-            _end(tag, "end_a", words, t, assessed),
-            _end(tag, "end_b", words, t, assessed),
+            _end(tag, "end_a", reader, assessed),
+            _end(tag, "end_b", reader, assessed),
         ],
-        "length": _length(content, words, t, assessed if tag.record else None),
-        "clocking": _clocking(content, words, t),
-        "facts": _facts(tag, words, t, assessed),
+        "length": _length(content, reader, assessed if tag.record else None),
+        "clocking": _clocking(content, reader),
+        "facts": _facts(tag, reader, assessed),
         "order_form": order_form(spec, words, number=tag.number, digits=tag.digits or ""),
         "order_lines": order_lines,
         "mailto": _mailto(tag, order_lines, t, shop),
         "fit": guide,
+    }
+
+
+def spec_only(spec: AssemblySpec, assessed: Assessment, reader: Reader) -> View:
+    """A spec that has no tag: its sections, what the tables rate it at, and warnings."""
+    t = reader.t
+    content = assessed.content_of(spec)
+    return {
+        "sections": [(label, text) for key, label, text in sections(content, reader) if key != "pressure"],
+        "pressure": _pressure(content, assessed, t),
+        "warnings": _warnings(assessed, t),
     }
 
 
@@ -119,8 +129,9 @@ def short_end(end: End, words: Words) -> str:
     return f"{end.size_text} {words.connection(end.connection)}, {words.shape(end)}"
 
 
-def sections(content: TagContent, words: Words, t: Translator) -> list[tuple[str, str, str]]:
+def sections(content: TagContent, reader: Reader) -> list[tuple[str, str, str]]:
     """The whole content as (key, label, words), in the order in which a shop asks for it."""
+    words, t = reader.words, reader.t
     spec = content.spec
     found = [
         ("hose", t("Hose"), words.hose(spec.hose)),
@@ -136,11 +147,12 @@ def sections(content: TagContent, words: Words, t: Translator) -> list[tuple[str
     return [(key, label, text) for key, label, text in found if text]
 
 
-def differences(record: TagContent, printed: TagContent, words: Words, t: Translator) -> list[View]:
+def differences(record: TagContent, printed: TagContent, reader: Reader) -> list[View]:
     """Where the digits on the tag say something else than the record."""
+    t = reader.t
     nothing = t("nothing")
-    ours = {key: (label, text) for key, label, text in _compared(record, words, t)}
-    theirs = {key: (label, text) for key, label, text in _compared(printed, words, t)}
+    ours = {key: (label, text) for key, label, text in _compared(record, reader)}
+    theirs = {key: (label, text) for key, label, text in _compared(printed, reader)}
     return [
         {"field": (ours.get(key) or theirs[key])[0], "record": ours.get(key, ("", nothing))[1], "tag": theirs.get(key, ("", nothing))[1]}
         for key in dict.fromkeys([*ours, *theirs])
@@ -148,14 +160,15 @@ def differences(record: TagContent, printed: TagContent, words: Words, t: Transl
     ]  # fmt: skip
 
 
-def _compared(content: TagContent, words: Words, t: Translator) -> list[tuple[str, str, str]]:
+def _compared(content: TagContent, reader: Reader) -> list[tuple[str, str, str]]:
+    words, t = reader.words, reader.t
     spec = content.spec
     more = [
         ("tighten_a", t("Tighten end A"), "; ".join(words.tighten(content.tighten_a, spec.end_a))),
         ("tighten_b", t("Tighten end B"), "; ".join(words.tighten(content.tighten_b, spec.end_b))),
         ("built_on", t("Built on"), content.built_on.isoformat() if content.built_on else ""),
     ]
-    return sections(content, words, t) + [row for row in more if row[2]]
+    return sections(content, reader) + [row for row in more if row[2]]
 
 
 def _withdrawn(tag: Tag) -> View | None:
@@ -165,7 +178,8 @@ def _withdrawn(tag: Tag) -> View | None:
     return {"reason": "; ".join(w.reason for w in held), "since": held[0].at.date().isoformat()}
 
 
-def _notices(tag: Tag, words: Words, t: Translator) -> list[View]:
+def _notices(tag: Tag, reader: Reader) -> list[View]:
+    t = reader.t
     found: list[View] = []
     if tag.record is None:
         found.append(
@@ -189,7 +203,7 @@ def _notices(tag: Tag, words: Words, t: Translator) -> list[View]:
                 "danger",
                 t("The tag does not say what the record says"),
                 t("You see the record. Do not fit the hose before the shop has told you which is right."),
-                differences=differences(tag.record.content, tag.printed, words, t),
+                differences=differences(tag.record.content, tag.printed, reader),
             )
         )  # fmt: skip
     if tag.record and tag.record.replaced_by:
@@ -197,7 +211,7 @@ def _notices(tag: Tag, words: Words, t: Translator) -> list[View]:
             _notice("care", t("This hose has been replaced"), t("A newer hose took its place."),
                     href=f"/T/{tag.record.replaced_by}", href_words=tag_number.format(tag.record.replaced_by))
         )  # fmt: skip
-    return found + _age(tag.content, date.today(), t)
+    return found + _age(tag.content, date.today(), reader)
 
 
 def _warnings(assessed: Assessment | None, t: Translator) -> list[View]:
@@ -211,12 +225,13 @@ def _notice(severity: str, heading: str, text: str, **more: object) -> View:
     return {"severity": severity, "heading": heading, "words": text, **empty, **more}
 
 
-def _age(content: TagContent, today: date, t: Translator) -> list[View]:
+def _age(content: TagContent, today: date, reader: Reader) -> list[View]:
     """What the storage guidance says of an assembly of this age."""
+    t, tables = reader.t, reader.tables
     if content.built_on is None:
         return []
     years = (today - content.built_on).days / 365.25
-    whole, shelf = tables().rule("assembly_life_years_din"), tables().rule("assembly_storage_years_iso")
+    whole, shelf = tables.rule("assembly_life_years_din"), tables.rule("assembly_storage_years_iso")
     if years > whole.value:
         text = t("Built on {day}, more than {years} years ago. DIN 20066 gives an assembly {years} years in all, storage included: have it replaced, or inspected by somebody trained, before it works again.", day=content.built_on, years=units.number_text(whole.value))  # fmt: skip
         return [_notice("care", t("Over its storage guidance"), text)]
@@ -226,20 +241,21 @@ def _age(content: TagContent, today: date, t: Translator) -> list[View]:
     return []
 
 
-def _pressure(tag: Tag, words: Words, t: Translator, assessed: Assessment | None) -> View | None:
-    bar = tag.content.working_pressure_bar
+def _pressure(content: TagContent, rated: Assessment | None, t: Translator) -> View | None:
+    """``rated``: what the figure was derived by; None where it was read from the tag."""
+    bar = content.working_pressure_bar
     if bar is None:
         return None
-    return {"si": str(round(bar)), "us": str(units.psi_of(bar)), "basis": _pressure_basis(tag, t, assessed)}
+    return {"si": str(round(bar)), "us": str(units.psi_of(bar)), "basis": _pressure_basis(content, rated, t)}
 
 
-def _pressure_basis(tag: Tag, t: Translator, assessed: Assessment | None) -> str:
-    given = tag.content.spec.working_pressure
+def _pressure_basis(content: TagContent, rated: Assessment | None, t: Translator) -> str:
+    given = content.spec.working_pressure
     if given:
         return t("Given by the shop. Source: {source}", source=given.source)
-    if tag.record is None or assessed is None:
+    if rated is None:
         return t("As the shop that built it put it on the tag")
-    rating = assessed.working_pressure
+    rating = rated.working_pressure
     parts = {"hose": t("the hose"), "end_a": t("end A"), "end_b": t("end B")}
     limit = parts.get(rating.limited_by or "", rating.limited_by or "")
     return t(
@@ -257,7 +273,8 @@ def _end_source(tag: Tag, assessed: Assessment | None, name: str, t: Translator)
     return t("Source: {source}", source="; ".join(sources)) if sources else ""
 
 
-def _end(tag: Tag, which: str, words: Words, t: Translator, assessed: Assessment | None) -> View:
+def _end(tag: Tag, which: str, reader: Reader, assessed: Assessment | None) -> View:
+    words, t = reader.words, reader.t
     spec = tag.content.spec
     shown: End = getattr(spec, which)
     letter = which[-1].upper()
@@ -266,15 +283,16 @@ def _end(tag: Tag, which: str, words: Words, t: Translator, assessed: Assessment
         "letter": letter,
         "title": f"{shown.size_text} {words.connection(shown.connection)}",
         "words": words.end(shown),
-        "picture": picture.end(spec, which, words),
-        "thread": picture.thread_text(shown, t),
-        "size_note": picture.size_note(shown, t),
+        "picture": picture.end(spec, which, reader),
+        "thread": picture.thread_text(shown, reader),
+        "size_note": picture.size_note(shown, reader),
         "tighten": words.tighten(tighten, shown),
         "tighten_source": _end_source(tag, assessed, which, t),
     }
 
 
-def _length(content: TagContent, words: Words, t: Translator, assessed: Assessment | None) -> View:
+def _length(content: TagContent, reader: Reader, assessed: Assessment | None) -> View:
+    words, t = reader.words, reader.t
     spec = content.spec
     tolerance = assessed.length_tolerance if assessed else None
     return {
@@ -289,17 +307,19 @@ def _length(content: TagContent, words: Words, t: Translator, assessed: Assessme
     }  # fmt: skip
 
 
-def _clocking(content: TagContent, words: Words, t: Translator) -> View | None:
+def _clocking(content: TagContent, reader: Reader) -> View | None:
+    words, t = reader.words, reader.t
     text = words.clocking(content.spec)
     if text is None:
         return None
     source = t(
         "Convention: MIL-DTL-83796-5 figure 3, citing SAE J517; the viewing side is common practice, no source"
     )
-    return {"words": text, "picture": picture.clocking(content.spec, words), "source": source}
+    return {"words": text, "picture": picture.clocking(content.spec, reader), "source": source}
 
 
-def _facts(tag: Tag, words: Words, t: Translator, assessed: Assessment | None) -> list[View]:
+def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:
+    words, t = reader.words, reader.t
     content, spec = tag.content, tag.content.spec
     whole = tag.record.spec if tag.record else spec
     found = [_fact(t("Hose"), words.hose(spec.hose))]

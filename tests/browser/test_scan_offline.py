@@ -58,7 +58,7 @@ def test_a_tag_never_seen_opens_without_a_network(live: Live, phone: Page) -> No
     without_network(phone, live)
     phone.goto(live.url + unseen())
     expect(phone.locator(".notice").first).to_contain_text("No signal: read from the tag itself")
-    expect(phone.locator("h1")).to_contain_text("EN 856 4SP -16")
+    expect(phone.locator("#line")).to_contain_text("EN 856 4SP -16")
     expect(phone.locator(".plate")).to_contain_text("bar")
     expect(phone.locator("#spec")).to_contain_text("270° counter-clockwise")
     assert phone.locator("#spec svg").count() == 4
@@ -74,7 +74,7 @@ def test_units_and_language_hold_without_a_network(live: Live, phone: Page) -> N
     without_network(phone, live)
     link = live.url + unseen()
     phone.goto(link)
-    phone.get_by_text("Language, units").click()
+    phone.locator(".choose summary").click()
     phone.get_by_role("link", name="psi, in first").click()
     assert "units-inch" in (phone.locator("html").get_attribute("class") or "")
     phone.goto(link + "?lang=en#order")

@@ -11,14 +11,17 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from playwright.sync_api import Page
+
 from api.scan import fill, view
+from api.scan.i18n import Reader
 from api.scan.reader import shared_tables, words_of
 from api.scan.tag import assessment_of
 from api.scan.view import Shop, Tag
-from playwright.sync_api import Page
 from tagger.code import number as tag_number
 from tagger.code import payload
 from tagger.errors import PayloadError
+from tagger.trade.tables import tables
 from tests.browser.conftest import Live
 
 OpenPage = Callable[..., Page]
@@ -50,7 +53,7 @@ def reader(live: Live, open_page: OpenPage) -> tuple[Page, str]:
 def test_golden_vectors_decode_in_the_browser(reader: tuple[Page, str]) -> None:
     page, base = reader
     digits = [vector["digits"] for vector in GOLDEN]
-    found = page.evaluate(DECODE, [digits, base, shared_tables()])
+    found = page.evaluate(DECODE, [digits, base, shared_tables(tables())])
     for vector, content in zip(GOLDEN, found, strict=True):
         expected = payload.decode(vector["digits"]).model_dump(mode="json")
         assert content == expected, vector["name"]
@@ -61,7 +64,7 @@ def test_damaged_digits_are_refused_in_the_browser_as_in_python(reader: tuple[Pa
     digits = GOLDEN[0]["digits"]
     damaged = [digits[:at] + str((int(digits[at]) + 1) % 10) + digits[at + 1 :] for at in range(len(digits))]
     damaged += [digits[:-1], digits + "0", "", "12345", "x" * 20, "9" * 300]
-    found = page.evaluate(DECODE, [damaged, base, shared_tables()])
+    found = page.evaluate(DECODE, [damaged, base, shared_tables(tables())])
     for text, content in zip(damaged, found, strict=True):
         with pytest.raises(PayloadError):
             payload.decode(text)
@@ -84,11 +87,13 @@ def test_the_phone_says_what_the_server_says(reader: tuple[Page, str], lang: str
     today = date.today().isoformat()
     paths = [f"/T/{NUMBER}/{vector['digits']}" for vector in GOLDEN]
     shop = {"base": "https://tags.example.com", "email": "orders@example.com"}
-    found = page.evaluate(READ, [paths, base, shared_tables(), words_of(lang), today, shop])
+    found = page.evaluate(READ, [paths, base, shared_tables(tables()), words_of(lang, tables()), today, shop])
     for vector, html in zip(GOLDEN, found, strict=True):
         content = payload.decode(vector["digits"])
         tag = Tag(NUMBER, vector["digits"], content, None, content)
-        values = view.build(tag, assessment_of(tag), lang, Shop(shop["base"], email=shop["email"]))
+        values = view.build(
+            tag, assessment_of(tag, tables()), Reader(lang, tables()), Shop(shop["base"], email=shop["email"])
+        )
         server = fill.fill("tag", values | {"warnings": [], "notices": values["notices"][1:]}, lang)
         assert _plain(_without_first_notice(html)) == _plain(server), vector["name"]
 
@@ -107,5 +112,5 @@ def _plain(html: str) -> list[str]:
 def test_the_tables_a_phone_keeps_are_small() -> None:
     import gzip
 
-    shared: Any = json.dumps(shared_tables(), ensure_ascii=False).encode()
+    shared: Any = json.dumps(shared_tables(tables()), ensure_ascii=False).encode()
     assert len(gzip.compress(shared)) < 25_000

@@ -44,7 +44,7 @@ def test_the_link_on_a_tag_shows_its_spec(live: Live, assembly: Assembly, open_p
     assert bar is not None
     expect(page.locator(".plate")).to_contain_text(f"{round(bar)} bar")
     expect(page.locator(".plate")).to_contain_text("psi")
-    expect(page.locator("h1")).to_contain_text("SAE 100R2")
+    expect(page.locator("#line")).to_contain_text("SAE 100R2")
     expect(page.locator("#spec")).to_contain_text("1250 mm")
     expect(page.locator("#spec")).to_contain_text("135° counter-clockwise")
     assert page.locator("#spec .end svg").count() == 2
