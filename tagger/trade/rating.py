@@ -102,13 +102,14 @@ def _least_printed(found: Sequence[Printed], *, psi: bool = True) -> Printed:
     least = min(r.max_working_bar for r in found)
     same = [r for r in found if r.max_working_bar <= least * 1.003]
     return min(
-        same, key=lambda r: (r.confidence == "memory", _round_psi(r.printed) != psi, r.max_working_bar)
+        same, key=lambda r: (r.confidence == "memory", not _in_unit(r.printed, psi), r.max_working_bar)
     )
 
 
-def _round_psi(printed: str) -> bool:
+def _in_unit(printed: str, psi: bool) -> bool:
+    """Whether a figure is printed in bar, or in the round psi that standards print."""
     figure, _, unit = printed.partition(" ")
-    return unit == "psi" and int(figure) % 25 == 0
+    return unit == "psi" and int(figure) % 25 == 0 if psi else unit == "bar"
 
 
 def _fits(item: row.PressureRow, end: End) -> bool:

@@ -1,12 +1,13 @@
 """Compares what the tables hold, and what the tool shows, with what a source prints.
 
 An outcome is ``same``, ``more cautious`` (another source is lower, or larger for a bend, and
-the tool shows that one), ``kept aside`` (kept beside, for another part or machine), or a
-sentence that says what is wrong.
+the tool shows that one), ``kept aside`` (kept, and named beside the one shown, or for another
+part), or a sentence that says what is wrong.
 """
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Iterator
 from fractions import Fraction
 
@@ -107,7 +108,7 @@ def torque(row: Row) -> str:
     size = agree[0].size if agree[0].size != "all" else tables().sizes(family)[2]
     found = tightening.advice("end_a", _typical(family, size), tables())[0]
     if row["source"].casefold() in " ".join(found.spread).casefold():
-        return CAUTIOUS if agree[0].use == "hose" else ASIDE
+        return ASIDE
     shown = {f.source for f in (found.torque, found.flats, found.turns) if f is not None}
     return SAME if agree[0].source in shown else "is neither shown nor named in the spread"
 
@@ -156,3 +157,16 @@ def outcomes() -> Iterator[tuple[str, str]]:
         yield row["where"], torque(row)
     for row in rows("dimensions"):
         yield row["where"], dimension(row)
+
+
+def main() -> None:
+    """Prints how many checks there are and how they came out, by folder."""
+    counted = Counter(outcome if outcome in FINE else "mismatch" for _, outcome in outcomes())
+    print(f"{sum(counted.values())} checks: " + ", ".join(f"{n} {name}" for name, n in counted.most_common()))
+    for where, outcome in outcomes():
+        if outcome not in FINE:
+            print(f"mismatch: {where}: {outcome}")
+
+
+if __name__ == "__main__":
+    main()
