@@ -51,7 +51,7 @@ EXAMPLES: dict[str, TagContent] = {
         working_pressure_bar=120,
         tighten_a=BOTH,
         tighten_b=BOTH,
-        built_on=date(2064, 11, 8),
+        built_on=date(2054, 11, 8),
     ),
     "nothing_optional": _content(
         {

@@ -1,0 +1,1 @@
+"""One invented shop's week: people, places, machines and lots here exist nowhere else."""

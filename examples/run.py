@@ -1,0 +1,98 @@
+"""``python -m examples.run``: loads the week, serves it on this machine, prints what to open."""
+
+from __future__ import annotations
+
+import os
+import socket
+from pathlib import Path
+
+import uvicorn
+
+from api.app import DEMO_NAME, DEMO_PASSWORD, create_app
+from api.settings import Settings
+from examples.load import Calendar, Week, load_week
+from tagger.code import link, number
+from tagger.printing import pdf, raster, template
+from tagger.printing.tag import Tag
+from tagger.store import Assembly, Store
+
+OUT = Path(__file__).parents[1] / "out"
+
+
+def main() -> None:
+    """Everything `make run` does after the set-up."""
+    OUT.mkdir(exist_ok=True)
+    port = _free_port(int(os.environ.get("TAGGER_PORT") or 8000))
+    database = os.environ.get("TAGGER_DATABASE_URL") or f"sqlite:///{OUT / 'demonstration.sqlite3'}"
+    settings = Settings.from_env(
+        port=port,
+        base_url=os.environ.get("TAGGER_BASE_URL") or f"http://127.0.0.1:{port}",
+        database_url=database,
+        shop_name="Tidewrack Hose Shop",
+        shop_phone="555-0142",
+        shop_email="orders@tidewrack-hose.example",
+        demo=True,
+    )
+    calendar = Calendar()
+    with Store.open(database, now=calendar) as store:
+        week = load_week(store, calendar)
+    files = _print(week, settings)
+    print(_what_to_open(week, settings, files), flush=True)
+    uvicorn.run(create_app(settings), host="127.0.0.1", port=port, log_level="warning")
+
+
+def tag_of(assembly: Assembly, settings: Settings) -> Tag:
+    """The tag as the bench prints it."""
+    return Tag(
+        number=assembly.number,
+        link=link.build(settings.base_url, assembly.number, assembly.digits),
+        content=assembly.content,
+        assessment=assembly.assessment,
+        shop=f"{settings.shop_name} {settings.shop_phone}",
+        extra={"customer": assembly.customer or "", "machine": assembly.machine or ""},
+    )
+
+
+def _print(week: Week, settings: Settings) -> list[Path]:
+    hang_tag = template.load("hang_tag")
+    boom = tag_of(week.built["boom_rod_side"][0], settings)
+    files = [OUT / "boom_rod_side.png", OUT / "boom_rod_side.pdf", OUT / "service_run.pdf"]
+    raster.write([boom], hang_tag, files[0], dpi=203)
+    pdf.write([boom], hang_tag, files[1])
+    pdf.write([tag_of(one, settings) for one in week.service_run], hang_tag, files[2])
+    return files
+
+
+def _what_to_open(week: Week, settings: Settings, files: list[Path]) -> str:
+    base = settings.base_url
+    boom, elbows = week.built["boom_rod_side"][0], week.built["steering_two_elbows"][0]
+    withdrawn = week.built["travel_drive"][0]
+    return f"""
+{settings.shop_name}, an invented shop, on {base}
+
+  a tag, as a phone opens it   {link.build(base, boom.number, boom.digits).replace("HTTP:", "http:")}
+  the same, typed              {base}/t/{number.format(boom.number)}
+  two elbows, clocked          {base}/t/{number.format(elbows.number)}
+  a withdrawn one              {base}/t/{number.format(withdrawn.number)}
+  the bench                    {base}/bench   (sign in: {DEMO_NAME} / {DEMO_PASSWORD})
+  an order request             {week.order.reference}
+
+  a tag as PNG                 {files[0]}
+  the same as PDF              {files[1]}
+  a run of {len(week.service_run)} as PDF           {files[2]}
+
+Ctrl-C stops it. All of it lives in {OUT}; delete that folder to start afresh.
+"""
+
+
+def _free_port(wanted: int) -> int:
+    """``wanted``, or the next port that nobody listens on."""
+    for port in range(wanted, wanted + 50):
+        with socket.socket() as probe:
+            if probe.connect_ex(("127.0.0.1", port)) != 0:
+                return port
+    raise SystemExit(f"No free port from {wanted} to {wanted + 49}. Give another: TAGGER_PORT=9000 make run")
+
+
+if __name__ == "__main__":
+    main()

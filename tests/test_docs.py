@@ -1,0 +1,87 @@
+"""The documents keep up with the program."""
+
+from __future__ import annotations
+
+import argparse
+import re
+from pathlib import Path
+
+import pytest
+
+from api.app import create_app
+from api.settings import PREFIX, Settings
+from tagger import lists
+from tagger.cli import _parser
+from tagger.printing import template
+from tagger.spec import AssemblySpec
+
+ROOT = Path(__file__).parents[1]
+
+
+def _text(name: str) -> str:
+    return (ROOT / name).read_text(encoding="utf-8")
+
+
+def _commands() -> list[str]:
+    (verbs,) = (a for a in _parser()._actions if isinstance(a, argparse._SubParsersAction))
+    return list(verbs.choices)
+
+
+@pytest.mark.parametrize("command", _commands())
+def test_every_command_is_in_the_readme(command: str) -> None:
+    assert f"tagger {command}" in _text("README.md")
+
+
+def test_every_command_in_the_readme_exists() -> None:
+    named = set(re.findall(r"`tagger (\w+)", _text("README.md")))
+    assert named <= set(_commands())
+
+
+@pytest.mark.parametrize("name", Settings.model_fields)
+def test_every_setting_is_in_the_web_readme(name: str) -> None:
+    assert f"{PREFIX}{name.upper()}" in _text("api/README.md")
+
+
+@pytest.mark.parametrize("name", template.names())
+def test_every_template_is_in_the_templates_readme(name: str) -> None:
+    assert f"`{name}`" in _text("label_templates/README.md")
+
+
+def test_every_page_is_in_the_web_readme(tmp_path: Path) -> None:
+    app = create_app(Settings(database_url=f"sqlite:///{tmp_path}/tags.sqlite3"))
+    try:
+        text = _text("api/README.md")
+        paths = {getattr(route, "path", "") for route in app.routes}
+        missing = {path for path in paths if path and path not in text}
+    finally:
+        app.state.store.close()
+    assert not missing
+
+
+@pytest.mark.parametrize("target", re.findall(r"^([a-z]+):.*## ", _text("Makefile"), re.M))
+def test_every_make_target_says_what_it_does(target: str) -> None:
+    assert re.search(rf"^{target}:.*## \S", _text("Makefile"), re.M)
+
+
+@pytest.mark.parametrize("page", re.findall(r"`([\w/]+\.md)`", _text("README.md")))
+def test_every_page_named_in_the_readme_is_there(page: str) -> None:
+    assert (ROOT / page).is_file()
+
+
+@pytest.mark.parametrize(
+    "page", sorted(ROOT.glob("**/README.md")), ids=lambda path: str(path.relative_to(ROOT))
+)
+def test_every_picture_shown_is_there(page: Path) -> None:
+    if any(part.startswith(".") for part in page.relative_to(ROOT).parts):
+        return
+    for picture in re.findall(r"!\[[^]]*]\(([^)]+)\)", page.read_text(encoding="utf-8")):
+        assert (page.parent / picture).is_file(), picture
+
+
+@pytest.mark.parametrize("file", sorted((ROOT / "examples/week").glob("*.json")), ids=lambda path: path.stem)
+def test_every_example_spec_reads(file: Path) -> None:
+    AssemblySpec.read(file.read_text(encoding="utf-8"))
+
+
+def test_the_example_list_reads() -> None:
+    assert sum(row.quantity for row in lists.read_list(ROOT / "examples/week/service_run.csv")) == 11

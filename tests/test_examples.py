@@ -1,0 +1,37 @@
+"""The invented week loads, twice the same, and its pages answer."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from fastapi.testclient import TestClient
+
+from api.app import create_app
+from api.settings import Settings
+from examples.load import JOBS, Calendar, load_week
+from examples.run import tag_of
+from tagger.store import Store
+
+
+def test_loading_the_week_twice_changes_nothing(tmp_path: Path) -> None:
+    with Store.open(f"sqlite:///{tmp_path}/week.sqlite3", now=Calendar()) as store:
+        first = load_week(store, Calendar())
+        count, events = store.count(), len(store.events())
+        second = load_week(store, Calendar())
+        assert (store.count(), len(store.events())) == (count, events)
+    assert count == sum(job.count for job in JOBS) + 11
+    assert [one.number for one in second.service_run] == [one.number for one in first.service_run]
+    assert second.order.reference == first.order.reference
+
+
+def test_every_tag_of_the_week_opens(tmp_path: Path) -> None:
+    settings = Settings(database_url=f"sqlite:///{tmp_path}/week.sqlite3")
+    with Store.open(settings.database_url, now=Calendar()) as store:
+        week = load_week(store, Calendar())
+        with TestClient(create_app(settings, store=store)) as client:
+            for assembly in [one for built in week.built.values() for one in built]:
+                path = tag_of(assembly, settings).link.removeprefix("HTTP://127.0.0.1:8000")
+                page = client.get(path)
+                assert page.status_code == 200
+                assert assembly.number[:5] in page.text
+                assert ("cover blistered" in page.text) == (assembly.spec.hose.lot == "H-2310")
