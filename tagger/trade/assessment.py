@@ -37,6 +37,7 @@ class WorkingPressure(_Value):
     source: str
     parts: tuple[PartRating, ...] = ()
     at_most_bar: float | None = None  # the least of the parts known, where value_bar is None
+    margin_bar: float | None = None  # how far the limiting part lies below the next
 
 
 class LengthTolerance(_Value):

@@ -61,6 +61,12 @@ def hose_rating(hose: Hose, tables: Tables) -> tuple[PartRating, list[Warning_]]
         return _not_known("hose", f"no source gives {standard.standard} -{hose.dash}"), []
     low = _least_printed(found, psi=standard.bands == "sae")
     warnings = _edition_warning(hose, standard, found, low) if edition is None else []
+    if low.in_standard == "no":
+        text = (
+            f"-{hose.dash} is not a size of {standard.standard} itself: the rating is that of one maker's hose. "
+            f"Confirm it with the maker's data."
+        )
+        warnings.append(Warning_(code="outside_standard", field="hose.dash", text=text))
     return _rating("hose", low.max_working_bar, low.printed, low.source, low.confidence, low.note), warnings
 
 
@@ -129,9 +135,20 @@ def _together(parts: list[PartRating]) -> tuple[WorkingPressure, list[Warning_]]
         warnings.append(_override_warning(given, low, unknown))
     value = low.value_bar
     return (
-        WorkingPressure(value_bar=value, limited_by=low.part, source=low.source, parts=tuple(parts)),
+        WorkingPressure(
+            value_bar=value,
+            limited_by=low.part,
+            source=low.source,
+            parts=tuple(parts),
+            margin_bar=_margin(low, known),
+        ),
         [w for w in warnings if w is not None],
     )
+
+
+def _margin(low: PartRating, known: list[PartRating]) -> float | None:
+    others = [p.value_bar for p in known if p is not low and p.value_bar is not None]
+    return None if low.value_bar is None or not others else round(min(others) - low.value_bar, 1)
 
 
 def _nothing_shown(

@@ -73,6 +73,7 @@ def assessment(found: Assessment) -> dict[str, Any]:
             "limited_by": pressure.limited_by,
             "source": pressure.source,
             "at_most_bar": pressure.at_most_bar,
+            "margin_bar": pressure.margin_bar,
             "parts": [part.model_dump(mode="json") for part in pressure.parts],
         },
         "test_pressure_bar": found.test_pressure_bar,
@@ -110,6 +111,8 @@ def assessment_text(spec: AssemblySpec, found: Assessment) -> str:
     lines = [f"Working pressure: {_bar(pressure.value_bar)}"]
     if pressure.limited_by:
         lines[0] += f", limited by {pressure.limited_by} ({pressure.source})"
+        if pressure.margin_bar:
+            lines[0] += f", {pressure.margin_bar:g} bar below the next part"
     lines += [f"  {part.part}: {_bar(part.value_bar)}  {part.source}" for part in pressure.parts]
     lines.append(
         f"Test pressure: {_bar(found.test_pressure_bar)}   least burst pressure: {_bar(found.burst_pressure_bar)}"

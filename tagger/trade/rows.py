@@ -165,13 +165,17 @@ class HoseEdition:
 
 @dataclass(frozen=True, slots=True)
 class HosePressureRow:
-    """A working pressure of a hose, in bar; ``dash`` is ``all`` where one figure serves all."""
+    """A working pressure of a hose, in bar; ``dash`` is ``all`` where one figure serves all.
+
+    ``in_standard`` is ``no`` for a size that a maker sells and the standard does not have.
+    """
 
     standard: str
     edition: str
     dash: str
     max_working_bar: float
     printed: str
+    in_standard: Literal["yes", "no"]
     source: str
     confidence: str
     note: str

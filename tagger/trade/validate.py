@@ -167,29 +167,54 @@ def _monotone(tables: Tables) -> Iterator[str]:
                 a.thread_od_mm < b.thread_od_mm and size_order(family, a.size) < size_order(family, b.size)
             ):
                 yield f"connections: {family} {b.size} is not larger than {a.size}"
-    rated = (r for rows in tables.end_pressures.values() for r in rows if r.use == "rating")
-    yield from _falling(
+    ends = [r for rows in tables.end_pressures.values() for r in rows if r.use == "rating"]
+    yield from _rising(
         "connection_pressure",
         [
-            (
-                (r.family, r.forms, r.shapes, r.applies_to, r.source),
-                size_order(r.family, r.size),
-                r.max_working_bar,
-            )
-            for r in rated
+            ((r.family, r.forms, r.shapes, r.applies_to.split(",")[0], r.source), size_order(r.family, r.size),
+             -r.max_working_bar)
+            for r in ends
         ],
+    )  # fmt: skip
+    hoses = [r for rows in tables.hose_pressures.values() for r in rows]
+    yield from _rising(
+        "hose_pressure",
+        [
+            ((r.standard, r.edition, r.source, r.note), int(r.dash), -r.max_working_bar)
+            for r in hoses if r.dash != "all" and r.in_standard == "yes" and r.confidence != "memory"
+        ],
+    )  # fmt: skip
+    bends = [r for rows in tables.hose_bends.values() for r in rows if r.confidence != "memory"]
+    yield from _rising("hose_bend", [((r.standard, r.source), int(r.dash), r.bend_radius_mm) for r in bends])
+    bodies = [r for rows in tables.hose_sizes.values() for r in rows]
+    yield from _rising(
+        "hose_size", [((r.standard, r.source), int(r.dash), r.outside_diameter_mm) for r in bodies]
     )
+    torques = [
+        r
+        for rows in tables.tightening.values()
+        for r in rows
+        if r.size != "all" and r.torque_max_nm is not None
+    ]
+    yield from _rising(
+        "tightening",
+        [
+            ((r.family, r.end_type, r.material, r.source), size_order(r.family, r.size), r.torque_max_nm or 0.0)
+            for r in torques if not r.note.startswith("out of order")
+        ],
+    )  # fmt: skip
 
 
-def _falling(name: str, items: Iterable[tuple[object, float, float]]) -> Iterator[str]:
+def _rising(name: str, items: Iterable[tuple[object, float, float]]) -> Iterator[str]:
+    """Within one source, figures rise with size or stay (pressures come negative); 1 % is rounding."""
     groups: dict[object, list[tuple[float, float]]] = {}
     for key, size, value in items:
         groups.setdefault(key, []).append((size, value))
     for key, pairs in groups.items():
         pairs.sort()
-        for (_, low), (size, high) in pairwise(pairs):
-            if high > low * 1.01:
-                yield f"{name}: {_said((key,))} rises at size {size:g}: {low} to {high} bar"
+        for (before, low), (size, high) in pairwise(pairs):
+            if size > before and high < low - 0.01 * abs(low):
+                yield f"{name}: {_said((key,))} goes the wrong way at size {size:g}: {abs(low)} to {abs(high)}"
 
 
 def _tightening(tables: Tables) -> Iterator[str]:

@@ -20,6 +20,7 @@ def test_the_hose_of_an_unnamed_edition_limits_the_example() -> None:
     found = assess(example())
     assert found.working_pressure.value_bar == 155.1
     assert found.working_pressure.limited_by == "hose"
+    assert found.working_pressure.margin_bar == 51.7
     assert "edition_not_given" in codes(found)
 
 
@@ -135,3 +136,7 @@ def test_close_spellings_of_a_standard_are_read(spelling: str) -> None:
 def test_forms_are_those_of_the_spec() -> None:
     for about in tables().families.values():
         assert set(about.forms) <= set(Form)
+
+
+def test_a_makers_size_outside_the_standard_is_said_to_be() -> None:
+    assert "outside_standard" in codes(assess(both("EN 853 2SN", 40, end("sae_37_flare", 40))))

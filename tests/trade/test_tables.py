@@ -38,10 +38,20 @@ def test_a_wrong_bar_figure_and_a_missing_source_are_found() -> None:
     assert any("has no source" in f for f in found)
 
 
+def test_a_rating_that_rises_with_size_is_found() -> None:
+    ours = tables()
+    first, *others = ours.hose_pressures["EN 853 2SN"]
+    wrong = replace(first, dash="32", max_working_bar=first.max_working_bar * 2)
+    found = validate.findings(
+        replace(ours, hose_pressures={**ours.hose_pressures, "EN 853 2SN": (wrong, *others)})
+    )
+    assert any("goes the wrong way at size 32" in f for f in found)
+
+
 def test_a_shop_adds_its_own_hose_and_its_row_is_the_shops(tmp_path: Path) -> None:
-    header = "standard,edition,dash,max_working_bar,printed,source,confidence,note"
+    header = "standard,edition,dash,max_working_bar,printed,in_standard,source,confidence,note"
     (tmp_path / "hose_pressure.csv").write_text(
-        f"{header}\nSAE 100R2,S,12,190,190 bar,our supplier's sheet 7,shop,\n"
+        f"{header}\nSAE 100R2,S,12,190,190 bar,yes,our supplier's sheet 7,shop,\n"
     )
     found = assess(example(hose__edition="S"), Tables.load(extra=tmp_path))
     assert found.working_pressure.value_bar == 190
