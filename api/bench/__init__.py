@@ -3,12 +3,12 @@
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench import build, orders, prints, record, sign_in, starts
+from api.bench import build, figures, find, orders, prints, record, shop, sign_in, starts, withdraw
 from api.bench.page import go
 from api.identity import Builder
 
 router = APIRouter(include_in_schema=False)
-for part in (sign_in, build, starts, prints, record, orders):
+for part in (sign_in, build, starts, prints, record, find, orders, withdraw, shop, figures):
     router.include_router(part.router)
 
 

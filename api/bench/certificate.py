@@ -1,78 +1,49 @@
-"""The certificate of a proof test, as one A4 page.
-
-reportlab's platypus sets it: a document of running text and tables, unlike a tag.
-"""
+"""The certificate of a proof test, as one A4 page."""
 
 from __future__ import annotations
 
-import io
-from html import escape
-from typing import Any
-
 from reportlab.graphics.barcode.qr import QrCodeWidget
 from reportlab.graphics.shapes import Drawing
-from reportlab.lib import colors
-from reportlab.lib.pagesizes import A4
-from reportlab.lib.styles import ParagraphStyle
 from reportlab.lib.units import mm
-from reportlab.pdfbase import pdfmetrics
-from reportlab.pdfbase.ttfonts import TTFont
-from reportlab.platypus import Paragraph, SimpleDocTemplate, Spacer, Table, TableStyle
 
+from api.bench import paper
 from api.settings import Settings
 from tagger import units
 from tagger.code import link
 from tagger.code import number as tag_number
-from tagger.printing import fonts
 from tagger.store import Assembly, Event
 from tagger.words import Words
 
-_PLAIN, _BOLD = "Certificate", "Certificate-Bold"
+_CODE, _WIDTHS = 26 * mm, (42, 128)
 
 
 def certificate(known: Assembly, test: Event, crimps: Event | None, settings: Settings) -> bytes:
     """The PDF's bytes. Says plainly when the test failed."""
-    _register_fonts()
-    words, out = Words(settings.language), io.BytesIO()
-    number = tag_number.format(known.number)
+    words, number = Words(settings.language), tag_number.format(known.number)
     passed = bool(test.data["passed"])
-    story: list[Any] = [
-        _paragraph(settings.shop_name, 12, bold=True),
-        *(
-            _paragraph(line, 9)
-            for line in (settings.shop_address, settings.shop_phone, settings.shop_email)
-            if line
-        ),
-        Spacer(1, 8 * mm),
-        _paragraph("Proof test of a hose assembly", 18, bold=True),
-        _paragraph(f"Tag {number}: {'passed' if passed else 'FAILED - not to be used'}", 14, bold=True),
-        Spacer(1, 4 * mm),
-        _table([("Tag number", number), *_of_the_assembly(known, words)]),
-        Spacer(1, 5 * mm),
-        _paragraph("The test", 12, bold=True),
-        _table(_of_the_test(test)),
+    story = [
+        *paper.head(settings),
+        paper.text("Proof test of a hose assembly", 18, bold=True),
+        paper.text(f"Tag {number}: {'passed' if passed else 'FAILED - not to be used'}", 14, bold=True),
+        paper.gap(4),
+        paper.table([("Tag number", number), *_of_the_assembly(known, words)], _WIDTHS),
+        paper.gap(5),
+        paper.text("The test", 12, bold=True),
+        paper.table(_of_the_test(test), _WIDTHS),
     ]
     if crimps is not None:
-        story += [
-            Spacer(1, 5 * mm),
-            _paragraph("Crimp diameters", 12, bold=True),
-            _table(_of_the_crimps(crimps)),
-        ]
+        story += [paper.gap(5), paper.text("Crimp diameters", 12, bold=True)]
+        story += [paper.table(_of_the_crimps(crimps), _WIDTHS)]
     story += [
-        Spacer(1, 5 * mm),
+        paper.gap(5),
         _code(link.build(settings.base_url, known.number, known.digits)),
-        _paragraph(
+        paper.text(
             "This page states what was recorded of one test of this assembly on that day. It says nothing of the "
             "assembly's state later: inspect it before use. The fitting maker's and hose maker's data come first.",
             9,
         ),
     ]
-    document = SimpleDocTemplate(
-        out, pagesize=A4, leftMargin=20 * mm, rightMargin=20 * mm, topMargin=18 * mm, bottomMargin=18 * mm,
-        title=f"Proof test of {number}", author=settings.shop_name,
-    )  # fmt: skip
-    document.build(story)
-    return out.getvalue()
+    return paper.document(story, title=f"Proof test of {number}", settings=settings)
 
 
 def _of_the_assembly(known: Assembly, words: Words) -> list[tuple[str, str]]:
@@ -119,29 +90,8 @@ def _of_the_crimps(crimps: Event) -> list[tuple[str, str]]:
     ]  # fmt: skip
 
 
-def _paragraph(text: str, size: float, *, bold: bool = False) -> Paragraph:
-    style = ParagraphStyle("p", fontName=_BOLD if bold else _PLAIN, fontSize=size, leading=size * 1.35)
-    return Paragraph(escape(text), style)
-
-
-def _table(rows: list[tuple[str, str]]) -> Table:
-    cells = [[_paragraph(name, 10), _paragraph(text, 10, bold=name == "Result")] for name, text in rows]
-    table = Table(cells, colWidths=[42 * mm, 128 * mm])
-    table.setStyle(
-        TableStyle([("LINEBELOW", (0, 0), (-1, -1), 0.4, colors.grey), ("VALIGN", (0, 0), (-1, -1), "TOP")])
-    )
-    return table
-
-
 def _code(text: str) -> Drawing:
-    widget = QrCodeWidget(text, barLevel="M", barWidth=26 * mm, barHeight=26 * mm, barBorder=4)
-    drawing = Drawing(26 * mm, 26 * mm)
+    widget = QrCodeWidget(text, barLevel="M", barWidth=_CODE, barHeight=_CODE, barBorder=4)
+    drawing = Drawing(_CODE, _CODE)
     drawing.add(widget)
     return drawing
-
-
-def _register_fonts() -> None:
-    if _PLAIN not in pdfmetrics.getRegisteredFontNames():
-        folder = fonts.__path__[0]
-        pdfmetrics.registerFont(TTFont(_PLAIN, f"{folder}/DejaVuSansCondensed.ttf"))
-        pdfmetrics.registerFont(TTFont(_BOLD, f"{folder}/DejaVuSansCondensed-Bold.ttf"))

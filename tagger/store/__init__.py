@@ -11,6 +11,7 @@ from __future__ import annotations
 from tagger.store.backup import Backup, Copied
 from tagger.store.base import Clock, utc_now
 from tagger.store.database import Database, default_url
+from tagger.store.figures import Figures, Totals
 from tagger.store.finding import Filter, Finding, Page
 from tagger.store.orders import Orders
 from tagger.store.people import People, Person, Role, SignedIn, Token
@@ -31,7 +32,7 @@ from tagger.store.values import (
 from tagger.store.withdrawals import Withdrawals
 
 
-class Store(Proving, Finding, Orders, Withdrawals, People, Shop, Backup):
+class Store(Proving, Finding, Figures, Orders, Withdrawals, People, Shop, Backup):
     """Everything that is kept, in one database; safe to use from several threads and processes."""
 
     @classmethod
@@ -76,6 +77,7 @@ __all__ = [
     "SignedIn",
     "Store",
     "Token",
+    "Totals",
     "Withdrawal",
     "default_url",
 ]

@@ -1,0 +1,150 @@
+"""Finding assemblies; a machine's hoses by position; ordering all of them for a service visit."""
+
+from __future__ import annotations
+
+import secrets
+from collections.abc import Iterator
+from datetime import date
+from typing import Any
+
+from fastapi import APIRouter, Request
+from starlette.datastructures import QueryParams
+from starlette.responses import Response, StreamingResponse
+
+from api.bench import table
+from api.bench.page import go, refused, render, store_of, tables_of, words_of
+from api.identity import Builder, Counter, OwnForm
+from tagger import units
+from tagger.errors import Problem, StoreError, TaggerError
+from tagger.store import Assembly, Filter, Kind, Store
+from tagger.units import read_pressure_bar
+
+router = APIRouter()
+TEXTS = ("number", "customer", "machine", "position", "lot", "connection", "hose_standard", "order_reference")
+_PAGE = 50
+
+
+def filter_of(asked: QueryParams) -> Filter:
+    """The conditions in an address. Raises StoreError naming those that cannot be read."""
+    found: dict[str, Any] = {name: asked[name].strip() for name in TEXTS if asked.get(name, "").strip()}
+    problems: list[Problem] = []
+    for name in ("pressure_min_bar", "pressure_max_bar"):
+        if text := asked.get(name, "").strip():
+            try:
+                found[name] = read_pressure_bar(text)
+            except TaggerError as error:
+                problems += error.within(name).problems
+    for name in ("built_from", "built_to"):
+        if text := asked.get(name, "").strip():
+            try:
+                found[name] = date.fromisoformat(text)
+            except ValueError:
+                problems.append(Problem(name, text, "is not a day", "Give it as 2026-03-02."))
+    if text := asked.get("dash", "").strip().lstrip("-"):
+        if text.isdigit():
+            found["dash"] = int(text)
+        else:
+            problems.append(
+                Problem("dash", text, "is not a dash size", "Give sixteenths of an inch, such as 12.")
+            )
+    for name in ("printed", "withdrawn"):
+        if asked.get(name) in ("yes", "no"):
+            found[name] = asked[name] == "yes"
+    if problems:
+        raise StoreError(problems)
+    return Filter(**found)
+
+
+@router.get("/find")
+def find_page(request: Request, me: Builder) -> Response:
+    """By anything that is known of it; the address holds the question, so it can be kept."""
+    asked, store = request.query_params, store_of(request)
+    problems: tuple[Problem, ...] = ()
+    try:
+        wanted = filter_of(asked)
+        page = store.find(wanted, limit=_PAGE, after=asked.get("after"))
+        count = store.count(wanted)
+    except TaggerError as error:
+        problems, page, count = error.problems, store.find(Filter(number="none"), limit=1), 0
+    words = words_of(request)
+    families = [(str(family), words.connection(family)) for family in tables_of(request).families]
+    question = "&".join(part for part in str(request.url.query).split("&") if not part.startswith("after="))
+    return render(
+        request, "find.html", title="Find", here="/bench/find", problems=problems, asked=asked, items=page.assemblies,
+        after=page.after, count=count, families=families, question=question, units=units,
+        status=422 if problems else 200,
+    )  # fmt: skip
+
+
+def _all(store: Store, wanted: Filter) -> Iterator[Assembly]:
+    after: str | None = None
+    while True:
+        page = store.find(wanted, limit=1000, after=after)
+        yield from page.assemblies
+        after = page.after
+        if after is None:
+            return
+
+
+@router.get("/find.{form}")
+def find_file(request: Request, me: Builder, form: str) -> Response:
+    """Everything that meets the conditions, as CSV or XLSX."""
+    try:
+        wanted = filter_of(request.query_params)
+    except TaggerError as error:
+        return refused(request, 422, "Cannot be looked for", str(error))
+    rows = (table.row(item) for item in _all(store_of(request), wanted))
+    headers = {
+        "Content-Disposition": f'attachment; filename="assemblies.{form}"',
+        "Cache-Control": "no-store",
+    }
+    if form == "csv":
+        return StreamingResponse(
+            table.csv_lines(table.heading(), rows), media_type="text/csv", headers=headers
+        )
+    if form == "xlsx":
+        return Response(table.xlsx(table.heading(), rows), media_type=table.SHEET, headers=headers)
+    return refused(request, 404, "Not found", "Lists come as .csv or .xlsx.")
+
+
+def on_machine(store: Store, customer: str, machine: str) -> list[Assembly]:
+    """What is on a machine now, by position: not what was replaced or taken off."""
+    found = [
+        item
+        for item in _all(store, Filter(machine=machine, customer=customer or None))
+        if (item.machine or "").lower() == machine.lower()
+        and (item.customer or "").lower() == customer.lower()
+        and item.replaced_by is None
+    ]
+    gone = store.last([item.number for item in found], Kind.REMOVED)
+    return sorted((i for i in found if i.number not in gone), key=lambda i: (i.position or "", i.number))
+
+
+@router.get("/machine")
+def machine_page(request: Request, me: Builder, machine: str = "", customer: str = "") -> Response:
+    """All hoses of one machine, for a service visit."""
+    items = on_machine(store_of(request), customer, machine)
+    return render(
+        request, "machine.html", title=f"Machine {machine}", here="/bench/find", machine=machine, customer=customer,
+        items=items, key=secrets.token_urlsafe(9), units=units,
+    )  # fmt: skip
+
+
+@router.post("/machine/order")
+def order_all(request: Request, me: Counter, form: OwnForm) -> Response:
+    """An order request for each hose that was ticked."""
+    store = store_of(request)
+    contact = {name: str(form.get(name) or "") for name in ("name", "company", "phone", "email")}
+    key, numbers = str(form.get("key")), [str(number) for number in form.getlist("number")]
+    try:
+        needed = date.fromisoformat(str(form["needed_by"])) if form.get("needed_by") else None
+        if not numbers:
+            raise StoreError(Problem("hoses", None, "are not ticked", "Tick those to order."))
+        for number in store.assemblies(numbers):
+            store.request_order(
+                number=number.number, quantity=1, needed_by=needed, reference=str(form.get("reference") or ""),
+                contact=contact, key=f"{key} {number.number}",
+            )  # fmt: skip
+    except (TaggerError, ValueError) as error:
+        return refused(request, 422, "Not ordered", str(error))
+    return go("/bench/orders?note=sent")

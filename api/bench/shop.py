@@ -1,0 +1,153 @@
+"""What the manager keeps: people, devices, crimp diameters, recipes. And everyone's own password."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from fastapi import APIRouter, Request
+from starlette.responses import Response
+
+from api.bench.page import go, render, store_of, tables_of
+from api.identity import Builder, Manager, OwnForm, check_password, hash_password
+from tagger.errors import Problem, StoreError, TaggerError
+from tagger.store import CrimpValue, Role
+from tagger.units import read_length_mm
+
+router = APIRouter()
+
+
+@router.get("/shop")
+def shop_page(request: Request, me: Manager) -> Response:
+    return _page(request)
+
+
+def _page(
+    request: Request, problems: tuple[Problem, ...] = (), secret: str = "", device: str = ""
+) -> Response:
+    store = store_of(request)
+    return render(
+        request, "shop.html", title="Shop", here="/bench/shop", status=422 if problems else 200, problems=problems,
+        people=store.people(), tokens=store.tokens(), crimps=store.crimps(), recipes=store.recipes(), roles=list(Role),
+        standards=list(tables_of(request).standards), secret=secret, device=device,
+    )  # fmt: skip
+
+
+@router.post("/shop/people")
+def add_person(request: Request, me: Manager, form: OwnForm) -> Response:
+    try:
+        hashed = hash_password(str(form.get("password") or ""))
+        store_of(request).add_person(str(form.get("name") or ""), hashed, _role(form))
+    except TaggerError as error:
+        return _page(request, error.problems)
+    return go("/bench/shop?note=saved")
+
+
+@router.post("/shop/people/{person}")
+def change_person(request: Request, me: Manager, form: OwnForm, person: int) -> Response:
+    """A role, a new password, or whether somebody may sign in; ends that person's sessions."""
+    store = store_of(request)
+    try:
+        match str(form.get("do")):
+            case "role":
+                store.change_person(person, role=_role(form))
+            case "password":
+                store.change_person(person, password_hash=hash_password(str(form.get("password") or "")))
+            case "out":
+                store.change_person(person, active=False)
+            case "in":
+                store.change_person(person, active=True)
+            case "everywhere":
+                store.sign_out_everywhere(person)
+            case other:
+                raise StoreError(Problem("do", other, "is not something to do", "Load the page again."))
+    except TaggerError as error:
+        return _page(request, error.problems)
+    return go("/bench/shop?note=saved")
+
+
+def _role(form: Any) -> Role:
+    try:
+        return Role(str(form.get("role")))
+    except ValueError:
+        raise StoreError(
+            Problem("role", form.get("role"), "is not a role", f"Use one of: {', '.join(Role)}.")
+        ) from None
+
+
+@router.post("/shop/tokens")
+def add_token(request: Request, me: Manager, form: OwnForm) -> Response:
+    """A token for a device; shown this once."""
+    try:
+        token, secret = store_of(request).make_token(
+            str(form.get("name") or ""), _role(form), by=me.person.name
+        )
+    except TaggerError as error:
+        return _page(request, error.problems)
+    return _page(request, secret=secret, device=token.name)
+
+
+@router.post("/shop/tokens/{token}/revoke")
+def revoke_token(request: Request, me: Manager, form: OwnForm, token: int) -> Response:
+    try:
+        store_of(request).revoke_token(token)
+    except TaggerError as error:
+        return _page(request, error.problems)
+    return go("/bench/shop?note=saved")
+
+
+@router.post("/shop/crimps")
+def keep_crimp(request: Request, me: Manager, form: OwnForm) -> Response:
+    """A crimp diameter with its band and its source."""
+    try:
+        store_of(request).keep_crimp(_crimp(request, form), by=me.person.name)
+    except TaggerError as error:
+        return _page(request, error.problems)
+    return go("/bench/shop?note=saved")
+
+
+def _crimp(request: Request, form: Any) -> CrimpValue:
+    name = str(form.get("hose_standard") or "")
+    standard = tables_of(request).standard_of(name)
+    if standard is None:
+        raise StoreError(
+            Problem("hose_standard", name, "is not a hose standard here", "Choose one from the list.")
+        )
+    dash = str(form.get("hose_dash") or "").strip().lstrip("-")
+    if not dash.isdigit():
+        raise StoreError(
+            Problem("hose_dash", dash, "is not a dash size", "Give sixteenths of an inch, such as 12.")
+        )
+    figures = {}
+    for field in ("diameter_mm", "minus_mm", "plus_mm"):
+        try:
+            figures[field] = round(read_length_mm(str(form.get(field) or "")), 3)
+        except TaggerError as error:
+            raise error.within(field) from None
+    texts = {field: str(form.get(field) or "") for field in ("shell", "source")}
+    return CrimpValue(standard.standard, int(dash), **texts, **figures)  # type: ignore[arg-type]
+
+
+@router.post("/shop/recipes/drop")
+def drop_recipe(request: Request, me: Manager, form: OwnForm) -> Response:
+    store_of(request).drop_recipe(str(form.get("name") or ""))
+    return go("/bench/shop?note=saved")
+
+
+@router.get("/me")
+def me_page(request: Request, me: Builder) -> Response:
+    return render(request, "me.html", title=me.person.name, narrow=True)
+
+
+@router.post("/me")
+def change_own_password(request: Request, me: Builder, form: OwnForm) -> Response:
+    """A new password, when the old one is known; every session ends, this one too."""
+    store = store_of(request)
+    try:
+        if check_password(store, me.person.name, str(form.get("old") or "")) is None:
+            raise StoreError(Problem("old password", None, "is not right", "Try again."))
+        store.change_person(me.person.id, password_hash=hash_password(str(form.get("password") or "")))
+    except TaggerError as error:
+        return render(
+            request, "me.html", title=me.person.name, status=422, problems=error.problems, narrow=True
+        )
+    return go("/bench/sign-in")

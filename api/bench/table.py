@@ -1,0 +1,86 @@
+"""Assemblies as rows, with the columns a list may have: what is exported can be read in again."""
+
+from __future__ import annotations
+
+import csv
+import io
+from collections.abc import Iterable, Iterator, Sequence
+from typing import Any
+
+from openpyxl import Workbook
+
+from tagger import lists
+from tagger.code import number as tag_number
+from tagger.store import Assembly
+
+_OWN = ("number", "registered_at", "built_on", "working_pressure_bar", "replaces", "replaced_by", "order_reference",
+        "withdrawn", "digits")  # fmt: skip
+SHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
+
+
+def heading() -> list[str]:
+    return [*_OWN, *(name for name in lists.columns() if name not in ("quantity", *_OWN))]
+
+
+def row(item: Assembly) -> list[Any]:
+    """One assembly's cells, in the order of the heading."""
+    cells: dict[str, Any] = {
+        "number": tag_number.format(item.number),
+        "registered_at": item.created_at.isoformat(timespec="seconds"),
+        "built_on": item.built_on.isoformat() if item.built_on else None,
+        "working_pressure_bar": item.content.working_pressure_bar,
+        "replaces": tag_number.format(item.replaces) if item.replaces else None,
+        "replaced_by": tag_number.format(item.replaced_by) if item.replaced_by else None,
+        "order_reference": item.order_reference,
+        "withdrawn": "; ".join(w.reason for w in item.withdrawals) or None,
+        "digits": item.digits,
+        "customer": item.customer, "machine": item.machine, "position": item.position,
+        **_flat(item.spec.as_dict()),
+    }  # fmt: skip
+    return [cells.get(name) for name in heading()]
+
+
+def _flat(data: dict[str, Any], prefix: str = "") -> dict[str, Any]:
+    found: dict[str, Any] = {}
+    for name, value in data.items():
+        if isinstance(value, dict):
+            found |= _flat(value, f"{prefix}{name}.")
+        else:
+            found[prefix + name] = ";".join(value) if isinstance(value, list) else value
+    return found
+
+
+def plain(cell: Any) -> Any:
+    """A text that a spreadsheet would run as a formula is marked as text.
+
+    >>> plain("=1+1"), plain("-12 flare"), plain(-12)
+    ("'=1+1", "'-12 flare", -12)
+    """
+    return f"'{cell}" if isinstance(cell, str) and cell[:1] in ("=", "+", "-", "@", "\t", "\r") else cell
+
+
+def csv_lines(head: Sequence[str], rows: Iterable[Sequence[Any]]) -> Iterator[bytes]:
+    """CSV (RFC 4180) in UTF-8, with the mark by which spreadsheets know it."""
+    out = io.StringIO()
+    writer = csv.writer(out)
+    out.write("\ufeff")
+    writer.writerow(head)
+    for cells in rows:
+        writer.writerow([plain(cell) for cell in cells])
+        if out.tell() > 60_000:
+            yield out.getvalue().encode()
+            out.seek(0)
+            out.truncate()
+    yield out.getvalue().encode()
+
+
+def xlsx(head: Sequence[str], rows: Iterable[Sequence[Any]]) -> bytes:
+    """One sheet. Texts are written as texts, so that 3/4 stays a size and no day."""
+    book = Workbook(write_only=True)
+    sheet = book.create_sheet("assemblies")
+    sheet.append(list(head))
+    for cells in rows:
+        sheet.append([plain(cell) for cell in cells])
+    out = io.BytesIO()
+    book.save(out)
+    return out.getvalue()

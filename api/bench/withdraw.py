@@ -1,0 +1,126 @@
+"""Withdrawing a tag or a lot, the hoses it touches with whom to call, and lifting it again."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from fastapi import APIRouter, Request
+from starlette.responses import Response, StreamingResponse
+
+from api.bench import table
+from api.bench.letters import letters
+from api.bench.page import go, refused, render, settings_of, store_of
+from api.identity import Builder, Counter, Manager, OwnForm
+from tagger import units
+from tagger.code import number as tag_number
+from tagger.errors import Problem, TaggerError
+from tagger.store import Assembly, Scope, Store, Withdrawal
+
+router = APIRouter()
+NAMES = {Scope.TAG: "one tag", Scope.HOSE_LOT: "a hose lot", Scope.FITTING_LOT: "a fitting lot"}
+_CALL = ("customer", "number", "machine", "position", "hose", "lots", "built_on", "replaced_by")
+
+
+@router.get("/withdrawn")
+def withdrawn_page(request: Request, me: Builder) -> Response:
+    return _page(request)
+
+
+def _page(request: Request, problems: Iterable[Problem] = (), status: int = 200) -> Response:
+    """What is withdrawn; and, where the address names something, what withdrawing it would touch."""
+    store, asked = store_of(request), request.query_params
+    touched: list[Assembly] | None = None
+    if asked.get("value") and asked.get("scope") in set(Scope):
+        try:
+            touched = store.assemblies(store.affected(Scope(asked["scope"]), asked["value"]))
+        except TaggerError as error:
+            problems, status = [*problems, *error.problems], 422
+    found = store.withdrawals()
+    return render(
+        request, "withdrawn.html", title="Withdrawn", here="/bench/withdrawn", problems=problems, status=status,
+        holding=[w for w in found if w.holds], lifted=[w for w in found if not w.holds], asked=asked, names=NAMES,
+        touched=touched, units=units, settings_seconds=settings_of(request).page_cache_seconds,
+    )  # fmt: skip
+
+
+@router.post("/withdrawn")
+def withdraw(request: Request, me: Counter, form: OwnForm) -> Response:
+    scope, value = str(form.get("scope")), str(form.get("value") or "")
+    try:
+        known = Scope(scope)
+    except ValueError:
+        return refused(request, 422, "Not withdrawn", f"{scope!r} is none of: {', '.join(Scope)}.")
+    named = {known.value: value}
+    try:
+        made = store_of(request).withdraw(str(form.get("reason") or ""), by=me.person.name, **named)
+    except TaggerError as error:
+        return _page(request, error.problems, 422)
+    return go(f"/bench/withdrawn/{made.id}?note=withdrawn")
+
+
+def _touched(store: Store, withdrawal: Withdrawal) -> list[Assembly]:
+    found = store.assemblies(store.affected(withdrawal.scope, withdrawal.value))
+    return sorted(found, key=lambda a: (a.customer or "", a.machine or "", a.position or ""))
+
+
+@router.get("/withdrawn/{withdrawal}")
+def affected_page(request: Request, me: Builder, withdrawal: int) -> Response:
+    try:
+        known = store_of(request).withdrawal(withdrawal)
+    except TaggerError as error:
+        return refused(request, 404, "Not found", str(error))
+    return render(
+        request, "affected.html", title=f"Withdrawn: {known.value}", here="/bench/withdrawn", withdrawal=known,
+        items=_touched(store_of(request), known), units=units, names=NAMES,
+        seconds=settings_of(request).page_cache_seconds,
+    )  # fmt: skip
+
+
+@router.get("/withdrawn/{withdrawal}/call.csv")
+def call_list(request: Request, me: Builder, withdrawal: int) -> Response:
+    """Every affected hose with whom to call."""
+    try:
+        known = store_of(request).withdrawal(withdrawal)
+    except TaggerError as error:
+        return refused(request, 404, "Not found", str(error))
+    rows = (
+        [
+            item.customer, tag_number.format(item.number), item.machine, item.position,
+            f"{item.spec.hose.standard} -{item.spec.hose.dash}",
+            ", ".join(lot for lot in (item.spec.hose.lot, item.spec.end_a.lot, item.spec.end_b.lot) if lot),
+            item.built_on, tag_number.format(item.replaced_by) if item.replaced_by else None,
+        ]
+        for item in _touched(store_of(request), known)
+    )  # fmt: skip
+    headers = {
+        "Content-Disposition": f'attachment; filename="withdrawn-{known.id}.csv"',
+        "Cache-Control": "no-store",
+    }
+    return StreamingResponse(table.csv_lines(_CALL, rows), media_type="text/csv", headers=headers)
+
+
+@router.get("/withdrawn/{withdrawal}/letters.pdf")
+def letters_pdf(request: Request, me: Counter, withdrawal: int) -> Response:
+    """One letter for each customer."""
+    try:
+        known = store_of(request).withdrawal(withdrawal)
+    except TaggerError as error:
+        return refused(request, 404, "Not found", str(error))
+    items = _touched(store_of(request), known)
+    if not items:
+        return refused(request, 404, "No letters", "No registered assembly is touched by this withdrawal.")
+    body = letters(known, items, settings_of(request))
+    headers = {
+        "Content-Disposition": f'inline; filename="withdrawn-{known.id}.pdf"',
+        "Cache-Control": "no-store",
+    }
+    return Response(body, media_type="application/pdf", headers=headers)
+
+
+@router.post("/withdrawn/{withdrawal}/lift")
+def lift(request: Request, me: Manager, form: OwnForm, withdrawal: int) -> Response:
+    try:
+        store_of(request).lift(withdrawal, str(form.get("reason") or ""), by=me.person.name)
+    except TaggerError as error:
+        return _page(request, error.problems, 422)
+    return go("/bench/withdrawn?note=lifted")
