@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tagger.errors import Problem, TradeError
-from tagger.spec import AssemblySpec, End, Form
+from tagger.spec import AssemblySpec, End
 from tagger.trade.assessment import Warning_
 from tagger.trade.tables import Tables
 
@@ -82,11 +82,3 @@ def _jump(name: str, end: End, hose_dash: int, tables: Tables) -> tuple[list[Pro
         f"on -{hose_dash} hose, where {said} is usual."
     )
     return [], [Warning_(code="jump_size", field=f"{name}.hose_dash", text=text, severity="note")]
-
-
-def has_cone(end: End) -> bool:
-    """Whether the end seals metal on metal by a flare."""
-    return (
-        end.connection in ("sae_37_flare", "sae_45_flare", "jis_30", "jis_60")
-        and end.form is not Form.FLANGE_HEAD
-    )

@@ -125,7 +125,8 @@ def _next(pool: Pool, among: Array, weights: Array, measured: Measurements, erro
         return None
     best = max(told, key=lambda f: told[f])
     what, picture = _ASK[best]
-    names = _joined([f"{pool.families[n]} {_size_text(pool.families[n], pool.sizes[n])}" for n in among[:4]])
+    order = among[np.argsort(-weights, kind="stable")][:4]
+    names = _joined([f"{pool.families[n]} {_size_text(pool.families[n], pool.sizes[n])}" for n in order])
     return Next(best, what, f"It separates {names} best.", picture, round(told[best], 3))
 
 

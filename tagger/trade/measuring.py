@@ -21,6 +21,9 @@ from tagger.trade.measurements import CONES, SEATS
 from tagger.trade.tables import Tables
 
 Array = npt.NDArray[np.float64]
+Figures = dict[str, tuple[tuple[float, float], ...]]
+"""By feature, each figure a sound part may have, as least and greatest."""
+Entry = tuple[Connection, str, Form, str, Figures]
 
 SEAT_MISREAD = 0.05  # of readings name another seat; spread evenly
 CONE_MISREAD = 0.02  # of readings take a cone for the other way round
@@ -95,14 +98,14 @@ def zone(thread_form: str, od_mm: float, minor_mm: float, pitch_mm: float, form:
 
 
 def _build(tables: Tables) -> Pool:
-    rows: list[tuple[Connection, str, Form, str, dict[str, tuple[tuple[float, float], ...]]]] = []
+    rows: list[Entry] = []
     hexes: dict[tuple[Connection, str], list[float]] = {}
     for h in tables.hexes:
         hexes.setdefault((h.family, h.size), []).append(h.hex_mm)
     for (family, size), t in tables.threads.items():
         for name in tables.families[family].forms:
             form = Form(name)
-            figures: dict[str, tuple[tuple[float, float], ...]] = {
+            figures: Figures = {
                 "thread": (zone(t.thread_form, t.thread_od_mm, t.female_minor_mm, t.pitch_mm, form),),
                 "tpi": ((25.4 / t.pitch_mm, 25.4 / t.pitch_mm),),
             }
@@ -112,6 +115,21 @@ def _build(tables: Tables) -> Pool:
                 figures["tube_od"] = ((tube, tube),)
             rows.append((family, size, form, t.thread, figures))
     rows += _flange_rows(tables)
+    low, high = _columns(rows)
+    forms = [(r[0], r[2]) for r in rows]
+    return Pool(
+        families=tuple(r[0] for r in rows),
+        sizes=tuple(r[1] for r in rows),
+        forms=tuple(r[2] for r in rows),
+        threads=tuple(r[3] for r in rows),
+        low=low,
+        high=high,
+        words={"seat": _seat_shares(tables, forms), "cone": _cone_shares(tables, forms)},
+    )
+
+
+def _columns(rows: list[Entry]) -> tuple[dict[str, Array], dict[str, Array]]:
+    """The least and greatest figures, a matrix a feature."""
     low: dict[str, Array] = {}
     high: dict[str, Array] = {}
     for feature in CONTINUOUS:
@@ -121,30 +139,17 @@ def _build(tables: Tables) -> Pool:
         for n, r in enumerate(rows):
             for column, (lowest, highest) in enumerate(r[4].get(feature, ())):
                 low[feature][n, column], high[feature][n, column] = lowest, highest
-    return Pool(
-        families=tuple(r[0] for r in rows),
-        sizes=tuple(r[1] for r in rows),
-        forms=tuple(r[2] for r in rows),
-        threads=tuple(r[3] for r in rows),
-        low=low,
-        high=high,
-        words={
-            "seat": _seat_shares(tables, [(r[0], r[2]) for r in rows]),
-            "cone": _cone_shares(tables, [(r[0], r[2]) for r in rows]),
-        },
-    )
+    return low, high
 
 
-def _flange_rows(
-    tables: Tables,
-) -> list[tuple[Connection, str, Form, str, dict[str, tuple[tuple[float, float], ...]]]]:
+def _flange_rows(tables: Tables) -> list[Entry]:
     figures: dict[tuple[Connection, str], dict[str, float]] = {}
     for f in tables.flanges:
         if f.what.endswith("_mm"):
             figures.setdefault((f.family, f.size), {})[f.what] = float(f.value)
     found = []
     for (family, size), known in figures.items():
-        features: dict[str, tuple[tuple[float, float], ...]] = {}
+        features: Figures = {}
         if "head_mm" in known:
             features["flange_od"] = ((known["head_mm"],) * 2,)
         bolts = [known[k] for k in ("bolt_long_mm", "bolt_short_mm") if k in known]
@@ -248,31 +253,31 @@ def _cdf(z: Array) -> Array:
 
 
 def information(pool: Pool, feature: str, among: Array, weights: Array, errors: Errors) -> float:
-    """Expected information, in bits, of measuring ``feature`` given the candidates' weights."""
+    """Expected information, in bits, of measuring ``feature`` given the candidates' weights.
+
+    A reading of a candidate whose figure is not known, or of an odd nut, is taken to tell nothing.
+    """
     readings, chances = _possible_readings(pool, feature, among, weights)
-    if readings.size < 2:
+    if readings.size == 0:
         return 0.0
     like = density(pool, feature, readings, errors, among) * weights[None]
-    total = like.sum(axis=1, keepdims=True)
-    posterior = like / np.maximum(total, 1e-300)
-    before = _entropy(weights)
+    posterior = like / np.maximum(like.sum(axis=1, keepdims=True), 1e-300)
     after = -(posterior * np.log2(np.maximum(posterior, 1e-300))).sum(axis=1)
-    return max(0.0, before - float((after * chances).sum()))
+    before = _entropy(weights)
+    telling = float(chances.sum())
+    return max(0.0, telling * before - float((after * chances).sum()))
 
 
 def _possible_readings(pool: Pool, feature: str, among: Array, weights: Array) -> tuple[Array, Array]:
-    """What might be read, and how likely: each seat, or each candidate's own figure."""
+    """What might be read and how likely: each word, or each candidate's own figure."""
     if feature in pool.words:
         shares = pool.words[feature][among]
         return np.arange(shares.shape[1], dtype=float), (shares * weights[:, None]).sum(axis=0)
     low, high = pool.low[feature][among], pool.high[feature][among]
     known = ~np.isnan(low)
-    if not known.any():
-        return np.empty(0), np.empty(0)
     chance = np.where(known, weights[:, None] / np.maximum(known.sum(axis=1, keepdims=True), 1), 0.0)
-    readings = ((low + high) / 2)[known]
-    chances = chance[known]
-    return readings, chances / chances.sum() * float(weights[known.any(axis=1)].sum())
+    usual = 1 - OTHER_HEX if feature == "hex" else 1 - FAR_OFF
+    return ((low + high) / 2)[known], chance[known] * usual
 
 
 def _entropy(weights: Array) -> float:

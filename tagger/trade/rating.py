@@ -14,7 +14,7 @@ from tagger.spec import AssemblySpec, End, Hose, Material
 from tagger.trade import rows as row
 from tagger.trade.assessment import NOT_KNOWN, PartRating, Warning_, WorkingPressure
 from tagger.trade.tables import Tables
-from tagger.units import psi_of, show_pressure
+from tagger.units import show_pressure
 
 Adapter = tuple[End, End]
 """An adapter between a hose end and the machine: its inner end, then its outer one."""
@@ -130,20 +130,14 @@ def _together(parts: list[PartRating]) -> tuple[WorkingPressure, list[Warning_]]
     if unknown and given is None:
         return _nothing_shown(parts, known, unknown)
     low = _lowest(known)
-    warnings: list[Warning_] = []
-    if given is not None:
-        warnings.append(_override_warning(given, low, unknown))
-    value = low.value_bar
-    return (
-        WorkingPressure(
-            value_bar=value,
-            limited_by=low.part,
-            source=low.source,
-            parts=tuple(parts),
-            margin_bar=_margin(low, known),
-        ),
-        [w for w in warnings if w is not None],
+    answer = WorkingPressure(
+        value_bar=low.value_bar,
+        limited_by=low.part,
+        source=low.source,
+        parts=tuple(parts),
+        margin_bar=_margin(low, known),
     )
+    return answer, [] if given is None else [_override_warning(given, low, unknown)]
 
 
 def _margin(low: PartRating, known: list[PartRating]) -> float | None:
@@ -173,15 +167,15 @@ def _nothing_shown(
 
 def _override_warning(given: PartRating, low: PartRating, unknown: list[PartRating]) -> Warning_:
     assert given.value_bar is not None and low.value_bar is not None
+    names = " and ".join(_named(p.part) for p in unknown)
+    stands = f" It stands for {names}, whose rating is not in the tables." if unknown else ""
     if low is given:
-        text = f"The working pressure is the one given, from {given.source!r}."
-        if unknown:
-            text += f" It stands for {' and '.join(_named(p.part) for p in unknown)}, whose rating is not in the tables."
+        text = f"The working pressure is the one given, from {given.source!r}.{stands}"
         severity: Literal["care", "note"] = "care" if unknown else "note"
         return Warning_(code="pressure_given", field="working_pressure", text=text, severity=severity)
     text = (
         f"The pressure given, {show_pressure(given.value_bar)} from {given.source!r}, is above the rating of "
-        f"{_named(low.part)}, {show_pressure(low.value_bar)}. The lower one holds."
+        f"{_named(low.part)}, {show_pressure(low.value_bar)}. The lower one holds.{stands}"
     )
     return Warning_(code="pressure_given_too_high", field="working_pressure", text=text, severity="danger")
 
@@ -244,8 +238,3 @@ def _named(part: str) -> str:
 
 def _words(material: Material) -> str:
     return material.replace("_", " ")
-
-
-def psi(bar: float | None) -> int | None:
-    """The shown psi of a rating; None stays None."""
-    return None if bar is None else psi_of(bar)

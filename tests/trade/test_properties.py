@@ -26,7 +26,7 @@ SEEDS = st.integers(0, 2**32 - 1)
 @settings(max_examples=300, deadline=None)
 @given(place=PLACES, seed=SEEDS)
 def test_a_perturbed_connection_is_among_the_first_three(place: int, seed: int) -> None:
-    measured = measurement(POOL, place, np.random.default_rng(seed), Errors(), slips=2.5)
+    measured = measurement(POOL, place, np.random.default_rng(seed), Errors(), slips=1.5)
     found = [(c.connection, c.size, c.form) for c in identify(measured).candidates[:3]]
     assert (POOL.families[place], POOL.sizes[place], POOL.forms[place]) in found
 
