@@ -16,7 +16,6 @@ from pathlib import Path
 from typing import Final
 
 from babel.messages.catalog import Catalog
-from babel.messages.extract import extract_from_file
 from babel.messages.pofile import read_po, write_po
 
 from api.scan import fill
@@ -24,8 +23,6 @@ from api.scan.i18n import LANGUAGES
 from tagger.trade.tables import tables
 
 ROOT: Final = Path(str(resources.files("api"))).parent
-_KEYWORDS: Final = {"t": None, "N_": None}
-_PYTHON = "python"
 _PROBLEMS: Final = {"Problem": 2, "_wrong": 2, "SpecValueError": 2, "_refusal": 0, "refuse": 0}
 _NAMES: Final = {"why", "mend", "text", "reason"}
 _TABLES: Final = {"_INSTEAD"}
@@ -34,7 +31,16 @@ _SPEAKING: Final = (
     *(f"tagger/code/{name}.py" for name in ("number", "link", "payload", "photo")),
     *(
         f"tagger/trade/{name}.py"
-        for name in ("assessing", "fitting", "geometry", "identify", "rating", "temperature", "tightening")
+        for name in (
+            "assessing",
+            "fitting",
+            "geometry",
+            "identify",
+            "measurements",
+            "rating",
+            "temperature",
+            "tightening",
+        )
     ),
     *(f"tagger/store/{name}.py" for name in ("orders", "values")),
     *(f"tagger/{name}.py" for name in ("spec", "errors", "units")),
@@ -51,14 +57,14 @@ def _of_tagger() -> frozenset[str]:
     steps = {row.text for row in tables().steps} | {row.source for row in tables().steps}
     steps |= {row.text for row in tables().look_alikes}
     said = {text for name in _SPEAKING for text in spoken(ROOT / name)}
-    return frozenset(_extracted(_PYTHON, "tagger/words.py") | steps | said)
+    return frozenset(_extracted("tagger/words.py") | steps | said)
 
 
 @cache
 def _of_api() -> frozenset[str]:
     found: set[str] = set()
     for file in sorted((ROOT / "api" / "scan").glob("*.py")):
-        found |= _extracted(_PYTHON, str(file.relative_to(ROOT))) | spoken(file)
+        found |= _extracted(str(file.relative_to(ROOT))) | spoken(file)
     for file in sorted((ROOT / "api" / "templates" / "scan").glob("*.html")):
         found |= _in_jinja(file.read_text(encoding="utf-8"))
     for name in fill.TEMPLATES:
@@ -71,15 +77,24 @@ def in_scripts() -> frozenset[str]:
     """The strings that the phone's scripts look up."""
     found: set[str] = set()
     for file in sorted((ROOT / "api" / "static" / "reader").glob("*.js")):
-        found |= _extracted("javascript", str(file.relative_to(ROOT)))
+        found |= _in_script(file)
     return frozenset(found)
 
 
-def _extracted(kind: str, name: str) -> set[str]:
+def _extracted(name: str) -> set[str]:
+    """The strings that a Python module marks with N_ or looks up with t, also inside f-strings."""
     found: set[str] = set()
-    for _, message, _, _ in extract_from_file(kind, ROOT / name, keywords=_KEYWORDS):
-        found |= {message} if isinstance(message, str) else {part for part in message if part}
+    for node in ast.walk(ast.parse((ROOT / name).read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Call) and node.args and isinstance(node.args[0], ast.Constant):
+            called = node.func.attr if isinstance(node.func, ast.Attribute) else getattr(node.func, "id", "")
+            if called in ("t", "N_") and isinstance(node.args[0].value, str):
+                found.add(node.args[0].value)
     return found
+
+
+def _in_script(file: Path) -> set[str]:
+    """t("...") or N_("...") in a JavaScript module, also inside template strings."""
+    return set(re.findall(r'\b(?:t|N_)\("([^"]*)"', file.read_text(encoding="utf-8")))
 
 
 def _in_jinja(text: str) -> set[str]:

@@ -60,7 +60,6 @@ ASK = {
     "flange_od": N_("Measure the diameter of the flange head."),
     "bolt_spacing": N_("Measure between the bolts, centre to centre, along the longer side."),
 }  # fmt: skip
-SENTENCES = (N_("{0} and {1} ({2}) {3}."),)  # how identify() puts a look-alike
 MEASURED = ("form", "diameter", "tpi", "pitch", "seat", "hex", "flange_od", "bolt_spacing")
 SHAPES = {"straight": N_("straight"), "elbow_45": N_("45° elbow"), "elbow_90": N_("90° elbow")}
 

@@ -37,3 +37,13 @@ LABELS = {
     **{f"end_a{field}": N_("End A") for field in _OF_AN_END},
     **{f"end_b{field}": N_("End B") for field in _OF_AN_END},
 }
+
+# Sentences of the library that are put together from pieces, so that no module holds them whole.
+SENTENCES = (
+    N_("{0} and {1} ({2}) {3}."),
+    N_("{0} at place {1}"),
+    N_("Forms are: {0}."),
+    N_("Sizes are {0}, ..."),
+    N_("not known: use the fitting maker's"),
+    N_('a length such as 1250, "1250 mm" or "49 1/4 in"'),
+)

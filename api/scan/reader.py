@@ -61,11 +61,12 @@ def manifest(request: Request) -> Response:
 def shell(request: Request) -> Response:
     """The page that a phone fills by itself when the network is gone."""
     lang = choose(request)
+    t = Translator(lang)
     return pages.page(
         request,
         "shell.html",
         keep=True,
-        title=Translator(lang)("Hose tag"),
+        title=t("Hose tag"),
         script=pages.script("offline.js"),
         tables=pages.script("tables.json"),
         words=pages.script(f"words-{lang}.json"),

@@ -1,0 +1,50 @@
+"""A store and an application of their own for each test of the public pages."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+from fastapi.testclient import TestClient
+
+from api.app import create_app
+from api.settings import Settings
+from tagger.spec import AssemblySpec
+from tagger.store import Assembly, Store
+from tagger.trade import assess
+
+SPEC: dict[str, Any] = {
+    "hose": {"standard": "SAE 100R2", "dash": 12, "lot": "H-2291"},
+    "end_a": {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel", "shape": "elbow_45"},
+    "end_b": {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel", "shape": "elbow_90", "drop_mm": 56},
+    "length_mm": 1250.0, "clocking_deg": 135, "max_temperature_c": 100, "fluid": "mineral_oil",
+    "covers": ["abrasion_sleeve"], "note": "boom cylinder, rod side",
+}  # fmt: skip
+
+
+@pytest.fixture
+def store(tmp_path: Path) -> Iterator[Store]:
+    with Store.open(f"sqlite:///{tmp_path}/tags.sqlite3") as opened:
+        yield opened
+
+
+@pytest.fixture
+def client(store: Store) -> TestClient:
+    settings = Settings(
+        base_url="https://tags.example.com",
+        shop_email="orders@example.com",
+        public_requests_per_minute=10_000,
+    )
+    return TestClient(create_app(settings, store=store), base_url="https://tags.example.com")
+
+
+@pytest.fixture
+def assembly(store: Store) -> Assembly:
+    return register(store)
+
+
+def register(store: Store, **changed: Any) -> Assembly:
+    spec = AssemblySpec.read(SPEC | changed)
+    return store.register(spec, assess(spec))[0]
