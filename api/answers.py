@@ -7,6 +7,7 @@ from starlette.responses import RedirectResponse, Response
 
 from api.bench.page import refused
 from api.identity import BadForm, NotAllowed, SignInNeeded, sign_in_address
+from api.rest import problem
 
 
 def sign_in_needed(request: Request, error: Exception) -> Response:
@@ -28,6 +29,7 @@ def bad_form(request: Request, error: Exception) -> Response:
 
 
 def install(app: FastAPI) -> None:
+    problem.install(app)
     app.add_exception_handler(SignInNeeded, sign_in_needed)
     app.add_exception_handler(NotAllowed, not_allowed)
     app.add_exception_handler(BadForm, bad_form)

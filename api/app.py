@@ -10,7 +10,7 @@ from fastapi import FastAPI
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from starlette.templating import Jinja2Templates
 
-from api import answers, assets, bench, rest, scan
+from api import answers, assets, bench, deliver, rest, scan
 from api.identity import hash_password
 from api.limits import Limiter, LimitPublic
 from api.security import SecurityHeaders
@@ -31,10 +31,14 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     """
     settings = settings or Settings.from_env()
     opened = store or Store.open(settings.database_url)
+    opened.announce, opened.mail_customers = deliver.targets(settings), bool(settings.smtp_url)
+    deliverer = deliver.Deliverer(opened, settings)
 
     @asynccontextmanager
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
+        deliverer.start()
         yield
+        deliverer.stop()
         if store is None:
             opened.close()
 

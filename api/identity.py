@@ -97,7 +97,7 @@ def at_least(role: Role) -> Callable[[Request], SignedIn]:
 
 async def own_form(request: Request) -> FormData:
     """The form just sent, once it is sure that our own page in this session sent it."""
-    form = await request.form(max_fields=500)
+    form = await request.form(max_fields=500, max_part_size=16_000_000)  # a list travels in one field
     person = who(request)
     given = request.headers.get("x-csrf") or form.get("csrf")
     if person is None:

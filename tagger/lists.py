@@ -45,13 +45,17 @@ def columns() -> tuple[str, ...]:
 
 def read_list(path: Path) -> list[ListedSpec]:
     """The rows of a .csv or .xlsx file. Raises SpecError with the problems of all rows at once."""
+    return read_rows(read_table(path))
+
+
+def read_table(path: Path) -> list[list[object]]:
+    """The cells of a .csv or .xlsx file as they are, the heading first. Raises SpecError."""
     try:
-        table = list(_xlsx_rows(path) if path.suffix.lower() == ".xlsx" else _csv_rows(path.read_bytes()))
+        return list(_xlsx_rows(path) if path.suffix.lower() == ".xlsx" else _csv_rows(path.read_bytes()))
     except OSError as error:
         raise SpecError(
             Problem("file", str(path), f"cannot be read: {error.strerror}", "Check the name.")
         ) from None
-    return read_rows(table)
 
 
 def read_rows(table: list[list[object]]) -> list[ListedSpec]:

@@ -3,12 +3,24 @@
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench import build, figures, find, orders, prints, record, shop, sign_in, starts, withdraw
+from api.bench import (
+    build,
+    figures,
+    find,
+    lists,
+    orders,
+    prints,
+    record,
+    shop,
+    sign_in,
+    starts,
+    withdraw,
+)
 from api.bench.page import go
 from api.identity import Builder
 
 router = APIRouter(include_in_schema=False)
-for part in (sign_in, build, starts, prints, record, find, orders, withdraw, shop, figures):
+for part in (sign_in, build, starts, prints, record, find, orders, withdraw, shop, figures, lists):
     router.include_router(part.router)
 
 

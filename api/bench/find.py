@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import secrets
-from collections.abc import Iterator
 from datetime import date
 from typing import Any
 
@@ -76,16 +75,6 @@ def find_page(request: Request, me: Builder) -> Response:
     )  # fmt: skip
 
 
-def _all(store: Store, wanted: Filter) -> Iterator[Assembly]:
-    after: str | None = None
-    while True:
-        page = store.find(wanted, limit=1000, after=after)
-        yield from page.assemblies
-        after = page.after
-        if after is None:
-            return
-
-
 @router.get("/find.{form}")
 def find_file(request: Request, me: Builder, form: str) -> Response:
     """Everything that meets the conditions, as CSV or XLSX."""
@@ -93,7 +82,7 @@ def find_file(request: Request, me: Builder, form: str) -> Response:
         wanted = filter_of(request.query_params)
     except TaggerError as error:
         return refused(request, 422, "Cannot be looked for", str(error))
-    rows = (table.row(item) for item in _all(store_of(request), wanted))
+    rows = (table.row(item) for item in store_of(request).every(wanted))
     headers = {
         "Content-Disposition": f'attachment; filename="assemblies.{form}"',
         "Cache-Control": "no-store",
@@ -111,7 +100,7 @@ def on_machine(store: Store, customer: str, machine: str) -> list[Assembly]:
     """What is on a machine now, by position: not what was replaced or taken off."""
     found = [
         item
-        for item in _all(store, Filter(machine=machine, customer=customer or None))
+        for item in store.every(Filter(machine=machine, customer=customer or None))
         if (item.machine or "").lower() == machine.lower()
         and (item.customer or "").lower() == customer.lower()
         and item.replaced_by is None

@@ -189,16 +189,17 @@ form.addEventListener("keydown", (event) => {
     event.preventDefault(); // Enter never registers by accident
     const text = keys.map((k) => k.key).join("");
     const quick = keys.length >= 6 && keys.at(-1).at - keys[0].at < 50 * keys.length;
-    const link = /^https?:\/\/\S+$/i.test(control.value.trim());
-    if (quick) scanned(text, control, keys[0].before);
-    else if (link || ("lot" in control.dataset && control.value)) scanned(control.value, control, link ? "" : control.value);
+    const link = /https?:\/\/\S+$/i.exec(control.value)?.[0];
+    if (link) scanned(link, control, control.value.slice(0, -link.length));
+    else if (quick) scanned(text, control, keys[0].before);
+    else if ("lot" in control.dataset && control.value) scanned(control.value, control, control.value);
     keys = [];
     return;
   }
   if (event.key.length !== 1 || event.ctrlKey || event.altKey) return;
-  const now = performance.now();
-  if (keys.length && now - keys.at(-1).at > 80) keys = [];
-  keys.push({ key: event.key, at: now, before: keys.length ? undefined : control.value });
+  // The event's own time: a busy page must not make a scanner look like a hand.
+  if (keys.length && event.timeStamp - keys.at(-1).at > 80) keys = [];
+  keys.push({ key: event.key, at: event.timeStamp, before: keys.length ? undefined : control.value });
 });
 
 show();

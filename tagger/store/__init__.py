@@ -14,6 +14,7 @@ from tagger.store.database import Database, default_url
 from tagger.store.figures import Figures, Totals
 from tagger.store.finding import Filter, Finding, Page
 from tagger.store.orders import Orders
+from tagger.store.outbox import Message, Target
 from tagger.store.people import People, Person, Role, SignedIn, Token
 from tagger.store.proving import CrimpMeasured, ProofTest, Proving
 from tagger.store.shop import CrimpValue, Recipe, Shop
@@ -64,6 +65,7 @@ __all__ = [
     "Event",
     "Filter",
     "Kind",
+    "Message",
     "OrderRequest",
     "OrderState",
     "OrderStep",
@@ -76,6 +78,7 @@ __all__ = [
     "Scope",
     "SignedIn",
     "Store",
+    "Target",
     "Token",
     "Totals",
     "Withdrawal",

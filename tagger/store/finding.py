@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
 
@@ -62,6 +63,16 @@ class Finding(Part):
             rows = rows[:limit]
             last = f"{rows[-1].registration_id}.{rows[-1].place}" if more else None
             return Page(tuple(values_of(session, rows)), last)
+
+    def every(self, wanted: Filter = Filter()) -> Iterator[Assembly]:
+        """All assemblies that meet every condition, newest first, read a part at a time."""
+        after: str | None = None
+        while True:
+            page = self.find(wanted, limit=1000, after=after)
+            yield from page.assemblies
+            after = page.after
+            if after is None:
+                return
 
     def count(self, wanted: Filter = Filter()) -> int:
         """How many assemblies meet every condition."""

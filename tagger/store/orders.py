@@ -4,27 +4,31 @@ from __future__ import annotations
 
 import secrets
 from collections.abc import Mapping
-from datetime import date, datetime
+from datetime import date
 from typing import Any
 
 from pydantic import ValidationError
-from sqlalchemy import insert, select
+from sqlalchemy import insert, select, tuple_
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.orm import Session
 
 from tagger.code.number import ALPHABET
 from tagger.errors import Problem, StoreError, problems_of
 from tagger.spec import AssemblySpec
-from tagger.store.base import Part, compact, fingerprint, in_chunks
+from tagger.store.base import compact, fingerprint, in_chunks
 from tagger.store.models import AssemblyRow, EventRow, OrderEventRow, OrderRow
+from tagger.store.outbox import Outbox, Target
 from tagger.store.values import Contact, Kind, OrderRequest, OrderState, OrderStep
 
 MAX_QUANTITY = 10_000
 MAX_CHANGES = 2000
 
 
-class Orders(Part):
-    """The part of the store that keeps what customers ask for."""
+class Orders(Outbox):
+    """The part of the store that keeps what customers ask for, and tells whoever is to know."""
+
+    mail_customers = False
+    """Whether a customer who gave an e-mail address is told of each step."""
 
     def request_order(
         self,
@@ -92,10 +96,18 @@ class Orders(Part):
         )  # fmt: skip
 
     def _step(self, session: Session, row: OrderRow, by: str | None, note: str | None) -> None:
-        session.add(
-            OrderEventRow(reference=row.reference, state=row.state, at=self.now(), by=by, note=_text(note))
-        )
+        now = self.now()
+        session.add(OrderEventRow(reference=row.reference, state=row.state, at=now, by=by, note=_text(note)))
         session.flush()
+        customer = row.contact.get("email")
+        also = [Target("email", customer)] if customer and self.mail_customers else []
+        body = {
+            "event": "order_request", "reference": row.reference, "state": row.state, "at": now.isoformat(),
+            "note": _text(note), "number": row.number, "quantity": row.quantity, "spec": row.spec,
+            "needed_by": row.needed_by.isoformat() if row.needed_by else None, "changes": row.changes,
+            "customer_reference": row.customer_reference, "contact": row.contact,
+        }  # fmt: skip
+        self.tell(session, body, also)
 
     def _tell_tag(self, session: Session, row: OrderRow) -> None:
         if row.number and session.get(AssemblyRow, row.number):
@@ -114,17 +126,22 @@ class Orders(Part):
         *,
         number: str | None = None,
         limit: int = 200,
-        before: datetime | None = None,
+        after: str | None = None,
     ) -> list[OrderRequest]:
-        """Order requests, newest first; of one state, or from one tag, when asked."""
-        query = select(OrderRow).order_by(OrderRow.created_at.desc(), OrderRow.reference).limit(limit)
+        """Order requests, newest first; of one state, or from one tag, when asked.
+
+        ``after``: the reference of the last one already seen.
+        """
+        query = select(OrderRow).order_by(OrderRow.created_at.desc(), OrderRow.reference.desc()).limit(limit)
         if state is not None:
             query = query.where(OrderRow.state == str(_state(state)))
         if number is not None:
             query = query.where(OrderRow.number == compact(number))
-        if before is not None:
-            query = query.where(OrderRow.created_at < before)
         with self.reading() as session:
+            if after is not None:
+                last = _row(session, after)
+                mark = tuple_(OrderRow.created_at, OrderRow.reference)
+                query = query.where(mark < tuple_(last.created_at, last.reference))
             return _values(session, list(session.scalars(query)))
 
     def set_order_state(

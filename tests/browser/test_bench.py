@@ -78,13 +78,18 @@ def test_from_a_blank_page_to_a_printed_tag_by_keyboard_in_40_keystrokes(bench: 
     expect(bench.get_by_text("Limited by")).to_be_visible()
     keys.press("Control+Enter")
     bench.wait_for_url("**/bench/run/*")
+    expect(bench.get_by_role("button", name="Print (PDF)")).to_be_focused()
     with bench.context.expect_page():
         keys.press("Enter")
     [made] = live.store.find(limit=1).assemblies
     assert live.store.count() == before + 1
     assert (made.spec.hose.standard, made.spec.hose.dash, made.spec.length_mm) == ("EN 853 2SN", 8, 1250)
     assert made.spec.end_a.connection is made.spec.end_b.connection is Connection.ORFS
-    assert (made.spec.end_a.shape, made.spec.end_b.shape, made.spec.end_b.drop_mm) == ("straight", "elbow_90", 56)
+    assert (made.spec.end_a.shape, made.spec.end_b.shape, made.spec.end_b.drop_mm) == (
+        "straight",
+        "elbow_90",
+        56,
+    )
     assert live.store.times_printed(made.number) == 1
     print(f"{keys.count} keystrokes plus the measurements")
     assert keys.count <= 40
@@ -161,6 +166,7 @@ def test_clocking_is_set_by_turning_the_drawing(bench: Page) -> None:
     bench.select_option("[name='end_a.shape']", "elbow_90")
     dial = bench.get_by_role("slider")
     expect(dial).to_be_visible()
+    dial.scroll_into_view_if_needed()
     box = dial.bounding_box()
     assert box is not None
     middle_x, middle_y = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
@@ -186,8 +192,12 @@ def test_the_page_answers_without_script_too(live: Live, open_page: OpenPage) ->
 
 
 def _pages(live: Live, page: Page) -> dict[str, str]:
-    number = _build_one(live, page, **{"customer": "Quarry North", "machine": "Loader 4", "position": "boom, rod side"})
-    order = live.store.request_order(number=number, quantity=2, contact={"name": "Bela", "phone": "1"}, key=f"axe {number}")
+    number = _build_one(
+        live, page, **{"customer": "Quarry North", "machine": "Loader 4", "position": "boom, rod side"}
+    )
+    order = live.store.request_order(
+        number=number, quantity=2, contact={"name": "Bela", "phone": "1"}, key=f"axe {number}"
+    )
     return {
         "build": "/bench/build",
         "build-from-tag": f"/bench/build?tag={number}",
@@ -210,9 +220,13 @@ def test_axe_finds_nothing(live: Live, open_page: OpenPage, size: dict[str, int]
         page.goto(live.url + address)
         page.wait_for_load_state("networkidle")
         found += _violations(page, name)
-        assert page.evaluate("document.documentElement.scrollWidth <= innerWidth"), f"{name} is wider than the screen"
+        assert page.evaluate("document.documentElement.scrollWidth <= innerWidth"), (
+            f"{name} is wider than the screen"
+        )
         if PICTURES:
-            page.screenshot(path=Path(PICTURES) / f"bench-{name}-{size['width']}-{scheme}.png", full_page=True)
+            page.screenshot(
+                path=Path(PICTURES) / f"bench-{name}-{size['width']}-{scheme}.png", full_page=True
+            )
     page.goto(f"{live.url}/bench/build")
     page.keyboard.press("Control+Enter")
     page.get_by_role("alert").wait_for()

@@ -1,0 +1,137 @@
+"""Lists in and out: a customer's spreadsheet is matched, run dry, and registered as a whole."""
+
+from __future__ import annotations
+
+import secrets
+from collections.abc import Iterator, Sequence
+from datetime import UTC, date, datetime
+
+from fastapi import APIRouter, Request
+from starlette.datastructures import FormData, UploadFile
+from starlette.responses import Response, StreamingResponse
+
+from api.bench import matching, table
+from api.bench.page import go, render, settings_of, store_of, tables_of
+from api.epcis import document_lines
+from api.everything import archive
+from api.identity import Counter, Manager, OwnForm
+from tagger import lists
+from tagger.errors import Problem, SpecError, TaggerError
+from tagger.store import Filter
+
+router = APIRouter()
+
+
+@router.get("/lists")
+def lists_page(request: Request, me: Counter) -> Response:
+    return _page(request)
+
+
+def _page(request: Request, problems: Sequence[Problem] = ()) -> Response:
+    waiting = store_of(request).count(Filter(printed=False))
+    return render(
+        request, "lists.html", title="Lists", here="/bench/lists", problems=problems, columns=lists.columns(),
+        status=422 if problems else 200, not_printed=waiting,
+    )  # fmt: skip
+
+
+@router.get("/lists/empty.{form}")
+def empty_list(request: Request, me: Counter, form: str) -> Response:
+    """A list with our columns and one example row."""
+    example = {
+        "hose.standard": "SAE 100R2", "hose.dash": 12, "end_a.connection": "sae_37_flare", "end_a.dash": 12,
+        "end_a.form": "female_swivel", "end_b.connection": "sae_37_flare", "end_b.dash": 12,
+        "end_b.form": "female_swivel", "end_b.shape": "elbow_90", "end_b.drop_mm": 56, "length_mm": 1250,
+        "quantity": 1,
+    }  # fmt: skip
+    names = lists.columns()
+    rows = [[example.get(name) for name in names]]
+    headers = {"Content-Disposition": f'attachment; filename="list.{form}"'}
+    if form == "xlsx":
+        return Response(table.xlsx(names, rows), media_type=table.SHEET, headers=headers)
+    return StreamingResponse(table.csv_lines(names, rows), media_type="text/csv", headers=headers)
+
+
+@router.post("/lists/read")
+def read_list(request: Request, me: Counter, form: OwnForm) -> Response:
+    """The file's columns beside ours, matched as far as that is plain."""
+    file = form.get("file")
+    if not isinstance(file, UploadFile) or not file.filename:
+        return _page(request, [Problem("file", None, "is missing", "Choose a .csv or .xlsx file.")])
+    try:
+        cells = matching.read(file.filename, file.file.read(matching.MAX_BYTES + 1))
+    except SpecError as error:
+        return _page(request, error.problems)
+    return _matching(request, file.filename, cells, matching.guess(cells[0]), secrets.token_urlsafe(12))
+
+
+def _matching(
+    request: Request,
+    name: str,
+    cells: matching.Cells,
+    match: list[str],
+    key: str,
+    dry: matching.Dry | None = None,
+) -> Response:
+    return render(
+        request, "match.html", title="Match the columns", here="/bench/lists", name=name, cells=cells, match=match,
+        packed=matching.pack(cells), columns=lists.columns(), key=key, dry=dry,
+        status=422 if dry and dry.problems else 200,
+    )  # fmt: skip
+
+
+@router.post("/lists/dry")
+def dry_run(request: Request, me: Counter, form: OwnForm) -> Response:
+    """Every problem with its row and cell, before anything is written."""
+    try:
+        cells, match = _sent(form)
+    except SpecError as error:
+        return _page(request, error.problems)
+    dry = matching.dry_run(cells, match, tables_of(request), date.today())
+    return _matching(request, str(form.get("name")), cells, match, str(form.get("key")), dry)
+
+
+@router.post("/lists/run")
+def run_list(request: Request, me: Counter, form: OwnForm) -> Response:
+    """Registers the whole list, or nothing of it; sent twice, it registers once."""
+    try:
+        cells, match = _sent(form)
+    except SpecError as error:
+        return _page(request, error.problems)
+    key, name = str(form.get("key")), str(form.get("name"))
+    dry = matching.dry_run(cells, match, tables_of(request), date.today())
+    if dry.problems:
+        return _matching(request, name, cells, match, key, dry)
+    try:
+        made = store_of(request).register_many(dry.rows, by=me.person.name, key=key)
+    except TaggerError as error:
+        return _page(request, error.problems)
+    return go(f"/bench/run/{made[0].run}?template={settings_of(request).label_template}")
+
+
+def _sent(form: FormData) -> tuple[matching.Cells, list[str]]:
+    cells = matching.unpack(str(form.get("cells") or ""))
+    known = {*lists.columns(), ""}
+    match = [str(value) if str(value) in known else "" for value in form.getlist("match")]
+    if not cells or len(match) != len(cells[0]):
+        raise SpecError(Problem("list", None, "was damaged on its way", "Upload the file again."))
+    return cells, match
+
+
+@router.get("/lists/everything.zip")
+def everything(request: Request, me: Manager) -> Response:
+    """All that is kept, as open formats."""
+    name = f"everything-{datetime.now(UTC):%Y%m%d-%H%M}.zip"
+    headers = {"Content-Disposition": f'attachment; filename="{name}"', "Cache-Control": "no-store"}
+    return StreamingResponse(archive(store_of(request)), media_type="application/zip", headers=headers)
+
+
+@router.get("/lists/epcis.json")
+def epcis(request: Request, me: Manager) -> Response:
+    """The history as EPCIS 2.0 events."""
+
+    def lines() -> Iterator[str]:
+        yield from document_lines(store_of(request), settings_of(request))
+
+    headers = {"Content-Disposition": 'attachment; filename="epcis.json"', "Cache-Control": "no-store"}
+    return StreamingResponse(lines(), media_type="application/ld+json", headers=headers)

@@ -1,0 +1,87 @@
+"""All that is kept, as open formats in one ZIP: JSON lines for programs, CSV for people."""
+
+from __future__ import annotations
+
+import json
+import tempfile
+import zipfile
+from collections.abc import Iterator
+from dataclasses import asdict
+from typing import Any
+
+from api.bench import table
+from tagger.store import Assembly, OrderRequest, Store
+
+_READ_ME = """Everything kept in the tag system, as open formats (UTF-8).
+
+assemblies.jsonl   one assembly a line: number, spec, what the tables said then, what the tag says
+assemblies.csv     the same as a table; its spec columns can be read in again as a list
+events.jsonl       the history, oldest first
+orders.jsonl       order requests with their steps
+withdrawals.jsonl  withdrawals, those that hold and those that were lifted
+
+A tag's digits can be read without this system: its README tells the layout bit by bit.
+"""
+
+
+def archive(store: Store) -> Iterator[bytes]:
+    """The ZIP, a piece at a time; made on disk first, so that it is whole."""
+    with tempfile.TemporaryFile() as file:
+        with zipfile.ZipFile(file, "w", zipfile.ZIP_DEFLATED) as whole:
+            whole.writestr("README.txt", _READ_ME)
+            _lines(whole, "assemblies.jsonl", (assembly(item) for item in store.every()))
+            with whole.open("assemblies.csv", "w", force_zip64=True) as out:
+                for part in table.csv_lines(table.heading(), (table.row(item) for item in store.every())):
+                    out.write(part)
+            _lines(whole, "events.jsonl", _events(store))
+            _lines(whole, "orders.jsonl", (order(item) for item in store.orders(limit=10_000_000)))
+            _lines(whole, "withdrawals.jsonl", (asdict(item) for item in store.withdrawals()))
+        file.seek(0)
+        while part := file.read(1 << 16):
+            yield part
+
+
+def _lines(whole: zipfile.ZipFile, name: str, values: Iterator[dict[str, Any]]) -> None:
+    with whole.open(name, "w", force_zip64=True) as out:
+        for value in values:
+            out.write(json.dumps(value, default=str, ensure_ascii=False).encode() + b"\n")
+
+
+def _events(store: Store) -> Iterator[dict[str, Any]]:
+    after = 0
+    while events := store.events(after=after, limit=1000):
+        yield from (asdict(event) for event in events)
+        after = events[-1].id
+
+
+def assembly(item: Assembly) -> dict[str, Any]:
+    """One assembly as plain JSON values."""
+    return {
+        "number": item.number,
+        "spec": item.spec.as_dict(),
+        "assessment": item.assessment.model_dump(mode="json"),
+        "content": item.content.model_dump(mode="json", exclude_none=True),
+        "digits": item.digits,
+        "built_on": item.built_on.isoformat() if item.built_on else None,
+        "customer": item.customer,
+        "machine": item.machine,
+        "position": item.position,
+        "replaces": item.replaces,
+        "replaced_by": item.replaced_by,
+        "order_reference": item.order_reference,
+        "withdrawals": [asdict(withdrawal) for withdrawal in item.withdrawals],
+        "registered_by": item.registered_by,
+        "created_at": item.created_at.isoformat(),
+        "run": item.run,
+        "place": item.place,
+    }
+
+
+def order(item: OrderRequest) -> dict[str, Any]:
+    """One order request as plain JSON values."""
+    return {
+        **{k: v for k, v in vars(item).items() if k not in ("spec", "contact", "steps")},
+        "spec": item.spec.as_dict(),
+        "contact": item.contact.model_dump(),
+        "steps": [asdict(step) for step in item.steps],
+    }

@@ -1,0 +1,78 @@
+"""Counts, exports, and the description of the API itself."""
+
+from __future__ import annotations
+
+from datetime import UTC, date, datetime
+from typing import Annotated, Any
+
+from fastapi import APIRouter, Query, Request
+from starlette.responses import Response, StreamingResponse
+
+from api.epcis import document_lines
+from api.everything import archive
+from api.rest.problem import RESPONSES
+from api.rest.shared import Answer, AsManager, EventOut, TheStore
+from tagger.store import Kind
+
+router = APIRouter(responses=RESPONSES)
+
+
+class TotalsOut(Answer):
+    since: date
+    registered: int
+    printed: int
+    reprints: int
+    scans: int
+    orders: int
+    orders_from_tags: int
+
+
+@router.get("/totals", tags=["figures"], summary="Counts since a day")
+def totals(store: TheStore, token: AsManager, since: date) -> TotalsOut:
+    start = datetime(since.year, since.month, since.day, tzinfo=UTC)
+    return TotalsOut(since=since, **vars(store.totals(start)))
+
+
+@router.get("/events", tags=["exports"], summary="The history of all tags, oldest first")
+def events(
+    store: TheStore,
+    token: AsManager,
+    kind: Kind | None = None,
+    since: datetime | None = None,
+    after: Annotated[int, Query(ge=0, description="The id of the last one you have.")] = 0,
+    limit: Annotated[int, Query(ge=1, le=1000)] = 500,
+) -> list[EventOut]:
+    return [EventOut.of(e) for e in store.events(kind=kind, since=since, after=after, limit=limit)]
+
+
+@router.get(
+    "/epcis", tags=["exports"], summary="The history as one EPCIS 2.0 document", response_class=Response
+)
+def epcis(request: Request, store: TheStore, token: AsManager, after: int = 0) -> Response:
+    lines = document_lines(store, request.app.state.settings, after=after)
+    return StreamingResponse(lines, media_type="application/ld+json")
+
+
+@router.get(
+    "/everything.zip", tags=["exports"], summary="All that is kept, as open formats", response_class=Response
+)
+def everything(store: TheStore, token: AsManager) -> Response:
+    return StreamingResponse(archive(store), media_type="application/zip")
+
+
+@router.get("/docs", include_in_schema=False)
+def docs(request: Request) -> Response:
+    """The routes in words; the same as openapi.json says to programs."""
+    described: dict[str, Any] = request.app.openapi()
+    routes = [
+        (method.upper(), path, about.get("summary", ""), [p["name"] for p in about.get("parameters", [])])
+        for path, methods in described["paths"].items()
+        for method, about in methods.items()
+        if path.startswith("/api/")
+    ]
+    response: Response = request.app.state.templates.TemplateResponse(
+        request,
+        "bench/api.html",
+        {"title": "JSON API", "routes": routes, "me": None, "problems": [], "note": "", "narrow": False},
+    )
+    return response

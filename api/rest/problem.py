@@ -1,0 +1,121 @@
+"""Errors as application/problem+json (RFC 9457), with the problems of every field."""
+
+from __future__ import annotations
+
+from http import HTTPStatus
+from typing import Any
+
+from fastapi import FastAPI, Request
+from fastapi.exception_handlers import http_exception_handler, request_validation_exception_handler
+from fastapi.exceptions import RequestValidationError
+from pydantic import BaseModel
+from starlette.exceptions import HTTPException
+from starlette.responses import JSONResponse, Response
+
+from tagger.errors import NumberError, Problem, StoreError, TaggerError
+
+BASE = "/api/v1"
+
+
+class FieldProblem(BaseModel):
+    """One thing wrong: the field, what was given, why it is wrong, and what to do."""
+
+    field: str
+    value: Any = None
+    why: str
+    mend: str = ""
+
+
+class ProblemDetails(BaseModel):
+    """RFC 9457, with ``problems`` beside its members."""
+
+    type: str = "about:blank"
+    title: str
+    status: int
+    detail: str
+    problems: list[FieldProblem] = []
+
+
+class NotThere(TaggerError):
+    """Something asked for by its address is not there."""
+
+
+class NoToken(Exception):
+    """No token, or one that is not known or revoked."""
+
+
+class RoleTooLow(Exception):
+    """The token's role does not reach."""
+
+
+RESPONSES: dict[int | str, dict[str, Any]] = {
+    code: {"model": ProblemDetails, "description": words, "content": {"application/problem+json": {}}}
+    for code, words in {
+        401: "No token, or one that is not known here.",
+        403: "The token's role may not do this.",
+        404: "Not there.",
+        422: "Refused, with every problem named.",
+    }.items()
+}
+
+
+def answer(
+    status: int, detail: str, problems: list[Problem] | None = None, headers: dict[str, str] | None = None
+) -> JSONResponse:
+    body = ProblemDetails(
+        title=HTTPStatus(status).phrase, status=status, detail=detail,
+        problems=[FieldProblem.model_validate(problem.as_dict()) for problem in problems or []],
+    )  # fmt: skip
+    return JSONResponse(body.model_dump(), status, headers, "application/problem+json")
+
+
+def install(app: FastAPI) -> None:
+    """From now on everything under /api/v1 answers errors in this form."""
+    app.add_exception_handler(TaggerError, _refused)
+    app.add_exception_handler(NoToken, _no_token)
+    app.add_exception_handler(RoleTooLow, _role_too_low)
+    app.add_exception_handler(RequestValidationError, _not_valid)
+    app.add_exception_handler(HTTPException, _http)
+
+
+def _refused(request: Request, error: Exception) -> Response:
+    if not isinstance(error, TaggerError):
+        raise error
+    used = any("used before" in problem.why for problem in error.problems)
+    status = 404 if isinstance(error, NotThere) else 409 if used and isinstance(error, StoreError) else 422
+    return answer(status, str(error), list(error.problems))
+
+
+def _no_token(request: Request, error: Exception) -> Response:
+    return answer(
+        401, "Send a device's token: Authorization: Bearer ...", headers={"WWW-Authenticate": "Bearer"}
+    )
+
+
+def _role_too_low(request: Request, error: Exception) -> Response:
+    return answer(403, f"This needs a token of the role {error}.")
+
+
+async def _not_valid(request: Request, error: Exception) -> Response:
+    if not isinstance(error, RequestValidationError):
+        raise error
+    if not request.url.path.startswith(BASE):
+        return await request_validation_exception_handler(request, error)
+    problems = [
+        Problem(".".join(str(part) for part in item["loc"][1:]) or "body", None, str(item["msg"]))
+        for item in error.errors()
+    ]
+    return answer(422, "The request cannot be read.", problems)
+
+
+async def _http(request: Request, error: Exception) -> Response:
+    if not isinstance(error, HTTPException):
+        raise error
+    if not request.url.path.startswith(BASE):
+        return await http_exception_handler(request, error)
+    return answer(error.status_code, str(error.detail), headers=dict(error.headers or {}))
+
+
+def there(error: TaggerError) -> TaggerError:
+    """The error of something looked up by its address: not there, unless its number has a slip in it."""
+    return error if isinstance(error, NumberError) else NotThere(error.problems)

@@ -1,0 +1,202 @@
+"""What the JSON API's routes share: who asks, the store, and the shapes of the answers."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date, datetime
+from typing import Annotated, Any
+
+from fastapi import Depends, Header, Request
+from pydantic import BaseModel, ConfigDict, Field
+
+from api.identity import device
+from api.rest.problem import NoToken, RoleTooLow
+from tagger.code import link
+from tagger.code import number as tag_number
+from tagger.spec import AssemblySpec
+from tagger.store import Assembly, Event, OrderRequest, Role, Store, Token, Withdrawal
+from tagger.trade.assessment import Assessment
+
+EXAMPLE_SPEC = {
+    "hose": {"standard": "SAE 100R2", "dash": 12, "lot": "H-2291"},
+    "end_a": {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel"},
+    "end_b": {
+        "connection": "sae_37_flare",
+        "dash": 12,
+        "form": "female_swivel",
+        "shape": "elbow_90",
+        "drop_mm": 56,
+    },
+    "length_mm": 1250,
+    "length_basis": "sealing_face",
+    "note": "boom cylinder, rod side",
+}
+
+
+def _needs(role: Role) -> Callable[[Request], Token]:
+    def needed(request: Request) -> Token:
+        token = device(request)
+        if token is None:
+            raise NoToken
+        if not token.role.may(role):
+            raise RoleTooLow(role)
+        return token
+
+    return needed
+
+
+def _store(request: Request) -> Store:
+    store: Store = request.app.state.store
+    return store
+
+
+AsBuilder = Annotated[Token, Depends(_needs(Role.BUILDER))]
+AsCounter = Annotated[Token, Depends(_needs(Role.COUNTER))]
+AsManager = Annotated[Token, Depends(_needs(Role.MANAGER))]
+TheStore = Annotated[Store, Depends(_store)]
+IdempotencyKey = Annotated[
+    str | None,
+    Header(
+        alias="Idempotency-Key",
+        max_length=80,
+        description="The same key again: the same answer, nothing twice.",
+    ),
+]
+
+
+class Answer(BaseModel):
+    model_config = ConfigDict(frozen=True)
+
+
+class WithdrawalOut(Answer):
+    id: int
+    scope: str
+    value: str
+    reason: str
+    at: datetime
+    by: str | None
+    lifted_at: datetime | None
+    lifted_by: str | None
+    lifted_why: str | None
+
+    @classmethod
+    def of(cls, item: Withdrawal) -> WithdrawalOut:
+        return cls(**vars(item))
+
+
+class AssemblyOut(Answer):
+    """One registered assembly. ``number`` as it is shown; ``link`` is what its QR code holds."""
+
+    number: str
+    link: str
+    spec: dict[str, Any]
+    working_pressure_bar: float | None
+    assessment: Assessment
+    built_on: date | None
+    customer: str | None
+    machine: str | None
+    position: str | None
+    replaces: str | None
+    replaced_by: str | None
+    order_reference: str | None
+    withdrawals: list[WithdrawalOut]
+    registered_by: str | None
+    created_at: datetime
+    run: int
+    place: int
+
+    @classmethod
+    def of(cls, item: Assembly, request: Request) -> AssemblyOut:
+        settings = request.app.state.settings
+        same = (
+            "assessment",
+            "built_on",
+            "customer",
+            "machine",
+            "position",
+            "order_reference",
+            "registered_by",
+            "created_at",
+            "run",
+            "place",
+        )
+        values: dict[str, Any] = {name: getattr(item, name) for name in same}
+        for name in ("number", "replaces", "replaced_by"):
+            values[name] = tag_number.format(number) if (number := getattr(item, name)) else None
+        values["link"] = link.build(
+            settings.base_url, item.number, item.digits, gs1_prefix=settings.gs1_prefix or None
+        )
+        values["spec"], values["working_pressure_bar"] = (
+            item.spec.as_dict(),
+            item.content.working_pressure_bar,
+        )
+        values["withdrawals"] = [WithdrawalOut.of(withdrawal) for withdrawal in item.withdrawals]
+        return cls(**values)
+
+
+class EventOut(Answer):
+    id: int
+    number: str
+    kind: str
+    at: datetime
+    by: str | None
+    data: dict[str, Any]
+
+    @classmethod
+    def of(cls, item: Event) -> EventOut:
+        return cls(**{**vars(item), "number": tag_number.format(item.number)})
+
+
+class StepOut(Answer):
+    state: str
+    at: datetime
+    by: str | None
+    note: str | None
+
+
+class OrderOut(Answer):
+    reference: str
+    number: str | None
+    spec: dict[str, Any]
+    quantity: int
+    needed_by: date | None
+    customer_reference: str | None
+    contact: dict[str, str]
+    changes: str | None
+    state: str
+    created_at: datetime
+    steps: list[StepOut]
+    built: list[str]
+
+    @classmethod
+    def of(cls, item: OrderRequest) -> OrderOut:
+        return cls(
+            **{
+                k: v
+                for k, v in vars(item).items()
+                if k not in ("number", "spec", "contact", "steps", "built")
+            },
+            number=tag_number.format(item.number) if item.number else None,
+            spec=item.spec.as_dict(),
+            contact=item.contact.model_dump(),
+            steps=[StepOut(**vars(step)) for step in item.steps],
+            built=[tag_number.format(number) for number in item.built],
+        )
+
+
+class Request_(BaseModel):
+    """What a caller sends; unknown fields are refused by name."""
+
+    model_config = ConfigDict(extra="forbid", str_strip_whitespace=True)
+
+
+SpecIn = Annotated[
+    dict[str, Any],
+    Field(description="A spec: `tagger schema` prints its JSON Schema; lengths, pressures and temperatures "
+                      "also take a text with a unit.", examples=[EXAMPLE_SPEC]),
+]  # fmt: skip
+
+
+def spec_of(given: dict[str, Any]) -> AssemblySpec:
+    """Raises SpecError naming every field that is wrong."""
+    return AssemblySpec.read(given)

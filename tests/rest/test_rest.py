@@ -1,0 +1,185 @@
+"""The JSON API: everything the bench does, with problems in words and nothing done twice."""
+
+from __future__ import annotations
+
+import io
+import json
+import zipfile
+from collections.abc import Callable
+
+import httpx
+import pytest
+
+from api.rest.shared import EXAMPLE_SPEC
+from tagger.code import link, payload
+from tagger.spec import AssemblySpec
+from tagger.store import Kind, Role, Store
+
+BODY = {"spec": EXAMPLE_SPEC, "count": 2, "customer": "Quarry North", "machine": "Loader 4"}
+
+
+def _number(api: httpx.Client) -> str:
+    number: str = api.post("/assemblies", json={**BODY, "count": 1}).json()["numbers"][0]
+    return number
+
+
+def test_check_answers_with_the_assessment_and_registers_nothing(api: httpx.Client, store: Store) -> None:
+    answer = api.post("/check", json=EXAMPLE_SPEC)
+    assert answer.status_code == 200
+    assert answer.json()["working_pressure"]["limited_by"] == "hose"
+    assert store.count() == 0
+
+
+def test_register_answers_with_numbers_and_links_that_decode(api: httpx.Client) -> None:
+    answer = api.post("/assemblies", json=BODY)
+    assert answer.status_code == 201
+    numbers = answer.json()["numbers"]
+    assert len(numbers) == 2
+    one = api.get(f"/assemblies/{numbers[0].lower()}").json()
+    assert one["spec"] == AssemblySpec.read(EXAMPLE_SPEC).as_dict()
+    scanned = link.parse(one["link"])
+    assert scanned.digits is not None
+    assert payload.decode(scanned.digits).spec == AssemblySpec.read(EXAMPLE_SPEC).carried()
+
+
+def test_the_same_idempotency_key_registers_once(api: httpx.Client, store: Store) -> None:
+    headers = {"Idempotency-Key": "job-1"}
+    first = api.post("/assemblies", json=BODY, headers=headers)
+    again = api.post("/assemblies", json=BODY, headers=headers)
+    assert first.json() == again.json()
+    assert store.count() == 2
+    other = api.post("/assemblies", json={**BODY, "count": 3}, headers=headers)
+    assert other.status_code == 409
+    assert store.count() == 2
+
+
+def test_problems_come_as_problem_json_with_every_field(api: httpx.Client) -> None:
+    wrong = {**EXAMPLE_SPEC, "length_mm": "long", "colour": "red"}
+    answer = api.post("/assemblies", json={"spec": wrong})
+    assert answer.status_code == 422
+    assert answer.headers["content-type"] == "application/problem+json"
+    problems = {problem["field"]: problem for problem in answer.json()["problems"]}
+    assert problems.keys() == {"length_mm", "colour"}
+    assert problems["length_mm"]["value"] == "long" and problems["length_mm"]["mend"]
+
+
+@pytest.mark.parametrize(
+    ("method", "path", "body", "status"),
+    [
+        ("GET", "/assemblies/0000000000Z", None, 422),
+        ("GET", "/assemblies/00000000001", None, 404),
+        ("GET", "/orders/R-NONE", None, 404),
+        ("GET", "/withdrawals/9", None, 404),
+        ("GET", "/assemblies?limit=0", None, 422),
+        ("POST", "/assemblies", {"spec": EXAMPLE_SPEC, "colour": "red"}, 422),
+        ("GET", "/nothing", None, 404),
+        ("DELETE", "/assemblies", None, 405),
+    ],
+)
+def test_every_error_is_problem_json(
+    api: httpx.Client, method: str, path: str, body: object, status: int
+) -> None:
+    answer = api.request(method, path, json=body)
+    assert answer.status_code == status
+    assert answer.headers["content-type"] == "application/problem+json"
+    assert answer.json()["status"] == status
+
+
+def test_tokens_and_roles_hold(url: str, device: Callable[[Role], httpx.Client], store: Store) -> None:
+    assert httpx.get(f"{url}/api/v1/assemblies").status_code == 401
+    assert (
+        httpx.get(f"{url}/api/v1/assemblies", headers={"Authorization": "Bearer tag_no"}).status_code == 401
+    )
+    builder = device(Role.BUILDER)
+    assert builder.get("/assemblies").status_code == 200
+    assert builder.post("/withdrawals", json={"reason": "x", "hose_lot": "H"}).status_code == 403
+    assert builder.get("/everything.zip").status_code == 403
+    store.revoke_token(store.tokens()[0].id)
+    assert builder.get("/assemblies").status_code == 401
+
+
+def test_a_run_is_all_or_nothing(api: httpx.Client, store: Store) -> None:
+    bad = {"spec": {**EXAMPLE_SPEC, "length_mm": 3}}
+    answer = api.post("/runs", json={"rows": [BODY, bad, BODY]})
+    assert answer.status_code == 422
+    assert [p["field"] for p in answer.json()["problems"]] == ["rows.2.length_mm"]
+    assert store.count() == 0
+    assert len(api.post("/runs", json={"rows": [BODY, BODY]}).json()["numbers"]) == 4
+
+
+def test_pages_hold_every_assembly_once(api: httpx.Client) -> None:
+    for _ in range(3):
+        api.post("/assemblies", json={**BODY, "count": 3})
+    seen, after = [], ""
+    while True:
+        page = api.get(
+            "/assemblies", params={"limit": 4, "customer": "quarry", **({"after": after} if after else {})}
+        ).json()
+        seen += [a["number"] for a in page["assemblies"]]
+        after = page["after"]
+        if after is None:
+            break
+    assert len(seen) == len(set(seen)) == 9
+
+
+def test_proving_blocks_and_unblocks_printing(api: httpx.Client, store: Store) -> None:
+    number = _number(api)
+    test = {"pressure_bar": 345, "hold_s": 60, "medium": "water", "passed": False, "tester": "Bela"}
+    assert api.post(f"/assemblies/{number}/proof-tests", json=test).status_code == 201
+    assert api.post("/prints", json={"numbers": [number]}).status_code == 422
+    api.post(f"/assemblies/{number}/proof-tests", json={**test, "passed": True})
+    printed = api.post("/prints", json={"numbers": [number]})
+    assert printed.content.startswith(b"%PDF")
+    assert store.times_printed(number) == 1
+    assert api.get(f"/assemblies/{number}/tag.png").content.startswith(b"\x89PNG")
+    assert store.times_printed(number) == 1, "looking is not printing"
+    kinds = [event["kind"] for event in api.get(f"/assemblies/{number}/history").json()]
+    assert kinds == ["registered", "proof_tested", "proof_tested", "printed"]
+
+
+def test_orders_and_withdrawals_go_their_way(api: httpx.Client) -> None:
+    number = _number(api)
+    order = api.post("/orders", json={"number": number, "quantity": 2, "contact": {"phone": "1"}}).json()
+    moved = api.post(f"/orders/{order['reference']}/steps", json={"state": "accepted"}).json()
+    assert [step["state"] for step in moved["steps"]] == ["received", "accepted"]
+    assert [o["reference"] for o in api.get("/orders", params={"state": "accepted"}).json()] == [
+        order["reference"]
+    ]
+    assert api.get("/orders", params={"after": order["reference"]}).json() == []
+    done = api.post("/withdrawals", json={"reason": "cover blisters", "hose_lot": "h-2291"}).json()
+    assert done["affected"] == [number]
+    assert api.get(f"/assemblies/{number}").json()["withdrawals"][0]["reason"] == "cover blisters"
+    lifted = api.post(f"/withdrawals/{done['withdrawal']['id']}/lift", json={"reason": "tested again"}).json()
+    assert lifted["withdrawal"]["lifted_why"] == "tested again"
+
+
+def test_the_description_has_every_route_with_a_summary(api: httpx.Client) -> None:
+    described = api.get("/openapi.json").json()
+    routes = [
+        (path, verb, about) for path, verbs in described["paths"].items() for verb, about in verbs.items()
+    ]
+    assert len(routes) >= 20
+    assert all(path.startswith("/api/v1/") for path, _, _ in routes)
+    assert [r[:2] for r in routes if not r[2].get("summary")] == []
+    assert "Idempotency-Key" in json.dumps(described)
+    page = api.get("/docs").text
+    assert all(path in page for path, _, _ in routes)
+
+
+def test_everything_comes_as_open_formats(api: httpx.Client, store: Store) -> None:
+    number = _number(api)
+    with zipfile.ZipFile(io.BytesIO(api.get("/everything.zip").content)) as whole:
+        assert whole.testzip() is None
+        [one] = [json.loads(line) for line in whole.read("assemblies.jsonl").splitlines()]
+        assert AssemblySpec.read(one["spec"]) == store.assembly(number).spec
+        events = [json.loads(line) for line in whole.read("events.jsonl").splitlines()]
+        assert [event["kind"] for event in events] == [Kind.REGISTERED]
+        assert {"README.txt", "assemblies.csv", "orders.jsonl", "withdrawals.jsonl"} <= set(whole.namelist())
+
+
+def test_events_are_read_on_from_the_last_one(api: httpx.Client) -> None:
+    _number(api)
+    first = api.get("/events", params={"limit": 1}).json()
+    _number(api)
+    more = api.get("/events", params={"after": first[-1]["id"]}).json()
+    assert [e["kind"] for e in more] == ["registered"]
