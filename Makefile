@@ -43,8 +43,8 @@ $(READY): pyproject.toml
 	  { echo "Python 3.11 or newer is needed; $(PYTHON) is $$($(PYTHON) -V 2>&1). Try: make PYTHON=python3.12 ..."; exit 1; }
 	@$(PYTHON) -m venv $(VENV) || \
 	  { echo "The venv module is missing. On Debian: apt-get install python3-venv"; exit 1; }
-	$(BIN)/python -m pip install --quiet --upgrade pip
-	$(BIN)/python -m pip install --quiet --editable '.[dev]'
+	$(BIN)/python -m pip install -qq --upgrade pip
+	$(BIN)/python -m pip install -qq --editable '.[dev]'
 	@touch $@
 
 $(SYSTEM): tests/system-packages.sh

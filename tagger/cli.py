@@ -14,8 +14,7 @@ from tagger import __version__, commands
 from tagger.commands import Answer
 from tagger.errors import TaggerError
 from tagger.spec import Form
-
-SEATS = ("24", "30", "37", "45", "60", "face", "boss", "flat", "taper")
+from tagger.trade.measurements import CONES, SEATS
 
 
 def main(argv: Sequence[str] | None = None) -> int:
@@ -68,6 +67,7 @@ def _parser() -> argparse.ArgumentParser:
         one.add_argument(option, metavar="LENGTH", help=f'{about}: 27, "27 mm" or "1 1/16 in"')
     one.add_argument("--tpi", help="threads per inch")
     one.add_argument("--seat", help=f"one of: {', '.join(SEATS)}")
+    one.add_argument("--cone", help=f"where the sealing cone is: {' or '.join(CONES)}")
 
     one = command(
         "check", commands.check, "Rating, limits, tolerances, tightening, warnings; registers nothing."

@@ -21,6 +21,7 @@ if TYPE_CHECKING:  # each command loads only what it needs: `tagger schema` open
     from tagger.printing.tag import Tag
     from tagger.printing.template import Template
     from tagger.store import Assembly, Registration, Store
+    from tagger.trade.tables import Tables
 
 Answer = tuple[dict[str, Any], str]  # the --json answer, and the same for people
 LOCAL_ADDRESS = "http://127.0.0.1:8000"
@@ -40,11 +41,13 @@ def identify(a: argparse.Namespace) -> Answer:
             tpi=a.tpi,
             pitch=a.pitch,
             seat=a.seat,
+            cone=a.cone,
             hex=a.hex,
             tube_od=a.tube_od,
             flange_od=a.flange_od,
             bolt_spacing=a.bolt_spacing,
-        )
+        ),
+        _shop_tables(),
     )
     return report.identification(found), report.identification_text(found)
 
@@ -53,22 +56,23 @@ def check(a: argparse.Namespace) -> Answer:
     from tagger.trade import assess, report
 
     spec = _read_spec(a.spec)
-    found = assess(spec, length_bands=a.length_bands)
+    found = assess(spec, _shop_tables(), length_bands=a.length_bands)
     return report.assessment(found), report.assessment_text(spec, found)
 
 
 def compare(a: argparse.Namespace) -> Answer:
     from tagger.trade import likeforlike, report
 
-    found = likeforlike.compare(_spec_or_tag(a.a), _spec_or_tag(a.b))
+    found = likeforlike.compare(_spec_or_tag(a.a), _spec_or_tag(a.b), _shop_tables())
     return report.comparison(found), report.comparison_text(found)
 
 
 def tables(_: argparse.Namespace) -> Answer:
     from tagger.trade import validate
 
-    findings = validate.findings()
-    text = "\n".join(findings) or f"The tables hold together: {validate.summary()}."
+    tables = _shop_tables()
+    findings = validate.findings(tables)
+    text = "\n".join(findings) or f"The tables hold together: {validate.summary(tables)}."
     return {"ok": not findings, "findings": findings}, text
 
 
@@ -85,7 +89,7 @@ def register(a: argparse.Namespace) -> Answer:
     from tagger.trade import assess
 
     spec = _read_spec(a.spec)
-    found = assess(spec)
+    found = assess(spec, _shop_tables())
     with _store() as store:
         made = store.register(
             spec,
@@ -127,11 +131,12 @@ def run(a: argparse.Namespace) -> Answer:
     from tagger.trade import assess
 
     template = _template(a.template, a.languages)
+    tables = _shop_tables()
     rows: list[Registration] = []
     problems: list[Problem] = []
     for listed in lists.read_list(a.list):
         try:
-            found = assess(listed.spec)
+            found = assess(listed.spec, tables)
         except TradeError as error:
             problems += error.within(f"row {listed.row}").problems
             continue
@@ -337,6 +342,14 @@ def _store() -> Store:
     from tagger.store import Store
 
     return Store.open()
+
+
+def _shop_tables() -> Tables | None:
+    """The tables with a shop's own rows, where it has any; None for ours alone."""
+    from tagger.trade.tables import Tables
+
+    folder = os.environ.get("TAGGER_TABLES_DIR")
+    return Tables.load(folder) if folder else None
 
 
 def _base_url() -> str:
