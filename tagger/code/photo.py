@@ -10,7 +10,7 @@ from PIL import Image, ImageOps
 from tagger.code import link
 from tagger.errors import LinkError, Problem
 
-_FORMATS = (zxingcpp.BarcodeFormat.QRCode, zxingcpp.BarcodeFormat.Code128)
+_FORMATS = zxingcpp.BarcodeFormats((zxingcpp.BarcodeFormat.QRCode, zxingcpp.BarcodeFormat.Code128))
 _LONG_SIDE = 1600  # px; phones take larger photos than a symbol needs
 
 
