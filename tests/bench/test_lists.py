@@ -1,0 +1,227 @@
+"""Lists in: matched, run dry, registered whole; also when the machine dies in between."""
+
+from __future__ import annotations
+
+import contextlib
+import csv
+import datetime
+import html
+import io
+import os
+import re
+import signal
+import socket
+import subprocess
+import sys
+import threading
+import time
+from pathlib import Path
+
+import httpx
+import openpyxl
+import pytest
+
+from api.bench import matching
+from tagger.errors import SpecError
+from tagger.store import Filter, Role, Store
+from tests.bench.served import Bench
+
+ROOT = Path(__file__).parents[2]
+HEADING = [
+    "Hose type",
+    "Dash",
+    "End A",
+    "end_a.dash",
+    "end_a.form",
+    "End B",
+    "end_b.dash",
+    "end_b.form",
+    "OAL",
+    "Qty",
+    "Machine",
+    "Colour",
+]
+GOOD = [
+    "R2",
+    12,
+    "sae_37_flare",
+    12,
+    "female_swivel",
+    "sae_37_flare",
+    12,
+    "female_swivel",
+    1250,
+    1,
+    "Loader 4",
+    "red",
+]
+
+
+def _xlsx(*rows: list[object]) -> bytes:
+    book = openpyxl.Workbook()
+    for row in (HEADING, *rows):
+        book.active.append(row)
+    out = io.BytesIO()
+    book.save(out)
+    return out.getvalue()
+
+
+def _field(page: str, name: str) -> str:
+    found = re.search(f'name="{name}" value="([^"]*)"', page)
+    assert found is not None, name
+    return html.unescape(found[1])
+
+
+def _upload(bench: Bench, data: bytes, name: str = "order.xlsx") -> tuple[str, dict[str, object]]:
+    """The matching page, and the form as it would be sent on."""
+    page = bench.post("/bench/lists/read", data={"csrf": bench.csrf}, files={"file": (name, data)})
+    assert page.status_code == 200, page.text
+    return page.text, _form(page.text)
+
+
+def _form(page: str) -> dict[str, object]:
+    selects = re.findall(r'<select name="match".*?</select>', page, re.DOTALL)
+    chosen = [re.search(r"<option selected>([^<]*)<", select) for select in selects]
+    form: dict[str, object] = {name: _field(page, name) for name in ("key", "name", "cells")}
+    form["match"] = [found[1] if found else "" for found in chosen]
+    return form
+
+
+def test_plain_columns_are_matched_and_others_left_out(bench: Bench) -> None:
+    _, form = _upload(bench, _xlsx(GOOD))
+    assert form["match"] == [
+        "hose.standard", "hose.dash", "end_a.connection", "end_a.dash", "end_a.form", "end_b.connection",
+        "end_b.dash", "end_b.form", "length_mm", "quantity", "machine", "",
+    ]  # fmt: skip
+
+
+def test_a_dry_run_names_every_problem_by_cell_and_writes_nothing(bench: Bench, store: Store) -> None:
+    bad_length, bad_dash, bad_end = [*GOOD], [*GOOD], [*GOOD]
+    bad_length[8], bad_dash[3], bad_end[5] = "long", 7, "jic"
+    _, form = _upload(bench, _xlsx(GOOD, bad_length, GOOD, bad_dash, bad_end))
+    page = bench.submit("/bench/lists/dry", form)
+    assert page.status_code == 422
+    assert re.findall(r'<td class="tagno">([A-Z]+\d+|row \d+)</td>', page.text) == ["I3", "D5", "F6"]
+    assert store.count() == 0
+    refused = bench.submit("/bench/lists/run", form)
+    assert refused.status_code == 422 and store.count() == 0
+
+
+def test_200_pieces_from_one_spreadsheet_dry_run_fix_run(bench: Bench, store: Store) -> None:
+    rows = [[*GOOD[:8], 1000 + n, 4, f"Loader {n}", ""] for n in range(50)]
+    rows[30][8] = "?"
+    _, form = _upload(bench, _xlsx(*rows))
+    assert "I32" in bench.submit("/bench/lists/dry", form).text
+    rows[30][8] = "41 in"
+    _, form = _upload(bench, _xlsx(*rows))
+    dry = bench.submit("/bench/lists/dry", form)
+    assert "Register 200 and print" in dry.text and store.count() == 0
+    done = bench.submit("/bench/lists/run", form)
+    assert "200 tags registered" in done.text
+    assert store.count() == 200
+    bench.submit("/bench/lists/run", form)
+    assert store.count() == 200, "sent twice, registered once"
+    assert store.count(Filter(machine="Loader 30")) == 4
+
+
+def test_a_size_that_became_a_day_is_told(bench: Bench) -> None:
+    _, form = _upload(bench, _xlsx([*GOOD[:3], datetime.datetime(2026, 4, 3), *GOOD[4:]]))
+    assert "spreadsheet turned a size" in bench.submit("/bench/lists/dry", form).text
+
+
+def test_what_was_exported_can_be_read_in_again(bench: Bench, store: Store) -> None:
+    _, form = _upload(bench, _xlsx(GOOD))
+    bench.submit("/bench/lists/run", form)
+    exported = bench.get("/bench/find.csv").content
+    [row] = list(csv.DictReader(io.StringIO(exported.decode("utf-8-sig"))))
+    assert row["machine"] == "Loader 4"
+    _, form = _upload(bench, exported, "assemblies.csv")
+    bench.submit("/bench/lists/run", form)
+    first, second = store.find().assemblies
+    assert first.spec == second.spec and first.number != second.number
+    book = openpyxl.load_workbook(io.BytesIO(bench.get("/bench/find.xlsx").content))
+    assert len(list(book.active.iter_rows())) == 3
+
+
+@pytest.mark.parametrize("text", ["", "[]", "{", "[[1", '{"a": 1}'])
+def test_a_list_damaged_on_its_way_is_refused(bench: Bench, store: Store, text: str) -> None:
+    page = bench.submit("/bench/lists/run", {"cells": text, "match": ["hose.dash"], "key": "k", "name": "n"})
+    assert page.status_code == 422 and store.count() == 0
+
+
+def test_a_file_that_is_no_list_is_refused_in_words(bench: Bench) -> None:
+    for data, name in ((b"PK not really", "a.xlsx"), (b"hose.dash\n", "a.csv"), (b"", "a.csv")):
+        page = bench.post("/bench/lists/read", data={"csrf": bench.csrf}, files={"file": (name, data)})
+        assert page.status_code == 422, name
+
+
+_SERVE = """
+import sys, uvicorn
+from api.app import create_app
+from api.settings import Settings
+url, port = sys.argv[1:]
+uvicorn.run(create_app(Settings(database_url=url, port=int(port))), port=int(port), log_level="error")
+"""
+
+
+def _serve(url: str) -> tuple[subprocess.Popen[bytes], str]:
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port = free.getsockname()[1]
+    process = subprocess.Popen([sys.executable, "-c", _SERVE, url, str(port)], cwd=ROOT, env={**os.environ})
+    address = f"http://127.0.0.1:{port}"
+    for _ in range(400):
+        try:
+            httpx.get(f"{address}/bench/sign-in")
+            return process, address
+        except httpx.TransportError:
+            assert process.poll() is None, "the server did not start"
+            time.sleep(0.05)
+    raise AssertionError("the server did not start")
+
+
+def test_a_run_whose_server_is_killed_is_whole_or_not_there(tmp_path: Path, password_hash: str) -> None:
+    url = f"sqlite:///{tmp_path / 'tags.sqlite3'}"
+    with Store.open(url) as store:
+        store.add_person("manager", password_hash, Role.MANAGER)
+        rows = [[*GOOD[:8], 1000 + n, 20, "", ""] for n in range(200)]
+        outcomes, form = set(), None
+        for delay in (0.05, 0.15, 0.3, 0.5, 0.8, 1.2, 1.8, 2.6):
+            process, address = _serve(url)
+            with Bench(address, store, "manager") as bench:
+                form = form or _upload(bench, _xlsx(*rows))[1]
+                run = {**form, "key": f"killed after {delay}"}
+                before = store.count()
+
+                def sent(bench: Bench = bench, run: dict[str, object] = run) -> None:
+                    with contextlib.suppress(httpx.TransportError):
+                        bench.submit("/bench/lists/run", run)
+
+                sender = threading.Thread(target=sent)
+                sender.start()
+                time.sleep(delay)
+                process.send_signal(signal.SIGKILL)
+                process.wait()
+                sender.join()
+            written = store.count() - before
+            assert written in (0, 4000), f"half a run: {written}"
+            outcomes.add(written)
+            if outcomes == {0, 4000}:
+                break
+        assert 0 in outcomes, "the server was never killed in between"
+        # Sent again with its key, the run that was cut off is done once.
+        process, address = _serve(url)
+        try:
+            before = store.count()
+            with Bench(address, store, "manager") as bench:
+                for _ in range(2):
+                    bench.submit("/bench/lists/run", {**(form or {}), "key": "killed after 0.05"})
+            assert store.count() - before == 4000
+        finally:
+            process.kill()
+            process.wait()
+
+
+def test_a_list_longer_than_one_page_holds_is_refused() -> None:
+    with pytest.raises(SpecError, match="more than 5000 rows"):
+        matching.read("a.csv", b"hose.dash\n" + b"12\n" * 5001)

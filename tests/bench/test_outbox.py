@@ -1,0 +1,186 @@
+"""What others are told: a real HTTP server and a real SMTP server, away for a while."""
+
+from __future__ import annotations
+
+import email
+import hashlib
+import hmac
+import json
+import socket
+import threading
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from datetime import UTC, datetime, timedelta
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from pathlib import Path
+from typing import Any
+
+import pytest
+from aiosmtpd.controller import Controller
+from aiosmtpd.smtp import SMTP, Envelope, Session
+
+from api import deliver
+from api.settings import Settings
+from tagger.store import OrderState, Store
+from tests.bench.served import serving
+from tests.store.samples import spec
+
+NOW = datetime(2026, 3, 2, 12, tzinfo=UTC)
+
+
+class Hook:
+    """A web address that answers with a status of our choice and keeps what it got."""
+
+    def __init__(self) -> None:
+        self.status, self.got = 200, []
+        hook = self
+
+        class Handler(BaseHTTPRequestHandler):
+            def do_POST(self) -> None:
+                body = self.rfile.read(int(self.headers["Content-Length"]))
+                hook.got.append((dict(self.headers), body))
+                self.send_response(hook.status)
+                self.end_headers()
+
+            def log_message(self, *_: Any) -> None:
+                pass
+
+        self.server = ThreadingHTTPServer(("127.0.0.1", 0), Handler)
+        self.url = f"http://127.0.0.1:{self.server.server_address[1]}/orders"
+        threading.Thread(target=self.server.serve_forever, daemon=True).start()
+
+
+@pytest.fixture
+def hook() -> Iterator[Hook]:
+    made = Hook()
+    yield made
+    made.server.shutdown()
+    made.server.server_close()
+
+
+@contextmanager
+def _post_office(port: int) -> Iterator[list[Envelope]]:
+    kept: list[Envelope] = []
+
+    class Keeper:
+        async def handle_DATA(self, server: SMTP, session: Session, envelope: Envelope) -> str:
+            kept.append(envelope)
+            return "250 OK"
+
+    controller = Controller(Keeper(), hostname="127.0.0.1", port=port)
+    controller.start()
+    try:
+        yield kept
+    finally:
+        controller.stop()
+
+
+def _free_port() -> int:
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        port: int = probe.getsockname()[1]
+        return port
+
+
+class Clock:
+    def __init__(self) -> None:
+        self.at = NOW
+
+    def __call__(self) -> datetime:
+        return self.at
+
+
+@pytest.fixture
+def clock() -> Clock:
+    return Clock()
+
+
+@pytest.fixture
+def store(tmp_path: Path, clock: Clock) -> Iterator[Store]:
+    with Store.open(f"sqlite:///{tmp_path / 'tags.sqlite3'}", now=clock) as opened:
+        yield opened
+
+
+def test_a_webhook_gets_the_order_signed(store: Store, hook: Hook) -> None:
+    settings = Settings(webhook_url=hook.url, webhook_secret="s3cret")
+    store.announce = deliver.targets(settings)
+    order = store.request_order(spec=spec(), quantity=2, contact={"phone": "1"})
+    assert deliver.deliver_due(store, settings) == 1
+    [(headers, body)] = hook.got
+    told = json.loads(body)
+    assert (told["reference"], told["state"], told["quantity"]) == (order.reference, "received", 2)
+    assert told["spec"] == spec().as_dict()
+    wanted = hmac.new(b"s3cret", body, hashlib.sha256).hexdigest()
+    assert headers["Tagger-Signature"] == f"sha256={wanted}"
+    assert store.undelivered() == []
+    assert deliver.deliver_due(store, settings) == 0, "it is told once"
+
+
+def test_a_webhook_that_is_away_is_tried_again_later_and_later(
+    store: Store, hook: Hook, clock: Clock
+) -> None:
+    settings = Settings(webhook_url=hook.url)
+    store.announce = deliver.targets(settings)
+    store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
+    hook.status = 503
+    waits = []
+    for _ in range(4):
+        assert deliver.deliver_due(store, settings) == 0
+        [waiting] = store.undelivered()
+        assert waiting.last_error is not None and "503" in waiting.last_error
+        waits.append(waiting.next_at - clock.at)
+        assert deliver.deliver_due(store, settings) == 0, "not before its time"
+        clock.at = waiting.next_at
+    assert waits == sorted(waits) and waits[0] < waits[-1]
+    hook.status = 200
+    assert deliver.deliver_due(store, settings) == 1
+    assert store.undelivered() == []
+
+
+def test_a_message_whose_deliverer_died_comes_back(store: Store, hook: Hook, clock: Clock) -> None:
+    settings = Settings(webhook_url=hook.url)
+    store.announce = deliver.targets(settings)
+    store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
+    assert len(store.claim()) == 1  # taken, and then the process ends
+    assert store.claim() == [], "nobody else takes it meanwhile"
+    clock.at += timedelta(minutes=3)
+    assert deliver.deliver_due(store, settings) == 1
+
+
+def test_an_order_refused_leaves_no_message(store: Store) -> None:
+    store.announce = deliver.targets(Settings(webhook_url="http://127.0.0.1:1/x"))
+    with pytest.raises(Exception, match="quantity"):
+        store.request_order(spec=spec(), quantity=0, contact={"phone": "1"})
+    assert store.undelivered() == []
+
+
+def test_shop_and_customer_get_e_mail_of_each_step(store: Store) -> None:
+    port = _free_port()
+    settings = Settings(
+        smtp_url=f"smtp://127.0.0.1:{port}", mail_to="orders@shop.example", mail_from="tags@shop.example",
+        base_url="https://tags.example.com",
+    )  # fmt: skip
+    store.announce, store.mail_customers = deliver.targets(settings), True
+    order = store.request_order(spec=spec(), quantity=1, contact={"email": "bela@site.example"})
+    store.set_order_state(order.reference, OrderState.ASKED, note="Which side is the drop on? Ünicode too.")
+    assert deliver.deliver_due(store, settings) == 0, "no post office yet"
+    assert len(store.undelivered()) == 4
+    with _post_office(port) as kept:
+        store.now = lambda: NOW + timedelta(minutes=1)
+        assert deliver.deliver_due(store, settings) == 4
+    assert sorted(e.rcpt_tos[0] for e in kept) == ["bela@site.example"] * 2 + ["orders@shop.example"] * 2
+    letters = [email.message_from_bytes(e.content or b"", policy=email.policy.default) for e in kept]  # type: ignore[arg-type]
+    texts = [letter.get_content() for letter in letters]  # type: ignore[attr-defined]
+    assert any("Which side is the drop on? Ünicode too." in text for text in texts)
+    assert all(f"https://tags.example.com/order/{order.reference}" in text for text in texts)
+
+
+def test_a_running_server_delivers_by_itself(tmp_path: Path, hook: Hook) -> None:
+    with Store.open(f"sqlite:///{tmp_path / 'own.sqlite3'}") as store:
+        with serving(Settings(webhook_url=hook.url), store):
+            store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
+            deadline = time.monotonic() + 20
+            while not hook.got and time.monotonic() < deadline:
+                time.sleep(0.05)
+        assert len(hook.got) == 1
