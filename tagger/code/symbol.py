@@ -1,9 +1,10 @@
 """QR and Code 128 symbols as matrices of modules. They know nothing of paper, dots or printers.
 
-The QR codewords, the function patterns and the places of the data bits come from the ``qrcode``
-library; here they are put together with array operations, and the mask is chosen by the penalty
-rules of ISO/IEC 18004 (any of the eight masks is legal, every reader reads them all).
-Code 128 (ISO/IEC 15417) comes from ``python-barcode``.
+QR comes from the ``qrcode`` library: its segments, block structure, check polynomials, function
+patterns and places of the data bits are asked for once and kept as arrays, and a symbol is put
+together from them with array operations; a test compares module by module with the library's own
+drawing. The mask is chosen by the penalty rules of ISO/IEC 18004 (any of the eight masks is legal,
+every reader reads them all). Code 128 (ISO/IEC 15417) comes from ``python-barcode``.
 """
 
 from __future__ import annotations
@@ -78,8 +79,7 @@ def qr(text: str, level: str = "H", *, version: int | None = None, mask: int | N
         )
     version = version or least
     masked = _masked_blanks(version, level)
-    codewords = np.array(util.create_data(version, _LEVEL[level], _segments(text)), dtype=np.uint8)
-    bits = np.append(np.unpackbits(codewords), np.zeros(8, dtype=np.uint8)).astype(np.bool_)
+    bits = np.unpackbits(np.append(_codewords(text, version, level), np.uint8(0))).astype(np.bool_)
     data = bits[_places(version)]
     if mask is None:
         candidates = masked ^ data
@@ -157,6 +157,76 @@ def _bits(segments: list[util.QRData], version: int) -> int:
         else:
             total += 8 * count
     return total
+
+
+def _codewords(text: str, version: int, level: str) -> npt.NDArray[np.uint8]:
+    """Data and check codewords in the order they are placed."""
+    bits = "".join(_segment_bits(segment, version) for segment in _segments(text))
+    room = capacity_bits(version, level)
+    bits += "0" * min(4, room - len(bits))  # the terminator
+    bits += "0" * (-len(bits) % 8)
+    data = int(bits, 2).to_bytes(len(bits) // 8, "big")
+    data += (b"\xec\x11" * (room // 8))[: room // 8 - len(data)]  # pad codewords
+    whole = np.frombuffer(data, dtype=np.uint8)
+    starts, lengths, order = _data_order(version, level)
+    checks = [
+        np.bitwise_xor.reduce(_products()[part[:, None], _check_rows(len(part), version, level)], axis=0)
+        for part in (whole[start : start + length] for start, length in zip(starts, lengths, strict=True))
+    ]
+    return np.concatenate([whole[order], np.stack(checks, axis=1).reshape(-1)])
+
+
+def _segment_bits(segment: util.QRData, version: int) -> str:
+    count, data = len(segment), segment.data
+    head = f"{segment.mode:04b}{count:0{util.length_in_bits(segment.mode, version)}b}"
+    if segment.mode == util.MODE_NUMBER:
+        groups = (data[at : at + 3] for at in range(0, count, 3))
+        return head + "".join(f"{int(group):0{(0, 4, 7, 10)[len(group)]}b}" for group in groups)
+    if segment.mode == util.MODE_ALPHA_NUM:
+        values = [util.ALPHA_NUM.index(letter) for letter in data]
+        pairs = [f"{45 * a + b:011b}" for a, b in zip(values[::2], values[1::2], strict=False)]
+        return head + "".join(pairs) + (f"{values[-1]:06b}" if count % 2 else "")
+    return head + "".join(f"{byte:08b}" for byte in data)
+
+
+@lru_cache(maxsize=160)
+def _data_order(version: int, level: str) -> tuple[list[int], list[int], npt.NDArray[np.int64]]:
+    """(start of each block's data, its length, data codewords in the order they are placed)."""
+    lengths = [int(block.data_count) for block in base.rs_blocks(version, _LEVEL[level])]
+    starts = [sum(lengths[:k]) for k in range(len(lengths))]
+    order = [
+        start + step
+        for step in range(max(lengths))
+        for start, length in zip(starts, lengths, strict=True)
+        if step < length
+    ]
+    return starts, lengths, np.array(order)
+
+
+@lru_cache(maxsize=320)
+def _check_rows(length: int, version: int, level: str) -> npt.NDArray[np.uint8]:
+    """Check codewords of the blocks that are 1 at one place and 0 elsewhere: (length, checks).
+
+    Any block's check codewords are the sum of these rows, each multiplied by its data codeword.
+    """
+    blocks = base.rs_blocks(version, _LEVEL[level])
+    block = next(one for one in blocks if one.data_count == length)
+    rows = []
+    for place in range(length):
+        unit = util.BitBuffer()
+        unit.buffer = [int(step == place) for step in range(length)]
+        rows.append(util.create_bytes(unit, [block])[length:])
+    return np.array(rows, dtype=np.uint8)
+
+
+@lru_cache(maxsize=1)
+def _products() -> npt.NDArray[np.uint8]:
+    """The multiplication table of the field of 256 that QR uses, from the library's logarithms."""
+    table = np.zeros((256, 256), dtype=np.uint8)
+    logs = np.array([base.glog(value) for value in range(1, 256)])
+    powers = np.array([base.gexp(power) for power in range(255)], dtype=np.uint8)
+    table[1:, 1:] = powers[(logs[:, None] + logs[None, :]) % 255]
+    return table
 
 
 def _drawn(version: int, level: str, mask: int, codewords: list[int]) -> Modules:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Literal
 
 import numpy as np
@@ -93,13 +93,18 @@ def moved(items: Iterable[Item], dx: float, dy: float) -> list[Item]:
 
 
 def _moved(item: Item, dx: float, dy: float) -> Item:
+    # Spelt out: a long run moves millions of items, and dataclasses.replace takes five times as long.
     if isinstance(item, Line):
-        return Line(
-            item.x1 + dx, item.y1 + dy, item.x2 + dx, item.y2 + dy, item.width, item.dash, item.ink
-        )  # fmt: skip
+        return Line(item.x1 + dx, item.y1 + dy, item.x2 + dx, item.y2 + dy, item.width, item.dash, item.ink)
+    if isinstance(item, Text):
+        x, y = item.x + dx, item.y + dy
+        return Text(x, y, item.text, item.size, item.bold, item.anchor, item.ink, item.turn)
     if isinstance(item, Shape):
-        return replace(item, points=tuple((x + dx, y + dy) for x, y in item.points))
-    return replace(item, x=item.x + dx, y=item.y + dy)
+        points = tuple([(x + dx, y + dy) for x, y in item.points])
+        return Shape(points, item.fill, item.width, item.closed, item.ink)
+    if isinstance(item, Circle):
+        return Circle(item.x + dx, item.y + dy, item.radius, item.fill, item.width, item.ink)
+    return Grid(item.x + dx, item.y + dy, item.pitch_x, item.pitch_y, item.modules)
 
 
 def rectangle(

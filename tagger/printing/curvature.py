@@ -20,8 +20,14 @@ import numpy as np
 from tagger.code.symbol import codeword_blocks, codeword_of_module
 from tagger.printing.plane import Points, mapped, projective
 
-DISTANCE_MM = 150.0  # a phone held close; common practice, no source
+CLOSEST_MM = 150.0  # a phone held close; common practice, no source
+SIDES_AWAY = 6.0  # and no closer than this many sides, so that the symbol fills a sixth of the view
 _MISREAD = 0.5  # a module sampled beyond its edge shows its neighbour, which differs half of the time
+
+
+def distance_mm(side_mm: float) -> float:
+    """How far away a phone is held from a symbol of this side."""
+    return max(CLOSEST_MM, SIDES_AWAY * side_mm)
 
 
 def edge_foreshortening(side_mm: float, hose_od_mm: float) -> float:
@@ -35,13 +41,13 @@ def edge_foreshortening(side_mm: float, hose_od_mm: float) -> float:
 
 
 @lru_cache(maxsize=512)
-def widest_mm(version: int, level: str, hose_od_mm: float, distance_mm: float = DISTANCE_MM) -> float:
+def widest_mm(version: int, level: str, hose_od_mm: float) -> float:
     """The widest symbol (without quiet zone, measured round the hose) that still reads, in mm."""
     radius = hose_od_mm / 2
     low, high = 0.2 * radius, 2.6 * radius
     while high - low > 0.01 * radius:
         middle = (low + high) / 2
-        if _reads(version, level, middle, radius, distance_mm):
+        if _reads(version, level, middle, radius):
             low = middle
         else:
             high = middle
@@ -61,10 +67,10 @@ def thinnest_hose_mm(version: int, level: str, side_mm: float) -> float:
     return round(high, 1)
 
 
-def _reads(version: int, level: str, side: float, radius: float, distance: float) -> bool:
+def _reads(version: int, level: str, side: float, radius: float) -> bool:
     if version < 7 and _version_error(version, side, radius) >= 2:
         return False
-    off = _off_by(version, side, radius, distance) > _MISREAD
+    off = _off_by(version, side, radius, distance_mm(side)) > _MISREAD
     codewords = codeword_of_module(version)
     blocks, restores = codeword_blocks(version, level)
     shown = codewords >= 0

@@ -242,7 +242,8 @@ def _pressure(box: PressureBox, index: int, job: _Job) -> _Part:
 def _qr(box: QrBox, index: int, job: _Job) -> _Part:
     width, height = box.inner
     side = min(width, height, box.largest or 1e9)
-    size = sizing.qr_size(job.tag.link, side, box.levels, box.least_module, job.dpi)
+    grow = job.template.wraps is None  # round a hose the narrowest symbol reads best
+    size = sizing.qr_size(job.tag.link, side, box.levels, box.least_module, job.dpi, grow=grow)
     if size is None:
         need = sizing.least_side_mm(job.tag.link, box.levels[-1], box.least_module, job.dpi)
         why = (

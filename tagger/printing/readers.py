@@ -37,14 +37,14 @@ def zxing_bars(image: Grey) -> set[str]:
     return {result.text for result in found}
 
 
-@lru_cache(maxsize=1)
-def qr_readers() -> dict[str, Reader]:
-    """The QR readers on this machine, by name."""
+@lru_cache(maxsize=2)
+def qr_readers(frames: int = 3) -> dict[str, Reader]:
+    """The QR readers on this machine, by name; ``frames`` is how many tries OpenCV gets."""
     readers: dict[str, Reader] = {"zxing-cpp": zxing}
     try:
         import cv2
 
-        readers["OpenCV"] = _opencv(cv2)
+        readers["OpenCV"] = _opencv(cv2, frames)
     except ImportError:
         pass
     try:
@@ -56,13 +56,13 @@ def qr_readers() -> dict[str, Reader]:
     return readers
 
 
-def _opencv(cv2: Any) -> Reader:
+def _opencv(cv2: Any, frames: int) -> Reader:
     """OpenCV's detector stumbles over the exact pixels of a few sound symbols and reads them a little
     larger. A camera never gives the same pixels twice, so it gets up to three frames here too."""
 
     def read(image: Grey) -> set[str]:
         detector = cv2.QRCodeDetector()
-        for scale in (1.0, 1.5, 2.3):
+        for scale in (1.0, 1.5, 2.3)[:frames]:
             frame = image
             if scale > 1:
                 frame = cv2.resize(image, None, fx=scale, fy=scale, interpolation=cv2.INTER_LINEAR)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from functools import lru_cache
 from itertools import islice
 
 from tagger.drawing import Drawing, Item, Line
@@ -58,7 +57,6 @@ def _corner(template: Template, place: int, dpi: int) -> tuple[float, float]:
     )
 
 
-@lru_cache(maxsize=16)
 def _cut_marks(template: Template) -> Drawing:
     """Short lines outside the labels, in line with their edges."""
     sheet = template.sheet

@@ -9,6 +9,7 @@ from tagger.code.symbol import CODE128_QUIET, QR_QUIET, version_for
 
 LEAST_DOTS = 3  # fewer printer dots a module leave no room for ink or heat that spreads
 LEAST_DOTS_BAR = 2
+GROWS_TO = 9  # from version 10 on one of three readers gets worse, and length fields grow
 
 
 def dot_mm(dpi: int) -> float:
@@ -45,9 +46,10 @@ class QrSize:
 
 
 def qr_size(
-    text: str, side_mm: float, levels: tuple[str, ...], least_module_mm: float, dpi: int
+    text: str, side_mm: float, levels: tuple[str, ...], least_module_mm: float, dpi: int, *, grow: bool = True
 ) -> QrSize | None:
-    """The highest level whose modules keep ``least_module_mm`` and 3 dots, at the largest module.
+    """The highest level whose modules keep ``least_module_mm`` and 3 dots, at the largest module,
+    then, with ``grow``, the largest version that fits at that module.
 
     ``levels`` from the one liked best; None where none fits in ``side_mm``.
     """
@@ -55,8 +57,21 @@ def qr_size(
         version = _version(text, level)
         dots = int((side_mm + 0.02) / dot_mm(dpi) / (4 * version + 17 + 2 * QR_QUIET))
         if dots >= LEAST_DOTS and dots * dot_mm(dpi) >= least_module_mm - 0.002:
-            return QrSize(level, version, dots, dpi)
+            return QrSize(level, _grown(version, dots, side_mm, dpi) if grow else version, dots, dpi)
     return None
+
+
+def _grown(version: int, dots: int, side_mm: float, dpi: int) -> int:
+    """The largest version that still fits at the same module: room that would else stay white.
+
+    More codewords spread the same wound thinner. Measured (label_templates/README.md): blobs over
+    10 % of a symbol leave version 8 readable in about 6 of 10 trials, version 9 in 8 of 10.
+    """
+    while (
+        version < GROWS_TO and (4 * (version + 1) + 17 + 2 * QR_QUIET) * dots * dot_mm(dpi) <= side_mm + 0.02
+    ):
+        version += 1
+    return version
 
 
 def least_side_mm(text: str, level: str, least_module_mm: float, dpi: int) -> float:

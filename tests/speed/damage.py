@@ -1,0 +1,209 @@
+"""What happens to a tag in the field, as operations on a picture of its symbol.
+
+Every operation takes a picture (grey levels), the symbol's place in it and a source of chance, and
+answers a new picture. Lengths are in millimetres on the label or shares of the symbol's side, as each
+says: dirt does not know how large a module is.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import cv2
+import numpy as np
+import numpy.typing as npt
+
+from tagger.printing.layout import Page, Placed
+from tagger.printing.sizing import dot_mm
+
+Picture = npt.NDArray[np.uint8]
+Chance = np.random.Generator
+
+PAPER, INK = 235, 25
+PIXELS_PER_MM = 16.0  # a 12-megapixel phone about 20 cm away
+FINDER = 9  # modules kept clear at each finder corner: pattern, separator, format information
+
+
+@dataclass(frozen=True)
+class Shot:
+    """A picture of one symbol with some of what is round it; ``left``, ``top``, ``side`` in pixels."""
+
+    picture: Picture
+    left: float
+    top: float
+    side: float
+    modules: int
+    scale: float = PIXELS_PER_MM  # pixels a millimetre
+
+    @property
+    def module(self) -> float:
+        return self.side / self.modules
+
+    def with_picture(self, picture: Picture) -> Shot:
+        return Shot(picture, self.left, self.top, self.side, self.modules, self.scale)
+
+
+def aim(dots: Picture, page: Page, placed: Placed) -> Shot:
+    """A camera's view of a symbol printed as ``dots``: it and a third of its side round it."""
+    dot = dot_mm(page.dpi)
+    side = placed.symbol.size * placed.dots
+    margin = side // 3
+    x, y = round(placed.x / dot), round(placed.y / dot)
+    padded = np.pad(dots, margin, constant_values=255)
+    cut = padded[y : y + side + 2 * margin, x : x + side + 2 * margin]
+    scale = PIXELS_PER_MM * dot
+    smooth = cv2.INTER_AREA if scale < 1 else cv2.INTER_LINEAR
+    picture = cv2.resize(cut, None, fx=scale, fy=scale, interpolation=smooth)
+    levels = (picture / 255.0 * (PAPER - INK) + INK).astype(np.uint8)
+    return Shot(levels, margin * scale, margin * scale, side * scale, placed.symbol.size)
+
+
+def camera(shot: Shot, chance: Chance, blur: float = 0.05, noise: float = 4.0) -> Picture:
+    """The last step: a slightly soft lens (``blur`` in mm, standard deviation) and sensor noise."""
+    soft = cv2.GaussianBlur(shot.picture, (0, 0), blur * shot.scale)
+    return np.clip(soft + chance.normal(0, noise, soft.shape), 0, 255).astype(np.uint8)
+
+
+def _off_finders(x: float, y: float, radius: float, modules: int) -> bool:
+    """Whether a circle (in shares of the side) keeps clear of the three finder corners."""
+    reach = FINDER / modules
+    for left, top in ((0.0, 0.0), (1 - reach, 0.0), (0.0, 1 - reach)):
+        dx = max(left - x, 0.0, x - left - reach)
+        dy = max(top - y, 0.0, y - top - reach)
+        if math.hypot(dx, dy) < radius:
+            return False
+    return True
+
+
+def blobs(shot: Shot, chance: Chance, share: float, small: float = 0.02, large: float = 0.05) -> Shot:
+    """Light and dark blobs, radius 2 to 5 % of the side, off the finders, till ``share`` is hit."""
+    picture = shot.picture.copy()
+    hit = np.zeros((400, 400), dtype=np.uint8)
+    while hit.mean() < share:
+        x, y, radius = chance.uniform(0, 1), chance.uniform(0, 1), chance.uniform(small, large)
+        if not _off_finders(x, y, radius, shot.modules):
+            continue
+        cv2.circle(hit, (round(x * 400), round(y * 400)), round(radius * 400), 1, -1)
+        centre = (round(shot.left + x * shot.side), round(shot.top + y * shot.side))
+        level = PAPER if chance.random() < 0.5 else INK
+        cv2.circle(picture, centre, round(radius * shot.side), int(level), -1, cv2.LINE_AA)
+    return shot.with_picture(picture)
+
+
+def stain(shot: Shot, chance: Chance, share: float) -> Shot:
+    """One round stain of ``share`` of the symbol's area, wholly on it and off the finders."""
+    radius = math.sqrt(share / math.pi)
+    while True:
+        x, y = chance.uniform(radius, 1 - radius), chance.uniform(radius, 1 - radius)
+        if _off_finders(x, y, radius, shot.modules):
+            break
+    picture = shot.picture.copy()
+    level = PAPER if chance.random() < 0.5 else INK
+    centre = (round(shot.left + x * shot.side), round(shot.top + y * shot.side))
+    cv2.circle(picture, centre, round(radius * shot.side), int(level), -1, cv2.LINE_AA)
+    return shot.with_picture(picture)
+
+
+def scratches(shot: Shot, chance: Chance, share: float) -> Shot:
+    """Light scratches, 0.15 to 0.4 mm wide, till ``share`` of the area is bare; finders not spared."""
+    picture = shot.picture.copy()
+    bare = np.zeros(picture.shape, dtype=np.uint8)
+    x0, y0 = round(shot.left), round(shot.top)
+    side = round(shot.side)
+    while bare[y0 : y0 + side, x0 : x0 + side].mean() < share:
+        middle = np.array([shot.left, shot.top]) + chance.uniform(0.05, 0.95, 2) * shot.side
+        angle = chance.uniform(0, math.pi)
+        reach = np.array([math.cos(angle), math.sin(angle)]) * shot.side * chance.uniform(0.2, 0.7)
+        width = max(1, round(chance.uniform(0.15, 0.4) * shot.scale))
+        ends = [tuple(map(int, middle - reach)), tuple(map(int, middle + reach))]
+        cv2.line(bare, *ends, 1, width)
+    picture[bare > 0] = PAPER
+    return shot.with_picture(picture)
+
+
+def toner_loss(shot: Shot, chance: Chance, share: float) -> Shot:
+    """Ink flaked off in specks of about 0.3 mm, ``share`` of all the ink."""
+    grain = 0.12 * shot.scale
+    field = cv2.GaussianBlur(chance.normal(0, 1, shot.picture.shape), (0, 0), grain)
+    lost = field < np.quantile(field, share)
+    return shot.with_picture(
+        np.where(lost, np.maximum(shot.picture, PAPER - 20), shot.picture).astype(np.uint8)
+    )
+
+
+def faded(shot: Shot, chance: Chance, contrast: float) -> Shot:
+    """Sun and oil: what is left of the difference between ink and paper, as a share, on grey."""
+    middle = 110.0
+    levels = middle + (shot.picture.astype(float) - (PAPER + INK) / 2) * contrast
+    return shot.with_picture(np.clip(levels, 0, 255).astype(np.uint8))
+
+
+def blurred(shot: Shot, chance: Chance, millimetres: float) -> Shot:
+    """Out of focus or moved: a blur of so many mm on the label (standard deviation)."""
+    return shot.with_picture(cv2.GaussianBlur(shot.picture, (0, 0), millimetres * shot.scale))
+
+
+def noisy(shot: Shot, chance: Chance, sigma: float) -> Shot:
+    """A dark workshop: sensor noise of ``sigma`` grey levels."""
+    levels = shot.picture + chance.normal(0, sigma, shot.picture.shape)
+    return shot.with_picture(np.clip(levels, 0, 255).astype(np.uint8))
+
+
+def tilted(shot: Shot, chance: Chance, degrees: float) -> Shot:
+    """Held askew by ``degrees``, about an axis at a chance angle, from six sides away."""
+    height, width = shot.picture.shape
+    axis, tilt = chance.uniform(0, 2 * math.pi), math.radians(degrees)
+    far = 6 * shot.side
+    corners = np.array([(0, 0), (width, 0), (width, height), (0, height)], dtype=np.float32)
+    centred = corners - np.array([width / 2, height / 2])
+    along = centred @ np.array([math.cos(axis), math.sin(axis)])
+    aside = centred @ np.array([-math.sin(axis), math.cos(axis)])
+    depth = far + aside * math.sin(tilt)
+    near = np.stack([along, aside * math.cos(tilt)], axis=1) * (far / depth)[:, None]
+    back = np.array([[math.cos(axis), math.sin(axis)], [-math.sin(axis), math.cos(axis)]])
+    seen = (near @ back + np.array([width / 2, height / 2])).astype(np.float32)
+    matrix = cv2.getPerspectiveTransform(corners, seen)
+    picture = cv2.warpPerspective(
+        shot.picture, matrix, (width, height), flags=cv2.INTER_LINEAR, borderValue=PAPER
+    )
+    return shot.with_picture(picture)
+
+
+def wrapped(
+    modules: npt.NDArray[np.bool_],
+    side_mm: float,
+    hose_od_mm: float,
+    distance_mm: float,
+    chance: Chance,
+    focal: float = 3100.0,
+) -> Picture:
+    """A symbol wrapped round a hose, facing a phone at ``distance_mm``; ``focal`` in pixels.
+
+    3100 pixels is a 12-megapixel phone's usual lens. Rays are met with the cylinder one by one.
+    """
+    fine = 8
+    quiet = np.pad(~modules, 4, constant_values=True)
+    flat = np.kron(quiet, np.ones((fine, fine), dtype=np.uint8)) * np.uint8(PAPER - INK) + np.uint8(INK)
+    module = side_mm / modules.shape[0]
+    whole, radius = module * quiet.shape[0], hose_od_mm / 2
+    width = int(focal * min(hose_od_mm * 1.1, whole * 1.2) / distance_mm)
+    height = int(focal * whole * 1.15 / distance_mm)
+    u, v = np.meshgrid(
+        (np.arange(width) - width / 2 + 0.5) / focal, (np.arange(height) - height / 2 + 0.5) / focal
+    )
+    axis = distance_mm + radius
+    a, b, c = u * u + 1, -2 * axis, axis * axis - radius * radius
+    inside = b * b - 4 * a * c
+    hit = inside > 0
+    depth = (-b - np.sqrt(np.where(hit, inside, 0))) / (2 * a)
+    round_hose = np.arctan2(u * depth, axis - depth) * radius
+    along_hose = v * depth
+    x = ((round_hose + whole / 2) / module * fine - 0.5).astype(np.float32)
+    y = ((along_hose + whole / 2) / module * fine - 0.5).astype(np.float32)
+    x[~hit] = -1e6
+    seen = cv2.remap(flat, x, y, cv2.INTER_LINEAR, borderMode=cv2.BORDER_CONSTANT, borderValue=PAPER)
+    seen[~hit] = 90
+    soft = cv2.GaussianBlur(seen, (0, 0), 0.8)
+    framed = np.pad(soft, 30, constant_values=90)
+    return np.clip(framed + chance.normal(0, 4.0, framed.shape), 0, 255).astype(np.uint8)

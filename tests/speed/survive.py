@@ -1,0 +1,284 @@
+"""The survival bench: what a printed tag stands, read by three independent readers.
+
+``python -m tests.speed.survive`` prints the tables; ``--write`` puts them into
+label_templates/README.md and draws the first as label_templates/survival.png.
+"Read" means: by at least two of the three readers. The same seed gives the same trials.
+"""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+from pathlib import Path
+
+import numpy as np
+from PIL import Image, ImageDraw, ImageFont
+
+from tagger.code.symbol import RECOVERS, Symbol, codeword_blocks, codeword_of_module, qr
+from tagger.printing import layout, raster, template
+from tagger.printing.curvature import distance_mm, widest_mm
+from tagger.printing.fonts import FILES
+from tagger.printing.layout import Page, Placed
+from tagger.printing.readers import grey, qr_readers
+from tagger.printing.sizing import qr_size
+from tests.speed import damage
+from tests.speed.damage import Chance, Picture, Shot
+from tests.speed.samples import two_elbows
+
+README = Path(__file__).parents[2] / "label_templates" / "README.md"
+PICTURE = README.with_name("survival.png")
+READERS = qr_readers(frames=1)
+Blow = Callable[[Shot, Chance], Shot]
+
+BLOWS: dict[str, Blow] = {
+    "clean": lambda shot, chance: shot,
+    "blobs, 5 %": lambda shot, chance: damage.blobs(shot, chance, 0.05),
+    "blobs, 10 %": lambda shot, chance: damage.blobs(shot, chance, 0.10),
+    "one stain, 10 %": lambda shot, chance: damage.stain(shot, chance, 0.10),
+    "scratches, 3 %": lambda shot, chance: damage.scratches(shot, chance, 0.03),
+    "scratches, 6 %": lambda shot, chance: damage.scratches(shot, chance, 0.06),
+    "ink lost, 3 %": lambda shot, chance: damage.toner_loss(shot, chance, 0.03),
+    "ink lost, 6 %": lambda shot, chance: damage.toner_loss(shot, chance, 0.06),
+    "contrast 25 %": lambda shot, chance: damage.faded(shot, chance, 0.25),
+    "blur 0.35 module": lambda shot, chance: damage.blurred(shot, chance, 0.35),
+    "noise 40 of 255": lambda shot, chance: damage.noisy(shot, chance, 40),
+    "tilt 45°": lambda shot, chance: damage.tilted(shot, chance, 45),
+}
+
+
+@dataclass(frozen=True)
+class Table:
+    title: str
+    head: tuple[str, ...]
+    rows: tuple[tuple[str, ...], ...]
+    note: str = ""
+
+    def markdown(self) -> str:
+        lines = ["| " + " | ".join(row) + " |" for row in (self.head, ("---",) * len(self.head), *self.rows)]
+        return f"**{self.title}**\n\n" + "\n".join(lines) + (f"\n\n{self.note}" if self.note else "")
+
+
+def reads(picture: Picture, text: str) -> int:
+    """How many of the readers read it."""
+    return sum(text in read(picture) for read in READERS.values())
+
+
+def share(trials: Iterable[bool]) -> str:
+    results = list(trials)
+    return f"{100 * sum(results) / len(results):.1f} %".replace(".0 %", " %")
+
+
+def on_label(name: str, dpi: int) -> tuple[Picture, Page, list[Placed], str]:
+    """A label's dots, its page, its QR symbols from the largest module down, and the text."""
+    tag = two_elbows()
+    page = layout.lay_out(tag, template.load(name), dpi)
+    codes = [placed for placed in page.symbols if placed.symbol.kind == "qr"]
+    codes.sort(key=lambda placed: -placed.module_mm)
+    return grey(raster.draw(page.drawing, dpi)), page, codes, tag.link
+
+
+def acceptance(trials: int) -> Table:
+    """The hang tag as it is printed, symbol by symbol and as a whole."""
+    dots, page, codes, text = on_label("hang_tag", 203)
+    first, second = (damage.aim(dots, page, placed) for placed in codes)
+    rows = []
+    for name in ("blobs, 5 %", "blobs, 10 %", "one stain, 10 %"):
+        blow, chance = BLOWS[name], np.random.default_rng(1)
+        results = []
+        for _ in range(trials):
+            ones = [damage.camera(blow(shot, chance), chance) for shot in (first, second)]
+            read = [{key for key, reader in READERS.items() if text in reader(one)} for one in ones]
+            limit = _restorable(blow(first, chance), codes[0].symbol)
+            results.append((len(read[0]) >= 2, len(read[1]) >= 2, len(read[0] | read[1]) >= 2, limit))
+        rows.append((name, *(share(column) for column in zip(*results, strict=True))))
+    sizes = [f"{p.symbol.level}, version {p.symbol.version}, {p.dots} dots" for p in codes]
+    head = (
+        "hit",
+        f"large symbol ({sizes[0]})",
+        f"small symbol ({sizes[1]})",
+        "the tag: either",
+        "restorable",
+    )
+    note = (
+        "Both symbols are wounded alike and apart. *Restorable*: share of other such wounds of the large symbol "
+        "that error correction can restore at all, whoever reads."
+    )
+    return Table(f"Hang tag at 203 dpi, {trials} trials a row, read by two of three", head, tuple(rows), note)
+
+
+def _restorable(shot: Shot, symbol: Symbol) -> bool:
+    """Whether the wrong codewords stay within what every block restores."""
+    size, side = symbol.size, shot.module
+    centres = (np.arange(size) + 0.5) * side
+    rows = np.round(shot.top + centres).astype(int)
+    columns = np.round(shot.left + centres).astype(int)
+    around = range(-1, 2)
+    seen = np.mean([shot.picture[np.ix_(rows + dy, columns + dx)] for dy in around for dx in around], axis=0)
+    wrong = (seen < (damage.PAPER + damage.INK) / 2) != symbol.modules
+    codewords = codeword_of_module(symbol.version)
+    blocks, restores = codeword_blocks(symbol.version, symbol.level)
+    hit = np.unique(codewords[wrong & (codewords >= 0)])
+    return bool(np.all(np.bincount(blocks[hit[hit < len(blocks)]], minlength=len(restores)) <= restores))
+
+
+def levels(trials: int) -> Table:
+    """What the level and the version change: the same link, blobs of 5 and 10 %."""
+    text = two_elbows().link
+    rows = []
+    for level, version in (("M", None), ("Q", None), ("H", None), ("H", 10), ("H", 12), ("H", 13)):
+        symbol = qr(text, level, version=version)
+        shot = _bare(symbol)
+        row = [f"{level}, version {symbol.version}", f"{RECOVERS[level]:.0%}"]
+        for hit in (0.05, 0.10):
+            chance = np.random.default_rng(2)
+            wounded = [damage.blobs(shot, chance, hit) for _ in range(trials)]
+            row.append(share(reads(damage.camera(one, chance), text) >= 2 for one in wounded))
+            row.append(share(_restorable(one, symbol) for one in wounded))
+        rows.append(tuple(row))
+    head = ("symbol", "restores", "blobs 5 %: read", "restorable", "blobs 10 %: read", "restorable")
+    return Table(f"Level and version, {trials} trials a cell", head, tuple(rows))
+
+
+def _bare(symbol: Symbol, pixels: int = 6) -> Shot:
+    margin = symbol.size // 3
+    dark = np.pad(symbol.modules, margin)
+    levels = np.where(dark, damage.INK, damage.PAPER).astype(np.uint8)
+    picture = np.kron(levels, np.ones((pixels, pixels), dtype=np.uint8))
+    return Shot(picture, margin * pixels, margin * pixels, symbol.size * pixels, symbol.size)
+
+
+def everything(trials: int) -> Table:
+    """Every template at three resolutions, every kind of damage, the label's largest symbol."""
+    rows = []
+    for name in template.names():
+        for dpi in (203, 300, 600):
+            dots, page, codes, text = on_label(name, dpi)
+            placed = codes[0]
+            shot = damage.aim(dots, page, placed)
+            what = f"{placed.symbol.level}{placed.symbol.version}, {placed.module_mm:.2f} mm"
+            cells = []
+            for blow in BLOWS.values():
+                chance = np.random.default_rng(3)
+                pictures = (damage.camera(blow(shot, chance), chance) for _ in range(trials))
+                cells.append(share(reads(picture, text) >= 2 for picture in pictures).removesuffix(" %"))
+            rows.append((name, str(dpi), what, *cells))
+            print(".", end="", file=sys.stderr, flush=True)
+    head = ("template", "dpi", "symbol", *BLOWS)
+    return Table(f"Every template, share read in %, {trials} trials a cell", head, tuple(rows))
+
+
+def wraps(seeds: int) -> Table:
+    """Wrapped on each dash size: the widest symbol by geometry and in simulation."""
+    text = two_elbows().link
+    chosen = qr_size(text, 23.0, ("H", "Q", "M"), 0.37, 203)
+    assert chosen is not None
+    rows = []
+    for dash, od in hose_diameters():
+        for level in (chosen.level, "M") if dash in (8, 16, 24) else (chosen.level,):
+            symbol = qr(text, level)
+            predicted = widest_mm(symbol.version, level, od)
+            simulated = _simulated_widest(symbol, text, od, predicted, seeds)
+            rows.append(
+                (
+                    f"-{dash}", f"{od:.1f}", f"{level}, version {symbol.version}",
+                    f"{predicted:.1f}", f"{simulated:.1f}", f"{100 * (predicted / simulated - 1):+.0f} %",
+                )
+            )  # fmt: skip
+            print(".", end="", file=sys.stderr, flush=True)
+    head = ("dash", "hose OD, mm", "symbol", "predicted widest, mm", "simulated widest, mm", "difference")
+    return Table("Wrapped round the hose, symbol facing a phone 150 mm or six sides away", head, tuple(rows))
+
+
+def _simulated_widest(symbol: Symbol, text: str, od: float, predicted: float, seeds: int) -> float:
+    """The side up to which two of three read: steps of 3 % from far inside to far outside."""
+    start, step = 0.7, 0.03
+    passed = 0.0
+    for k in range(22):
+        side = (start + step * (k + 0.5)) * predicted
+        chances = [np.random.default_rng(100 * k + seed) for seed in range(seeds)]
+        away = distance_mm(side)
+        pictures = (damage.wrapped(symbol.modules, side, od, away, one) for one in chances)
+        passed += float(np.mean([reads(picture, text) >= 2 for picture in pictures]))
+    return (start + step * passed) * predicted
+
+
+def hose_diameters() -> list[tuple[int, float]]:
+    """Outside diameters of SAE 100R2 by dash, from the trade's tables."""
+    from tagger.spec import AssemblySpec
+    from tagger.trade import assess
+
+    found = []
+    for dash in (4, 6, 8, 10, 12, 16, 20, 24, 32):
+        end = {"connection": "sae_37_flare", "dash": dash, "form": "female_swivel"}
+        spec = {
+            "hose": {"standard": "SAE 100R2", "dash": dash},
+            "end_a": end,
+            "end_b": end,
+            "length_mm": 1000,
+        }
+        od = assess(AssemblySpec.read(spec)).hose_od_mm
+        if od is not None:
+            found.append((dash, od))
+    return found
+
+
+def draw(table: Table, file: Path) -> None:
+    """The table as a picture."""
+    font = {bold: ImageFont.truetype(str(FILES[bold]), 15) for bold in (False, True)}
+    lines = [table.head, *table.rows]
+    widths = [int(max(font[True].getlength(line[i]) for line in lines)) + 18 for i in range(len(table.head))]
+    image = Image.new("L", (sum(widths) + 20, 26 * len(lines) + 50), 255)
+    pen = ImageDraw.Draw(image)
+    pen.text((10, 10), table.title, 0, font[True])
+    for number, line in enumerate(lines):
+        x, y = 10, 40 + 26 * number
+        for cell, width in zip(line, widths, strict=True):
+            if number and (value := _percent(cell)) is not None:
+                pen.rectangle((x, y, x + width - 2, y + 24), fill=int(120 + 1.3 * value))
+            pen.text((x + 6, y + 3), cell, 0, font[number == 0])
+            x += width
+    image.save(file, optimize=True)
+
+
+def _percent(cell: str) -> float | None:
+    text = cell.removesuffix(" %")
+    return float(text) if text.replace(".", "", 1).isdigit() and cell.endswith("%") else None
+
+
+def write(name: str, text: str) -> None:
+    """Puts a table between its markers in the README."""
+    start, end = f"<!-- {name} -->", f"<!-- /{name} -->"
+    whole = README.read_text(encoding="utf-8")
+    before, rest = whole.split(start, 1)
+    _, after = rest.split(end, 1)
+    README.write_text(f"{before}{start}\n{text}\n{end}{after}", encoding="utf-8")
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("--trials", type=int, default=200, help="trials a row for the hang tag")
+    parser.add_argument("--quick", action="store_true", help="a tenth of the trials")
+    parser.add_argument("--only", choices=("hang_tag", "levels", "templates", "wrap"))
+    parser.add_argument("--write", action="store_true", help="put the tables into label_templates/README.md")
+    asked = parser.parse_args()
+    less = 10 if asked.quick else 1
+    tables: dict[str, Callable[[], Table]] = {
+        "hang_tag": lambda: acceptance(max(10, asked.trials // less)),
+        "levels": lambda: levels(max(10, asked.trials // less)),
+        "templates": lambda: everything(max(2, 10 // less)),
+        "wrap": lambda: wraps(max(1, 4 // less)),
+    }
+    for name, make in tables.items():
+        if asked.only in (None, name):
+            table = make()
+            print("\n" + table.markdown(), flush=True)
+            if asked.write:
+                write(f"survival {name}", table.markdown())
+                if name == "hang_tag":
+                    draw(table, PICTURE)
+
+
+if __name__ == "__main__":
+    main()
