@@ -232,9 +232,8 @@ def steps_of(reader: Reader) -> dict[str, list[str]]:
 
 
 def _spellings(tables: Tables) -> dict[str, str]:
-    return {
-        compact_name(name): r.standard for r in tables.standards.values() for name in (r.standard, *r.aliases)
-    }
+    """The other spellings of a standard's name, without case and punctuation."""
+    return {compact_name(name): r.standard for r in tables.standards.values() for name in r.aliases}
 
 
 def _bends(tables: Tables) -> dict[str, list[Any]]:

@@ -14,6 +14,7 @@ from fastapi import Request
 from fastapi.responses import HTMLResponse, JSONResponse, Response
 from markupsafe import Markup
 
+from api.scan import kit
 from api.scan.i18n import LANGUAGES, Translator, choose
 from api.scan.labels import LABELS
 from api.security import content_policy
@@ -21,6 +22,7 @@ from tagger.errors import Problem, TaggerError
 
 UNITS = ("metric", "inch")
 _YEAR = 365 * 24 * 3600
+NOTHING = "default-src 'none'"  # for what is no page
 VARY = "Accept, Accept-Encoding, Accept-Language, Cookie"
 
 
@@ -38,13 +40,20 @@ def policy() -> str:
     return content_policy(styles=[css()])
 
 
-@cache
-def version() -> str:
-    """Changes whenever a file that a phone keeps changes."""
-    found = hashlib.sha256(css().encode())
-    for name in reader_files():
-        found.update(static(f"reader/{name}"))
-    return found.hexdigest()[:12]
+def version(request: Request) -> str:
+    """Changes whenever anything that a phone keeps changes: scripts, style, words, tables."""
+    state = request.app.state
+    if not hasattr(state, "scan_version"):
+        found = hashlib.sha256(css().encode())
+        for name in ("scan-worker.js", *(f"reader/{file}" for file in reader_files())):
+            found.update(static(name))
+        for template in ("base.html", "shell.html"):
+            found.update(_template(template))
+        kept = [kit.shared_tables(state.tables), *(kit.words_of(lang, state.tables) for lang in LANGUAGES)]
+        found.update(json.dumps(kept, sort_keys=True).encode())
+        state.scan_version = found.hexdigest()[:12]
+    version: str = state.scan_version
+    return version
 
 
 @cache
@@ -54,9 +63,19 @@ def reader_files() -> tuple[str, ...]:
     return tuple(sorted(file.name for file in folder.iterdir() if file.name.endswith(".js")))
 
 
-def script(name: str) -> str:
+def script(request: Request, name: str) -> str:
     """The address of one of our scripts; the version in it lets a browser keep it for ever."""
-    return f"/scan/{version()}/{name}"
+    return f"/scan/{version(request)}/{name}"
+
+
+def small_script(name: str) -> str:
+    """A script without the comments and indentation that only we read."""
+    lines = (line.strip() for line in static(name).decode().splitlines())
+    return "\n".join(line for line in lines if line and not line.startswith("//")) + "\n"
+
+
+def _template(name: str) -> bytes:
+    return resources.files("api").joinpath("templates", "scan", name).read_bytes()
 
 
 def static(name: str) -> bytes:
@@ -75,7 +94,7 @@ def render(request: Request, name: str, lang: str, units: str = "metric", **valu
     """One page as HTML text."""
     common = {
         "lang": lang, "units": units, "languages": LANGUAGES, "t": Translator(lang), "css": Markup(css()),
-        "script": script("page.js"), "number": None, "json_ld": None, "links": (), "body": "",
+        "script": script(request, "page.js"), "number": None, "json_ld": None, "links": (), "body": "",
     }  # fmt: skip
     text: str = request.app.state.templates.env.get_template(f"scan/{name}").render(common | values)
     return text
@@ -110,6 +129,7 @@ def kept(request: Request, response: Response, cache_control: str = "") -> Respo
     response.headers["ETag"] = tag
     response.headers["Cache-Control"] = cache_control or f"public, max-age={seconds}, must-revalidate"
     response.headers["Vary"] = VARY
+    response.headers.setdefault("Content-Security-Policy", NOTHING)
     asked = request.headers.get("if-none-match", "")
     if tag in [part.strip() for part in asked.split(",")]:
         headers = {

@@ -37,17 +37,30 @@ def by_link(request: Request, number: str, digits: str) -> Response:
     return show(request, number, digits)
 
 
-def show(request: Request, number: str, digits: str | None, link_type: str | None = None) -> Response:
+@router.get("/8004/{giai}", include_in_schema=False)
+@router.get("/T/{digits}/8004/{giai}", include_in_schema=False)
+@router.get("/t/{digits}/8004/{giai}", include_in_schema=False)
+def by_giai(request: Request, giai: str, digits: str | None = None) -> Response:
+    """GS1 Digital Link, application identifier 8004: company prefix and tag number."""
+    return show(request, giai[-tag_number.LENGTH :], digits)
+
+
+@router.get("/01/{gtin}/21/{serial}", include_in_schema=False)
+def by_serial(request: Request, gtin: str, serial: str) -> Response:
+    """GS1 Digital Link, a trade item's serial number: the tag number."""
+    return show(request, serial, None)
+
+
+def show(request: Request, number: str, digits: str | None) -> Response:
     """The tag's page, its JSON or its links, as the request wants it."""
     try:
         tag = find(request.app.state.store, number, digits)
     except NumberError as error:
-        return refused(
-            request, error, status=404, typed=number, also=meant(number, Translator(choose(request)))
-        )
+        also = meant(number, Translator(choose(request)))
+        return refused(request, error, status=404, typed=number, also=also)
     except (PayloadError, StoreError) as error:
         return refused(request, error, status=404, typed=number)
-    return answer(request, tag, link_type)
+    return answer(request, tag, request.query_params.get("linkType"))
 
 
 def find(store: Store, typed: str, digits: str | None) -> Tag:

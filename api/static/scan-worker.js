@@ -3,13 +3,12 @@
 // opens instead and fills itself from the link's digits (reader/offline.js).
 
 const VERSION = "{{version}}";
-const FILES = ["{{files}}"];
 const KEPT = `scan-${VERSION}`;
 const CHOICE = "scan-choice"; // the language and units last seen, and the last pages
 const PATIENCE = 6000; // ms to wait for the network before the phone reads the tag itself
 const TAG = /^\/t\/[^/]+(\/\d+)?\/?$|^(\/t\/\d+)?\/8004\/|^\/01\/\d+\/21\//i;
 
-importScripts(FILES.find((file) => file.endsWith("/queue.js")));
+importScripts(`/scan/${VERSION}/queue.js`);
 
 self.addEventListener("sync", (event) => {
   if (event.tag === "orders") event.waitUntil(sendOrders());
@@ -21,7 +20,7 @@ self.addEventListener("fetch", (event) => {
   if (event.request.method !== "GET" || url.origin !== location.origin) return;
   if (event.request.mode === "navigate" && (TAG.test(url.pathname) || url.pathname === "/find")) {
     event.respondWith(tagPage(event.request));
-  } else if (url.pathname.startsWith("/scan/") || url.pathname === "/static/scan-icon.svg" || url.pathname === "/scan.webmanifest") {
+  } else if (url.pathname.startsWith("/scan/")) {
     event.respondWith(keptFirst(event.request));
   }
 });
@@ -33,11 +32,20 @@ async function sendOrders() {
 }
 
 async function install() {
-  const cache = await caches.open(KEPT);
-  await cache.addAll([...FILES, `/scan/${VERSION}/tables.json`, "/static/scan-icon.svg", "/scan.webmanifest"]);
-  const lang = new URL(location.href).searchParams.get("lang") || "en";
-  await keepLanguage(cache, lang);
+  await keep("kit.json");
+  await keepLanguage(new URL(location.href).searchParams.get("lang") || "en");
   await self.skipWaiting();
+}
+
+// Puts every file of a kit into the cache under its own address.
+async function keep(kit) {
+  const answer = await fetch(`/scan/${VERSION}/${kit}`);
+  if (!answer.ok) throw new Error(`${kit}: ${answer.status}`);
+  const cache = await caches.open(KEPT);
+  for (const [address, { type, text, policy }] of Object.entries(await answer.json())) {
+    const headers = { "Content-Type": type, ...(policy && { "Content-Security-Policy": policy }) };
+    await cache.put(address, new Response(text, { headers }));
+  }
 }
 
 async function activate() {
@@ -48,20 +56,13 @@ async function activate() {
 }
 
 // One language: its words and its shell page.
-async function keepLanguage(cache, lang) {
-  const shell = new Request(`/scan/shell?lang=${lang}`, { credentials: "omit" });
-  if (await cache.match(shell, { ignoreVary: true })) return;
-  await Promise.all([cache.add(`/scan/${VERSION}/words-${lang}.json`), cache.add(shell)]);
+async function keepLanguage(lang) {
+  const cache = await caches.open(KEPT);
+  if (!(await cache.match(`/scan/shell?lang=${lang}`))) await keep(`kit-${lang}.json`);
 }
 
 self.addEventListener("message", (event) => {
-  if (event.data && event.data.keepLanguages) {
-    event.waitUntil((async () => {
-      const cache = await caches.open(KEPT);
-      for (const lang of event.data.keepLanguages) await keepLanguage(cache, lang).catch(() => {});
-      if (event.source) event.source.postMessage({ kept: event.data.keepLanguages });
-    })());
-  }
+  if (event.data?.keepLanguage) event.waitUntil(keepLanguage(event.data.keepLanguage).catch(() => {}));
 });
 
 async function tagPage(request) {
@@ -81,7 +82,7 @@ async function shell(request) {
   const cache = await caches.open(KEPT);
   const asked = new URL(request.url).searchParams.get("lang");
   const chosen = asked || (await chosenLanguage());
-  const found = (chosen && (await cache.match(`/scan/shell?lang=${chosen}`, { ignoreVary: true }))) || (await cache.match("/scan/shell", { ignoreSearch: true, ignoreVary: true }));
+  const found = (chosen && (await cache.match(`/scan/shell?lang=${chosen}`))) || (await cache.match("/scan/shell", { ignoreSearch: true }));
   return found || Response.error();
 }
 
@@ -93,5 +94,5 @@ async function chosenLanguage() {
 
 async function keptFirst(request) {
   const cache = await caches.open(KEPT);
-  return (await cache.match(request, { ignoreVary: true })) || fetch(request);
+  return (await cache.match(request)) || fetch(request);
 }

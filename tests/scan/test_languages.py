@@ -73,7 +73,7 @@ def pages(store: Store) -> Iterator[tuple[TestClient, list[str]]]:
         "/identify/hose", "/identify/hose?a=npt~3/4~male&b=bspp~3/4~female_swivel",
         "/identify/hose?a=npt~3/4~male&b=bspp~3/4~female_swivel&standard=SAE+100R2&dash=8&length=x",
         "/identify/hose?a=npt~3/4~male&b=bspp~3/4~female_swivel&standard=SAE+100R2&dash=8&length=1000",
-        "/scan/shell", "/scan.webmanifest",
+        "/scan/any/kit-de.json", "/scan.webmanifest",
     ]  # fmt: skip
     yield TestClient(app), addresses
 

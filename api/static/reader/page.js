@@ -39,7 +39,7 @@ async function keep() {
   if (!("serviceWorker" in navigator)) return;
   await navigator.serviceWorker.register(`/scan-worker.js?lang=${html.lang}`, { scope: "/" });
   const registration = await navigator.serviceWorker.ready;
-  registration.active.postMessage({ keepLanguages: [html.lang] });
+  registration.active.postMessage({ keepLanguage: html.lang });
   const choice = await caches.open("scan-choice");
   await choice.put("/lang", new Response(html.lang));
 }

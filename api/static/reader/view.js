@@ -124,8 +124,8 @@ function facts(content, bend, words) {
 
 export function bendOf(hose, tables) {
   const { bends, spellings } = tables.fit;
-  const standard = spellings[hose.standard.toLowerCase().replace(/[^a-z0-9]/g, "")];
-  return bends[`${standard}|${hose.dash}`] || null;
+  const other = spellings[hose.standard.toLowerCase().replace(/[^a-z0-9]/g, "")];
+  return bends[`${hose.standard}|${hose.dash}`] || bends[`${other}|${hose.dash}`] || null;
 }
 
 function age(content, today, words) {

@@ -1,0 +1,88 @@
+"""What a phone keeps, as plain values: tables that every language shares, and the words of one."""
+
+from __future__ import annotations
+
+import json
+from functools import cache
+from importlib import resources
+from typing import Any
+
+from api.scan import catalogue, dims, fill, fit
+from api.scan.i18n import Reader, messages
+from tagger import words as plain
+from tagger.code import payload
+from tagger.spec import Connection
+from tagger.trade.tables import Tables
+
+
+def shared_tables(tables: Tables) -> dict[str, Any]:
+    """Everything that is data and not language."""
+    layouts = {"1": _layout(1)}
+    named = {field["table"] for layout in layouts.values() for field in layout["fields"] if "table" in field}
+    sources = _Numbered()
+    rules = fit.rules(tables)
+    rules["bends"] = {key: [mm, sources.place(source)] for key, (mm, source) in rules["bends"].items()}
+    return {
+        "layouts": layouts,
+        "points": {
+            table: {str(p): n for p, n in payload.names(table).items()}
+            for table in sorted(named | {"thread"})
+        },
+        "sized_by": {c.value: c.sized_by.value for c in Connection},
+        "mating": {
+            key: [m.thread, m.across_mm, sources.place(m.source)] for key, m in dims.all_of(tables).items()
+        },
+        "fit": rules,
+        "storage": {
+            "life": tables.rule("assembly_life_years_din").value,
+            "shelf": tables.rule("assembly_storage_years_iso").value,
+        },
+        "sources": sources.texts,
+    }
+
+
+class _Numbered:
+    """Texts that many rows share, each kept once."""
+
+    def __init__(self) -> None:
+        self.texts: list[str] = []
+
+    def place(self, text: str) -> int:
+        if text not in self.texts:
+            self.texts.append(text)
+        return self.texts.index(text)
+
+
+def words_of(lang: str, tables: Tables) -> dict[str, Any]:
+    """One language, as the phone needs it. English needs no sentences: they are their own keys."""
+    w = plain.Words(lang)
+    names = {
+        "connection": {key.value: w.t(text) for key, text in plain.CONNECTIONS.items()},
+        "form": {key.value: w.t(text) for key, text in plain.FORMS.items()},
+        "material": {key.value: w.t(text) for key, text in plain.MATERIALS.items()},
+        "basis": {key.value: w.t(text) for key, text in plain.BASES.items()},
+        "length_basis": {key.value: w.t(text) for key, text in plain.LENGTH_BASES.items()},
+        "fluid": {key.value: w.t(text) for key, text in plain.FLUIDS.items()},
+        "cover": {key.value: w.t(text) for key, text in plain.COVERS.items()},
+    }
+    used = _used_on_the_phone()
+    return {
+        "lang": lang,
+        "templates": {name: fill.translated(name, lang) for name in fill.TEMPLATES},
+        "names": names,
+        "messages": {key: text for key, text in messages(lang).items() if key in used},
+        "steps": fit.steps_of(Reader(lang, tables)),
+    }
+
+
+@cache
+def _used_on_the_phone() -> frozenset[str]:
+    """The strings that the scripts look up: t("...") in any module."""
+    return catalogue.in_scripts()
+
+
+@cache
+def _layout(version: int) -> dict[str, Any]:
+    file = resources.files("tagger.code").joinpath(f"data/payload_v{version}.json")
+    layout: dict[str, Any] = json.loads(file.read_text(encoding="utf-8"))
+    return {"fields": layout["fields"]}

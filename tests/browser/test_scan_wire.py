@@ -1,0 +1,113 @@
+"""What the first view of a tag page costs on a bad line: requests and bytes, counted on the wire."""
+
+from __future__ import annotations
+
+import re
+import socket
+import threading
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+
+import pytest
+from playwright.sync_api import Page
+
+from tests.browser.conftest import Live
+from tests.browser.test_scan_offline import KEPT
+from tests.browser.test_scan_tag import path, registered
+
+OpenPage = Callable[..., Page]
+FIRST_VIEW = 60_000  # bytes, headers and all
+
+
+@dataclass
+class Wire:
+    """A proxy that counts: everything the phone receives goes through it."""
+
+    target: tuple[str, int]
+    listener: socket.socket = field(init=False)
+    received: int = 0
+    requests: list[bytes] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        self.listener = socket.create_server(("127.0.0.1", 0))
+        threading.Thread(target=self._accept, daemon=True).start()
+
+    @property
+    def url(self) -> str:
+        return f"http://127.0.0.1:{self.listener.getsockname()[1]}"
+
+    def _accept(self) -> None:
+        while True:
+            try:
+                client, _ = self.listener.accept()
+            except OSError:
+                return
+            server = socket.create_connection(self.target)
+            threading.Thread(target=self._pump, args=(client, server, False), daemon=True).start()
+            threading.Thread(target=self._pump, args=(server, client, True), daemon=True).start()
+
+    def _pump(self, source: socket.socket, sink: socket.socket, down: bool) -> None:
+        try:
+            while data := source.recv(65536):
+                if down:
+                    self.received += len(data)
+                else:
+                    self.requests += re.findall(rb"(?:GET|POST) (\S+) HTTP", data)
+                sink.sendall(data)
+        except OSError:
+            pass
+        finally:
+            sink.close()
+
+
+@pytest.fixture
+def wire(live: Live) -> Iterator[Wire]:
+    host, port = live.url.removeprefix("http://").split(":")
+    proxy = Wire((host, int(port)))
+    yield proxy
+    proxy.listener.close()
+
+
+def test_the_text_shows_after_one_request_of_few_bytes(live: Live, wire: Wire, open_page: OpenPage) -> None:
+    """Without scripts the page is the same, so what it needs to show its text is what it asks for then."""
+    page = open_page(java_script_enabled=False)
+    page.goto(wire.url + path(registered(live)))
+    assert page.locator(".plate .figure").is_visible()
+    first = [request.decode() for request in wire.requests]
+    assert first[0].startswith("/T/")
+    blocking = [r for r in first[1:] if not r.endswith((".svg", ".webmanifest")) and "/scan/" not in r]
+    assert not blocking
+    assert wire.received < FIRST_VIEW
+
+
+def test_the_first_view_with_all_it_keeps_for_later(
+    live: Live, wire: Wire, open_page: OpenPage, record_property: Callable[[str, object], None]
+) -> None:
+    page = open_page()
+    asked: list[str] = []
+    page.on("request", lambda request: asked.append(request.url))
+    page.goto(wire.url + path(registered(live)))
+    page.wait_for_load_state("networkidle")
+    shown = wire.received
+    page.wait_for_function(KEPT)
+    page.wait_for_timeout(500)
+    record_property("first view, bytes", shown)
+    record_property("with the reader for no signal, bytes", wire.received)
+    print(
+        f"\nfirst view {shown} bytes; with the offline reader {wire.received} bytes, {len(wire.requests)} requests"
+    )
+    assert wire.received < FIRST_VIEW
+    assert all(url.startswith(wire.url) for url in asked)
+
+
+def test_a_second_view_of_an_unchanged_page_is_nearly_free(
+    live: Live, wire: Wire, open_page: OpenPage
+) -> None:
+    page = open_page(service_workers="block")
+    address = wire.url + path(registered(live))
+    page.goto(address)
+    page.wait_for_load_state("networkidle")
+    before = wire.received
+    page.reload()
+    page.wait_for_load_state("networkidle")
+    assert wire.received - before < 3_000

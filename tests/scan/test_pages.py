@@ -1,0 +1,431 @@
+"""The public pages without a browser: what is shown, refused, kept and answered to machines."""
+
+from __future__ import annotations
+
+import gzip
+import io
+import json
+import re
+from html import unescape
+
+import pytest
+from fastapi.testclient import TestClient
+from PIL import Image
+
+from tagger.code import link, payload
+from tagger.code.symbol import code128, qr
+from tagger.spec import AssemblySpec
+from tagger.store import Assembly, Store
+from tagger.trade import assess
+from tests.scan.conftest import register
+
+OTHER_SHOP = "7K3MQ9XW2R1"
+
+
+def text(html: str) -> str:
+    """What a reader sees, on one line."""
+    body = re.sub(r"<(style|script).*?</\1>", " ", html, flags=re.DOTALL)
+    return " ".join(unescape(re.sub(r"<[^>]*>", " ", body)).split())
+
+
+def path(assembly: Assembly) -> str:
+    return f"/T/{assembly.number}/{assembly.digits}"
+
+
+# --- record, tag, both, neither ---------------------------------------------------------------
+
+
+def test_lower_case_and_dashes_find_the_same_record(client: TestClient, assembly: Assembly) -> None:
+    dashed = f"{assembly.number[:5]}-{assembly.number[5:]}"
+    for address in (
+        f"/t/{assembly.number.lower()}",
+        f"/T/{dashed}",
+        f"/t/{dashed.lower()}/{assembly.digits}",
+    ):
+        answer = client.get(address)
+        assert answer.status_code == 200
+        assert "boom cylinder, rod side" in text(answer.text)  # only the record has the note
+
+
+def test_with_a_record_and_its_own_digits_nothing_is_warned_of(
+    client: TestClient, assembly: Assembly
+) -> None:
+    shown = text(client.get(path(assembly)).text)
+    assert "Read from the tag itself" not in shown
+    assert "does not say what the record says" not in shown
+
+
+def test_digits_that_differ_are_named_and_the_record_wins(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    other = register(store, length_mm=900.0, covers=[])
+    shown = text(client.get(f"/T/{assembly.number}/{other.digits}").text)
+    assert "The tag does not say what the record says" in shown
+    assert "Length: the record says 1250 mm (49.21 in), to the sealing faces ; the tag says 900 mm" in shown
+    assert "Over the hose: the record says abrasion sleeve ; the tag says nothing" in shown
+    assert "SAE 100R2 -12 (3/4 in), 1250 mm" in shown
+
+
+def test_a_link_without_a_record_shows_the_tag_marked_as_such(client: TestClient, assembly: Assembly) -> None:
+    shown = text(client.get(f"/T/{OTHER_SHOP}/{assembly.digits}").text)
+    assert "Read from the tag itself" in shown
+    assert "ask the shop that built it" in shown
+    assert "1250 mm (49.21 in)" in shown
+    assert "boom cylinder" not in shown  # the note is not on the tag
+    assert "H-2291" not in shown  # nor are lots
+
+
+def test_damaged_digits_with_a_record_show_the_record_and_say_so(
+    client: TestClient, assembly: Assembly
+) -> None:
+    answer = client.get(f"/T/{assembly.number}/{assembly.digits[:-1]}")
+    assert answer.status_code == 200
+    assert "The link is damaged" in text(answer.text)
+    assert "boom cylinder" in text(answer.text)
+
+
+def test_damaged_digits_without_a_record_are_refused_with_words(
+    client: TestClient, assembly: Assembly
+) -> None:
+    for at in range(len(assembly.digits)):
+        wrong = str((int(assembly.digits[at]) + 3) % 10)
+        answer = client.get(f"/T/{OTHER_SHOP}/{assembly.digits[:at]}{wrong}{assembly.digits[at + 1 :]}")
+        assert answer.status_code == 404
+    shown = text(answer.text)
+    assert "The digits in the link" in shown
+    assert "Scan again" in shown
+
+
+def test_a_mistyped_number_says_which_place_looks_wrong(client: TestClient) -> None:
+    answer = client.get("/T/7K3MQ9XWZR1")  # Z typed for 2
+    assert answer.status_code == 404
+    shown = text(answer.text)
+    assert "its check character does not fit" in shown
+    assert "7K3MQ-9XW2R1 (place 9: 2, not Z)" in shown
+    assert 'href="/T/7K3MQ9XW2R1"' in answer.text
+
+
+def test_an_unknown_number_alone_asks_for_the_symbol(client: TestClient) -> None:
+    answer = client.get(f"/T/{OTHER_SHOP}")
+    assert answer.status_code == 404
+    assert "Scan the QR code on the tag" in text(answer.text)
+
+
+def test_withdrawn_comes_first_and_there_is_no_guide(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    store.withdraw("The fitting lot cracked in the crimp", fitting_lot=None, tag=assembly.number)
+    html = client.get(path(assembly)).text
+    main = html[html.index('<main id="main">') :]
+    shown = text(main)
+    assert shown.startswith("Withdrawn: do not use The fitting lot cracked in the crimp")
+    assert 'class="step' not in main
+    assert "Do not fit it" in shown
+
+
+def test_a_withdrawn_hose_lot_withdraws_the_tag_and_lifting_it_ends_that(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    withdrawal = store.withdraw("Burst below four times", hose_lot="h-2291")
+    assert "Withdrawn: do not use" in text(client.get(path(assembly)).text)
+    store.lift(withdrawal.id, "retested")
+    assert "Withdrawn: do not use" not in text(client.get(path(assembly)).text)
+
+
+def test_an_old_assembly_is_over_its_storage_guidance(client: TestClient) -> None:
+    from datetime import date, timedelta
+
+    spec = AssemblySpec.read(
+        {
+            "hose": {"standard": "SAE 100R2", "dash": 8},
+            "end_a": {"connection": "orfs", "dash": 8, "form": "female_swivel"},
+            "end_b": {"connection": "orfs", "dash": 8, "form": "male"},
+            "length_mm": 700,
+        }
+    )
+    for years, said in ((1, None), (3, "ISO 8331"), (7, "DIN 20066 gives an assembly 6 years")):
+        built = date.today() - timedelta(days=round(365.25 * years))
+        digits = payload.encode(assess(spec).content_of(spec, built))
+        shown = text(client.get(f"/T/{OTHER_SHOP}/{digits}").text)
+        assert ("Over its storage guidance" in shown) == (said is not None)
+        assert said is None or said in shown
+
+
+def test_a_figure_not_known_is_said_to_be_not_known(client: TestClient) -> None:
+    from tagger.spec import TagContent
+
+    spec = AssemblySpec.read(
+        {
+            "hose": {"standard": "SAE 100R2", "dash": 8},
+            "end_a": {"connection": "jis_60", "size": "1/2", "form": "female_swivel"},
+            "end_b": {"connection": "jis_60", "size": "1/2", "form": "female_swivel"},
+            "length_mm": 700,
+        }
+    )
+    shown = text(client.get(f"/T/{OTHER_SHOP}/{payload.encode(TagContent(spec=spec))}").text)
+    assert "Not known: use the fitting maker's figure. Do not fit this hose" in shown
+    assert "not known: use the fitting maker's figure" in shown
+    assert "How far to tighten this joint is not known here" in shown
+
+
+# --- for machines -----------------------------------------------------------------------------
+
+
+def test_the_same_address_answers_json(client: TestClient, store: Store, assembly: Assembly) -> None:
+    answer = client.get(path(assembly), headers={"accept": "application/json"})
+    assert answer.headers["content-type"] == "application/json"
+    found = answer.json()
+    assert AssemblySpec.read(found["spec"]) == assembly.spec
+    assert found["read_from"] == "record"
+    assert found["withdrawn"] == []
+    assert link.parse(found["link"]).digits == assembly.digits
+    other = client.get(f"/T/{OTHER_SHOP}/{assembly.digits}", headers={"accept": "application/json"}).json()
+    assert other["read_from"] == "tag"
+    assert other["withdrawn"] is None  # not known, which is not the same as not withdrawn
+    assert AssemblySpec.read(other["spec"]) == assembly.spec.carried()
+
+
+def test_a_refusal_as_json_names_field_why_and_mend(client: TestClient) -> None:
+    answer = client.get("/T/7K3MQ9XWZR1", headers={"accept": "application/json"})
+    assert answer.status_code == 404
+    problem = answer.json()["problems"][0]
+    assert problem["field"] == "number"
+    assert problem["why"] and problem["mend"] and problem["text"]
+
+
+def test_the_page_holds_json_ld_of_a_product(client: TestClient, assembly: Assembly) -> None:
+    html = client.get(path(assembly)).text
+    found = re.search(r'<script type="application/ld\+json">(.*?)</script>', html, re.DOTALL)
+    assert found
+    product = json.loads(found[1])
+    assert product["@context"] == "https://schema.org"
+    assert product["@type"] == "IndividualProduct"
+    assert product["serialNumber"].replace("-", "") == assembly.number
+    names = {entry["name"]: entry["value"] for entry in product["additionalProperty"]}
+    assert names["Length"].startswith("1250 mm")
+    alone = client.get(path(assembly), headers={"accept": "application/ld+json"})
+    assert alone.json() == product
+
+
+def test_gs1_digital_link_forms_resolve_to_the_page(client: TestClient, assembly: Assembly) -> None:
+    giai = f"9506000{assembly.number}"
+    own = client.get(path(assembly))
+    for address in (
+        f"/T/{assembly.digits}/8004/{giai}",
+        f"/t/{assembly.digits}/8004/{giai.lower()}",
+    ):
+        answer = client.get(address)
+        assert answer.status_code == 200
+        assert text(answer.text) == text(own.text)
+    for address in (f"/8004/{giai}", f"/01/09506000134352/21/{assembly.number}"):
+        assert f"{assembly.number[:5]}-{assembly.number[5:]}" in text(client.get(address).text)
+    assert client.get("/8004/950600012345678901").status_code == 404
+
+
+def test_link_types_lead_to_their_part_of_the_page(client: TestClient, assembly: Assembly) -> None:
+    address = f"/8004/9506000{assembly.number}"
+    answer = client.get(address, params={"linkType": "gs1:instructions"}, follow_redirects=False)
+    assert (answer.status_code, answer.headers["location"].split("#")[1]) == (307, "fit")
+    assert client.get(address, params={"linkType": "gs1:pip"}, follow_redirects=False).status_code == 200
+    everything = client.get(address, params={"linkType": "all"})
+    assert everything.headers["content-type"] == "application/linkset+json"
+    (links,) = everything.json()["linkset"]
+    kinds = [key for key in links if key != "anchor"]
+    assert all(kind.startswith("https://gs1.org/voc/") for kind in kinds)
+    assert "https://gs1.org/voc/defaultLink" in kinds
+    assert links["https://gs1.org/voc/instructions"][0]["href"].endswith("#fit")
+    by_accept = client.get(address, headers={"accept": "application/linkset+json"})
+    assert by_accept.json() == everything.json()
+
+
+def test_an_unchanged_page_is_not_sent_again(client: TestClient, store: Store, assembly: Assembly) -> None:
+    first = client.get(path(assembly))
+    assert "must-revalidate" in first.headers["cache-control"]
+    again = client.get(path(assembly), headers={"if-none-match": first.headers["etag"]})
+    assert (again.status_code, again.content) == (304, b"")
+    assert (
+        client.get(path(assembly), headers={"accept-language": "de"}).headers["etag"] != first.headers["etag"]
+    )
+    store.withdraw("recalled", tag=assembly.number)
+    after = client.get(path(assembly), headers={"if-none-match": first.headers["etag"]})
+    assert after.status_code == 200
+    assert "Withdrawn: do not use" in text(after.text)
+
+
+def test_pages_are_packed_and_say_so(client: TestClient, assembly: Assembly) -> None:
+    answer = client.get(path(assembly), headers={"accept-encoding": "gzip"})
+    assert answer.headers["content-encoding"] == "gzip"
+    assert int(answer.headers["content-length"]) < 20_000
+    plain = client.get(path(assembly), headers={"accept-encoding": "identity"})
+    assert "content-encoding" not in plain.headers
+    assert "Accept-Encoding" in plain.headers["vary"]
+    assert len(gzip.compress(plain.content)) < 20_000
+
+
+def test_no_script_may_run_but_our_own_files(client: TestClient, assembly: Assembly) -> None:
+    answer = client.get(path(assembly))
+    policy = answer.headers["content-security-policy"]
+    assert "script-src 'self'" in policy
+    assert "unsafe" not in policy
+    inline = re.findall(r"<script(?![^>]*\bsrc=)(?![^>]*application/ld\+json)[^>]*>", answer.text)
+    assert not inline
+    assert not re.search(r"\son\w+=", answer.text)
+    assert not re.search(
+        r'(?:src|href)="(?:https?:)?//', answer.text.split("<main")[0].replace("https://tags.example.com", "")
+    )
+
+
+# --- ordering ---------------------------------------------------------------------------------
+
+
+def test_an_order_names_what_must_be_different(client: TestClient, store: Store, assembly: Assembly) -> None:
+    answer = client.post(
+        "/order",
+        data={
+            "number": assembly.number, "digits": assembly.digits, "quantity": "3", "needed_by": "2031-02-03",
+            "reference": "WO 77", "email": "pit@example.com", "change_end_b": "straight", "change_cover": "fire sleeve",
+        },
+    )  # fmt: skip
+    (order,) = store.orders()
+    assert order.reference in answer.url.path
+    assert order.changes == "End B: straight\nOver the hose: fire sleeve"
+    assert (order.quantity, str(order.needed_by), order.number) == (3, "2031-02-03", assembly.number)
+    assert "pit@example.com" not in answer.text
+
+
+def test_an_order_from_another_shops_tag_carries_its_spec(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    client.post("/order", data={"number": OTHER_SHOP, "digits": assembly.digits, "phone": "1"})
+    (order,) = store.orders()
+    assert order.number == OTHER_SHOP
+    assert order.spec == assembly.spec.carried()
+
+
+@pytest.mark.parametrize(
+    ("field", "value", "said"),
+    [
+        ("phone", "", "Telephone: is missing, and so is the e-mail address"),
+        ("quantity", "0", "How many: is not a quantity"),
+        ("quantity", "two", "How many: is not a whole number"),
+        ("needed_by", "soon", "Needed by: is not a date"),
+        ("email", "nobody", "E-mail: is not an e-mail address"),
+        ("number", "7K3MQ9XWZR1", "Tag number: its check character does not fit"),
+    ],
+)
+def test_a_wrong_order_is_refused_by_field(
+    client: TestClient, store: Store, assembly: Assembly, field: str, value: str, said: str
+) -> None:
+    data = {"number": assembly.number, "digits": "", "quantity": "1", "phone": "1"} | {field: value}
+    answer = client.post("/order", data=data, headers={"accept": "application/json"})
+    assert answer.status_code == 422
+    assert any(problem["text"].startswith(said) for problem in answer.json()["problems"])
+    assert store.orders() == []
+
+
+def test_the_order_lines_alone_are_enough_for_any_shop(client: TestClient, assembly: Assembly) -> None:
+    html = client.get(path(assembly)).text
+    lines = unescape(re.search(r'<pre[^>]*id="order-lines"[^>]*>(.*?)</pre>', html, re.DOTALL)[1])  # type: ignore[index]
+    for wanted in ("Hose: SAE 100R2 -12", "End A: -12 37° flare (JIC), female swivel, 45° elbow", "Length: 1250 mm",
+                   "Clocking angle: 135°", "Working pressure:", "Fluid: mineral oil"):  # fmt: skip
+        assert wanted in lines
+    assert link.parse(lines.rsplit("Link: ", 1)[1]).digits == assembly.digits
+    assert 'href="mailto:orders@example.com?subject=' in html
+
+
+# --- finding ----------------------------------------------------------------------------------
+
+
+def _photo(modules: list[list[bool]], scale: int = 6, tall: int = 1) -> bytes:
+    rows = [row for row in modules for _ in range(tall)]
+    image = Image.new("L", (len(rows[0]) + 8, len(rows) + 8), 255)
+    for y, row in enumerate(rows):
+        for x, dark in enumerate(row):
+            image.putpixel((x + 4, y + 4), 0 if dark else 255)
+    image = image.resize((image.width * scale, image.height * scale), Image.Resampling.NEAREST).rotate(
+        7, expand=True, fillcolor=255
+    )
+    out = io.BytesIO()
+    image.convert("RGB").save(out, "JPEG", quality=80)
+    return out.getvalue()
+
+
+def test_a_photo_of_the_qr_code_opens_the_tag(client: TestClient, assembly: Assembly) -> None:
+    address = link.build("https://other.example.org", assembly.number, assembly.digits)
+    modules = qr(address).modules
+    photo = _photo([[bool(cell) for cell in row] for row in modules])
+    answer = client.post("/find", files={"image": ("tag.jpg", photo, "image/jpeg")}, follow_redirects=False)
+    assert (answer.status_code, answer.headers["location"]) == (303, path(assembly))
+
+
+def test_a_photo_of_the_bar_code_opens_the_number(client: TestClient, assembly: Assembly) -> None:
+    bars = code128(assembly.number).modules
+    photo = _photo([[bool(cell) for cell in bars[0]]], scale=4, tall=40)
+    answer = client.post("/find", files={"image": ("tag.jpg", photo, "image/jpeg")}, follow_redirects=False)
+    assert (answer.status_code, answer.headers["location"]) == (303, f"/T/{assembly.number}")
+
+
+def test_a_photo_without_a_tag_is_refused_with_words(client: TestClient) -> None:
+    blank = io.BytesIO()
+    Image.new("RGB", (300, 200), "white").save(blank, "PNG")
+    for data, said in (
+        (blank.getvalue(), "shows no code that can be read"),
+        (b"no picture", "is not a picture"),
+    ):
+        answer = client.post("/find", files={"image": ("x.png", data, "image/png")})
+        assert answer.status_code == 422
+        assert said in text(answer.text)
+
+
+def test_a_typed_link_of_any_shop_opens_here(client: TestClient, assembly: Assembly) -> None:
+    typed = f"HTTPS://ANOTHER.EXAMPLE/T/{assembly.number}/{assembly.digits}"
+    answer = client.get("/find", params={"q": typed}, follow_redirects=False)
+    assert answer.headers["location"] == path(assembly)
+
+
+# --- identifying ------------------------------------------------------------------------------
+
+
+def test_identify_measures_picks_and_orders_a_hose_without_a_tag(client: TestClient, store: Store) -> None:
+    asked = {"form": "female_swivel", "diameter": "1 in", "tpi": "12", "seat": "37"}
+    html = client.get("/identify", params=asked).text
+    cards = re.findall(r'<section class="card">.*?</section>', html, re.DOTALL)
+    assert "-12 37° flare (JIC), female swivel" in text(cards[0])
+    pick = unescape(re.search(r'href="(/identify\?a=[^"]*)"', cards[0])[1])  # type: ignore[index]
+    second = client.get(pick).text
+    same = unescape(re.search(r'href="(/identify/hose\?[^"]*)"', second)[1])  # type: ignore[index]
+    assert "The hose between the ends" in text(client.get(same).text)
+    filled = (
+        f"{same}&standard=SAE+100R2&dash=12&length=49+1/4+in&shape_b=elbow_90&drop_b=56&covers=fire_sleeve"
+    )
+    html = client.get(filled).text
+    assert "Working pressure" in text(html)
+    spec = unescape(re.search(r'name="spec" value="([^"]*)"', html)[1])  # type: ignore[index]
+    answer = client.post("/order", data={"spec": spec, "phone": "1", "quantity": "1"})
+    assert "Your order has arrived" in text(answer.text)
+    (order,) = store.orders()
+    assert order.number is None
+    assert order.spec.length_mm == 1251.0  # 49 1/4 in is 1250.95 mm, kept to 0.1 mm
+    assert order.spec.end_b.shape == "elbow_90"
+
+
+def test_a_seat_that_does_not_fit_cannot_be_picked(client: TestClient) -> None:
+    asked = {"form": "male", "diameter": "1 1/16 in", "tpi": "12", "seat": "45"}
+    html = client.get("/identify", params=asked).text
+    for card in re.findall(r'<section class="card">.*?</section>', html, re.DOTALL):
+        if "37° flare" in text(card).split("·")[0]:
+            assert "Not a match. Does not fit: seat" in text(card)
+            assert "This is end A" not in text(card)
+            break
+    else:
+        raise AssertionError("the 37 degree flare is not named at all")
+
+
+def test_a_hose_that_cannot_be_is_refused_by_field(client: TestClient) -> None:
+    address = "/identify/hose?a=npt~3/4~male&b=bspp~3/4~female_swivel&standard=SAE+100R2&dash=8&length=1000"
+    answer = client.get(address)
+    assert answer.status_code == 422
+    assert "End A" in text(answer.text)
+    assert "jump size" in text(answer.text)
+    assert client.get("/identify?a=nonsense").status_code == 422
+    assert client.get("/identify?a=x~1~male").status_code == 422
