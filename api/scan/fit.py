@@ -127,7 +127,7 @@ def _of_end(
         text = escape(t(row.text)).format(
             **{key: f"<strong>{escape(value)}</strong>" for key, value in figures.items()}
         )
-        drawing = _picture(row.picture, content, tightening, reader)
+        drawing = _picture(row, content, tightening, reader)
         source = _source(row, advice, t)
         found.append(_Shown(row, text, drawing, source, letter))
     return found
@@ -185,18 +185,24 @@ def _source(row: FitStep, advice: EndAdvice | None, t: Translator) -> str:
     )
 
 
-def _picture(key: str, content: TagContent, tightening: Tightening | None, reader: Reader) -> str:
-    words = reader.words
-    if key == "clocking" and content.spec.clocking_deg is not None:
+def _picture(row: FitStep, content: TagContent, tightening: Tightening | None, reader: Reader) -> str:
+    words, t = reader.words, reader.t
+    if row.picture == "clocking" and content.spec.clocking_deg is not None:
         return picture.clocking(content.spec, reader)
-    if key == "nut_flats" and tightening and tightening.flats_max and tightening.flats_max < 6:
-        name = (
-            f"{words.flats(tightening.flats_min or 0, tightening.flats_max)} {words.basis(tightening.flats_basis)}"
-            if tightening.flats_basis
-            else ""
-        )
-        return picture.nut(tightening.flats_min, tightening.flats_max, name)
-    return drawn(key) if key in DRAWN else ""
+    counted = tightening and tightening.flats_max and tightening.flats_basis
+    if (
+        row.picture == "nut_flats"
+        and tightening
+        and counted
+        and tightening.flats_max
+        and tightening.flats_max < 6
+    ):
+        low, high = tightening.flats_min, tightening.flats_max
+        if row.step_id.startswith("mark"):
+            return picture.nut(low, high, t("A line across nut and body"), turned=False)
+        basis = words.basis(tightening.flats_basis) if tightening.flats_basis else ""
+        return picture.nut(low, high, f"{words.flats(low or 0, high)} {basis}", turned=True)
+    return drawn(row.picture) if row.picture in DRAWN else ""
 
 
 @cache

@@ -106,14 +106,15 @@ def reader_of(request: Request) -> Reader:
 
 
 def choose(request: Request) -> str:
-    """The visitor's language: the one chosen on the page, else the browser's first that we have."""
+    """The visitor's language: the one chosen on the page, else the browser's first that we have,
+    else the shop's."""
     for wanted in (request.query_params.get("lang"), request.cookies.get("lang")):
         if wanted in LANGUAGES:
             return str(wanted)
-    return accepted(request.headers.get("accept-language", ""))
+    return accepted(request.headers.get("accept-language", ""), request.app.state.settings.language)
 
 
-def accepted(header: str) -> str:
+def accepted(header: str, default: str = "en") -> str:
     """The best of our languages for an ``Accept-Language`` header (RFC 9110, 12.5.4).
 
     >>> accepted("nl, fr-CA;q=0.8, en;q=0.5"), accepted("zh"), accepted("de;q=0, es")
@@ -130,4 +131,4 @@ def accepted(header: str) -> str:
     for quality, _, name in sorted(ranked):
         if quality < 0 and name in LANGUAGES:
             return name
-    return "en"
+    return default

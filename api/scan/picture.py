@@ -75,10 +75,11 @@ def clocking(spec: AssemblySpec, reader: Reader) -> str:
     return fill("clocking", {"deg": angle, "apart": 25 <= angle <= 335, "name": reader.words.clocking(spec)})
 
 
-def nut(flats_min: float | None, flats_max: float, name: str) -> str:
-    """A marked nut from its end, with the turn after the start of the count."""
+def nut(flats_min: float | None, flats_max: float, name: str, *, turned: bool) -> str:
+    """A marked nut from its end: before the turn, or after it with the turn drawn round it."""
     least = None if flats_min in (None, flats_max) else _n((flats_min or 0) * 60)
-    return fill("nut", {"turned": True, "least": least, "most": _n(flats_max * 60), "name": name})
+    most = _n(flats_max * 60) if turned else 0
+    return fill("nut", {"turned": turned, "least": least, "most": most, "name": name})
 
 
 def thread_text(end: End, reader: Reader) -> str:

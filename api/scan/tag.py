@@ -12,6 +12,7 @@ from api.scan.find import meant
 from api.scan.i18n import Translator, choose, reader_of
 from api.scan.pages import json_text, kept, page, refused, wants
 from api.scan.view import DAMAGED, Shop, Tag
+from api.settings import ClockingSense
 from tagger.code import number as tag_number
 from tagger.code import payload
 from tagger.errors import NumberError, PayloadError, Problem, StoreError, TaggerError
@@ -132,7 +133,8 @@ def assessment_of(tag: Tag, tables: Tables) -> Assessment | None:
 def shop_of(request: Request) -> Shop:
     """Whose pages these are, from the settings."""
     settings = request.app.state.settings
-    return Shop(settings.base_url, settings.shop_name, settings.shop_phone, settings.shop_email)
+    clockwise = settings.clocking_sense == ClockingSense.CLOCKWISE
+    return Shop(settings.base_url, settings.shop_name, settings.shop_phone, settings.shop_email, clockwise)
 
 
 def _json(request: Request, value: object, kind: str) -> Response:

@@ -57,6 +57,7 @@ class Shop:
     name: str = ""
     phone: str = ""
     email: str = ""
+    clockwise: bool = False  # the shop's own way of counting the clocking angle
 
 
 def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> View:
@@ -83,7 +84,7 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
             _end(tag, "end_b", reader, assessed),
         ],
         "length": _length(content, reader, assessed if tag.record else None),
-        "clocking": _clocking(content, reader),
+        "clocking": _clocking(content, reader, shop),
         "facts": _facts(tag, reader, assessed),
         "order_form": order_form(spec, words, number=tag.number, digits=tag.digits or ""),
         "order_lines": order_lines,
@@ -307,7 +308,7 @@ def _length(content: TagContent, reader: Reader, assessed: Assessment | None) ->
     }  # fmt: skip
 
 
-def _clocking(content: TagContent, reader: Reader) -> View | None:
+def _clocking(content: TagContent, reader: Reader, shop: Shop) -> View | None:
     words, t = reader.words, reader.t
     text = words.clocking(content.spec)
     if text is None:
@@ -315,7 +316,11 @@ def _clocking(content: TagContent, reader: Reader) -> View | None:
     source = t(
         "Convention: MIL-DTL-83796-5 figure 3, citing SAE J517; the viewing side is common practice, no source"
     )
-    return {"words": text, "picture": picture.clocking(content.spec, reader), "source": source}
+    turned = (360 - (content.spec.clocking_deg or 0)) % 360
+    own = (
+        t("{angle}° as this shop counts: clockwise from 12 o'clock", angle=turned) if shop.clockwise else None
+    )
+    return {"words": text, "own": own, "picture": picture.clocking(content.spec, reader), "source": source}
 
 
 def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:

@@ -68,7 +68,7 @@ self.addEventListener("message", (event) => {
 async function tagPage(request) {
   try {
     const answer = await Promise.race([fetch(request), late()]);
-    if (answer.status < 500) return answer;
+    if (answer.status < 500 && answer.status !== 429) return answer;
   } catch { /* no network, or too slow: the shell reads the tag */ }
   return shell(request);
 }

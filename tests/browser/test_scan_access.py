@@ -107,11 +107,12 @@ def test_text_is_16_px_and_targets_are_44_px(
     assert not wrong, wrong
 
 
+@pytest.mark.parametrize("lang", ["en", "fr", "es", "de"])
 def test_nothing_is_cut_off_at_200_percent(
-    live: Live, addresses: dict[str, str], open_page: OpenPage
+    live: Live, addresses: dict[str, str], open_page: OpenPage, lang: str
 ) -> None:
     """A phone of 390 px zoomed to 200 % has 195 CSS pixels: the page must not scroll sideways."""
-    page = open_page(viewport={"width": 195, "height": 422}, device_scale_factor=2)
+    page = open_page(viewport={"width": 195, "height": 422}, device_scale_factor=2, locale=lang)
     wide = {}
     for name, address in addresses.items():
         page.goto(live.url + address)

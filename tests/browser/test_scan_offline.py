@@ -70,6 +70,36 @@ def test_a_tag_never_seen_opens_without_a_network(live: Live, phone: Page) -> No
         assert wanted in text
 
 
+def test_the_gs1_form_of_a_link_opens_without_a_network(live: Live, phone: Page) -> None:
+    without_network(phone, live)
+    _, _, number, digits = unseen().split("/")
+    phone.goto(f"{live.url}/T/{digits}/8004/9506000{number}")
+    expect(phone.locator("#line")).to_contain_text("EN 856 4SP -16")
+
+
+def test_a_damaged_or_bare_link_is_refused_with_words_without_a_network(live: Live, phone: Page) -> None:
+    without_network(phone, live)
+    link = unseen()
+    phone.goto(live.url + link[:-3])
+    expect(phone.locator("main")).to_contain_text("The digits are damaged")
+    phone.goto(live.url + "/T/" + link.split("/")[2])
+    expect(phone.locator("main")).to_contain_text("a number alone does not hold the spec")
+    phone.goto(live.url + "/T/7K3MQ9XWZR1")
+    expect(phone.locator("main")).to_contain_text("its check character does not fit")
+
+
+def test_the_language_last_seen_is_the_one_without_a_network(live: Live, phone: Page) -> None:
+    phone.goto(live.url + path(registered(live)) + "?lang=de")
+    phone.wait_for_function(
+        "async () => { for (const n of await caches.keys()) for (const r of await (await caches.open(n)).keys())"
+        " if (r.url.endsWith('/scan/shell?lang=de')) return true; return false; }"
+    )
+    without_network(phone, live)
+    phone.goto(live.url + unseen())
+    expect(phone.locator(".plate")).to_contain_text("Betriebsdruck")
+    assert phone.locator("html").get_attribute("lang") == "de"
+
+
 def test_units_and_language_hold_without_a_network(live: Live, phone: Page) -> None:
     without_network(phone, live)
     link = live.url + unseen()

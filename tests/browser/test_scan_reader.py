@@ -14,12 +14,13 @@ import pytest
 from playwright.sync_api import Page
 
 from api.scan import fill, view
+from api.scan.find import path_of
 from api.scan.i18n import Reader
 from api.scan.kit import shared_tables, words_of
 from api.scan.tag import assessment_of
 from api.scan.view import Shop, Tag
+from tagger.code import link, payload
 from tagger.code import number as tag_number
-from tagger.code import payload
 from tagger.errors import PayloadError
 from tagger.trade.tables import tables
 from tests.browser.conftest import Live
@@ -107,6 +108,19 @@ def _plain(html: str) -> list[str]:
     """Elements and text without the blanks between them, for comparing."""
     pieces = re.split(r"(<[^>]*>)", unescape(html))
     return [" ".join(piece.split()) for piece in pieces if piece.strip()]
+
+
+def test_scanned_texts_lead_to_the_same_page_as_in_python(reader: tuple[Page, str]) -> None:
+    page, base = reader
+    texts = [
+        f"HTTPS://A.EXAMPLE/T/{NUMBER}/123456789012", f"https://a.example/t/{NUMBER.lower()}", NUMBER, "7k3mq-9xw2r1",
+        f"HTTPS://A.EXAMPLE/T/123456789012/8004/9506000{NUMBER}", f"https://a.example/8004/9506000{NUMBER}",
+        "https://a.example/shop/", "hello", "HTTPS://A.EXAMPLE/T/7K3MQ9XWZR1/123456789012", "",
+    ]  # fmt: skip
+    script = "async ([all, base]) => { const { addressOf } = await import(`${base}/camera.js`); return all.map(addressOf); }"
+    expected = [path_of(link.parse(text)) if link.is_valid(text) else None for text in texts]
+    assert page.evaluate(script, [texts, base]) == expected
+    assert sum(found is not None for found in expected) == 6
 
 
 def test_the_tables_a_phone_keeps_are_small() -> None:

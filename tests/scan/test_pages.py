@@ -12,6 +12,8 @@ import pytest
 from fastapi.testclient import TestClient
 from PIL import Image
 
+from api.app import create_app
+from api.settings import ClockingSense, Settings
 from tagger.code import link, payload
 from tagger.code.symbol import code128, qr
 from tagger.spec import AssemblySpec
@@ -166,6 +168,19 @@ def test_a_figure_not_known_is_said_to_be_not_known(client: TestClient) -> None:
     assert "Not known: use the fitting maker's figure. Do not fit this hose" in shown
     assert "not known: use the fitting maker's figure" in shown
     assert "How far to tighten this joint is not known here" in shown
+
+
+def test_a_shop_that_counts_clockwise_sees_its_own_figure_beside_the_standards(store: Store) -> None:
+    settings = Settings(clocking_sense=ClockingSense.CLOCKWISE)
+    shown = text(TestClient(create_app(settings, store=store)).get(path(register(store))).text)
+    assert "135° counter-clockwise, end A nearest you pointing down" in shown
+    assert "225° as this shop counts: clockwise from 12 o'clock" in shown
+
+
+def test_a_visitors_units_are_remembered(client: TestClient, assembly: Assembly) -> None:
+    assert 'class="units-metric"' in client.get(path(assembly)).text
+    assert 'class="units-inch"' in client.get(path(assembly), params={"units": "inch"}).text
+    assert 'class="units-inch"' in client.get("/find").text
 
 
 # --- for machines -----------------------------------------------------------------------------

@@ -57,7 +57,7 @@ function ofEnd(letter, content, radius, words) {
     return {
       row, ends: letter,
       text: escape(text).replace(/\{(\w+)\}/g, (whole, name) => (name in figures ? `<strong>${escape(figures[name])}</strong>` : whole)),
-      picture: pictureOf(row.picture, content, tightening, words),
+      picture: pictureOf(row, content, tightening, words),
       source: sourceOf(source, words),
     };
   });
@@ -103,11 +103,13 @@ function figuresOf(tightening, content, radius, words) {
   return found;
 }
 
-function pictureOf(key, content, tightening, words) {
-  if (key === "clocking" && content.spec.clocking_deg !== null) return clockingPicture(content.spec, words);
-  if (key === "nut_flats" && tightening && tightening.flats_max && tightening.flats_max < 6) {
+function pictureOf(row, content, tightening, words) {
+  const t = words.t.bind(words);
+  if (row.picture === "clocking" && content.spec.clocking_deg !== null) return clockingPicture(content.spec, words);
+  if (row.picture === "nut_flats" && tightening && tightening.flats_max && tightening.flats_max < 6) {
     const { flats_min: low, flats_max: high } = tightening;
-    return nutPicture(low, high, `${words.flats(low, high)} ${words.name("basis", tightening.flats_basis)}`, words);
+    if (row.id.startsWith("mark")) return nutPicture(low, high, t("A line across nut and body"), false, words);
+    return nutPicture(low, high, `${words.flats(low, high)} ${words.name("basis", tightening.flats_basis)}`, true, words);
   }
-  return words.tables.fit.pictures[key] || "";
+  return words.tables.fit.pictures[row.picture] || "";
 }

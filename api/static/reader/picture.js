@@ -46,9 +46,9 @@ export function clockingPicture(spec, words) {
   return fill(words.language.templates.clocking, { deg, apart: deg >= 25 && deg <= 335, name: words.clocking(spec) });
 }
 
-export function nutPicture(low, high, name, words) {
+export function nutPicture(low, high, name, turned, words) {
   const least = low === null || low === high ? null : n(low * 60);
-  return fill(words.language.templates.nut, { turned: true, least, most: n(high * 60), name });
+  return fill(words.language.templates.nut, { turned, least, most: turned ? n(high * 60) : 0, name });
 }
 
 function shapeOf(values, words) { return fill(words.language.templates.end, values).trim(); }

@@ -33,7 +33,7 @@ export function view(tag, words, today) {
       basis: words.name("length_basis", spec.length_basis), tolerance: null, source: null,
     },
     clocking: spec.clocking_deg === null ? null : {
-      words: words.clocking(spec), picture: clockingPicture(spec, words),
+      words: words.clocking(spec), own: null, picture: clockingPicture(spec, words),
       source: t("Convention: MIL-DTL-83796-5 figure 3, citing SAE J517; the viewing side is common practice, no source"),
     },
     facts: facts(content, bend, words),
