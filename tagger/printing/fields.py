@@ -11,8 +11,9 @@ from functools import lru_cache
 
 from tagger import units
 from tagger.printing.tag import Tag
+from tagger.printing.words import words_in
 from tagger.spec import End, Tightening
-from tagger.words import N_, Words
+from tagger.words import N_, NOT_KNOWN, Words
 
 CAUTION = N_(
     "Wrong pressure, thread or tightening can injure people. Release all pressure before loosening. "
@@ -33,8 +34,10 @@ def _optional(text: str | None) -> list[str]:
     return [text] if text else []
 
 
-def _end(end: End, words: Words) -> str:
-    return words.end(end)
+def _short_end(end: End, words: Words) -> list[str]:
+    """What has to match when it is screwed on: size, family, form and bend. The symbol holds the rest."""
+    bend = words.t("{angle}° elbow", angle=end.angle_deg) if end.is_elbow else words.t("straight")
+    return [f"{end.size_text} {words.connection(end.connection)}, {words.form(end.form)}, {bend}"]
 
 
 def _size(tag: Tag, words: Words) -> list[str]:
@@ -126,8 +129,10 @@ FIELDS: dict[str, Field] = {
     "built_on": Field(N_("Built on"), _built_on),
     "hose": Field(N_("Hose"), lambda tag, words: [words.hose(tag.spec.hose)]),
     "dash": Field(N_("Size"), _size),
-    "end_a": Field(N_("End A"), lambda tag, words: [_end(tag.spec.end_a, words)]),
-    "end_b": Field(N_("End B"), lambda tag, words: [_end(tag.spec.end_b, words)]),
+    "end_a": Field(N_("End A"), lambda tag, words: [words.end(tag.spec.end_a)]),
+    "end_b": Field(N_("End B"), lambda tag, words: [words.end(tag.spec.end_b)]),
+    "end_a_short": Field(N_("End A"), lambda tag, words: _short_end(tag.spec.end_a, words)),
+    "end_b_short": Field(N_("End B"), lambda tag, words: _short_end(tag.spec.end_b, words)),
     "length": Field(N_("Length"), lambda tag, words: [words.length(tag.spec)]),
     "clocking": Field(N_("Clocking"), lambda tag, words: _optional(words.clocking(tag.spec))),
     "working_pressure": Field(
@@ -156,10 +161,15 @@ def lines_of(names: tuple[str, ...], tag: Tag, languages: tuple[str, ...], capti
     """The lines of the named fields, one language after the other; a line both share stands once."""
     lines: dict[str, None] = {}
     for name in names:
+        said: dict[tuple[str, ...], list[str]] = {}  # what is said -> its captions, one a language
         for language in languages:
             words = words_in(language)
-            shown = FIELDS[name].lines(tag, words)
-            lead = f"{words.t(FIELDS[name].caption)}: " if caption and shown else ""
+            shown = tuple(FIELDS[name].lines(tag, words))
+            captions = said.setdefault(shown, [])
+            if (text := words.t(FIELDS[name].caption)) not in captions:
+                captions.append(text)
+        for shown, captions in said.items():
+            lead = f"{' / '.join(captions)}: " if caption else ""
             for position, line in enumerate(shown):
                 lines[(lead if position == 0 else "") + line] = None
     return tuple(lines)
@@ -188,9 +198,7 @@ def pressure_lines(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[str, ...
     captions = tuple(dict.fromkeys(words_in(language).t(N_("Working pressure")) for language in languages))
     bar = tag.content.working_pressure_bar
     if bar is None:
-        unknown = (
-            words_in(language).t(N_("not known: use the fitting maker's figure")) for language in languages
-        )
+        unknown = (words_in(language).t(NOT_KNOWN) for language in languages)
         return captions, tuple(dict.fromkeys(unknown))
     return captions, (f"{round(bar)} bar", f"{units.psi_of(bar)} psi")
 
@@ -198,8 +206,3 @@ def pressure_lines(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[str, ...
 def caution_lines(languages: tuple[str, ...], short: bool) -> tuple[str, ...]:
     message = SHORT_CAUTION if short else CAUTION
     return tuple(dict.fromkeys(words_in(language).t(message) for language in languages))
-
-
-@lru_cache(maxsize=8)
-def words_in(language: str) -> Words:
-    return Words(language)

@@ -192,7 +192,7 @@ def _tightening(box: TighteningBox, index: int, job: _Job) -> _Part:
 
 def _caution(box: CautionBox, index: int, job: _Job) -> _Part:
     width, height = box.inner
-    sign = min(height, 7.0)
+    sign = min(height, 7.0, width * 0.2)
     lines = fields.caution_lines(job.template.languages, box.short)
     room = width - sign - 1.0
     fitted = _fitted(lines, room, height, box, index, job, bold=box.bold)

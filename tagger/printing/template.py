@@ -58,7 +58,7 @@ class _TextBox(_Box):
     """Text that fits itself between ``text`` (the largest em, mm) and ``text_min``."""
 
     text: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM, le=60)] = 3.0
-    text_min: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM)] = 1.9
+    text_min: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM)] = SMALLEST_TEXT_MM
     bold: bool = False
     align: Literal["left", "centre", "right"] = "left"
     middle: bool = False  # centred from top to bottom
