@@ -17,6 +17,7 @@ from pystache.parsed import ParsedTemplate
 
 from api.scan.i18n import Translator
 
+_BOTH = re.compile(r"((?:≤ )?[^\s(]+ (?:N·m|bar|mm|°C)) \(([^()]+ (?:lbf·ft|psi|in|°F))\)")
 TEMPLATES = ("tag", "order", "end", "card", "assembly", "clocking", "nut", "refused")
 _TEXT = re.compile(r"\{\{#t\}\}(.*?)\{\{/t\}\}", re.DOTALL)
 
@@ -51,3 +52,11 @@ def fill(name: str, values: dict[str, Any], lang: str = "en") -> str:
         _parsed(name, lang), values
     )
     return text
+
+
+def both(text: str) -> str:
+    """The text as HTML, every figure that stands in both systems ("1250 mm (49.21 in)") marked so
+    that the page can put the visitor's first.
+    """
+    found = r'<span class="both"><span class="si">\1</span> <span class="us">\2</span></span>'
+    return _BOTH.sub(found, escape(text, quote=True))

@@ -14,6 +14,7 @@ from importlib import resources
 from typing import Any
 
 from api.scan import picture
+from api.scan.fill import both
 from api.scan.i18n import Reader, Translator
 from tagger import units
 from tagger.spec import Connection, End, TagContent, Tightening
@@ -125,7 +126,7 @@ def _of_end(
     for step in chosen:
         row = rows[step.step_id]
         text = escape(t(row.text)).format(
-            **{key: f"<strong>{escape(value)}</strong>" for key, value in figures.items()}
+            **{key: f"<strong>{both(value)}</strong>" for key, value in figures.items()}
         )
         drawing = _picture(row, content, tightening, reader)
         source = _source(row, advice, t)

@@ -74,9 +74,9 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         "withdrawn": _withdrawn(tag),
         "notices": _notices(tag, reader),
         "warnings": _warnings(assessed, t),
-        "line": one_line(content, words),
-        "end_a_short": short_end(spec.end_a, words),
-        "end_b_short": short_end(spec.end_b, words),
+        "line": fill.both(one_line(content, words)),
+        "end_a_short": fill.both(short_end(spec.end_a, words)),
+        "end_b_short": fill.both(short_end(spec.end_b, words)),
         "pressure": _pressure(content, assessed if tag.record else None, t),
         "overview": picture.assembly(spec, reader),
         "ends": [
@@ -217,7 +217,8 @@ def _notices(tag: Tag, reader: Reader) -> list[View]:
 
 def _warnings(assessed: Assessment | None, t: Translator) -> list[View]:
     return [
-        {"severity": w.severity, "words": t.said(w.text)} for w in (assessed.warnings if assessed else ())
+        {"severity": w.severity, "words": fill.both(t.said(w.text))}
+        for w in (assessed.warnings if assessed else ())
     ]
 
 
@@ -283,11 +284,11 @@ def _end(tag: Tag, which: str, reader: Reader, assessed: Assessment | None) -> V
     return {
         "letter": letter,
         "title": f"{shown.size_text} {words.connection(shown.connection)}",
-        "words": words.end(shown),
+        "words": fill.both(words.end(shown)),
         "picture": picture.end(spec, which, reader),
-        "thread": picture.thread_text(shown, reader),
+        "thread": fill.both(picture.thread_text(shown, reader)),
         "size_note": picture.size_note(shown, reader),
-        "tighten": words.tighten(tighten, shown),
+        "tighten": [fill.both(line) for line in words.tighten(tighten, shown)],
         "tighten_source": _end_source(tag, assessed, which, t),
     }
 

@@ -1,7 +1,7 @@
 // The fit guide without a server: which of the trade's steps apply to the two ends, in order,
 // with their figures. The same choice as tagger/trade/steps.py, the same order as api/scan/fit.py.
 
-import { escape } from "./fill.js";
+import { both, escape } from "./fill.js";
 import { clockingPicture, nutPicture } from "./picture.js";
 import { showLength } from "./units.js";
 import { angleOf } from "./words.js";
@@ -56,7 +56,7 @@ function ofEnd(letter, content, radius, words) {
     const [text, source] = words.language.steps[row.id];
     return {
       row, ends: letter,
-      text: escape(text).replace(/\{(\w+)\}/g, (whole, name) => (name in figures ? `<strong>${escape(figures[name])}</strong>` : whole)),
+      text: escape(text).replace(/\{(\w+)\}/g, (whole, name) => (name in figures ? `<strong>${both(figures[name])}</strong>` : whole)),
       picture: pictureOf(row, content, tightening, words),
       source: sourceOf(source, words),
     };

@@ -1,7 +1,7 @@
 // A tag read from its own digits, as the dictionary that fills tag.mustache: the same one that
 // api/scan/view.py builds for a tag without a record.
 
-import { fill } from "./fill.js";
+import { both as inBoth, fill } from "./fill.js";
 import { guide } from "./fit.js";
 import { format } from "./number.js";
 import { assemblyPicture, clockingPicture, endPicture, mating } from "./picture.js";
@@ -23,8 +23,8 @@ export function view(tag, words, today) {
     withdrawn: null,
     notices: [...tag.notices.map((n) => ({ href: null, href_words: null, differences: [], ...n })), ...age(content, today, words)],
     warnings: [],
-    line: `${words.hose(spec.hose)}, ${showLength(spec.length_mm)}`,
-    end_a_short: short(spec.end_a), end_b_short: short(spec.end_b),
+    line: inBoth(`${words.hose(spec.hose)}, ${showLength(spec.length_mm)}`),
+    end_a_short: inBoth(short(spec.end_a)), end_b_short: inBoth(short(spec.end_b)),
     pressure: pressure(content, words),
     overview: assemblyPicture(spec, words),
     ends: ["end_a", "end_b"].map((which) => endOf(content, which, words)),
@@ -80,10 +80,10 @@ function endOf(content, which, words) {
   const t = words.t.bind(words);
   const end = content.spec[which], letter = which.at(-1);
   return {
-    letter: letter.toUpperCase(), title: words.title(end), words: words.end(end),
+    letter: letter.toUpperCase(), title: words.title(end), words: inBoth(words.end(end)),
     picture: endPicture(content.spec, which, words),
-    thread: threadText(end, words), size_note: sizeNote(end, words),
-    tighten: words.tighten(content[`tighten_${letter}`], end),
+    thread: inBoth(threadText(end, words)), size_note: sizeNote(end, words),
+    tighten: words.tighten(content[`tighten_${letter}`], end).map(inBoth),
     tighten_source: t("As the shop that built it put it on the tag"),
   };
 }
