@@ -14,8 +14,10 @@ from sqlalchemy.orm import Session
 from tagger.code import number as tag_number
 from tagger.code import payload
 from tagger.errors import Problem, StoreError, TaggerError
-from tagger.spec import AssemblySpec, TagContent
+from tagger.spec import AssemblySpec
+from tagger.store import designs
 from tagger.store.base import Part, compact, fingerprint, in_chunks
+from tagger.store.designs import Design
 from tagger.store.models import AssemblyRow, EventRow, OrderRow, RegistrationRow
 from tagger.store.values import Assembly, Kind, Registration, Withdrawal
 from tagger.store.withdrawals import holding, lot_key, refuse_withdrawn_lots
@@ -107,6 +109,7 @@ class Assemblies(Part):
                 events.append(_event(number, Kind.REGISTERED, now, by, data))
             if row.asked.replaces:
                 events.extend(_replaced(session, row, values[-row.asked.count :], now, by))
+        designs.keep(session, (row.design for row in rows))
         session.execute(insert(AssemblyRow), values)
         session.execute(insert(EventRow), events)
         return numbers
@@ -156,6 +159,7 @@ class Assemblies(Part):
 @dataclass(frozen=True)
 class _Prepared:
     asked: Registration
+    design: dict[str, Any]
     columns: dict[str, Any]  # everything but the number and the moment
 
 
@@ -165,7 +169,8 @@ def _prepare(rows: Sequence[Registration]) -> list[_Prepared]:
     problems: list[Problem] = []
     for place, row in enumerate(rows, 1):
         try:
-            prepared.append(_Prepared(row, _columns(row)))
+            design = designs.as_row(row.spec, row.assessment)
+            prepared.append(_Prepared(row, design, {"design_id": design["id"], **_columns(row)}))
         except TaggerError as error:
             within = error.within(f"row {place}") if len(rows) > 1 else error
             problems.extend(within.problems)
@@ -188,9 +193,6 @@ def _columns(row: Registration) -> dict[str, Any]:
         raise StoreError(Problem("spec", None, "does not read back from its own symbol", "Report this."))
     spec = row.spec
     return {
-        "spec": spec.as_dict(),
-        "assessment": row.assessment.model_dump(mode="json"),
-        "content": printed.model_dump(mode="json", exclude_none=True),
         "digits": digits,
         "built_on": row.built_on,
         "customer": _text("customer", row.customer),
@@ -282,15 +284,18 @@ def values_of(session: Session, rows: Sequence[AssemblyRow]) -> list[Assembly]:
         query = query.order_by(AssemblyRow.registration_id, AssemblyRow.place)
         followers.update((old, new) for old, new in session.execute(query) if old)
     holds = holding(session, rows)
-    return [_value(row, followers.get(row.number), holds[row.number]) for row in rows]
+    drawn = designs.read(session, (row.design_id for row in rows))
+    return [_value(row, drawn[row.design_id], followers.get(row.number), holds[row.number]) for row in rows]
 
 
-def _value(row: AssemblyRow, replaced_by: str | None, withdrawals: Iterable[Withdrawal]) -> Assembly:
+def _value(
+    row: AssemblyRow, design: Design, replaced_by: str | None, withdrawals: Iterable[Withdrawal]
+) -> Assembly:
     return Assembly(
         number=row.number,
-        spec=AssemblySpec.read(row.spec),
-        assessment=Assessment.model_validate(row.assessment),
-        content=TagContent.model_validate(row.content),
+        spec=design.spec,
+        assessment=design.assessment,
+        content=designs.content_of(row.digits),
         digits=row.digits,
         built_on=row.built_on,
         customer=row.customer,

@@ -65,8 +65,21 @@ class RegistrationRow(Table):
     created_at: Mapped[datetime]
 
 
+class DesignRow(Table):
+    """A spec and what the tables said of it when it was registered; ``id`` is the hash of both.
+
+    Kept apart from the assemblies because it is many times their size, and a run shares one.
+    """
+
+    __tablename__ = "design"
+
+    id: Mapped[str] = mapped_column(String(64), primary_key=True)
+    spec: Mapped[dict[str, Any]]
+    assessment: Mapped[dict[str, Any]]
+
+
 class AssemblyRow(Table):
-    """One finished assembly; the columns beside the JSON are copies to search by."""
+    """One finished assembly; the last columns are copies of the design's, to search by."""
 
     __tablename__ = "assembly"
     __table_args__ = (
@@ -77,9 +90,7 @@ class AssemblyRow(Table):
     number: Mapped[str] = mapped_column(String(11), primary_key=True)
     registration_id: Mapped[int] = mapped_column(ForeignKey("registration.id"))
     place: Mapped[int]  # position within its registration
-    spec: Mapped[dict[str, Any]]
-    assessment: Mapped[dict[str, Any]]
-    content: Mapped[dict[str, Any]]
+    design_id: Mapped[str] = mapped_column(ForeignKey("design.id"))
     digits: Mapped[str] = mapped_column(Text)
     built_on: Mapped[date | None] = mapped_column(index=True)
     customer: Mapped[str | None] = mapped_column(String(120), index=True)
@@ -256,5 +267,5 @@ class MessageRow(Table):
     last_error: Mapped[str | None] = mapped_column(Text)
 
 
-APPEND_ONLY = ("registration", "assembly", "event", "order_event", "crimp")
+APPEND_ONLY = ("registration", "design", "assembly", "event", "order_event", "crimp")
 """Tables in which the database itself refuses UPDATE and DELETE."""

@@ -16,7 +16,7 @@ from tagger.code.number import ALPHABET
 from tagger.errors import Problem, StoreError, problems_of
 from tagger.spec import AssemblySpec
 from tagger.store.base import compact, fingerprint, in_chunks
-from tagger.store.models import AssemblyRow, EventRow, OrderEventRow, OrderRow
+from tagger.store.models import AssemblyRow, DesignRow, EventRow, OrderEventRow, OrderRow
 from tagger.store.outbox import Outbox, Target
 from tagger.store.values import Contact, Kind, OrderRequest, OrderState, OrderStep
 
@@ -84,7 +84,9 @@ class Orders(Outbox):
         self, session: Session, number: str | None, spec: AssemblySpec | None, key: str | None, mark: str
     ) -> OrderRow:
         ours = session.get(AssemblyRow, number) if number else None
-        wanted = spec.as_dict() if spec else ours.spec if ours else None
+        wanted = spec.as_dict() if spec else None
+        if wanted is None and ours is not None:
+            wanted = session.get_one(DesignRow, ours.design_id).spec
         if wanted is None:
             raise StoreError(
                 Problem("number", number, "is not registered here" if number else "is missing",

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import ColumnElement, and_, exists, insert, or_, select
+from sqlalchemy import ColumnElement, Select, and_, func, insert, or_, select
 from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
@@ -142,13 +142,19 @@ def refuse_withdrawn_lots(session: Session, rows: Sequence[Registration]) -> Non
 
 def matches_a_holding_one() -> ColumnElement[bool]:
     """A condition on AssemblyRow: some withdrawal that holds names it or one of its lots."""
-    row, w = AssemblyRow, WithdrawalRow
-    named = or_(
-        and_(w.scope == str(Scope.TAG), w.value == row.number),
-        and_(w.scope == str(Scope.HOSE_LOT), w.value == row.hose_lot),
-        and_(w.scope == str(Scope.FITTING_LOT), w.value.in_((row.fitting_lot_a, row.fitting_lot_b))),
+    row = AssemblyRow
+
+    def held(scope: Scope) -> Select[str]:
+        return select(WithdrawalRow.value).where(
+            WithdrawalRow.scope == str(scope), WithdrawalRow.lifted_at.is_(None)
+        )
+
+    return or_(
+        row.number.in_(held(Scope.TAG)),
+        func.coalesce(row.hose_lot, "").in_(held(Scope.HOSE_LOT)),
+        func.coalesce(row.fitting_lot_a, "").in_(held(Scope.FITTING_LOT)),
+        func.coalesce(row.fitting_lot_b, "").in_(held(Scope.FITTING_LOT)),
     )
-    return exists().where(w.lifted_at.is_(None), named)
 
 
 def _named(tag: str | None, hose_lot: str | None, fitting_lot: str | None) -> tuple[Scope, str]:

@@ -1,0 +1,68 @@
+"""Specs with what the tables said of them: kept once, however many assemblies share them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any
+
+from sqlalchemy import select
+from sqlalchemy.dialects import postgresql, sqlite
+from sqlalchemy.orm import Session
+
+from tagger.code import payload
+from tagger.spec import AssemblySpec, TagContent
+from tagger.store.base import fingerprint, in_chunks
+from tagger.store.models import DesignRow
+from tagger.trade.assessment import Assessment
+
+
+@dataclass(frozen=True)
+class Design:
+    spec: AssemblySpec
+    assessment: Assessment
+
+
+_READ: dict[str, Design] = {}  # a design never changes, so what was read once stays true
+_MOST = 20_000
+
+
+def as_row(spec: AssemblySpec, assessment: Assessment) -> dict[str, Any]:
+    """The row of a design; the same spec and assessment give the same id."""
+    spec_json, assessment_json = spec.as_dict(), assessment.model_dump(mode="json")
+    return {
+        "id": fingerprint([spec_json, assessment_json]),
+        "spec": spec_json,
+        "assessment": assessment_json,
+    }
+
+
+def keep(session: Session, rows: Iterable[dict[str, Any]]) -> None:
+    """Writes the designs that are not there yet, whoever else is writing them at the same time."""
+    wanted = {row["id"]: row for row in rows}
+    for chunk in in_chunks(list(wanted)):
+        for known in session.scalars(select(DesignRow.id).where(DesignRow.id.in_(chunk))):
+            del wanted[known]
+    if wanted:
+        dialect = postgresql if session.get_bind().dialect.name == "postgresql" else sqlite
+        session.execute(dialect.insert(DesignRow).on_conflict_do_nothing(), list(wanted.values()))
+
+
+def read(session: Session, ids: Iterable[str]) -> dict[str, Design]:
+    """The designs of these ids."""
+    wanted = set(ids)
+    found = {id_: _READ[id_] for id_ in wanted if id_ in _READ}
+    for chunk in in_chunks(sorted(wanted - found.keys())):
+        for row in session.scalars(select(DesignRow).where(DesignRow.id.in_(chunk))):
+            found[row.id] = Design(AssemblySpec.read(row.spec), Assessment.model_validate(row.assessment))
+    if len(_READ) + len(found) > _MOST:
+        _READ.clear()
+    _READ.update(found)
+    return found
+
+
+@lru_cache(maxsize=_MOST)
+def content_of(digits: str) -> TagContent:
+    """What a tag's symbol says: its digits, which decode alike for ever."""
+    return payload.decode(digits)
