@@ -8,6 +8,7 @@ true. The phone computes the same figures in ``static/reader/picture.js``.
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 from typing import Any
 
 from api.scan import dims
@@ -26,13 +27,13 @@ def end(spec: AssemblySpec, which: str, reader: Reader) -> str:
     """One end by itself, pointing right, its elbow down; both ends at one scale."""
     ends = (spec.end_a, spec.end_b)
     shown = spec.end_a if which == "end_a" else spec.end_b
-    shapes = [_figures(each, spec.hose.dash, 1.0, reader.tables) for each in ends]
+    shapes = [_figures(each, spec.hose.dash, _FACING, reader.tables) for each in ends]
     left = max(shape["shell"] for shape in shapes) * 1.5
     right = max(shape["reach"] for shape in shapes)
     top = max(shape["high"] for shape in shapes)
     low = max(shape["low"] for shape in shapes)
     width, height = left + right, top + low
-    figures = _figures(shown, spec.hose.dash, 1.0, reader.tables)
+    figures = _figures(shown, spec.hose.dash, _FACING, reader.tables)
     return fill("card", {
         "left": _n(-left), "top": _n(-top), "width": _n(width), "height": _n(height),
         "px": _CARD_PX, "name": reader.words.end(shown), "shape": fill("end", figures),
@@ -42,8 +43,8 @@ def end(spec: AssemblySpec, which: str, reader: Reader) -> str:
 def assembly(spec: AssemblySpec, reader: Reader) -> str:
     """The whole assembly from the side: A left and pointing down, B right, with the length."""
     a, b = (
-        _figures(spec.end_a, spec.hose.dash, 1.0, reader.tables),
-        _figures(spec.end_b, spec.hose.dash, _turned(spec), reader.tables),
+        _figures(spec.end_a, spec.hose.dash, _FACING, reader.tables),
+        _figures(spec.end_b, spec.hose.dash, _seen(spec), reader.tables),
     )
     hose_r = a["hose_r"]
     hose = max(a["shell"], b["shell"]) * 1.6 + hose_r * 3
@@ -104,13 +105,30 @@ def size_note(end: End, reader: Reader) -> str:
     )
 
 
-def _turned(spec: AssemblySpec) -> float:
-    """How much of elbow B is seen from the side: its cosine, never quite nothing."""
-    cos = math.cos(math.radians(spec.clocking_deg or 0))
-    return math.copysign(max(abs(cos), 0.15), cos if abs(cos) > 1e-9 else 1.0)
+@dataclass(frozen=True)
+class _Seen:
+    """How an elbow is seen from the side: ``flip`` is the cosine of its turn out of the picture;
+    near a right angle it is drawn end-on, ``near`` when it points at the viewer.
+    """
+
+    flip: float
+    end_on: bool = False
+    near: bool = False
 
 
-def _figures(end: End, hose_dash: int, flip: float, tables: Tables) -> Figures:
+_FACING = _Seen(1.0)
+
+
+def _seen(spec: AssemblySpec) -> _Seen:
+    """How elbow B is seen, with elbow A pointing down and to the left."""
+    if spec.clocking_deg is None:
+        return _FACING
+    angle = math.radians(spec.clocking_deg)
+    cos = math.floor(math.cos(angle) * 1000 + 0.5) / 1000
+    return _Seen(cos, abs(cos) < 0.4, math.sin(angle) > 0)
+
+
+def _figures(end: End, hose_dash: int, seen: _Seen, tables: Tables) -> Figures:
     found = dims.mating(end, tables)
     bore = hose_dash * _BORE
     across = found.across_mm if found else bore * 1.4
@@ -122,19 +140,24 @@ def _figures(end: End, hose_dash: int, flip: float, tables: Tables) -> Figures:
     given = end.drop_mm / math.sin(angle) if end.drop_mm and 0 < end.angle_deg < 180 else fitting + bore * 0.9
     arm = min(max(given, fitting + bore * 0.4), 8 * bore + fitting) if end.is_elbow else fitting
     along, aside = math.cos(angle), math.sin(angle)
-    port = arm - fitting
+    port_x, port_y = corner + (arm - fitting) * along, (arm - fitting) * aside
     half = across * 0.7
+    flip, reach = seen.flip, corner + max(arm * along, 0) + (half * aside if end.is_elbow else 0)
     down = (arm * aside + half * along if end.is_elbow else half) * abs(flip)
     up = max(shell_d / 2, half if not end.is_elbow else bore / 2)
+    if seen.end_on:
+        down, up, reach, along = half, max(shell_d / 2, half), corner + half, 0.0
     return {
         "hose_long": _n(shell * 1.5), "hose_r": _n(hose_d / 2), "hose_d": _n(hose_d),
         "shell": _n(shell), "shell_r": _n(shell_d / 2), "shell_d": _n(shell_d),
         "shell_1": _n(shell * 0.3), "shell_2": _n(shell * 0.65), "flip": _n(flip),
-        "tube": _n(bore * 0.9), "tube_in": _n(bore * 0.9 - 1.6), "corner": _n(corner),
-        "port_x": _n(corner + port * along), "port_y": _n(port * aside), "angle": end.angle_deg, "d": _n(across),
+        "tube": _n(bore * 0.9), "tube_in": _n(max(bore * 0.9 - 1.6, 0.2)), "corner": _n(corner),
+        "port_x": _n(port_x), "port_y": _n(port_y), "angle": end.angle_deg, "d": _n(across),
         "male": end.form is Form.MALE, "nut": end.form in (Form.FEMALE_SWIVEL, Form.FEMALE_FIXED),
         "swivel": end.form is Form.FEMALE_SWIVEL, "flange": end.form is Form.FLANGE_HEAD,
-        "face": _n(corner + arm * along), "reach": _n(corner + max(arm * along, 0) + (half * aside if end.is_elbow else 0)),
+        "face": _n(corner + arm * along), "reach": _n(reach),
+        "end_on": seen.end_on, "near": seen.near, "round": _n(half), "round_in": _n(half * 0.5),
+        "cross_1": _n(corner - half * 0.5), "cross_2": _n(corner + half * 0.5),
         "low": _n(max(down, shell_d / 2) if flip > 0 else max(up, shell_d / 2)),
         "high": _n(up if flip > 0 else max(down, up)),
     }  # fmt: skip

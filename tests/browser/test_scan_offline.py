@@ -58,6 +58,7 @@ def test_a_tag_never_seen_opens_without_a_network(live: Live, phone: Page) -> No
     without_network(phone, live)
     phone.goto(live.url + unseen())
     expect(phone.locator(".notice").first).to_contain_text("No signal: read from the tag itself")
+    expect(phone.locator("h1.number")).to_be_visible()
     expect(phone.locator("#line")).to_contain_text("EN 856 4SP -16")
     expect(phone.locator(".plate")).to_contain_text("bar")
     expect(phone.locator("#spec")).to_contain_text("270° counter-clockwise")

@@ -19,7 +19,7 @@ export async function load(place) {
 export function read(path, words, today, shop) {
   const t = words.t.bind(words);
   const found = parse(decodeURIComponent(path));
-  if (!found) return refusal(t("There is no signal"), t("Scan the QR code on a tag: this phone reads it without a signal."), "", words);
+  if (!found) return refusal("", t("Scan the QR code on a tag: this phone reads it without a signal."), "", words, "", t("There is no signal"));
   if (!isValid(found.number)) {
     return refusal(t("Tag number"), t("its check character does not fit, so something in it is wrong"), t("Compare it with the tag, character by character."), words, found.number);
   }
@@ -41,9 +41,8 @@ export function read(path, words, today, shop) {
   }
 }
 
-function refusal(heading, why, mend, words, value = "") {
-  const t = words.t.bind(words);
-  return { number: null, html: fill(words.language.templates.refused, { title: t("This tag cannot be read"), heading, value, why, mend }) };
+function refusal(heading, why, mend, words, value = "", title = words.t("This tag cannot be read")) {
+  return { number: null, html: fill(words.language.templates.refused, { title, heading, value, why, mend }) };
 }
 
 async function show() {
@@ -53,9 +52,21 @@ async function show() {
   const shop = { base: location.origin, email: place.dataset.email };
   const found = read(location.pathname, words, new Date().toISOString().slice(0, 10), shop);
   place.innerHTML = found.html;
-  if (found.number) document.title = `${words.t("Tag")} ${found.number}`;
+  if (found.number) entitle(words.t("Tag"), found.number);
   start();
   if (location.hash) location.replace(location.hash);
+}
+
+// The tag's number in the title and at the top, as the server's page has it.
+function entitle(tag, number) {
+  document.title = `${tag} ${number}`;
+  const heading = document.createElement("h1");
+  const label = document.createElement("span");
+  heading.className = "number";
+  label.className = "muted";
+  label.textContent = tag;
+  heading.append(label, ` ${number}`);
+  document.querySelector("header").prepend(heading);
 }
 
 await show();

@@ -44,8 +44,16 @@ async function keep() {
   await choice.put("/lang", new Response(html.lang));
 }
 
+// Paper shows every source.
+function openForPaper() {
+  addEventListener("beforeprint", () => {
+    for (const more of document.querySelectorAll("details.more")) more.open = true;
+  });
+}
+
 export function start() {
   units();
+  openForPaper();
   copyAndShare();
   orders();
   watchOutbox();

@@ -11,19 +11,19 @@ const n = (value) => Math.floor(value * 100 + 0.5) / 100;
 export const mating = (end, tables) => tables.mating[`${end.connection}|${sizeKey(end)}`];
 
 export function endPicture(spec, which, words) {
-  const shapes = [spec.end_a, spec.end_b].map((end) => figures(end, spec.hose.dash, 1, words.tables));
+  const shapes = [spec.end_a, spec.end_b].map((end) => figures(end, spec.hose.dash, FACING, words.tables));
   const most = (name) => Math.max(...shapes.map((shape) => shape[name]));
   const left = most("shell") * 1.5, top = most("high");
   const shown = spec[which];
   return fill(words.language.templates.card, {
     left: n(-left), top: n(-top), width: n(left + most("reach")), height: n(top + most("low")),
-    px: CARD_PX, name: words.end(shown), shape: shapeOf(figures(shown, spec.hose.dash, 1, words.tables), words),
+    px: CARD_PX, name: words.end(shown), shape: shapeOf(figures(shown, spec.hose.dash, FACING, words.tables), words),
   });
 }
 
 export function assemblyPicture(spec, words) {
-  const a = figures(spec.end_a, spec.hose.dash, 1, words.tables);
-  const b = figures(spec.end_b, spec.hose.dash, turned(spec), words.tables);
+  const a = figures(spec.end_a, spec.hose.dash, FACING, words.tables);
+  const b = figures(spec.end_b, spec.hose.dash, seen(spec), words.tables);
   const hoseR = a.hose_r, hose = Math.max(a.shell, b.shell) * 1.6 + hoseR * 3;
   const aX = a.reach, bX = aX + 2 * hose, width = bX + b.reach, font = width * 0.052;
   const high = Math.max(a.high, b.high) + font * 1.3, low = Math.max(a.low, b.low);
@@ -53,13 +53,16 @@ export function nutPicture(low, high, name, turned, words) {
 
 function shapeOf(values, words) { return fill(words.language.templates.end, values).trim(); }
 
-function turned(spec) {
-  const cos = Math.cos(rad(spec.clocking_deg || 0));
-  const size = Math.max(Math.abs(cos), 0.15);
-  return Math.abs(cos) > 1e-9 && cos < 0 ? -size : size;
+const FACING = { flip: 1, endOn: false, near: false };
+
+// How elbow B is seen from the side; near a right angle it is drawn end-on.
+function seen(spec) {
+  if (spec.clocking_deg === null) return FACING;
+  const flip = Math.floor(Math.cos(rad(spec.clocking_deg)) * 1000 + 0.5) / 1000;
+  return { flip, endOn: Math.abs(flip) < 0.4, near: Math.sin(rad(spec.clocking_deg)) > 0 };
 }
 
-function figures(end, hoseDash, flip, tables) {
+function figures(end, hoseDash, { flip, endOn, near }, tables) {
   const found = mating(end, tables);
   const bore = hoseDash * BORE;
   const across = found ? found[1] : bore * 1.4;
@@ -69,17 +72,22 @@ function figures(end, hoseDash, flip, tables) {
   const stem = bore * 0.6, corner = stem + (elbow ? bore * 0.5 : 0);
   const given = end.drop_mm && degrees > 0 && degrees < 180 ? end.drop_mm / Math.sin(angle) : fitting + bore * 0.9;
   const arm = elbow ? Math.min(Math.max(given, fitting + bore * 0.4), 8 * bore + fitting) : fitting;
-  const along = Math.cos(angle), aside = Math.sin(angle), port = arm - fitting, half = across * 0.7;
-  const down = (elbow ? arm * aside + half * along : half) * Math.abs(flip);
-  const up = Math.max(shellD / 2, elbow ? bore / 2 : half);
+  let along = Math.cos(angle);
+  const aside = Math.sin(angle), port = arm - fitting, half = across * 0.7;
+  let reach = corner + Math.max(arm * along, 0) + (elbow ? half * aside : 0);
+  const portX = corner + port * along;
+  let down = (elbow ? arm * aside + half * along : half) * Math.abs(flip);
+  let up = Math.max(shellD / 2, elbow ? bore / 2 : half);
+  if (endOn) [down, up, reach, along] = [half, Math.max(shellD / 2, half), corner + half, 0];
   return {
     hose_long: n(shell * 1.5), hose_r: n(hoseD / 2), hose_d: n(hoseD),
     shell: n(shell), shell_r: n(shellD / 2), shell_d: n(shellD), shell_1: n(shell * 0.3), shell_2: n(shell * 0.65),
-    flip: n(flip), tube: n(bore * 0.9), tube_in: n(bore * 0.9 - 1.6), corner: n(corner),
-    port_x: n(corner + port * along), port_y: n(port * aside), angle: degrees, d: n(across),
+    flip: n(flip), tube: n(bore * 0.9), tube_in: n(Math.max(bore * 0.9 - 1.6, 0.2)), corner: n(corner),
+    port_x: n(portX), port_y: n(port * aside), angle: degrees, d: n(across),
     male: end.form === "male", nut: end.form === "female_swivel" || end.form === "female_fixed",
     swivel: end.form === "female_swivel", flange: end.form === "flange_head",
-    face: n(corner + arm * along), reach: n(corner + Math.max(arm * along, 0) + (elbow ? half * aside : 0)),
+    face: n(corner + arm * along), reach: n(reach),
+    end_on: endOn, near, round: n(half), round_in: n(half * 0.5), cross_1: n(corner - half * 0.5), cross_2: n(corner + half * 0.5),
     low: n(Math.max(flip > 0 ? down : up, shellD / 2)), high: n(flip > 0 ? up : Math.max(down, up)),
   };
 }
