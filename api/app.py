@@ -6,11 +6,11 @@ from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from pathlib import Path
 
-from fastapi import FastAPI
+from fastapi import Depends, FastAPI
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from starlette.templating import Jinja2Templates
 
-from api import answers, assets, bench, deliver, rest, scan
+from api import answers, assets, bench, deliver, rest, scan, scans
 from api.identity import hash_password
 from api.limits import Limiter, LimitPublic
 from api.security import SecurityHeaders
@@ -54,7 +54,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.add_middleware(LimitPublic, per_minute=settings.public_requests_per_minute)
     app.add_middleware(SecurityHeaders, secure=settings.secure)
     app.mount("/static", assets.Static(directory=assets.FOLDER), name="static")
-    app.include_router(scan.router)
+    app.include_router(scan.router, dependencies=[Depends(scans.count_scan)])
     app.include_router(bench.router, prefix="/bench")
     app.include_router(rest.router, prefix="/api/v1")
     answers.install(app)

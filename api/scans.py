@@ -1,0 +1,31 @@
+"""Counts scans: a tag's page opened by somebody who is not of the shop."""
+
+from __future__ import annotations
+
+from fastapi import BackgroundTasks, Request
+
+from api.identity import COOKIE
+from tagger.code import link
+from tagger.errors import TaggerError
+from tagger.store import Kind, Store
+
+
+def count_scan(request: Request, later: BackgroundTasks) -> None:
+    """A dependency of the public pages: writes a scan into the history after the page is sent.
+
+    Nothing of the visitor is kept. A page that a phone or proxy still had is not seen here, so the
+    count is a lower bound.
+    """
+    route = request.url.path
+    tag_page = route.lower().startswith("/t/") or "/8004/" in route
+    if request.method == "GET" and tag_page and COOKIE not in request.cookies:
+        later.add_task(_record, request.app.state.store, str(request.url.replace(query="", fragment="")))
+
+
+def _record(store: Store, address: str) -> None:
+    try:
+        number = link.parse(address).number
+        if store.known(number):
+            store.record(number, Kind.SCANNED)
+    except TaggerError:  # a slip in the number: the page itself has said so
+        return
