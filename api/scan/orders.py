@@ -17,6 +17,7 @@ from tagger.code import number as tag_number
 from tagger.errors import NumberError, Problem, StoreError, TaggerError
 from tagger.spec import AssemblySpec
 from tagger.store import OrderState
+from tagger.trade import assess
 from tagger.words import N_, Words
 
 router = APIRouter()
@@ -85,6 +86,7 @@ def asked(request: Request, form: OrderForm) -> dict[str, Any]:
         spec = None if found.record else found.content.spec
     elif form.spec.strip():
         spec = AssemblySpec.read(form.spec)
+        assess(spec, request.app.state.tables)  # refuses parts that cannot go together
     else:
         raise NumberError(Problem("number", None, "is missing", "Scan the tag, or type its number."))
     return {

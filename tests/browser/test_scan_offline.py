@@ -6,6 +6,7 @@ import time
 from collections.abc import Callable
 
 import pytest
+from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Page, expect
 
 from tagger.code import number as tag_number
@@ -101,15 +102,25 @@ def test_the_language_last_seen_is_the_one_without_a_network(live: Live, phone: 
     assert phone.locator("html").get_attribute("lang") == "de"
 
 
-def test_units_and_language_hold_without_a_network(live: Live, phone: Page) -> None:
-    without_network(phone, live)
-    link = live.url + unseen()
-    phone.goto(link)
+def test_units_chosen_with_a_signal_hold_without_one(live: Live, phone: Page) -> None:
     phone.locator(".choose summary").click()
     phone.get_by_role("link", name="psi, in first").click()
+    without_network(phone, live)
+    phone.goto(live.url + unseen())
+    expect(phone.locator("#line")).to_be_visible()
     assert "units-inch" in (phone.locator("html").get_attribute("class") or "")
-    phone.goto(link + "?lang=en#order")
-    expect(phone.get_by_role("button", name="Send the order")).to_be_visible()
+    boxes = [phone.locator(f".plate .figure .{name}").bounding_box() for name in ("us", "si")]
+    assert boxes[0] and boxes[1]
+    assert boxes[0]["x"] < boxes[1]["x"]
+
+
+def test_axe_finds_nothing_wrong_without_a_network(live: Live, phone: Page) -> None:
+    without_network(phone, live)
+    for address in (unseen(), unseen()[:-3], "/find"):
+        phone.goto(live.url + address)
+        phone.locator("main h1, main h2").first.wait_for()
+        found = Axe().run(phone)
+        assert not found.violations_count, found.generate_report()
 
 
 def test_an_order_made_offline_arrives_exactly_once(live: Live, phone: Page) -> None:

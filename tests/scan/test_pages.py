@@ -19,7 +19,7 @@ from tagger.code.symbol import code128, qr
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Store
 from tagger.trade import assess
-from tests.scan.conftest import register
+from tests.scan.conftest import SPEC, register
 
 OTHER_SHOP = "7K3MQ9XW2R1"
 
@@ -442,5 +442,8 @@ def test_a_hose_that_cannot_be_is_refused_by_field(client: TestClient) -> None:
     assert answer.status_code == 422
     assert "End A" in text(answer.text)
     assert "jump size" in text(answer.text)
+    impossible = json.dumps(SPEC | {"hose": {"standard": "SAE 100R2", "dash": 6}})
+    answer = client.post("/order", data={"spec": impossible, "phone": "1"})
+    assert answer.status_code == 422
     assert client.get("/identify?a=nonsense").status_code == 422
     assert client.get("/identify?a=x~1~male").status_code == 422

@@ -6,15 +6,24 @@ import { ready as orders, watchOutbox } from "./order.js";
 const html = document.documentElement;
 
 function units() {
+  const kept = document.cookie.match(/(?:^|; )units=(metric|inch)/);
+  if (kept) first(kept[1]);
   for (const link of document.querySelectorAll("[data-units]")) {
     link.addEventListener("click", (event) => {
       event.preventDefault();
-      const chosen = link.dataset.units;
-      html.classList.remove("units-metric", "units-inch");
-      html.classList.add(`units-${chosen}`);
-      document.cookie = `units=${chosen}; path=/; max-age=31536000; samesite=lax`;
-      for (const other of document.querySelectorAll("[data-units]")) other.toggleAttribute("aria-current", other === link);
+      first(link.dataset.units);
+      document.cookie = `units=${link.dataset.units}; path=/; max-age=31536000; samesite=lax`;
     });
+  }
+}
+
+// Puts one system's figures first on this page.
+function first(chosen) {
+  html.classList.remove("units-metric", "units-inch");
+  html.classList.add(`units-${chosen}`);
+  for (const link of document.querySelectorAll("[data-units]")) {
+    if (link.dataset.units === chosen) link.setAttribute("aria-current", "true");
+    else link.removeAttribute("aria-current");
   }
 }
 
@@ -37,11 +46,10 @@ function copyAndShare() {
 
 async function keep() {
   if (!("serviceWorker" in navigator)) return;
+  await (await caches.open("scan-choice")).put("/lang", new Response(html.lang));
   await navigator.serviceWorker.register(`/scan-worker.js?lang=${html.lang}`, { scope: "/" });
   const registration = await navigator.serviceWorker.ready;
   registration.active.postMessage({ keepLanguage: html.lang });
-  const choice = await caches.open("scan-choice");
-  await choice.put("/lang", new Response(html.lang));
 }
 
 // Paper shows every source.
