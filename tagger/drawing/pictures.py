@@ -23,6 +23,7 @@ from tagger.drawing.primitives import (
 from tagger.spec import AssemblySpec, End, Form, LengthBasis
 
 _THIN = 0.2
+_EMS_A_LETTER = 0.63  # no figure of the tag's bold face is broader
 
 
 def ends_picture(
@@ -37,13 +38,13 @@ def ends_picture(
 
     ``length_text`` stands on the arrow, ``labels`` beside the ends; both may be empty.
     """
-    bore = height * 0.15
+    bore = height * (0.125 if _points_down(spec) else 0.15)
     unit = _Unit(bore)
     text = min(2.6, height * 0.17)
-    arrow_y = height - 0.5 - (0.0 if not length_text else text * 0.25)
-    drop = max(1.0, arrow_y - text * 1.1 - height * 0.3) if length_text else height * 0.6
-    axis = height * 0.3 if _points_down(spec) else height * 0.38
-    arm = min(drop, height * 0.42)
+    arrow_y = height - 0.5 - (text * 0.25 if length_text else 0.0)
+    axis = height * (0.44 if _points_up(spec) else 0.3 if _points_down(spec) else 0.38)
+    below = arrow_y - text * 1.1 - axis if length_text else height * 0.94 - axis
+    arm = min(below, axis * 0.94) if _points_up(spec) else below
     left = _End(spec.end_a, unit, arm, 0)
     right = _End(spec.end_b, unit, arm, spec.clocking_deg or 0)
     x_a, x_b = left.reach + 0.3, width - right.reach - 0.3
@@ -52,8 +53,13 @@ def ends_picture(
     items += _placed(right.items, x_b, axis, 1)
     items += _end_labels(labels, (x_a, x_b), axis - bore * 1.35, text)
     start, stop = x_a - left.measured(spec.length_basis), x_b + right.measured(spec.length_basis)
+    text = min(text, 0.9 * (stop - start) / (_EMS_A_LETTER * max(len(length_text), 1)))
     items += _length_arrow(start, stop, axis, arrow_y, length_text, text)
     return Drawing(width, height, tuple(items))
+
+
+def _points_up(spec: AssemblySpec) -> bool:
+    return spec.clocking_deg is not None and math.cos(math.radians(spec.clocking_deg)) < -0.1
 
 
 def _points_down(spec: AssemblySpec) -> bool:
@@ -263,7 +269,7 @@ def clocking_picture(
     label = arm + text * 0.6
     apart = 1.0 if 12 < clocking_deg < 348 else 1.0 - text * 1.3 / label
     items.append(Text(middle, middle + label + text * 0.36, "A", text, bold=True, anchor="middle"))
-    side = text * 0.9 if apart < 1 else 0.0
+    side = 0.0 if apart == 1 else text * (0.9 if bx >= 0 else -0.9)
     items.append(
         Text(middle + bx * label + side, middle + by * label + text * 0.36, "B", text, bold=True, anchor="middle")
     )  # fmt: skip
@@ -291,7 +297,7 @@ def _arc(middle: float, radius: float, clocking_deg: int, clockwise: bool) -> li
     sweep = sweep - 360 if clockwise and sweep else sweep
     if sweep == 0:
         return []
-    steps = max(4, abs(sweep) // 6)
+    steps = max(4, abs(sweep) // 10)
     points = []
     for step in range(steps + 1):
         turn = math.radians(sweep * step / steps)

@@ -128,6 +128,6 @@ def _make(chunk: list[list[Slot]], template: Template, dpi: int) -> _Made:
     height = page_size(template)[1]
     for page in chunk:
         code = page_code(laid_out(page, template, dpi), height, fonts)
-        pages.append(zlib.compress(code.encode("latin-1"), 6))
+        pages.append(zlib.compress(code.encode("latin-1"), 9))
         count += len(page)
     return _Made(pages, count, fonts.used)

@@ -12,8 +12,9 @@ from tagger.code import link
 from tagger.drawing import Text
 from tagger.errors import LinkError, Problem, SymbolError, TemplateError
 from tagger.printing import curvature, raster
+from tagger.printing.boxes import Placed
 from tagger.printing.grade import Grade, grades
-from tagger.printing.layout import Page, Placed, lay_out
+from tagger.printing.layout import Page, lay_out
 from tagger.printing.readers import Grey, grey, qr_readers
 from tagger.printing.sizing import LEAST_DOTS, dot_mm
 from tagger.printing.tag import Tag

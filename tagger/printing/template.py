@@ -11,7 +11,7 @@ from functools import lru_cache
 from importlib import resources
 from importlib.resources.abc import Traversable
 from pathlib import Path
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any, Literal, get_args
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationError, field_validator
 
@@ -54,7 +54,7 @@ class _Box(_Strict):
         return (height, width) if self.turn in (90, 270) else (width, height)
 
 
-class _TextBox(_Box):
+class TextBox(_Box):
     """Text that fits itself between ``text`` (the largest em, mm) and ``text_min``."""
 
     text: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM, le=60)] = 3.0
@@ -66,7 +66,7 @@ class _TextBox(_Box):
     inverse: bool = False  # white on black
 
 
-class FieldBox(_TextBox):
+class FieldBox(TextBox):
     kind: Literal["text"]
     fields: tuple[str, ...] = Field(min_length=1)
 
@@ -79,12 +79,12 @@ class FieldBox(_TextBox):
         return value
 
 
-class WordsBox(_TextBox):
+class WordsBox(TextBox):
     kind: Literal["words"]
     say: str | dict[Language, str]  # the shop's own words, one text or one a language
 
 
-class PressureBox(_TextBox):
+class PressureBox(TextBox):
     kind: Literal["pressure"]
     text: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM, le=60)] = 8.0
     text_min: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM)] = 3.0
@@ -92,12 +92,12 @@ class PressureBox(_TextBox):
     stacked: bool = True  # bar above psi, else side by side
 
 
-class TighteningBox(_TextBox):
+class TighteningBox(TextBox):
     kind: Literal["tightening"]
     ends: Literal["both", "a", "b"] = "both"
 
 
-class CautionBox(_TextBox):
+class CautionBox(TextBox):
     kind: Literal["caution"]
     short: bool = False  # for small labels
 
@@ -268,23 +268,33 @@ def _based(data: dict[str, Any], file: Traversable | Path, extra_dirs: tuple[str
     return {**whole, **data}
 
 
+def kinds() -> list[str]:
+    """The kinds of box there are."""
+    boxes = get_args(get_args(Box)[0])
+    return [kind for box in boxes for kind in get_args(box.model_fields["kind"].annotation)]
+
+
 def _problems(error: ValidationError, file: str, data: dict[str, Any]) -> list[Problem]:
     """pydantic's findings with the file before each key, and boxes counted from one with their kind."""
     found = []
     boxes = data.get("box", [])
-    for problem in problems_of(error):
+    problems = problems_of(error)
+    inner = {one.field.rsplit(".", 1)[0] for one in problems if one.field.rsplit(".", 1)[-1].isdigit()}
+    for problem in problems:
+        if problem.field in inner and "after validation" in problem.why:
+            continue  # the list is only too short because an entry of it, named beside this, is wrong
         parts = problem.field.split(".")
         if parts[0] == "box" and len(parts) > 1 and parts[1].isdigit():
             index = int(parts[1])
             kind = boxes[index].get("kind", "no kind") if index < len(boxes) else ""
-            rest = ".".join(part for part in parts[2:] if part != kind)
+            below = parts[3:] if parts[2:3] == [kind] else parts[2:]  # pydantic names the kind it tried
+            rest = ".".join(below)
             key = f"box {index + 1} ({kind})" + (f", {rest}" if rest else "")
         else:
             key = problem.field
         why, mend = problem.why.removeprefix("value error, "), problem.mend
         if "tag" in why and "expected" in why and "kind" in why:
-            kinds = "text, words, pressure, tightening, caution, qr, code128, ends_drawing, clocking_drawing, flats_drawing, hole, line, fold, cut, clear"
-            why, mend = "is not a kind of box", f"Set kind to one of: {kinds}."
+            why, mend = "is not a kind of box", f"Set kind to one of: {', '.join(kinds())}."
         value = problem.value if not isinstance(problem.value, dict | list) else None
         found.append(Problem(f"{file}: {key}", value, why, mend or "See label_templates/README.md."))
     return found

@@ -35,6 +35,40 @@ TWO_ELBOWS: dict[str, Any] = {
     "clocking_deg": 135,
     "length_basis": "elbow_centreline",
 }
+# The longest texts that tables and words give: names, drops with both units, jump sizes, long bases.
+LONGEST: dict[str, dict[str, Any]] = {
+    "two flare elbows, stainless, jump size": {
+        "hose": {"standard": "EN 857 2SC", "dash": 16, "edition": "2015"},
+        "end_a": {"connection": "sae_37_flare", "dash": 16, "form": "female_swivel", "shape": "elbow_90",
+                  "drop_mm": 56.5, "material": "stainless_steel", "hose_dash": 16},
+        "end_b": {"connection": "orfs", "dash": 12, "form": "female_swivel", "shape": "elbow_45",
+                  "drop_mm": 26.5, "material": "stainless_steel", "hose_dash": 16},
+        "length_mm": 12750.5, "length_basis": "elbow_centreline", "clocking_deg": 275,
+        "max_temperature_c": 100, "fluid": "water_oil_emulsion", "covers": ["abrasion_sleeve", "spring_guard"],
+    },
+    "boss and 24 degree cone": {
+        "hose": {"standard": "EN 857 2SC", "dash": 16, "edition": "2015"},
+        "end_a": {"connection": "sae_orb", "dash": 16, "form": "male"},
+        "end_b": {"connection": "din24_heavy", "size": "25", "form": "female_swivel", "shape": "elbow_90",
+                  "drop_mm": 67.5},
+        "length_mm": 12750.5,
+    },
+    "two flanges": {
+        "hose": {"standard": "SAE 100R13", "dash": 16},
+        "end_a": {"connection": "flange_code62", "dash": 16, "form": "flange_head", "shape": "elbow_90",
+                  "drop_mm": 88.5},
+        "end_b": {"connection": "flange_code61", "dash": 16, "form": "flange_head", "shape": "elbow_90",
+                  "drop_mm": 88.5},
+        "length_mm": 12750.5, "length_basis": "elbow_centreline", "clocking_deg": 275,
+    },
+    "metric": {
+        "hose": {"standard": "SAE 100R17", "dash": 16},
+        "end_a": {"connection": "metric_orb", "size": "M33x2", "form": "male"},
+        "end_b": {"connection": "jis_30", "size": "M33x1.5", "form": "female_swivel", "shape": "elbow_90",
+                  "drop_mm": 70},
+        "length_mm": 12750.5, "length_basis": "thread_end",
+    },
+}  # fmt: skip
 FIGURES = Tightening(
     torque_min_nm=103, torque_max_nm=115, flats_min=1, flats_max=1.25, flats_basis="finger_tight"
 )
@@ -57,6 +91,24 @@ def a_tag(spec: dict[str, Any] = TWO_ELBOWS, *, seed: int = 1, **changes: Any) -
     )
     digits = payload.encode(content)
     return Tag(whole, link.build("https://tags.example-hose-shop.com", whole, digits), content, **changes)
+
+
+@pytest.fixture(scope="session")
+def longest() -> list[Tag]:
+    """Tags with the longest texts, pressure known and not."""
+    figures = Tightening(
+        torque_min_nm=103.4, torque_max_nm=115.6, flats_min=1.5, flats_max=1.75, flats_basis="not_stated"
+    )
+    screws = Tightening(torque_min_nm=130, torque_max_nm=150.5)
+    shop = "Example Hose Shop, 12 Dock Road, tel. 555 0100"
+    tags = []
+    for name, spec in LONGEST.items():
+        known = screws if "flanges" in name else figures
+        for bar in (413.7, None):
+            for other in (known, None):
+                figures_of = {"working_pressure_bar": bar, "tighten_a": known, "tighten_b": other}
+                tags.append(a_tag(spec, serial="13 of 120", shop=shop, **figures_of))
+    return tags
 
 
 @pytest.fixture

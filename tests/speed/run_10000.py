@@ -158,7 +158,9 @@ def long_run(count: int, processes: int | None) -> None:
         resource.getrusage(who).ru_maxrss for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN)
     )
     scale = 1024 if sys.platform != "darwin" else 1024 * 1024
-    print(json.dumps({"seconds": took, "bytes": size, "own_mb": own / scale, "worker_mb": workers / scale}))
+    used = sum(sum(resource.getrusage(who)[:2]) for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN))
+    told = {"seconds": took, "cpu": used, "bytes": size, "own_mb": own / scale, "worker_mb": workers / scale}
+    print(json.dumps(told))
 
 
 def memory(counts: tuple[int, ...]) -> None:
@@ -176,7 +178,8 @@ def memory(counts: tuple[int, ...]) -> None:
             told = json.loads(subprocess.run(command, check=True, capture_output=True, text=True).stdout)
             worker = f", largest worker {told['worker_mb']:.0f} MB" if processes > 1 else ""
             print(
-                f"{count:6} tags, {processes} process(es): {told['seconds']:6.1f} s, "
+                f"{count:6} tags, {processes} process(es): {told['seconds']:6.1f} s ({told['cpu']:.1f} s of processor, "
+                f"making the tags' payloads among it), "
                 f"{told['bytes'] / count:.0f} bytes a tag, peak memory {told['own_mb']:.0f} MB{worker}"
             )
 

@@ -18,9 +18,11 @@ from PIL import Image, ImageDraw, ImageFont
 
 from tagger.code.symbol import RECOVERS, Symbol, codeword_blocks, codeword_of_module, qr
 from tagger.printing import layout, raster, template
+from tagger.printing.boxes import Placed
 from tagger.printing.curvature import distance_mm, widest_mm
 from tagger.printing.fonts import FILES
-from tagger.printing.layout import Page, Placed
+from tagger.printing.grade import grades
+from tagger.printing.layout import Page
 from tagger.printing.readers import grey, qr_readers
 from tagger.printing.sizing import qr_size
 from tests.speed import damage
@@ -169,6 +171,23 @@ def everything(trials: int) -> Table:
     return Table(f"Every template, share read in %, {trials} trials a cell", head, tuple(rows))
 
 
+def letters() -> Table:
+    """The grade of every template's symbols: of the dots, and as printed and photographed."""
+    rows = []
+    for name in template.names():
+        row = [name]
+        for dpi in (203, 300, 600):
+            dots, _, codes, _ = on_label(name, dpi)
+            spread = np.kron(dots, np.ones((4, 4), dtype=np.uint8)) if dpi < 600 else dots
+            for picture in (dots, damage.printed(spread, dpi * (4 if dpi < 600 else 1))):
+                found = grades(picture)
+                assert len(found) == len(codes), f"{name}: {len(found)} of {len(codes)} symbols read"
+                row.append("".join(sorted({one.letter for one in found})))
+        rows.append(tuple(row))
+    head = ("template", "203 dpi: dots", "printed", "300 dpi: dots", "printed", "600 dpi: dots", "printed")
+    return Table("Grade of every symbol, by template and resolution", head, tuple(rows))
+
+
 def wraps(seeds: int) -> Table:
     """Wrapped on each dash size: the widest symbol by geometry and in simulation."""
     text = two_elbows().link
@@ -260,11 +279,12 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--trials", type=int, default=200, help="trials a row for the hang tag")
     parser.add_argument("--quick", action="store_true", help="a tenth of the trials")
-    parser.add_argument("--only", choices=("hang_tag", "levels", "templates", "wrap"))
+    parser.add_argument("--only", choices=("grades", "hang_tag", "levels", "templates", "wrap"))
     parser.add_argument("--write", action="store_true", help="put the tables into label_templates/README.md")
     asked = parser.parse_args()
     less = 10 if asked.quick else 1
     tables: dict[str, Callable[[], Table]] = {
+        "grades": letters,
         "hang_tag": lambda: acceptance(max(10, asked.trials // less)),
         "levels": lambda: levels(max(10, asked.trials // less)),
         "templates": lambda: everything(max(2, 10 // less)),

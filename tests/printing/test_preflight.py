@@ -1,0 +1,96 @@
+"""Will it scan? Preflight says so before ink is spent, and names the mend."""
+
+import dataclasses
+
+import pytest
+
+from tagger.errors import TemplateError
+from tagger.printing import preflight as flight
+from tagger.printing import template
+from tagger.printing.preflight import preflight
+
+KEYS = {"ok", "module_mm", "dots_per_module", "version", "level", "payload_bytes", "findings"}
+
+
+def codes(result, severity):
+    return [finding.code for finding in result.findings if finding.severity == severity]
+
+
+@pytest.mark.parametrize("name", template.names())
+def test_every_shipped_template_is_green_at_203_dpi(name, tag):
+    result = preflight(tag, template.load(name), hose_od_mm=37)
+    assert result.ok
+    assert result.grade in "AB"
+    assert result.dots_per_module >= 3
+    assert codes(result, "refuse") == []
+
+
+def test_the_answer_has_the_agreed_keys(tag):
+    answer = preflight(tag, template.load("hang_tag")).as_dict()
+    assert set(answer) >= KEYS
+    assert answer["level"] == "H"
+    assert answer["payload_bytes"] <= 40
+    assert all(set(one) == {"severity", "code", "text", "mend"} for one in answer["findings"])
+
+
+@pytest.mark.parametrize(("od", "ok"), [(15, False), (20, False), (25, False), (33, True), (47, True)])
+def test_a_thin_hose_refuses_a_wrap_label_and_names_the_mend(make_tag, od, ok):
+    result = preflight(make_tag(), template.load("wrap_label"), hose_od_mm=od)
+    assert result.ok is ok
+    if not ok:
+        (finding,) = [one for one in result.findings if one.code == "curvature"]
+        assert "flag label or a hang tag" in finding.mend
+        assert "hoses from 29 mm" in finding.mend
+        assert "curvature" in str(flight.refused(result, "wrap_label"))
+
+
+def test_a_wrap_label_without_a_diameter_warns(make_tag):
+    assert codes(preflight(make_tag(), template.load("wrap_label")), "warn") == ["curvature"]
+
+
+def test_the_diameter_comes_from_the_assessment(make_tag):
+    from tagger.trade import assess
+
+    tag = make_tag()
+    tag = dataclasses.replace(tag, assessment=assess(tag.spec))
+    found = [one for one in preflight(tag, template.load("wrap_label")).findings if one.code == "curvature"]
+    assert f"{tag.assessment.hose_od_mm:.1f} mm" in found[0].text
+
+
+def own(tmp_path, text):
+    file = tmp_path / "mine.toml"
+    file.write_text(text, encoding="utf-8")
+    return template.load(file)
+
+
+def test_small_modules_and_low_levels_warn(tmp_path, make_tag):
+    small = own(
+        tmp_path,
+        'title = "Small"\nsize = [40, 40]\n[[box]]\nkind = "qr"\nat = [1, 1]\nsize = [15.5, 15.5]\nleast_module = 0.3',
+    )
+    result = preflight(make_tag(), small, dpi=300)
+    assert {"module", "level"} <= set(codes(result, "warn"))
+
+
+def test_a_symbol_at_the_very_edge_has_no_quiet_zone(tmp_path, make_tag):
+    """The quiet zone is looked at in the dots, whoever put something there."""
+    label = own(
+        tmp_path, 'title = "Edge"\nsize = [40, 40]\n[[box]]\nkind = "qr"\nat = [0, 0]\nsize = [31, 31]'
+    )
+    assert preflight(make_tag(), label).ok
+    page = flight.lay_out(make_tag(), label)
+    dots = flight.grey(flight.raster.draw(page.drawing, 203)).copy()
+    assert flight._quiet_zones(page, dots) == []
+    dots[8, 100] = 0
+    (finding,) = flight._quiet_zones(page, dots)
+    assert finding.severity == "refuse"
+    assert "quiet zone" in finding.text
+
+
+def test_a_label_without_a_code_is_refused(tmp_path, make_tag):
+    label = own(
+        tmp_path,
+        'title = "None"\nsize = [40, 40]\n[[box]]\nkind = "text"\nfields = ["number"]\nat = [1, 1]\nsize = [30, 5]',
+    )
+    with pytest.raises(TemplateError, match="has no QR code"):
+        preflight(make_tag(), label)

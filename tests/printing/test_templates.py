@@ -1,0 +1,163 @@
+"""Templates: what may stand in one, and that every error names file, key and mend."""
+
+from pathlib import Path
+from typing import get_args
+
+import pytest
+
+from tagger.errors import TemplateError
+from tagger.printing import fields, template
+from tagger.printing.layout import lay_out
+from tagger.words import LANGUAGES
+
+README = (Path(__file__).parents[2] / "label_templates" / "README.md").read_text(encoding="utf-8")
+TWO_LANGUAGES = ("hang_tag_two", "roll_4x6", "traveller_a5", "traveller_half_letter")
+GOOD = """
+title = "A label"
+size = [60, 40]
+
+[[box]]
+kind = "qr"
+at = [1, 1]
+size = [31, 31]
+
+[[box]]
+kind = "text"
+fields = ["number"]
+at = [33, 1]
+size = [26, 5]
+"""
+
+
+def write(folder, text, name="mine.toml"):
+    file = folder / name
+    file.write_text(text, encoding="utf-8")
+    return file
+
+
+@pytest.mark.parametrize(
+    ("change", "key", "why", "mend"),
+    [
+        (('kind = "qr"', 'kind = "qr"\ncolour = "red"'), "box 1 (qr), colour", "is not a field here", "Take it out"),
+        (('kind = "qr"', 'kind = "picture"'), "box 1 (picture)", "is not a kind of box", "Set kind to one of: text"),
+        (("at = [33, 1]", "at = [43, 1]"), "box 2 (text)", "reaches off the label", "Move it"),
+        (("at = [33, 1]", "at = [30, 1]"), "box 2 (text)", "lies over box 1 (qr)", "Move one of the two"),
+        (('["number"]', '["numbr"]'), "box 2 (text), fields", "is not a field", "Use: bend_radius"),
+        (("size = [26, 5]", 'size = [26, "5 yards"]'), "box 2 (text), size.1", "a unit not known here", "Give a length"),
+        (("size = [60, 40]", ""), "size", "is missing", "Add it"),
+        (('title = "A label"', 'title = "A label'), "mine.toml", "is not TOML", "Mend that line"),
+        (("size = [26, 5]", "size = [26, 5]\ntext = 1.2"), "box 2 (text), text", "greater than or equal to 1.7", ""),
+        (('title = "A label"', 'title = "A label"\nlanguages = ["nl"]'), "languages.0", "is not known here", "'en'"),
+        (('title = "A label"', 'title = "A label"\nbase = "mine"'), "base", "is this same template", "Name another"),
+    ],
+)  # fmt: skip
+def test_an_error_names_file_key_and_mend(tmp_path, change, key, why, mend):
+    file = write(tmp_path, GOOD.replace(*change, 1))
+    with pytest.raises(TemplateError) as caught:
+        template.load(file)
+    (problem,) = caught.value.problems
+    assert problem.field.startswith("mine.toml")
+    assert key in problem.field
+    assert why in str(problem)
+    assert mend in str(problem)
+
+
+def test_a_symbol_too_small_is_named_with_the_size_it_needs(tmp_path, make_tag):
+    label = template.load(write(tmp_path, GOOD.replace("size = [31, 31]", "size = [12, 12]")))
+    with pytest.raises(
+        TemplateError, match=r"mine\.toml: box 1 \(qr\), size: is too small.*Give it at least 1\d\.\d x"
+    ):
+        lay_out(make_tag(), label)
+
+
+def test_text_that_cannot_fit_is_refused_not_cut(tmp_path, make_tag):
+    label = template.load(write(tmp_path, GOOD.replace('["number"]', '["end_b", "length"]')))
+    with pytest.raises(
+        TemplateError, match=r"mine\.toml: box 2 \(text\), size: does not fit.*Make size larger"
+    ):
+        lay_out(make_tag(), label)
+
+
+def test_a_letter_the_font_lacks_is_refused(tmp_path, make_tag):
+    label = template.load(write(tmp_path, GOOD.replace('["number"]', '["shop"]')))
+    with pytest.raises(TemplateError, match="cannot be shown by the tag's font"):
+        lay_out(make_tag(shop="软管"), label)
+
+
+def test_own_folder_comes_before_ours(tmp_path):
+    write(tmp_path, GOOD, "hang_tag.toml")
+    write(tmp_path, GOOD, "cellar.toml")
+    assert template.load("hang_tag", [tmp_path]).title == "A label"
+    assert template.load("hang_tag").title.startswith("Hang tag")
+    assert {"cellar", "hang_tag", "wrap_label"} <= set(template.names([tmp_path]))
+
+
+def test_a_base_gives_all_but_what_is_said(tmp_path):
+    mine = template.load(write(tmp_path, 'base = "hang_tag"\ntitle = "Ours, in French"\nlanguages = ["fr"]'))
+    assert mine.title == "Ours, in French"
+    assert mine.languages == ("fr",)
+    assert mine.box == template.load("hang_tag").box
+
+
+def test_inches_are_read(tmp_path):
+    label = template.load(write(tmp_path, GOOD.replace("size = [60, 40]", 'size = ["3 in", "1 5/8 in"]')))
+    assert label.size == pytest.approx((76.2, 41.275))
+
+
+def test_an_unknown_name_lists_those_there_are():
+    with pytest.raises(TemplateError, match=r"Use one of: .*hang_tag"):
+        template.load("hang-tag")
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("name", template.names())
+def test_shipped_templates_hold_the_longest_texts(name, language, longest):
+    label = template.load(name).in_languages([language])
+    for tag in longest:
+        lay_out(tag, label)
+
+
+@pytest.mark.parametrize("languages", [("en", "es"), ("de", "fr")])
+@pytest.mark.parametrize("name", TWO_LANGUAGES)
+def test_large_templates_hold_two_languages(name, languages, longest):
+    label = template.load(name).in_languages(languages)
+    for tag in longest:
+        lay_out(tag, label)
+
+
+@pytest.mark.parametrize("dpi", [203, 300, 600])
+@pytest.mark.parametrize("name", template.names())
+def test_shipped_templates_take_the_longest_link_at_every_resolution(name, dpi, longest):
+    for tag in longest:
+        lay_out(tag, template.load(name), dpi)
+
+
+def test_readme_tells_every_template_kind_and_field():
+    for name in template.names():
+        assert f"`{name}`" in README
+    for name in fields.FIELDS:
+        assert f"`{name}`" in README
+    for name in template.kinds():
+        assert f"`{name}`" in README
+    for kind in get_args(get_args(template.Box)[0]):
+        for key in kind.model_fields:
+            assert f"`{key}`" in README or f"{key} = " in README, key
+    for key in (*template.Template.model_fields, *template.Sheet.model_fields):
+        assert key in ("name", "box", "sheet") or f"{key} = " in README
+
+
+def test_every_message_of_the_tag_is_translated():
+    import ast
+
+    from tagger.printing.words import own
+
+    source = ast.parse(Path(fields.__file__).read_text(encoding="utf-8"))
+    said = {
+        node.args[0].value
+        for node in ast.walk(source)
+        if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "N_"
+    }
+    assert len(said) > 30
+    for language in LANGUAGES:
+        if language != "en":
+            assert said <= set(own(language)), language
