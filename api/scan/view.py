@@ -87,6 +87,8 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         "clocking": _clocking(content, reader, shop),
         "facts": _facts(tag, reader, assessed),
         "order_form": order_form(spec, words, number=tag.number, digits=tag.digits or ""),
+        "shop_name": shop.name,
+        "shop_phone": shop.phone,
         "order_lines": order_lines,
         "mailto": _mailto(tag, order_lines, t, shop),
         "fit": guide,

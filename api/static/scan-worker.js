@@ -33,7 +33,7 @@ async function sendOrders() {
 
 async function install() {
   await keep("kit.json");
-  await keepLanguage(new URL(location.href).searchParams.get("lang") || "en");
+  await keepLanguage((await chosenLanguage()) || "en");
   await self.skipWaiting();
 }
 

@@ -87,14 +87,17 @@ def test_the_phone_says_what_the_server_says(reader: tuple[Page, str], lang: str
     page, base = reader
     today = date.today().isoformat()
     paths = [f"/T/{NUMBER}/{vector['digits']}" for vector in GOLDEN]
-    shop = {"base": "https://tags.example.com", "email": "orders@example.com"}
+    shop = {
+        "base": "https://tags.example.com",
+        "name": "Quarry Road Hose",
+        "phone": "+44 1632 960 111",
+        "email": "orders@example.com",
+    }
     found = page.evaluate(READ, [paths, base, shared_tables(tables()), words_of(lang, tables()), today, shop])
     for vector, html in zip(GOLDEN, found, strict=True):
         content = payload.decode(vector["digits"])
         tag = Tag(NUMBER, vector["digits"], content, None, content)
-        values = view.build(
-            tag, assessment_of(tag, tables()), Reader(lang, tables()), Shop(shop["base"], email=shop["email"])
-        )
+        values = view.build(tag, assessment_of(tag, tables()), Reader(lang, tables()), Shop(*shop.values()))
         server = fill.fill("tag", values | {"warnings": [], "notices": values["notices"][1:]}, lang)
         assert _plain(_without_first_notice(html)) == _plain(server), vector["name"]
 

@@ -49,7 +49,7 @@ async function show() {
   const place = document.querySelector("[data-offline]");
   if (!place) return;
   const words = await load(place);
-  const shop = { base: location.origin, email: place.dataset.email };
+  const shop = { base: location.origin, email: place.dataset.email, name: place.dataset.name, phone: place.dataset.phone };
   const found = read(location.pathname, words, new Date().toISOString().slice(0, 10), shop);
   place.innerHTML = found.html;
   if (found.number) entitle(words.t("Tag"), found.number);

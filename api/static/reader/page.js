@@ -46,10 +46,12 @@ function copyAndShare() {
 
 async function keep() {
   if (!("serviceWorker" in navigator)) return;
-  await (await caches.open("scan-choice")).put("/lang", new Response(html.lang));
-  await navigator.serviceWorker.register(`/scan-worker.js?lang=${html.lang}`, { scope: "/" });
-  const registration = await navigator.serviceWorker.ready;
-  registration.active.postMessage({ keepLanguage: html.lang });
+  try {
+    await (await caches.open("scan-choice")).put("/lang", new Response(html.lang));
+    await navigator.serviceWorker.register("/scan-worker.js", { scope: "/" });
+    const registration = await navigator.serviceWorker.ready;
+    registration.active.postMessage({ keepLanguage: html.lang });
+  } catch { /* no signal, or storage is not allowed: the page works without */ }
 }
 
 // Paper shows every source.

@@ -41,6 +41,7 @@ export function view(tag, words, today) {
       number_compact: number, digits, spec_json: "", changes: true, length_words: showLength(spec.length_mm),
       end_a_words: words.end(spec.end_a), end_b_words: words.end(spec.end_b),
     }),
+    shop_name: tag.name, shop_phone: tag.phone,
     order_lines: orderLines,
     mailto: mailto(tag, orderLines, words),
     fit: guide(content, bend ? bend[0] : null, words),
