@@ -5,6 +5,7 @@ import { format } from "./number.js";
 import "./queue.js";
 
 const queue = globalThis.orderQueue;
+const SEEN = 5000; // ms after which somebody has seen what became of an order
 
 export function ready() {
   for (const form of document.querySelectorAll("form[data-order]")) enhance(form);
@@ -72,7 +73,7 @@ async function outbox(place) {
   for (const { order, outcome } of entries) {
     const text = outcome?.reference ? `${place.dataset.sent} ${outcome.reference}` : outcome?.refused || place.dataset.waiting;
     place.append(notice(text, order));
-    if (outcome) await queue.drop(order);
+    if (outcome) setTimeout(() => queue.drop(order), SEEN);
   }
   place.hidden = !place.childElementCount;
 }
