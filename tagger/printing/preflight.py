@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from contextlib import suppress
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import Literal
 
 import numpy as np
@@ -24,6 +26,7 @@ LEAST_MODULE_MM = 0.35  # DIN SPEC 91406, the forerunner of IEC 61406-1
 LONGEST_LINK = 255  # characters; IEC 61406-1 as remembered, not confirmed
 REACH = 10  # a symbol reads from ten times its side; common practice, no source
 SHORTEST_REACH_MM = 150  # a phone held close; common practice, no source
+WIDEST_GAP = 60  # degrees a symbol may be turned away; a step aside brings it round (common practice)
 LEGIBLE_MM = 1.7  # em of the smallest text: about 5 pt
 
 Severity = Literal["refuse", "warn", "note"]
@@ -100,6 +103,7 @@ def preflight(tag: Tag, template: Template, hose_od_mm: float | None = None, dpi
     if template.wraps:
         od = hose_od_mm or (tag.assessment.hose_od_mm if tag.assessment else None)
         findings += _wrapped(codes, od, template)
+        findings += _faces(codes, od, template) if od else []
     return Preflight(
         ok=not any(finding.severity == "refuse" for finding in findings),
         module_mm=smallest.module_mm, dots_per_module=smallest.dots,
@@ -253,3 +257,20 @@ def _wrapped(codes: list[Placed], od: float | None, template: Template) -> list[
             Finding("warn", "curvature", text, "It is near the limit: a flag label or a hang tag is surer.")
         ]
     return [Finding("note", "curvature", text)]
+
+
+def _faces(codes: list[Placed], od: float, template: Template) -> list[Finding]:
+    """How far from the viewer's side of the hose the nearest symbol can be."""
+    axis = 0 if template.wraps == "across" else 1
+    half = codes[0].symbol.size * codes[0].module_mm / 2
+    around = sorted({round((placed.x, placed.y)[axis] + half, 2) for placed in codes})
+    length = math.pi * od
+    shown = [place for place in around if place > around[-1] - length]  # earlier ones lie under the last turn
+    gaps = [b - a for a, b in pairwise([*shown, shown[0] + length])]
+    off = max(gaps) / 2 / length * 360
+    if off <= WIDEST_GAP:
+        return [Finding("note", "facing", f"From any side a symbol faces you to within {off:.0f}°.")]
+    text = f"From one side of the hose the nearest symbol is turned away by {off:.0f}°."
+    return [
+        Finding("warn", "facing", text, "Use a label printed further round, or a flag label or hang tag.")
+    ]

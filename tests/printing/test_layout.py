@@ -70,8 +70,8 @@ def test_hang_tag_carries_the_symbol_twice_and_apart(tag):
 def test_wrap_label_repeats_the_symbol_round_the_hose(tag):
     label = template.load("wrap_label")
     tops = [placed.y for placed in codes(lay_out(tag, label))]
-    assert len(tops) == 3
-    assert max(tops) - min(tops) > 40
+    assert len(tops) == 5
+    assert max(tops) - min(tops) > 90
 
 
 def test_hang_tag_says_what_it_must(tag, make_tag):

@@ -44,6 +44,13 @@ def test_a_thin_hose_refuses_a_wrap_label_and_names_the_mend(make_tag, od, ok):
         assert "curvature" in str(flight.refused(result, "wrap_label"))
 
 
+@pytest.mark.parametrize(("od", "severity"), [(30, "note"), (39, "note"), (47, "note"), (66, "warn")])
+def test_a_wrap_label_says_whether_a_symbol_always_faces_out(make_tag, od, severity):
+    result = preflight(make_tag(), template.load("wrap_label"), hose_od_mm=od)
+    (finding,) = [one for one in result.findings if one.code == "facing"]
+    assert finding.severity == severity
+
+
 def test_a_wrap_label_without_a_diameter_warns(make_tag):
     assert codes(preflight(make_tag(), template.load("wrap_label")), "warn") == ["curvature"]
 
