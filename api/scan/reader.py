@@ -34,6 +34,8 @@ def script(request: Request, version: str, name: str) -> Response:
 def worker(request: Request) -> Response:
     """The service worker; the version in it makes a phone fetch the new files."""
     text = pages.small_script("scan-worker.js").replace("{{version}}", pages.version(request))
+    called = 'importScripts("{{queue}}"); // the server puts reader/queue.js itself here'
+    text = text.replace(called, pages.small_script("reader/queue.js"))
     response = Response(text, media_type=_SCRIPT)
     response.headers["Content-Security-Policy"] = content_policy()
     return pages.kept(request, response, "no-cache")

@@ -8,7 +8,7 @@ const CHOICE = "scan-choice"; // the language and units last seen, and the last 
 const PATIENCE = 6000; // ms to wait for the network before the phone reads the tag itself
 const TAG = /^\/t\/[^/]+(\/\d+)?\/?$|^(\/t\/\d+)?\/8004\/|^\/01\/\d+\/21\//i;
 
-importScripts(`/scan/${VERSION}/queue.js`);
+importScripts("{{queue}}"); // the server puts reader/queue.js itself here
 
 self.addEventListener("sync", (event) => {
   if (event.tag === "orders") event.waitUntil(sendOrders());

@@ -131,6 +131,7 @@ def test_an_order_made_offline_arrives_exactly_once(live: Live, phone: Page) -> 
     phone.get_by_label("Telephone").fill("+44 1632 960 333")
     phone.get_by_role("button", name="Send the order").dblclick()
     expect(phone.locator("[data-done]")).to_contain_text("Your order waits on this phone")
+    expect(phone.locator("[data-done]")).to_contain_text(tag_number.format(link.split("/")[2]))
     assert not found(live.store)
     phone.context.set_offline(False)
     phone.reload()

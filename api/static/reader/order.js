@@ -1,7 +1,6 @@
 // The order form: sent once however often the button is tapped, kept on the phone when there
 // is no signal, and sent when there is one again. Its words stand in the page, translated.
 
-import { format } from "./number.js";
 import "./queue.js";
 
 const queue = globalThis.orderQueue;
@@ -81,7 +80,7 @@ async function outbox(place) {
 function notice(text, order) {
   const box = document.createElement("div");
   box.className = "notice care";
-  for (const line of [text, `${order.quantity} × ${order.number ? format(order.number) : order.reference}`]) {
+  for (const line of [text, `${order.quantity} × ${order.number.replace(/^.{5}/, "$&-") || order.reference}`]) {
     const p = document.createElement("p");
     p.textContent = line;
     box.append(p);
