@@ -51,7 +51,7 @@ def ends_picture(
     items: list[Item] = _hose(x_a, x_b, axis, bore)
     items += _placed(left.items, x_a, axis, -1)
     items += _placed(right.items, x_b, axis, 1)
-    items += _end_labels(labels, (x_a, x_b), axis - bore * 1.35, text)
+    items += _end_labels(labels, (x_a, x_b), axis - bore * 1.25 - 0.45, text)
     start, stop = x_a - left.measured(spec.length_basis), x_b + right.measured(spec.length_basis)
     text = min(text, 0.9 * (stop - start) / (_EMS_A_LETTER * max(len(length_text), 1)))
     items += _length_arrow(start, stop, axis, arrow_y, length_text, text)
