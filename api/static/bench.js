@@ -26,3 +26,11 @@ document.addEventListener("submit", (event) => {
   const words = event.submitter?.dataset.ask ?? event.target.dataset.ask;
   if (words && !window.confirm(words)) { event.preventDefault(); delete event.target.dataset.sent; }
 }, true);
+
+// A table wider than the screen is scrolled by keyboard too.
+for (const box of document.querySelectorAll(".scroll")) {
+  if (box.scrollWidth <= box.clientWidth) continue;
+  box.tabIndex = 0;
+  box.setAttribute("role", "region");
+  box.setAttribute("aria-label", box.querySelector("caption")?.textContent ?? document.title);
+}

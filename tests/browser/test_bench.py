@@ -12,12 +12,16 @@ from playwright.sync_api import Page, expect
 
 from api.identity import hash_password
 from tagger.spec import Connection
-from tagger.store import Role
+from tagger.store import CrimpValue, ProofTest, Role
 from tests.browser.conftest import Live
 
 NAME, PASSWORD = "Anna", "correct horse 17"
 DESK, PHONE = {"width": 1280, "height": 800}, {"width": 390, "height": 844}
 PICTURES = os.environ.get("TAGGER_TEST_PICTURES")
+LIST = b"""hose,dash,end_a.connection,end_a.dash,end_a.form,end_b.connection,end_b.dash,end_b.form,OAL,colour
+R2,12,sae_37_flare,12,female_swivel,sae_37_flare,12,female_swivel,1250,red
+R2,12,sae_37_flare,7,female_swivel,sae_37_flare,12,female_swivel,long,red
+"""
 OpenPage = Callable[..., Page]
 
 
@@ -31,9 +35,8 @@ def _signed_in(live: Live, page: Page) -> Page:
     if live.store.person(NAME) is None:
         live.store.add_person(NAME, hash_password(PASSWORD), Role.MANAGER)
     page.goto(f"{live.url}/bench")
-    page.keyboard.type(NAME)
-    page.keyboard.press("Tab")
-    page.keyboard.type(PASSWORD)
+    page.get_by_label("Name").fill(NAME)
+    page.get_by_label("Password").fill(PASSWORD)
     page.keyboard.press("Enter")
     page.wait_for_url("**/bench/build")
     return page
@@ -65,7 +68,7 @@ def test_from_a_blank_page_to_a_printed_tag_by_keyboard_in_40_keystrokes(bench: 
     keys.type("2SN")
     keys.press("Tab")
     keys.type("8")
-    keys.press("Tab", "Tab")  # no reel lot
+    keys.press("Tab", "Tab", "Tab")  # no edition, no reel lot
     keys.type("O-ring f")  # face seal
     keys.press("Tab", "Tab", "Tab", "Tab", "Tab")  # size from the hose, swivel, straight, no lot
     keys.press("Space", "Tab")  # end B differs
@@ -192,19 +195,47 @@ def test_the_page_answers_without_script_too(live: Live, open_page: OpenPage) ->
 
 
 def _pages(live: Live, page: Page) -> dict[str, str]:
+    """Every page of the bench with something on it."""
+    store = live.store
     number = _build_one(
-        live, page, **{"customer": "Quarry North", "machine": "Loader 4", "position": "boom, rod side"}
+        live,
+        page,
+        **{
+            "customer": "Quarry North",
+            "machine": "Loader 4",
+            "position": "boom, rod side",
+            "hose.lot": "H-5",
+        },
     )
-    order = live.store.request_order(
-        number=number, quantity=2, contact={"name": "Bela", "phone": "1"}, key=f"axe {number}"
+    order = store.request_order(
+        number=number,
+        quantity=2,
+        contact={"name": "Bela", "phone": "1"},
+        changes="100 mm longer",
+        key=f"axe {number}",
     )
+    if not store.crimps():
+        store.keep_crimp(CrimpValue("SAE 100R2", 12, "two-wire shell", 33.4, 0.1, 0.2, "invented for a test"))
+        store.save_recipe("boom hose", store.assembly(number).spec)
+    test = ProofTest(pressure_bar=345, hold_s=60, medium="water", passed=False, tester="Bela")
+    store.record_proof_test(number, test, by=NAME)
+    withdrawal = store.withdraw("seat cracked", tag=number)
     return {
         "build": "/bench/build",
         "build-from-tag": f"/bench/build?tag={number}",
-        "run": f"/bench/run/{live.store.assembly(number).run}",
+        "run": f"/bench/run/{store.assembly(number).run}",
         "record": f"/bench/tag/{number}",
-        "orders": "/bench/orders",
+        "orders": "/bench/orders?show=all",
         "order": f"/bench/orders/{order.reference}",
+        "find": "/bench/find?customer=quarry",
+        "machine": "/bench/machine?customer=Quarry North&machine=Loader 4",
+        "withdrawn": "/bench/withdrawn?scope=hose_lot&value=H-5",
+        "affected": f"/bench/withdrawn/{withdrawal.id}",
+        "lists": "/bench/lists",
+        "figures": "/bench/figures",
+        "shop": "/bench/shop",
+        "me": "/bench/me",
+        "api": "/api/v1/docs",
         "refused": "/bench/tag/nonsense",
     }
 
@@ -231,6 +262,15 @@ def test_axe_finds_nothing(live: Live, open_page: OpenPage, size: dict[str, int]
     page.keyboard.press("Control+Enter")
     page.get_by_role("alert").wait_for()
     found += _violations(page, "build-wrong")
+    page.goto(f"{live.url}/bench/lists")
+    page.set_input_files("[name=file]", {"name": "a.csv", "mimeType": "text/csv", "buffer": LIST})
+    page.get_by_role("button", name="Read it").click()
+    found += _violations(page, "match")
+    page.get_by_role("button", name="Dry run").click()
+    page.get_by_role("alert").wait_for()
+    found += _violations(page, "dry-run")
+    if PICTURES:
+        page.screenshot(path=Path(PICTURES) / f"bench-dry-run-{size['width']}-{scheme}.png", full_page=True)
     assert not found, "\n".join(found)
 
 
