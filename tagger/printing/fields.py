@@ -99,18 +99,18 @@ def _warnings(tag: Tag, words: Words) -> list[str]:
 
 
 def _sources(tag: Tag, words: Words) -> list[str]:
-    """Where the tightening figures come from, end by end."""
+    """Where the tightening figures come from; what both ends share stands once."""
     if tag.assessment is None:
         return []
-    lines = []
+    said: dict[str, list[str]] = {}
     for name, advice in (("A", tag.assessment.end_a), ("B", tag.assessment.end_b)):
         if advice.torque is not None:
-            lines.append(f"{name}: {advice.torque.basis}; {advice.torque.source}")
+            said.setdefault(f"{advice.torque.basis}; {advice.torque.source}", []).append(name)
         if advice.flats is not None and (
             advice.torque is None or advice.flats.source != advice.torque.source
         ):
-            lines.append(f"{name}: {advice.flats.source}")
-    return lines
+            said.setdefault(advice.flats.source, []).append(name)
+    return [f"{', '.join(names)}: {text}" for text, names in said.items()]
 
 
 def _lots(tag: Tag, words: Words) -> list[str]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import random
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import date
 from typing import Any
 
@@ -19,6 +20,7 @@ from tagger.printing import pdf
 from tagger.printing.tag import Tag
 from tagger.printing.template import Template
 from tagger.spec import AssemblySpec, TagContent, Tightening
+from tagger.trade import assess
 
 STRAIGHT: dict[str, Any] = {
     "hose": {"standard": "SAE 100R2", "dash": 12},
@@ -108,6 +110,25 @@ def longest() -> list[Tag]:
             for other in (known, None):
                 figures_of = {"working_pressure_bar": bar, "tighten_a": known, "tighten_b": other}
                 tags.append(a_tag(spec, serial="13 of 120", shop=shop, **figures_of))
+    return tags
+
+
+@pytest.fixture(scope="session")
+def assessed() -> list[Tag]:
+    """Tags as the shop's records give them: the trade's own figures, sources and warnings."""
+    paper = {"customer": "Northfield Quarry and Aggregates", "machine": "Wheel loader 7, serial 1234567",
+             "position": "boom cylinder, rod side, left", "order": "PO 4711-2", "note": "deliver by Friday"}  # fmt: skip
+    tags = []
+    for data in (STRAIGHT, TWO_ELBOWS, *LONGEST.values()):
+        data = {**data, "hose": {key: value for key, value in data["hose"].items() if key != "edition"}}
+        if data["end_b"]["connection"] == "din24_heavy":
+            data["end_b"] = {**data["end_b"], "hose_dash": data["hose"]["dash"]}
+        spec = AssemblySpec.read(data)
+        found = assess(spec)
+        tag = a_tag(
+            data, assessment=found, serial="13 of 120", extra=paper, shop="Example Hose Shop, tel. 555 0100"
+        )
+        tags.append(replace(tag, content=found.content_of(spec, date(2026, 11, 25))))
     return tags
 
 

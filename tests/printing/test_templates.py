@@ -5,6 +5,7 @@ from typing import get_args
 
 import pytest
 
+from tagger.drawing import Text
 from tagger.errors import TemplateError
 from tagger.printing import fields, template
 from tagger.printing.layout import lay_out
@@ -115,6 +116,27 @@ def test_shipped_templates_hold_the_longest_texts(name, language, longest):
     label = template.load(name).in_languages([language])
     for tag in longest:
         lay_out(tag, label)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("name", template.names())
+def test_shipped_templates_hold_real_assessments(name, language, assessed):
+    label = template.load(name).in_languages([language])
+    for tag in assessed:
+        lay_out(tag, label)
+
+
+@pytest.mark.parametrize("name", ["roll_4x6", "traveller_a5"])
+def test_sources_stand_beside_the_figures(name, assessed):
+    for tag in assessed:
+        shown = " ".join(
+            item.text for item in lay_out(tag, template.load(name)).drawing.items if isinstance(item, Text)
+        )
+        for advice in (tag.assessment.end_a, tag.assessment.end_b):
+            for figure in (advice.torque, advice.flats):
+                assert figure is None or figure.source in shown
+        if name == "traveller_a5":
+            assert all(warning.text in shown for warning in tag.assessment.warnings)
 
 
 @pytest.mark.parametrize("languages", [("en", "es"), ("de", "fr")])
