@@ -64,7 +64,7 @@ class LimitPublic:
         if (
             scope["type"] != "http"
             or client is None
-            or scope["path"].startswith(("/static/", "/bench", "/api/"))
+            or scope["path"].startswith(("/static/", "/scan/", "/bench", "/api/"))
             or self.limiter.allow(client[0])
         ):
             await self.app(scope, receive, send)

@@ -206,7 +206,7 @@ def _edition_warning(
     figures = ", ".join(f"{name}: {show_pressure(bar)}" for name, bar in sorted(best.items()))
     text = (
         f"{standard.standard} -{hose.dash} is rated differently by edition ({figures}) and the spec names none. "
-        f"The lower figure, {show_pressure(low.max_working_bar)}, holds; give hose.edition as printed on the hose."
+        f"The lower figure, {show_pressure(low.max_working_bar)}, holds; the edition is printed on the hose."
     )
     return [Warning_(code="edition_not_given", field="hose.edition", text=text)]
 
