@@ -42,6 +42,20 @@ def test_fonts_are_embedded_once_and_only_the_letters_used(make_tag):
     assert (len(many) - len(one)) / 39 < 2500
 
 
+def test_the_cross_reference_table_points_at_every_object(make_tag):
+    """Viewers mend a wrong table silently; printers do not."""
+    data = written([make_tag(seed=n) for n in range(3)], template.load("sheet_a4"))
+    table = int(re.search(rb"startxref\n(\d+)\n%%EOF", data)[1])
+    first, count = re.match(rb"xref\n(\d+) (\d+)\n", data[table:]).groups()
+    lines = data[table:].split(b"\n")[2 : 2 + int(count)]
+    assert first == b"0"
+    for number, line in enumerate(lines[1:], 1):
+        assert len(line) == 19
+        assert data[int(line[:10]) :].startswith(b"%d 0 obj" % number)
+    for found in re.finditer(rb"/Length (\d+)[^>]*>>\nstream\n", data):
+        assert data[found.end() + int(found[1]) :].startswith(b"endstream")
+
+
 def test_symbols_are_one_bit_image_masks(make_tag):
     import zlib
 
