@@ -9,6 +9,7 @@ from pathlib import Path
 from fastapi import Depends, FastAPI
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from starlette.templating import Jinja2Templates
+from uvicorn.middleware.proxy_headers import ProxyHeadersMiddleware
 
 from api import answers, assets, bench, deliver, rest, scan, scans
 from api.identity import hash_password
@@ -53,6 +54,8 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.state.tries = Limiter(limit=10, window=600)
     app.add_middleware(LimitPublic, per_minute=settings.public_requests_per_minute)
     app.add_middleware(SecurityHeaders, secure=settings.secure)
+    if settings.trusted_proxies:
+        app.add_middleware(ProxyHeadersMiddleware, trusted_hosts=list(settings.trusted_proxies))
     app.mount("/static", assets.Static(directory=assets.FOLDER), name="static")
     app.include_router(scan.router, dependencies=[Depends(scans.count_scan)])
     app.include_router(bench.router, prefix="/bench")

@@ -7,6 +7,7 @@ from api.bench import (
     build,
     figures,
     find,
+    identify,
     lists,
     orders,
     prints,
@@ -20,7 +21,7 @@ from api.bench.page import go
 from api.identity import Builder
 
 router = APIRouter(include_in_schema=False)
-for part in (sign_in, build, starts, prints, record, find, orders, withdraw, shop, figures, lists):
+for part in (sign_in, build, identify, starts, prints, record, find, orders, withdraw, shop, figures, lists):
     router.include_router(part.router)
 
 

@@ -10,7 +10,7 @@ from fastapi import APIRouter, Request
 from starlette.responses import JSONResponse, Response
 
 from api.bench import form as forms
-from api.bench import starts
+from api.bench import identify, starts
 from api.bench.page import go, render, settings_of, store_of, tables_of, words_of
 from api.bench.tags import preview, template_of
 from api.identity import Builder, OwnForm
@@ -167,7 +167,7 @@ def _page(
     wrong = {p.field: p for p in problems}
     return render(
         request, "build.html", title="Build", here="/bench/build", status=status, view=shown, fields=shown.fields,
-        problems=problems, wrong=wrong, chosen=chosen, choices=choices(request), recipes=store_of(request).recipes(),
+        problems=problems, wrong=wrong, **identify.offered(request), chosen=chosen, choices=choices(request), recipes=store_of(request).recipes(),
         **_shared(request, shown),
     )  # fmt: skip
 

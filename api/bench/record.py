@@ -10,7 +10,7 @@ from pydantic import ValidationError
 from starlette.responses import Response
 
 from api.bench.certificate import certificate
-from api.bench.page import go, refused, render, settings_of, store_of
+from api.bench.page import go, refused, render, settings_of, store_of, tables_of
 from api.identity import Builder, OwnForm
 from tagger import units
 from tagger.code import number as tag_number
@@ -45,7 +45,7 @@ def _page(
         item=known, history=store.history(known.number)[::-1], blocked=store.blocked([known.number]).get(known.number),
         crimps=store.crimps(known.spec.hose.standard, known.spec.hose.dash), media=MEDIA, units=units,
         times_printed=store.times_printed(known.number), by_hand=BY_HAND, today=date.today().isoformat(),
-        fields=fields or {}, wrong={p.field: p for p in problems},
+        fields=fields or {}, hold=tables_of(request).rule("proof_hold_min"), wrong={p.field: p for p in problems},
     )  # fmt: skip
 
 
@@ -58,14 +58,14 @@ def proof(request: Request, me: Builder, form: OwnForm, number: str) -> Response
     except TaggerError as error:
         return refused(request, 404, "Not found", str(error))
     try:
-        test = _proof_test(known, given, me.person.name)
+        test = _proof_test(known, given, me.person.name, tables_of(request).rule("proof_hold_min").value)
         store.record_proof_test(known.number, test, by=me.person.name)
     except TaggerError as error:
         return _page(request, known, error.problems, given, 422)
     return go(f"/bench/tag/{known.number}?note=recorded")
 
 
-def _proof_test(known: Assembly, given: dict[str, str], by: str) -> ProofTest:
+def _proof_test(known: Assembly, given: dict[str, str], by: str, least_s: float) -> ProofTest:
     if given.get("result") not in ("passed", "failed"):
         raise StoreError(
             Problem("result", given.get("result"), "is missing", "Say whether it passed or failed.")
@@ -79,6 +79,7 @@ def _proof_test(known: Assembly, given: dict[str, str], by: str) -> ProofTest:
                 "passed": given["result"] == "passed",
                 "tester": given.get("tester") or by,
                 "called_for_bar": known.assessment.test_pressure_bar,
+                "called_for_s": least_s,
                 "note": given.get("note", ""),
             }
         )

@@ -42,7 +42,9 @@ def begin(request: Request) -> dict[str, Any]:
             fields |= _placed(store, number)
             fields["replaces"] = number if asked.get("replaces") else ""
         return fields
-    return fields
+    return fields | {
+        name: asked[name] for name in asked if name in forms.BLANK and name not in ("key", "covers")
+    }
 
 
 def spec_on(store: Store, text: str) -> tuple[AssemblySpec, str | None]:

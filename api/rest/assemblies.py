@@ -183,9 +183,12 @@ def add_event(store: TheStore, token: AsBuilder, number: str, body: EventIn) -> 
 
 
 @router.post("/assemblies/{number}/proof-tests", status_code=201, summary="Record a proof test")
-def add_proof_test(store: TheStore, token: AsBuilder, number: str, body: ProofTest) -> EventOut:
+def add_proof_test(
+    request: Request, store: TheStore, token: AsBuilder, number: str, body: ProofTest
+) -> EventOut:
     called_for = store.assembly(number).assessment.test_pressure_bar
-    test = body.model_copy(update={"called_for_bar": called_for})
+    least = request.app.state.tables.rule("proof_hold_min").value
+    test = body.model_copy(update={"called_for_bar": called_for, "called_for_s": least})
     return EventOut.of(store.record_proof_test(number, test, by=token.name))
 
 

@@ -202,4 +202,32 @@ form.addEventListener("keydown", (event) => {
   keys.push({ key: event.key, at: event.timeStamp, before: keys.length ? undefined : control.value });
 });
 
+// ---- identifying an end by measuring it, over the page --------------------------------------
+const measuring = document.getElementById("identify");
+const measured = measuring.querySelector("form");
+
+for (const link of document.querySelectorAll("[data-identify]")) {
+  link.addEventListener("click", (event) => {
+    event.preventDefault();
+    measured.elements.namedItem("end").value = link.dataset.identify;
+    measuring.showModal();
+  });
+}
+document.getElementById("identify-close").addEventListener("click", () => measuring.close());
+measured.addEventListener("submit", async (event) => {
+  event.preventDefault();
+  const question = new URLSearchParams(new FormData(measured));
+  document.getElementById("identified").innerHTML = await (await fetch(`/bench/identify?part=1&${question}`)).text();
+});
+measuring.addEventListener("click", (event) => {
+  const taken = event.target.closest("[data-take]");
+  if (!taken) return;
+  event.preventDefault();
+  const { take: end, connection, size, form: shape } = taken.dataset;
+  measuring.close();
+  const same = end === "end_b" ? { "end_b.same": "" } : {};
+  fill({ ...same, [`${end}.connection`]: connection, [`${end}.size`]: size, [`${end}.form`]: shape });
+  field(`${end}.shape`).focus();
+});
+
 show();

@@ -26,7 +26,10 @@ class _Value(BaseModel):
 
 
 class ProofTest(_Value):
-    """One proof test as it was made. ``called_for_bar`` is what the assessment asked for then."""
+    """One proof test as it was made.
+
+    ``called_for_bar`` is what the assessment asked for then, ``called_for_s`` the least hold.
+    """
 
     pressure_bar: Annotated[PressureBar, Field(gt=0, le=6000)]
     hold_s: Annotated[int, Field(ge=1, le=86_400)]
@@ -34,6 +37,7 @@ class ProofTest(_Value):
     passed: bool
     tester: Annotated[str, Field(min_length=1, max_length=80)]
     called_for_bar: float | None = None
+    called_for_s: float | None = None
     note: Annotated[str, Field(max_length=500)] = ""
 
 
@@ -58,12 +62,18 @@ class Proving(Assemblies, History):
     def record_proof_test(self, number: str, test: ProofTest, *, by: str | None = None) -> Event:
         """Writes a proof test into the history.
 
-        Raises StoreError for one called passed though its pressure was lower than called for.
+        Raises StoreError for one called passed though its pressure was lower, or its hold shorter,
+        than called for.
         """
         if test.passed and test.called_for_bar is not None and test.pressure_bar < test.called_for_bar:
             raise StoreError(
                 Problem("pressure_bar", test.pressure_bar, f"is less than the {test.called_for_bar} bar called for",
                         "Test again at that pressure, or record the test as failed.")
+            )  # fmt: skip
+        if test.passed and test.called_for_s is not None and test.hold_s < test.called_for_s:
+            raise StoreError(
+                Problem("hold_s", test.hold_s, f"is less than the {test.called_for_s:g} s called for",
+                        "Hold it that long, or record the test as failed.")
             )  # fmt: skip
         return self.record(number, Kind.PROOF_TESTED, test.model_dump(mode="json"), by)
 

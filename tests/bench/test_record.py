@@ -16,8 +16,8 @@ def number(bench: Bench, store: Store) -> str:
     return store.find().assemblies[0].number
 
 
-def _test(bench: Bench, number: str, result: str, pressure: str = "5000 psi") -> int:
-    fields = {"pressure_bar": pressure, "hold_s": "60", "medium": "water", "tester": "Bela", "result": result}
+def _test(bench: Bench, number: str, result: str, pressure: str = "5000 psi", hold: str = "60") -> int:
+    fields = {"pressure_bar": pressure, "hold_s": hold, "medium": "water", "tester": "Bela", "result": result}
     return bench.submit(f"/bench/tag/{number}/proof", fields).status_code
 
 
@@ -34,10 +34,11 @@ def test_a_failed_test_blocks_the_tag_until_a_later_one_passes(
     assert kinds.count(Kind.PROOF_TESTED) == 2, "neither is taken back"
 
 
-def test_too_low_a_pressure_cannot_pass(bench: Bench, store: Store, number: str) -> None:
+def test_too_low_a_pressure_or_too_short_a_hold_cannot_pass(bench: Bench, store: Store, number: str) -> None:
     called_for = store.assembly(number).assessment.test_pressure_bar
     assert called_for is not None
     assert _test(bench, number, "passed", f"{called_for - 1} bar") == 422
+    assert _test(bench, number, "passed", hold="29") == 422
     assert store.last([number], Kind.PROOF_TESTED) == {}
     assert _test(bench, number, "failed", f"{called_for - 1} bar") == 200
 

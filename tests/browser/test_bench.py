@@ -70,11 +70,11 @@ def test_from_a_blank_page_to_a_printed_tag_by_keyboard_in_40_keystrokes(bench: 
     keys.type("8")
     keys.press("Tab", "Tab", "Tab")  # no edition, no reel lot
     keys.type("O-ring f")  # face seal
-    keys.press("Tab", "Tab", "Tab", "Tab", "Tab")  # size from the hose, swivel, straight, no lot
+    keys.press("Tab", "Tab", "Tab", "Tab", "Tab", "Tab")  # size from the hose, swivel, straight, no lot
     keys.press("Space", "Tab")  # end B differs
     keys.press("Tab", "Tab", "Tab")
     keys.press("9")  # 90 degree elbow
-    keys.press("Tab")
+    keys.press("Tab", "Tab")
     keys.measure("56")
     keys.press("Tab", "Tab")
     keys.measure("1250")
@@ -183,6 +183,21 @@ def test_clocking_is_set_by_turning_the_drawing(bench: Page) -> None:
     expect(bench.locator("[name=clocking_deg]")).to_have_value("256")
 
 
+def test_an_end_is_identified_by_measuring_without_leaving_the_page(bench: Page) -> None:
+    bench.fill("[name='hose.standard']", "R2")
+    bench.get_by_role("link", name="Identify by measuring").first.click()
+    bench.get_by_label("What it is").select_option("male")
+    bench.get_by_label("Male thread, outside diameter").fill("1 1/16 in")
+    bench.get_by_label("Threads per inch").fill("12")
+    bench.select_option("#identify [name=seat]", "37")
+    bench.get_by_role("button", name="Identify", exact=True).click()
+    expect(bench.get_by_role("row").nth(1)).to_contain_text("-12 37° flare (JIC)")
+    bench.get_by_role("row").nth(1).get_by_role("link", name="End A").click()
+    expect(bench.locator("[name='end_a.size']")).to_have_value("12")
+    expect(bench.locator("[name='end_a.form']")).to_have_value("male")
+    expect(bench.locator("[name='hose.standard']")).to_have_value("SAE 100R2")
+
+
 def test_the_page_answers_without_script_too(live: Live, open_page: OpenPage) -> None:
     page = _signed_in(live, open_page(viewport=DESK, java_script_enabled=False))
     page.fill("[name='hose.standard']", "4SP")
@@ -223,6 +238,7 @@ def _pages(live: Live, page: Page) -> dict[str, str]:
     return {
         "build": "/bench/build",
         "build-from-tag": f"/bench/build?tag={number}",
+        "identify": "/bench/identify?form=male&thread_od=1 1/16 in&tpi=12&seat=37",
         "run": f"/bench/run/{store.assembly(number).run}",
         "record": f"/bench/tag/{number}",
         "orders": "/bench/orders?show=all",
