@@ -1,0 +1,107 @@
+"""Speed of the bench with many assemblies in the database, as ratios in one run on one machine.
+
+``python -m tests.speed.live_preview`` asks a real server over HTTP for the live preview of the build
+page, with an empty database and with 100,000 assemblies, and prints both and their ratio; then the
+same for finding. The assemblies share 5,000 specs, 20 each, with 50 reel lots and 100 fitting lots.
+"""
+
+from __future__ import annotations
+
+import argparse
+import statistics
+import tempfile
+import time
+from collections.abc import Callable
+from datetime import date
+
+import httpx
+
+from api.identity import hash_password
+from api.settings import Settings
+from tagger.spec import AssemblySpec
+from tagger.store import Registration, Role, Store
+from tagger.trade import assess
+from tests.bench.served import HOSE, PASSWORD, Bench, serving
+
+ELBOWS = {
+    **HOSE, "end_a.shape": "elbow_90", "end_a.drop_mm": "56", "clocking_deg": "90", "max_temperature_c": "100",
+    "covers": "abrasion_sleeve",
+}  # fmt: skip
+QUESTIONS = {
+    "find, no condition": "",
+    "find by customer": "customer=Customer 7",
+    "find by lot": "lot=F-7",
+    "find what is not there": "connection=orfs",
+    "find withdrawn": "withdrawn=yes",
+}
+
+
+def fill(store: Store, count: int) -> None:
+    """Registers ``count`` assemblies, as fifty runs would."""
+    end = {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel"}
+    each = max(1, count // 5000)
+    for reel in range(50):
+        rows = []
+        for place in range(100):
+            spec = AssemblySpec.read(
+                {
+                    "hose": {"standard": "SAE 100R2", "dash": 12, "lot": f"H-{reel}"},
+                    "end_a": {**end, "lot": f"F-{place}"},
+                    "end_b": {**end, "shape": "elbow_90", "drop_mm": 56},
+                    "length_mm": 500 + 10 * reel + place,
+                }
+            )
+            assessment = assess(spec) if not rows else rows[0].assessment
+            day = date(2020 + reel % 6, 1 + place % 12, 1)
+            rows.append(Registration(spec, assessment, each, day, f"Customer {place}", f"Machine {reel}"))
+        store.register_many(rows)
+
+
+def timed(ask: Callable[[int], httpx.Response], times: int) -> list[float]:
+    """Milliseconds of each answer, sorted."""
+    found = []
+    for turn in range(times):
+        start = time.perf_counter()
+        answer = ask(turn)
+        found.append((time.perf_counter() - start) * 1000)
+        assert answer.status_code == 200, answer.text
+    return sorted(found)
+
+
+def measure(count: int, times: int) -> dict[str, list[float]]:
+    """Milliseconds by question, with ``count`` assemblies in a new SQLite database."""
+    with tempfile.TemporaryDirectory() as folder, Store.open(f"sqlite:///{folder}/tags.sqlite3") as store:
+        store.add_person("manager", hash_password(PASSWORD), Role.MANAGER)
+        if count:
+            fill(store, count)
+        with serving(Settings(), store) as served, Bench(served.url, store, "manager") as bench:
+
+            def preview(turn: int) -> httpx.Response:
+                return bench.submit("/bench/build/preview", {**ELBOWS, "length_mm": str(500 + turn)})
+
+            timed(preview, 20)  # the first answers load tables and fonts
+            found = {"live preview": timed(preview, times)}
+            for name, question in QUESTIONS.items():
+                found[name] = timed(lambda _, q=question: bench.get(f"/bench/find?{q}"), 20)  # type: ignore[misc]
+        return found
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("--count", type=int, default=100_000)
+    parser.add_argument("--times", type=int, default=300)
+    given = parser.parse_args()
+    empty, full = measure(0, given.times), measure(given.count, given.times)
+    print(f"{'':24}{'empty':>18}{f'{given.count} assemblies':>24}{'ratio of p95':>14}")
+    for name in full:
+        (m0, p0), (m1, p1) = (_median_and_p95(found[name]) for found in (empty, full))
+        print(f"{name:24}{f'{m0:.1f} / {p0:.1f} ms':>18}{f'{m1:.1f} / {p1:.1f} ms':>24}{p1 / p0:>14.1f}")
+    print("each: median / 95th percentile of one answer over HTTP")
+
+
+def _median_and_p95(sorted_ms: list[float]) -> tuple[float, float]:
+    return statistics.median(sorted_ms), sorted_ms[int(0.95 * len(sorted_ms))]
+
+
+if __name__ == "__main__":
+    main()
