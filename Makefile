@@ -26,10 +26,13 @@ lint: $(READY) ## lint and type-check only
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy
 
-speed: $(READY) ## benchmarks, as ratios measured in one run
-	$(BIN)/python -m tests.speed
+speed: $(READY) $(SYSTEM) ## benchmarks, as ratios measured in one run (about ten minutes)
+	$(BIN)/python -m tests.speed.run_10000
+	$(BIN)/python -m tests.speed.bench_identify --each 1000
+	$(BIN)/python -m tests.speed.scan_slow_3g
+	$(BIN)/python -m tests.speed.live_preview
 
-survive: $(READY) ## damage the printed symbols and count what still reads
+survive: $(READY) $(SYSTEM) ## damage the printed symbols and count what still reads
 	$(BIN)/python -m tests.speed.survive
 
 tables: $(READY) ## check the trade's tables
