@@ -106,7 +106,9 @@ def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date) 
             text = json.dumps(listed.spec.as_dict(), sort_keys=True)
             known[text] = known.get(text) or assess(listed.spec, tables)
         except TaggerError as error:
-            problems += [(_cell(p.field, place, match), _without_row(p)) for p in error.problems]
+            found = [_without_row(problem) for problem in error.problems]
+            found += _behind(found, dict(zip((match[c] for c in chosen), here, strict=True)), tables)
+            problems += [(_cell(problem.field, place, match), problem) for problem in found]
             continue
         rows.append(
             Registration(
@@ -121,6 +123,24 @@ def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date) 
         )
         numbers.append(place)
     return Dry(tuple(rows), tuple(numbers), tuple(problems))
+
+
+def _behind(found: Sequence[Problem], row: dict[str, object], tables: Tables) -> list[Problem]:
+    """What the trade says of a row's parts although another field of it is wrong.
+
+    The wrong fields are left out, and the length, which must be there, is taken as a metre: so one
+    dry run tells everything, and a builder need not mend and try again field by field.
+    """
+    wrong = {problem.field for problem in found}
+    if any(field.startswith(("hose", "end_")) for field in wrong):
+        return []
+    kept = {name: value for name, value in row.items() if name not in wrong} | {"length_mm": 1000}
+    try:
+        [listed] = lists.read_rows([[*kept], [*kept.values()]])
+        assess(listed.spec, tables)
+    except TaggerError as error:
+        return [p for p in map(_without_row, error.problems) if p.field not in wrong]
+    return []
 
 
 def pack(table: Cells) -> str:

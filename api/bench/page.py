@@ -66,7 +66,7 @@ def render(
 ) -> Response:
     """One page. Nothing of the bench is kept by browsers or proxies."""
     me = who(request)
-    waiting = len(store_of(request).orders(OrderState.RECEIVED)) if me else 0
+    waiting = store_of(request).count_orders(OrderState.RECEIVED) if me else 0
     common: dict[str, Any] = {
         "title": title, "problems": list(problems), "here": here, "me": me, "nav": NAV, "waiting": waiting,
         "note": NOTES.get(request.query_params.get("note", ""), ""), "words": words_of(request),

@@ -8,7 +8,7 @@ from datetime import date
 from typing import Any
 
 from pydantic import ValidationError
-from sqlalchemy import insert, select, tuple_
+from sqlalchemy import func, insert, select, tuple_
 from sqlalchemy.exc import IntegrityError
 from sqlalchemy.orm import Session
 
@@ -145,6 +145,11 @@ class Orders(Outbox):
                 mark = tuple_(OrderRow.created_at, OrderRow.reference)
                 query = query.where(mark < tuple_(last.created_at, last.reference))
             return _values(session, list(session.scalars(query)))
+
+    def count_orders(self, state: OrderState) -> int:
+        """How many order requests are in a state."""
+        with self.reading() as session:
+            return session.scalar(select(func.count()).where(OrderRow.state == str(state))) or 0
 
     def set_order_state(
         self, reference: str, state: OrderState | str, *, by: str | None = None, note: str | None = None
