@@ -15,6 +15,7 @@ from tagger.errors import Problem, TaggerError, problems_of
 from tagger.words import LANGUAGES
 
 PREFIX = "TAGGER_"
+_OF_THE_TESTS = "TAGGER_TEST_"
 
 
 class SettingsError(TaggerError):
@@ -87,7 +88,7 @@ class Settings(BaseModel):
         found: dict[str, object] = {
             name.removeprefix(PREFIX).lower(): value
             for name, value in environ.items()
-            if name.startswith(PREFIX) and value != ""
+            if name.startswith(PREFIX) and not name.startswith(_OF_THE_TESTS) and value != ""
         }
         found.update({name: value for name, value in given.items() if value is not None})
         try:

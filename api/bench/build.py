@@ -20,7 +20,7 @@ from tagger.code import payload
 from tagger.errors import Problem, TaggerError
 from tagger.printing import layout, template
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
-from tagger.store import OrderState
+from tagger.store import OrderRequest, OrderState
 from tagger.trade import assess
 from tagger.trade.assessment import Assessment
 
@@ -168,8 +168,16 @@ def _page(
     return render(
         request, "build.html", title="Build", here="/bench/build", status=status, view=shown, fields=shown.fields,
         problems=problems, wrong=wrong, **identify.offered(request), chosen=chosen, choices=choices(request), recipes=store_of(request).recipes(),
-        **_shared(request, shown),
+        order=_order(request, shown.fields["order_reference"]), **_shared(request, shown),
     )  # fmt: skip
+
+
+def _order(request: Request, reference: str) -> OrderRequest | None:
+    """The order that is built for: what its customer wants changed must stand before the builder."""
+    try:
+        return store_of(request).order(reference) if reference else None
+    except TaggerError:
+        return None
 
 
 def _shared(request: Request, shown: View) -> dict[str, Any]:

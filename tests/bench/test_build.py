@@ -131,8 +131,11 @@ def test_a_run_prints_one_tag_each_with_its_serial(bench: Bench, store: Store) -
 def test_an_order_becomes_new_tags_with_its_lineage(bench: Bench, store: Store) -> None:
     bench.submit("/bench/build", {**HOSE, "hose.lot": "H-1", "machine": "L4"})
     [old] = store.find().assemblies
-    order = store.request_order(number=old.number, quantity=2, contact={"phone": "1"})
+    order = store.request_order(
+        number=old.number, quantity=2, contact={"phone": "1"}, changes="100 mm longer"
+    )
     page = bench.get(f"/bench/build?order={order.reference}").text
+    assert "Changes wanted: 100 mm longer" in page
     assert f'name="order_reference" value="{order.reference}"' in page
     assert f'name="replaces" value="{old.number}"' in page and 'name="count" value="2"' in page
     assert 'value="H-1"' not in page, "the next hose comes from another reel"
