@@ -23,6 +23,7 @@ from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
 from tagger.store import OrderRequest, OrderState
 from tagger.trade import assess
 from tagger.trade.assessment import Assessment
+from tagger.trade.likeforlike import Comparison, compare
 
 router = APIRouter()
 
@@ -38,6 +39,7 @@ class View:
     ends: str = ""
     tag: str = ""
     tag_problems: tuple[Problem, ...] = field(default=())
+    instead: Comparison | None = None  # held against the tag it replaces
 
 
 def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
@@ -58,6 +60,7 @@ def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
         digits = payload.encode(content)
     except TaggerError as error:
         return View(fields, tuple(map(forms.on_the_page, error.problems)), wanted, ends=ends)
+    instead = _against_the_old_one(request, fields["replaces"], wanted)
     try:
         label = template_of(template_name, settings)
         page = layout.lay_out(preview(wanted, content, digits, found, settings), label, settings.printer_dpi)
@@ -65,8 +68,20 @@ def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
             page.drawing, title="The tag as it will print; its number is given when it is registered"
         )
     except TaggerError as error:
-        return View(fields, (), wanted, found, ends, tag_problems=error.problems)
-    return View(fields, (), wanted, found, ends, picture)
+        return View(fields, (), wanted, found, ends, tag_problems=error.problems, instead=instead)
+    return View(fields, (), wanted, found, ends, picture, instead=instead)
+
+
+def _against_the_old_one(request: Request, replaces: str, wanted: AssemblySpec) -> Comparison | None:
+    """Whether what is being built may take the place of the tag it replaces, field by field."""
+    try:
+        return (
+            compare(store_of(request).assembly(replaces).spec, wanted, tables_of(request))
+            if replaces
+            else None
+        )
+    except TaggerError:  # another shop's tag, or a number half typed: registering will say so
+        return None
 
 
 def choices(request: Request) -> dict[str, Any]:

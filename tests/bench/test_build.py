@@ -175,3 +175,13 @@ def test_a_recipe_starts_a_build(bench: Bench, store: Store) -> None:
     page = bench.get("/bench/build", params={"recipe": "boom & arm"})
     assert 'value="1251"' in page.text
     assert store.count() == 0
+
+
+def test_a_replacement_is_held_against_the_tag_it_replaces(bench: Bench, store: Store) -> None:
+    bench.submit("/bench/build", HOSE)
+    [old] = store.find().assemblies
+    same = str(_preview(bench, replaces=old.number)["html"])
+    assert "It replaces the old one" in same
+    other = str(_preview(bench, replaces=old.number, **{"end_a.connection": "orfs"})["html"])
+    assert "It does not replace the old one" in other
+    assert "Against the tag it replaces" not in str(_preview(bench)["html"])

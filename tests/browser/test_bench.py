@@ -72,9 +72,9 @@ def test_from_a_blank_page_to_a_printed_tag_by_keyboard_in_40_keystrokes(bench: 
     keys.type("O-ring f")  # face seal
     keys.press("Tab", "Tab", "Tab", "Tab", "Tab", "Tab")  # size from the hose, swivel, straight, no lot
     keys.press("Space", "Tab")  # end B differs
-    keys.press("Tab", "Tab", "Tab")
+    keys.press("Tab", "Tab", "Tab", "Tab")
     keys.press("9")  # 90 degree elbow
-    keys.press("Tab", "Tab")
+    keys.press("Tab")
     keys.measure("56")
     keys.press("Tab", "Tab")
     keys.measure("1250")
