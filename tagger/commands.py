@@ -268,6 +268,7 @@ def serve(a: argparse.Namespace) -> Answer:
         if value is not None:
             os.environ[name] = str(value)
     host, port = os.environ.get("TAGGER_HOST", "127.0.0.1"), int(os.environ.get("TAGGER_PORT", "8000"))
+    os.environ.setdefault("TAGGER_BASE_URL", f"http://127.0.0.1:{port}")
     print(f"Serving {_base_url()} on {host}:{port}; the bench is at {_base_url()}/bench", file=sys.stderr)
     # by name, so that the library needs nothing of the web application
     uvicorn.run("api.app:create_app", factory=True, host=host, port=port, log_level="warning")

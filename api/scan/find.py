@@ -21,6 +21,12 @@ MAX_BYTES = 15_000_000
 MAX_PIXELS = 60_000_000
 
 
+@router.get("/", include_in_schema=False)
+def front() -> Response:
+    """Who types the shop's address alone is looking for a tag."""
+    return RedirectResponse("/find", status_code=303)
+
+
 @router.get("/find", include_in_schema=False)
 def find(request: Request, q: str = "") -> Response:
     """The form; with ``q``, a typed number or a whole link, the tag itself."""

@@ -447,3 +447,8 @@ def test_a_hose_that_cannot_be_is_refused_by_field(client: TestClient) -> None:
     assert answer.status_code == 422
     assert client.get("/identify?a=nonsense").status_code == 422
     assert client.get("/identify?a=x~1~male").status_code == 422
+
+
+def test_the_address_alone_leads_to_finding_a_tag(client: TestClient) -> None:
+    answer = client.get("/", follow_redirects=False)
+    assert (answer.status_code, answer.headers["location"]) == (303, "/find")
