@@ -151,6 +151,9 @@ def _add_printing(one: argparse.ArgumentParser) -> None:
     one.add_argument("--out", type=Path, required=True, metavar="FILE", help="a .pdf or a .png file")
     one.add_argument("--dpi", type=int, default=203, help="the printer's dots per inch (203)")
     one.add_argument(
+        "--start", type=int, default=1, metavar="N", help="first free label of a part-used sheet (1)"
+    )
+    one.add_argument(
         "--languages", metavar="L,L", help="one or two of en, fr, es, de; by default the template's"
     )
     one.add_argument("--force", action="store_true", help="print even where preflight refuses")

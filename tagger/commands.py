@@ -432,13 +432,13 @@ def _write(
     from tagger.printing import pdf, raster
 
     if a.out.suffix.lower() == ".png":
-        return [str(file) for file in raster.write(tags, template, a.out, dpi=a.dpi)]
+        return [str(file) for file in raster.write(tags, template, a.out, dpi=a.dpi, start=a.start)]
     if a.out.suffix.lower() != ".pdf":
         raise SpecError(
             Problem("--out", str(a.out), "is neither .pdf nor .png", "Name a .pdf or a .png file.")
         )
     with tqdm(total=len(tags), unit="tag", disable=not progress or len(tags) < 20, file=sys.stderr) as bar:
-        pdf.write(tags, template, a.out, dpi=a.dpi, progress=bar.update)
+        pdf.write(tags, template, a.out, dpi=a.dpi, start=a.start, progress=bar.update)
     return [str(a.out)]
 
 

@@ -263,6 +263,12 @@ def test_templates_and_preflight_answer(tagger: Shell) -> None:
     assert answer["payload_bytes"] <= 40
 
 
+def test_a_part_used_sheet_starts_at_its_first_free_label(tagger: Shell, tmp_path: Path) -> None:
+    made = tagger.json("register", "spec.json", "--count", 3)["numbers"]
+    tagger("print", *made, "--template", "sheet_a4", "--out", "sheet.pdf", "--start", 7)
+    assert len(pypdfium2.PdfDocument(tmp_path / "sheet.pdf")) == 2
+
+
 def test_an_unknown_template_is_refused_with_those_there_are(tagger: Shell) -> None:
     (made,) = tagger.json("register", "spec.json")["numbers"]
     done = tagger("print", made, "--template", "nice_one", "--out", "tag.pdf", code=1)

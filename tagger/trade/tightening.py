@@ -68,11 +68,14 @@ def _turned(end: End, tables: Tables) -> set[str]:
 def _for_material(
     mine: list[row.TighteningRow], material: Material, tables: Tables
 ) -> tuple[float, list[row.TighteningRow]]:
-    """The rows for that metal; else those for steel with the factor for soft metals."""
+    """The rows for that metal; else, for soft metals, those for steel with the factor.
+
+    A steel figure is not shown for stainless: a tag could not carry the doubt with it.
+    """
     own = [r for r in mine if r.material == material]
     steel = [r for r in mine if r.material == Material.CARBON_STEEL]
     if own or material in (Material.CARBON_STEEL, Material.STAINLESS_STEEL):
-        return 1.0, own or steel
+        return 1.0, own
     return tables.rule("soft_metal_percent").value / 100, steel
 
 
@@ -116,8 +119,6 @@ def _torque(item: row.TighteningRow, factor: float, material: Material, tables: 
     if factor < 1:
         rule = tables.rule("soft_metal_percent")
         words.append(f"{rule.value:g} % of the steel figure for {material.replace('_', ' ')} ({rule.source})")
-    elif material is Material.STAINLESS_STEEL and item.material != material:
-        words.append("a steel figure; for stainless ask the fitting maker")
     low = None if item.torque_min_nm is None else round(item.torque_min_nm * factor, 1)
     return Torque(
         min=low,

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from tagger.spec import Basis, Connection, Material
+from tagger.spec import Basis, Connection, End, Material
 from tagger.trade import assess
 from tagger.trade.assessment import EndAdvice
 from tagger.trade.tables import tables
@@ -112,3 +112,11 @@ def test_the_clocking_step_needs_two_elbows() -> None:
     found = assess(pair)
     assert "clocking" in found.end_a.steps and found.end_a.figures["clocking"] == "90°"
     assert "clocking" not in assess(example()).end_a.steps
+
+
+def test_no_steel_figure_is_shown_for_stainless() -> None:
+    one = End(connection="sae_37_flare", dash=12, form="female_swivel", material="stainless_steel")
+    found, warnings = advice("end_a", one, tables())
+    assert (found.torque, found.flats) == (None, None)
+    assert any("N·m" in line for line in found.spread)
+    assert [warning.code for warning in warnings] == ["tightening_not_known"]
