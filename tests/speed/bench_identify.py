@@ -1,7 +1,7 @@
 """How often ``identify`` is right, and how fast: ``python -m tests.speed.bench_identify``.
 
 Prints the table of tagger/trade/README.md. ``--each N`` simulates N measurements a family and
-way of measuring; the seed is fixed, so the table comes out the same each time.
+way of measuring; chance starts alike each time, so the table comes out the same.
 """
 
 from __future__ import annotations

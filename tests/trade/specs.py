@@ -6,23 +6,7 @@ import copy
 from typing import Any
 
 from tagger.spec import AssemblySpec, Connection, End, Form, Sizing
-
-EXAMPLE: dict[str, Any] = {
-    "hose": {"standard": "SAE 100R2", "dash": 12, "lot": "H-2291"},
-    "end_a": {
-        "connection": "sae_37_flare", "dash": 12, "form": "female_swivel", "shape": "straight",
-        "material": "carbon_steel", "lot": "F-118",
-    },
-    "end_b": {
-        "connection": "sae_37_flare", "dash": 12, "form": "female_swivel", "shape": "elbow_90",
-        "drop_mm": 56, "material": "carbon_steel",
-    },
-    "length_mm": 1250, "length_basis": "sealing_face",
-    "clocking_deg": None,
-    "max_temperature_c": 100, "fluid": "mineral_oil",
-    "covers": ["abrasion_sleeve"],
-    "note": "boom cylinder, rod side",
-}  # fmt: skip
+from tests.test_spec import EXAMPLE
 
 
 def example(**changes: Any) -> AssemblySpec:
