@@ -113,6 +113,7 @@ def print_tags(a: argparse.Namespace) -> Answer:
     template = _template(a.template, a.languages)
     with _store() as store:
         assemblies = store.assemblies(a.numbers)
+        store.refuse_blocked([assembly.number for assembly in assemblies])
         tags = _tags(assemblies)
         _refuse_what_would_not_scan(tags, template, a)
         files = _write(tags, template, a)
@@ -151,6 +152,7 @@ def run(a: argparse.Namespace) -> Answer:
     mark = hashlib.sha256(a.list.read_bytes()).hexdigest()
     with _store() as store:
         assemblies = _registered_but_not_printed(store, rows, mark)
+        store.refuse_blocked([one.number for one in assemblies])
         files = _write(_tags(assemblies), template, a, progress=not a.json)
         store.record_many(
             [one.number for one in assemblies], "printed", {"template": template.name, "list": a.list.name}

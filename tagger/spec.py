@@ -222,7 +222,9 @@ class End(_Value):
     @model_validator(mode="after")
     def _consistent(self) -> End:
         wanted = self.connection.sized_by
-        if (self.dash is None) == (self.size is None):
+        if self.dash is None and self.size is None:
+            raise SpecValueError("dash" if wanted is Sizing.DASH else "size", None, "is missing", "Add it.")
+        if self.dash is not None and self.size is not None:
             raise SpecValueError("dash", None, "give exactly one of dash and size", _size_hint(wanted))
         if wanted is Sizing.DASH and self.dash is None:
             raise SpecValueError(

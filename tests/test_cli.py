@@ -18,6 +18,7 @@ from PIL import Image
 
 from tagger.code import number
 from tagger.printing import readers
+from tagger.store import Store
 from tests.test_spec import EXAMPLE
 
 ROOT = Path(__file__).parents[1]
@@ -261,6 +262,17 @@ def test_templates_and_preflight_answer(tagger: Shell) -> None:
     }
     assert answer["ok"] is True
     assert answer["payload_bytes"] <= 40
+
+
+def test_a_withdrawn_tag_is_not_printed(tagger: Shell, tmp_path: Path) -> None:
+    made, other = tagger.json("register", "spec.json", "--count", 2)["numbers"]
+    with Store.open(tagger.env["TAGGER_DATABASE_URL"]) as store:
+        store.withdraw("blistered cover", tag=made)
+    done = tagger("print", made, other, "--out", "tag.pdf", code=1)
+    assert made in done.stderr
+    assert "blistered cover" in done.stderr
+    assert not (tmp_path / "tag.pdf").exists()
+    tagger("print", other, "--out", "tag.pdf")
 
 
 def test_a_part_used_sheet_starts_at_its_first_free_label(tagger: Shell, tmp_path: Path) -> None:

@@ -65,7 +65,7 @@ def test_all_problems_are_told_with_row_and_column(tmp_path: Path) -> None:
     bad_count = GOOD.replace(",3,Loader", ",many,Loader")
     with pytest.raises(SpecError) as caught:
         lists.read_list(_csv(tmp_path, HEADING, GOOD, bad_size, bad_count))
-    assert [problem.field for problem in caught.value.problems] == ["row 3.end_b.dash", "row 4.quantity"]
+    assert [problem.field for problem in caught.value.problems] == ["row 3.end_b.size", "row 4.quantity"]
 
 
 def test_an_unknown_column_is_named_before_anything_is_read(tmp_path: Path) -> None:
