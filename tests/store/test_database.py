@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-import multiprocessing
+import subprocess
+import sys
 
 import pytest
 from alembic.autogenerate import compare_metadata
@@ -32,14 +33,16 @@ def test_every_append_only_table_is_guarded(store: Store) -> None:
         assert f"{table}_" in triggers
 
 
-def _open(url: str) -> int:
-    with Store.open(url) as store:
-        return store.count()
+_OPEN = "import sys; from tagger.store import Store; print(Store.open(sys.argv[1]).count())"
 
 
 def test_several_processes_may_open_a_new_database_at_once(url: str) -> None:
-    with multiprocessing.get_context("spawn").Pool(4) as pool:
-        assert pool.map(_open, [url] * 4) == [0] * 4
+    command = [sys.executable, "-c", _OPEN, url]
+    opened = [
+        subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True) for _ in range(4)
+    ]
+    answers = [process.communicate(timeout=120) for process in opened]
+    assert [said.strip() for said, _ in answers] == ["0"] * 4, "".join(wrong for _, wrong in answers)
 
 
 def test_sqlite_writes_ahead_and_flushes(sqlite_url: str) -> None:
