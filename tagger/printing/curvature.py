@@ -5,7 +5,8 @@ the last alignment pattern. On a cylinder the modules between them stand elsewhe
 more than half a module off, its neighbour is read instead. The symbol is lost when that spoils more
 codewords of a block than its error correction restores. Below version 7 something else comes first:
 the version is told from the finder patterns' distance in modules of their own, and these look
-narrow at the edge of the cylinder; two modules too many and a reader takes the next version.
+narrow at the edge of the cylinder. Versions are four modules apart: when the count comes out nearer
+to three modules too many than to two, a reader takes the next version.
 
 ``make survive`` wraps symbols in simulation and compares; see label_templates/README.md.
 """
@@ -68,7 +69,7 @@ def thinnest_hose_mm(version: int, level: str, side_mm: float) -> float:
 
 
 def _reads(version: int, level: str, side: float, radius: float) -> bool:
-    if version < 7 and _version_error(version, side, radius) >= 2:
+    if version < 7 and _version_error(version, side, radius) >= 2.5:
         return False
     off = _off_by(version, side, radius, distance_mm(side)) > _MISREAD
     codewords = codeword_of_module(version)
@@ -85,9 +86,13 @@ def _version_error(version: int, side: float, radius: float) -> float:
     modules = 4 * version + 17
     between = modules - 7
     angle = side * between / modules / 2 / radius  # from the middle to a finder pattern's centre
-    if angle >= math.pi / 2:
+    away = distance_mm(side) + radius  # from the phone to the hose's centre
+    facing = away * math.cos(angle) - radius
+    if facing <= 0:  # a finder pattern is behind the hose's edge
         return math.inf
-    return between * (math.tan(angle) / angle - 1)
+    # half the distance in the picture, over the picture of a module at the finder's centre
+    looks = math.sin(angle) * (away - radius * math.cos(angle)) / facing
+    return between * (looks / angle - 1)
 
 
 def _off_by(version: int, side: float, radius: float, distance: float) -> Points:
