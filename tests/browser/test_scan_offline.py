@@ -96,6 +96,10 @@ def test_the_language_last_seen_is_the_one_without_a_network(live: Live, phone: 
         "async () => { for (const n of await caches.keys()) for (const r of await (await caches.open(n)).keys())"
         " if (r.url.endsWith('/scan/shell?lang=de')) return true; return false; }"
     )
+    phone.wait_for_function(  # the choice is noted apart from the words, and later
+        "async () => { const noted = await caches.match('/lang', {cacheName: 'scan-choice'});"
+        " return !!noted && (await noted.text()) === 'de'; }"
+    )
     without_network(phone, live)
     phone.goto(live.url + unseen())
     expect(phone.locator(".plate")).to_contain_text("Betriebsdruck")
