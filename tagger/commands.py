@@ -177,22 +177,11 @@ def _registered_but_not_printed(store: Store, rows: Sequence[Registration], mark
 
 
 def read(a: argparse.Namespace) -> Answer:
-    from tagger.code import number, payload
+    from tagger.code import number, reading
 
     found = _link_of(a.what)
-    if found.digits is None:
-        mend = "Scan the QR code for the spec, or ask for the record: tagger show NUMBER."
-        raise SpecError(
-            Problem("tag", number.format(found.number), "is a number alone, without a spec", mend)
-        )
-    content = payload.decode(found.digits)
-    answer = {
-        "number": number.format(found.number),
-        "link": found.text,
-        "spec": content.spec.as_dict(),
-        **content.model_dump(mode="json", exclude={"spec"}),
-    }
-    return answer, f"{number.format(found.number)}\n{_content_text(content)}"
+    content = reading.content_of(found)
+    return reading.as_dict(content, found), f"{number.format(found.number)}\n{_content_text(content)}"
 
 
 def show(a: argparse.Namespace) -> Answer:
@@ -240,11 +229,7 @@ def show(a: argparse.Namespace) -> Answer:
 def templates(_: argparse.Namespace) -> Answer:
     from tagger.printing import template
 
-    loaded = [template.load(name, _template_dirs()) for name in template.names(_template_dirs())]
-    rows = [
-        {"name": one.name, "title": one.title, "width_mm": one.size[0], "height_mm": one.size[1], "languages": list(one.languages)}
-        for one in loaded
-    ]  # fmt: skip
+    rows = template.catalogue(_template_dirs())
     lines = [
         f"{row['name']:<22} {row['width_mm']:g} x {row['height_mm']:g} mm  {row['title']}" for row in rows
     ]

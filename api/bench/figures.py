@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from datetime import UTC, date, datetime, timedelta
+from datetime import date
 
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
+from api import figures
 from api.bench.page import render, store_of, tables_of
 from api.identity import Manager
 from tagger import units
@@ -19,22 +20,15 @@ _W, _H, _FOOT = 600, 150, 20
 
 
 @router.get("/figures")
-def figures_page(request: Request, me: Manager, days: int = 30) -> Response:
+def figures_page(request: Request, me: Manager, days: int = figures.DAYS) -> Response:
     """The last days, at most two years of them."""
-    days = min(max(days, 7), 730)
-    today = datetime.now(UTC).date()
-    first = today - timedelta(days=days - 1)
-    store, tables = store_of(request), tables_of(request)
-    old = [
-        (item, next((g for g in guidance(item.built_on, tables=tables) if g.until >= today), None))
-        for item in store.oldest(20)
-        if item.built_on
-    ]
-    rules = guidance(date(2000, 1, 1), tables=tables)
+    days = min(max(days, figures.LEAST_DAYS), figures.MOST_DAYS)
+    found = figures.collect(store_of(request), tables_of(request), days)
+    rules = guidance(date(2000, 1, 1), tables=tables_of(request))
     return render(
-        request, "figures.html", title="Figures", here="/bench/figures", days=days, old=old, today=today, units=units,
-        totals=store.totals(datetime(first.year, first.month, first.day, tzinfo=UTC)), rules=rules,
-        plots=[(title, _plot(store.by_day(kind, first, today), title)) for kind, title in _PLOTS.items()],
+        request, "figures.html", title="Figures", here="/bench/figures", days=days, old=found.oldest, today=found.today, units=units,
+        totals=found.totals, rules=rules,
+        plots=[(title, _plot(found.by_day[kind], title)) for kind, title in _PLOTS.items()],
         caution=NOT_A_PERMISSION,
     )  # fmt: skip
 

@@ -15,7 +15,8 @@ from api.identity import Builder, OwnForm
 from tagger import units
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError, problems_of
-from tagger.store import Assembly, CrimpMeasured, CrimpValue, Kind, ProofTest
+from tagger.spec import Hose
+from tagger.store import Assembly, CrimpMeasured, Kind, ProofTest, Store
 from tagger.units import read_length_mm, read_pressure_bar
 
 router = APIRouter()
@@ -98,8 +99,9 @@ def crimp(request: Request, me: Builder, form: OwnForm, number: str) -> Response
     except TaggerError as error:
         return refused(request, 404, "Not found", str(error))
     try:
-        kept = {c.shell: c for c in store.crimps(known.spec.hose.standard, known.spec.hose.dash)}
-        measured = [_measured(end, given, kept) for end in ("a", "b") if given.get(f"crimp_{end}")]
+        measured = [
+            _measured(end, given, known.spec.hose, store) for end in ("a", "b") if given.get(f"crimp_{end}")
+        ]
         if not measured:
             raise StoreError(Problem("crimp_a", None, "is missing", "Give at least one measured diameter."))
         store.record_crimps(known.number, measured, by=me.person.name)
@@ -108,22 +110,11 @@ def crimp(request: Request, me: Builder, form: OwnForm, number: str) -> Response
     return go(f"/bench/tag/{known.number}?note=recorded")
 
 
-def _measured(end: str, given: dict[str, str], kept: dict[str, CrimpValue]) -> CrimpMeasured:
+def _measured(end: str, given: dict[str, str], hose: Hose, store: Store) -> CrimpMeasured:
     name = f"crimp_{end}"
-    value = kept.get(given.get(f"shell_{end}", ""))
-    if value is None:
-        raise StoreError(
-            Problem(f"shell_{end}", given.get(f"shell_{end}"), "has no crimp diameter kept for this hose",
-                    "The manager keeps them under Shop; take the figure from the fitting maker's chart.")
-        )  # fmt: skip
+    value = store.crimp(hose.standard, hose.dash, given.get(f"shell_{end}", ""), field=f"shell_{end}")
     try:
-        return CrimpMeasured.model_validate(
-            {
-                "end": end, "measured_mm": round(read_length_mm(given[name]), 3), "shell": value.shell,
-                "low_mm": value.diameter_mm - value.minus_mm, "high_mm": value.diameter_mm + value.plus_mm,
-                "source": value.source,
-            }
-        )  # fmt: skip
+        return value.measured(end, read_length_mm(given[name]))
     except ValidationError as error:
         raise StoreError(Problem(name, given[name], p.why, p.mend) for p in problems_of(error)) from None
     except TaggerError as error:

@@ -106,12 +106,7 @@ def keep_crimp(request: Request, me: Manager, form: OwnForm) -> Response:
 
 
 def _crimp(request: Request, form: Any) -> CrimpValue:
-    name = str(form.get("hose_standard") or "")
-    standard = tables_of(request).standard_of(name)
-    if standard is None:
-        raise StoreError(
-            Problem("hose_standard", name, "is not a hose standard here", "Choose one from the list.")
-        )
+    standard = standard_of(request, str(form.get("hose_standard") or ""))
     dash = str(form.get("hose_dash") or "").strip().lstrip("-")
     if not dash.isdigit():
         raise StoreError(
@@ -124,7 +119,17 @@ def _crimp(request: Request, form: Any) -> CrimpValue:
         except TaggerError as error:
             raise error.within(field) from None
     texts = {field: str(form.get(field) or "") for field in ("shell", "source")}
-    return CrimpValue(standard.standard, int(dash), **texts, **figures)  # type: ignore[arg-type]
+    return CrimpValue(standard, int(dash), **texts, **figures)  # type: ignore[arg-type]
+
+
+def standard_of(request: Request, name: str) -> str:
+    """A hose standard's name as the tables spell it. Raises StoreError for one they do not have."""
+    standard = tables_of(request).standard_of(name)
+    if standard is None:
+        raise StoreError(
+            Problem("hose_standard", name, "is not a hose standard here", "Choose one from the list.")
+        )
+    return standard.standard
 
 
 @router.post("/shop/recipes/drop")

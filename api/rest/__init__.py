@@ -2,8 +2,9 @@
 
 from fastapi import APIRouter
 
-from api.rest import assemblies, exports, orders
+from api.rest import assemblies, examples, exports, lists, orders, shop, tags, trade
 
 router = APIRouter()
-for part in (assemblies, orders, exports):
+for part in (trade, assemblies, tags, lists, orders, shop, exports):
+    examples.add_to(part.router)
     router.include_router(part.router)

@@ -17,17 +17,18 @@ from api.rest.shared import (
     AssemblyOut,
     EventOut,
     IdempotencyKey,
+    RegisterOut,
     Request_,
     SpecIn,
     TheStore,
+    assess_of,
+    own_key,
     spec_of,
 )
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
-from tagger.printing import raster, template
-from tagger.store import CrimpMeasured, Filter, Kind, ProofTest, Registration
-from tagger.trade import assess
-from tagger.trade.assessment import Assessment
+from tagger.printing import raster
+from tagger.store import Filter, Kind, ProofTest, Registration
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
 
@@ -51,11 +52,6 @@ class RunIn(Request_):
     rows: Annotated[list[RegisterIn], Field(min_length=1, max_length=5000)]
 
 
-class RegisterOut(Answer):
-    run: int
-    numbers: list[str]
-
-
 class PageOut(Answer):
     """One page, newest first; send ``after`` to get the next."""
 
@@ -70,8 +66,16 @@ class EventIn(Request_):
     data: Annotated[dict[str, Any], Field(default_factory=dict)]
 
 
+class CrimpIn(Request_):
+    """A crimp as measured; it is held against the diameter the shop keeps for that hose and shell."""
+
+    end: Literal["a", "b"]
+    measured_mm: Annotated[float, Field(ge=1, le=300)]
+    shell: str
+
+
 class CrimpsIn(Request_):
-    crimps: Annotated[list[CrimpMeasured], Field(min_length=1, max_length=2)]
+    crimps: Annotated[list[CrimpIn], Field(min_length=1, max_length=2)]
 
 
 class PrintIn(Request_):
@@ -82,21 +86,11 @@ class PrintIn(Request_):
     reason: str = ""
 
 
-@router.post("/check", summary="What the trade says of a spec; registers nothing")
-def check(request: Request, token: AsBuilder, spec: SpecIn) -> Assessment:
-    return _assess(request, spec)
-
-
-def _assess(request: Request, spec: dict[str, Any]) -> Assessment:
-    bands = request.app.state.settings.length_bands or None
-    return assess(spec_of(spec), request.app.state.tables, length_bands=bands)
-
-
 @router.post("/assemblies", status_code=201, summary="Register one or several assemblies to one spec")
 def register(
     request: Request, store: TheStore, token: AsBuilder, body: RegisterIn, key: IdempotencyKey = None
 ) -> RegisterOut:
-    made = store.register_many([_row(request, body)], by=token.name, key=_own(key, token.id))
+    made = store.register_many([_row(request, body)], by=token.name, key=own_key(key, token.id))
     return RegisterOut(run=made[0].run, numbers=[tag_number.format(item.number) for item in made])
 
 
@@ -113,7 +107,7 @@ def register_run(
             problems += error.within(f"rows.{place}").problems
     if problems:
         raise StoreError(problems)
-    made = store.register_many(rows, by=token.name, key=_own(key, token.id))
+    made = store.register_many(rows, by=token.name, key=own_key(key, token.id))
     return RegisterOut(run=made[0].run, numbers=[tag_number.format(item.number) for item in made])
 
 
@@ -121,13 +115,8 @@ def _row(request: Request, body: RegisterIn) -> Registration:
     given = body.model_dump(exclude={"spec", "built_on"})
     spec = spec_of(body.spec)
     return Registration(
-        spec, _assess(request, body.spec), built_on=body.built_on or datetime.now(UTC).date(), **given
+        spec, assess_of(request, body.spec), built_on=body.built_on or datetime.now(UTC).date(), **given
     )
-
-
-def _own(key: str | None, token: int) -> str | None:
-    """Keys are each device's own: two devices may choose the same one."""
-    return f"api {token} {key}" if key else None
 
 
 @router.get("/assemblies", summary="Find assemblies, newest first")
@@ -194,12 +183,14 @@ def add_proof_test(
 
 @router.post("/assemblies/{number}/crimps", status_code=201, summary="Record measured crimp diameters")
 def add_crimps(store: TheStore, token: AsBuilder, number: str, body: CrimpsIn) -> EventOut:
-    return EventOut.of(store.record_crimps(number, body.crimps, by=token.name))
-
-
-@router.get("/templates", tags=["tags"], summary="The label templates there are")
-def label_templates(request: Request, token: AsBuilder) -> list[str]:
-    return template.names(request.app.state.settings.label_template_dirs)
+    hose = store.assembly(number).spec.hose
+    measured = [
+        store.crimp(hose.standard, hose.dash, crimp.shell, field=f"crimps.{place}.shell").measured(
+            crimp.end, crimp.measured_mm
+        )
+        for place, crimp in enumerate(body.crimps, 1)
+    ]
+    return EventOut.of(store.record_crimps(number, measured, by=token.name))
 
 
 _FILES: dict[int | str, dict[str, Any]] = {

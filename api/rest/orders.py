@@ -20,6 +20,7 @@ from api.rest.shared import (
     SpecIn,
     TheStore,
     WithdrawalOut,
+    own_key,
     spec_of,
 )
 from tagger.code import number as tag_number
@@ -73,7 +74,7 @@ def add(store: TheStore, token: AsBuilder, body: OrderIn, key: IdempotencyKey = 
     order = store.request_order(
         number=body.number, spec=spec_of(body.spec) if body.spec else None, quantity=body.quantity,
         needed_by=body.needed_by, reference=body.reference, contact=body.contact, changes=body.changes,
-        key=f"api {token.id} {key}" if key else None,
+        key=own_key(key, token.id),
     )  # fmt: skip
     return OrderOut.of(order)
 

@@ -15,6 +15,7 @@ from tagger.code import link
 from tagger.code import number as tag_number
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Event, OrderRequest, Role, Store, Token, Withdrawal
+from tagger.trade import assess
 from tagger.trade.assessment import Assessment
 
 EXAMPLE_SPEC = {
@@ -66,6 +67,11 @@ IdempotencyKey = Annotated[
 
 class Answer(BaseModel):
     model_config = ConfigDict(frozen=True)
+
+
+class RegisterOut(Answer):
+    run: int
+    numbers: list[str]
 
 
 class WithdrawalOut(Answer):
@@ -200,3 +206,14 @@ SpecIn = Annotated[
 def spec_of(given: dict[str, Any]) -> AssemblySpec:
     """Raises SpecError naming every field that is wrong."""
     return AssemblySpec.read(given)
+
+
+def assess_of(request: Request, spec: dict[str, Any]) -> Assessment:
+    """What the trade says, with the shop's own tables and length bands."""
+    bands = request.app.state.settings.length_bands or None
+    return assess(spec_of(spec), request.app.state.tables, length_bands=bands)
+
+
+def own_key(key: str | None, token: int) -> str | None:
+    """Keys are each device's own: two devices may choose the same one."""
+    return f"api {token} {key}" if key else None

@@ -118,7 +118,7 @@ def _of_end(
     end, tightening = (spec.end_a, content.tighten_a) if letter == "A" else (spec.end_b, content.tighten_b)
     chosen = steps.steps_for(
         end, tightening, spec=spec, pressure_bar=content.working_pressure_bar, bend_radius_mm=radius,
-        turns=_turns(end, tightening), tables=reader.tables,
+        turns=turns_of(end, tightening), tables=reader.tables,
     )  # fmt: skip
     figures = figures_of(end, tightening, content, radius, reader)
     rows = {row.step_id: row for row in reader.tables.steps}
@@ -157,7 +157,7 @@ def figures_of(
     return found
 
 
-def _turns(end: End, tightening: Tightening | None) -> Turns | None:
+def turns_of(end: End, tightening: Tightening | None) -> Turns | None:
     """A taper thread's figure stands on the tag as flats, six to a turn."""
     if (
         end.connection not in TAPER

@@ -204,6 +204,15 @@ def names(extra_dirs: Iterable[str | Path] = ()) -> list[str]:
     return sorted({file.name.removesuffix(".toml") for file in _files(extra_dirs)})
 
 
+def catalogue(extra_dirs: Iterable[str | Path] = ()) -> list[dict[str, Any]]:
+    """What there is, for a list to choose from; sizes in mm."""
+    dirs = tuple(extra_dirs)
+    return [
+        {"name": one.name, "title": one.title, "width_mm": one.size[0], "height_mm": one.size[1], "languages": list(one.languages)}
+        for one in (load(name, dirs) for name in names(dirs))
+    ]  # fmt: skip
+
+
 def load(name: str | Path, extra_dirs: Iterable[str | Path] = ()) -> Template:
     """A template by its name, or by the path of its file; own folders come before ours.
 

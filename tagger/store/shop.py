@@ -11,6 +11,7 @@ from tagger.errors import Problem, StoreError
 from tagger.spec import AssemblySpec
 from tagger.store.base import Part
 from tagger.store.models import CrimpRow, RecipeRow
+from tagger.store.proving import CrimpMeasured
 
 
 @dataclass(frozen=True)
@@ -40,6 +41,16 @@ class CrimpValue:
         """Whether a measured diameter is within the band, its limits included."""
         low, high = self.diameter_mm - self.minus_mm, self.diameter_mm + self.plus_mm
         return round(low, 3) <= round(measured_mm, 3) <= round(high, 3)
+
+    def measured(self, end: str, measured_mm: float) -> CrimpMeasured:
+        """A measured crimp held against this value. Raises pydantic's ValidationError for no diameter."""
+        return CrimpMeasured.model_validate(
+            {
+                "end": end, "measured_mm": round(measured_mm, 3), "shell": self.shell,
+                "low_mm": self.diameter_mm - self.minus_mm, "high_mm": self.diameter_mm + self.plus_mm,
+                "source": self.source,
+            }
+        )  # fmt: skip
 
 
 class Shop(Part):
@@ -106,6 +117,19 @@ class Shop(Part):
                 (row.hose_standard, row.hose_dash, row.shell): _crimp(row) for row in session.scalars(query)
             }
         return [newest[key] for key in sorted(newest)]
+
+    def crimp(self, hose_standard: str, hose_dash: int, shell: str, *, field: str = "shell") -> CrimpValue:
+        """The crimp diameter that holds for a hose and shell; ``field`` names the shell in an error.
+
+        Raises StoreError where none is kept.
+        """
+        for value in self.crimps(hose_standard, hose_dash):
+            if value.shell == shell:
+                return value
+        raise StoreError(
+            Problem(field, shell, "has no crimp diameter kept for this hose",
+                    "The manager keeps them under Shop; take the figure from the fitting maker's chart.")
+        )  # fmt: skip
 
 
 def _recipe(row: RecipeRow) -> Recipe:

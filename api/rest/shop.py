@@ -1,0 +1,139 @@
+"""What the shop keeps: recipes and crimp diameters; and its figures."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from typing import Annotated, Any
+
+from fastapi import APIRouter, Query, Request
+from pydantic import Field
+
+from api import figures
+from api.bench.shop import standard_of
+from api.rest.problem import RESPONSES, there
+from api.rest.shared import Answer, AsBuilder, AsManager, Request_, SpecIn, TheStore, spec_of
+from tagger.code import number as tag_number
+from tagger.errors import TaggerError
+from tagger.store import CrimpValue, Recipe
+from tagger.trade.servicelife import NOT_A_PERMISSION
+
+router = APIRouter(responses=RESPONSES)
+
+
+class RecipeOut(Answer):
+    name: str
+    spec: dict[str, Any]
+    saved_at: datetime
+    saved_by: str | None
+
+    @classmethod
+    def of(cls, item: Recipe) -> RecipeOut:
+        return cls(**{**vars(item), "spec": item.spec.as_dict()})
+
+
+class CrimpValueIn(Request_):
+    """A crimp diameter with its band, from the fitting maker's chart, which ``source`` names."""
+
+    hose_standard: str
+    hose_dash: Annotated[int, Field(ge=1, le=64)]
+    shell: str
+    diameter_mm: float
+    minus_mm: float
+    plus_mm: float
+    source: str
+
+
+class CrimpValueOut(CrimpValueIn):
+    by: str | None
+
+
+class DayOut(Answer):
+    day: date
+    count: int
+
+
+class OldOut(Answer):
+    """A hose in use and the next date that a source names for it; never a permission."""
+
+    number: str
+    built_on: date | None
+    customer: str | None
+    machine: str | None
+    position: str | None
+    guidance: str | None
+    until: date | None
+    source: str | None
+
+
+class FiguresOut(Answer):
+    first: date
+    last: date
+    totals: dict[str, int]
+    by_day: dict[str, list[DayOut]]
+    oldest: list[OldOut]
+    caution: str
+
+
+@router.get("/recipes", tags=["recipes"], summary="The recipes, by name")
+def recipes(store: TheStore, token: AsBuilder) -> list[RecipeOut]:
+    return [RecipeOut.of(item) for item in store.recipes()]
+
+
+@router.get("/recipes/{name}", tags=["recipes"], summary="One recipe")
+def recipe(store: TheStore, token: AsBuilder, name: str) -> RecipeOut:
+    try:
+        return RecipeOut.of(store.recipe(name))
+    except TaggerError as error:
+        raise there(error) from None
+
+
+@router.put("/recipes/{name}", tags=["recipes"], summary="Keep a spec, without its lots, under a name")
+def save_recipe(store: TheStore, token: AsBuilder, name: str, spec: SpecIn) -> RecipeOut:
+    return RecipeOut.of(store.save_recipe(name, spec_of(spec), by=token.name))
+
+
+@router.delete("/recipes/{name}", tags=["recipes"], summary="Drop a recipe; answers with what it was")
+def drop_recipe(store: TheStore, token: AsManager, name: str) -> RecipeOut:
+    dropped = recipe(store, token, name)
+    store.drop_recipe(name)
+    return dropped
+
+
+@router.get(
+    "/crimp-diameters", tags=["crimps"], summary="The crimp diameters that hold, of one hose if asked"
+)
+def crimps(
+    store: TheStore, token: AsBuilder, hose_standard: str | None = None, hose_dash: int | None = None
+) -> list[CrimpValueOut]:
+    return [CrimpValueOut(**vars(value)) for value in store.crimps(hose_standard, hose_dash)]
+
+
+@router.put(
+    "/crimp-diameters", tags=["crimps"], summary="Keep a crimp diameter; it holds for its hose and shell"
+)
+def keep_crimp(request: Request, store: TheStore, token: AsManager, body: CrimpValueIn) -> CrimpValueOut:
+    given = body.model_dump() | {"hose_standard": standard_of(request, body.hose_standard)}
+    return CrimpValueOut(**vars(store.keep_crimp(CrimpValue(**given), by=token.name)))
+
+
+@router.get("/figures", tags=["figures"], summary="Printed, scanned and ordered by day; the oldest hoses")
+def shop_figures(
+    request: Request,
+    store: TheStore,
+    token: AsManager,
+    days: Annotated[int, Query(ge=figures.LEAST_DAYS, le=figures.MOST_DAYS)] = figures.DAYS,
+) -> FiguresOut:
+    found = figures.collect(store, request.app.state.tables, days)
+    by_day = {str(k): [DayOut(day=d, count=n) for d, n in counts] for k, counts in found.by_day.items()}
+    oldest = [
+        OldOut(
+            number=tag_number.format(item.number), built_on=item.built_on, customer=item.customer,
+            machine=item.machine, position=item.position, guidance=g.text if g else None,
+            until=g.until if g else None, source=g.source if g else None,
+        )
+        for item, g in found.oldest
+    ]  # fmt: skip
+    return FiguresOut(
+        first=found.first, last=found.today, totals=vars(found.totals), by_day=by_day, oldest=oldest,
+        caution=NOT_A_PERMISSION,
+    )  # fmt: skip

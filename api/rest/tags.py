@@ -1,0 +1,121 @@
+"""Tags: read from a link or a photo, how to fit what they hang on, templates, and whether they will scan."""
+
+from __future__ import annotations
+
+from typing import Annotated, Any
+
+from fastapi import APIRouter, File, Query, Request, UploadFile
+from pydantic import Field
+
+from api.bench.tags import tags_of, template_of
+from api.rest.problem import RESPONSES, there
+from api.rest.shared import Answer, AsBuilder, Request_, TheStore
+from api.scan.find import MAX_BYTES, read_photo
+from api.scan.fit import turns_of
+from api.scan.tag import assessment_of
+from api.scan.tag import find as tag_behind
+from tagger.code import link, payload, reading
+from tagger.code import number as tag_number
+from tagger.errors import Problem, SpecError, TaggerError
+from tagger.printing import preflight as flight
+from tagger.printing import template
+from tagger.trade.steps import steps_for
+
+router = APIRouter(responses=RESPONSES, tags=["tags"])
+
+
+class ReadIn(Request_):
+    """Exactly one of the two: what a scanner sends, or the digits of a tag alone."""
+
+    text: Annotated[str | None, Field(max_length=2000)] = None
+    digits: Annotated[str | None, Field(max_length=1000)] = None
+
+
+class StepOut(Answer):
+    """One step of fitting. ``source`` is that of the practice."""
+
+    step: str
+    phase: str
+    text: str
+    caution: bool
+    source: str
+
+
+class FitOut(Answer):
+    """``read_from``: "record", or "tag" where this shop has none."""
+
+    number: str
+    read_from: str
+    end_a: list[StepOut]
+    end_b: list[StepOut]
+
+
+@router.post("/read", summary="What a scanned tag says by itself, from its link or its digits")
+def read(token: AsBuilder, body: ReadIn) -> dict[str, Any]:
+    if (body.text is None) == (body.digits is None):
+        raise SpecError(Problem("text", body.text, "or digits must be given, one of the two", "Send one."))
+    if body.digits is not None:
+        return reading.as_dict(payload.decode(body.digits))
+    found = link.parse(body.text or "")
+    return reading.as_dict(reading.content_of(found), found)
+
+
+@router.post("/read/photo", summary="The same from a photo of the tag")
+def read_from_photo(token: AsBuilder, image: Annotated[UploadFile, File()]) -> dict[str, Any]:
+    found = read_photo(image.file.read(MAX_BYTES + 1))
+    return reading.as_dict(reading.content_of(found), found)
+
+
+@router.get("/fit-steps", summary="How to fit the assembly behind a tag, step by step for each end")
+def fit_steps(
+    request: Request,
+    store: TheStore,
+    token: AsBuilder,
+    tag: Annotated[str, Query(description="The tag's number, or the link in its QR code.")],
+) -> FitOut:
+    scanned = link.parse(tag)
+    try:
+        found = tag_behind(store, scanned.number, scanned.digits)
+    except TaggerError as error:
+        raise there(error) from None
+    tables, content = request.app.state.tables, found.content
+    assessed = assessment_of(found, tables)
+    steps: dict[str, list[StepOut]] = {}
+    for name in ("a", "b"):
+        end, tighten = getattr(content.spec, f"end_{name}"), getattr(content, f"tighten_{name}")
+        advice = getattr(found.record.assessment, f"end_{name}") if found.record else None
+        chosen = steps_for(
+            end, tighten, spec=content.spec, pressure_bar=content.working_pressure_bar,
+            bend_radius_mm=assessed.bend_radius_mm if assessed else None, turns=turns_of(end, tighten),
+            torque_basis=advice.torque.basis if advice and advice.torque else "", tables=tables,
+        )  # fmt: skip
+        steps[f"end_{name}"] = [
+            StepOut(step=s.step_id, phase=s.phase, text=s.text, caution=s.caution, source=s.source)
+            for s in chosen
+        ]
+    number, origin = tag_number.format(found.number), "record" if found.record else "tag"
+    return FitOut(number=number, read_from=origin, **steps)
+
+
+@router.get("/templates", summary="The label templates there are")
+def label_templates(request: Request, token: AsBuilder) -> dict[str, Any]:
+    return {"templates": template.catalogue(request.app.state.settings.label_template_dirs)}
+
+
+@router.get("/assemblies/{number}/preflight", summary="Will its tag scan, on this template and printer")
+def preflight(
+    request: Request,
+    store: TheStore,
+    token: AsBuilder,
+    number: str,
+    template: str | None = None,
+    dpi: Annotated[int | None, Query(ge=72, le=2400)] = None,
+    hose_od_mm: Annotated[float | None, Query(gt=0, le=500)] = None,
+) -> dict[str, object]:
+    settings = request.app.state.settings
+    try:
+        [tag] = tags_of(store, [store.assembly(number)], settings)
+    except TaggerError as error:
+        raise there(error) from None
+    wanted = template_of(template or settings.label_template, settings)
+    return flight.preflight(tag, wanted, hose_od_mm, dpi or settings.printer_dpi).as_dict()

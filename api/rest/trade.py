@@ -1,0 +1,72 @@
+"""What the trade says: identifying an end, checking a spec, comparing two; nothing is registered."""
+
+from __future__ import annotations
+
+from typing import Annotated, Any
+
+from fastapi import APIRouter, Request
+from pydantic import Field
+
+from api.bench.starts import spec_on
+from api.rest.problem import RESPONSES
+from api.rest.shared import AsBuilder, Request_, SpecIn, TheStore, assess_of, spec_of
+from tagger.errors import TaggerError
+from tagger.spec import AssemblySpec
+from tagger.store import Store
+from tagger.trade import identify as identifying
+from tagger.trade import likeforlike, report
+
+router = APIRouter(responses=RESPONSES, tags=["trade"])
+Measured = Annotated[str | float | None, Field(description="In mm, or a text with its unit: `1 1/16 in`.")]
+
+
+class MeasuredIn(Request_):
+    """What is known of an end; give at least one."""
+
+    form: str | None = None
+    seat: str | None = None
+    cone: str | None = None
+    thread_od: Measured = None
+    thread_id: Measured = None
+    tpi: str | float | None = None
+    pitch: Measured = None
+    hex: Measured = None
+    tube_od: Measured = None
+    flange_od: Measured = None
+    bolt_spacing: Measured = None
+
+
+SpecOrTag = Annotated[
+    dict[str, Any] | str, Field(description="A spec; or a tag's number, or the link in its QR code.")
+]
+
+
+class CompareIn(Request_):
+    """Whether ``b`` may take the place of ``a``."""
+
+    a: SpecOrTag
+    b: SpecOrTag
+
+
+@router.post("/identify", summary="Which connections an end's measurements can be, and what to measure next")
+def identify(request: Request, token: AsBuilder, body: MeasuredIn) -> dict[str, Any]:
+    measured = identifying.Measurements.read(**body.model_dump())
+    return report.identification(identifying.identify(measured, request.app.state.tables))
+
+
+@router.post("/check", summary="What the trade says of a spec; registers nothing")
+def check(request: Request, token: AsBuilder, spec: SpecIn) -> dict[str, Any]:
+    return report.assessment(assess_of(request, spec))
+
+
+@router.post("/compare", summary="Whether one assembly may take the place of another, field by field")
+def compare(request: Request, store: TheStore, token: AsBuilder, body: CompareIn) -> dict[str, Any]:
+    a, b = _spec("a", body.a, store), _spec("b", body.b, store)
+    return report.comparison(likeforlike.compare(a, b, request.app.state.tables))
+
+
+def _spec(name: str, given: dict[str, Any] | str, store: Store) -> AssemblySpec:
+    try:
+        return spec_on(store, given)[0] if isinstance(given, str) else spec_of(given)
+    except TaggerError as error:
+        raise error.within(name) from None

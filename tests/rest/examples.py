@@ -1,0 +1,125 @@
+"""Asks every operation of the JSON API once, and keeps what was sent and answered.
+
+``python -m tests.rest.examples`` writes api/rest/examples.json anew.
+"""
+
+from __future__ import annotations
+
+import json
+import tempfile
+from pathlib import Path
+from typing import Any
+
+import httpx
+
+from api.rest.shared import EXAMPLE_SPEC
+from api.settings import Settings
+from tagger.store import Role, Store
+from tests.bench.served import serving
+
+FILE = Path(__file__).parents[2] / "api" / "rest" / "examples.json"
+CRIMP = {"hose_standard": "SAE 100R2", "hose_dash": 12, "shell": "F-12", "diameter_mm": 31.0,
+         "minus_mm": 0.2, "plus_mm": 0.2, "source": "fitting maker's crimp chart"}  # fmt: skip
+LIST = "hose.standard,hose.dash,end_a.connection,end_a.dash,end_a.form,end_b.connection,end_b.dash,end_b.form,length_mm,qty\n" \
+       "SAE 100R2,12,sae_37_flare,12,female_swivel,sae_37_flare,12,female_swivel,1250,2\n"  # fmt: skip
+
+
+class Recorder:
+    """Calls the API, each operation by its name in the description."""
+
+    def __init__(self, api: httpx.Client) -> None:
+        self.api = api
+        self.kept: dict[str, dict[str, Any]] = {}
+
+    def __call__(self, operation: str, sends: Any = None, files: Any = None, data: Any = None,
+                 params: Any = None, **names: Any) -> Any:  # fmt: skip
+        method, path = operation.split(" ")
+        extra: dict[str, Any] = {"files": files, "data": data} if files else {"json": sends}
+        answer = self.api.request(method, path.format(**names), params=params, **extra)
+        assert answer.is_success, (operation, answer.text)
+        media = answer.headers["content-type"].split(";")[0]
+        if media.endswith("json"):
+            kept: dict[str, Any] = {"answers": answer.json()}
+        else:
+            kept = {"answers": answer.content[:8].decode("latin-1") + "..."}
+        if media != "application/json":
+            kept["answers_as"] = media
+        if sends is not None:
+            kept["sends"] = sends
+        if files:
+            kept["sends"] = {name: f"(the file {value[0]})" for name, value in files.items()}
+            kept["sends_as"] = "multipart/form-data"
+        self.kept[operation] = kept
+        return kept["answers"]
+
+
+def record(api: httpx.Client) -> dict[str, dict[str, Any]]:
+    """Every operation, in an order that each can follow from the ones before."""
+    ask = Recorder(api)
+    ask("POST /identify", {"form": "male", "thread_od": "1 1/16 in", "tpi": 12, "seat": "37"})
+    ask("POST /check", EXAMPLE_SPEC)
+    body = {
+        "spec": EXAMPLE_SPEC,
+        "count": 1,
+        "customer": "Quarry North",
+        "machine": "Loader 4",
+        "built_on": "2026-03-02",
+    }
+    [number] = ask("POST /assemblies", body)["numbers"]
+    ask("POST /runs", {"rows": [body, body]})
+    ask("GET /assemblies", params={"limit": 1})
+    one = ask("GET /assemblies/{number}", number=number)
+    ask("POST /compare", {"a": one["link"], "b": {**EXAMPLE_SPEC, "length_mm": 1200}})
+    ask("POST /read", {"text": one["link"]})
+    picture = api.get(f"/assemblies/{number}/tag.png").content
+    ask("POST /read/photo", files={"image": ("tag.png", picture, "image/png")})
+    ask("GET /fit-steps", params={"tag": number})
+    ask("GET /templates")
+    ask("GET /assemblies/{number}/preflight", number=number)
+    ask("GET /assemblies/{number}/tag.{form}", number=number, form="pdf")
+    ask("POST /prints", {"numbers": [number], "reason": "first print"})
+    ask("PUT /crimp-diameters", CRIMP)
+    ask("GET /crimp-diameters", params={"hose_dash": 12})
+    crimp = {"end": "a", "measured_mm": 31.1, "shell": "F-12"}
+    ask("POST /assemblies/{number}/crimps", {"crimps": [crimp]}, number=number)
+    test = {"pressure_bar": 500, "hold_s": 60, "medium": "water", "passed": True, "tester": "Bela"}
+    ask("POST /assemblies/{number}/proof-tests", test, number=number)
+    ask("POST /assemblies/{number}/history", {"kind": "fitted", "data": {"note": "boom"}}, number=number)
+    ask("GET /assemblies/{number}/history", number=number)
+    ask("PUT /recipes/{name}", EXAMPLE_SPEC, name="boom")
+    ask("GET /recipes")
+    ask("GET /recipes/{name}", name="boom")
+    ask("DELETE /recipes/{name}", name="boom")
+    file = {"file": ("list.csv", LIST.encode(), "text/csv")}
+    ask("POST /lists/dry-run", files=file)
+    ask("POST /lists/run", files=file)
+    order = {"number": number, "quantity": 2, "contact": {"name": "Mara", "phone": "555 0100"}}
+    reference = ask("POST /orders", order)["reference"]
+    ask("GET /orders", params={"limit": 1})
+    ask("GET /orders/{reference}", reference=reference)
+    ask("POST /orders/{reference}/steps", {"state": "accepted", "note": "Friday"}, reference=reference)
+    done = ask("POST /withdrawals", {"reason": "cover blisters", "hose_lot": "H-2291"})["withdrawal"]["id"]
+    ask("GET /withdrawals")
+    ask("GET /withdrawals/{withdrawal}", withdrawal=done)
+    ask("POST /withdrawals/{withdrawal}/lift", {"reason": "tested again"}, withdrawal=done)
+    ask("GET /figures", params={"days": 7})
+    ask("GET /totals", params={"since": "2026-01-01"})
+    ask("GET /events", params={"limit": 2})
+    ask("GET /epcis", params={"after": 5})
+    ask("GET /everything.zip")
+    return ask.kept
+
+
+def main() -> None:
+    with tempfile.TemporaryDirectory() as folder, Store.open(f"sqlite:///{folder}/tags.sqlite3") as store:
+        _, secret = store.make_token("bench tablet", Role.MANAGER)
+        with serving(Settings(base_url="https://tags.example.com"), store) as served:
+            headers = {"Authorization": f"Bearer {secret}"}
+            with httpx.Client(base_url=f"{served.url}/api/v1", headers=headers, timeout=30) as api:
+                FILE.write_text(
+                    json.dumps(record(api), indent=1, ensure_ascii=False) + "\n", encoding="utf-8"
+                )
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,56 @@
+"""The description of the API: a summary and an example for every operation, as really answered."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Any
+
+import httpx
+import pytest
+
+from api.rest.examples import EXAMPLES
+from tests.rest.examples import record
+
+WITHOUT_A_CLOCK = ("POST /identify", "POST /check", "GET /templates", "PUT /crimp-diameters")
+
+
+def _operations(described: dict[str, Any]) -> Iterator[tuple[str, dict[str, Any]]]:
+    for path, verbs in described["paths"].items():
+        for verb, about in verbs.items():
+            yield f"{verb.upper()} {path.removeprefix('/api/v1')}", about
+
+
+def _examples(about: dict[str, Any]) -> list[str]:
+    """What lacks an example: the body that is sent, the answer that is right."""
+    parts = {"sends": about["requestBody"]} if "requestBody" in about else {}
+    parts |= {code: answer for code, answer in about["responses"].items() if code.startswith("2")}
+    return [n for n, p in parts.items() if not any("example" in m for m in p.get("content", {}).values())]
+
+
+def test_every_operation_has_a_summary_and_examples(api: httpx.Client) -> None:
+    operations = dict(_operations(api.get("/openapi.json").json()))
+    assert len(operations) >= 35
+    assert [name for name, about in operations.items() if not about.get("summary")] == []
+    assert {name: missing for name, about in operations.items() if (missing := _examples(about))} == {}
+
+
+def test_the_examples_are_what_the_api_answers(api: httpx.Client) -> None:
+    """The file made anew has the same operations, bodies and members; and the same words where no clock is in them."""
+    recorded = record(api)
+    assert recorded.keys() == EXAMPLES.keys() == dict(_operations(api.get("/openapi.json").json())).keys()
+    for name, example in EXAMPLES.items():
+        assert recorded[name].keys() == example.keys(), name
+        now, then = recorded[name]["answers"], example["answers"]
+        if isinstance(then, dict):
+            assert now.keys() == then.keys(), name
+    for name in WITHOUT_A_CLOCK:
+        now, then = (kept[name]["answers"] for kept in (recorded, EXAMPLES))
+        for kept in (now, then):
+            if "by" in kept:
+                kept.pop("by")
+        assert now == then, name
+
+
+@pytest.mark.parametrize("name", sorted(EXAMPLES))
+def test_no_example_is_a_real_address(name: str) -> None:
+    assert "127.0.0.1" not in str(EXAMPLES[name])

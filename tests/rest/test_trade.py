@@ -1,0 +1,173 @@
+"""What the bench's pages answer, asked by program: the trade, tags, recipes, crimps, figures, lists."""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Callable
+
+import httpx
+import openpyxl
+import pytest
+
+from api.rest.shared import EXAMPLE_SPEC
+from tagger.code import link
+from tagger.spec import AssemblySpec
+from tagger.store import Role, Store
+from tagger.trade import assess, likeforlike, report
+from tagger.trade.identify import Measurements, identify
+from tests.rest.examples import CRIMP, LIST
+
+SPEC = AssemblySpec.read(EXAMPLE_SPEC)
+
+
+@pytest.fixture
+def number(api: httpx.Client) -> str:
+    made: str = api.post("/assemblies", json={"spec": EXAMPLE_SPEC, "built_on": "2019-05-01"}).json()[
+        "numbers"
+    ][0]
+    return made
+
+
+def _link(api: httpx.Client, number: str) -> str:
+    text: str = api.get(f"/assemblies/{number}").json()["link"]
+    return text
+
+
+def test_identify_answers_as_the_library_does(api: httpx.Client) -> None:
+    given = {"form": "male", "thread_od": "1 1/16 in", "tpi": 12, "seat": "37"}
+    answer = api.post("/identify", json=given).json()
+    assert answer == report.identification(identify(Measurements.read(**given)))  # type: ignore[arg-type]
+    assert (answer["candidates"][0]["connection"], answer["candidates"][0]["dash"]) == ("sae_37_flare", 12)
+
+
+def test_measurements_that_cannot_be_read_are_named(api: httpx.Client) -> None:
+    answer = api.post("/identify", json={"thread_od": "wide", "seat": "90"})
+    assert answer.status_code == 422
+    assert {p["field"] for p in answer.json()["problems"]} == {"thread_od", "seat"}
+    assert api.post("/identify", json={}).status_code == 422
+    assert api.post("/identify", json={"colour": "red"}).json()["problems"][0]["field"] == "colour"
+
+
+def test_check_has_the_shape_of_the_command_line(api: httpx.Client, store: Store) -> None:
+    answer = api.post("/check", json=EXAMPLE_SPEC).json()
+    assert answer == report.assessment(assess(SPEC))
+    assert answer["ends"].keys() == {"a", "b"} and store.count() == 0
+
+
+def test_specs_numbers_and_links_are_compared(api: httpx.Client, number: str) -> None:
+    shorter = {**EXAMPLE_SPEC, "length_mm": 1000}
+    expected = report.comparison(likeforlike.compare(SPEC, AssemblySpec.read(shorter)))
+    assert expected["verdict"] == "does not replace"
+    for a in (EXAMPLE_SPEC, number, _link(api, number)):
+        assert api.post("/compare", json={"a": a, "b": shorter}).json() == expected
+    wrong = api.post("/compare", json={"a": number, "b": {**EXAMPLE_SPEC, "length_mm": "long"}})
+    assert [p["field"] for p in wrong.json()["problems"]] == ["b.length_mm"]
+
+
+def test_a_tag_is_read_from_link_digits_and_photo(api: httpx.Client, number: str) -> None:
+    text = _link(api, number)
+    by_link = api.post("/read", json={"text": text}).json()
+    assert (by_link["number"], by_link["link"]) == (number, text)
+    assert AssemblySpec.read(by_link["spec"]) == SPEC.carried()
+    by_digits = api.post("/read", json={"digits": link.parse(text).digits}).json()
+    assert by_digits == {**by_link, "number": None, "link": None}
+    photo = api.get(f"/assemblies/{number}/tag.png").content
+    assert api.post("/read/photo", files={"image": ("tag.png", photo)}).json() == by_link
+
+
+def test_what_holds_no_spec_is_refused_in_words(api: httpx.Client, number: str) -> None:
+    answers = [
+        api.post("/read", json={"text": number}),
+        api.post("/read", json={"digits": "12345"}),
+        api.post("/read", json={}),
+        api.post("/read/photo", files={"image": ("tag.png", b"no picture")}),
+    ]
+    for answer in answers:
+        assert (answer.status_code, answer.headers["content-type"]) == (422, "application/problem+json")
+        assert answer.json()["problems"][0]["why"]
+
+
+def test_fit_steps_are_the_same_by_number_and_by_link_without_a_record(
+    api: httpx.Client, number: str
+) -> None:
+    known = api.get("/fit-steps", params={"tag": number}).json()
+    text = _link(api, number)
+    other = text.replace(number.replace("-", ""), "00000000001")
+    foreign = api.get("/fit-steps", params={"tag": other}).json()
+    assert (known["read_from"], foreign["read_from"]) == ("record", "tag")
+    assert known["end_a"] and {s["phase"] for s in known["end_a"]} >= {"check", "tighten"}
+    assert [s["step"] for s in known["end_b"]] == [s["step"] for s in foreign["end_b"]]
+    assert api.get("/fit-steps", params={"tag": "00000000001"}).status_code == 404
+
+
+def test_preflight_says_whether_the_tag_scans(api: httpx.Client, number: str) -> None:
+    found = api.get(f"/assemblies/{number}/preflight").json()
+    assert found["ok"] and found["payload_bytes"] <= 40
+    coarse = api.get(f"/assemblies/{number}/preflight", params={"dpi": 72})
+    assert coarse.status_code == 422 or not coarse.json()["ok"]
+    assert api.get(f"/assemblies/{number}/preflight", params={"template": "none"}).status_code == 422
+    assert api.get("/assemblies/00000000001/preflight").status_code == 404
+
+
+def test_a_recipe_is_kept_without_lots_until_it_is_dropped(
+    api: httpx.Client, device: Callable[[Role], httpx.Client]
+) -> None:
+    builder = device(Role.BUILDER)
+    assert builder.put("/recipes/boom rod", json=EXAMPLE_SPEC).status_code == 200
+    kept = builder.get("/recipes/boom rod").json()
+    assert "lot" not in kept["spec"]["hose"] and kept["saved_by"] == "a builder"
+    assert builder.delete("/recipes/boom rod").status_code == 403
+    assert api.delete("/recipes/boom rod").json() == kept
+    assert builder.get("/recipes/boom rod").status_code == 404 == api.delete("/recipes/boom rod").status_code
+    assert api.get("/recipes").json() == []
+
+
+def test_a_measured_crimp_is_held_against_the_one_the_shop_keeps(
+    api: httpx.Client, number: str, device: Callable[[Role], httpx.Client]
+) -> None:
+    crimp = {"end": "a", "measured_mm": 31.5, "shell": "F-12"}
+    unknown = api.post(f"/assemblies/{number}/crimps", json={"crimps": [crimp]})
+    assert (unknown.status_code, unknown.json()["problems"][0]["field"]) == (422, "crimps.1.shell")
+    assert device(Role.BUILDER).put("/crimp-diameters", json=CRIMP).status_code == 403
+    assert api.put("/crimp-diameters", json={**CRIMP, "hose_standard": "none"}).status_code == 422
+    api.put("/crimp-diameters", json={**CRIMP, "hose_standard": "sae 100r2"})
+    assert api.get("/crimp-diameters").json() == [{**CRIMP, "by": "a manager"}]
+    out = api.post(f"/assemblies/{number}/crimps", json={"crimps": [crimp]}).json()["data"]["crimps"][0]
+    assert (out["holds"], out["low_mm"], out["high_mm"]) == (False, 30.8, 31.2)
+    assert api.post("/prints", json={"numbers": [number]}).status_code == 422
+    api.post(f"/assemblies/{number}/crimps", json={"crimps": [{**crimp, "measured_mm": 31.2}]})
+    assert api.post("/prints", json={"numbers": [number]}).status_code == 200
+
+
+def test_figures_count_by_day_and_name_the_oldest(api: httpx.Client, number: str) -> None:
+    api.post("/prints", json={"numbers": [number]})
+    found = api.get("/figures", params={"days": 7}).json()
+    assert len(found["by_day"]["printed"]) == 7 and found["by_day"]["printed"][-1]["count"] == 1
+    assert (found["totals"]["printed"], found["oldest"][0]["number"]) == (1, number)
+    assert found["caution"] and api.get("/figures", params={"days": 1}).status_code == 422
+
+
+def test_a_list_runs_dry_with_cells_and_registers_whole_once(
+    api: httpx.Client, store: Store, device: Callable[[Role], httpx.Client]
+) -> None:
+    bad = LIST + LIST.splitlines()[1].replace("1250", "3") + "\n"
+    dry = api.post("/lists/dry-run", files={"file": ("list.csv", bad)}).json()
+    assert [(p["cell"], p["field"]) for p in dry["problems"]] == [("I3", "length_mm")]
+    assert (dry["rows"], dry["pieces"], dry["columns"][-1]) == (1, 2, {"theirs": "qty", "ours": "quantity"})
+    refused = api.post("/lists/run", files={"file": ("list.csv", bad)})
+    assert (refused.status_code, refused.json()["problems"][0]["field"]) == (422, "I3 length_mm")
+    assert store.count() == 0
+    book = openpyxl.Workbook()
+    for row in LIST.splitlines():
+        book.active.append(row.split(","))
+    out = io.BytesIO()
+    book.save(out)
+    for _ in range(2):
+        made = api.post(
+            "/lists/run", files={"file": ("list.xlsx", out.getvalue())}, headers={"Idempotency-Key": "k"}
+        )
+        assert made.status_code == 201
+    assert store.count() == 2 == len(made.json()["numbers"])
+    wrong = api.post("/lists/dry-run", files={"file": ("list.csv", LIST)}, data={"match": ["colour"]})
+    assert {p["field"] for p in wrong.json()["problems"]} == {"match"}
+    assert device(Role.BUILDER).post("/lists/run", files={"file": ("l.csv", LIST)}).status_code == 403
