@@ -23,9 +23,9 @@ def add_to(router: APIRouter) -> None:
     """Gives each route of the router its example, where there is one."""
     for route in router.routes:
         if isinstance(route, APIRoute) and route.include_in_schema:
-            [method] = route.methods or ()
-            if example := EXAMPLES.get(f"{method} {route.path}"):
-                route.openapi_extra = _described(example, str(route.status_code or 200))
+            for method in route.methods or ():
+                if example := EXAMPLES.get(f"{method} {route.path}"):
+                    route.openapi_extra = _described(example, str(route.status_code or 200))
 
 
 def _described(example: dict[str, Any], status: str) -> dict[str, Any]:
