@@ -23,6 +23,7 @@ from tagger.printing.plane import Points, mapped, projective
 
 CLOSEST_MM = 150.0  # a phone held close; common practice, no source
 SIDES_AWAY = 6.0  # and no closer than this many sides, so that the symbol fills a sixth of the view
+_NEXT_VERSION = 2.5  # modules too many; chosen from simulated version 5 symbols on three hoses
 _MISREAD = 0.5  # a module sampled beyond its edge shows its neighbour, which differs half of the time
 
 
@@ -69,7 +70,7 @@ def thinnest_hose_mm(version: int, level: str, side_mm: float) -> float:
 
 
 def _reads(version: int, level: str, side: float, radius: float) -> bool:
-    if version < 7 and _version_error(version, side, radius) >= 2.5:
+    if version < 7 and _version_error(version, side, radius) >= _NEXT_VERSION:
         return False
     off = _off_by(version, side, radius, distance_mm(side)) > _MISREAD
     codewords = codeword_of_module(version)
