@@ -1,6 +1,6 @@
 #!/bin/sh
-# What the tests need besides Python: a browser, a PostgreSQL server, the zbar library and an
-# IPP printer. Installs what is missing where it may, otherwise says precisely what to install.
+# What the tests need besides Python: a browser, a PostgreSQL server and the zbar library.
+# Installs what is missing where it may, otherwise says precisely what to install.
 set -u
 
 found() { # found NAME...: is any of these commands there?
@@ -23,7 +23,6 @@ debian="" brew=""
 found chromium chromium-browser || { debian="$debian chromium"; brew="$brew chromium"; }
 postgres_there || { debian="$debian postgresql"; brew="$brew postgresql"; }
 zbar_there || { debian="$debian libzbar0"; brew="$brew zbar"; }
-found ippeveprinter || [ -x /usr/sbin/ippeveprinter ] || debian="$debian cups-ipp-utils"
 
 [ -n "$debian" ] || exit 0
 
@@ -43,6 +42,6 @@ if found brew && [ -n "$brew" ]; then
     echo "Installing for the tests:$brew"
     brew install --quiet $brew && exit 0
 fi
-echo "The tests need a Chromium browser, a PostgreSQL server, the zbar library and CUPS's ippeveprinter."
+echo "The tests need a Chromium browser, a PostgreSQL server and the zbar library."
 echo "Missing here, by their Debian names:$debian"
 exit 1

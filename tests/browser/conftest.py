@@ -44,7 +44,9 @@ class Live:
 @pytest.fixture(scope="session")
 def browser() -> Iterator[Browser]:
     if not CHROMIUM:
-        pytest.skip("Chromium is not installed")
+        pytest.fail(
+            "Chromium is not installed: run `make test`, which installs it, or `apt-get install chromium`"
+        )
     with sync_playwright() as playwright:
         found = playwright.chromium.launch(executable_path=CHROMIUM, args=["--no-sandbox"])
         yield found
