@@ -52,6 +52,8 @@ async function activate() {
   for (const name of await caches.keys()) {
     if (name.startsWith("scan-") && name !== KEPT && name !== CHOICE) await caches.delete(name);
   }
+  // A page may have asked the worker before this one for its language while this one was installing.
+  await keepLanguage((await chosenLanguage()) || "en").catch(() => {});
   await self.clients.claim();
 }
 

@@ -3,7 +3,7 @@
 ``live``: the application on a free port with its own SQLite file, ``live.url`` and ``live.store``.
 ``browser``: one headless Chromium for the session. ``open_page``: a function giving a page in a
 fresh context, a phone of 390 x 844 by default; anything the page does wrong (an exception, a
-refused policy) fails the test.
+refused policy) fails the test. ``until``: waits for a script in a page to answer true.
 """
 
 from __future__ import annotations
@@ -39,6 +39,17 @@ class Live:
     url: str
     store: Store
     settings: Settings
+
+
+def until(page: Page, script: str, patience_s: float = 30) -> None:
+    """Waits for ``script``, an async function in the page, to answer true.
+
+    Playwright's ``wait_for_function`` does not: to it the promise itself is true enough.
+    """
+    deadline = time.monotonic() + patience_s
+    while not page.evaluate(script):
+        assert time.monotonic() < deadline, f"never true: {script}"
+        time.sleep(0.05)
 
 
 @pytest.fixture(scope="session")

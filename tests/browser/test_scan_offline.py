@@ -14,7 +14,7 @@ from tagger.code import payload
 from tagger.spec import AssemblySpec
 from tagger.store import Store
 from tagger.trade import assess
-from tests.browser.conftest import Live
+from tests.browser.conftest import Live, until
 from tests.browser.test_scan_tag import TWO_ELBOWS, path, registered
 
 OpenPage = Callable[..., Page]
@@ -51,7 +51,7 @@ def phone(live: Live, open_page: OpenPage) -> Page:
     """A phone that has opened one tag page, with a signal."""
     page = open_page()
     page.goto(live.url + path(registered(live)))
-    page.wait_for_function(KEPT)
+    until(page, KEPT)
     return page
 
 
@@ -92,14 +92,7 @@ def test_a_damaged_or_bare_link_is_refused_with_words_without_a_network(live: Li
 
 def test_the_language_last_seen_is_the_one_without_a_network(live: Live, phone: Page) -> None:
     phone.goto(live.url + path(registered(live)) + "?lang=de")
-    phone.wait_for_function(
-        "async () => { for (const n of await caches.keys()) for (const r of await (await caches.open(n)).keys())"
-        " if (r.url.endsWith('/scan/shell?lang=de')) return true; return false; }"
-    )
-    phone.wait_for_function(  # the choice is noted apart from the words, and later
-        "async () => { const noted = await caches.match('/lang', {cacheName: 'scan-choice'});"
-        " return !!noted && (await noted.text()) === 'de'; }"
-    )
+    until(phone, "async () => !!(await caches.match('/scan/shell?lang=de'))")
     without_network(phone, live)
     phone.goto(live.url + unseen())
     expect(phone.locator(".plate")).to_contain_text("Betriebsdruck")

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 import pytest
 from playwright.sync_api import Page
 
-from tests.browser.conftest import Live
+from tests.browser.conftest import Live, until
 from tests.browser.test_scan_offline import KEPT
 from tests.browser.test_scan_tag import path, registered
 
@@ -89,7 +89,7 @@ def test_the_first_view_with_all_it_keeps_for_later(
     page.goto(wire.url + path(registered(live)))
     page.wait_for_load_state("networkidle")
     shown = wire.received
-    page.wait_for_function(KEPT)
+    until(page, KEPT)
     page.wait_for_timeout(500)
     record_property("first view, bytes", shown)
     record_property("with the reader for no signal, bytes", wire.received)
