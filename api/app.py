@@ -19,6 +19,7 @@ from api.settings import Settings
 from tagger.code import number as tag_number
 from tagger.store import Role, Store
 from tagger.trade.tables import Tables
+from tagger.words import Words
 
 DEMO_NAME, DEMO_PASSWORD = "demo", "demonstration"
 TEMPLATES = Path(__file__).parent / "templates"
@@ -85,4 +86,5 @@ def templates(settings: Settings) -> Jinja2Templates:
     )  # fmt: skip
     environment.globals.update(asset=assets.url, settings=settings)
     environment.filters["number"] = tag_number.format
+    environment.filters["named"] = Words(settings.language).named  # the bench speaks the shop's language
     return Jinja2Templates(env=environment)

@@ -6,6 +6,7 @@ The English text is the message id of the gettext catalogues under ``locales/``.
 from __future__ import annotations
 
 import gettext
+import re
 from fractions import Fraction
 from functools import cache
 from importlib import resources
@@ -100,6 +101,8 @@ COVERS = {
     Cover.ARMOUR: N_("armour"),
     Cover.BEND_RESTRICTOR: N_("bend restrictor"),
 }
+_NAMED = {str(c): name for c, name in CONNECTIONS.items()} | {str(f): FORMS[f] for f in Form if "_" in f}
+_KEYS = re.compile(rf"\b({'|'.join(sorted(_NAMED, key=len, reverse=True))})\b")
 NOT_KNOWN = N_("not known: use the fitting maker's figure")
 # Taper threads are turned past finger-tight by turns, never by flats: common practice, no source.
 _BY_TURNS = frozenset({Connection.NPT, Connection.NPTF, Connection.BSPT})
@@ -123,6 +126,14 @@ class Words:
 
     def connection(self, connection: Connection) -> str:
         return self.t(CONNECTIONS[connection])
+
+    def named(self, sentence: str) -> str:
+        """A sentence with the spec's own words for families and forms put as the trade says them.
+
+        >>> Words("en").named("sae_37_flare -12 has no flange_head")
+        '37° flare (JIC) -12 has no flange head'
+        """
+        return _KEYS.sub(lambda found: self.t(_NAMED[found[0]]), sentence)
 
     def form(self, form: Form) -> str:
         return self.t(FORMS[form])

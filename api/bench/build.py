@@ -127,10 +127,14 @@ def build_preview(request: Request, me: Builder, form: OwnForm) -> Response:
         {
             "html": html,
             "settled": {k: v for k, v in shown.fields.items() if k not in ("key", "covers", "end_b.same")},
-            "problems": [p.as_dict() for p in shown.problems],
+            "problems": [_named(p, words_of(request)) for p in shown.problems],
             "clocking": bool(shown.fields["end_a.shape"] != "straight" != shown.fields["end_b.shape"]),
         }
     )
+
+
+def _named(problem: Problem, names: words.Words) -> dict[str, Any]:
+    return problem.as_dict() | {"why": names.named(problem.why), "mend": names.named(problem.mend)}
 
 
 @router.get("/build/dial.svg")

@@ -58,12 +58,16 @@ class Translator:
 
         Its pattern ("has {0} characters, a tag number has {1}") is what the catalogue holds; the
         figures in it are put into the translated pattern. English, or an unknown sentence, stays.
+        Families and forms stand in it by their names.
         """
+        return Words(self.lang).named(self._said(text))
+
+    def _said(self, text: str) -> str:
         if self.lang == "en" or text in self._messages:
             return self._messages.get(text, text)
         for pattern, message in _patterns(self.lang):
             if found := pattern.fullmatch(text):
-                return message.format(*(self.said(part) for part in found.groups()))
+                return message.format(*(self._said(part) for part in found.groups()))
         return text
 
 

@@ -6,7 +6,6 @@ What has been picked so far stands in the address, so that going back works and 
 from __future__ import annotations
 
 import json
-import re
 from collections import defaultdict
 from dataclasses import dataclass
 from typing import Any
@@ -165,19 +164,9 @@ def _shown(candidate: Candidate, which: str, state: dict[str, str], reader: Read
         "thread": candidate.thread,
         "percent": f"{candidate.likelihood * 100:.0f} %" if candidate.likelihood >= 0.01 else "< 1 %",
         "contradicts": [FEATURES.get(name, name) for name in candidate.contradicts],
-        "look_alikes": [_named(text, reader) for text in candidate.look_alikes],
+        "look_alikes": [reader.t.said(text) for text in candidate.look_alikes],
         "pick": None if candidate.contradicts else _address(state | {which: str(picked)}),
     }
-
-
-def _named(text: str, reader: Reader) -> str:
-    """A sentence of the tables in the reader's language, its families by their names."""
-    said = reader.t.said(text)
-    return re.sub(
-        "|".join(sorted(Connection, key=len, reverse=True)),
-        lambda m: reader.words.connection(Connection(m[0])),
-        said,
-    )
 
 
 def _address(state: dict[str, str]) -> str:

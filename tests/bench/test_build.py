@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import io
+import json
+import re
 
 import pypdfium2
 import zxingcpp
@@ -10,7 +12,7 @@ from PIL import Image
 
 from api.settings import ClockingSense, Settings
 from tagger.code import link, payload
-from tagger.spec import AssemblySpec, LengthBasis
+from tagger.spec import AssemblySpec, Connection, Form, LengthBasis
 from tagger.store import Filter, Kind, OrderState, Store
 from tests.bench.served import HOSE, Bench, serving
 
@@ -46,6 +48,19 @@ def test_problems_are_told_at_the_field_that_was_filled_in(bench: Bench) -> None
     problems = _preview(bench, **{"end_a.size": "7"})["problems"]
     assert isinstance(problems, list)
     assert "end_a.size" in {p["field"] for p in problems}
+
+
+def test_the_bench_speaks_of_parts_by_their_names_not_their_keys(bench: Bench) -> None:
+    keys = re.compile(rf"\b({'|'.join([*Connection, *(f for f in Form if '_' in f)])})\b")
+    measured = {"form": "male", "thread_od": "27", "tpi": "12", "seat": "37"}
+    identified = bench.get("/bench/identify", params=measured).text
+    assert "only 37° flare (JIC) -12 fits" in identified
+    found = _preview(bench, **{"end_a.size": "7", "end_b.connection": "sae_45_flare"})
+    whole = _preview(bench, **{"end_b.connection": "npt", "end_b.form": "male"})
+    assert "37° flare (JIC)" in json.dumps(found["problems"], ensure_ascii=False)
+    for shown in (identified, str(whole["html"]), str(found["html"])):
+        assert not keys.search(re.sub(r"<[^>]*>", " ", shown))
+    assert not keys.search(" ".join(f"{p['why']} {p['mend']}" for p in found["problems"]))  # type: ignore[attr-defined]
 
 
 def test_two_elbows_ask_for_clocking(bench: Bench) -> None:
