@@ -79,6 +79,7 @@ def load_week(store: Store, calendar: Calendar) -> Week:
     run = _service_run(store)
     calendar.go_to(MONDAY + timedelta(days=3), 7)
     boom = built["boom_rod_side"][0]
+    _scanned(store, [boom, boom, built["steering_two_elbows"][0], *run[:3]])
     order = store.request_order(
         number=boom.number,
         quantity=2,
@@ -118,6 +119,13 @@ def _service_run(store: Store) -> list[Assembly]:
         for one in lists.read_list(WEEK / "service_run.csv")
     ]  # fmt: skip
     return _once(store, "demonstration run", lambda key: store.register_many(rows, by="bench", key=key))
+
+
+def _scanned(store: Store, assemblies: list[Assembly]) -> None:
+    """Phones at the machines, in the order given."""
+    if not store.last([one.number for one in assemblies], Kind.SCANNED):
+        for one in assemblies:
+            store.record(one.number, Kind.SCANNED)
 
 
 def _once(store: Store, key: str, register: Callable[[str], list[Assembly]]) -> list[Assembly]:

@@ -13,6 +13,7 @@ import tempfile
 import time
 from collections.abc import Callable
 from datetime import date
+from typing import Any
 
 import httpx
 
@@ -27,6 +28,12 @@ ELBOWS = {
     **HOSE, "end_a.shape": "elbow_90", "end_a.drop_mm": "56", "clocking_deg": "90", "max_temperature_c": "100",
     "covers": "abrasion_sleeve",
 }  # fmt: skip
+END = {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel"}
+SPEC: dict[str, Any] = {
+    "hose": {"standard": "SAE 100R2", "dash": 12},
+    "end_a": END,
+    "end_b": {**END, "shape": "elbow_90", "drop_mm": 56},
+}
 QUESTIONS = {
     "find, no condition": "",
     "find by customer": "customer=Customer 7",
@@ -38,16 +45,15 @@ QUESTIONS = {
 
 def fill(store: Store, count: int) -> None:
     """Registers ``count`` assemblies, as fifty runs would."""
-    end = {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel"}
     each = max(1, count // 5000)
     for reel in range(50):
         rows = []
         for place in range(100):
             spec = AssemblySpec.read(
                 {
-                    "hose": {"standard": "SAE 100R2", "dash": 12, "lot": f"H-{reel}"},
-                    "end_a": {**end, "lot": f"F-{place}"},
-                    "end_b": {**end, "shape": "elbow_90", "drop_mm": 56},
+                    "hose": {**SPEC["hose"], "lot": f"H-{reel}"},
+                    "end_a": {**END, "lot": f"F-{place}"},
+                    "end_b": SPEC["end_b"],
                     "length_mm": 500 + 10 * reel + place,
                 }
             )
@@ -74,13 +80,17 @@ def measure(count: int, times: int) -> dict[str, list[float]]:
         store.add_person("manager", hash_password(PASSWORD), Role.MANAGER)
         if count:
             fill(store, count)
+        spec = AssemblySpec.read({**SPEC, "length_mm": 640})
+        old = store.register(spec, assess(spec))[0].number
         with serving(Settings(), store) as served, Bench(served.url, store, "manager") as bench:
 
-            def preview(turn: int) -> httpx.Response:
-                return bench.submit("/bench/build/preview", {**ELBOWS, "length_mm": str(500 + turn)})
+            def preview(turn: int, **more: str) -> httpx.Response:
+                fields = {**ELBOWS, "length_mm": str(500 + turn), **more}
+                return bench.submit("/bench/build/preview", fields)
 
             timed(preview, 20)  # the first answers load tables and fonts
             found = {"live preview": timed(preview, times)}
+            found["preview, replacing a tag"] = timed(lambda turn: preview(turn, replaces=old), times)
             for name, question in QUESTIONS.items():
                 found[name] = timed(lambda _, q=question: bench.get(f"/bench/find?{q}"), 20)  # type: ignore[misc]
         return found
