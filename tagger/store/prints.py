@@ -18,6 +18,7 @@ from datetime import timedelta
 from typing import Any
 
 from sqlalchemy import ColumnElement, func, select
+from sqlalchemy.exc import IntegrityError
 from sqlalchemy.orm import Session
 
 from tagger.errors import Problem, StoreError
@@ -57,6 +58,21 @@ class Prints(Part):
         Raises StoreError for a printer not in use, and for a key used for something else.
         """
         known = [compact(number) for number in numbers]
+        asked = (printer, known, template, reason, key, by)
+        try:
+            return self._ask(*asked)
+        except IntegrityError:  # another process took the key meanwhile: it has written this very job
+            return self._ask(*asked)
+
+    def _ask(
+        self,
+        printer: int | str,
+        known: list[str],
+        template: str,
+        reason: str,
+        key: str | None,
+        by: str | None,
+    ) -> PrintJob:
         mark = fingerprint([printer, known, template])
         with self.writing() as session:
             if key is not None and (row := session.scalar(select(PrintJobRow).where(PrintJobRow.key == key))):

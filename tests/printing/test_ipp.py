@@ -152,6 +152,19 @@ def test_a_printer_that_is_off_is_told_with_its_mend() -> None:
     assert not isinstance(refused.value, ipp.Unsure), "nothing has left this machine"
 
 
+def test_a_printer_by_tls_is_asked_only_when_its_certificate_is_trusted(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    keys = tmp_path / "keys"
+    keys.mkdir()
+    with serving(tmp_path / "spool", PDF, "-K", str(keys)) as printer:
+        uri = printer.uri.replace("ipp://", "ipps://")
+        with pytest.raises(ipp.PrinterError, match="shows a certificate that is not trusted here"):
+            ipp.printer(uri)
+        monkeypatch.setenv("SSL_CERT_FILE", str(keys / "localhost.crt"))
+        assert ipp.printer(uri).model
+
+
 def test_a_printer_that_never_answers_is_not_waited_for_long() -> None:
     with socket.create_server(("127.0.0.1", 0)) as silent:
         uri = f"ipp://127.0.0.1:{silent.getsockname()[1]}/ipp/print"

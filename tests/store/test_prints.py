@@ -159,6 +159,9 @@ def test_the_same_key_asks_once(store: Store, printer: int, numbers: list[str]) 
     with pytest.raises(StoreError, match="used before"):
         store.ask_print(printer, numbers[:1], "hang_tag", key="k")
     assert len(store.print_jobs()) == 1
+    with ThreadPoolExecutor(8) as pool:
+        same = list(pool.map(lambda _: store.ask_print(printer, numbers, "hang_tag", key="two"), range(8)))
+    assert len({job.id for job in same}) == 1
 
 
 def test_a_printers_name_is_its_own_and_comes_back_with_it(
