@@ -101,11 +101,15 @@ def _parser() -> argparse.ArgumentParser:
 
     one = command("print", commands.print_tags, "The tags of registered assemblies.")
     one.add_argument("numbers", nargs="+", metavar="NUMBER")
-    _add_printing(one)
+    where = one.add_mutually_exclusive_group(required=True)
+    _add_out(where)
+    where.add_argument("--printer", metavar="URI", help="a network printer: ipp://HOST/ipp/print, or ipps://")
+    _add_printing(one, dpi=None)
 
     one = command("run", commands.run, "Registers and prints a whole list, all or nothing.")
     one.add_argument("list", type=Path, metavar="LIST", help="a .csv or .xlsx file, one row a spec")
     _add_built_on(one)
+    _add_out(one, required=True)
     _add_printing(one)
 
     one = command("read", commands.read, "What a tag says, without any database.")
@@ -141,15 +145,20 @@ def _add_built_on(one: argparse.ArgumentParser) -> None:
     )
 
 
-def _add_printing(one: argparse.ArgumentParser) -> None:
+def _add_out(one: argparse._ActionsContainer, *, required: bool = False) -> None:
+    one.add_argument("--out", type=Path, required=required, metavar="FILE", help="a .pdf or a .png file")
+
+
+def _add_printing(one: argparse.ArgumentParser, dpi: int | None = 203) -> None:
+    """``dpi``: what holds where none is given; None leaves that to the command."""
     one.add_argument(
         "--template",
         default="hang_tag",
         metavar="NAME",
         help="a template's name, or its .toml file (hang_tag)",
     )
-    one.add_argument("--out", type=Path, required=True, metavar="FILE", help="a .pdf or a .png file")
-    one.add_argument("--dpi", type=int, default=203, help="the printer's dots per inch (203)")
+    own = "203" if dpi else "203, or a network printer's own"
+    one.add_argument("--dpi", type=int, default=dpi, help=f"the printer's dots per inch ({own})")
     one.add_argument(
         "--start", type=int, default=1, metavar="N", help="first free label of a part-used sheet (1)"
     )

@@ -7,7 +7,7 @@ import hashlib
 import json
 import os
 import sys
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -111,16 +111,24 @@ def register(a: argparse.Namespace) -> Answer:
 
 def print_tags(a: argparse.Namespace) -> Answer:
     template = _template(a.template, a.languages)
+    a.dpi = a.dpi or (_dpi_of(a.printer) if a.printer else 203)
     with _store() as store:
         assemblies = store.assemblies(a.numbers)
-        store.refuse_blocked([assembly.number for assembly in assemblies])
+        numbers = [assembly.number for assembly in assemblies]
+        store.refuse_blocked(numbers)
         tags = _tags(assemblies)
         _refuse_what_would_not_scan(tags, template, a)
-        files = _write(tags, template, a)
-        store.record_many(
-            [assembly.number for assembly in assemblies], "printed", {"template": template.name}
-        )
-    return {"files": files, "tags": len(tags)}, "\n".join(files)
+
+        def printed(**data: str) -> None:
+            store.record_many(numbers, "printed", {"template": template.name, **data})
+
+        if a.printer:
+            answer, text = _send(tags, template, a, printed)
+        else:
+            files = _write(tags, template, a)
+            answer, text = {"files": files}, "\n".join(files)
+            printed()
+    return {**answer, "tags": len(tags)}, text
 
 
 def run(a: argparse.Namespace) -> Answer:
@@ -409,6 +417,36 @@ def _preflight_text(found: Preflight) -> str:
     ]
     lines += [f"{finding.severity}: {finding.text} {finding.mend}".rstrip() for finding in found.findings]
     return "\n".join(lines)
+
+
+def _dpi_of(uri: str) -> int:
+    """The printer's own dots an inch, 203 where it has them or does not say."""
+    from tagger.printing import ipp, network
+
+    return network.dpi_of(ipp.printer(uri))
+
+
+def _send(
+    tags: Sequence[Tag], template: Template, a: argparse.Namespace, printed: Callable[..., None]
+) -> Answer:
+    """Hands the tags to a network printer, and waits a while for the end of the job.
+
+    They are logged as printed once the printer took them, or may have; a job that is given up, or
+    of which nobody can tell, is an error all the same.
+    """
+    from tagger.printing import ipp, network
+
+    try:
+        taken = network.send(a.printer, tags, template, dpi=a.dpi, start=a.start)
+    except ipp.Unsure:
+        printed(printer=a.printer, note="it may have been printed; nobody knows")
+        raise
+    printed(printer=a.printer)
+    job = ipp.wait(a.printer, taken)
+    state = job.state.name.lower()
+    answer = {"printer": a.printer, "job": job.id, "state": state, "reasons": list(job.reasons)}
+    told = f" ({job.words})" if job.words and job.state is not ipp.JobState.COMPLETED else ""
+    return answer, f"{a.printer}: job {job.id}, {state}{told}"
 
 
 def _write(

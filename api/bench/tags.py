@@ -65,6 +65,12 @@ def template_of(name: str, settings: Settings) -> template.Template:
     return found.in_languages([settings.language]) if settings.language not in found.languages else found
 
 
+def template_titles(settings: Settings) -> list[tuple[str, str]]:
+    """The label templates there are: name and title."""
+    folders = settings.label_template_dirs
+    return [(name, template.load(name, folders).title) for name in template.names(folders)]
+
+
 def pdf_of(tags: Sequence[Tag], wanted: template.Template, dpi: int) -> bytes:
     out = io.BytesIO()
     pdf.write(tags, wanted, out, dpi=dpi)
