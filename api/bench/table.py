@@ -5,12 +5,14 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Iterable, Iterator, Sequence
+from functools import cache, lru_cache
 from typing import Any
 
 from openpyxl import Workbook
 
 from tagger import lists
 from tagger.code import number as tag_number
+from tagger.spec import AssemblySpec
 from tagger.store import Assembly
 
 _OWN = ("number", "registered_at", "built_on", "working_pressure_bar", "replaces", "replaced_by", "order_reference",
@@ -18,13 +20,14 @@ _OWN = ("number", "registered_at", "built_on", "working_pressure_bar", "replaces
 SHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 
 
-def heading() -> list[str]:
-    return [*_OWN, *(name for name in lists.columns() if name not in ("quantity", *_OWN))]
+@cache
+def heading() -> tuple[str, ...]:
+    return (*_OWN, *(name for name in lists.columns() if name not in ("quantity", *_OWN)))
 
 
 def row(item: Assembly) -> list[Any]:
     """One assembly's cells, in the order of the heading."""
-    cells: dict[str, Any] = {
+    own = {
         "number": tag_number.format(item.number),
         "registered_at": item.created_at.isoformat(timespec="seconds"),
         "built_on": item.built_on.isoformat() if item.built_on else None,
@@ -34,10 +37,15 @@ def row(item: Assembly) -> list[Any]:
         "order_reference": item.order_reference,
         "withdrawn": "; ".join(w.reason for w in item.withdrawals) or None,
         "digits": item.digits,
-        "customer": item.customer, "machine": item.machine, "position": item.position,
-        **_flat(item.spec.as_dict()),
-    }  # fmt: skip
-    return [cells.get(name) for name in heading()]
+    }
+    return [*own.values(), *_of_spec(item.spec), item.customer, item.machine, item.position]
+
+
+@lru_cache(maxsize=20_000)
+def _of_spec(spec: AssemblySpec) -> tuple[Any, ...]:
+    """The spec's cells; a run shares one spec, so most rows find theirs made."""
+    cells = _flat(spec.as_dict())
+    return tuple(cells.get(name) for name in heading()[len(_OWN) : -len(lists.RECORD_COLUMNS)])
 
 
 def _flat(data: dict[str, Any], prefix: str = "") -> dict[str, Any]:
