@@ -8,7 +8,7 @@ from typing import Any
 
 from fastapi import APIRouter, Request
 from starlette.datastructures import QueryParams
-from starlette.responses import Response, StreamingResponse
+from starlette.responses import Response
 
 from api.bench import table
 from api.bench.page import go, refused, render, store_of, tables_of, words_of
@@ -82,18 +82,10 @@ def find_file(request: Request, me: Builder, form: str) -> Response:
         wanted = filter_of(request.query_params)
     except TaggerError as error:
         return refused(request, 422, "Cannot be looked for", str(error))
+    if form not in table.FORMS:
+        return refused(request, 404, "Not found", "Lists come as .csv or .xlsx.")
     rows = (table.row(item) for item in store_of(request).every(wanted))
-    headers = {
-        "Content-Disposition": f'attachment; filename="assemblies.{form}"',
-        "Cache-Control": "no-store",
-    }
-    if form == "csv":
-        return StreamingResponse(
-            table.csv_lines(table.heading(), rows), media_type="text/csv", headers=headers
-        )
-    if form == "xlsx":
-        return Response(table.xlsx(table.heading(), rows), media_type=table.SHEET, headers=headers)
-    return refused(request, 404, "Not found", "Lists come as .csv or .xlsx.")
+    return table.file(form, "assemblies", table.heading(), rows)
 
 
 @router.get("/machine")

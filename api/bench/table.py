@@ -9,6 +9,7 @@ from functools import cache, lru_cache
 from typing import Any
 
 from openpyxl import Workbook
+from starlette.responses import Response, StreamingResponse
 
 from tagger import lists
 from tagger.code import number as tag_number
@@ -17,6 +18,7 @@ from tagger.store import Assembly
 
 _OWN = ("number", "registered_at", "built_on", "working_pressure_bar", "replaces", "replaced_by", "order_reference",
         "withdrawn", "digits")  # fmt: skip
+FORMS = ("csv", "xlsx")
 SHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 
 
@@ -92,3 +94,11 @@ def xlsx(head: Sequence[str], rows: Iterable[Sequence[Any]]) -> bytes:
     out = io.BytesIO()
     book.save(out)
     return out.getvalue()
+
+
+def file(form: str, name: str, head: Sequence[str], rows: Iterable[Sequence[Any]]) -> Response:
+    """A list as a file to keep; ``form`` is one of FORMS."""
+    headers = {"Content-Disposition": f'attachment; filename="{name}.{form}"', "Cache-Control": "no-store"}
+    if form == "xlsx":
+        return Response(xlsx(head, rows), media_type=SHEET, headers=headers)
+    return StreamingResponse(csv_lines(head, rows), media_type="text/csv", headers=headers)

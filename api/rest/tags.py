@@ -9,7 +9,7 @@ from pydantic import Field
 
 from api.bench.tags import tags_of, template_of
 from api.rest.problem import RESPONSES, there
-from api.rest.shared import Answer, AsBuilder, Request_, TheStore
+from api.rest.shared import Answer, AsBuilder, Request_, TheStore, assembly_at
 from api.scan.find import MAX_BYTES, read_photo
 from api.scan.fit import turns_of
 from api.scan.tag import assessment_of
@@ -113,9 +113,6 @@ def preflight(
     hose_od_mm: Annotated[float | None, Query(gt=0, le=500)] = None,
 ) -> dict[str, object]:
     settings = request.app.state.settings
-    try:
-        [tag] = tags_of(store, [store.assembly(number)], settings)
-    except TaggerError as error:
-        raise there(error) from None
+    [tag] = tags_of(store, [assembly_at(store, number)], settings)
     wanted = template_of(template or settings.label_template, settings)
     return flight.preflight(tag, wanted, hose_od_mm, dpi or settings.printer_dpi).as_dict()

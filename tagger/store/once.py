@@ -40,16 +40,25 @@ class Once(Part):
             raise StoreError(Problem("key", key, "is too long or empty", f"Use 1 to {MAX_KEY} characters."))
         with self.writing() as session:
             row = {"key": key, "fingerprint": fingerprint, "answer": {}, "at": self.now()}
-            if _claimed(session.connection(), row):
-                answer = act()
-                session.get_one(AnswerRow, key).answer = answer
-                return answer
-            kept = session.get_one(AnswerRow, key)
-            if kept.fingerprint != fingerprint:
-                raise KeyUsed(
-                    Problem("key", key, "was used before, for another request", "Take a new key for a new request.")
-                )  # fmt: skip
-            return kept.answer
+            if not _claimed(session.connection(), row):
+                return _same(session.get_one(AnswerRow, key), fingerprint)
+            answer = act()
+            session.get_one(AnswerRow, key).answer = answer
+            return answer
+
+    def answered(self, key: str, fingerprint: str) -> dict[str, Any] | None:
+        """What was answered to this request before, or None. Raises KeyUsed."""
+        with self.reading() as session:
+            row = session.get(AnswerRow, key)
+            return None if row is None else _same(row, fingerprint)
+
+
+def _same(row: AnswerRow, fingerprint: str) -> dict[str, Any]:
+    if row.fingerprint != fingerprint:
+        raise KeyUsed(
+            Problem("key", None, "was used before, for another request", "Take a new key for a new request.")
+        )
+    return row.answer
 
 
 def _claimed(connection: Connection, row: dict[str, Any]) -> bool:

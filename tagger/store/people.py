@@ -131,12 +131,13 @@ class People(Part):
         """Changes what is given, and ends the person's sessions. The last manager stays one."""
         with self.writing() as session:
             row = _known(session, person)
+            managers = select(func.count()).where(PersonRow.role == str(Role.MANAGER), PersonRow.active)
+            before = session.scalar(managers)
             row.role = str(role) if role is not None else row.role
             row.active = active if active is not None else row.active
             row.password_hash = password_hash or row.password_hash
             session.flush()
-            managers = select(func.count()).where(PersonRow.role == str(Role.MANAGER), PersonRow.active)
-            if not session.scalar(managers):
+            if before and not session.scalar(managers):
                 raise StoreError(Problem("role", None, "would leave no manager", "Make another one first."))
             session.execute(delete(SessionRow).where(SessionRow.person_id == person))
             return _person(row)

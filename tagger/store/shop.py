@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime
 
 from sqlalchemy import delete, select
@@ -36,7 +36,7 @@ class CrimpValue:
     plus_mm: float
     source: str
     by: str | None = None
-    id: int | None = None  # given when it is kept
+    id: int | None = field(default=None, compare=False)  # given when it is kept
 
     def holds(self, measured_mm: float) -> bool:
         """Whether a measured diameter is within the band, its limits included."""

@@ -16,7 +16,6 @@ from tagger.store.base import Part, compact, in_chunks
 from tagger.store.models import AssemblyRow, EventRow, WithdrawalRow
 from tagger.store.values import Kind, Registration, Scope, Withdrawal
 
-
 _FEW = 100
 
 

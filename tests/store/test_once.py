@@ -64,7 +64,11 @@ def test_acts_within_an_act_see_each_other_and_are_one(store: Store) -> None:
         with pytest.raises(StoreError):
             store.record("00000000001", Kind.FITTED)  # taken back by itself
         order = store.request_order(number=made.number, contact={"phone": "1"})
-        return {"events": [e.id for e in store.history(made.number)], "last": event.id, "order": order.reference}
+        return {
+            "events": [e.id for e in store.history(made.number)],
+            "last": event.id,
+            "order": order.reference,
+        }
 
     done = store.once("k", "f", whole)
     assert len(done["events"]) == 3 and done["last"] in done["events"]
