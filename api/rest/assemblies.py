@@ -11,7 +11,7 @@ from starlette.responses import Response
 
 from api import registering
 from api.bench import table
-from api.bench.tags import pdf_of, tags_of, template_of
+from api.bench.tags import one_of, pdf_of, tags_of, template_of
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import (
@@ -28,7 +28,6 @@ from api.rest.shared import (
     spec_of,
 )
 from tagger.errors import Problem, StoreError, TaggerError
-from tagger.printing import raster
 from tagger.store import Filter, Kind, Registration
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
@@ -171,7 +170,8 @@ def one(request: Request, store: TheStore, token: AsBuilder, number: str) -> Ass
     return AssemblyOut.of(assembly_at(store, number), request)
 
 
-_FILES = answers_with("application/pdf", "image/png", words="The tag.")
+TAG_MEDIA = {"pdf": "application/pdf", "png": "image/png"}
+_FILES = answers_with(*TAG_MEDIA.values(), words="The tag.")
 
 
 @router.get("/assemblies/{number}/tag.{form}", tags=["tags"], summary="Its tag as it prints, not counted as a print",
@@ -185,11 +185,9 @@ def tag(
     template: str | None = None,
 ) -> Response:
     settings = request.app.state.settings
-    tags = tags_of(store, [assembly_at(store, number)], settings)
+    [known] = tags_of(store, [assembly_at(store, number)], settings)
     wanted = template_of(template or settings.label_template, settings)
-    if form == "png":
-        return Response(raster.png(tags[0], wanted, settings.printer_dpi), media_type="image/png")
-    return Response(pdf_of(tags, wanted, settings.printer_dpi), media_type="application/pdf")
+    return Response(one_of(known, wanted, settings.printer_dpi, form), media_type=TAG_MEDIA[form])
 
 
 @router.post("/prints", tags=["tags"], summary="Tags to print, as one PDF; counted and logged", responses=_FILES,

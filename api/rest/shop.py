@@ -89,7 +89,7 @@ def recipes(
     return [RecipeOut.of(item) for item in paged(request, response, found, limit, lambda r: r.name)]
 
 
-@router.get("/recipes/{name}", tags=["recipes"], summary="One recipe")
+@router.get("/recipes/{name:path}", tags=["recipes"], summary="One recipe")
 def recipe(store: TheStore, token: AsBuilder, name: str) -> RecipeOut:
     try:
         return RecipeOut.of(store.recipe(name))
@@ -97,12 +97,12 @@ def recipe(store: TheStore, token: AsBuilder, name: str) -> RecipeOut:
         raise there(error) from None
 
 
-@router.put("/recipes/{name}", tags=["recipes"], summary="Keep a spec, without its lots, under a name")
+@router.put("/recipes/{name:path}", tags=["recipes"], summary="Keep a spec, without its lots, under a name")
 def save_recipe(store: TheStore, token: AsBuilder, name: str, spec: SpecIn) -> RecipeOut:
     return RecipeOut.of(store.save_recipe(name, spec_of(spec), by=token.name))
 
 
-@router.delete("/recipes/{name}", tags=["recipes"], summary="Drop a recipe; answers with what it was")
+@router.delete("/recipes/{name:path}", tags=["recipes"], summary="Drop a recipe; answers with what it was")
 def drop_recipe(store: TheStore, token: AsManager, name: str) -> RecipeOut:
     dropped = recipe(store, token, name)
     store.drop_recipe(name)

@@ -60,6 +60,7 @@ def record(api: httpx.Client) -> dict[str, dict[str, Any]]:
     ask = Recorder(api)
     ask("POST /identify", {"form": "male", "thread_od": "1 1/16 in", "tpi": 12, "seat": "37"})
     ask("POST /check", EXAMPLE_SPEC)
+    ask("POST /check/tag.{form}", EXAMPLE_SPEC, form="png")
     body = {
         "spec": EXAMPLE_SPEC,
         "count": 1,

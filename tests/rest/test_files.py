@@ -108,6 +108,17 @@ def test_registering_for_an_order_moves_it_on(api: httpx.Client, number: str) ->
     assert (now["state"], now["built"]) == ("building", [built])
 
 
+def test_a_spec_shows_its_tag_before_it_is_registered(api: httpx.Client, store: Store) -> None:
+    picture = api.post("/check/tag.png", json=EXAMPLE_SPEC)
+    assert picture.headers["content-type"] == "image/png"
+    shown = api.post("/read/photo", files={"image": ("tag.png", picture.content)}).json()
+    assert shown["spec"]["length_mm"] == 1250 and store.count() == 0
+    assert api.post("/check/tag.pdf", json=EXAMPLE_SPEC).content.startswith(b"%PDF")
+    wrong = api.post("/check/tag.pdf", json={**EXAMPLE_SPEC, "length_mm": 3})
+    assert (wrong.status_code, wrong.json()["problems"][0]["field"]) == (422, "length_mm")
+    assert api.post("/check/tag.pdf", json=EXAMPLE_SPEC, params={"template": "none"}).status_code == 422
+
+
 def test_a_machine_shows_what_is_on_it_now_by_position(api: httpx.Client, number: str) -> None:
     arm, gone = _made(api, position="arm"), _made(api, position="tank")
     new = _made(api, replaces=number)

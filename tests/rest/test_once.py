@@ -34,7 +34,15 @@ TEST = {"pressure_bar": 345, "hold_s": 60, "medium": "water", "passed": False, "
 CONTACT = {"phone": "555 0100"}
 FILE = {"file": ("list.csv", LIST.encode(), "text/csv")}
 OTHER_FILE = {"file": ("list.csv", LIST.replace("1250", "1300").encode(), "text/csv")}
-WRITES_NOTHING = {"/identify", "/check", "/compare", "/read", "/read/photo", "/lists/dry-run"}
+WRITES_NOTHING = {
+    "/identify",
+    "/check",
+    "/check/tag.{form}",
+    "/compare",
+    "/read",
+    "/read/photo",
+    "/lists/dry-run",
+}
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])
