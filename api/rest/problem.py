@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import logging
+from collections.abc import Iterable
 from http import HTTPStatus
 from typing import Any
 
@@ -9,12 +11,15 @@ from fastapi import FastAPI, Request
 from fastapi.exception_handlers import http_exception_handler, request_validation_exception_handler
 from fastapi.exceptions import RequestValidationError
 from pydantic import BaseModel
+from sqlalchemy.exc import DataError, OperationalError
 from starlette.exceptions import HTTPException
-from starlette.responses import JSONResponse, Response
+from starlette.responses import JSONResponse, PlainTextResponse, Response
 
-from tagger.errors import NumberError, Problem, StoreError, TaggerError
+from tagger.errors import NumberError, Problem, TaggerError, problems_from
+from tagger.store import KeyUsed
 
 BASE = "/api/v1"
+_LOG = logging.getLogger("tagger.api")
 
 
 class FieldProblem(BaseModel):
@@ -48,8 +53,9 @@ class RoleTooLow(Exception):
     """The token's role does not reach."""
 
 
+PROBLEM_JSON = "application/problem+json"
 RESPONSES: dict[int | str, dict[str, Any]] = {
-    code: {"model": ProblemDetails, "description": words, "content": {"application/problem+json": {}}}
+    code: {"model": ProblemDetails, "description": words}
     for code, words in {
         401: "No token, or one that is not known here.",
         403: "The token's role may not do this.",
@@ -59,14 +65,18 @@ RESPONSES: dict[int | str, dict[str, Any]] = {
 }
 
 
-def answer(
-    status: int, detail: str, problems: list[Problem] | None = None, headers: dict[str, str] | None = None
-) -> JSONResponse:
-    body = ProblemDetails(
+def problem(status: int, detail: str, problems: Iterable[Problem] = ()) -> dict[str, Any]:
+    """The body of an error."""
+    return ProblemDetails(
         title=HTTPStatus(status).phrase, status=status, detail=detail,
-        problems=[FieldProblem.model_validate(problem.as_dict()) for problem in problems or []],
-    )  # fmt: skip
-    return JSONResponse(body.model_dump(), status, headers, "application/problem+json")
+        problems=[FieldProblem.model_validate(item.as_dict()) for item in problems],
+    ).model_dump()  # fmt: skip
+
+
+def answer(
+    status: int, detail: str, problems: Iterable[Problem] = (), headers: dict[str, str] | None = None
+) -> JSONResponse:
+    return JSONResponse(problem(status, detail, problems), status, headers, PROBLEM_JSON)
 
 
 def install(app: FastAPI) -> None:
@@ -76,14 +86,16 @@ def install(app: FastAPI) -> None:
     app.add_exception_handler(RoleTooLow, _role_too_low)
     app.add_exception_handler(RequestValidationError, _not_valid)
     app.add_exception_handler(HTTPException, _http)
+    app.add_exception_handler(DataError, _not_kept)
+    app.add_exception_handler(OperationalError, _database_away)
+    app.add_exception_handler(Exception, _failed)
 
 
 def _refused(request: Request, error: Exception) -> Response:
     if not isinstance(error, TaggerError):
         raise error
-    used = any("used before" in problem.why for problem in error.problems)
-    status = 404 if isinstance(error, NotThere) else 409 if used and isinstance(error, StoreError) else 422
-    return answer(status, str(error), list(error.problems))
+    status = 404 if isinstance(error, NotThere) else 409 if isinstance(error, KeyUsed) else 422
+    return answer(status, str(error), error.problems)
 
 
 def _no_token(request: Request, error: Exception) -> Response:
@@ -101,11 +113,36 @@ async def _not_valid(request: Request, error: Exception) -> Response:
         raise error
     if not request.url.path.startswith(BASE):
         return await request_validation_exception_handler(request, error)
-    problems = [
-        Problem(".".join(str(part) for part in item["loc"][1:]) or "body", None, str(item["msg"]))
-        for item in error.errors()
-    ]
+    items = [{**item, "loc": item["loc"][1:] or ("body",)} for item in error.errors()]
+    problems = [_without_password(item) for item in problems_from(items)]
     return answer(422, "The request cannot be read.", problems)
+
+
+def _not_kept(request: Request, error: Exception) -> Response:
+    return _other(
+        request, 422, "Something in the request cannot be kept in the database: a character or a figure."
+    )
+
+
+def _database_away(request: Request, error: Exception) -> Response:
+    _LOG.error("the database did not answer", exc_info=error)
+    return _other(
+        request, 503, "The database is busy or away. Send the request again, with its Idempotency-Key."
+    )
+
+
+def _failed(request: Request, error: Exception) -> Response:
+    return _other(request, 500, "Something is wrong on our side; it is written in the server's log.")
+
+
+def _other(request: Request, status: int, words: str) -> Response:
+    if request.url.path.startswith(BASE):
+        return answer(status, words)
+    return PlainTextResponse(words, status)
+
+
+def _without_password(item: Problem) -> Problem:
+    return Problem(item.field, None, item.why, item.mend) if item.field == "password" else item
 
 
 async def _http(request: Request, error: Exception) -> Response:
