@@ -31,6 +31,7 @@ speed: $(READY) $(SYSTEM) ## benchmarks, as ratios measured in one run (about te
 	$(BIN)/python -m tests.speed.bench_identify --each 1000
 	$(BIN)/python -m tests.speed.scan_slow_3g
 	$(BIN)/python -m tests.speed.live_preview
+	$(BIN)/python -m tests.speed.export
 
 survive: $(READY) $(SYSTEM) ## damage the printed symbols and count what still reads
 	$(BIN)/python -m tests.speed.survive

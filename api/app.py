@@ -13,7 +13,7 @@ from uvicorn.middleware.proxy_headers import ProxyHeadersMiddleware
 
 from api import answers, assets, bench, deliver, rest, scan, scans
 from api.identity import hash_password
-from api.limits import Limiter, LimitPublic
+from api.limits import LimitBody, Limiter, LimitPublic
 from api.security import SecurityHeaders
 from api.settings import Settings
 from tagger.code import number as tag_number
@@ -54,6 +54,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.state.templates = templates(settings)
     app.state.tries = Limiter(limit=10, window=600)
     app.add_middleware(LimitPublic, per_minute=settings.public_requests_per_minute)
+    app.add_middleware(LimitBody)
     app.add_middleware(SecurityHeaders, secure=settings.secure)
     if settings.trusted_proxies:
         app.add_middleware(ProxyHeadersMiddleware, trusted_hosts=list(settings.trusted_proxies))
@@ -62,6 +63,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.include_router(bench.router, prefix="/bench")
     app.include_router(rest.router, prefix="/api/v1")
     answers.install(app)
+    rest.describe(app)
     first_start(opened, settings)
     return app
 

@@ -118,12 +118,18 @@ async def same_site_form(request: Request) -> FormData:
     return await request.form(max_fields=20)
 
 
-def device(request: Request) -> Token | None:
-    """The device whose token came in the Authorization header."""
+def bearer(request: Request) -> str:
+    """The token in the Authorization header, or ""."""
     scheme, _, secret = request.headers.get("authorization", "").partition(" ")
-    if scheme.lower() != "bearer" or not secret:
-        return None
-    found: Token | None = request.app.state.store.token(secret.strip())
+    return secret.strip() if scheme.lower() == "bearer" else ""
+
+
+def device(request: Request) -> Token | None:
+    """The device whose token came in the Authorization header; asked once a request."""
+    if not hasattr(request.state, "device"):
+        secret = bearer(request)
+        request.state.device = request.app.state.store.token(secret) if secret else None
+    found: Token | None = request.state.device
     return found
 
 

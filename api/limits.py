@@ -1,4 +1,7 @@
-"""How often one address may ask. Kept in memory, per process: a guard, not an account."""
+"""How often one address may ask, and how much one request may send.
+
+Counts are kept in memory, per process: a guard, not an account.
+"""
 
 from __future__ import annotations
 
@@ -7,8 +10,11 @@ from collections import deque
 from collections.abc import Callable
 from threading import Lock
 
+from starlette.exceptions import HTTPException
 from starlette.responses import PlainTextResponse
-from starlette.types import ASGIApp, Receive, Scope, Send
+from starlette.types import ASGIApp, Message, Receive, Scope, Send
+
+MOST_BYTES = 20_000_000  # a photo or a list has its own limit below this
 
 
 class Limiter:
@@ -71,3 +77,26 @@ class LimitPublic:
             return
         words = "Too many pages asked for in a minute from this address. Wait a minute and try again.\n"
         await PlainTextResponse(words, 429, {"Retry-After": "60"})(scope, receive, send)
+
+
+class LimitBody:
+    """Stops reading a request that is larger than any page or program needs to send, with 413."""
+
+    def __init__(self, app: ASGIApp, *, most: int = MOST_BYTES) -> None:
+        self.app = app
+        self.most = most
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        read = 0
+
+        async def counted() -> Message:
+            nonlocal read
+            message = await receive()
+            read += len(message.get("body", b""))
+            if read > self.most:
+                raise HTTPException(
+                    413, f"The request is larger than {self.most // 1_000_000} MB. Send less."
+                )
+            return message
+
+        await self.app(scope, counted if scope["type"] == "http" else receive, send)

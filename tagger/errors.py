@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from typing import Any
 
 from pydantic import ValidationError
 
@@ -87,8 +88,13 @@ class StoreError(TaggerError):
 
 def problems_of(error: ValidationError) -> list[Problem]:
     """Turns a pydantic error into problems with dotted fields and plain words."""
+    return problems_from(error.errors(include_url=False))
+
+
+def problems_from(items: Iterable[Mapping[str, Any]]) -> list[Problem]:
+    """The same from the items of such an error."""
     found = []
-    for item in error.errors(include_url=False):
+    for item in items:
         field = ".".join(str(part) for part in item["loc"] if not _is_branch(part)) or "spec"
         kind, context = item["type"], item.get("ctx", {})
         value: object = item.get("input")

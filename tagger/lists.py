@@ -13,6 +13,7 @@ import io
 import zipfile
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 from typing import Any, get_args
 
@@ -38,6 +39,7 @@ class ListedSpec:
     position: str | None = None
 
 
+@cache
 def columns() -> tuple[str, ...]:
     """Every column a list may have, the spec's first."""
     return (*_dotted(AssemblySpec), "quantity", *RECORD_COLUMNS)

@@ -14,13 +14,14 @@ from api.bench import identify, starts
 from api.bench.page import go, render, settings_of, store_of, tables_of, words_of
 from api.bench.tags import preview, template_of
 from api.identity import Builder, OwnForm
+from api.registering import register
 from api.settings import ClockingSense
 from tagger import drawing, spec, units, words
 from tagger.code import payload
 from tagger.errors import Problem, TaggerError
 from tagger.printing import layout, template
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
-from tagger.store import OrderRequest, OrderState
+from tagger.store import OrderRequest, Registration
 from tagger.trade import assess
 from tagger.trade.assessment import Assessment
 from tagger.trade.likeforlike import Comparison, compare
@@ -153,16 +154,13 @@ def build(request: Request, me: Builder, form: OwnForm) -> Response:
         return _page(request, fields, shown.problems, status=422, chosen=chosen)
     if form.get("save_recipe"):
         return _save_recipe(request, fields, shown.spec, str(form.get("recipe_name", "")), me.person.name)
-    store = store_of(request)
     try:
         record = forms.record_of(fields, date.today())
-        made = store.register(
-            shown.spec, shown.assessment, count=record.count, built_on=record.built_on, by=me.person.name,
-            customer=record.customer, machine=record.machine, position=record.position,
-            replaces=record.replaces, order_reference=record.order_reference, key=record.key,
+        row = Registration(
+            shown.spec, shown.assessment, record.count, record.built_on, record.customer, record.machine,
+            record.position, record.replaces, record.order_reference,
         )  # fmt: skip
-        if record.order_reference and OrderState.BUILDING in store.order(record.order_reference).state.next:
-            store.set_order_state(record.order_reference, OrderState.BUILDING, by=me.person.name)
+        made = register(store_of(request), [row], by=me.person.name, key=record.key)
     except TaggerError as error:
         return _page(request, fields, error.problems, status=422, chosen=chosen)
     return go(f"/bench/run/{made[0].run}?template={chosen}")

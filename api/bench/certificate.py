@@ -11,10 +11,20 @@ from api.settings import Settings
 from tagger import units
 from tagger.code import link
 from tagger.code import number as tag_number
-from tagger.store import Assembly, Event
+from tagger.errors import Problem, StoreError
+from tagger.store import Assembly, Event, Kind, Store
 from tagger.words import Words
 
 _CODE, _WIDTHS = 26 * mm, (42, 128)
+
+
+def of_last_test(store: Store, number: str, settings: Settings) -> bytes:
+    """The certificate of a tag's last proof test. Raises StoreError where there is no record, or no test."""
+    known = store.assembly(number)
+    test = store.last([known.number], Kind.PROOF_TESTED).get(known.number)
+    if test is None:
+        raise StoreError(Problem("number", number, "has no proof test in its record", "Record one first."))
+    return certificate(known, test, store.last([known.number], Kind.CRIMPED).get(known.number), settings)
 
 
 def certificate(known: Assembly, test: Event, crimps: Event | None, settings: Settings) -> bytes:

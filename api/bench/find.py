@@ -8,14 +8,14 @@ from typing import Any
 
 from fastapi import APIRouter, Request
 from starlette.datastructures import QueryParams
-from starlette.responses import Response, StreamingResponse
+from starlette.responses import Response
 
 from api.bench import table
 from api.bench.page import go, refused, render, store_of, tables_of, words_of
 from api.identity import Builder, Counter, OwnForm
 from tagger import units
 from tagger.errors import Problem, StoreError, TaggerError
-from tagger.store import Assembly, Filter, Kind, Store
+from tagger.store import Filter
 from tagger.units import read_pressure_bar
 
 router = APIRouter()
@@ -82,37 +82,16 @@ def find_file(request: Request, me: Builder, form: str) -> Response:
         wanted = filter_of(request.query_params)
     except TaggerError as error:
         return refused(request, 422, "Cannot be looked for", str(error))
+    if form not in table.FORMS:
+        return refused(request, 404, "Not found", "Lists come as .csv or .xlsx.")
     rows = (table.row(item) for item in store_of(request).every(wanted))
-    headers = {
-        "Content-Disposition": f'attachment; filename="assemblies.{form}"',
-        "Cache-Control": "no-store",
-    }
-    if form == "csv":
-        return StreamingResponse(
-            table.csv_lines(table.heading(), rows), media_type="text/csv", headers=headers
-        )
-    if form == "xlsx":
-        return Response(table.xlsx(table.heading(), rows), media_type=table.SHEET, headers=headers)
-    return refused(request, 404, "Not found", "Lists come as .csv or .xlsx.")
-
-
-def on_machine(store: Store, customer: str, machine: str) -> list[Assembly]:
-    """What is on a machine now, by position: not what was replaced or taken off."""
-    found = [
-        item
-        for item in store.every(Filter(machine=machine, customer=customer or None))
-        if (item.machine or "").lower() == machine.lower()
-        and (item.customer or "").lower() == customer.lower()
-        and item.replaced_by is None
-    ]
-    gone = store.last([item.number for item in found], Kind.REMOVED)
-    return sorted((i for i in found if i.number not in gone), key=lambda i: (i.position or "", i.number))
+    return table.file(form, "assemblies", table.heading(), rows)
 
 
 @router.get("/machine")
 def machine_page(request: Request, me: Builder, machine: str = "", customer: str = "") -> Response:
     """All hoses of one machine, for a service visit."""
-    items = on_machine(store_of(request), customer, machine)
+    items = store_of(request).on_machine(customer, machine)
     return render(
         request, "machine.html", title=f"Machine {machine}", here="/bench/find", machine=machine, customer=customer,
         items=items, key=secrets.token_urlsafe(9), units=units,
@@ -122,18 +101,13 @@ def machine_page(request: Request, me: Builder, machine: str = "", customer: str
 @router.post("/machine/order")
 def order_all(request: Request, me: Counter, form: OwnForm) -> Response:
     """An order request for each hose that was ticked."""
-    store = store_of(request)
     contact = {name: str(form.get(name) or "") for name in ("name", "company", "phone", "email")}
-    key, numbers = str(form.get("key")), [str(number) for number in form.getlist("number")]
     try:
         needed = date.fromisoformat(str(form["needed_by"])) if form.get("needed_by") else None
-        if not numbers:
-            raise StoreError(Problem("hoses", None, "are not ticked", "Tick those to order."))
-        for number in store.assemblies(numbers):
-            store.request_order(
-                number=number.number, quantity=1, needed_by=needed, reference=str(form.get("reference") or ""),
-                contact=contact, key=f"{key} {number.number}",
-            )  # fmt: skip
+        store_of(request).request_orders(
+            [str(number) for number in form.getlist("number")], needed_by=needed,
+            reference=str(form.get("reference") or ""), contact=contact, key=str(form.get("key")),
+        )  # fmt: skip
     except (TaggerError, ValueError) as error:
         return refused(request, 422, "Not ordered", str(error))
     return go("/bench/orders?note=sent")

@@ -11,7 +11,7 @@ from starlette.datastructures import FormData, UploadFile
 from starlette.responses import Response, StreamingResponse
 
 from api.bench import matching, table
-from api.bench.page import go, render, settings_of, store_of, tables_of
+from api.bench.page import go, refused, render, settings_of, store_of, tables_of
 from api.epcis import document_lines
 from api.everything import archive
 from api.identity import Counter, Manager, OwnForm
@@ -38,18 +38,9 @@ def _page(request: Request, problems: Sequence[Problem] = ()) -> Response:
 @router.get("/lists/empty.{form}")
 def empty_list(request: Request, me: Counter, form: str) -> Response:
     """A list with our columns and one example row."""
-    example = {
-        "hose.standard": "SAE 100R2", "hose.dash": 12, "end_a.connection": "sae_37_flare", "end_a.dash": 12,
-        "end_a.form": "female_swivel", "end_b.connection": "sae_37_flare", "end_b.dash": 12,
-        "end_b.form": "female_swivel", "end_b.shape": "elbow_90", "end_b.drop_mm": 56, "length_mm": 1250,
-        "quantity": 1,
-    }  # fmt: skip
-    names = lists.columns()
-    rows = [[example.get(name) for name in names]]
-    headers = {"Content-Disposition": f'attachment; filename="list.{form}"'}
-    if form == "xlsx":
-        return Response(table.xlsx(names, rows), media_type=table.SHEET, headers=headers)
-    return StreamingResponse(table.csv_lines(names, rows), media_type="text/csv", headers=headers)
+    if form not in table.FORMS:
+        return refused(request, 404, "Not found", "Lists come as .csv or .xlsx.")
+    return table.file(form, "list", lists.columns(), [matching.example_row()])
 
 
 @router.post("/lists/read")
@@ -87,7 +78,7 @@ def dry_run(request: Request, me: Counter, form: OwnForm) -> Response:
         cells, match = _sent(form)
     except SpecError as error:
         return _page(request, error.problems)
-    dry = matching.dry_run(cells, match, tables_of(request), date.today())
+    dry = _dry(request, cells, match)
     return _matching(request, str(form.get("name")), cells, match, str(form.get("key")), dry)
 
 
@@ -99,7 +90,7 @@ def run_list(request: Request, me: Counter, form: OwnForm) -> Response:
     except SpecError as error:
         return _page(request, error.problems)
     key, name = str(form.get("key")), str(form.get("name"))
-    dry = matching.dry_run(cells, match, tables_of(request), date.today())
+    dry = _dry(request, cells, match)
     if dry.problems:
         return _matching(request, name, cells, match, key, dry)
     try:
@@ -107,6 +98,11 @@ def run_list(request: Request, me: Counter, form: OwnForm) -> Response:
     except TaggerError as error:
         return _page(request, error.problems)
     return go(f"/bench/run/{made[0].run}?template={settings_of(request).label_template}")
+
+
+def _dry(request: Request, cells: matching.Cells, match: list[str]) -> matching.Dry:
+    bands = settings_of(request).length_bands or None
+    return matching.dry_run(cells, match, tables_of(request), date.today(), bands=bands)
 
 
 def _sent(form: FormData) -> tuple[matching.Cells, list[str]]:

@@ -18,6 +18,7 @@ from tagger.errors import Problem, SpecError, TaggerError
 from tagger.store import Registration
 from tagger.trade import assess
 from tagger.trade.assessment import Assessment
+from tagger.trade.geometry import Bands
 from tagger.trade.tables import Tables
 
 Cells = list[list[object]]
@@ -88,8 +89,13 @@ def guess(heading: Sequence[object]) -> list[str]:
     return found
 
 
-def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date) -> Dry:
-    """Reads every row and asks the trade; writes nothing. Rows that are right are kept as well."""
+def dry_run(
+    table: Cells, match: Sequence[str], tables: Tables, today: dt.date, *, bands: Bands | None
+) -> Dry:
+    """Reads every row and asks the trade; writes nothing. Rows that are right are kept as well.
+
+    ``bands``: whose length tolerances the shop holds to, by default those of the hose's standard.
+    """
     chosen = [place for place, ours in enumerate(match) if ours]
     problems: list[tuple[str, Problem]] = []
     twice = sorted({ours for ours in match if ours and list(match).count(ours) > 1})
@@ -104,7 +110,7 @@ def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date) 
         try:
             [listed] = lists.read_rows([[match[c] for c in chosen], here])
             text = json.dumps(listed.spec.as_dict(), sort_keys=True)
-            known[text] = known.get(text) or assess(listed.spec, tables)
+            known[text] = known.get(text) or assess(listed.spec, tables, length_bands=bands)
         except TaggerError as error:
             found = [_without_row(problem) for problem in error.problems]
             found += _behind(found, dict(zip((match[c] for c in chosen), here, strict=True)), tables)
@@ -141,6 +147,17 @@ def _behind(found: Sequence[Problem], row: dict[str, object], tables: Tables) ->
     except TaggerError as error:
         return [p for p in map(_without_row, error.problems) if p.field not in wrong]
     return []
+
+
+def example_row() -> list[object]:
+    """One row under all our columns, to begin a list from."""
+    example: dict[str, object] = {
+        "hose.standard": "SAE 100R2", "hose.dash": 12, "end_a.connection": "sae_37_flare", "end_a.dash": 12,
+        "end_a.form": "female_swivel", "end_b.connection": "sae_37_flare", "end_b.dash": 12,
+        "end_b.form": "female_swivel", "end_b.shape": "elbow_90", "end_b.drop_mm": 56, "length_mm": 1250,
+        "quantity": 1,
+    }  # fmt: skip
+    return [example.get(name) for name in lists.columns()]
 
 
 def pack(table: Cells) -> str:

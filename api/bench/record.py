@@ -9,7 +9,7 @@ from fastapi import APIRouter, Request
 from pydantic import ValidationError
 from starlette.responses import Response
 
-from api.bench.certificate import certificate
+from api.bench.certificate import of_last_test
 from api.bench.page import go, refused, render, settings_of, store_of, tables_of
 from api.identity import Builder, OwnForm
 from tagger import units
@@ -140,20 +140,11 @@ def event(request: Request, me: Builder, form: OwnForm, number: str) -> Response
 @router.get("/tag/{number}/certificate.pdf")
 def certificate_pdf(request: Request, me: Builder, number: str) -> Response:
     """The certificate of the last proof test."""
-    store = store_of(request)
     try:
-        known = store.assembly(number)
-        test = store.last([known.number], Kind.PROOF_TESTED).get(known.number)
-        if test is None:
-            raise StoreError(
-                Problem("number", number, "has no proof test in its record", "Record one first.")
-            )
+        body = of_last_test(store_of(request), number, settings_of(request))
     except TaggerError as error:
         return refused(request, 404, "No certificate", str(error))
-    body = certificate(
-        known, test, store.last([known.number], Kind.CRIMPED).get(known.number), settings_of(request)
-    )
-    name = f"certificate-{tag_number.format(known.number)}.pdf"
+    name = f"certificate-{tag_number.format(tag_number.compact(number))}.pdf"
     headers = {"Content-Disposition": f'inline; filename="{name}"', "Cache-Control": "no-store"}
     return Response(body, media_type="application/pdf", headers=headers)
 

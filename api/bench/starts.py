@@ -11,13 +11,12 @@ from starlette.responses import JSONResponse, Response
 
 from api.bench import form as forms
 from api.bench.page import go, settings_of, store_of
+from api.bench.scanned import Scanned, look_up, spec_on, without_lots
 from api.identity import Builder
 from api.settings import ClockingSense
-from tagger.code import link, payload
-from tagger.code import number as tag_number
-from tagger.errors import LinkError, NumberError, Problem, StoreError, TaggerError
-from tagger.spec import AssemblySpec, Hose
-from tagger.store import Filter, Store
+from tagger.code import link
+from tagger.errors import LinkError, NumberError
+from tagger.store import Assembly
 
 router = APIRouter()
 
@@ -31,33 +30,24 @@ def begin(request: Request) -> dict[str, Any]:
     if reference := asked.get("order"):
         order = store.order(reference)
         ours = order.number if order.number and store.known(order.number) else None
-        fields |= forms.fields_of(_without_lots(order.spec), sense)
+        fields |= forms.fields_of(without_lots(order.spec), sense)
         fields |= {"replaces": ours or "", "order_reference": order.reference, "count": str(order.quantity)}
-        fields |= _placed(store, ours) if ours else {"customer": order.contact.company or order.contact.name}
+        fields |= (
+            _placed(store.assembly(ours))
+            if ours
+            else {"customer": order.contact.company or order.contact.name}
+        )
         return fields
     if text := asked.get("tag"):
         found, number = spec_on(store, text)
-        fields |= forms.fields_of(_without_lots(found), sense)
-        if number and store.known(number):
-            fields |= _placed(store, number)
+        fields |= forms.fields_of(without_lots(found), sense)
+        if store.known(number):
+            fields |= _placed(store.assembly(number))
             fields["replaces"] = number if asked.get("replaces") else ""
         return fields
     return fields | {
         name: asked[name] for name in asked if name in forms.BLANK and name not in ("key", "covers")
     }
-
-
-def spec_on(store: Store, text: str) -> tuple[AssemblySpec, str | None]:
-    """The spec of a scanned or typed tag: of its record, else of its own digits."""
-    scanned = link.parse(text)
-    if store.known(scanned.number):
-        return store.assembly(scanned.number).spec, scanned.number
-    if scanned.digits:
-        return payload.decode(scanned.digits).spec, scanned.number
-    raise StoreError(
-        Problem("tag", tag_number.format(scanned.number), "is not registered here, and the number alone holds no spec",
-                "Scan the QR code on the tag: it holds the whole spec.")
-    )  # fmt: skip
 
 
 @router.get("/go")
@@ -79,57 +69,29 @@ def scan(request: Request, me: Builder, text: str = "") -> Response:
     Answers JSON: ``kind`` is "tag", "hose_lot", "fitting_lot" or "unknown"; ``fields`` are those
     of the page that follow from it; ``say`` tells the builder in words.
     """
-    text = _label(text)
-    store, sense = store_of(request), settings_of(request).clocking_sense
-    try:
-        found, number = spec_on(store, text)
-    except TaggerError:
-        return JSONResponse(_lot(store, text))
-    fields = forms.fields_of(_without_lots(found), sense)
-    if number and store.known(number):
-        fields |= _placed(store, number)
-    name = tag_number.format(number) if number else ""
-    return JSONResponse({"kind": "tag", "fields": fields, "say": f"Spec taken from tag {name}."})
+    found, sense = look_up(store_of(request), text), settings_of(request).clocking_sense
+    return JSONResponse({"kind": found.kind, "fields": _fields(found, sense), "say": found.say})
 
 
-def _label(text: str) -> str:
-    """What a scanner sends for a label, without the mark of the symbology and of GS1's lot (AI 10)."""
-    text = text.strip()
-    if text.startswith("]") and len(text) > 3:
-        text = text[3:]
-        text = text[2:] if text.startswith("10") else text
-    return text.removeprefix("(10)")
+def _fields(found: Scanned, sense: ClockingSense) -> dict[str, Any]:
+    """The page's fields that follow from what was scanned."""
+    if found.spec is None:
+        return {}
+    if found.kind == "tag":
+        fields = forms.fields_of(found.spec, sense)
+        return fields | _placed(found.record) if found.record else fields
+    if found.end is None:
+        hose = found.spec.hose
+        return {"hose.standard": hose.standard, "hose.dash": str(hose.dash), "hose.edition": hose.edition or "",
+                "hose.lot": found.text}  # fmt: skip
+    every = forms.fields_of(found.spec, ClockingSense.STANDARD)
+    taken = {name.split(".")[1]: value for name, value in every.items() if name.startswith(f"{found.end}.")}
+    taken.pop("same", None)
+    return taken | {"lot": found.text}
 
 
-def _lot(store: Store, text: str) -> dict[str, Any]:
-    """A lot says what it is where something has been built from it before."""
-    for assembly in store.find(Filter(lot=text), limit=1).assemblies if text else ():
-        spec, wanted = assembly.spec, " ".join(text.split()).upper()
-        if (spec.hose.lot or "").upper() == wanted:
-            fields = {"hose.standard": spec.hose.standard, "hose.dash": str(spec.hose.dash),
-                      "hose.edition": spec.hose.edition or "", "hose.lot": text}  # fmt: skip
-            return {"kind": "hose_lot", "fields": fields, "say": f"Hose lot {text}: {_hose(spec.hose)}."}
-        end = "end_a" if (spec.end_a.lot or "").upper() == wanted else "end_b"
-        every = forms.fields_of(spec, ClockingSense.STANDARD)
-        taken = {name.split(".")[1]: value for name, value in every.items() if name.startswith(f"{end}.")}
-        taken |= {"lot": text}
-        taken.pop("same", None)
-        return {"kind": "fitting_lot", "fields": taken, "say": f"Fitting lot {text}."}
-    return {"kind": "unknown", "fields": {}, "say": f"{text}: nothing has been built from this lot before."}
-
-
-def _hose(hose: Hose) -> str:
-    return f"{hose.standard} -{hose.dash}"
-
-
-def _placed(store: Store, number: str) -> dict[str, str]:
-    known = store.assembly(number)
+def _placed(known: Assembly) -> dict[str, str]:
     return {name: getattr(known, name) or "" for name in ("customer", "machine", "position")}
-
-
-def _without_lots(spec: AssemblySpec) -> AssemblySpec:
-    """The next hose comes from other reels and bins: their lots must be given again."""
-    return spec.carried().model_copy(update={"note": spec.note})
 
 
 def _escaped(text: str) -> str:

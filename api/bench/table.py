@@ -5,26 +5,31 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Iterable, Iterator, Sequence
+from functools import cache, lru_cache
 from typing import Any
 
 from openpyxl import Workbook
+from starlette.responses import Response, StreamingResponse
 
 from tagger import lists
 from tagger.code import number as tag_number
+from tagger.spec import AssemblySpec
 from tagger.store import Assembly
 
 _OWN = ("number", "registered_at", "built_on", "working_pressure_bar", "replaces", "replaced_by", "order_reference",
         "withdrawn", "digits")  # fmt: skip
+FORMS = ("csv", "xlsx")
 SHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 
 
-def heading() -> list[str]:
-    return [*_OWN, *(name for name in lists.columns() if name not in ("quantity", *_OWN))]
+@cache
+def heading() -> tuple[str, ...]:
+    return (*_OWN, *(name for name in lists.columns() if name not in ("quantity", *_OWN)))
 
 
 def row(item: Assembly) -> list[Any]:
     """One assembly's cells, in the order of the heading."""
-    cells: dict[str, Any] = {
+    own = {
         "number": tag_number.format(item.number),
         "registered_at": item.created_at.isoformat(timespec="seconds"),
         "built_on": item.built_on.isoformat() if item.built_on else None,
@@ -34,10 +39,15 @@ def row(item: Assembly) -> list[Any]:
         "order_reference": item.order_reference,
         "withdrawn": "; ".join(w.reason for w in item.withdrawals) or None,
         "digits": item.digits,
-        "customer": item.customer, "machine": item.machine, "position": item.position,
-        **_flat(item.spec.as_dict()),
-    }  # fmt: skip
-    return [cells.get(name) for name in heading()]
+    }
+    return [*own.values(), *_of_spec(item.spec), item.customer, item.machine, item.position]
+
+
+@lru_cache(maxsize=20_000)
+def _of_spec(spec: AssemblySpec) -> tuple[Any, ...]:
+    """The spec's cells; a run shares one spec, so most rows find theirs made."""
+    cells = _flat(spec.as_dict())
+    return tuple(cells.get(name) for name in heading()[len(_OWN) : -len(lists.RECORD_COLUMNS)])
 
 
 def _flat(data: dict[str, Any], prefix: str = "") -> dict[str, Any]:
@@ -84,3 +94,11 @@ def xlsx(head: Sequence[str], rows: Iterable[Sequence[Any]]) -> bytes:
     out = io.BytesIO()
     book.save(out)
     return out.getvalue()
+
+
+def file(form: str, name: str, head: Sequence[str], rows: Iterable[Sequence[Any]]) -> Response:
+    """A list as a file to keep; ``form`` is one of FORMS."""
+    headers = {"Content-Disposition": f'attachment; filename="{name}.{form}"', "Cache-Control": "no-store"}
+    if form == "xlsx":
+        return Response(xlsx(head, rows), media_type=SHEET, headers=headers)
+    return StreamingResponse(csv_lines(head, rows), media_type="text/csv", headers=headers)

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import io
 from collections.abc import Sequence
+from typing import Literal
 
 from api.settings import Settings
 from tagger.code import link
 from tagger.code import number as tag_number
-from tagger.printing import pdf, template
+from tagger.printing import pdf, raster, template
 from tagger.printing.tag import Tag
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store import Assembly, Store
@@ -69,3 +70,8 @@ def pdf_of(tags: Sequence[Tag], wanted: template.Template, dpi: int) -> bytes:
     out = io.BytesIO()
     pdf.write(tags, wanted, out, dpi=dpi)
     return out.getvalue()
+
+
+def one_of(tag: Tag, wanted: template.Template, dpi: int, form: Literal["pdf", "png"]) -> bytes:
+    """One tag as a file of that form."""
+    return raster.png(tag, wanted, dpi) if form == "png" else pdf_of([tag], wanted, dpi)

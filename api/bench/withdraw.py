@@ -5,20 +5,18 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from fastapi import APIRouter, Request
-from starlette.responses import Response, StreamingResponse
+from starlette.responses import Response
 
-from api.bench import table
+from api.bench import calls, table
 from api.bench.letters import letters
 from api.bench.page import go, refused, render, settings_of, store_of
 from api.identity import Builder, Counter, Manager, OwnForm
 from tagger import units
-from tagger.code import number as tag_number
 from tagger.errors import Problem, TaggerError
-from tagger.store import Assembly, Scope, Store, Withdrawal
+from tagger.store import Assembly, Scope
 
 router = APIRouter()
 NAMES = {Scope.TAG: "one tag", Scope.HOSE_LOT: "a hose lot", Scope.FITTING_LOT: "a fitting lot"}
-_CALL = ("customer", "number", "machine", "position", "hose", "lots", "built_on", "replaced_by")
 
 
 @router.get("/withdrawn")
@@ -58,11 +56,6 @@ def withdraw(request: Request, me: Counter, form: OwnForm) -> Response:
     return go(f"/bench/withdrawn/{made.id}?note=withdrawn")
 
 
-def _touched(store: Store, withdrawal: Withdrawal) -> list[Assembly]:
-    found = store.assemblies(store.affected(withdrawal.scope, withdrawal.value))
-    return sorted(found, key=lambda a: (a.customer or "", a.machine or "", a.position or ""))
-
-
 @router.get("/withdrawn/{withdrawal}")
 def affected_page(request: Request, me: Builder, withdrawal: int) -> Response:
     try:
@@ -71,7 +64,7 @@ def affected_page(request: Request, me: Builder, withdrawal: int) -> Response:
         return refused(request, 404, "Not found", str(error))
     return render(
         request, "affected.html", title=f"Withdrawn: {known.value}", here="/bench/withdrawn", withdrawal=known,
-        items=_touched(store_of(request), known), units=units, names=NAMES,
+        items=calls.touched(store_of(request), known), units=units, names=NAMES,
         seconds=settings_of(request).page_cache_seconds,
     )  # fmt: skip
 
@@ -83,20 +76,8 @@ def call_list(request: Request, me: Builder, withdrawal: int) -> Response:
         known = store_of(request).withdrawal(withdrawal)
     except TaggerError as error:
         return refused(request, 404, "Not found", str(error))
-    rows = (
-        [
-            item.customer, tag_number.format(item.number), item.machine, item.position,
-            f"{item.spec.hose.standard} -{item.spec.hose.dash}",
-            ", ".join(lot for lot in (item.spec.hose.lot, item.spec.end_a.lot, item.spec.end_b.lot) if lot),
-            item.built_on, tag_number.format(item.replaced_by) if item.replaced_by else None,
-        ]
-        for item in _touched(store_of(request), known)
-    )  # fmt: skip
-    headers = {
-        "Content-Disposition": f'attachment; filename="withdrawn-{known.id}.csv"',
-        "Cache-Control": "no-store",
-    }
-    return StreamingResponse(table.csv_lines(_CALL, rows), media_type="text/csv", headers=headers)
+    rows = calls.rows(calls.touched(store_of(request), known))
+    return table.file("csv", f"withdrawn-{known.id}", calls.HEADING, rows)
 
 
 @router.get("/withdrawn/{withdrawal}/letters.pdf")
@@ -106,7 +87,7 @@ def letters_pdf(request: Request, me: Counter, withdrawal: int) -> Response:
         known = store_of(request).withdrawal(withdrawal)
     except TaggerError as error:
         return refused(request, 404, "Not found", str(error))
-    items = _touched(store_of(request), known)
+    items = calls.touched(store_of(request), known)
     if not items:
         return refused(request, 404, "No letters", "No registered assembly is touched by this withdrawal.")
     body = letters(known, items, settings_of(request))

@@ -24,7 +24,7 @@ def add_to(router: APIRouter) -> None:
     for route in router.routes:
         if isinstance(route, APIRoute) and route.include_in_schema:
             for method in route.methods or ():
-                if example := EXAMPLES.get(f"{method} {route.path}"):
+                if example := EXAMPLES.get(f"{method} {route.path_format}"):
                     route.openapi_extra = _described(example, str(route.status_code or 200))
 
 

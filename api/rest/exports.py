@@ -11,7 +11,7 @@ from starlette.responses import Response, StreamingResponse
 from api.epcis import document_lines
 from api.everything import archive
 from api.rest.problem import RESPONSES
-from api.rest.shared import Answer, AsManager, EventOut, TheStore
+from api.rest.shared import Answer, AsManager, EventOut, TheStore, paged
 from tagger.store import Kind
 
 router = APIRouter(responses=RESPONSES)
@@ -35,6 +35,8 @@ def totals(store: TheStore, token: AsManager, since: date) -> TotalsOut:
 
 @router.get("/events", tags=["exports"], summary="The history of all tags, oldest first")
 def events(
+    request: Request,
+    response: Response,
     store: TheStore,
     token: AsManager,
     kind: Kind | None = None,
@@ -42,7 +44,8 @@ def events(
     after: Annotated[int, Query(ge=0, description="The id of the last one you have.")] = 0,
     limit: Annotated[int, Query(ge=1, le=1000)] = 500,
 ) -> list[EventOut]:
-    return [EventOut.of(e) for e in store.events(kind=kind, since=since, after=after, limit=limit)]
+    found = store.events(kind=kind, since=since, after=after, limit=limit + 1)
+    return [EventOut.of(e) for e in paged(request, response, found, limit, lambda e: e.id)]
 
 
 @router.get(

@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import UTC, datetime
-from typing import Annotated
+from typing import Annotated, Literal
 
 from fastapi import APIRouter, File, Form, Request, UploadFile
+from starlette.responses import Response
 
-from api.bench import matching
+from api import registering
+from api.bench import matching, table
+from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, FieldProblem
-from api.rest.shared import Answer, AsCounter, IdempotencyKey, RegisterOut, TheStore, own_key
+from api.rest.shared import Answer, AsCounter, RegisterOut, TheStore, answers_with
 from tagger import lists
-from tagger.code import number as tag_number
 from tagger.errors import Problem, SpecError
+from tagger.store import Registration
 
 router = APIRouter(responses=RESPONSES, tags=["lists"])
 TheFile = Annotated[UploadFile, File(description="CSV or XLSX, its first row the heading.")]
@@ -56,18 +60,25 @@ def dry_run(request: Request, token: AsCounter, file: TheFile, match: Match = No
 
 @router.post("/lists/run", status_code=201, summary="Register a list: all of it, or nothing")
 def run(
-    request: Request,
-    store: TheStore,
-    token: AsCounter,
-    file: TheFile,
-    match: Match = None,
-    key: IdempotencyKey = None,
+    request: Request, store: TheStore, token: AsCounter, file: TheFile, once: DoOnce, match: Match = None
 ) -> RegisterOut:
+    def act(rows: Sequence[Registration]) -> RegisterOut:
+        return RegisterOut.of(registering.register(store, rows, by=token.name))
+
+    return once.prepared(RegisterOut, lambda: _right_rows(request, file, match), act)
+
+
+@router.get("/lists/empty.{form}", summary="An empty list with our columns and one example row",
+            responses=answers_with("text/csv", table.SHEET, words="The list."), response_class=Response)  # fmt: skip
+def empty(token: AsCounter, form: Literal["csv", "xlsx"]) -> Response:
+    return table.file(form, "list", lists.columns(), [matching.example_row()])
+
+
+def _right_rows(request: Request, file: UploadFile, match: list[str] | None) -> Sequence[Registration]:
     _, _, dry = _read(request, file, match)
     if dry.problems:
         raise SpecError(Problem(f"{cell} {p.field}", p.value, p.why, p.mend) for cell, p in dry.problems)
-    made = store.register_many(dry.rows, by=token.name, key=own_key(key, token.id))
-    return RegisterOut(run=made[0].run, numbers=[tag_number.format(item.number) for item in made])
+    return dry.rows
 
 
 def _read(
@@ -84,5 +95,6 @@ def _read(
         )
     if problems:
         raise SpecError(problems)
-    dry = matching.dry_run(cells, ours, request.app.state.tables, datetime.now(UTC).date())
+    bands = request.app.state.settings.length_bands or None
+    dry = matching.dry_run(cells, ours, request.app.state.tables, datetime.now(UTC).date(), bands=bands)
     return cells, ours, dry

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from http import HTTPStatus
 from typing import Any
 
@@ -12,7 +13,8 @@ from pydantic import BaseModel
 from starlette.exceptions import HTTPException
 from starlette.responses import JSONResponse, Response
 
-from tagger.errors import NumberError, Problem, StoreError, TaggerError
+from tagger.errors import NumberError, Problem, TaggerError, problems_from
+from tagger.store import KeyUsed
 
 BASE = "/api/v1"
 
@@ -48,8 +50,9 @@ class RoleTooLow(Exception):
     """The token's role does not reach."""
 
 
+PROBLEM_JSON = "application/problem+json"
 RESPONSES: dict[int | str, dict[str, Any]] = {
-    code: {"model": ProblemDetails, "description": words, "content": {"application/problem+json": {}}}
+    code: {"model": ProblemDetails, "description": words}
     for code, words in {
         401: "No token, or one that is not known here.",
         403: "The token's role may not do this.",
@@ -59,14 +62,18 @@ RESPONSES: dict[int | str, dict[str, Any]] = {
 }
 
 
-def answer(
-    status: int, detail: str, problems: list[Problem] | None = None, headers: dict[str, str] | None = None
-) -> JSONResponse:
-    body = ProblemDetails(
+def problem(status: int, detail: str, problems: Iterable[Problem] = ()) -> dict[str, Any]:
+    """The body of an error."""
+    return ProblemDetails(
         title=HTTPStatus(status).phrase, status=status, detail=detail,
-        problems=[FieldProblem.model_validate(problem.as_dict()) for problem in problems or []],
-    )  # fmt: skip
-    return JSONResponse(body.model_dump(), status, headers, "application/problem+json")
+        problems=[FieldProblem.model_validate(item.as_dict()) for item in problems],
+    ).model_dump()  # fmt: skip
+
+
+def answer(
+    status: int, detail: str, problems: Iterable[Problem] = (), headers: dict[str, str] | None = None
+) -> JSONResponse:
+    return JSONResponse(problem(status, detail, problems), status, headers, PROBLEM_JSON)
 
 
 def install(app: FastAPI) -> None:
@@ -81,9 +88,8 @@ def install(app: FastAPI) -> None:
 def _refused(request: Request, error: Exception) -> Response:
     if not isinstance(error, TaggerError):
         raise error
-    used = any("used before" in problem.why for problem in error.problems)
-    status = 404 if isinstance(error, NotThere) else 409 if used and isinstance(error, StoreError) else 422
-    return answer(status, str(error), list(error.problems))
+    status = 404 if isinstance(error, NotThere) else 409 if isinstance(error, KeyUsed) else 422
+    return answer(status, str(error), error.problems)
 
 
 def _no_token(request: Request, error: Exception) -> Response:
@@ -101,11 +107,13 @@ async def _not_valid(request: Request, error: Exception) -> Response:
         raise error
     if not request.url.path.startswith(BASE):
         return await request_validation_exception_handler(request, error)
-    problems = [
-        Problem(".".join(str(part) for part in item["loc"][1:]) or "body", None, str(item["msg"]))
-        for item in error.errors()
-    ]
+    items = [{**item, "loc": item["loc"][1:] or ("body",)} for item in error.errors()]
+    problems = [_without_password(item) for item in problems_from(items)]
     return answer(422, "The request cannot be read.", problems)
+
+
+def _without_password(item: Problem) -> Problem:
+    return Problem(item.field, None, item.why, item.mend) if item.field == "password" else item
 
 
 async def _http(request: Request, error: Exception) -> Response:

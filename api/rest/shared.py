@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from datetime import date, datetime
-from typing import Annotated, Any
+from typing import Annotated, Any, TypeVar
 
-from fastapi import Depends, Header, Request
+from fastapi import Depends, Request
 from pydantic import BaseModel, ConfigDict, Field
+from starlette.responses import Response
 
 from api.identity import device
-from api.rest.problem import NoToken, RoleTooLow
+from api.rest.problem import NoToken, RoleTooLow, there
 from tagger.code import link
 from tagger.code import number as tag_number
+from tagger.errors import TaggerError
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Event, OrderRequest, Role, Store, Token, Withdrawal
 from tagger.trade import assess
@@ -55,14 +57,6 @@ AsBuilder = Annotated[Token, Depends(_needs(Role.BUILDER))]
 AsCounter = Annotated[Token, Depends(_needs(Role.COUNTER))]
 AsManager = Annotated[Token, Depends(_needs(Role.MANAGER))]
 TheStore = Annotated[Store, Depends(_store)]
-IdempotencyKey = Annotated[
-    str | None,
-    Header(
-        alias="Idempotency-Key",
-        max_length=80,
-        description="The same key again: the same answer, nothing twice.",
-    ),
-]
 
 
 class Answer(BaseModel):
@@ -70,8 +64,14 @@ class Answer(BaseModel):
 
 
 class RegisterOut(Answer):
+    """``run`` names what was registered together."""
+
     run: int
     numbers: list[str]
+
+    @classmethod
+    def of(cls, made: Sequence[Assembly]) -> RegisterOut:
+        return cls(run=made[0].run, numbers=[tag_number.format(item.number) for item in made])
 
 
 class WithdrawalOut(Answer):
@@ -214,6 +214,38 @@ def assess_of(request: Request, spec: dict[str, Any]) -> Assessment:
     return assess(spec_of(spec), request.app.state.tables, length_bands=bands)
 
 
-def own_key(key: str | None, token: int) -> str | None:
-    """Keys are each device's own: two devices may choose the same one."""
-    return f"api {token} {key}" if key else None
+def assembly_at(store: Store, number: str) -> Assembly:
+    """The assembly that an address names. Raises NumberError, NotThere."""
+    try:
+        return store.assembly(number)
+    except TaggerError as error:
+        raise there(error) from None
+
+
+T = TypeVar("T")
+
+
+def paged(
+    request: Request, response: Response, found: Sequence[T], limit: int, mark: Callable[[T], object]
+) -> Sequence[T]:
+    """The first ``limit`` of what was found, which is one more where there is more.
+
+    Then the header Link (RFC 8288) holds the address of the next page. ``mark``: what stands for
+    the last one in ``after``.
+    """
+    if len(found) <= limit:
+        return found
+    onward = request.url.include_query_params(after=mark(found[limit - 1]))
+    response.headers["Link"] = f'<{onward.path}?{onward.query}>; rel="next"'
+    return found[:limit]
+
+
+def pdf(body: bytes, name: str) -> Response:
+    """A PDF that programs and browsers may show, and nobody in between keeps."""
+    headers = {"Content-Disposition": f'inline; filename="{name}.pdf"', "Cache-Control": "no-store"}
+    return Response(body, media_type="application/pdf", headers=headers)
+
+
+def answers_with(*media: str, words: str) -> dict[int | str, dict[str, Any]]:
+    """The description of an answer that is a file."""
+    return {200: {"content": {name: {} for name in media}, "description": words}}

@@ -7,11 +7,12 @@ from typing import Annotated, Any
 
 from fastapi import APIRouter, Query, Request
 from pydantic import Field
+from starlette.responses import Response
 
 from api import figures
 from api.bench.shop import standard_of
 from api.rest.problem import RESPONSES, there
-from api.rest.shared import Answer, AsBuilder, AsManager, Request_, SpecIn, TheStore, spec_of
+from api.rest.shared import Answer, AsBuilder, AsManager, Request_, SpecIn, TheStore, paged, spec_of
 from tagger.code import number as tag_number
 from tagger.errors import TaggerError
 from tagger.store import CrimpValue, Recipe
@@ -44,6 +45,7 @@ class CrimpValueIn(Request_):
 
 
 class CrimpValueOut(CrimpValueIn):
+    id: int
     by: str | None
 
 
@@ -75,11 +77,19 @@ class FiguresOut(Answer):
 
 
 @router.get("/recipes", tags=["recipes"], summary="The recipes, by name")
-def recipes(store: TheStore, token: AsBuilder) -> list[RecipeOut]:
-    return [RecipeOut.of(item) for item in store.recipes()]
+def recipes(
+    request: Request,
+    response: Response,
+    store: TheStore,
+    token: AsBuilder,
+    limit: Annotated[int, Query(ge=1, le=500)] = 100,
+    after: Annotated[str | None, Query(description="The name of the last one you have.")] = None,
+) -> list[RecipeOut]:
+    found = store.recipes(limit=limit + 1, after=after)
+    return [RecipeOut.of(item) for item in paged(request, response, found, limit, lambda r: r.name)]
 
 
-@router.get("/recipes/{name}", tags=["recipes"], summary="One recipe")
+@router.get("/recipes/{name:path}", tags=["recipes"], summary="One recipe")
 def recipe(store: TheStore, token: AsBuilder, name: str) -> RecipeOut:
     try:
         return RecipeOut.of(store.recipe(name))
@@ -87,12 +97,12 @@ def recipe(store: TheStore, token: AsBuilder, name: str) -> RecipeOut:
         raise there(error) from None
 
 
-@router.put("/recipes/{name}", tags=["recipes"], summary="Keep a spec, without its lots, under a name")
+@router.put("/recipes/{name:path}", tags=["recipes"], summary="Keep a spec, without its lots, under a name")
 def save_recipe(store: TheStore, token: AsBuilder, name: str, spec: SpecIn) -> RecipeOut:
     return RecipeOut.of(store.save_recipe(name, spec_of(spec), by=token.name))
 
 
-@router.delete("/recipes/{name}", tags=["recipes"], summary="Drop a recipe; answers with what it was")
+@router.delete("/recipes/{name:path}", tags=["recipes"], summary="Drop a recipe; answers with what it was")
 def drop_recipe(store: TheStore, token: AsManager, name: str) -> RecipeOut:
     dropped = recipe(store, token, name)
     store.drop_recipe(name)
@@ -103,9 +113,18 @@ def drop_recipe(store: TheStore, token: AsManager, name: str) -> RecipeOut:
     "/crimp-diameters", tags=["crimps"], summary="The crimp diameters that hold, of one hose if asked"
 )
 def crimps(
-    store: TheStore, token: AsBuilder, hose_standard: str | None = None, hose_dash: int | None = None
+    request: Request,
+    response: Response,
+    store: TheStore,
+    token: AsBuilder,
+    hose_standard: str | None = None,
+    hose_dash: int | None = None,
+    limit: Annotated[int, Query(ge=1, le=500)] = 100,
+    after: Annotated[int | None, Query(description="The id of the last one you have.")] = None,
 ) -> list[CrimpValueOut]:
-    return [CrimpValueOut(**vars(value)) for value in store.crimps(hose_standard, hose_dash)]
+    hose = standard_of(request, hose_standard) if hose_standard is not None else None
+    found = store.crimps(hose, hose_dash, limit=limit + 1, after=after)
+    return [CrimpValueOut(**vars(value)) for value in paged(request, response, found, limit, lambda c: c.id)]
 
 
 @router.put(

@@ -2,14 +2,27 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Any
+from datetime import UTC, datetime
+from typing import Annotated, Any, Literal
 
 from fastapi import APIRouter, File, Query, Request, UploadFile
 from pydantic import Field
+from starlette.responses import Response
 
-from api.bench.tags import tags_of, template_of
+from api.bench.tags import one_of, preview, tags_of, template_of
+from api.rest.assemblies import TAG_MEDIA
 from api.rest.problem import RESPONSES, there
-from api.rest.shared import Answer, AsBuilder, Request_, TheStore
+from api.rest.shared import (
+    Answer,
+    AsBuilder,
+    Request_,
+    SpecIn,
+    TheStore,
+    answers_with,
+    assembly_at,
+    assess_of,
+    spec_of,
+)
 from api.scan.find import MAX_BYTES, read_photo
 from api.scan.fit import turns_of
 from api.scan.tag import assessment_of
@@ -113,9 +126,19 @@ def preflight(
     hose_od_mm: Annotated[float | None, Query(gt=0, le=500)] = None,
 ) -> dict[str, object]:
     settings = request.app.state.settings
-    try:
-        [tag] = tags_of(store, [store.assembly(number)], settings)
-    except TaggerError as error:
-        raise there(error) from None
+    [tag] = tags_of(store, [assembly_at(store, number)], settings)
     wanted = template_of(template or settings.label_template, settings)
     return flight.preflight(tag, wanted, hose_od_mm, dpi or settings.printer_dpi).as_dict()
+
+
+@router.post("/check/tag.{form}", summary="The tag as it would print, of a spec that is not registered",
+             responses=answers_with(*TAG_MEDIA.values(), words="The tag; its number is given to nobody."),
+             response_class=Response)  # fmt: skip
+def preview_tag(
+    request: Request, token: AsBuilder, spec: SpecIn, form: Literal["pdf", "png"], template: str | None = None
+) -> Response:
+    settings, wanted, assessed = request.app.state.settings, spec_of(spec), assess_of(request, spec)
+    content = assessed.content_of(wanted, datetime.now(UTC).date())
+    tag = preview(wanted, content, payload.encode(content), assessed, settings)
+    label = template_of(template or settings.label_template, settings)
+    return Response(one_of(tag, label, settings.printer_dpi, form), media_type=TAG_MEDIA[form])

@@ -7,7 +7,7 @@ from typing import Annotated, Any
 from fastapi import APIRouter, Request
 from pydantic import Field
 
-from api.bench.starts import spec_on
+from api.bench.scanned import spec_on
 from api.rest.problem import RESPONSES
 from api.rest.shared import AsBuilder, Request_, SpecIn, TheStore, assess_of, spec_of
 from tagger.errors import TaggerError

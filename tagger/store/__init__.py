@@ -13,6 +13,7 @@ from tagger.store.base import Clock, utc_now
 from tagger.store.database import Database, default_url
 from tagger.store.figures import Figures, Totals
 from tagger.store.finding import Filter, Finding, Page
+from tagger.store.once import KeyUsed, Once
 from tagger.store.orders import Orders
 from tagger.store.outbox import Message, Target
 from tagger.store.people import People, Person, Role, SignedIn, Token
@@ -33,7 +34,7 @@ from tagger.store.values import (
 from tagger.store.withdrawals import Withdrawals
 
 
-class Store(Proving, Finding, Figures, Orders, Withdrawals, People, Shop, Backup):
+class Store(Proving, Finding, Figures, Orders, Withdrawals, People, Shop, Once, Backup):
     """Everything that is kept, in one database; safe to use from several threads and processes."""
 
     @classmethod
@@ -64,6 +65,7 @@ __all__ = [
     "CrimpValue",
     "Event",
     "Filter",
+    "KeyUsed",
     "Kind",
     "Message",
     "OrderRequest",

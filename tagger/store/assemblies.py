@@ -23,7 +23,8 @@ from tagger.store.values import Assembly, Kind, Registration, Withdrawal
 from tagger.store.withdrawals import holding, lot_key, refuse_withdrawn_lots
 from tagger.trade.assessment import Assessment
 
-MAX_COUNT = 10_000
+MAX_COUNT = 10_000  # assemblies to one spec
+MAX_RUN = 100_000  # in one act
 MakeNumber = Callable[[], str]
 
 
@@ -176,6 +177,9 @@ def _prepare(rows: Sequence[Registration]) -> list[_Prepared]:
             problems.extend(within.problems)
     if not rows:
         problems.append(Problem("rows", None, "are empty: there is nothing to register", "Give one row."))
+    if (total := sum(row.count for row in rows)) > MAX_RUN:
+        why = f"are more than {MAX_RUN} assemblies at once"
+        problems.append(Problem("rows", total, why, "Register them in several runs."))
     if problems:
         raise StoreError(problems)
     return prepared

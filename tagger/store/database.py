@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import sqlite3
+import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -50,18 +51,39 @@ class Database:
                         "Check TAGGER_DATABASE_URL, and that the folder or the server is there.")
             ) from error  # fmt: skip
         self._writer = self.engine.execution_options(writes=True)
+        self._here = threading.local()
 
     @contextmanager
     def reading(self) -> Iterator[Session]:
-        """One consistent view; nothing is written."""
+        """One consistent view; nothing is written. Within ``writing``, its own: what it wrote is seen."""
+        if (outer := self._outer()) is not None:
+            yield outer
+            return
         with Session(self.engine, expire_on_commit=False) as session, session.begin():
             yield session
 
     @contextmanager
     def writing(self) -> Iterator[Session]:
-        """One transaction: all of it, or, on any error, nothing."""
+        """One transaction: all of it, or, on any error, nothing.
+
+        Acts within one another in a thread are one transaction, which the outermost ends; what fails
+        within is taken back by itself, so that the outer one may go on.
+        """
+        if (outer := self._outer()) is not None:
+            with outer.begin_nested():
+                yield outer
+            return
         with Session(self._writer, expire_on_commit=False) as session, session.begin():
-            yield session
+            self._here.session = session
+            try:
+                yield session
+            finally:
+                self._here.session = None
+
+    def _outer(self) -> Session | None:
+        """The transaction that this thread is writing in."""
+        found: Session | None = getattr(self._here, "session", None)
+        return found
 
     def close(self) -> None:
         self.engine.dispose()

@@ -74,6 +74,22 @@ class Finding(Part):
             if after is None:
                 return
 
+    def on_machine(self, customer: str, machine: str) -> list[Assembly]:
+        """What is on a machine now, by position: not what was replaced or taken off.
+
+        Both names whole, in any case; a machine of nobody known has the customer "".
+        """
+        with self.reading() as session:
+            row = AssemblyRow
+            query = select(row).where(
+                func.lower(row.machine) == func.lower(" ".join(machine.split())),
+                func.lower(func.coalesce(row.customer, "")) == func.lower(" ".join(customer.split())),
+            )
+            removed = exists().where(and_(EventRow.number == row.number, EventRow.kind == str(Kind.REMOVED)))
+            found = values_of(session, list(session.scalars(query.where(~removed))))
+        here = [item for item in found if item.replaced_by is None]
+        return sorted(here, key=lambda item: (item.position or "", item.number))
+
     def count(self, wanted: Filter = Filter()) -> int:
         """How many assemblies meet every condition."""
         with self.reading() as session:

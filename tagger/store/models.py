@@ -267,5 +267,19 @@ class MessageRow(Table):
     last_error: Mapped[str | None] = mapped_column(Text)
 
 
+class AnswerRow(Table):
+    """What was answered to a request with a key of its own, written with what the request did.
+
+    ``fingerprint`` tells whether a repeat asks for the same; ``answer`` holds no secret in clear.
+    """
+
+    __tablename__ = "answer"
+
+    key: Mapped[str] = mapped_column(String(120), primary_key=True)
+    fingerprint: Mapped[str] = mapped_column(String(64))
+    answer: Mapped[dict[str, Any]]
+    at: Mapped[datetime]
+
+
 APPEND_ONLY = ("registration", "design", "assembly", "event", "order_event", "crimp")
 """Tables in which the database itself refuses UPDATE and DELETE."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import secrets
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import Any
 
@@ -79,6 +79,28 @@ class Orders(Outbox):
                 if attempt == 4:
                     raise
         raise AssertionError("the loop returns or raises")
+
+    def request_orders(
+        self,
+        numbers: Sequence[str],
+        *,
+        needed_by: date | None = None,
+        reference: str | None = None,
+        contact: Contact | Mapping[str, Any],
+        key: str | None = None,
+    ) -> list[OrderRequest]:
+        """An order request for each of these tags: all of them, or none. Sent twice, kept once."""
+        if not numbers:
+            raise StoreError(Problem("hoses", None, "are not chosen", "Choose those to order."))
+        known = list(dict.fromkeys(compact(number) for number in numbers))
+        with self.writing():
+            return [
+                self.request_order(
+                    number=number, needed_by=needed_by, reference=reference, contact=contact,
+                    key=f"{key} {number}" if key else None,
+                )
+                for number in known
+            ]  # fmt: skip
 
     def _keep(
         self, session: Session, number: str | None, spec: AssemblySpec | None, key: str | None, mark: str

@@ -115,6 +115,11 @@ class People(Part):
         with self.reading() as session:
             return [_person(row) for row in session.scalars(select(PersonRow).order_by(PersonRow.name))]
 
+    def person_by_id(self, person: int) -> Person:
+        """Raises StoreError for one not known here."""
+        with self.reading() as session:
+            return _person(_known(session, person))
+
     def change_person(
         self,
         person: int,
@@ -125,15 +130,14 @@ class People(Part):
     ) -> Person:
         """Changes what is given, and ends the person's sessions. The last manager stays one."""
         with self.writing() as session:
-            row = session.get(PersonRow, person)
-            if row is None:
-                raise StoreError(Problem("person", person, "is not known here", "Look at the list again."))
+            row = _known(session, person)
+            managers = select(func.count()).where(PersonRow.role == str(Role.MANAGER), PersonRow.active)
+            before = session.scalar(managers)
             row.role = str(role) if role is not None else row.role
             row.active = active if active is not None else row.active
             row.password_hash = password_hash or row.password_hash
             session.flush()
-            managers = select(func.count()).where(PersonRow.role == str(Role.MANAGER), PersonRow.active)
-            if not session.scalar(managers):
+            if before and not session.scalar(managers):
                 raise StoreError(Problem("role", None, "would leave no manager", "Make another one first."))
             session.execute(delete(SessionRow).where(SessionRow.person_id == person))
             return _person(row)
@@ -171,9 +175,14 @@ class People(Part):
         with self.writing() as session:
             session.execute(delete(SessionRow).where(SessionRow.person_id == person))
 
-    def make_token(self, name: str, role: Role, *, by: str | None = None) -> tuple[Token, str]:
-        """A new device's token, and the text to put into the device: it is shown this once."""
-        secret = "tag_" + secrets.token_urlsafe(32)
+    def make_token(
+        self, name: str, role: Role, *, by: str | None = None, secret: str | None = None
+    ) -> tuple[Token, str]:
+        """A new device's token, and the text to put into the device: it is shown this once.
+
+        ``secret``: that text where the caller has made it, by default a random one.
+        """
+        secret = secret or "tag_" + secrets.token_urlsafe(32)
         if not 1 <= len(name.strip()) <= 80:
             raise StoreError(Problem("name", name, "is not a device's name", "Use 1 to 80 characters."))
         with self.writing() as session:
@@ -194,13 +203,21 @@ class People(Part):
         with self.reading() as session:
             return [_token(row) for row in session.scalars(select(TokenRow).order_by(TokenRow.id))]
 
-    def revoke_token(self, token: int) -> None:
+    def revoke_token(self, token: int) -> Token:
         """From now on the device is refused."""
         with self.writing() as session:
             row = session.get(TokenRow, token)
             if row is None:
                 raise StoreError(Problem("token", token, "is not known here", "Look at the list again."))
             row.revoked_at = row.revoked_at or self.now()
+            return _token(row)
+
+
+def _known(session: Session, person: int) -> PersonRow:
+    row = session.get(PersonRow, person)
+    if row is None:
+        raise StoreError(Problem("person", person, "is not known here", "Look at the list again."))
+    return row
 
 
 def _hash(secret: str) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime
 
 from sqlalchemy import delete, select
@@ -36,6 +36,7 @@ class CrimpValue:
     plus_mm: float
     source: str
     by: str | None = None
+    id: int | None = field(default=None, compare=False)  # given when it is kept
 
     def holds(self, measured_mm: float) -> bool:
         """Whether a measured diameter is within the band, its limits included."""
@@ -69,9 +70,13 @@ class Shop(Part):
             session.flush()
             return _recipe(row)
 
-    def recipes(self) -> list[Recipe]:
+    def recipes(self, *, limit: int | None = None, after: str | None = None) -> list[Recipe]:
+        """Recipes by name: all, or ``limit`` of them from the one that follows the name ``after``."""
+        query = select(RecipeRow).order_by(RecipeRow.name).limit(limit)
+        if after is not None:
+            query = query.where(RecipeRow.name > after)
         with self.reading() as session:
-            return [_recipe(row) for row in session.scalars(select(RecipeRow).order_by(RecipeRow.name))]
+            return [_recipe(row) for row in session.scalars(query)]
 
     def recipe(self, name: str) -> Recipe:
         with self.reading() as session:
@@ -105,18 +110,29 @@ class Shop(Part):
             session.flush()
             return _crimp(row)
 
-    def crimps(self, hose_standard: str | None = None, hose_dash: int | None = None) -> list[CrimpValue]:
-        """The crimp diameters that hold, of one hose when asked."""
+    def crimps(
+        self,
+        hose_standard: str | None = None,
+        hose_dash: int | None = None,
+        *,
+        limit: int | None = None,
+        after: int | None = None,
+    ) -> list[CrimpValue]:
+        """The crimp diameters that hold, by hose and shell; of one hose when asked.
+
+        With ``limit`` so many of them, from the one that follows the one with the id ``after``.
+        """
         query = select(CrimpRow).order_by(CrimpRow.id)
         if hose_standard is not None:
             query = query.where(CrimpRow.hose_standard == hose_standard)
         if hose_dash is not None:
             query = query.where(CrimpRow.hose_dash == hose_dash)
         with self.reading() as session:
-            newest = {
-                (row.hose_standard, row.hose_dash, row.shell): _crimp(row) for row in session.scalars(query)
-            }
-        return [newest[key] for key in sorted(newest)]
+            newest = {_key(row): _crimp(row) for row in session.scalars(query)}
+            last = session.get(CrimpRow, after) if after is not None else None
+        if after is not None and last is None:
+            raise StoreError(Problem("after", after, "is no crimp diameter here", "Use the id last given."))
+        return [newest[key] for key in sorted(newest) if last is None or key > _key(last)][:limit]
 
     def crimp(self, hose_standard: str, hose_dash: int, shell: str, *, field: str = "shell") -> CrimpValue:
         """The crimp diameter that holds for a hose and shell; ``field`` names the shell in an error.
@@ -136,8 +152,12 @@ def _recipe(row: RecipeRow) -> Recipe:
     return Recipe(row.name, AssemblySpec.read(row.spec), row.saved_at, row.saved_by)
 
 
+def _key(row: CrimpRow) -> tuple[str, int, str]:
+    return row.hose_standard, row.hose_dash, row.shell
+
+
 def _crimp(row: CrimpRow) -> CrimpValue:
     return CrimpValue(
         row.hose_standard, row.hose_dash, row.shell, row.diameter_mm, row.minus_mm, row.plus_mm,
-        row.source, row.by,
+        row.source, row.by, row.id,
     )  # fmt: skip

@@ -16,6 +16,8 @@ from tagger.store.base import Part, compact, in_chunks
 from tagger.store.models import AssemblyRow, EventRow, WithdrawalRow
 from tagger.store.values import Kind, Registration, Scope, Withdrawal
 
+_FEW = 100
+
 
 class Withdrawals(Part):
     """The part of the store that says what must not be used."""
@@ -70,9 +72,16 @@ class Withdrawals(Part):
             _tell(session, row, Kind.WITHDRAWAL_LIFTED, row.lifted_at, by, data)
             return _value(row)
 
-    def withdrawals(self, *, holds: bool | None = None) -> list[Withdrawal]:
-        """All withdrawals, newest first; only those that hold, or do not, when asked."""
-        query = select(WithdrawalRow).order_by(WithdrawalRow.id.desc())
+    def withdrawals(
+        self, *, holds: bool | None = None, limit: int | None = None, after: int | None = None
+    ) -> list[Withdrawal]:
+        """All withdrawals, newest first; only those that hold, or do not, when asked.
+
+        With ``limit`` so many of them, from the one that follows the one with the id ``after``.
+        """
+        query = select(WithdrawalRow).order_by(WithdrawalRow.id.desc()).limit(limit)
+        if after is not None:
+            query = query.where(WithdrawalRow.id < after)
         if holds is not None:
             open_ = WithdrawalRow.lifted_at.is_(None)
             query = query.where(open_ if holds else ~open_)
@@ -87,6 +96,15 @@ class Withdrawals(Part):
                     Problem("withdrawal", withdrawal, "is no withdrawal here", "Check the list.")
                 )
             return _value(row)
+
+    def withdrawn_lots(self, lot: str) -> list[Withdrawal]:
+        """The withdrawals of this lot that hold, of hose or of fittings, oldest first."""
+        query = select(WithdrawalRow).where(
+            WithdrawalRow.value == lot_key(lot), WithdrawalRow.scope != str(Scope.TAG),
+            WithdrawalRow.lifted_at.is_(None),
+        )  # fmt: skip
+        with self.reading() as session:
+            return [_value(row) for row in session.scalars(query.order_by(WithdrawalRow.id))]
 
     def affected(self, scope: Scope, value: str) -> list[str]:
         """The tag numbers a withdrawal of this touches, oldest first; nothing is changed."""
@@ -105,12 +123,13 @@ def lot_key(lot: str | None) -> str | None:
 
 def holding(session: Session, rows: Sequence[AssemblyRow]) -> dict[str, list[Withdrawal]]:
     """The withdrawals that hold for each of these assemblies, oldest first."""
-    keys = {str(row.number): _keys(row) for row in rows}
-    wanted = sorted({value for pairs in keys.values() for _, value in pairs})
-    held: dict[tuple[str, str], Withdrawal] = {}
-    for chunk in in_chunks(wanted):
-        query = select(WithdrawalRow).where(WithdrawalRow.value.in_(chunk), WithdrawalRow.lifted_at.is_(None))
-        held.update(((row.scope, row.value), _value(row)) for row in session.scalars(query))
+    query = select(WithdrawalRow).where(WithdrawalRow.lifted_at.is_(None))
+    if len(rows) <= _FEW:  # for a long list, reading all that hold is less work than naming each lot
+        query = query.where(WithdrawalRow.value.in_({value for row in rows for _, value in _keys(row)}))
+    held = {(row.scope, row.value): _value(row) for row in session.scalars(query)}
+    if not held:
+        return {row.number: [] for row in rows}
+    keys = {row.number: _keys(row) for row in rows}
     found: dict[str, list[Withdrawal]] = defaultdict(list)
     for number, pairs in keys.items():
         found[number] = sorted({held[pair] for pair in pairs if pair in held}, key=lambda w: w.id)
@@ -178,7 +197,7 @@ def _keys(row: AssemblyRow) -> list[tuple[str, str]]:
         (Scope.FITTING_LOT, row.fitting_lot_a),
         (Scope.FITTING_LOT, row.fitting_lot_b),
     ]
-    return [(str(scope), value) for scope, value in pairs if value]
+    return [(scope.value, value) for scope, value in pairs if value]
 
 
 def _lots(row: Registration) -> list[tuple[str, Scope, str]]:

@@ -16,15 +16,18 @@ import sys
 import threading
 import time
 from pathlib import Path
+from typing import Literal
 
 import httpx
 import openpyxl
 import pytest
 
 from api.bench import matching
+from api.settings import Settings
 from tagger.errors import SpecError
 from tagger.store import Filter, Role, Store
-from tests.bench.served import Bench
+from tagger.trade import assess
+from tests.bench.served import Bench, serving
 
 ROOT = Path(__file__).parents[2]
 HEADING = [
@@ -226,3 +229,15 @@ def test_a_run_whose_server_is_killed_is_whole_or_not_there(tmp_path: Path, pass
 def test_a_list_longer_than_one_page_holds_is_refused() -> None:
     with pytest.raises(SpecError, match="more than 5000 rows"):
         matching.read("a.csv", b"hose.dash\n" + b"12\n" * 5001)
+
+
+@pytest.mark.parametrize("bands", ["sae", "din"])
+def test_a_list_holds_to_the_shops_length_bands(
+    store: Store, settings: Settings, bands: Literal["sae", "din"]
+) -> None:
+    own = settings.model_copy(update={"length_bands": bands})
+    with serving(own, store) as served, Bench(served.url, store, "manager") as bench:
+        _, form = _upload(bench, _xlsx(GOOD))
+        bench.submit("/bench/lists/run", form)
+    [kept] = store.find().assemblies
+    assert kept.assessment == assess(kept.spec, length_bands=bands)

@@ -20,7 +20,7 @@ def _paths(router: Any, prefix: str) -> Iterator[str]:
         if inner is not None:
             yield from _paths(inner, prefix)
         else:
-            yield prefix + route.path
+            yield prefix + route.path_format
 
 
 PAGES = sorted(

@@ -40,6 +40,8 @@ class Recorder:
         media = answer.headers["content-type"].split(";")[0]
         if media.endswith("json"):
             kept: dict[str, Any] = {"answers": answer.json()}
+        elif media.startswith("text/"):
+            kept = {"answers": answer.text.removeprefix("\ufeff")[:80] + "..."}
         else:
             kept = {"answers": answer.content[:8].decode("latin-1") + "..."}
         if media != "application/json":
@@ -58,6 +60,7 @@ def record(api: httpx.Client) -> dict[str, dict[str, Any]]:
     ask = Recorder(api)
     ask("POST /identify", {"form": "male", "thread_od": "1 1/16 in", "tpi": 12, "seat": "37"})
     ask("POST /check", EXAMPLE_SPEC)
+    ask("POST /check/tag.{form}", EXAMPLE_SPEC, form="png")
     body = {
         "spec": EXAMPLE_SPEC,
         "count": 1,
@@ -66,13 +69,16 @@ def record(api: httpx.Client) -> dict[str, dict[str, Any]]:
         "built_on": "2026-03-02",
     }
     [number] = ask("POST /assemblies", body)["numbers"]
-    ask("POST /runs", {"rows": [body, body]})
+    run = ask("POST /runs", {"rows": [body, {**body, "position": "dipper"}]})["run"]
+    ask("GET /runs/{run}", run=run)
     ask("GET /assemblies", params={"limit": 1})
+    ask("GET /assemblies.{form}", form="csv")
     one = ask("GET /assemblies/{number}", number=number)
     ask("POST /compare", {"a": one["link"], "b": {**EXAMPLE_SPEC, "length_mm": 1200}})
     ask("POST /read", {"text": one["link"]})
     picture = api.get(f"/assemblies/{number}/tag.png").content
     ask("POST /read/photo", files={"image": ("tag.png", picture, "image/png")})
+    ask("GET /scans", params={"text": "h-2291"})
     ask("GET /fit-steps", params={"tag": number})
     ask("GET /templates")
     ask("GET /assemblies/{number}/preflight", number=number)
@@ -84,12 +90,14 @@ def record(api: httpx.Client) -> dict[str, dict[str, Any]]:
     ask("POST /assemblies/{number}/crimps", {"crimps": [crimp]}, number=number)
     test = {"pressure_bar": 500, "hold_s": 60, "medium": "water", "passed": True, "tester": "Bela"}
     ask("POST /assemblies/{number}/proof-tests", test, number=number)
+    ask("GET /assemblies/{number}/certificate.pdf", number=number)
     ask("POST /assemblies/{number}/history", {"kind": "fitted", "data": {"note": "boom"}}, number=number)
     ask("GET /assemblies/{number}/history", number=number)
     ask("PUT /recipes/{name}", EXAMPLE_SPEC, name="boom")
     ask("GET /recipes")
     ask("GET /recipes/{name}", name="boom")
     ask("DELETE /recipes/{name}", name="boom")
+    ask("GET /lists/empty.{form}", form="csv")
     file = {"file": ("list.csv", LIST.encode(), "text/csv")}
     ask("POST /lists/dry-run", files=file)
     ask("POST /lists/run", files=file)
@@ -98,10 +106,28 @@ def record(api: httpx.Client) -> dict[str, dict[str, Any]]:
     ask("GET /orders", params={"limit": 1})
     ask("GET /orders/{reference}", reference=reference)
     ask("POST /orders/{reference}/steps", {"state": "accepted", "note": "Friday"}, reference=reference)
+    machine = {"machine": "Loader 4", "customer": "Quarry North"}
+    ask("GET /machine", params=machine)
+    ask(
+        "POST /machine/order",
+        {**machine, "needed_by": "2026-04-20", "contact": {"name": "Mara", "phone": "555 0100"}},
+    )
+    ask("GET /affected", params={"scope": "hose_lot", "value": "h-2291"})
     done = ask("POST /withdrawals", {"reason": "cover blisters", "hose_lot": "H-2291"})["withdrawal"]["id"]
     ask("GET /withdrawals")
     ask("GET /withdrawals/{withdrawal}", withdrawal=done)
+    ask("GET /withdrawals/{withdrawal}/call-list", withdrawal=done)
+    ask("GET /withdrawals/{withdrawal}/call-list.csv", withdrawal=done)
+    ask("GET /withdrawals/{withdrawal}/letters.pdf", withdrawal=done)
     ask("POST /withdrawals/{withdrawal}/lift", {"reason": "tested again"}, withdrawal=done)
+    bela = ask("POST /people", {"name": "Bela", "role": "builder", "password": "a long pass phrase"})["id"]
+    ask("GET /people")
+    ask("GET /people/{person}", person=bela)
+    ask("PATCH /people/{person}", {"role": "counter"}, person=bela)
+    ask("POST /people/{person}/sign-out", person=bela)
+    device = ask("POST /tokens", {"name": "scanner 2", "role": "builder"})["device"]["id"]
+    ask("GET /tokens")
+    ask("DELETE /tokens/{token_id}", token_id=device)
     ask("GET /figures", params={"days": 7})
     ask("GET /totals", params={"since": "2026-01-01"})
     ask("GET /events", params={"limit": 2})

@@ -29,7 +29,7 @@ def _examples(about: dict[str, Any]) -> list[str]:
 
 def test_every_operation_has_a_summary_and_examples(api: httpx.Client) -> None:
     operations = dict(_operations(api.get("/openapi.json").json()))
-    assert len(operations) >= 35
+    assert len(operations) >= 55
     assert [name for name, about in operations.items() if not about.get("summary")] == []
     assert {name: missing for name, about in operations.items() if (missing := _examples(about))} == {}
 
@@ -49,6 +49,23 @@ def test_the_examples_are_what_the_api_answers(api: httpx.Client) -> None:
             if "by" in kept:
                 kept.pop("by")
         assert now == then, name
+
+
+def test_every_operation_describes_its_errors_with_an_example(api: httpx.Client) -> None:
+    described = api.get("/openapi.json").json()
+    members = described["components"]["schemas"]["ProblemDetails"]["properties"].keys()
+    for name, about in _operations(described):
+        errors = {code: answer for code, answer in about["responses"].items() if code[0] == "4"}
+        assert {"401", "403", "422"} <= errors.keys(), name
+        assert ("413" in errors) == ("requestBody" in about), name
+        for code, answer in errors.items():
+            assert answer["description"] and answer["content"].keys() == {"application/problem+json"}, (
+                name,
+                code,
+            )
+            told = answer["content"]["application/problem+json"]
+            assert told["schema"]["$ref"].endswith("/ProblemDetails")
+            assert told["example"].keys() == members and told["example"]["status"] == int(code)
 
 
 @pytest.mark.parametrize("name", sorted(EXAMPLES))

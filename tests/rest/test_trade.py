@@ -4,17 +4,20 @@ from __future__ import annotations
 
 import io
 from collections.abc import Callable
+from typing import Literal
 
 import httpx
 import openpyxl
 import pytest
 
 from api.rest.shared import EXAMPLE_SPEC
+from api.settings import Settings
 from tagger.code import link
 from tagger.spec import AssemblySpec
 from tagger.store import Role, Store
 from tagger.trade import assess, likeforlike, report
 from tagger.trade.identify import Measurements, identify
+from tests.bench.served import serving
 from tests.rest.examples import CRIMP, LIST
 
 SPEC = AssemblySpec.read(EXAMPLE_SPEC)
@@ -120,6 +123,8 @@ def test_a_recipe_is_kept_without_lots_until_it_is_dropped(
     assert api.delete("/recipes/boom rod").json() == kept
     assert builder.get("/recipes/boom rod").status_code == 404 == api.delete("/recipes/boom rod").status_code
     assert api.get("/recipes").json() == []
+    assert api.put("/recipes/hose 1%2F2 in", json=EXAMPLE_SPEC).json()["name"] == "hose 1/2 in"
+    assert api.get("/recipes/hose 1%2F2 in").status_code == 200
 
 
 def test_a_measured_crimp_is_held_against_the_one_the_shop_keeps(
@@ -131,7 +136,7 @@ def test_a_measured_crimp_is_held_against_the_one_the_shop_keeps(
     assert device(Role.BUILDER).put("/crimp-diameters", json=CRIMP).status_code == 403
     assert api.put("/crimp-diameters", json={**CRIMP, "hose_standard": "none"}).status_code == 422
     api.put("/crimp-diameters", json={**CRIMP, "hose_standard": "sae 100r2"})
-    assert api.get("/crimp-diameters").json() == [{**CRIMP, "by": "a manager"}]
+    assert api.get("/crimp-diameters").json() == [{**CRIMP, "id": 1, "by": "a manager"}]
     out = api.post(f"/assemblies/{number}/crimps", json={"crimps": [crimp]}).json()["data"]["crimps"][0]
     assert (out["holds"], out["low_mm"], out["high_mm"]) == (False, 30.8, 31.2)
     assert api.post("/prints", json={"numbers": [number]}).status_code == 422
@@ -171,3 +176,18 @@ def test_a_list_runs_dry_with_cells_and_registers_whole_once(
     wrong = api.post("/lists/dry-run", files={"file": ("list.csv", LIST)}, data={"match": ["colour"]})
     assert {p["field"] for p in wrong.json()["problems"]} == {"match"}
     assert device(Role.BUILDER).post("/lists/run", files={"file": ("l.csv", LIST)}).status_code == 403
+
+
+@pytest.mark.parametrize("bands", ["sae", "din"])
+def test_a_list_holds_to_the_shops_length_bands(store: Store, bands: Literal["sae", "din"]) -> None:
+    _, secret = store.make_token("tablet", Role.COUNTER)
+    with serving(Settings(length_bands=bands), store) as served:
+        headers = {"Authorization": f"Bearer {secret}"}
+        with httpx.Client(base_url=f"{served.url}/api/v1", headers=headers) as api:
+            [made] = api.post("/lists/run", files={"file": ("l.csv", LIST.replace(",2\n", ",1\n"))}).json()[
+                "numbers"
+            ]
+    kept = store.assembly(made)
+    assert kept.assessment == assess(kept.spec, length_bands=bands)
+    other: Literal["sae", "din"] = "din" if bands == "sae" else "sae"
+    assert kept.assessment.length_tolerance != assess(kept.spec, length_bands=other).length_tolerance

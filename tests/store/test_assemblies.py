@@ -167,3 +167,10 @@ def test_pages_hold_every_assembly_once(store: Store) -> None:
 def test_an_unregistered_number_is_told_with_what_to_do(store: Store) -> None:
     with pytest.raises(StoreError, match="is not registered here"):
         store.assembly(tag_number.make())
+
+
+def test_more_in_one_run_than_can_be_meant_is_refused(store: Store) -> None:
+    rows = [Registration(spec(), assessment(), count=10_000)] * 11
+    with pytest.raises(StoreError, match="100000 assemblies at once"):
+        store.register_many(rows)
+    assert store.count() == 0

@@ -1,0 +1,30 @@
+"""Whom to call about a withdrawal: every hose it touches, by customer, machine and position."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import Any
+
+from tagger.code import number as tag_number
+from tagger.store import Assembly, Store, Withdrawal
+
+HEADING = ("customer", "number", "machine", "position", "hose", "lots", "built_on", "replaced_by")
+
+
+def touched(store: Store, withdrawal: Withdrawal) -> list[Assembly]:
+    """The assemblies that the withdrawal touches now."""
+    found = store.assemblies(store.affected(withdrawal.scope, withdrawal.value))
+    return sorted(found, key=lambda a: (a.customer or "", a.machine or "", a.position or ""))
+
+
+def rows(items: Sequence[Assembly]) -> list[list[Any]]:
+    """One line for each, in the order of the heading."""
+    return [
+        [
+            item.customer, tag_number.format(item.number), item.machine, item.position,
+            f"{item.spec.hose.standard} -{item.spec.hose.dash}",
+            ", ".join(lot for lot in (item.spec.hose.lot, item.spec.end_a.lot, item.spec.end_b.lot) if lot),
+            item.built_on, tag_number.format(item.replaced_by) if item.replaced_by else None,
+        ]
+        for item in items
+    ]  # fmt: skip

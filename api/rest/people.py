@@ -1,0 +1,178 @@
+"""People and devices: who may sign in, with which role; and the tokens that programs send.
+
+Only a token of the role manager may do any of this, and it can make nothing above its own role. A
+person's own password is changed by the person, signed in, who must give the old one: a device has
+neither. A manager's token may give a new one to somebody who has forgotten theirs.
+"""
+
+from __future__ import annotations
+
+import base64
+import hashlib
+import hmac
+import secrets
+from datetime import datetime
+from typing import Annotated
+
+from fastapi import APIRouter, Request
+from pydantic import Field, SecretStr
+
+from api.identity import bearer, hash_password
+from api.rest.once import DoOnce
+from api.rest.problem import RESPONSES, RoleTooLow, there
+from api.rest.shared import Answer, AsManager, Request_, TheStore
+from tagger.errors import Problem, StoreError, TaggerError
+from tagger.store import Person, Role, Token
+
+router = APIRouter(responses=RESPONSES)
+Password = Annotated[SecretStr, Field(max_length=1000, description="At least 10 characters.")]
+
+
+class PersonOut(Answer):
+    """``active``: whether they may sign in."""
+
+    id: int
+    name: str
+    role: Role
+    active: bool
+
+    @classmethod
+    def of(cls, item: Person) -> PersonOut:
+        return cls(id=item.id, name=item.name, role=item.role, active=item.active)
+
+
+class PersonIn(Request_):
+    name: str
+    role: Role
+    password: Password
+
+
+class PersonChange(Request_):
+    """What is to change; whatever it is, all of that person's sessions end."""
+
+    role: Role | None = None
+    active: bool | None = None
+    password: Password | None = None
+
+
+class TokenOut(Answer):
+    id: int
+    name: str
+    role: Role
+    created_at: datetime
+    created_by: str | None
+    revoked_at: datetime | None
+
+    @classmethod
+    def of(cls, item: Token) -> TokenOut:
+        return cls(**vars(item))
+
+
+class TokenIn(Request_):
+    name: str
+    role: Role
+
+
+class TokenMade(Answer):
+    """``token`` is what the device sends from now on. It is kept nowhere: this answer alone has it."""
+
+    device: TokenOut
+    token: str
+
+
+class _Kept(Answer):
+    """What is kept of TokenMade: with ``salt`` only whoever asked can make the token's text again."""
+
+    device: TokenOut
+    salt: str
+
+
+@router.get("/people", tags=["people"], summary="Everybody who may sign in, or might once, by name")
+def people(store: TheStore, token: AsManager) -> list[PersonOut]:
+    return [PersonOut.of(item) for item in store.people()]
+
+
+@router.get("/people/{person}", tags=["people"], summary="One person")
+def one_person(store: TheStore, token: AsManager, person: int) -> PersonOut:
+    try:
+        return PersonOut.of(store.person_by_id(person))
+    except TaggerError as error:
+        raise there(error) from None
+
+
+@router.post("/people", status_code=201, tags=["people"], summary="Add somebody who may sign in")
+def add_person(store: TheStore, token: AsManager, body: PersonIn, once: DoOnce) -> PersonOut:
+    _refuse_above(token, body.role)
+    return once.prepared(
+        PersonOut,
+        lambda: hash_password(body.password.get_secret_value()),
+        lambda hashed: PersonOut.of(store.add_person(body.name, hashed, body.role)),
+    )
+
+
+@router.patch(
+    "/people/{person}", tags=["people"], summary="Change a role or a password, retire or bring back"
+)
+def change_person(store: TheStore, token: AsManager, person: int, body: PersonChange) -> PersonOut:
+    known = one_person(store, token, person)
+    if body == PersonChange():
+        raise StoreError(Problem("body", None, "changes nothing", "Give role, active or password."))
+    _refuse_above(token, body.role or known.role)
+    hashed = hash_password(body.password.get_secret_value()) if body.password is not None else None
+    return PersonOut.of(store.change_person(person, role=body.role, active=body.active, password_hash=hashed))
+
+
+@router.post("/people/{person}/sign-out", tags=["people"], summary="End all of a person's sessions")
+def sign_out(store: TheStore, token: AsManager, person: int, once: DoOnce) -> PersonOut:
+    known = one_person(store, token, person)
+
+    def act() -> PersonOut:
+        store.sign_out_everywhere(person)
+        return known
+
+    return once(PersonOut, act)
+
+
+@router.get("/tokens", tags=["people"], summary="The devices' tokens, without the tokens themselves")
+def tokens(store: TheStore, token: AsManager) -> list[TokenOut]:
+    return [TokenOut.of(item) for item in store.tokens()]
+
+
+@router.post(
+    "/tokens", status_code=201, tags=["people"], summary="Make a device's token, shown in this answer alone"
+)
+def make_token(request: Request, store: TheStore, token: AsManager, body: TokenIn, once: DoOnce) -> TokenMade:
+    _refuse_above(token, body.role)
+    own = bearer(request)
+
+    def act() -> _Kept:
+        salt = secrets.token_urlsafe(32)
+        made, _ = store.make_token(body.name, body.role, by=token.name, secret=_text_of(own, salt))
+        return _Kept(device=TokenOut.of(made), salt=salt)
+
+    kept = once(_Kept, act)
+    return TokenMade(device=kept.device, token=_text_of(own, kept.salt))
+
+
+@router.delete(
+    "/tokens/{token_id}", tags=["people"], summary="Revoke a token: from now on its device is refused"
+)
+def revoke(store: TheStore, token: AsManager, token_id: int) -> TokenOut:
+    try:
+        return TokenOut.of(store.revoke_token(token_id))
+    except TaggerError as error:
+        raise there(error) from None
+
+
+def _text_of(own: str, salt: str) -> str:
+    """A token that follows from the asker's own, which is not in the database, and a salt, which is.
+
+    So a repeat of the request has the same answer, yet the database alone tells no token.
+    """
+    made = hmac.digest(own.encode(), salt.encode(), hashlib.sha256)
+    return "tag_" + base64.urlsafe_b64encode(made).rstrip(b"=").decode()
+
+
+def _refuse_above(token: Token, role: Role) -> None:
+    if not token.role.may(role):
+        raise RoleTooLow(role)

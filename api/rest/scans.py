@@ -1,0 +1,53 @@
+"""What a scanner sends: a tag, a number, a reel's or a fitting bin's lot; and what is known of it."""
+
+from __future__ import annotations
+
+from typing import Annotated, Any, Literal
+
+from fastapi import APIRouter, Query, Request
+
+from api.bench.scanned import look_up
+from api.rest.problem import RESPONSES
+from api.rest.shared import Answer, AsBuilder, AssemblyOut, TheStore, WithdrawalOut
+from tagger.code import number as tag_number
+
+router = APIRouter(responses=RESPONSES, tags=["tags"])
+
+
+class ScanOut(Answer):
+    """``kind`` says what was scanned, ``say`` the same in words.
+
+    Of a tag: ``number``, the ``spec`` to build again (without lots), and its ``record`` where it is
+    registered here. Of a lot: ``hose`` as the newest assembly built from it has it, or ``end``, which
+    carries it there. ``withdrawals`` are those that hold: what they name must not be used.
+    """
+
+    kind: Literal["tag", "hose_lot", "fitting_lot", "unknown"]
+    text: str
+    say: str
+    number: str | None
+    spec: dict[str, Any] | None
+    hose: dict[str, Any] | None
+    end: dict[str, Any] | None
+    record: AssemblyOut | None
+    withdrawals: list[WithdrawalOut]
+
+
+@router.get("/scans", summary="What a scanned text is, and what is known of it; counts no scan")
+def scan(
+    request: Request,
+    store: TheStore,
+    token: AsBuilder,
+    text: Annotated[str, Query(max_length=2000, description="As the scanner sends it, or as typed.")],
+) -> ScanOut:
+    found = look_up(store, text)
+    spec = found.spec.as_dict() if found.spec else {}
+    return ScanOut(
+        kind=found.kind, text=found.text, say=found.say,
+        number=tag_number.format(found.number) if found.number else None,
+        spec=spec if found.kind == "tag" else None,
+        hose=spec["hose"] if found.kind == "hose_lot" else None,
+        end=spec[found.end] if found.end else None,
+        record=AssemblyOut.of(found.record, request) if found.record else None,
+        withdrawals=[WithdrawalOut.of(item) for item in found.withdrawals],
+    )  # fmt: skip
