@@ -102,10 +102,13 @@ def machine_page(request: Request, me: Builder, machine: str = "", customer: str
 def order_all(request: Request, me: Counter, form: OwnForm) -> Response:
     """An order request for each hose that was ticked."""
     contact = {name: str(form.get(name) or "") for name in ("name", "company", "phone", "email")}
+    numbers = [str(number) for number in form.getlist("number")]
     try:
         needed = date.fromisoformat(str(form["needed_by"])) if form.get("needed_by") else None
+        if not numbers:
+            raise StoreError(Problem("hoses", None, "are not ticked", "Tick those to order."))
         store_of(request).request_orders(
-            [str(number) for number in form.getlist("number")], needed_by=needed,
+            numbers, needed_by=needed,
             reference=str(form.get("reference") or ""), contact=contact, key=str(form.get("key")),
         )  # fmt: skip
     except (TaggerError, ValueError) as error:

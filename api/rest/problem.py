@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 from collections.abc import Iterable
 from http import HTTPStatus
 from typing import Any
@@ -10,13 +11,15 @@ from fastapi import FastAPI, Request
 from fastapi.exception_handlers import http_exception_handler, request_validation_exception_handler
 from fastapi.exceptions import RequestValidationError
 from pydantic import BaseModel
+from sqlalchemy.exc import DataError, OperationalError
 from starlette.exceptions import HTTPException
-from starlette.responses import JSONResponse, Response
+from starlette.responses import JSONResponse, PlainTextResponse, Response
 
 from tagger.errors import NumberError, Problem, TaggerError, problems_from
 from tagger.store import KeyUsed
 
 BASE = "/api/v1"
+_LOG = logging.getLogger("tagger.api")
 
 
 class FieldProblem(BaseModel):
@@ -83,6 +86,9 @@ def install(app: FastAPI) -> None:
     app.add_exception_handler(RoleTooLow, _role_too_low)
     app.add_exception_handler(RequestValidationError, _not_valid)
     app.add_exception_handler(HTTPException, _http)
+    app.add_exception_handler(DataError, _not_kept)
+    app.add_exception_handler(OperationalError, _database_away)
+    app.add_exception_handler(Exception, _failed)
 
 
 def _refused(request: Request, error: Exception) -> Response:
@@ -110,6 +116,29 @@ async def _not_valid(request: Request, error: Exception) -> Response:
     items = [{**item, "loc": item["loc"][1:] or ("body",)} for item in error.errors()]
     problems = [_without_password(item) for item in problems_from(items)]
     return answer(422, "The request cannot be read.", problems)
+
+
+def _not_kept(request: Request, error: Exception) -> Response:
+    return _other(
+        request, 422, "Something in the request cannot be kept in the database: a character or a figure."
+    )
+
+
+def _database_away(request: Request, error: Exception) -> Response:
+    _LOG.error("the database did not answer", exc_info=error)
+    return _other(
+        request, 503, "The database is busy or away. Send the request again, with its Idempotency-Key."
+    )
+
+
+def _failed(request: Request, error: Exception) -> Response:
+    return _other(request, 500, "Something is wrong on our side; it is written in the server's log.")
+
+
+def _other(request: Request, status: int, words: str) -> Response:
+    if request.url.path.startswith(BASE):
+        return answer(status, words)
+    return PlainTextResponse(words, status)
 
 
 def _without_password(item: Problem) -> Problem:

@@ -87,8 +87,6 @@ class Orders(Outbox):
         key: str | None = None,
     ) -> list[OrderRequest]:
         """An order request for each of these tags: all of them, or none. Sent twice, kept once."""
-        if not numbers:
-            raise StoreError(Problem("hoses", None, "are not chosen", "Choose those to order."))
         known = list(dict.fromkeys(compact(number) for number in numbers))
         with self.writing():
             return [

@@ -17,6 +17,7 @@ from typing import Any
 
 import httpx
 import pytest
+from sqlalchemy import text
 
 from api.rest.shared import EXAMPLE_SPEC
 from api.settings import Settings
@@ -113,7 +114,7 @@ def _rows(store: Store, folder: Path) -> str:
 
 
 def test_every_post_that_writes_takes_a_key(url: str) -> None:
-    described = httpx.get(f"{url}/api/v1/openapi.json").json()["paths"]
+    described = httpx.get(f"{url}/api/v1/openapi.json", timeout=30).json()["paths"]
     posts = {
         path.removeprefix("/api/v1"): verbs["post"] for path, verbs in described.items() if "post" in verbs
     }
@@ -159,6 +160,27 @@ def test_a_request_that_was_refused_may_be_mended_with_its_key(api: httpx.Client
     )
     assert api.post("/assemblies", json=BODY, headers=key).status_code == 201
     assert store.count() == 1
+
+
+@pytest.mark.parametrize("body", [b"", b"{", b"\xff\xfe", b"[]", b'"text"', b"null"])
+@pytest.mark.parametrize("media", ["application/json", "text/plain", "multipart/form-data"])
+def test_a_body_that_cannot_be_read_is_refused_in_words(api: httpx.Client, body: bytes, media: str) -> None:
+    headers = {"Idempotency-Key": "one", "Content-Type": media}
+    answer = api.post("/assemblies", content=body, headers=headers)
+    assert answer.status_code in (400, 422)
+    assert answer.headers["content-type"] == "application/problem+json"
+
+
+def test_a_database_that_fails_is_told_in_the_same_form(api: httpx.Client, store: Store, url: str) -> None:
+    nul = api.put("/recipes/boom", json={**EXAMPLE_SPEC, "note": "\x00"})
+    refuses = store.database.engine.dialect.name == "postgresql"
+    assert nul.status_code == (422 if refuses else 200)
+    with store.writing() as session:
+        session.execute(text("DROP TABLE withdrawal"))
+    answer = api.get("/withdrawals")
+    assert answer.status_code in (500, 503)  # the databases call it by different names
+    assert answer.headers["content-type"] == "application/problem+json"
+    assert httpx.get(f"{url}/T/00000000001", timeout=30).status_code in (404, 500, 503)
 
 
 def test_keys_are_each_devices_own(
