@@ -25,16 +25,16 @@ A tag's digits can be read without this system: its README tells the layout bit 
 
 
 def archive(store: Store) -> Iterator[bytes]:
-    """The ZIP, a piece at a time; made on disk first, so that it is whole."""
+    """The ZIP, a piece at a time; made on disk first, of one view of the store, so that it is whole."""
     with tempfile.TemporaryFile() as file:
-        with zipfile.ZipFile(file, "w", zipfile.ZIP_DEFLATED) as whole:
+        with store.reading(), zipfile.ZipFile(file, "w", zipfile.ZIP_DEFLATED) as whole:
             whole.writestr("README.txt", _READ_ME)
             _lines(whole, "assemblies.jsonl", (assembly(item) for item in store.every()))
             with whole.open("assemblies.csv", "w", force_zip64=True) as out:
                 for part in table.csv_lines(table.heading(), (table.row(item) for item in store.every())):
                     out.write(part)
             _lines(whole, "events.jsonl", _events(store))
-            _lines(whole, "orders.jsonl", (order(item) for item in store.orders(limit=10_000_000)))
+            _lines(whole, "orders.jsonl", (order(item) for item in store.orders(limit=None)))
             _lines(whole, "withdrawals.jsonl", (asdict(item) for item in store.withdrawals()))
         file.seek(0)
         while part := file.read(1 << 16):

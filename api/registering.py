@@ -11,9 +11,12 @@ def register(
     store: Store, rows: Sequence[Registration], *, by: str, key: str | None = None
 ) -> list[Assembly]:
     """Registers the rows, and moves the order requests they are built for on to "building": all, or nothing."""
-    with store.writing():
+
+    def registered(_: object) -> list[Assembly]:
         made = store.register_many(rows, by=by, key=key)
         for reference in dict.fromkeys(row.order_reference for row in rows if row.order_reference):
             if OrderState.BUILDING in store.order(reference).state.next:
                 store.set_order_state(reference, OrderState.BUILDING, by=by)
-    return made
+        return made
+
+    return store.act(registered)

@@ -24,9 +24,9 @@ VERBS = {
 
 @router.get("/orders")
 def orders_page(request: Request, me: Builder, show: str = "open") -> Response:
-    """Open ones first; all of them when asked."""
-    found = store_of(request).orders(limit=500)
-    shown = [order for order in found if show == "all" or order.state in OPEN]
+    """Every open one; the newest of all when asked."""
+    store = store_of(request)
+    shown = store.orders(limit=500) if show == "all" else store.orders(*OPEN, limit=None)
     return render(
         request, "orders.html", title="Order requests", here="/bench/orders", orders=shown, show=show
     )

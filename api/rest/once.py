@@ -51,8 +51,7 @@ class Once:
     def __call__(self, answer: type[T], act: Callable[[], T]) -> T:
         """What ``act`` answers, or answered before; all that it writes is one transaction."""
         if self.key is None:
-            with self.store.writing():
-                return act()
+            return self.store.act(lambda _: act())
         shape: TypeAdapter[T] = TypeAdapter(answer)
 
         def kept() -> dict[str, Any]:

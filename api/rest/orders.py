@@ -60,7 +60,7 @@ def all_orders(
     limit: Annotated[int, Query(ge=1, le=500)] = 100,
     after: Annotated[str | None, Query(description="The reference of the last one you have.")] = None,
 ) -> list[OrderOut]:
-    found = store.orders(state, number=number, limit=limit + 1, after=after)
+    found = store.orders(*((state,) if state else ()), number=number, limit=limit + 1, after=after)
     return [OrderOut.of(o) for o in paged(request, response, found, limit, lambda o: o.reference)]
 
 

@@ -42,7 +42,7 @@ _SPEAKING: Final = (
             "tightening",
         )
     ),
-    *(f"tagger/store/{name}.py" for name in ("orders", "values")),
+    *(f"tagger/store/{name}.py" for name in ("orders", "texts", "values")),
     *(f"tagger/{name}.py" for name in ("spec", "errors", "units")),
 )
 

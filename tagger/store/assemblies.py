@@ -8,7 +8,6 @@ from datetime import date, datetime
 from typing import Any
 
 from sqlalchemy import func, insert, select
-from sqlalchemy.exc import IntegrityError
 from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
@@ -18,7 +17,8 @@ from tagger.spec import AssemblySpec
 from tagger.store import designs
 from tagger.store.base import Part, compact, fingerprint, in_chunks
 from tagger.store.designs import Design
-from tagger.store.models import AssemblyRow, EventRow, OrderRow, RegistrationRow
+from tagger.store.history import add_events
+from tagger.store.models import AssemblyRow, OrderRow, RegistrationRow
 from tagger.store.values import Assembly, Kind, Registration, Withdrawal
 from tagger.store.withdrawals import holding, lot_key, refuse_withdrawn_lots
 from tagger.trade.assessment import Assessment
@@ -70,16 +70,12 @@ class Assemblies(Part):
         """
         prepared = _prepare(rows)
         mark = fingerprint([_asked(row) for row in rows])
-        for attempt in range(3):
-            try:
-                with self.writing() as session:
-                    known = _already(session, key, mark)
-                    numbers = known or self._insert(session, prepared, by, key, mark, make_number)
-                return self.assemblies(numbers)
-            except IntegrityError:  # another process took the key, or the same number
-                if attempt == 2:
-                    raise
-        raise AssertionError("the loop returns or raises")
+
+        def registered(session: Session) -> list[str]:
+            known = _already(session, key, mark)
+            return known or self._insert(session, prepared, by, key, mark, make_number)
+
+        return self.assemblies(self.act(registered))
 
     def _insert(
         self,
@@ -112,7 +108,7 @@ class Assemblies(Part):
                 events.extend(_replaced(session, row, values[-row.asked.count :], now, by))
         designs.keep(session, (row.design for row in rows))
         session.execute(insert(AssemblyRow), values)
-        session.execute(insert(EventRow), events)
+        add_events(session, events)
         return numbers
 
     def assembly(self, number: str) -> Assembly:

@@ -17,13 +17,15 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import Connection, func, insert, select, text, update
+from sqlalchemy import Connection, column, func, insert, select, text, update
 from sqlalchemy import Table as SqlTable
+from sqlalchemy import table as light_table
 
 from tagger.errors import Problem, StoreError
 from tagger.store.base import Part
 from tagger.store.database import Database
 from tagger.store.models import PrintJobRow, Table
+from tagger.store.texts import unchecked
 from tagger.store.values import PrintState
 
 _NOT_COPIED = frozenset({"session", "sign_in_code"})  # they end with the running program
@@ -49,7 +51,8 @@ class Backup(Part):
         part = path.with_name(path.name + ".part")
         for old in _files(part):
             old.unlink(missing_ok=True)
-        with _snapshot(self.database) as source:
+        with self.reading() as session:
+            source = session.connection()
             copy = Database(f"sqlite:///{part}")
             try:
                 with copy.engine.execution_options(writes=True).begin() as target:
@@ -99,24 +102,15 @@ def _empty(database: Database) -> Iterator[Connection]:
         yield connection
 
 
-@contextmanager
-def _snapshot(database: Database) -> Iterator[Connection]:
-    """One view of the whole database, however long it takes and whoever writes meanwhile."""
-    engine = database.engine
-    if engine.dialect.name == "postgresql":
-        engine = engine.execution_options(isolation_level="REPEATABLE READ")
-    with engine.begin() as connection:
-        yield connection
-
-
 def _tables() -> list[SqlTable]:
     return [table for table in Table.metadata.sorted_tables if table.name not in _NOT_COPIED]
 
 
 def _copy(source: Connection, target: Connection) -> None:
     for table in _tables():
+        kept = light_table(table.name, *(column(c.name, unchecked(c.type)) for c in table.columns))
         for rows in _rows(source, table):
-            target.execute(insert(table), rows)
+            target.execute(insert(kept), rows)
 
 
 def _rows(source: Connection, table: SqlTable, size: int = 1000) -> Iterator[list[dict[str, Any]]]:

@@ -7,7 +7,7 @@ import json
 from collections.abc import Callable, Iterator
 from contextlib import AbstractContextManager
 from datetime import UTC, datetime
-from typing import Any
+from typing import Any, TypeVar
 
 from sqlalchemy.orm import Session
 
@@ -15,6 +15,7 @@ from tagger.code import number as tag_number
 from tagger.store.database import Database
 
 Clock = Callable[[], datetime]
+T = TypeVar("T")
 
 
 def utc_now() -> datetime:
@@ -34,6 +35,9 @@ class Part:
     def writing(self) -> AbstractContextManager[Session]:
         return self.database.writing()
 
+    def act(self, work: Callable[[Session], T]) -> T:
+        return self.database.act(work)
+
 
 def compact(number: str) -> str:
     """A tag number as it is kept. Raises NumberError for one with a slip in it."""
@@ -43,7 +47,7 @@ def compact(number: str) -> str:
 def fingerprint(value: Any) -> str:
     """Tells whether two requests with one key ask for the same thing."""
     text = json.dumps(value, sort_keys=True, default=str, ensure_ascii=False)
-    return hashlib.sha256(text.encode()).hexdigest()
+    return hashlib.sha256(text.encode(errors="surrogatepass")).hexdigest()
 
 
 def in_chunks(items: list[str], size: int = 500) -> Iterator[list[str]]:

@@ -5,26 +5,30 @@ from __future__ import annotations
 import os
 import sqlite3
 import threading
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
 from alembic import command
 from alembic.config import Config
 from alembic.runtime.migration import MigrationContext
 from alembic.script import ScriptDirectory
 from platformdirs import user_data_path
-from sqlalchemy import Connection, Engine, create_engine, event, text
+from sqlalchemy import Connection, Engine, create_engine, event
 from sqlalchemy.engine import URL, make_url
-from sqlalchemy.exc import ArgumentError, DBAPIError, OperationalError
+from sqlalchemy.exc import ArgumentError, DBAPIError, IntegrityError, OperationalError
 from sqlalchemy.orm import Session
 from sqlalchemy.pool import QueuePool
 
 from tagger.errors import Problem, StoreError
+from tagger.store import folding
+from tagger.store.locks import Turn, take
 
 MIGRATIONS = Path(__file__).parent / "migrations"
-_MIGRATION_LOCK = 0x7A66E12  # any number, the same in every process
+_TRIES = 5
+_BROKEN_OFF = ("40P01", "40001")  # deadlock_detected, serialization_failure: PostgreSQL, appendix A
+T = TypeVar("T")
 
 
 def default_url() -> str:
@@ -51,16 +55,29 @@ class Database:
                         "Check TAGGER_DATABASE_URL, and that the folder or the server is there.")
             ) from error  # fmt: skip
         self._writer = self.engine.execution_options(writes=True)
+        self._reader = self.engine
+        if self.engine.dialect.name == "postgresql":
+            self._reader = self.engine.execution_options(
+                isolation_level="REPEATABLE READ", postgresql_readonly=True
+            )
         self._here = threading.local()
 
     @contextmanager
     def reading(self) -> Iterator[Session]:
-        """One consistent view; nothing is written. Within ``writing``, its own: what it wrote is seen."""
-        if (outer := self._outer()) is not None:
+        """One consistent view, however many questions it is asked; nothing is written.
+
+        What reads within it, in the same thread, has the same view. Within ``writing`` it is that
+        transaction's own: what it wrote is seen.
+        """
+        if (outer := self._outer() or self._view()) is not None:
             yield outer
             return
-        with Session(self.engine, expire_on_commit=False) as session, session.begin():
-            yield session
+        with Session(self._reader, expire_on_commit=False) as session, session.begin():
+            self._here.view = session
+            try:
+                yield session
+            finally:
+                self._here.view = None
 
     @contextmanager
     def writing(self) -> Iterator[Session]:
@@ -80,6 +97,29 @@ class Database:
             finally:
                 self._here.session = None
 
+    def act(self, work: Callable[[Session], T]) -> T:
+        """``work`` in one transaction, which is done anew where others came in between.
+
+        They took a key, a number or a reference (all the same within another act), or each waited
+        for the other: then the database breaks one off, and only the outermost act can begin anew.
+        """
+        for _ in range(_TRIES - 1):
+            try:
+                with self.writing() as session:
+                    return work(session)
+            except IntegrityError:
+                pass
+            except OperationalError as error:
+                if self._outer() is not None or getattr(error.orig, "sqlstate", None) not in _BROKEN_OFF:
+                    raise
+        with self.writing() as session:
+            return work(session)
+
+    def _view(self) -> Session | None:
+        """The view that this thread is reading in."""
+        found: Session | None = getattr(self._here, "view", None)
+        return found
+
     def _outer(self) -> Session | None:
         """The transaction that this thread is writing in."""
         found: Session | None = getattr(self._here, "session", None)
@@ -98,8 +138,7 @@ class Database:
         if self._at(script):
             return
         with self.engine.execution_options(writes=True).begin() as connection:
-            if connection.dialect.name == "postgresql":
-                connection.execute(text("SELECT pg_advisory_xact_lock(:key)"), {"key": _MIGRATION_LOCK})
+            take(connection, Turn.MIGRATION)
             config = Config()
             config.set_main_option("script_location", str(MIGRATIONS).replace("%", "%%"))
             config.attributes["connection"] = connection
@@ -154,6 +193,7 @@ def _engine(url: URL) -> Engine:
 def _prepare_sqlite(connection: sqlite3.Connection, _: Any) -> None:
     """WAL, so that readers never wait; FULL, so that a number once given survives a power cut."""
     connection.isolation_level = None  # we say BEGIN ourselves, see below
+    folding.teach(connection)
     for pragma in ("journal_mode=WAL", "synchronous=FULL", "foreign_keys=ON", "busy_timeout=30000"):
         connection.execute(f"PRAGMA {pragma}").close()
 

@@ -46,7 +46,8 @@ def keep(session: Session, rows: Iterable[dict[str, Any]]) -> None:
             del wanted[known]
     if wanted:
         dialect = postgresql if session.get_bind().dialect.name == "postgresql" else sqlite
-        session.execute(dialect.insert(DesignRow).on_conflict_do_nothing(), list(wanted.values()))
+        in_order = [wanted[id_] for id_ in sorted(wanted)]  # two runs must not wait for each other's
+        session.execute(dialect.insert(DesignRow).on_conflict_do_nothing(), in_order)
 
 
 def read(session: Session, ids: Iterable[str]) -> dict[str, Design]:

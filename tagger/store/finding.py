@@ -12,6 +12,7 @@ from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.store.assemblies import values_of
 from tagger.store.base import Part
+from tagger.store.folding import fold, folded
 from tagger.store.models import AssemblyRow, EventRow
 from tagger.store.values import Assembly, Kind
 from tagger.store.withdrawals import lot_key, matches_a_holding_one
@@ -82,8 +83,8 @@ class Finding(Part):
         with self.reading() as session:
             row = AssemblyRow
             query = select(row).where(
-                func.lower(row.machine) == func.lower(" ".join(machine.split())),
-                func.lower(func.coalesce(row.customer, "")) == func.lower(" ".join(customer.split())),
+                folded(row.machine) == fold(" ".join(machine.split())),
+                func.coalesce(folded(row.customer), "") == fold(" ".join(customer.split())),
             )
             removed = exists().where(and_(EventRow.number == row.number, EventRow.kind == str(Kind.REMOVED)))
             found = values_of(session, list(session.scalars(query.where(~removed))))
@@ -121,7 +122,7 @@ def _conditions(wanted: Filter) -> list[ColumnElement[bool]]:
         row.number.startswith(_typed(wanted.number)) if wanted.number else None,
     )
     parts = [
-        column.icontains(text.strip(), autoescape=True)
+        folded(column).contains(fold(text.strip()), autoescape=True)
         for column, text in (
             (row.customer, wanted.customer),
             (row.machine, wanted.machine),

@@ -12,6 +12,7 @@ from sqlalchemy.orm import Session
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.store.base import Part, compact, in_chunks
+from tagger.store.locks import Turn, take
 from tagger.store.models import AssemblyRow, EventRow
 from tagger.store.values import Event, Kind
 
@@ -44,7 +45,7 @@ class History(Part):
                         f"Use one of: {', '.join(Kind)}.")
             ) from None  # fmt: skip
         with self.writing() as session:
-            return add_events(session, [compact(n) for n in numbers], known, dict(data or {}), by, self.now())
+            return add_alike(session, [compact(n) for n in numbers], known, dict(data or {}), by, self.now())
 
     def history(self, number: str) -> list[Event]:
         """A tag's history, oldest first. Raises StoreError for a number not known here."""
@@ -57,7 +58,10 @@ class History(Part):
     def events(
         self, *, kind: Kind | None = None, since: datetime | None = None, after: int = 0, limit: int = 1000
     ) -> list[Event]:
-        """Events of all tags, oldest first, for exports and counts; ``after`` an event's id."""
+        """Events of all tags, oldest first, for exports and counts; ``after`` an event's id.
+
+        Whoever goes on after the last id seen misses none: ids become visible in their order.
+        """
         query = select(EventRow).where(EventRow.id > after).order_by(EventRow.id).limit(limit)
         if kind is not None:
             query = query.where(EventRow.kind == str(kind))
@@ -89,13 +93,26 @@ class History(Part):
             return session.scalar(query) or 0
 
 
-def add_events(
+def add_events(session: Session, values: Sequence[dict[str, Any]]) -> list[int]:
+    """Writes lines of history, and tells their ids; the last thing a transaction does, as far as it can.
+
+    Writers of history take turns until they have committed. So ids become visible in their order,
+    and a reader who has seen one has seen all below it: what ``events(after=...)`` promises.
+    """
+    if not values:
+        return []
+    take(session, Turn.EVENTS)
+    query = insert(EventRow).returning(EventRow.id, sort_by_parameter_order=True)
+    return list(session.scalars(query, values))
+
+
+def add_alike(
     session: Session, numbers: list[str], kind: Kind, data: dict[str, Any], by: str | None, at: datetime
 ) -> list[Event]:
     """The same line for several tags, in a transaction already open."""
     _refuse_unknown(session, numbers)
     values = [{"number": n, "kind": str(kind), "at": at, "by": by, "data": data} for n in numbers]
-    ids = list(session.scalars(insert(EventRow).returning(EventRow.id, sort_by_parameter_order=True), values))
+    ids = add_events(session, values)
     return [Event(id_, number, kind, at, by, data) for id_, number in zip(ids, numbers, strict=True)]
 
 

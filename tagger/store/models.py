@@ -10,21 +10,18 @@ from datetime import UTC, date, datetime
 from typing import Any, ClassVar
 
 from sqlalchemy import (
-    JSON,
     DateTime,
     ForeignKey,
     Index,
     MetaData,
-    String,
-    Text,
     TypeDecorator,
     UniqueConstraint,
+    text,
 )
-from sqlalchemy.dialects.postgresql import JSONB
 from sqlalchemy.engine import Dialect
 from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
 
-Json = JSON(none_as_null=True).with_variant(JSONB(none_as_null=True), "postgresql")
+from tagger.store.texts import Json, Line
 
 
 class Moment(TypeDecorator[datetime]):
@@ -51,7 +48,11 @@ class Table(DeclarativeBase):
             "pk": "pk_%(table_name)s",
         }
     )
-    type_annotation_map: ClassVar[dict[Any, Any]] = {datetime: Moment, dict[str, Any]: Json, list[Any]: Json}
+    type_annotation_map: ClassVar[dict[Any, Any]] = {
+        datetime: Moment,
+        dict[str, Any]: Json(),
+        list[Any]: Json(),
+    }
 
 
 class RegistrationRow(Table):
@@ -60,8 +61,8 @@ class RegistrationRow(Table):
     __tablename__ = "registration"
 
     id: Mapped[int] = mapped_column(primary_key=True)
-    key: Mapped[str | None] = mapped_column(String(80), unique=True)
-    fingerprint: Mapped[str] = mapped_column(String(64))
+    key: Mapped[str | None] = mapped_column(Line(80, "key"), unique=True)
+    fingerprint: Mapped[str] = mapped_column(Line(64, "fingerprint"))
     created_at: Mapped[datetime]
 
 
@@ -73,7 +74,7 @@ class DesignRow(Table):
 
     __tablename__ = "design"
 
-    id: Mapped[str] = mapped_column(String(64), primary_key=True)
+    id: Mapped[str] = mapped_column(Line(64, "id"), primary_key=True)
     spec: Mapped[dict[str, Any]]
     assessment: Mapped[dict[str, Any]]
 
@@ -87,26 +88,26 @@ class AssemblyRow(Table):
         UniqueConstraint("registration_id", "place"),
     )
 
-    number: Mapped[str] = mapped_column(String(11), primary_key=True)
+    number: Mapped[str] = mapped_column(Line(11, "number"), primary_key=True)
     registration_id: Mapped[int] = mapped_column(ForeignKey("registration.id"))
     place: Mapped[int]  # position within its registration
     design_id: Mapped[str] = mapped_column(ForeignKey("design.id"))
-    digits: Mapped[str] = mapped_column(Text)
+    digits: Mapped[str] = mapped_column(Line(None, "digits"))
     built_on: Mapped[date | None] = mapped_column(index=True)
-    customer: Mapped[str | None] = mapped_column(String(120), index=True)
-    machine: Mapped[str | None] = mapped_column(String(120))
-    position: Mapped[str | None] = mapped_column(String(120))
-    replaces: Mapped[str | None] = mapped_column(String(11), index=True)
-    order_reference: Mapped[str | None] = mapped_column(String(12), index=True)
-    registered_by: Mapped[str | None] = mapped_column(String(80))
+    customer: Mapped[str | None] = mapped_column(Line(120, "customer"), index=True)
+    machine: Mapped[str | None] = mapped_column(Line(120, "machine"))
+    position: Mapped[str | None] = mapped_column(Line(120, "position"))
+    replaces: Mapped[str | None] = mapped_column(Line(11, "replaces"), index=True)
+    order_reference: Mapped[str | None] = mapped_column(Line(12, "order_reference"), index=True)
+    registered_by: Mapped[str | None] = mapped_column(Line(80, "registered_by"))
     created_at: Mapped[datetime] = mapped_column(index=True)
-    hose_standard: Mapped[str] = mapped_column(String(40))
+    hose_standard: Mapped[str] = mapped_column(Line(40, "hose_standard"))
     hose_dash: Mapped[int]
-    hose_lot: Mapped[str | None] = mapped_column(String(40), index=True)
-    fitting_lot_a: Mapped[str | None] = mapped_column(String(40), index=True)
-    fitting_lot_b: Mapped[str | None] = mapped_column(String(40), index=True)
-    connection_a: Mapped[str] = mapped_column(String(20))
-    connection_b: Mapped[str] = mapped_column(String(20))
+    hose_lot: Mapped[str | None] = mapped_column(Line(40, "hose_lot"), index=True)
+    fitting_lot_a: Mapped[str | None] = mapped_column(Line(40, "fitting_lot_a"), index=True)
+    fitting_lot_b: Mapped[str | None] = mapped_column(Line(40, "fitting_lot_b"), index=True)
+    connection_a: Mapped[str] = mapped_column(Line(20, "connection_a"))
+    connection_b: Mapped[str] = mapped_column(Line(20, "connection_b"))
     working_pressure_bar: Mapped[float | None]
 
 
@@ -118,9 +119,9 @@ class EventRow(Table):
 
     id: Mapped[int] = mapped_column(primary_key=True)
     number: Mapped[str] = mapped_column(ForeignKey("assembly.number"))
-    kind: Mapped[str] = mapped_column(String(24))
+    kind: Mapped[str] = mapped_column(Line(24, "kind"))
     at: Mapped[datetime]
-    by: Mapped[str | None] = mapped_column(String(80))
+    by: Mapped[str | None] = mapped_column(Line(80, "by"))
     data: Mapped[dict[str, Any]]
 
 
@@ -129,17 +130,17 @@ class OrderRow(Table):
 
     __tablename__ = "order_request"
 
-    reference: Mapped[str] = mapped_column(String(12), primary_key=True)
-    key: Mapped[str | None] = mapped_column(String(80), unique=True)
-    fingerprint: Mapped[str] = mapped_column(String(64))
-    number: Mapped[str | None] = mapped_column(String(11), index=True)  # may be another shop's tag
+    reference: Mapped[str] = mapped_column(Line(12, "reference"), primary_key=True)
+    key: Mapped[str | None] = mapped_column(Line(80, "key"), unique=True)
+    fingerprint: Mapped[str] = mapped_column(Line(64, "fingerprint"))
+    number: Mapped[str | None] = mapped_column(Line(11, "number"), index=True)  # may be another shop's tag
     spec: Mapped[dict[str, Any]]
     quantity: Mapped[int]
     needed_by: Mapped[date | None]
-    customer_reference: Mapped[str | None] = mapped_column(String(80))
-    contact: Mapped[dict[str, Any]]
-    changes: Mapped[str | None] = mapped_column(Text)
-    state: Mapped[str] = mapped_column(String(16), index=True)
+    customer_reference: Mapped[str | None] = mapped_column(Line(80, "customer_reference"))
+    contact: Mapped[dict[str, Any]] = mapped_column(Json("contact"))
+    changes: Mapped[str | None] = mapped_column(Line(None, "changes"))
+    state: Mapped[str] = mapped_column(Line(16, "state"), index=True)
     created_at: Mapped[datetime] = mapped_column(index=True)
 
 
@@ -150,38 +151,46 @@ class OrderEventRow(Table):
 
     id: Mapped[int] = mapped_column(primary_key=True)
     reference: Mapped[str] = mapped_column(ForeignKey("order_request.reference"), index=True)
-    state: Mapped[str] = mapped_column(String(16))
+    state: Mapped[str] = mapped_column(Line(16, "state"))
     at: Mapped[datetime]
-    by: Mapped[str | None] = mapped_column(String(80))
-    note: Mapped[str | None] = mapped_column(Text)
+    by: Mapped[str | None] = mapped_column(Line(80, "by"))
+    note: Mapped[str | None] = mapped_column(Line(None, "note"))
+
+
+_OPEN = text("lifted_at IS NULL")
 
 
 class WithdrawalRow(Table):
     """A withdrawal of one tag, or of everything made from a hose lot or a fitting lot."""
 
     __tablename__ = "withdrawal"
-    __table_args__ = (Index("ix_withdrawal_scope_value", "scope", "value"),)
+    __table_args__ = (
+        Index("ix_withdrawal_scope_value", "scope", "value"),
+        Index(
+            "uq_withdrawal_open", "scope", "value", unique=True, postgresql_where=_OPEN, sqlite_where=_OPEN
+        ),
+    )
 
     id: Mapped[int] = mapped_column(primary_key=True)
-    scope: Mapped[str] = mapped_column(String(12))
-    value: Mapped[str] = mapped_column(String(40))
-    reason: Mapped[str] = mapped_column(Text)
+    scope: Mapped[str] = mapped_column(Line(12, "scope"))
+    value: Mapped[str] = mapped_column(Line(40, "lot"))
+    reason: Mapped[str] = mapped_column(Line(None, "reason"))
     at: Mapped[datetime]
-    by: Mapped[str | None] = mapped_column(String(80))
+    by: Mapped[str | None] = mapped_column(Line(80, "by"))
     lifted_at: Mapped[datetime | None]
-    lifted_by: Mapped[str | None] = mapped_column(String(80))
-    lifted_why: Mapped[str | None] = mapped_column(Text)
+    lifted_by: Mapped[str | None] = mapped_column(Line(80, "lifted_by"))
+    lifted_why: Mapped[str | None] = mapped_column(Line(None, "lifted_why"))
 
 
 class PersonRow(Table):
-    """Somebody who signs in. ``name`` is compared in lower case."""
+    """Somebody who signs in. ``name`` is compared in any case, see folding.py."""
 
     __tablename__ = "person"
 
     id: Mapped[int] = mapped_column(primary_key=True)
-    name: Mapped[str] = mapped_column(String(80), unique=True)
-    password_hash: Mapped[str] = mapped_column(String(255))
-    role: Mapped[str] = mapped_column(String(12))
+    name: Mapped[str] = mapped_column(Line(80, "name"), unique=True)
+    password_hash: Mapped[str] = mapped_column(Line(255, "password_hash"))
+    role: Mapped[str] = mapped_column(Line(12, "role"))
     active: Mapped[bool]
     created_at: Mapped[datetime]
 
@@ -191,9 +200,9 @@ class SessionRow(Table):
 
     __tablename__ = "session"
 
-    id: Mapped[str] = mapped_column(String(64), primary_key=True)
+    id: Mapped[str] = mapped_column(Line(64, "id"), primary_key=True)
     person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
-    csrf: Mapped[str] = mapped_column(String(64))
+    csrf: Mapped[str] = mapped_column(Line(64, "csrf"))
     created_at: Mapped[datetime]
     expires_at: Mapped[datetime]
 
@@ -204,11 +213,11 @@ class TokenRow(Table):
     __tablename__ = "token"
 
     id: Mapped[int] = mapped_column(primary_key=True)
-    hash: Mapped[str] = mapped_column(String(64), unique=True)
-    name: Mapped[str] = mapped_column(String(80))
-    role: Mapped[str] = mapped_column(String(12))
+    hash: Mapped[str] = mapped_column(Line(64, "hash"), unique=True)
+    name: Mapped[str] = mapped_column(Line(80, "name"))
+    role: Mapped[str] = mapped_column(Line(12, "role"))
     created_at: Mapped[datetime]
-    created_by: Mapped[str | None] = mapped_column(String(80))
+    created_by: Mapped[str | None] = mapped_column(Line(80, "created_by"))
     revoked_at: Mapped[datetime | None]
 
 
@@ -217,7 +226,7 @@ class SignInCodeRow(Table):
 
     __tablename__ = "sign_in_code"
 
-    hash: Mapped[str] = mapped_column(String(64), primary_key=True)
+    hash: Mapped[str] = mapped_column(Line(64, "hash"), primary_key=True)
     created_at: Mapped[datetime]
 
 
@@ -226,10 +235,10 @@ class RecipeRow(Table):
 
     __tablename__ = "recipe"
 
-    name: Mapped[str] = mapped_column(String(80), primary_key=True)
+    name: Mapped[str] = mapped_column(Line(80, "name"), primary_key=True)
     spec: Mapped[dict[str, Any]]
     saved_at: Mapped[datetime]
-    saved_by: Mapped[str | None] = mapped_column(String(80))
+    saved_by: Mapped[str | None] = mapped_column(Line(80, "saved_by"))
 
 
 class CrimpRow(Table):
@@ -239,15 +248,15 @@ class CrimpRow(Table):
     __table_args__ = (Index("ix_crimp_hose_standard_hose_dash", "hose_standard", "hose_dash"),)
 
     id: Mapped[int] = mapped_column(primary_key=True)
-    hose_standard: Mapped[str] = mapped_column(String(40))
+    hose_standard: Mapped[str] = mapped_column(Line(40, "hose_standard"))
     hose_dash: Mapped[int]
-    shell: Mapped[str] = mapped_column(String(60))
+    shell: Mapped[str] = mapped_column(Line(60, "shell"))
     diameter_mm: Mapped[float]
     minus_mm: Mapped[float]
     plus_mm: Mapped[float]
-    source: Mapped[str] = mapped_column(String(120))
+    source: Mapped[str] = mapped_column(Line(120, "source"))
     at: Mapped[datetime]
-    by: Mapped[str | None] = mapped_column(String(80))
+    by: Mapped[str | None] = mapped_column(Line(80, "by"))
 
 
 class MessageRow(Table):
@@ -257,14 +266,14 @@ class MessageRow(Table):
     __table_args__ = (Index("ix_message_delivered_at_next_at", "delivered_at", "next_at"),)
 
     id: Mapped[int] = mapped_column(primary_key=True)
-    channel: Mapped[str] = mapped_column(String(12))
-    target: Mapped[str] = mapped_column(String(255))
+    channel: Mapped[str] = mapped_column(Line(12, "channel"))
+    target: Mapped[str] = mapped_column(Line(255, "target"))
     body: Mapped[dict[str, Any]]
     created_at: Mapped[datetime]
     attempts: Mapped[int]
     next_at: Mapped[datetime]
     delivered_at: Mapped[datetime | None]
-    last_error: Mapped[str | None] = mapped_column(Text)
+    last_error: Mapped[str | None] = mapped_column(Line(None, "last_error"))
 
 
 class PrinterRow(Table):
@@ -273,14 +282,14 @@ class PrinterRow(Table):
     __tablename__ = "printer"
 
     id: Mapped[int] = mapped_column(primary_key=True)
-    name: Mapped[str] = mapped_column(String(40), unique=True)
-    uri: Mapped[str] = mapped_column(String(255))
+    name: Mapped[str] = mapped_column(Line(40, "name"), unique=True)
+    uri: Mapped[str] = mapped_column(Line(255, "uri"))
     dpi: Mapped[int]
-    template: Mapped[str | None] = mapped_column(String(80))
+    template: Mapped[str | None] = mapped_column(Line(80, "template"))
     added_at: Mapped[datetime]
-    added_by: Mapped[str | None] = mapped_column(String(80))
+    added_by: Mapped[str | None] = mapped_column(Line(80, "added_by"))
     retired_at: Mapped[datetime | None]
-    retired_by: Mapped[str | None] = mapped_column(String(80))
+    retired_by: Mapped[str | None] = mapped_column(Line(80, "retired_by"))
 
 
 class PrintJobRow(Table):
@@ -290,20 +299,20 @@ class PrintJobRow(Table):
     __table_args__ = (Index("ix_print_job_state_printer_id", "state", "printer_id"),)
 
     id: Mapped[int] = mapped_column(primary_key=True)
-    key: Mapped[str | None] = mapped_column(String(120), unique=True)
-    fingerprint: Mapped[str] = mapped_column(String(64))
+    key: Mapped[str | None] = mapped_column(Line(120, "key"), unique=True)
+    fingerprint: Mapped[str] = mapped_column(Line(64, "fingerprint"))
     printer_id: Mapped[int] = mapped_column(ForeignKey("printer.id"))
     numbers: Mapped[list[Any]]
-    template: Mapped[str] = mapped_column(String(80))
-    reason: Mapped[str] = mapped_column(String(120))
-    state: Mapped[str] = mapped_column(String(12))
-    why: Mapped[str | None] = mapped_column(Text)
+    template: Mapped[str] = mapped_column(Line(80, "template"))
+    reason: Mapped[str] = mapped_column(Line(120, "reason"))
+    state: Mapped[str] = mapped_column(Line(12, "state"))
+    why: Mapped[str | None] = mapped_column(Line(None, "why"))
     attempts: Mapped[int]
     printer_job: Mapped[int | None]
     created_at: Mapped[datetime]
-    created_by: Mapped[str | None] = mapped_column(String(80))
+    created_by: Mapped[str | None] = mapped_column(Line(80, "created_by"))
     changed_at: Mapped[datetime]
-    changed_by: Mapped[str | None] = mapped_column(String(80))
+    changed_by: Mapped[str | None] = mapped_column(Line(80, "changed_by"))
 
 
 class AnswerRow(Table):
@@ -314,8 +323,8 @@ class AnswerRow(Table):
 
     __tablename__ = "answer"
 
-    key: Mapped[str] = mapped_column(String(120), primary_key=True)
-    fingerprint: Mapped[str] = mapped_column(String(64))
+    key: Mapped[str] = mapped_column(Line(120, "key"), primary_key=True)
+    fingerprint: Mapped[str] = mapped_column(Line(64, "fingerprint"))
     answer: Mapped[dict[str, Any]]
     at: Mapped[datetime]
 

@@ -13,6 +13,7 @@ from typing import Any
 
 from sqlalchemy import Connection
 from sqlalchemy.dialects import postgresql, sqlite
+from sqlalchemy.orm import Session
 
 from tagger.errors import Problem, StoreError
 from tagger.store.base import Part
@@ -38,13 +39,16 @@ class Once(Part):
         """
         if not 1 <= len(key) <= MAX_KEY:
             raise StoreError(Problem("key", key, "is too long or empty", f"Use 1 to {MAX_KEY} characters."))
-        with self.writing() as session:
+
+        def kept(session: Session) -> dict[str, Any]:
             row = {"key": key, "fingerprint": fingerprint, "answer": {}, "at": self.now()}
             if not _claimed(session.connection(), row):
                 return _same(session.get_one(AnswerRow, key), fingerprint)
             answer = act()
             session.get_one(AnswerRow, key).answer = answer
             return answer
+
+        return self.act(kept)
 
     def answered(self, key: str, fingerprint: str) -> dict[str, Any] | None:
         """What was answered to this request before, or None. Raises KeyUsed."""

@@ -8,15 +8,15 @@ from datetime import date
 from typing import Any
 
 from pydantic import ValidationError
-from sqlalchemy import func, insert, select, tuple_
-from sqlalchemy.exc import IntegrityError
+from sqlalchemy import func, select, tuple_
 from sqlalchemy.orm import Session
 
 from tagger.code.number import ALPHABET
 from tagger.errors import Problem, StoreError, problems_of
 from tagger.spec import AssemblySpec
 from tagger.store.base import compact, fingerprint, in_chunks
-from tagger.store.models import AssemblyRow, DesignRow, EventRow, OrderEventRow, OrderRow
+from tagger.store.history import add_events
+from tagger.store.models import AssemblyRow, DesignRow, OrderEventRow, OrderRow
 from tagger.store.outbox import Outbox, Target
 from tagger.store.values import Contact, Kind, OrderRequest, OrderState, OrderStep
 
@@ -62,23 +62,20 @@ class Orders(Outbox):
             changes,
         )
         mark = fingerprint(asked)
-        for attempt in range(5):
-            try:
-                with self.writing() as session:
-                    row = _already(session, key, mark)
-                    if row is None:
-                        row = self._keep(session, number, spec, key, mark)
-                        row.quantity, row.needed_by, row.contact = quantity, needed_by, person.model_dump()
-                        row.customer_reference, row.changes = _text(reference), _text(changes)
-                        session.add(row)
-                        session.flush()
-                        self._step(session, row, None, None)
-                        self._tell_tag(session, row)
-                    return _values(session, [row])[0]
-            except IntegrityError:  # another process took the key, or the same reference
-                if attempt == 4:
-                    raise
-        raise AssertionError("the loop returns or raises")
+
+        def keep(session: Session) -> OrderRequest:
+            row = _already(session, key, mark)
+            if row is None:
+                row = self._keep(session, number, spec, key, mark)
+                row.quantity, row.needed_by, row.contact = quantity, needed_by, person.model_dump()
+                row.customer_reference, row.changes = _text(reference), _text(changes)
+                session.add(row)
+                session.flush()
+                self._step(session, row, None, None)
+                self._tell_tag(session, row)
+            return _values(session, [row])[0]
+
+        return self.act(keep)
 
     def request_orders(
         self,
@@ -135,7 +132,7 @@ class Orders(Outbox):
         if row.number and session.get(AssemblyRow, row.number):
             data = {"order_reference": row.reference, "quantity": row.quantity}
             event = {"number": row.number, "kind": str(Kind.ORDERED), "at": row.created_at, "data": data}
-            session.execute(insert(EventRow), [event])
+            add_events(session, [event])
 
     def order(self, reference: str) -> OrderRequest:
         """One order request by our reference, typed in any case."""
@@ -144,19 +141,18 @@ class Orders(Outbox):
 
     def orders(
         self,
-        state: OrderState | str | None = None,
-        *,
+        *states: OrderState | str,
         number: str | None = None,
-        limit: int = 200,
+        limit: int | None = 200,
         after: str | None = None,
     ) -> list[OrderRequest]:
-        """Order requests, newest first; of one state, or from one tag, when asked.
+        """Order requests, newest first; of these states, or from one tag, when asked.
 
-        ``after``: the reference of the last one already seen.
+        ``after``: the reference of the last one already seen; ``limit``: None for all there are.
         """
         query = select(OrderRow).order_by(OrderRow.created_at.desc(), OrderRow.reference.desc()).limit(limit)
-        if state is not None:
-            query = query.where(OrderRow.state == str(_state(state)))
+        if states:
+            query = query.where(OrderRow.state.in_([str(_state(state)) for state in states]))
         if number is not None:
             query = query.where(OrderRow.number == compact(number))
         with self.reading() as session:
@@ -177,7 +173,7 @@ class Orders(Outbox):
         """Moves an order request on. Raises StoreError for a step that cannot follow."""
         wanted = _state(state)
         with self.writing() as session:
-            row = _row(session, reference)
+            row = _row(session, reference, lock=True)
             now = OrderState(row.state)
             if wanted is not now and wanted not in now.next:
                 after = ", ".join(now.next) or "nothing"
@@ -197,8 +193,11 @@ def _make_reference() -> str:
     return "R-" + "".join(secrets.choice(ALPHABET) for _ in range(7))
 
 
-def _row(session: Session, reference: str) -> OrderRow:
-    row = session.get(OrderRow, reference.strip().upper())
+def _row(session: Session, reference: str, *, lock: bool = False) -> OrderRow:
+    """``lock``: as it is now, and nobody else changes it until this transaction ends."""
+    row = session.get(
+        OrderRow, reference.strip().upper(), populate_existing=lock, with_for_update=lock or None
+    )
     if row is None:
         raise StoreError(Problem("reference", reference, "is no order request here", "Check the reference."))
     return row

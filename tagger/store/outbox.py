@@ -17,9 +17,10 @@ from sqlalchemy.orm import Session
 
 from tagger.store.base import Part
 from tagger.store.models import MessageRow
+from tagger.store.texts import clean
 
 Channel = Literal["webhook", "email"]
-LEASE = timedelta(minutes=2)
+LEASE = timedelta(minutes=5)  # an e-mail takes a dozen steps, of 15 seconds at most each
 _LONGEST = timedelta(hours=6)
 
 
@@ -63,21 +64,22 @@ class Outbox(Part):
                 )
             )  # fmt: skip
 
-    def claim(self, limit: int = 20) -> list[Message]:
-        """Messages that are due, for this caller alone until LEASE has passed."""
+    def claim(self) -> Message | None:
+        """One message that is due, for this caller alone until LEASE has passed; None when there is none."""
         now = self.now()
         waiting = (MessageRow.delivered_at.is_(None), MessageRow.next_at <= now)
         with self.reading() as session:  # a look costs other writers nothing
             if session.scalar(select(MessageRow.id).where(*waiting).limit(1)) is None:
-                return []
-        due = select(MessageRow).where(*waiting).order_by(MessageRow.next_at).limit(limit)
+                return None
+        due = select(MessageRow).where(*waiting).order_by(MessageRow.next_at, MessageRow.id).limit(1)
         with self.writing() as session:
-            rows = list(session.scalars(due.with_for_update(skip_locked=True)))
-            found = [_value(row) for row in rows]
-            for row in rows:
-                row.next_at = now + LEASE
-                row.attempts += 1
-        return found
+            row = session.scalar(due.with_for_update(skip_locked=True))
+            if row is None:
+                return None
+            found = _value(row)
+            row.next_at = now + LEASE
+            row.attempts += 1
+            return found
 
     def delivered(self, message: int) -> None:
         """It has arrived."""
@@ -90,7 +92,7 @@ class Outbox(Part):
         with self.writing() as session:
             row = session.get_one(MessageRow, message)
             wait = min(timedelta(seconds=5) * 2 ** min(row.attempts, 20), _LONGEST)
-            row.next_at, row.last_error = self.now() + wait, why[:500]
+            row.next_at, row.last_error = self.now() + wait, clean(why)[:500]
 
     def undelivered(self) -> list[Message]:
         """What still waits, oldest first."""

@@ -17,6 +17,8 @@ from sqlalchemy.orm import Session
 
 from tagger.errors import Problem, StoreError
 from tagger.store.base import Part
+from tagger.store.folding import fold, folded
+from tagger.store.locks import Turn, take
 from tagger.store.models import PersonRow, SessionRow, SignInCodeRow, TokenRow
 
 
@@ -69,6 +71,7 @@ class People(Part):
     def make_first_code(self) -> str | None:
         """A one-time code that makes the first manager; None when there is somebody already."""
         with self.writing() as session:
+            take(session, Turn.PEOPLE)
             if session.scalar(select(func.count()).select_from(PersonRow)):
                 return None
             code = secrets.token_hex(5).upper()
@@ -78,6 +81,7 @@ class People(Part):
     def make_first_manager(self, code: str, name: str, password_hash: str) -> Person:
         """Uses the one-time code up. Raises StoreError for a wrong code, or a second try."""
         with self.writing() as session:
+            take(session, Turn.PEOPLE)
             known = session.get(SignInCodeRow, _hash(code.strip().upper()))
             if known is None or session.scalar(select(func.count()).select_from(PersonRow)):
                 raise StoreError(
@@ -95,6 +99,7 @@ class People(Part):
         name = " ".join(name.split())
         if not 1 <= len(name) <= 80:
             raise StoreError(Problem("name", name, "is not a name", "Use 1 to 80 characters."))
+        take(session, Turn.PEOPLE)
         if _by_name(session, name) is not None:
             raise StoreError(Problem("name", name, "is taken", "Take another."))
         row = PersonRow(
@@ -130,6 +135,7 @@ class People(Part):
     ) -> Person:
         """Changes what is given, and ends the person's sessions. The last manager stays one."""
         with self.writing() as session:
+            take(session, Turn.PEOPLE)
             row = _known(session, person)
             managers = select(func.count()).where(PersonRow.role == str(Role.MANAGER), PersonRow.active)
             before = session.scalar(managers)
@@ -225,7 +231,7 @@ def _hash(secret: str) -> str:
 
 
 def _by_name(session: Session, name: str) -> PersonRow | None:
-    return session.scalar(select(PersonRow).where(func.lower(PersonRow.name) == name.lower()))
+    return session.scalar(select(PersonRow).where(folded(PersonRow.name) == fold(name)))
 
 
 def _person(row: PersonRow) -> Person:

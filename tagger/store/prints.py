@@ -23,7 +23,7 @@ from sqlalchemy.orm import Session
 
 from tagger.errors import Problem, StoreError
 from tagger.store.base import Part, compact, fingerprint
-from tagger.store.history import add_events
+from tagger.store.history import add_alike
 from tagger.store.models import PrinterRow, PrintJobRow
 from tagger.store.printers import printer_row
 from tagger.store.values import Kind, PrintJob, PrintState
@@ -234,7 +234,7 @@ class Prints(Part):
         }  # fmt: skip
         if not sure:
             data["note"] = "it may have been printed; nobody knows"
-        add_events(session, list(row.numbers), Kind.PRINTED, data, row.created_by, self.now())
+        add_alike(session, list(row.numbers), Kind.PRINTED, data, row.created_by, self.now())
 
 
 def _row(session: Session, job: int, *, lock: bool = False) -> PrintJobRow:

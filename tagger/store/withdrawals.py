@@ -7,13 +7,15 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import ColumnElement, Select, and_, func, insert, or_, select
+from sqlalchemy import ColumnElement, Select, and_, func, or_, select
 from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.store.base import Part, compact, in_chunks
-from tagger.store.models import AssemblyRow, EventRow, WithdrawalRow
+from tagger.store.history import add_events
+from tagger.store.locks import Turn, take
+from tagger.store.models import AssemblyRow, WithdrawalRow
 from tagger.store.values import Kind, Registration, Scope, Withdrawal
 
 _FEW = 100
@@ -40,6 +42,7 @@ class Withdrawals(Part):
         if not reason.strip():
             raise StoreError(Problem("reason", None, "is missing", "Say why it must not be used."))
         with self.writing() as session:
+            take(session, Turn.WITHDRAWALS)
             if scope is Scope.TAG and session.get(AssemblyRow, value) is None:
                 raise StoreError(
                     Problem("tag", tag_number.format(value), "is not registered here", "Check the number.")
@@ -62,6 +65,7 @@ class Withdrawals(Part):
         if not reason.strip():
             raise StoreError(Problem("reason", None, "is missing", "Say why it may be used again."))
         with self.writing() as session:
+            take(session, Turn.WITHDRAWALS)
             row = session.get(WithdrawalRow, withdrawal)
             if row is None or row.lifted_at is not None:
                 why = "is no withdrawal here" if row is None else "is lifted already"
@@ -137,7 +141,11 @@ def holding(session: Session, rows: Sequence[AssemblyRow]) -> dict[str, list[Wit
 
 
 def refuse_withdrawn_lots(session: Session, rows: Sequence[Registration]) -> None:
-    """Raises StoreError for every row built from a lot that must not be used."""
+    """Raises StoreError for every row built from a lot that must not be used.
+
+    No lot is withdrawn from now until this registration has ended: the withdrawal then finds it.
+    """
+    take(session, Turn.WITHDRAWALS, shared=True)
     lots = {
         (str(scope), str(lot_key(lot)))
         for row in rows
@@ -224,8 +232,7 @@ def _tell(
     """One line of history for every assembly the withdrawal touches."""
     numbers = session.scalars(select(AssemblyRow.number).where(_touched(Scope(row.scope), row.value)))
     events = [{"number": n, "kind": str(kind), "at": at, "by": by, "data": data} for n in numbers]
-    if events:
-        session.execute(insert(EventRow), events)
+    add_events(session, events)
 
 
 def _value(row: WithdrawalRow) -> Withdrawal:

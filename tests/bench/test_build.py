@@ -15,6 +15,7 @@ from tagger.code import link, payload
 from tagger.spec import AssemblySpec, Connection, Form, LengthBasis
 from tagger.store import Filter, Kind, OrderState, Store
 from tests.bench.served import HOSE, Bench, serving
+from tests.store.samples import assessment, spec
 
 
 def _preview(bench: Bench, **changes: str) -> dict[str, object]:
@@ -182,6 +183,13 @@ def test_a_scanned_lot_says_what_it_is(bench: Bench, store: Store) -> None:
     fitting = bench.get("/bench/scan", params={"text": "F-118"}).json()
     assert (fitting["kind"], fitting["fields"]["connection"]) == ("fitting_lot", "sae_37_flare")
     assert bench.get("/bench/scan", params={"text": "X-1"}).json()["kind"] == "unknown"
+
+
+def test_a_lot_kept_with_two_spaces_is_the_same_lot(bench: Bench, store: Store) -> None:
+    made = spec(hose={"standard": "SAE 100R2", "dash": 12, "lot": "h  2291"})
+    store.register(made, assessment())
+    for text in ("H 2291", "h  2291"):
+        assert bench.get("/bench/scan", params={"text": text}).json()["kind"] == "hose_lot"
 
 
 def test_a_recipe_starts_a_build(bench: Bench, store: Store) -> None:

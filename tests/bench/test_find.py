@@ -6,6 +6,8 @@ from datetime import date
 
 import pytest
 
+from api.rest.shared import EXAMPLE_SPEC
+from tagger.spec import AssemblySpec
 from tagger.store import CrimpValue, Kind, OrderState, Role, Store
 from tests.bench.served import HOSE, PASSWORD, Bench, Served
 
@@ -99,3 +101,12 @@ def test_the_figures_count_what_happened(bench: Bench, store: Store) -> None:
         (date(2020, 1, 1), 0),
         (date(2020, 1, 2), 0),
     ]
+
+
+def test_every_open_order_is_shown_however_many(bench: Bench, store: Store) -> None:
+    spec = AssemblySpec.read(EXAMPLE_SPEC)
+    with store.writing():
+        made = [store.request_order(spec=spec, contact={"phone": "1"}).reference for _ in range(502)]
+        store.set_order_state(made[1], OrderState.DECLINED)
+    page = bench.get("/bench/orders").text
+    assert [reference in page for reference in made] == [True, False] + [True] * 500

@@ -174,3 +174,13 @@ def test_more_in_one_run_than_can_be_meant_is_refused(store: Store) -> None:
     with pytest.raises(StoreError, match="100000 assemblies at once"):
         store.register_many(rows)
     assert store.count() == 0
+
+
+@pytest.mark.parametrize("typed", ["Écluse", "écluse", "ÉCLUSE", "clus"])
+def test_text_outside_ascii_is_found_in_any_case(store: Store, typed: str) -> None:
+    [made] = store.register(
+        spec(), assessment(), customer="Écluse Nord", machine="Écluse 2", position="écluse"
+    )
+    for wanted in (Filter(customer=typed), Filter(machine=typed), Filter(position=typed)):
+        assert [found.number for found in store.find(wanted).assemblies] == [made.number]
+    assert [found.number for found in store.on_machine("écluse nord", "ÉCLUSE 2")] == [made.number]

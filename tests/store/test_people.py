@@ -77,3 +77,11 @@ def test_cookies_and_tokens_are_kept_as_hashes_only(store: Store) -> None:
     assert cookie not in kept and secret not in kept
     store.revoke_token(token.id)
     assert store.token(secret) is None
+
+
+def test_a_name_outside_ascii_is_one_in_any_case(store: Store) -> None:
+    emile = store.add_person("Émile Groß", "hash", Role.BUILDER)
+    for typed in ("Émile Groß", "émile groß", "ÉMILE GROSS"):
+        assert store.person(typed) == emile
+        with pytest.raises(StoreError, match="is taken"):
+            store.add_person(typed, "hash", Role.BUILDER)

@@ -1,15 +1,21 @@
-"""Several benches on one PostgreSQL database, each with a server of its own."""
+"""Several benches on one database."""
 
 from __future__ import annotations
 
+import io
+import json
+import zipfile
 from concurrent.futures import ThreadPoolExecutor
+from typing import Any
 
 import httpx
 
+from api.everything import archive
 from api.rest.shared import EXAMPLE_SPEC
 from api.settings import Settings
-from tagger.store import Role, Store
+from tagger.store import Event, Role, Store
 from tests.bench.served import serving
+from tests.store.samples import assessment, spec
 
 
 def test_two_servers_share_one_postgresql_database(postgresql_url: str) -> None:
@@ -33,3 +39,24 @@ def test_two_servers_share_one_postgresql_database(postgresql_url: str) -> None:
                 answers = list(pool.map(register, range(20)))
         assert all(answers[n] == answers[n + 1] for n in range(0, 20, 2))
         assert first.count() == len({number for answer in answers for number in answer}) == 50
+
+
+class _Busy(Store):
+    """A store in which another bench registers while its history is read."""
+
+    other: Store
+
+    def events(self, **wanted: Any) -> list[Event]:
+        self.other.register(spec(), assessment())
+        return super().events(**wanted)
+
+
+def test_everything_is_of_one_moment(url: str) -> None:
+    with _Busy.open(url) as store, Store.open(url) as store.other:
+        store.other.register(spec(), assessment())
+        with zipfile.ZipFile(io.BytesIO(b"".join(archive(store)))) as whole:
+            parts = {name: whole.read(name).decode().splitlines() for name in whole.namelist()}
+        numbers = [json.loads(line)["number"] for line in parts["assemblies.jsonl"]]
+        assert len(numbers) == 1
+        assert [json.loads(line)["number"] for line in parts["events.jsonl"]] == numbers
+        assert len(parts["assemblies.csv"]) == 1 + len(numbers)

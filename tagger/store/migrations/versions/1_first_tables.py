@@ -7,7 +7,8 @@ import sqlalchemy as sa
 from alembic import op
 
 from tagger.store.migrations.append_only import guard
-from tagger.store.models import Json, Moment
+from tagger.store.models import Moment
+from tagger.store.texts import Json
 
 revision = "1"
 down_revision = None

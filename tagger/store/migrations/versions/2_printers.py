@@ -3,7 +3,8 @@
 import sqlalchemy as sa
 from alembic import op
 
-from tagger.store.models import Json, Moment
+from tagger.store.models import Moment
+from tagger.store.texts import Json
 
 revision = "2"
 down_revision = "1"
