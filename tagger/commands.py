@@ -8,6 +8,7 @@ import json
 import os
 import sys
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -20,11 +21,10 @@ if TYPE_CHECKING:  # each command loads only what it needs: `tagger schema` open
     from tagger.printing.preflight import Preflight
     from tagger.printing.tag import Tag
     from tagger.printing.template import Template
+    from tagger.shop import ShopSettings
     from tagger.store import Assembly, Registration, Store
-    from tagger.trade.tables import Tables
 
 Answer = tuple[dict[str, Any], str]  # the --json answer, and the same for people
-LOCAL_ADDRESS = "http://127.0.0.1:8000"
 
 
 # --- what the trade says ------------------------------------------------------------------------
@@ -47,7 +47,7 @@ def identify(a: argparse.Namespace) -> Answer:
             flange_od=a.flange_od,
             bolt_spacing=a.bolt_spacing,
         ),
-        _shop_tables(),
+        _shop().tables(),
     )
     return report.identification(found), report.identification_text(found)
 
@@ -56,21 +56,21 @@ def check(a: argparse.Namespace) -> Answer:
     from tagger.trade import assess, report
 
     spec = _read_spec(a.spec)
-    found = assess(spec, _shop_tables(), length_bands=a.length_bands)
+    found = assess(spec, _shop().tables(), length_bands=a.length_bands)
     return report.assessment(found), report.assessment_text(spec, found)
 
 
 def compare(a: argparse.Namespace) -> Answer:
     from tagger.trade import likeforlike, report
 
-    found = likeforlike.compare(_spec_or_tag(a.a), _spec_or_tag(a.b), _shop_tables())
+    found = likeforlike.compare(_spec_or_tag(a.a), _spec_or_tag(a.b), _shop().tables())
     return report.comparison(found), report.comparison_text(found)
 
 
 def tables(_: argparse.Namespace) -> Answer:
     from tagger.trade import validate
 
-    tables = _shop_tables()
+    tables = _shop().tables()
     findings = validate.findings(tables)
     text = "\n".join(findings) or f"The tables hold together: {validate.summary(tables)}."
     return {"ok": not findings, "findings": findings}, text
@@ -89,7 +89,7 @@ def register(a: argparse.Namespace) -> Answer:
     from tagger.trade import assess
 
     spec = _read_spec(a.spec)
-    found = assess(spec, _shop_tables())
+    found = assess(spec, _shop().tables())
     with _store() as store:
         made = store.register(
             spec,
@@ -110,13 +110,14 @@ def register(a: argparse.Namespace) -> Answer:
 
 
 def print_tags(a: argparse.Namespace) -> Answer:
-    template = _template(a.template, a.languages)
+    shop = _shop()
+    template, dpi = _template(a, shop), _dpi(a, shop)
     with _store() as store:
         assemblies = store.assemblies(a.numbers)
         store.refuse_blocked([assembly.number for assembly in assemblies])
-        tags = _tags(assemblies)
-        _refuse_what_would_not_scan(tags, template, a)
-        files = _write(tags, template, a)
+        tags = _tags(store, assemblies, shop)
+        _refuse_what_would_not_scan(tags, template, dpi, a)
+        files = _write(tags, template, dpi, a)
         store.record_many(
             [assembly.number for assembly in assemblies], "printed", {"template": template.name}
         )
@@ -124,15 +125,18 @@ def print_tags(a: argparse.Namespace) -> Answer:
 
 
 def run(a: argparse.Namespace) -> Answer:
-    """A list is registered once and printed whole; after a crash the same numbers are printed."""
-    from tagger import lists
+    """A list is registered once and printed whole; after a crash the same numbers are printed.
+
+    What could be refused on the way to paper is refused before anything is registered.
+    """
+    from tagger import lists, tags
     from tagger.code import number
     from tagger.errors import TradeError
     from tagger.store import Registration
     from tagger.trade import assess
 
-    template = _template(a.template, a.languages)
-    tables = _shop_tables()
+    shop = _shop()
+    template, dpi, tables = _template(a, shop), _dpi(a, shop), shop.tables()
     rows: list[Registration] = []
     problems: list[Problem] = []
     for listed in lists.read_list(a.list):
@@ -146,14 +150,14 @@ def run(a: argparse.Namespace) -> Answer:
         )  # fmt: skip
     if problems:
         raise SpecError(problems)
-    _refuse_what_would_not_scan(
-        [_trial_tag(row.assessment.content_of(row.spec, row.built_on)) for row in rows], template, a
-    )
+    trials = tags.trials(rows, shop)
+    _refuse_what_cannot_be_written(trials, template, a)
+    _refuse_what_would_not_scan(trials, template, dpi, a)
     mark = hashlib.sha256(a.list.read_bytes()).hexdigest()
     with _store() as store:
         assemblies = _registered_but_not_printed(store, rows, mark)
         store.refuse_blocked([one.number for one in assemblies])
-        files = _write(_tags(assemblies), template, a, progress=not a.json)
+        files = _write(_tags(store, assemblies, shop), template, dpi, a, progress=not a.json)
         store.record_many(
             [one.number for one in assemblies], "printed", {"template": template.name, "list": a.list.name}
         )
@@ -190,6 +194,7 @@ def show(a: argparse.Namespace) -> Answer:
     with _store() as store:
         assembly = store.assembly(a.number)
         history = store.history(a.number)
+        (tag,) = _tags(store, [assembly], _shop())
     withdrawn = [withdrawal.reason for withdrawal in assembly.withdrawals]
     lineage = {
         name: number.format(other)
@@ -204,7 +209,7 @@ def show(a: argparse.Namespace) -> Answer:
     }
     record = {
         "number": number.format(assembly.number),
-        "link": _tags([assembly])[0].link,
+        "link": tag.link,
         "spec": assembly.spec.as_dict(),
         "working_pressure_bar": assembly.content.working_pressure_bar,
         "built_on": assembly.built_on and assembly.built_on.isoformat(),
@@ -229,7 +234,7 @@ def show(a: argparse.Namespace) -> Answer:
 def templates(_: argparse.Namespace) -> Answer:
     from tagger.printing import template
 
-    rows = template.catalogue(_template_dirs())
+    rows = template.catalogue(_shop().label_template_dirs)
     lines = [
         f"{row['name']:<22} {row['width_mm']:g} x {row['height_mm']:g} mm  {row['title']}" for row in rows
     ]
@@ -239,9 +244,10 @@ def templates(_: argparse.Namespace) -> Answer:
 def preflight(a: argparse.Namespace) -> Answer:
     from tagger.printing import preflight
 
+    shop = _shop()
     with _store() as store:
-        (tag,) = _tags([store.assembly(a.number)])
-    found = preflight.preflight(tag, _template(a.template, None), dpi=a.dpi, hose_od_mm=a.hose_od)
+        (tag,) = _tags(store, [store.assembly(a.number)], shop)
+    found = preflight.preflight(tag, shop.template(a.template or ""), a.hose_od, _dpi(a, shop))
     return found.as_dict(), _preflight_text(found)
 
 
@@ -251,14 +257,20 @@ def preflight(a: argparse.Namespace) -> Answer:
 def serve(a: argparse.Namespace) -> Answer:
     import uvicorn
 
-    for name, value in (("TAGGER_HOST", a.host), ("TAGGER_PORT", a.port)):
-        if value is not None:
-            os.environ[name] = str(value)
-    host, port = os.environ.get("TAGGER_HOST", "127.0.0.1"), int(os.environ.get("TAGGER_PORT", "8000"))
-    os.environ.setdefault("TAGGER_BASE_URL", f"http://127.0.0.1:{port}")
-    print(f"Serving {_base_url()} on {host}:{port}; the bench is at {_base_url()}/bench", file=sys.stderr)
-    # by name, so that the library needs nothing of the web application
-    uvicorn.run("api.app:create_app", factory=True, host=host, port=port, log_level="warning")
+    from tagger.shop import ShopSettings
+
+    shop = ShopSettings.from_env(host=a.host, port=a.port)
+    base = shop.base_url if shop.has_set("base_url") else f"http://127.0.0.1:{shop.port}"
+    # the application reads its settings from the environment
+    os.environ |= {"TAGGER_HOST": shop.host, "TAGGER_PORT": str(shop.port), "TAGGER_BASE_URL": base}
+    print(f"Serving {base} on {shop.host}:{shop.port}; the bench is at {base}/bench", file=sys.stderr)
+    # By name, so that the library needs nothing of the web application. Whose X-Forwarded-For is
+    # believed the application says itself (TAGGER_TRUSTED_PROXIES); uvicorn alone would believe any
+    # that comes from this machine.
+    uvicorn.run(
+        "api.app:create_app", factory=True, host=shop.host, port=shop.port, log_level="warning",
+        proxy_headers=False,
+    )  # fmt: skip
     return {}, "Stopped."
 
 
@@ -332,67 +344,46 @@ def _store() -> Store:
     return Store.open()
 
 
-def _shop_tables() -> Tables | None:
-    """The tables with a shop's own rows, where it has any; None for ours alone."""
-    from tagger.trade.tables import Tables
+def _shop() -> ShopSettings:
+    """What this shop has set; options on the command line win over it."""
+    from tagger.shop import ShopSettings
 
-    folder = os.environ.get("TAGGER_TABLES_DIR")
-    return Tables.load(folder) if folder else None
-
-
-def _base_url() -> str:
-    return os.environ.get("TAGGER_BASE_URL") or LOCAL_ADDRESS
+    return ShopSettings.from_env()
 
 
-def _template_dirs() -> list[str]:
-    return [part for part in os.environ.get("TAGGER_LABEL_TEMPLATE_DIRS", "").split(os.pathsep) if part]
+def _template(a: argparse.Namespace, shop: ShopSettings) -> Template:
+    return shop.template(a.template or "", a.languages.split(",") if a.languages else ())
 
 
-def _template(name: str, languages: str | None) -> Template:
-    from tagger.printing import template
-
-    chosen = template.load(name, _template_dirs())
-    return chosen.in_languages(languages.split(",")) if languages else chosen
+def _dpi(a: argparse.Namespace, shop: ShopSettings) -> int:
+    return int(a.dpi or shop.printer_dpi)
 
 
-def _tags(assemblies: Sequence[Assembly]) -> list[Tag]:
-    from tagger.code import link
-    from tagger.printing.tag import Tag
+def _tags(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) -> list[Tag]:
+    from tagger.tags import tags_of
 
-    if not os.environ.get("TAGGER_BASE_URL"):
+    if not shop.has_set("base_url"):
         print(
-            f"note: TAGGER_BASE_URL is not set, so the QR opens {LOCAL_ADDRESS}, which only this machine reaches.",
+            f"note: TAGGER_BASE_URL is not set, so the QR opens {shop.base_url}, which only this machine reaches.",
             file=sys.stderr,
         )
-    shop = " ".join(filter(None, (os.environ.get("TAGGER_SHOP_NAME"), os.environ.get("TAGGER_SHOP_PHONE"))))
-    prefix = os.environ.get("TAGGER_GS1_PREFIX") or None
-    return [
-        Tag(
-            number=one.number,
-            link=link.build(_base_url(), one.number, one.digits, gs1_prefix=prefix),
-            content=one.content,
-            assessment=one.assessment,
-            serial=f"{place} of {len(assemblies)}" if len(assemblies) > 1 else "",
-            shop=shop,
-            extra={
-                name: value for name in ("customer", "machine", "position") if (value := getattr(one, name))
-            },
-        )
-        for place, one in enumerate(assemblies, 1)
-    ]
+    return tags_of(store, assemblies, shop)
 
 
-def _refuse_what_would_not_scan(tags: Iterable[Tag], template: Template, a: argparse.Namespace) -> None:
-    """Preflight of every different content, before anything is printed; warnings go to the screen."""
+def _refuse_what_would_not_scan(
+    tags: Iterable[Tag], template: Template, dpi: int, a: argparse.Namespace
+) -> None:
+    """Preflight of every different tag, before anything is printed; warnings go to the screen."""
     from tagger.printing import preflight
 
-    seen: set[TagContent] = set()
+    seen: set[Tag] = set()
     told: set[str] = set()
     for tag in tags:
-        if tag.content in seen:
+        but_for_the_number = replace(tag, number="", link="", serial="")
+        if but_for_the_number in seen:
             continue
-        seen.add(tag.content)
-        found = preflight.preflight(tag, template, dpi=a.dpi)
+        seen.add(but_for_the_number)
+        found = preflight.preflight(tag, template, dpi=dpi)
         if (refusal := preflight.refused(found, template.name)) and not a.force:
             raise refusal
         for finding in found.findings:
@@ -411,21 +402,32 @@ def _preflight_text(found: Preflight) -> str:
     return "\n".join(lines)
 
 
+def _refuse_what_cannot_be_written(tags: Sequence[Tag], template: Template, a: argparse.Namespace) -> None:
+    from tagger.printing.sheets import sheets
+
+    if a.out.suffix.lower() not in (".pdf", ".png"):
+        raise SpecError(
+            Problem("--out", str(a.out), "is neither .pdf nor .png", "Name a .pdf or a .png file.")
+        )
+    if not os.access(a.out.parent, os.W_OK):
+        raise SpecError(
+            Problem("--out", str(a.out), "is in no folder that can be written to", "Name another folder.")
+        )
+    next(sheets(tags, template, a.start))  # refuses a place that the sheet has not
+
+
 def _write(
-    tags: Sequence[Tag], template: Template, a: argparse.Namespace, *, progress: bool = False
+    tags: Sequence[Tag], template: Template, dpi: int, a: argparse.Namespace, *, progress: bool = False
 ) -> list[str]:
     from tqdm import tqdm
 
     from tagger.printing import pdf, raster
 
+    _refuse_what_cannot_be_written(tags, template, a)
     if a.out.suffix.lower() == ".png":
-        return [str(file) for file in raster.write(tags, template, a.out, dpi=a.dpi, start=a.start)]
-    if a.out.suffix.lower() != ".pdf":
-        raise SpecError(
-            Problem("--out", str(a.out), "is neither .pdf nor .png", "Name a .pdf or a .png file.")
-        )
+        return [str(file) for file in raster.write(tags, template, a.out, dpi=dpi, start=a.start)]
     with tqdm(total=len(tags), unit="tag", disable=not progress or len(tags) < 20, file=sys.stderr) as bar:
-        pdf.write(tags, template, a.out, dpi=a.dpi, start=a.start, progress=bar.update)
+        pdf.write(tags, template, a.out, dpi=dpi, start=a.start, progress=bar.update)
     return [str(a.out)]
 
 
@@ -445,12 +447,3 @@ def _content_text(content: TagContent) -> str:
     if content.built_on:
         lines.append(f"Built on: {content.built_on.isoformat()}")
     return "\n".join(lines)
-
-
-def _trial_tag(content: TagContent) -> Tag:
-    """A tag as it will be, but for its number: enough to see whether it fits and scans."""
-    from tagger.code import link, payload
-    from tagger.printing.tag import Tag
-
-    number = "00000000001"
-    return Tag(number, link.build(_base_url(), number, payload.encode(content)), content)
