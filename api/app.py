@@ -11,7 +11,7 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from starlette.templating import Jinja2Templates
 from uvicorn.middleware.proxy_headers import ProxyHeadersMiddleware
 
-from api import answers, assets, bench, deliver, rest, scan, scans
+from api import answers, assets, bench, deliver, printqueue, rest, scan, scans
 from api.identity import hash_password
 from api.limits import Limiter, LimitPublic
 from api.security import SecurityHeaders
@@ -34,11 +34,14 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     opened = store or Store.open(settings.database_url)
     opened.announce, opened.mail_customers = deliver.targets(settings), bool(settings.smtp_url)
     deliverer = deliver.Deliverer(opened, settings)
+    queue = printqueue.PrintQueue(opened, settings)
 
     @asynccontextmanager
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
         deliverer.start()
+        queue.start()
         yield
+        queue.stop()
         deliverer.stop()
         if store is None:
             opened.close()
@@ -49,6 +52,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     )  # fmt: skip
     app.state.settings = settings
     app.state.store = opened
+    app.state.print_queue = queue
     app.state.tables = settings.tables()
     app.state.templates = templates(settings)
     app.state.tries = Limiter(limit=10, window=600)

@@ -10,7 +10,7 @@ from collections.abc import Callable, Sequence
 from datetime import date
 from pathlib import Path
 
-from tagger import __version__, commands
+from tagger import __version__, commands, printing_commands
 from tagger.commands import Answer
 from tagger.errors import TaggerError
 from tagger.spec import Form
@@ -109,12 +109,16 @@ def _register(verb: Verb) -> None:
 
 
 def _print(verb: Verb) -> None:
-    one = verb("print", commands.print_tags, "The tags of registered assemblies.")
+    one = verb("print", printing_commands.print_tags, "The tags of registered assemblies.")
     one.add_argument("numbers", nargs="+", metavar="NUMBER")
-    _add_printing(one)
-    one = verb("run", commands.run, "Registers and prints a whole list, all or nothing.")
+    where = one.add_mutually_exclusive_group(required=True)
+    _add_out(where)
+    where.add_argument("--printer", metavar="URI", help="a network printer: ipp://HOST/ipp/print, or ipps://")
+    _add_printing(one, own_dots=", or a network printer's own")
+    one = verb("run", printing_commands.run, "Registers and prints a whole list, all or nothing.")
     one.add_argument("list", type=Path, metavar="LIST", help="a .csv or .xlsx file, one row a spec")
     _add_built_on(one)
+    _add_out(one, required=True)
     _add_printing(one)
 
 
@@ -124,7 +128,7 @@ def _read(verb: Verb) -> None:
     one = verb("show", commands.show, "The record of a tag and its history.")
     one.add_argument("number", metavar="NUMBER")
     verb("templates", commands.templates, "The label templates there are.")
-    one = verb("preflight", commands.preflight, "Will this tag scan?")
+    one = verb("preflight", printing_commands.preflight, "Will this tag scan?")
     one.add_argument("number", metavar="NUMBER")
     _add_template(one)
     one.add_argument(
@@ -151,14 +155,17 @@ def _add_built_on(one: argparse.ArgumentParser) -> None:
     )
 
 
-def _add_template(one: argparse.ArgumentParser) -> None:
+def _add_out(one: argparse._ActionsContainer, *, required: bool = False) -> None:
+    one.add_argument("--out", type=Path, required=required, metavar="FILE", help="a .pdf or a .png file")
+
+
+def _add_template(one: argparse.ArgumentParser, own_dots: str = "") -> None:
     one.add_argument(
         "--template", metavar="NAME",
         help="a template's name, or its .toml file (TAGGER_LABEL_TEMPLATE, hang_tag)",
     )  # fmt: skip
-    one.add_argument(
-        "--dpi", type=_dots, metavar="N", help="the printer's dots per inch (TAGGER_PRINTER_DPI, 203)"
-    )
+    about = f"the printer's dots per inch (TAGGER_PRINTER_DPI, 203{own_dots})"
+    one.add_argument("--dpi", type=_dots, metavar="N", help=about)
 
 
 def _dots(text: str) -> int:
@@ -168,9 +175,8 @@ def _dots(text: str) -> int:
     return dots
 
 
-def _add_printing(one: argparse.ArgumentParser) -> None:
-    _add_template(one)
-    one.add_argument("--out", type=Path, required=True, metavar="FILE", help="a .pdf or a .png file")
+def _add_printing(one: argparse.ArgumentParser, own_dots: str = "") -> None:
+    _add_template(one, own_dots)
     one.add_argument(
         "--start", type=int, default=1, metavar="N", help="first free label of a part-used sheet (1)"
     )

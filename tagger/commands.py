@@ -3,12 +3,10 @@
 from __future__ import annotations
 
 import argparse
-import hashlib
 import json
 import os
 import sys
-from collections.abc import Iterable, Sequence
-from dataclasses import replace
+from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -18,11 +16,9 @@ from tagger.words import Words
 
 if TYPE_CHECKING:  # each command loads only what it needs: `tagger schema` opens no database
     from tagger.code.link import Link
-    from tagger.printing.preflight import Preflight
     from tagger.printing.tag import Tag
-    from tagger.printing.template import Template
     from tagger.shop import ShopSettings
-    from tagger.store import Assembly, Registration, Store
+    from tagger.store import Assembly, Store
 
 Answer = tuple[dict[str, Any], str]  # the --json answer, and the same for people
 
@@ -47,7 +43,7 @@ def identify(a: argparse.Namespace) -> Answer:
             flange_od=a.flange_od,
             bolt_spacing=a.bolt_spacing,
         ),
-        _shop().tables(),
+        shop_settings().tables(),
     )
     return report.identification(found), report.identification_text(found)
 
@@ -56,21 +52,21 @@ def check(a: argparse.Namespace) -> Answer:
     from tagger.trade import assess, report
 
     spec = _read_spec(a.spec)
-    found = assess(spec, _shop().tables(), length_bands=a.length_bands)
+    found = assess(spec, shop_settings().tables(), length_bands=a.length_bands)
     return report.assessment(found), report.assessment_text(spec, found)
 
 
 def compare(a: argparse.Namespace) -> Answer:
     from tagger.trade import likeforlike, report
 
-    found = likeforlike.compare(_spec_or_tag(a.a), _spec_or_tag(a.b), _shop().tables())
+    found = likeforlike.compare(_spec_or_tag(a.a), _spec_or_tag(a.b), shop_settings().tables())
     return report.comparison(found), report.comparison_text(found)
 
 
 def tables(_: argparse.Namespace) -> Answer:
     from tagger.trade import validate
 
-    tables = _shop().tables()
+    tables = shop_settings().tables()
     findings = validate.findings(tables)
     text = "\n".join(findings) or f"The tables hold together: {validate.summary(tables)}."
     return {"ok": not findings, "findings": findings}, text
@@ -89,8 +85,8 @@ def register(a: argparse.Namespace) -> Answer:
     from tagger.trade import assess
 
     spec = _read_spec(a.spec)
-    found = assess(spec, _shop().tables())
-    with _store() as store:
+    found = assess(spec, shop_settings().tables())
+    with open_store() as store:
         made = store.register(
             spec,
             found,
@@ -109,77 +105,6 @@ def register(a: argparse.Namespace) -> Answer:
     return {"numbers": numbers}, "\n".join(numbers)
 
 
-def print_tags(a: argparse.Namespace) -> Answer:
-    shop = _shop()
-    template, dpi = _template(a, shop), _dpi(a, shop)
-    with _store() as store:
-        assemblies = store.assemblies(a.numbers)
-        store.refuse_blocked([assembly.number for assembly in assemblies])
-        tags = _tags(store, assemblies, shop)
-        _refuse_what_would_not_scan(tags, template, dpi, a)
-        files = _write(tags, template, dpi, a)
-        store.record_many(
-            [assembly.number for assembly in assemblies], "printed", {"template": template.name}
-        )
-    return {"files": files, "tags": len(tags)}, "\n".join(files)
-
-
-def run(a: argparse.Namespace) -> Answer:
-    """A list is registered once and printed whole; after a crash the same numbers are printed.
-
-    What could be refused on the way to paper is refused before anything is registered.
-    """
-    from tagger import lists, tags
-    from tagger.code import number
-    from tagger.errors import TradeError
-    from tagger.store import Registration
-    from tagger.trade import assess
-
-    shop = _shop()
-    template, dpi, tables = _template(a, shop), _dpi(a, shop), shop.tables()
-    rows: list[Registration] = []
-    problems: list[Problem] = []
-    for listed in lists.read_list(a.list):
-        try:
-            found = assess(listed.spec, tables)
-        except TradeError as error:
-            problems += error.within(f"row {listed.row}").problems
-            continue
-        rows.append(
-            Registration(listed.spec, found, listed.quantity, a.built_on, listed.customer, listed.machine, listed.position)
-        )  # fmt: skip
-    if problems:
-        raise SpecError(problems)
-    trials = tags.trials(rows, shop)
-    _refuse_what_cannot_be_written(trials, template, a)
-    _refuse_what_would_not_scan(trials, template, dpi, a)
-    mark = hashlib.sha256(a.list.read_bytes()).hexdigest()
-    with _store() as store:
-        assemblies = _registered_but_not_printed(store, rows, mark)
-        store.refuse_blocked([one.number for one in assemblies])
-        files = _write(_tags(store, assemblies, shop), template, dpi, a, progress=not a.json)
-        store.record_many(
-            [one.number for one in assemblies], "printed", {"template": template.name, "list": a.list.name}
-        )
-    numbers = [number.format(one.number) for one in assemblies]
-    text = f"{len(numbers)} assemblies registered and printed: {', '.join(files)}"
-    return {"numbers": numbers, "files": files}, text
-
-
-def _registered_but_not_printed(store: Store, rows: Sequence[Registration], mark: str) -> list[Assembly]:
-    """Registers the list, unless an earlier run did and never came to print it.
-
-    The same list run again after it was printed is a new batch, with numbers of its own.
-    """
-    from tagger.store import Kind
-
-    for batch in range(1, 10_000):
-        assemblies = store.register_many(rows, key=f"list {mark} batch {batch}")
-        if not store.last([one.number for one in assemblies], Kind.PRINTED):
-            return assemblies
-    raise SpecError(Problem("list", None, "was run ten thousand times", "Change the list."))
-
-
 def read(a: argparse.Namespace) -> Answer:
     from tagger.code import number, reading
 
@@ -191,10 +116,10 @@ def read(a: argparse.Namespace) -> Answer:
 def show(a: argparse.Namespace) -> Answer:
     from tagger.code import number
 
-    with _store() as store:
+    with open_store() as store:
         assembly = store.assembly(a.number)
         history = store.history(a.number)
-        (tag,) = _tags(store, [assembly], _shop())
+        (tag,) = tags_here(store, [assembly], shop_settings())
     withdrawn = [withdrawal.reason for withdrawal in assembly.withdrawals]
     lineage = {
         name: number.format(other)
@@ -234,21 +159,11 @@ def show(a: argparse.Namespace) -> Answer:
 def templates(_: argparse.Namespace) -> Answer:
     from tagger.printing import template
 
-    rows = template.catalogue(_shop().label_template_dirs)
+    rows = template.catalogue(shop_settings().label_template_dirs)
     lines = [
         f"{row['name']:<22} {row['width_mm']:g} x {row['height_mm']:g} mm  {row['title']}" for row in rows
     ]
     return {"templates": rows}, "\n".join(lines)
-
-
-def preflight(a: argparse.Namespace) -> Answer:
-    from tagger.printing import preflight
-
-    shop = _shop()
-    with _store() as store:
-        (tag,) = _tags(store, [store.assembly(a.number)], shop)
-    found = preflight.preflight(tag, shop.template(a.template or ""), a.hose_od, _dpi(a, shop))
-    return found.as_dict(), _preflight_text(found)
 
 
 # --- the web, and copies ------------------------------------------------------------------------
@@ -275,13 +190,13 @@ def serve(a: argparse.Namespace) -> Answer:
 
 
 def backup(a: argparse.Namespace) -> Answer:
-    with _store() as store:
+    with open_store() as store:
         copied = store.backup(a.file)
     return _copied(a.file, copied.rows, copied.digest, "written and read back")
 
 
 def restore(a: argparse.Namespace) -> Answer:
-    with _store() as store:
+    with open_store() as store:
         copied = store.restore(a.file)
     return _copied(a.file, copied.rows, copied.digest, "restored and compared")
 
@@ -313,7 +228,7 @@ def _spec_or_tag(what: str) -> AssemblySpec:
     found = _link_of(what)
     if found.digits:
         return payload.decode(found.digits).spec
-    with _store() as store:
+    with open_store() as store:
         return store.assembly(found.number).spec
 
 
@@ -338,28 +253,20 @@ def _link_of(what: str) -> Link:
         ) from None
 
 
-def _store() -> Store:
+def open_store() -> Store:
     from tagger.store import Store
 
     return Store.open()
 
 
-def _shop() -> ShopSettings:
+def shop_settings() -> ShopSettings:
     """What this shop has set; options on the command line win over it."""
     from tagger.shop import ShopSettings
 
     return ShopSettings.from_env()
 
 
-def _template(a: argparse.Namespace, shop: ShopSettings) -> Template:
-    return shop.template(a.template or "", a.languages.split(",") if a.languages else ())
-
-
-def _dpi(a: argparse.Namespace, shop: ShopSettings) -> int:
-    return int(a.dpi or shop.printer_dpi)
-
-
-def _tags(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) -> list[Tag]:
+def tags_here(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) -> list[Tag]:
     from tagger.tags import tags_of
 
     if not shop.has_set("base_url"):
@@ -368,67 +275,6 @@ def _tags(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) -> l
             file=sys.stderr,
         )
     return tags_of(store, assemblies, shop)
-
-
-def _refuse_what_would_not_scan(
-    tags: Iterable[Tag], template: Template, dpi: int, a: argparse.Namespace
-) -> None:
-    """Preflight of every different tag, before anything is printed; warnings go to the screen."""
-    from tagger.printing import preflight
-
-    seen: set[Tag] = set()
-    told: set[str] = set()
-    for tag in tags:
-        but_for_the_number = replace(tag, number="", link="", serial="")
-        if but_for_the_number in seen:
-            continue
-        seen.add(but_for_the_number)
-        found = preflight.preflight(tag, template, dpi=dpi)
-        if (refusal := preflight.refused(found, template.name)) and not a.force:
-            raise refusal
-        for finding in found.findings:
-            if finding.severity == "warn" and finding.text not in told:
-                told.add(finding.text)
-                print(f"{template.name}: {finding.text} {finding.mend}", file=sys.stderr)
-
-
-def _preflight_text(found: Preflight) -> str:
-    lines = [
-        f"{'Will scan' if found.ok else 'WILL NOT SCAN RELIABLY'}: QR version {found.version}, level {found.level}, "
-        f"modules {found.module_mm:.3f} mm = {found.dots_per_module} dots, {found.symbols} on the label, "
-        f"grade {found.grade}, payload {found.payload_bytes} bytes"
-    ]
-    lines += [f"{finding.severity}: {finding.text} {finding.mend}".rstrip() for finding in found.findings]
-    return "\n".join(lines)
-
-
-def _refuse_what_cannot_be_written(tags: Sequence[Tag], template: Template, a: argparse.Namespace) -> None:
-    from tagger.printing.sheets import sheets
-
-    if a.out.suffix.lower() not in (".pdf", ".png"):
-        raise SpecError(
-            Problem("--out", str(a.out), "is neither .pdf nor .png", "Name a .pdf or a .png file.")
-        )
-    if not os.access(a.out.parent, os.W_OK):
-        raise SpecError(
-            Problem("--out", str(a.out), "is in no folder that can be written to", "Name another folder.")
-        )
-    next(sheets(tags, template, a.start))  # refuses a place that the sheet has not
-
-
-def _write(
-    tags: Sequence[Tag], template: Template, dpi: int, a: argparse.Namespace, *, progress: bool = False
-) -> list[str]:
-    from tqdm import tqdm
-
-    from tagger.printing import pdf, raster
-
-    _refuse_what_cannot_be_written(tags, template, a)
-    if a.out.suffix.lower() == ".png":
-        return [str(file) for file in raster.write(tags, template, a.out, dpi=dpi, start=a.start)]
-    with tqdm(total=len(tags), unit="tag", disable=not progress or len(tags) < 20, file=sys.stderr) as bar:
-        pdf.write(tags, template, a.out, dpi=dpi, start=a.start, progress=bar.update)
-    return [str(a.out)]
 
 
 def _content_text(content: TagContent) -> str:

@@ -1,5 +1,6 @@
 #!/bin/sh
-# What the tests need besides Python: a browser, a PostgreSQL server and the zbar library.
+# What the tests need besides Python: a browser, a PostgreSQL server, the zbar library, and a network
+# printer (ippeveprinter, which wants a D-Bus daemon; where no package has it, CUPS itself does).
 # Installs what is missing where it may, otherwise says precisely what to install.
 set -u
 
@@ -19,9 +20,15 @@ zbar_there() {
         /usr/local/lib/libzbar.dylib 2>/dev/null | grep -q .
 }
 
+printer_there() { # macOS has it with its own CUPS
+    found ippeveprinter || [ -x /usr/sbin/ippeveprinter ]
+}
+
 debian="" brew=""
 found chromium chromium-browser || { debian="$debian chromium"; brew="$brew chromium"; }
 postgres_there || { debian="$debian postgresql"; brew="$brew postgresql"; }
+printer_there || debian="$debian cups-ipp-utils"
+found dbus-daemon || { debian="$debian dbus-daemon"; brew="$brew dbus"; }
 zbar_there || { debian="$debian libzbar0"; brew="$brew zbar"; }
 
 [ -n "$debian" ] || exit 0
@@ -42,6 +49,6 @@ if found brew && [ -n "$brew" ]; then
     echo "Installing for the tests:$brew"
     brew install --quiet $brew && exit 0
 fi
-echo "The tests need a Chromium browser, a PostgreSQL server and the zbar library."
+echo "The tests need a Chromium browser, a PostgreSQL server, the zbar library, and ippeveprinter with a D-Bus daemon."
 echo "Missing here, by their Debian names:$debian"
 exit 1

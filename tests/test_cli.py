@@ -18,7 +18,10 @@ from PIL import Image
 
 from tagger.code import number
 from tagger.printing import readers
+from tagger.spec import AssemblySpec
 from tagger.store import Store
+from tagger.trade import assess
+from tests.printing.printer import serving
 from tests.test_spec import EXAMPLE
 
 ROOT = Path(__file__).parents[1]
@@ -244,6 +247,27 @@ def test_show_tells_the_record_and_its_history(tagger: Shell) -> None:
     shown = tagger.json("show", made.lower().replace("-", ""))
     assert shown["customer"] == "Brindlemere Quarry"
     assert [line["kind"] for line in shown["history"]] == ["registered", "printed"]
+
+
+def test_a_network_printer_prints_and_only_what_it_took_is_logged(tagger: Shell, tmp_path: Path) -> None:
+    with Store.open(tagger.env["TAGGER_DATABASE_URL"]) as store:
+        spec = AssemblySpec.read(EXAMPLE)
+        [made] = store.register(spec, assess(spec))
+        with serving(tmp_path / "spool", "application/pdf") as printer:
+            refused = tagger("print", made.number, "--printer", printer.uri, "--dpi", "203", code=1)
+            assert "dpi: is not what the printer" in refused.stderr
+            assert store.times_printed(made.number) == 0
+            done = tagger.json("print", made.number, "--printer", printer.uri)
+            (file,) = printer.received()
+        assert (done["state"], done["tags"]) == ("completed", 1)
+        page = pypdfium2.PdfDocument(file)[0].render(scale=300 / 72).to_pil()
+        assert made.number in str(readers.qr_readers()["zxing-cpp"](readers.grey(page)))
+        assert store.times_printed(made.number) == 1
+        with serving(tmp_path / "given-up", "application/pdf", "-c", "/bin/false") as printer:
+            assert "gave it up" in tagger("print", made.number, "--printer", printer.uri, code=1).stderr
+        assert store.times_printed(made.number) == 2, "some of it may have come out"
+        assert "cannot be reached" in tagger("print", made.number, "--printer", printer.uri, code=1).stderr
+        assert store.times_printed(made.number) == 2
 
 
 def test_templates_and_preflight_answer(tagger: Shell) -> None:

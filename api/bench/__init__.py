@@ -8,8 +8,10 @@ from api.bench import (
     figures,
     find,
     identify,
+    jobs,
     lists,
     orders,
+    printers,
     prints,
     record,
     shop,
@@ -21,7 +23,8 @@ from api.bench.page import go
 from api.identity import Builder
 
 router = APIRouter(include_in_schema=False)
-for part in (sign_in, build, identify, starts, prints, record, find, orders, withdraw, shop, figures, lists):
+for part in (sign_in, build, identify, starts, prints, jobs, record, find, orders, withdraw, shop, printers, figures,
+             lists):  # fmt: skip
     router.include_router(part.router)
 
 

@@ -12,13 +12,13 @@ from starlette.responses import JSONResponse, Response
 from api.bench import form as forms
 from api.bench import identify, starts
 from api.bench.page import go, render, settings_of, store_of, tables_of, words_of
-from api.bench.tags import preview, template_of
+from api.bench.tags import preview, template_of, template_titles
 from api.identity import Builder, OwnForm
 from api.settings import ClockingSense
 from tagger import drawing, spec, units, words
 from tagger.code import payload
 from tagger.errors import Problem, TaggerError
-from tagger.printing import layout, template
+from tagger.printing import layout
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
 from tagger.store import OrderRequest, OrderState, Registration
 from tagger.trade import assess
@@ -108,10 +108,7 @@ def choices(request: Request) -> dict[str, Any]:
         "bases": [(str(b), said.t(words.LENGTH_BASES[b])) for b in LengthBasis],
         "fluids": [(str(f), said.fluid(f)) for f in Fluid],
         "covers": [(str(c), said.cover(c)) for c in Cover],
-        "templates": [
-            (n, template.load(n, settings.label_template_dirs).title)
-            for n in template.names(settings.label_template_dirs)
-        ],
+        "templates": template_titles(settings),
         "clockwise": settings.clocking_sense is ClockingSense.CLOCKWISE,
     }
 

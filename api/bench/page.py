@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from fastapi import Request
 from starlette.responses import RedirectResponse, Response
@@ -15,8 +15,12 @@ from tagger.store import OrderState, Role, Store
 from tagger.trade.tables import Tables
 from tagger.words import Words
 
+if TYPE_CHECKING:
+    from api.printqueue import PrintQueue
+
 NAV = (
     ("/bench/build", "Build", Role.BUILDER),
+    ("/bench/prints", "Prints", Role.BUILDER),
     ("/bench/find", "Find", Role.BUILDER),
     ("/bench/orders", "Orders", Role.BUILDER),
     ("/bench/withdrawn", "Withdrawn", Role.BUILDER),
@@ -49,6 +53,11 @@ def tables_of(request: Request) -> Tables:
     return tables
 
 
+def queue_of(request: Request) -> PrintQueue:
+    queue: PrintQueue = request.app.state.print_queue
+    return queue
+
+
 def words_of(request: Request) -> Words:
     """The bench speaks the shop's language where it speaks of parts."""
     return Words(settings_of(request).language)
@@ -66,7 +75,11 @@ def render(
 ) -> Response:
     """One page. Nothing of the bench is kept by browsers or proxies."""
     me = who(request)
-    waiting = store_of(request).count_orders(OrderState.RECEIVED) if me else 0
+    store = store_of(request)
+    waiting: dict[str, int] = {}
+    if me:
+        waiting["/bench/orders"] = store.count_orders(OrderState.RECEIVED)
+        waiting["/bench/prints"] = store.count_stuck_prints()
     common: dict[str, Any] = {
         "title": title, "problems": list(problems), "here": here, "me": me, "nav": NAV, "waiting": waiting,
         "note": NOTES.get(request.query_params.get("note", ""), ""), "words": words_of(request),

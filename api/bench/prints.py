@@ -2,21 +2,24 @@
 
 from __future__ import annotations
 
+import secrets
 from datetime import UTC, datetime
 
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import refused, render, settings_of, store_of
-from api.bench.tags import pdf_of, tags_of, template_of
+from api.bench.page import go, queue_of, refused, render, settings_of, store_of
+from api.bench.tags import pdf_of, tags_of, template_of, template_titles
 from api.identity import Builder, OwnForm
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
-from tagger.printing import raster, template
-from tagger.store import Assembly, Kind
+from tagger.printing import raster
+from tagger.store import Assembly, Kind, Printer
 
 router = APIRouter()
 PDF, PNG = "application/pdf", "image/png"
+HERE = "tagger_printer"
+"""The cookie that holds where this browser printed last: there it prints at Enter the next time."""
 
 
 @router.get("/run/{run}")
@@ -33,21 +36,26 @@ def page(
     request: Request, made: list[Assembly], status: int = 200, problems: tuple[Problem, ...] = ()
 ) -> Response:
     settings, store = settings_of(request), store_of(request)
-    printed = store.last([a.number for a in made], Kind.PRINTED)
-    names = template.names(settings.label_template_dirs)
-    chosen = request.query_params.get("template") or settings.label_template
+    numbers = [a.number for a in made]
+    printers, last = store.printers(), request.cookies.get(HERE)
+    first = next((p for p in printers if str(p.id) == last), None)
+    loaded = first.template if first else None
     return render(
-        request, "run.html", title="Print", status=status, problems=problems, made=made, printed=printed,
-        run=made[0].run, chosen=chosen, blocked=store.blocked([a.number for a in made]),
-        templates=[(n, template.load(n, settings.label_template_dirs).title) for n in names],
+        request, "run.html", title="Print", status=status, problems=problems, made=made,
+        printed=store.last(numbers, Kind.PRINTED), run=made[0].run, blocked=store.blocked(numbers),
+        chosen=request.query_params.get("template") or loaded or settings.label_template,
+        templates=template_titles(settings), first=first, others=[p for p in printers if p is not first],
+        jobs=[j for j in store.print_jobs(open_only=True, limit=200) if not set(numbers).isdisjoint(j.numbers)],
+        key=secrets.token_urlsafe(12),
     )  # fmt: skip
 
 
 @router.post("/print")
 def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
-    """The tags as a PDF (any number) or PNG (one), written into their history as printed."""
+    """The tags as a PDF (any number) or PNG (one), written into their history as printed; or a job."""
     settings, store = settings_of(request), store_of(request)
     numbers = [str(n) for n in form.getlist("number")]
+    place, reason = str(form.get("as") or "pdf"), str(form.get("reason") or "")[:120]
     made: list[Assembly] = []
     try:
         made = store.assemblies(numbers) if numbers else store.run(int(str(form.get("run") or 0)))
@@ -56,7 +64,12 @@ def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
             made = [a for a in made if a.number not in done] or made
         wanted = template_of(str(form.get("template") or settings.label_template), settings)
         store.refuse_blocked([a.number for a in made])
-        as_png = form.get("as") == "png"
+        if place.startswith("printer "):
+            printer = store.printer(_id(place.removeprefix("printer ")))
+            key = f"bench {form.get('key')} {printer.id} {wanted.name}"[:120] if form.get("key") else None
+            job = queue_of(request).ask(printer, made, wanted, reason=reason, key=key, by=me.person.name)
+            return _remembered(go(f"/bench/prints/{job.id}"), printer, secure=settings.secure)
+        as_png = place == "png"
         if as_png and len(made) > 1:
             raise StoreError(Problem("as", "png", "holds one tag only", "Take the PDF for several."))
         tags = tags_of(store, made, settings)
@@ -72,15 +85,33 @@ def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
             else refused(request, 404, "Not found", str(error))
         )
     # Written down before the paper exists: a tag that may have been printed counts as printed.
-    data = {
-        "template": wanted.name,
-        "as": "png" if as_png else "pdf",
-        "reason": str(form.get("reason") or ""),
-    }
+    data = {"template": wanted.name, "as": "png" if as_png else "pdf", "reason": reason}
     store.record_many([a.number for a in made], Kind.PRINTED, data, by=me.person.name)
     name = tag_number.format(made[0].number) if len(made) == 1 else f"tags-{datetime.now(UTC):%Y%m%d-%H%M}"
     headers = {
         "Content-Disposition": f'inline; filename="{name}.{"png" if as_png else "pdf"}"',
         "Cache-Control": "no-store",
     }
-    return Response(body, media_type=PNG if as_png else PDF, headers=headers)
+    response = Response(body, media_type=PNG if as_png else PDF, headers=headers)
+    response.delete_cookie(HERE, path="/bench")
+    return response
+
+
+def _remembered(response: Response, printer: Printer, *, secure: bool) -> Response:
+    response.set_cookie(
+        HERE,
+        str(printer.id),
+        max_age=365 * 86400,
+        path="/bench",
+        secure=secure,
+        httponly=True,
+        samesite="lax",
+    )
+    return response
+
+
+def _id(text: str) -> int:
+    """A printer's id from the form. Raises StoreError for anything else."""
+    if not text.isdecimal() or len(text) > 9:
+        raise StoreError(Problem("as", text, "is not a printer here", "Load the page again."))
+    return int(text)

@@ -1,4 +1,4 @@
-"""What the manager keeps: people, devices, crimp diameters, recipes. And everyone's own password."""
+"""What the manager keeps: people, devices, crimp diameters, recipes; printers are in printers.py. And everyone's own password."""
 
 from __future__ import annotations
 
@@ -7,7 +7,8 @@ from typing import Any
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import go, render, store_of, tables_of
+from api.bench.page import go, render, settings_of, store_of, tables_of
+from api.bench.tags import template_titles
 from api.identity import Builder, Manager, OwnForm, check_password, hash_password
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.store import CrimpValue, Role
@@ -18,17 +19,24 @@ router = APIRouter()
 
 @router.get("/shop")
 def shop_page(request: Request, me: Manager) -> Response:
-    return _page(request)
+    return shop_with(request)
 
 
-def _page(
-    request: Request, problems: tuple[Problem, ...] = (), secret: str = "", device: str = ""
+def shop_with(
+    request: Request,
+    problems: tuple[Problem, ...] = (),
+    *,
+    secret: str = "",
+    device: str = "",
+    printer_given: dict[str, str] | None = None,
 ) -> Response:
+    """The page, with what was wrong, and what was typed for a printer that was refused."""
     store = store_of(request)
     return render(
         request, "shop.html", title="Shop", here="/bench/shop", status=422 if problems else 200, problems=problems,
         people=store.people(), tokens=store.tokens(), crimps=store.crimps(), recipes=store.recipes(), roles=list(Role),
-        standards=list(tables_of(request).standards), secret=secret, device=device,
+        standards=list(tables_of(request).standards), secret=secret, device=device, printers=store.printers(),
+        printer_given=printer_given or {}, templates=template_titles(settings_of(request)),
     )  # fmt: skip
 
 
@@ -38,7 +46,7 @@ def add_person(request: Request, me: Manager, form: OwnForm) -> Response:
         hashed = hash_password(str(form.get("password") or ""))
         store_of(request).add_person(str(form.get("name") or ""), hashed, _role(form))
     except TaggerError as error:
-        return _page(request, error.problems)
+        return shop_with(request, error.problems)
     return go("/bench/shop?note=saved")
 
 
@@ -61,7 +69,7 @@ def change_person(request: Request, me: Manager, form: OwnForm, person: int) -> 
             case other:
                 raise StoreError(Problem("do", other, "is not something to do", "Load the page again."))
     except TaggerError as error:
-        return _page(request, error.problems)
+        return shop_with(request, error.problems)
     return go("/bench/shop?note=saved")
 
 
@@ -82,8 +90,8 @@ def add_token(request: Request, me: Manager, form: OwnForm) -> Response:
             str(form.get("name") or ""), _role(form), by=me.person.name
         )
     except TaggerError as error:
-        return _page(request, error.problems)
-    return _page(request, secret=secret, device=token.name)
+        return shop_with(request, error.problems)
+    return shop_with(request, secret=secret, device=token.name)
 
 
 @router.post("/shop/tokens/{token}/revoke")
@@ -91,7 +99,7 @@ def revoke_token(request: Request, me: Manager, form: OwnForm, token: int) -> Re
     try:
         store_of(request).revoke_token(token)
     except TaggerError as error:
-        return _page(request, error.problems)
+        return shop_with(request, error.problems)
     return go("/bench/shop?note=saved")
 
 
@@ -101,7 +109,7 @@ def keep_crimp(request: Request, me: Manager, form: OwnForm) -> Response:
     try:
         store_of(request).keep_crimp(_crimp(request, form), by=me.person.name)
     except TaggerError as error:
-        return _page(request, error.problems)
+        return shop_with(request, error.problems)
     return go("/bench/shop?note=saved")
 
 

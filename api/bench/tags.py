@@ -18,6 +18,12 @@ def template_of(name: str, settings: Settings) -> template.Template:
     return settings.template(name)
 
 
+def template_titles(settings: Settings) -> list[tuple[str, str]]:
+    """The label templates there are: name and title."""
+    folders = settings.label_template_dirs
+    return [(name, template.load(name, folders).title) for name in template.names(folders)]
+
+
 def pdf_of(tags: Sequence[Tag], wanted: template.Template, dpi: int) -> bytes:
     out = io.BytesIO()
     pdf.write(tags, wanted, out, dpi=dpi)

@@ -2,9 +2,9 @@
 
 from fastapi import APIRouter
 
-from api.rest import assemblies, examples, exports, lists, orders, shop, tags, trade
+from api.rest import assemblies, examples, exports, lists, orders, printers, shop, tags, trade
 
 router = APIRouter()
-for part in (trade, assemblies, tags, lists, orders, shop, exports):
+for part in (trade, assemblies, tags, printers, lists, orders, shop, exports):
     examples.add_to(part.router)
     router.include_router(part.router)

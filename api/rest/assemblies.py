@@ -7,9 +7,12 @@ from typing import Annotated, Any, Literal
 
 from fastapi import APIRouter, Query, Request
 from pydantic import Field
-from starlette.responses import Response
+from starlette.responses import JSONResponse, Response
 
+from api.bench.page import queue_of
 from api.bench.tags import pdf_of, tags_of, template_of
+from api.rest import examples
+from api.rest.printers import PrintJobOut
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import (
     Answer,
@@ -79,11 +82,12 @@ class CrimpsIn(Request_):
 
 
 class PrintIn(Request_):
-    """Which tags to print."""
+    """Which tags to print, and on which of the shop's printers, by its name; without one, as PDF."""
 
     numbers: Annotated[list[str], Field(min_length=1, max_length=5000)]
     template: str | None = None
-    reason: str = ""
+    reason: Annotated[str, Field(max_length=120)] = ""
+    printer: str | None = None
 
 
 @router.post("/assemblies", status_code=201, summary="Register one or several assemblies to one spec")
@@ -219,13 +223,26 @@ def tag(
     return Response(pdf_of(tags, wanted, settings.printer_dpi), media_type="application/pdf")
 
 
-@router.post("/prints", tags=["tags"], summary="Tags to print, as one PDF; counted and logged", responses=_FILES,
-             response_class=Response)  # fmt: skip
-def print_tags(request: Request, store: TheStore, token: AsBuilder, body: PrintIn) -> Response:
+_PRINTED: dict[int | str, dict[str, Any]] = {
+    200: {"content": {"application/pdf": {}}, "description": "The tags, where no printer is named."},
+    202: {"model": PrintJobOut, "description": "The print job, where one is.",
+          "content": {"application/json": {"example": examples.answer_of("GET /print-jobs/{job}")}}},
+}  # fmt: skip
+
+
+@router.post("/prints", tags=["tags"], summary="Tags to print, as one PDF or on a printer; counted and logged",
+             responses=_PRINTED, response_class=Response)  # fmt: skip
+def print_tags(
+    request: Request, store: TheStore, token: AsBuilder, body: PrintIn, key: IdempotencyKey = None
+) -> Response:
     settings = request.app.state.settings
     made = store.assemblies(body.numbers)
     wanted = template_of(body.template or settings.label_template, settings)
     store.refuse_blocked([item.number for item in made])
+    if body.printer is not None:
+        job = queue_of(request).ask(store.printer(body.printer), made, wanted, reason=body.reason,
+                        key=own_key(key, token.id), by=token.name)  # fmt: skip
+        return JSONResponse(PrintJobOut.of(job).model_dump(mode="json"), 202)
     pdf = pdf_of(tags_of(store, made, settings), wanted, settings.printer_dpi)
     data = {"template": wanted.name, "as": "pdf", "reason": body.reason}
     store.record_many([item.number for item in made], Kind.PRINTED, data, by=token.name)

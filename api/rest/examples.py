@@ -28,6 +28,11 @@ def add_to(router: APIRouter) -> None:
                     route.openapi_extra = _described(example, str(route.status_code or 200))
 
 
+def answer_of(operation: str) -> Any:
+    """What an operation answered when the examples were recorded; None before that."""
+    return EXAMPLES.get(operation, {}).get("answers")
+
+
 def _described(example: dict[str, Any], status: str) -> dict[str, Any]:
     answer = {example.get("answers_as", JSON): {"example": example["answers"]}}
     found: dict[str, Any] = {"responses": {status: {"content": answer}}}

@@ -15,7 +15,7 @@ document.addEventListener("keydown", (event) => {
 document.addEventListener("submit", (event) => {
   const form = event.target;
   if (event.defaultPrevented || form.method !== "post") return;
-  if (form.target === "_blank" || event.submitter?.formTarget === "_blank") return;
+  if ((event.submitter?.getAttribute("formtarget") ?? form.target) === "_blank") return;
   if (form.dataset.sent) { event.preventDefault(); return; }
   form.dataset.sent = "1";
   window.addEventListener("pageshow", () => delete form.dataset.sent, { once: true });

@@ -1,4 +1,4 @@
-"""What must never be lost: assemblies and their history, order requests, withdrawals.
+"""What must never be lost: assemblies and their history, order requests, withdrawals, print jobs.
 
 >>> import tempfile
 >>> with tempfile.TemporaryDirectory() as folder, Store.open(f"sqlite:///{folder}/tags.sqlite3") as store:
@@ -16,6 +16,8 @@ from tagger.store.finding import Filter, Finding, Page
 from tagger.store.orders import Orders
 from tagger.store.outbox import Message, Target
 from tagger.store.people import People, Person, Role, SignedIn, Token
+from tagger.store.printers import Printers
+from tagger.store.prints import Prints
 from tagger.store.proving import CrimpMeasured, ProofTest, Proving
 from tagger.store.shop import CrimpValue, Recipe, Shop
 from tagger.store.values import (
@@ -26,6 +28,9 @@ from tagger.store.values import (
     OrderRequest,
     OrderState,
     OrderStep,
+    Printer,
+    PrintJob,
+    PrintState,
     Registration,
     Scope,
     Withdrawal,
@@ -33,7 +38,7 @@ from tagger.store.values import (
 from tagger.store.withdrawals import Withdrawals
 
 
-class Store(Proving, Finding, Figures, Orders, Withdrawals, People, Shop, Backup):
+class Store(Proving, Finding, Figures, Orders, Withdrawals, People, Shop, Printers, Prints, Backup):
     """Everything that is kept, in one database; safe to use from several threads and processes."""
 
     @classmethod
@@ -71,6 +76,9 @@ __all__ = [
     "OrderStep",
     "Page",
     "Person",
+    "PrintJob",
+    "PrintState",
+    "Printer",
     "ProofTest",
     "Recipe",
     "Registration",

@@ -17,13 +17,14 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import Connection, func, insert, select, text
+from sqlalchemy import Connection, func, insert, select, text, update
 from sqlalchemy import Table as SqlTable
 
 from tagger.errors import Problem, StoreError
 from tagger.store.base import Part
 from tagger.store.database import Database
-from tagger.store.models import Table
+from tagger.store.models import PrintJobRow, Table
+from tagger.store.values import PrintState
 
 _NOT_COPIED = frozenset({"session", "sign_in_code"})  # they end with the running program
 
@@ -79,6 +80,7 @@ class Backup(Part):
                     _set_sequences(target)
                     if (held := _digest(target)) != _digest(source):
                         raise StoreError(Problem("restore", str(path), "was not written whole", "Try again."))
+                    _hold_prints(target)
                     return held
             finally:
                 source_database.close()
@@ -119,7 +121,7 @@ def _copy(source: Connection, target: Connection) -> None:
 
 def _rows(source: Connection, table: SqlTable, size: int = 1000) -> Iterator[list[dict[str, Any]]]:
     keys = list(table.primary_key.columns)
-    result = source.execution_options(yield_per=size).execute(select(table).order_by(*keys))
+    result = source.execute(select(table).order_by(*keys), execution_options={"yield_per": size})
     for chunk in result.mappings().partitions(size):
         yield [dict(row) for row in chunk]
 
@@ -168,6 +170,14 @@ def _checked_copy(path: Path, folder: Path) -> Path:
             Problem("restore", str(path), "is not a whole copy written by backup", "Take another copy.")
         )
     return file
+
+
+def _hold_prints(target: Connection) -> None:
+    """What waited to be printed when the copy was taken may have been printed since: somebody decides."""
+    on_the_way = PrintJobRow.state.in_((PrintState.WAITING, PrintState.SENDING))
+    why = "It comes from a restored copy, and may have been printed since. Look before you send it again."
+    held = update(PrintJobRow).where(on_the_way).values(state=PrintState.FAILED, why=why)
+    target.execute(held)
 
 
 def _set_sequences(target: Connection) -> None:

@@ -44,7 +44,7 @@ class History(Part):
                         f"Use one of: {', '.join(Kind)}.")
             ) from None  # fmt: skip
         with self.writing() as session:
-            return _added(session, [compact(n) for n in numbers], known, dict(data or {}), by, self.now())
+            return add_events(session, [compact(n) for n in numbers], known, dict(data or {}), by, self.now())
 
     def history(self, number: str) -> list[Event]:
         """A tag's history, oldest first. Raises StoreError for a number not known here."""
@@ -89,9 +89,10 @@ class History(Part):
             return session.scalar(query) or 0
 
 
-def _added(
+def add_events(
     session: Session, numbers: list[str], kind: Kind, data: dict[str, Any], by: str | None, at: datetime
 ) -> list[Event]:
+    """The same line for several tags, in a transaction already open."""
     _refuse_unknown(session, numbers)
     values = [{"number": n, "kind": str(kind), "at": at, "by": by, "data": data} for n in numbers]
     ids = list(session.scalars(insert(EventRow).returning(EventRow.id, sort_by_parameter_order=True), values))

@@ -267,5 +267,44 @@ class MessageRow(Table):
     last_error: Mapped[str | None] = mapped_column(Text)
 
 
+class PrinterRow(Table):
+    """A printer of the shop, in the network by IPP. Never deleted: jobs and history name it."""
+
+    __tablename__ = "printer"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    name: Mapped[str] = mapped_column(String(40), unique=True)
+    uri: Mapped[str] = mapped_column(String(255))
+    dpi: Mapped[int]
+    template: Mapped[str | None] = mapped_column(String(80))
+    added_at: Mapped[datetime]
+    added_by: Mapped[str | None] = mapped_column(String(80))
+    retired_at: Mapped[datetime | None]
+    retired_by: Mapped[str | None] = mapped_column(String(80))
+
+
+class PrintJobRow(Table):
+    """Tags to one printer, kept until somebody knows what became of them, and after."""
+
+    __tablename__ = "print_job"
+    __table_args__ = (Index("ix_print_job_state_printer_id", "state", "printer_id"),)
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    key: Mapped[str | None] = mapped_column(String(120), unique=True)
+    fingerprint: Mapped[str] = mapped_column(String(64))
+    printer_id: Mapped[int] = mapped_column(ForeignKey("printer.id"))
+    numbers: Mapped[list[Any]]
+    template: Mapped[str] = mapped_column(String(80))
+    reason: Mapped[str] = mapped_column(String(120))
+    state: Mapped[str] = mapped_column(String(12))
+    why: Mapped[str | None] = mapped_column(Text)
+    attempts: Mapped[int]
+    printer_job: Mapped[int | None]
+    created_at: Mapped[datetime]
+    created_by: Mapped[str | None] = mapped_column(String(80))
+    changed_at: Mapped[datetime]
+    changed_by: Mapped[str | None] = mapped_column(String(80))
+
+
 APPEND_ONLY = ("registration", "design", "assembly", "event", "order_event", "crimp")
 """Tables in which the database itself refuses UPDATE and DELETE."""

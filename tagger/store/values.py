@@ -64,6 +64,70 @@ _NEXT: dict[OrderState, tuple[OrderState, ...]] = {
 }
 
 
+class PrintState(StrEnum):
+    """How far a print job is; what each means for the history of its tags: prints.py."""
+
+    WAITING = "waiting"
+    SENDING = "sending"
+    PRINTING = "printing"  # the printer took it
+    DONE = "done"
+    FAILED = "failed"
+    UNKNOWN = "unknown"  # it may have been printed
+    DROPPED = "dropped"
+
+    @property
+    def words(self) -> str:
+        return "perhaps printed" if self is PrintState.UNKNOWN else str(self)
+
+    @property
+    def under_way(self) -> bool:
+        return self in (PrintState.WAITING, PrintState.SENDING, PrintState.PRINTING)
+
+    @property
+    def stuck(self) -> bool:
+        """Somebody must look at it and decide."""
+        return self in (PrintState.FAILED, PrintState.UNKNOWN)
+
+
+@dataclass(frozen=True)
+class Printer:
+    """A printer of the shop; ``dpi`` dots an inch, ``template`` the label it is loaded with."""
+
+    id: int
+    name: str
+    uri: str
+    dpi: int
+    template: str | None
+    added_at: datetime
+    added_by: str | None
+    retired_at: datetime | None = None
+
+
+@dataclass(frozen=True)
+class PrintJob:
+    """Tags to one printer. ``why`` says in words what keeps it, or what became of it.
+
+    ``attempts`` counts how often it was sent; ``printer_job`` is the printer's own number for it.
+    """
+
+    id: int
+    printer_id: int
+    printer: str
+    uri: str
+    dpi: int
+    numbers: tuple[str, ...]
+    template: str
+    reason: str
+    state: PrintState
+    why: str | None
+    attempts: int
+    printer_job: int | None
+    created_at: datetime
+    created_by: str | None
+    changed_at: datetime
+    changed_by: str | None
+
+
 @dataclass(frozen=True)
 class Withdrawal:
     """Why something must not be used; ``lifted_at`` is None while it holds."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
@@ -12,8 +12,10 @@ from playwright.sync_api import Page, expect
 
 from api.identity import hash_password
 from tagger.spec import Connection
-from tagger.store import CrimpValue, ProofTest, Role
+from tagger.store import CrimpValue, PrintState, ProofTest, Role
 from tests.browser.conftest import Live
+from tests.browser.prints import jobs_in_each_state
+from tests.printing.printer import Endpoint, free_port, serving
 
 NAME, PASSWORD = "Anna", "correct horse 17"
 DESK, PHONE = {"width": 1280, "height": 800}, {"width": 390, "height": 844}
@@ -42,6 +44,13 @@ def _signed_in(live: Live, page: Page) -> Page:
     return page
 
 
+@pytest.fixture(scope="module")
+def endpoint(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Endpoint]:
+    """A printer in the network."""
+    with serving(tmp_path_factory.mktemp("printer") / "spool", "application/pdf,image/pwg-raster") as printer:
+        yield printer
+
+
 class Keys:
     """Presses keys and counts them; a chord counts each of its keys."""
 
@@ -62,7 +71,18 @@ class Keys:
         self.page.keyboard.type(text, delay=120)
 
 
-def test_from_a_blank_page_to_a_printed_tag_by_keyboard_in_40_keystrokes(bench: Page, live: Live) -> None:
+@pytest.mark.parametrize("place", ["PDF", "printer"])
+def test_from_a_blank_page_to_a_printed_tag_by_keyboard_in_40_keystrokes(
+    bench: Page, live: Live, endpoint: Endpoint, place: str
+) -> None:
+    printer = None
+    if place == "printer":  # the second tag of the day: the first one was printed there with a click
+        known = live.store.printers()
+        printer = known[0] if known else live.store.add_printer("Bench 1", endpoint.uri, 300)
+        _build_one(live, bench)
+        bench.get_by_role("button", name=f"Print on {printer.name}").click()
+        bench.wait_for_url("**/bench/prints/*")
+        bench.goto(f"{live.url}/bench/build")
     keys = Keys(bench)
     before = live.store.count()
     keys.type("2SN")
@@ -81,9 +101,17 @@ def test_from_a_blank_page_to_a_printed_tag_by_keyboard_in_40_keystrokes(bench: 
     expect(bench.get_by_text("Limited by")).to_be_visible()
     keys.press("Control+Enter")
     bench.wait_for_url("**/bench/run/*")
-    expect(bench.get_by_role("button", name="Print (PDF)")).to_be_focused()
-    with bench.context.expect_page():
+    expect(
+        bench.get_by_role("button", name=f"Print {f'on {printer.name}' if printer else '(PDF)'}")
+    ).to_be_focused()
+    if printer:
         keys.press("Enter")
+        bench.wait_for_url("**/bench/prints/*")
+        expect(bench.get_by_role("status")).to_contain_text("Bench 1 has printed it")
+        expect(bench.get_by_role("link", name="Next build")).to_be_focused()
+    else:
+        with bench.context.expect_page():
+            keys.press("Enter")
     [made] = live.store.find(limit=1).assemblies
     assert live.store.count() == before + 1
     assert (made.spec.hose.standard, made.spec.hose.dash, made.spec.length_mm) == ("EN 853 2SN", 8, 1250)
@@ -129,6 +157,43 @@ def test_from_an_order_request_to_new_tags_in_five_clicks(bench: Page, live: Liv
     assert all(live.store.times_printed(n) == 1 for n in built)
     print(f"{clicks} clicks")
     assert clicks <= 5
+
+
+def test_a_printer_is_added_by_keyboard_and_checked(bench: Page, live: Live, endpoint: Endpoint) -> None:
+    bench.goto(f"{live.url}/bench/shop")
+    bench.focus("[name=uri]")
+    bench.keyboard.type(f"ipp://localhost:{free_port()}/ipp/print")
+    bench.focus("form[action='/bench/shop/printers'] [name=name]")
+    bench.keyboard.type("Counter")
+    bench.keyboard.press("Enter")
+    expect(bench.get_by_role("alert")).to_contain_text("cannot be reached: Connection refused")
+    expect(bench.locator("form[action='/bench/shop/printers'] [name=name]")).to_have_value("Counter")
+    bench.fill("[name=uri]", endpoint.uri)
+    bench.keyboard.press("Enter")
+    expect(bench.get_by_role("heading", level=1)).to_have_text("Printer Counter")
+    expect(bench.get_by_text("PWG Raster, PDF")).to_be_visible()
+    bench.once("dialog", lambda dialog: dialog.accept())
+    bench.get_by_role("button", name="Retire").click()
+    bench.wait_for_url("**/bench/shop?note=saved")
+    assert "Counter" not in [p.name for p in live.store.printers()]
+
+
+def test_a_job_that_was_not_taken_is_told_at_once_and_sent_again(
+    bench: Page, live: Live, endpoint: Endpoint
+) -> None:
+    off = live.store.add_printer("Off", f"ipp://localhost:{free_port()}/ipp/print", 300)
+    number = _build_one(live, bench)
+    bench.get_by_role("button", name="Print on Off").click()
+    expect(bench.get_by_role("status")).to_contain_text("Connection refused")
+    bench.reload()
+    expect(bench.get_by_role("link", name="Prints 1")).to_be_visible()
+    assert live.store.times_printed(number) == 0
+    live.store.retire_printer(off.id)
+    live.store.add_printer("Off", endpoint.uri, 300)
+    bench.get_by_role("button", name="Send it again").click()
+    expect(bench.get_by_role("status")).to_contain_text("Off has printed it")
+    live.store.retire_printer(off.id)
+    assert live.store.times_printed(number) == 1
 
 
 def _scan(page: Page, text: str) -> None:
@@ -209,7 +274,7 @@ def test_the_page_answers_without_script_too(live: Live, open_page: OpenPage) ->
     expect(page.get_by_role("heading", level=1)).to_contain_text("1 tag registered")
 
 
-def _pages(live: Live, page: Page) -> dict[str, str]:
+def _pages(live: Live, page: Page, endpoint: Endpoint) -> dict[str, str]:
     """Every page of the bench with something on it."""
     store = live.store
     number = _build_one(
@@ -234,12 +299,18 @@ def _pages(live: Live, page: Page) -> dict[str, str]:
         store.save_recipe("boom hose", store.assembly(number).spec)
     test = ProofTest(pressure_bar=345, hold_s=60, medium="water", passed=False, tester="Bela")
     store.record_proof_test(number, test, by=NAME)
+    waiting = _build_one(live, page)
+    jobs = jobs_in_each_state(live.store, waiting, endpoint)
     withdrawal = store.withdraw("seat cracked", tag=number)
     return {
         "build": "/bench/build",
         "build-from-tag": f"/bench/build?tag={number}",
         "identify": "/bench/identify?form=male&thread_od=1 1/16 in&tpi=12&seat=37",
         "run": f"/bench/run/{store.assembly(number).run}",
+        "run-printers": f"/bench/run/{store.assembly(waiting).run}",
+        "prints": "/bench/prints",
+        **{f"print-{s}": f"/bench/prints/{jobs[s]}" for s in (PrintState.FAILED, PrintState.UNKNOWN)},
+        "printer": f"/bench/shop/printers/{store.print_job(jobs[PrintState.DONE]).printer_id}",
         "record": f"/bench/tag/{number}",
         "orders": "/bench/orders?show=all",
         "order": f"/bench/orders/{order.reference}",
@@ -258,12 +329,14 @@ def _pages(live: Live, page: Page) -> dict[str, str]:
 
 @pytest.mark.parametrize("size", [DESK, PHONE], ids=["desk", "phone"])
 @pytest.mark.parametrize("scheme", ["light", "dark"])
-def test_axe_finds_nothing(live: Live, open_page: OpenPage, size: dict[str, int], scheme: str) -> None:
+def test_axe_finds_nothing(
+    live: Live, open_page: OpenPage, endpoint: Endpoint, size: dict[str, int], scheme: str
+) -> None:
     page = open_page(viewport=size, color_scheme=scheme)
     page.goto(f"{live.url}/bench/sign-in")
     found = _violations(page, "sign-in")
     _signed_in(live, page)
-    for name, address in _pages(live, page).items():
+    for name, address in _pages(live, page, endpoint).items():
         page.goto(live.url + address)
         page.wait_for_load_state("networkidle")
         found += _violations(page, name)

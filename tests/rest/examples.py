@@ -20,6 +20,7 @@ from tests.bench.served import serving
 FILE = Path(__file__).parents[2] / "api" / "rest" / "examples.json"
 CRIMP = {"hose_standard": "SAE 100R2", "hose_dash": 12, "shell": "F-12", "diameter_mm": 31.0,
          "minus_mm": 0.2, "plus_mm": 0.2, "source": "fitting maker's crimp chart"}  # fmt: skip
+PRINTER = "Bench 1"
 LIST = "hose.standard,hose.dash,end_a.connection,end_a.dash,end_a.form,end_b.connection,end_b.dash,end_b.form,length_mm,qty\n" \
        "SAE 100R2,12,sae_37_flare,12,female_swivel,sae_37_flare,12,female_swivel,1250,2\n"  # fmt: skip
 
@@ -53,8 +54,9 @@ class Recorder:
         return kept["answers"]
 
 
-def record(api: httpx.Client) -> dict[str, dict[str, Any]]:
+def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     """Every operation, in an order that each can follow from the ones before."""
+    store.add_printer(PRINTER, "ipp://labels.invalid/ipp/print", 203, template="hang_tag", by="Mara")
     ask = Recorder(api)
     ask("POST /identify", {"form": "male", "thread_od": "1 1/16 in", "tpi": 12, "seat": "37"})
     ask("POST /check", EXAMPLE_SPEC)
@@ -78,6 +80,11 @@ def record(api: httpx.Client) -> dict[str, dict[str, Any]]:
     ask("GET /assemblies/{number}/preflight", number=number)
     ask("GET /assemblies/{number}/tag.{form}", number=number, form="pdf")
     ask("POST /prints", {"numbers": [number], "reason": "first print"})
+    ask("GET /printers")
+    job = api.post(
+        "/prints", json={"numbers": [number], "printer": PRINTER, "reason": "a second tag is wanted"}
+    )
+    ask("GET /print-jobs/{job}", job=job.json()["id"])
     ask("PUT /crimp-diameters", CRIMP)
     ask("GET /crimp-diameters", params={"hose_dash": 12})
     crimp = {"end": "a", "measured_mm": 31.1, "shell": "F-12"}
@@ -117,7 +124,7 @@ def main() -> None:
             headers = {"Authorization": f"Bearer {secret}"}
             with httpx.Client(base_url=f"{served.url}/api/v1", headers=headers, timeout=30) as api:
                 FILE.write_text(
-                    json.dumps(record(api), indent=1, ensure_ascii=False) + "\n", encoding="utf-8"
+                    json.dumps(record(api, store), indent=1, ensure_ascii=False) + "\n", encoding="utf-8"
                 )
 
 

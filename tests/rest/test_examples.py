@@ -9,6 +9,7 @@ import httpx
 import pytest
 
 from api.rest.examples import EXAMPLES
+from tagger.store import Store
 from tests.rest.examples import record
 
 WITHOUT_A_CLOCK = ("POST /identify", "POST /check", "GET /templates", "PUT /crimp-diameters")
@@ -34,9 +35,9 @@ def test_every_operation_has_a_summary_and_examples(api: httpx.Client) -> None:
     assert {name: missing for name, about in operations.items() if (missing := _examples(about))} == {}
 
 
-def test_the_examples_are_what_the_api_answers(api: httpx.Client) -> None:
+def test_the_examples_are_what_the_api_answers(api: httpx.Client, store: Store) -> None:
     """The file made anew has the same operations, bodies and members; and the same words where no clock is in them."""
-    recorded = record(api)
+    recorded = record(api, store)
     assert recorded.keys() == EXAMPLES.keys() == dict(_operations(api.get("/openapi.json").json())).keys()
     for name, example in EXAMPLES.items():
         assert recorded[name].keys() == example.keys(), name

@@ -13,6 +13,7 @@ from sqlalchemy import text
 from tagger.errors import StoreError
 from tagger.store import Store
 from tagger.store.models import APPEND_ONLY, Table
+from tests.store.samples import assessment, spec
 
 
 def test_the_migrations_make_the_tables_of_the_models(store: Store) -> None:
@@ -72,3 +73,18 @@ def test_a_database_of_a_newer_version_is_left_alone(store: Store, url: str) -> 
         session.execute(text("UPDATE alembic_version SET version_num = '9999'"))
     with pytest.raises(StoreError, match="newer version"):
         Store.open(url)
+
+
+def test_a_database_from_before_the_printers_keeps_its_records_and_gets_them(store: Store, url: str) -> None:
+    [made] = store.register(spec(), assessment())
+    with store.writing() as session:
+        for step in (
+            "DROP TABLE print_job",
+            "DROP TABLE printer",
+            "UPDATE alembic_version SET version_num = '1'",
+        ):
+            session.execute(text(step))
+    with Store.open(url) as opened:
+        assert opened.assembly(made.number) == made
+        printer = opened.add_printer("Bench 1", "ipp://192.0.2.7/ipp/print", 203)
+        assert opened.ask_print(printer.id, [made.number], "hang_tag").numbers == (made.number,)

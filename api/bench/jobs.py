@@ -1,0 +1,69 @@
+"""Print jobs: how far each is, and what somebody decides about those that are stuck."""
+
+from __future__ import annotations
+
+from fastapi import APIRouter, Request
+from starlette.responses import Response
+
+from api.bench.page import go, queue_of, refused, render, store_of
+from api.identity import Builder, OwnForm
+from tagger.errors import Problem, StoreError, TaggerError
+
+router = APIRouter()
+
+
+@router.get("/prints")
+def jobs_page(request: Request, me: Builder) -> Response:
+    """The jobs that are under way or stuck, and the last ones."""
+    store = store_of(request)
+    open_jobs = store.print_jobs(open_only=True, limit=200)
+    ended = [job for job in store.print_jobs(limit=50) if not (job.state.under_way or job.state.stuck)]
+    return render(
+        request, "jobs.html", title="Prints", here="/bench/prints", open_jobs=open_jobs, ended=ended,
+        printers=store.printers(),
+    )  # fmt: skip
+
+
+@router.get("/prints/{job}")
+def job_page(request: Request, me: Builder, job: int) -> Response:
+    return _page(request, job)
+
+
+@router.get("/prints/{job}/state")
+def job_state(request: Request, me: Builder, job: int) -> Response:
+    """The part of the page that changes; asked every second while something may happen."""
+    return _page(request, job, "_job.html")
+
+
+def _page(request: Request, job: int, name: str = "job.html", problems: tuple[Problem, ...] = ()) -> Response:
+    store = store_of(request)
+    try:
+        found = store.print_job(job)
+        made = store.assemblies(found.numbers[:200])
+    except TaggerError as error:
+        return refused(request, 404, "Not found", str(error))
+    return render(
+        request, name, title=f"Print job {job}", here="/bench/prints", job=found, made=made, problems=problems,
+        status=422 if problems else 200,
+    )  # fmt: skip
+
+
+@router.post("/prints/{job}")
+def decide(request: Request, me: Builder, form: OwnForm, job: int) -> Response:
+    """Send it again, drop it, or say that it is printed."""
+    store, by = store_of(request), me.person.name
+    try:
+        match str(form.get("do")):
+            case "again":
+                store.refuse_blocked(store.print_job(job).numbers)
+                store.print_again(job, by=by)
+                queue_of(request).wake()
+            case "drop":
+                store.print_dropped(job, by=by)
+            case "seen":
+                store.print_seen(job, by=by)
+            case other:
+                raise StoreError(Problem("do", other, "is not something to do", "Load the page again."))
+    except TaggerError as error:
+        return _page(request, job, problems=error.problems)
+    return go(f"/bench/prints/{job}")

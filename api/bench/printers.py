@@ -1,0 +1,79 @@
+"""The shop's printers: added, looked at and retired by a manager.
+
+The server itself speaks to the address that is typed here, so nobody else may type one; see
+tagger/printing/ipp_http.py for what it refuses.
+"""
+
+from __future__ import annotations
+
+from fastapi import APIRouter, Request
+from starlette.responses import Response
+
+from api.bench.page import go, refused, render, settings_of, store_of
+from api.bench.shop import shop_with
+from api.bench.tags import template_of
+from api.identity import Manager, OwnForm
+from tagger.errors import Problem, StoreError, TaggerError
+from tagger.printing import ipp, network
+
+router = APIRouter()
+_CHECK_TIMEOUT_S = 5.0
+_FORMATS = ((network.PWG, "PWG Raster"), (network.PDF, "PDF"))
+
+
+@router.post("/shop/printers")
+def add_printer(request: Request, me: Manager, form: OwnForm) -> Response:
+    """Asks the printer first: one that could not print tags is refused with the reason."""
+    given = {name: str(form.get(name) or "").strip() for name in ("name", "uri", "dpi", "template")}
+    try:
+        if given["template"]:
+            template_of(given["template"], settings_of(request))
+        dpi = _dpi(given["dpi"])
+        found = ipp.printer(given["uri"], timeout=_CHECK_TIMEOUT_S)
+        dpi = dpi or network.dpi_of(found)
+        network.check(given["uri"], found, dpi)
+        added = store_of(request).add_printer(
+            given["name"], given["uri"], dpi, template=given["template"] or None, by=me.person.name
+        )
+    except TaggerError as error:
+        return shop_with(request, error.problems, printer_given=given)
+    return go(f"/bench/shop/printers/{added.id}?note=saved")
+
+
+def _dpi(text: str) -> int | None:
+    if not text:
+        return None
+    if not (text.isdigit() and 100 <= int(text) <= 1200):
+        raise StoreError(
+            Problem("dpi", text, "is not a number of dots an inch", "Give 100 to 1200, or leave it empty.")
+        )
+    return int(text)
+
+
+@router.get("/shop/printers/{printer}")
+def look_at_printer(request: Request, me: Manager, printer: int) -> Response:
+    """What the printer says of itself now; nothing of it is kept."""
+    try:
+        known = store_of(request).printer(printer)
+    except TaggerError as error:
+        return refused(request, 404, "Not found", str(error))
+    found, problems = None, tuple[Problem, ...]()
+    try:
+        found = ipp.printer(known.uri, timeout=_CHECK_TIMEOUT_S)
+        network.check(known.uri, found, known.dpi)
+    except TaggerError as error:
+        problems = error.problems
+    return render(
+        request, "printer.html", title=known.name, here="/bench/shop", problems=problems, printer=known, found=found,
+        takes=[words for kind, words in _FORMATS if found and kind in found.formats],
+        dots=network.dots_of(found) if found else (),
+    )  # fmt: skip
+
+
+@router.post("/shop/printers/{printer}/retire")
+def retire_printer(request: Request, me: Manager, form: OwnForm, printer: int) -> Response:
+    try:
+        store_of(request).retire_printer(printer, by=me.person.name)
+    except TaggerError as error:
+        return shop_with(request, error.problems)
+    return go("/bench/shop?note=saved")

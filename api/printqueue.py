@@ -1,0 +1,179 @@
+"""Sends the print jobs that wait, and follows those that a printer took to their end.
+
+What each outcome means for the history of the tags is told in tagger/store/prints.py. Nothing is
+sent again by itself.
+"""
+
+from __future__ import annotations
+
+import threading
+import time
+from collections.abc import Callable, Sequence
+
+from api.bench.tags import tags_of, template_of
+from api.settings import Settings
+from tagger.errors import Problem, TaggerError
+from tagger.printing import ipp, network
+from tagger.printing.layout import lay_out
+from tagger.printing.reasons import in_words
+from tagger.printing.template import Template
+from tagger.store import Assembly, Printer, PrintJob, Store
+
+_EVERY = 1.0
+_AT_ONCE = 8  # printers that are spoken to at the same time
+_RARELY = 30.0  # seconds between questions about a job that takes long
+_PATIENCE = 15.0  # seconds that a stop waits for jobs on their way
+_FORGOTTEN = "The printer knows nothing of this job any more; it may have been switched off. Look whether the tags came out."
+_UNREMARKABLE = {
+    "job-completed-successfully",
+    "job-printing",
+    "job-incoming",
+    "job-interpreting",
+    "job-transforming",
+}
+
+
+class PrintQueue:
+    """A thread that hands out jobs; one a process is enough, several do no harm."""
+
+    def __init__(self, store: Store, settings: Settings) -> None:
+        self.store, self.settings = store, settings
+        self._stop, self._wake = threading.Event(), threading.Event()
+        self._thread = threading.Thread(target=self._run, name="print queue", daemon=True)
+        self._slots = threading.Semaphore(_AT_ONCE)
+        self._hands: set[threading.Thread] = set()
+        self._ask_at: dict[int, float] = {}
+
+    def start(self) -> None:
+        self._thread.start()
+
+    def stop(self) -> None:
+        """Takes no more jobs, and gives those on their way some time."""
+        self._stop.set()
+        self._wake.set()
+        until = time.monotonic() + _PATIENCE
+        for thread in (self._thread, *self._hands):
+            thread.join(max(0.0, until - time.monotonic()))
+
+    def wake(self) -> None:
+        """There is something to send: it need not wait for the next look."""
+        self._wake.set()
+
+    def ask(
+        self,
+        printer: Printer,
+        made: Sequence[Assembly],
+        wanted: Template,
+        *,
+        reason: str,
+        key: str | None,
+        by: str,
+    ) -> PrintJob:
+        """Writes a job down, to be sent at once. Raises TemplateError for a tag that does not fit."""
+        designs = {(a.digits, a.customer, a.machine, a.position): a for a in made}
+        for tag in tags_of(self.store, list(designs.values()), self.settings):
+            lay_out(tag, wanted, printer.dpi)
+        numbers = [a.number for a in made]
+        job = self.store.ask_print(printer.id, numbers, wanted.name, reason=reason, key=key, by=by)
+        self.wake()
+        return job
+
+    def _run(self) -> None:
+        while not self._stop.is_set():
+            try:
+                self._turn()
+            except Exception as error:  # the database may be away for a while; the jobs wait in it
+                print(f"print queue: {error}", flush=True)
+            self._wake.wait(_EVERY)
+            self._wake.clear()
+
+    def _turn(self) -> None:
+        self.store.find_interrupted_prints()
+        while not self._stop.is_set() and self._slots.acquire(blocking=False):
+            job = self.store.next_print()
+            if job is None:
+                self._slots.release()
+                break
+            self._hand(send, job)
+        now = time.monotonic()
+        for job in self.store.printing_jobs():
+            age = (self.store.now() - job.changed_at).total_seconds()
+            if self._ask_at.get(job.id, 0) <= now and self._slots.acquire(blocking=False):
+                self._ask_at[job.id] = now + min(max(_EVERY, age / 10), _RARELY)
+                self._hand(follow, job)
+
+    def _hand(self, do: Callable[[Store, Settings, PrintJob], None], job: PrintJob) -> None:
+        """Does it in a thread of its own: a printer that is slow keeps no other waiting."""
+
+        def work() -> None:
+            try:
+                do(self.store, self.settings, job)
+            except Exception as error:
+                print(f"print job {job.id}: {error}", flush=True)
+            finally:
+                self._slots.release()
+                self._hands.discard(thread)
+                if do is send:
+                    self.wake()  # the printer is free for its next job, and tells of this one
+
+        thread = threading.Thread(target=work, name=f"print job {job.id}", daemon=True)
+        self._hands.add(thread)
+        thread.start()
+
+
+def send(store: Store, settings: Settings, job: PrintJob) -> None:
+    """Sends one job that is ``sending``, and writes down what came of it."""
+    try:
+        made = store.assemblies(job.numbers)
+        store.refuse_blocked(job.numbers)  # something may have been withdrawn while the job waited
+        tags, wanted = tags_of(store, made, settings), template_of(job.template, settings)
+        taken = network.send(job.uri, tags, wanted, dpi=job.dpi, name=_name(job))
+    except ipp.Busy as error:
+        store.print_waits(job, in_sentences(error.problems))
+    except TaggerError as error:
+        store.print_failed(job, in_sentences(error.problems), unsure=isinstance(error, ipp.Unsure))
+    except Exception as error:
+        store.print_failed(
+            job, f"The program failed while it sent the job ({error}). Report this.", unsure=True
+        )
+        raise
+    else:
+        store.print_taken(job, taken.id)
+
+
+def follow(store: Store, settings: Settings, job: PrintJob) -> None:
+    """Asks the printer about one job that it took, and writes down what it says."""
+    assert job.printer_job is not None
+    try:
+        now = ipp.job(job.uri, job.printer_job)
+        if now.name not in (None, _name(job)):  # a printer that was reset counts its jobs anew
+            store.print_failed(job, _FORGOTTEN, unsure=True)
+        elif now.state.given_up:
+            store.print_failed(job, in_sentences([ipp.given_up(job.uri, now)]))
+        elif now.state is ipp.JobState.COMPLETED:
+            store.print_told(job, in_words(set(now.reasons) - _UNREMARKABLE) or None, done=True)
+        else:
+            reasons = [r for r in now.reasons if r not in _UNREMARKABLE]
+            told = in_words([*reasons, *ipp.printer(job.uri).reasons])
+            store.print_told(job, f"The printer says: {told}." if told else None)
+    except ipp.NotKnown:
+        store.print_failed(job, _FORGOTTEN, unsure=True)
+    except ipp.PrinterError as error:
+        store.print_told(job, in_sentences(error.problems))
+
+
+def in_sentences(problems: tuple[Problem, ...] | list[Problem]) -> str:
+    """Problems as they are told of a job: its printer's address is known."""
+    found = []
+    for problem in problems:
+        who = "The printer" if problem.field == "printer" else problem.field
+        given = (
+            f" (given: {problem.value})" if problem.field != "printer" and problem.value is not None else ""
+        )
+        found.append(f"{who} {problem.why}{given}. {problem.mend}".strip())
+    return " ".join(found)
+
+
+def _name(job: PrintJob) -> str:
+    """What the printer's own display and list of jobs show."""
+    return f"Tags, job {job.id}"

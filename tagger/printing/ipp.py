@@ -1,0 +1,286 @@
+"""Asks and feeds a network printer by IPP: the meaning of RFC 8011.
+
+Three operations are all a label needs, so this is the standard library's HTTP and a small encoder.
+"""
+
+from __future__ import annotations
+
+import re
+import time
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
+from enum import IntEnum
+
+from tagger.errors import Problem
+from tagger.printing.ipp_code import Attribute, Attributes, Broken, Resolution, Tag, Value, decode, encode
+from tagger.printing.ipp_http import PrinterError, Unsure, post
+from tagger.printing.reasons import in_words
+
+TIMEOUT_S = 10.0
+PRINT_TIMEOUT_S = 60.0
+PRINT_JOB, GET_JOB_ATTRIBUTES, GET_PRINTER_ATTRIBUTES = 0x0002, 0x0009, 0x000B
+NOT_FOUND, BUSY = 0x0406, 0x0507
+_REFUSALS = {
+    0x0401: "does not let this program print",
+    0x0402: "wants a sign-in that this program cannot give",
+    0x0403: "does not let this program print",
+    NOT_FOUND: "has nothing under this address",
+    0x0408: "says the file is too large",
+    0x040A: "does not take files of this format",
+    0x040B: "does not take such a job",
+    0x0506: "takes no jobs now",
+    BUSY: "is busy",
+}
+
+__all__ = ["Busy", "Job", "JobState", "NotKnown", "Printer", "PrinterError", "PrinterState", "Unsure", "job", "print_job",
+           "printer", "wait"]  # fmt: skip
+
+
+class NotKnown(PrinterError):
+    """The printer has nothing under this address, or knows of no such job."""
+
+
+class Busy(PrinterError):
+    """The printer takes no job now, but may soon."""
+
+
+class PrinterState(IntEnum):
+    """RFC 8011, 5.4.11."""
+
+    IDLE = 3
+    PROCESSING = 4
+    STOPPED = 5
+
+
+class JobState(IntEnum):
+    """RFC 8011, 5.3.7."""
+
+    PENDING = 3
+    HELD = 4
+    PROCESSING = 5
+    STOPPED = 6
+    CANCELED = 7
+    ABORTED = 8
+    COMPLETED = 9
+
+    @property
+    def given_up(self) -> bool:
+        return self in (JobState.CANCELED, JobState.ABORTED)
+
+
+@dataclass(frozen=True)
+class Job:
+    """A job as the printer last told of it; ``reasons`` are its keywords, without "none"."""
+
+    id: int
+    state: JobState
+    reasons: tuple[str, ...] = ()
+    name: str | None = None
+
+    @property
+    def words(self) -> str:
+        return in_words(self.reasons)
+
+
+@dataclass(frozen=True)
+class Printer:
+    """What a printer says of itself; resolutions in dots an inch, media sizes in mm.
+
+    A media size is (smallest, largest) across and (smallest, largest) along the feed.
+    """
+
+    model: str
+    state: PrinterState | None
+    reasons: tuple[str, ...]
+    accepts_jobs: bool
+    formats: tuple[str, ...]
+    raster_kinds: tuple[str, ...]
+    raster_dpi: tuple[int, ...]
+    dpi: tuple[int, ...]
+    scalings: tuple[str, ...]
+    media_ready: tuple[str, ...]
+    media_sizes: tuple[tuple[tuple[float, float], tuple[float, float]], ...]
+
+    @property
+    def words(self) -> str:
+        """Why it stands still, or what it warns of."""
+        return in_words(self.reasons)
+
+    @property
+    def media_words(self) -> tuple[str, ...]:
+        """The sizes that are loaded, from their self-describing names (PWG 5101.1, 5): "8.5 x 11 in"."""
+        found = (re.search(r"_([\d.]+)x([\d.]+)(in|mm)$", name) for name in self.media_ready)
+        return tuple(
+            f"{m[1]} x {m[2]} {m[3]}" if m else name for m, name in zip(found, self.media_ready, strict=True)
+        )
+
+    def takes_media(self, width: float, height: float) -> bool:
+        """Whether it lists this size of media, in mm."""
+        near = 0.5  # sizes named in inches and in millimetres differ by less
+        return any(
+            x[0] - near <= width <= x[1] + near and y[0] - near <= height <= y[1] + near
+            for x, y in self.media_sizes
+        )
+
+
+def printer(uri: str, *, timeout: float = TIMEOUT_S) -> Printer:
+    """Get-Printer-Attributes. Raises PrinterError where the printer does not answer so."""
+    answer = _ask(uri, GET_PRINTER_ATTRIBUTES, [], timeout=timeout)
+    state = next(iter(answer.get("printer-state", [])), None)
+    return Printer(
+        model=" ".join(_texts(answer, "printer-make-and-model") or _texts(answer, "printer-name"))[:120],
+        state=PrinterState(state) if state in list(PrinterState) else None,
+        reasons=_reasons(answer, "printer-state-reasons"),
+        accepts_jobs=answer.get("printer-is-accepting-jobs", [True]) != [False],
+        formats=_texts(answer, "document-format-supported"),
+        raster_kinds=_texts(answer, "pwg-raster-document-type-supported"),
+        raster_dpi=_dots(answer, "pwg-raster-document-resolution-supported"),
+        dpi=_dots(answer, "printer-resolution-supported"),
+        scalings=_texts(answer, "print-scaling-supported"),
+        media_ready=_texts(answer, "media-ready"),
+        media_sizes=tuple(_media_sizes(answer)),
+    )
+
+
+def print_job(
+    uri: str,
+    document: bytes,
+    media_type: str,
+    *,
+    name: str,
+    scaling: str | None = None,
+    media_mm: tuple[float, float] | None = None,
+    timeout: float = PRINT_TIMEOUT_S,
+) -> Job:
+    """Print-Job: hands the whole document over. Raises PrinterError when it is not taken, and Unsure
+    when it may have been.
+
+    ``scaling``: a value of print-scaling (PWG 5100.16); "none" keeps modules as large as they were
+    drawn. ``media_mm``: width and height of the media, sent as media-col (PWG 5100.7). The document
+    holds every tag, each with its own number, so "copies" is never sent.
+    """
+    operation: list[Attribute] = [
+        ("job-name", Tag.NAME, name[:255]),
+        ("document-format", Tag.MIME, media_type),
+    ]
+    job: list[Attribute] = [("print-scaling", Tag.KEYWORD, scaling)] if scaling else []
+    if media_mm:
+        width, height = (round(side * 100) for side in media_mm)
+        size: list[Attribute] = [("x-dimension", Tag.INTEGER, width), ("y-dimension", Tag.INTEGER, height)]
+        job.append(("media-col", Tag.COLLECTION, [("media-size", Tag.COLLECTION, size)]))
+    answer = _ask(uri, PRINT_JOB, operation, job, document, timeout=timeout)
+    return replace(_job(uri, answer, Unsure), name=name[:255])
+
+
+def job(uri: str, job_id: int, *, timeout: float = TIMEOUT_S) -> Job:
+    """Get-Job-Attributes of one job. Raises PrinterError; NotKnown where the printer forgot it."""
+    asked: list[Attribute] = [("job-id", Tag.INTEGER, job_id)]
+    return _job(uri, _ask(uri, GET_JOB_ATTRIBUTES, asked, timeout=timeout), PrinterError)
+
+
+def wait(uri: str, begun: Job, *, patience_s: float = 30.0) -> Job:
+    """The job when it has ended, stands still, or ``patience_s`` is over.
+
+    Raises PrinterError when the printer gave it up. A printer that falls silent after it took the
+    job may well print it: then the last known state is returned.
+    """
+    now, until = begun, time.monotonic() + patience_s
+    while now.state in (JobState.PENDING, JobState.PROCESSING) and time.monotonic() < until:
+        time.sleep(0.25)
+        try:
+            now = job(uri, begun.id)
+        except PrinterError:
+            break
+    if now.state.given_up:
+        raise PrinterError(given_up(uri, now))
+    return now
+
+
+def given_up(uri: str, job: Job) -> Problem:
+    """What to say of a job that the printer took and did not finish."""
+    told = f" ({job.words})" if job.words else ""
+    return Problem("printer", uri, f"took job {job.id} but gave it up{told}: some of its tags may have come out",
+                   "Look at the printer, then print again, or take the PDF.")  # fmt: skip
+
+
+def _job(uri: str, answer: Attributes, kind: type[PrinterError]) -> Job:
+    try:
+        number, state = answer["job-id"][0], JobState(int(str(answer["job-state"][0])))
+        name = next(iter(_texts(answer, "job-name")), None)
+        return Job(int(str(number)), state, _reasons(answer, "job-state-reasons"), name)
+    except (KeyError, IndexError, ValueError):
+        raise _broken(uri, kind) from None
+
+
+def _texts(answer: Attributes, name: str) -> tuple[str, ...]:
+    return tuple(value for value in answer.get(name, []) if isinstance(value, str))
+
+
+def _reasons(answer: Attributes, name: str) -> tuple[str, ...]:
+    return tuple(reason for reason in _texts(answer, name) if reason != "none")
+
+
+def _dots(answer: Attributes, name: str) -> tuple[int, ...]:
+    """Resolutions with square dots; modules would be stretched by others."""
+    found = [v for v in answer.get(name, []) if isinstance(v, Resolution) and v.across == v.along]
+    return tuple(sorted({v.across for v in found}))
+
+
+def _media_sizes(answer: Attributes) -> Iterable[tuple[tuple[float, float], tuple[float, float]]]:
+    for size in answer.get("media-size-supported", []):
+        if isinstance(size, dict):
+            sides = [_bounds(size.get(name, [])) for name in ("x-dimension", "y-dimension")]
+            if sides[0] and sides[1]:
+                yield sides[0], sides[1]
+
+
+def _bounds(values: list[Value]) -> tuple[float, float] | None:
+    """Hundredths of a millimetre, a figure or a range, in mm."""
+    for value in values:
+        if isinstance(value, range):
+            return value.start / 100, (value.stop - 1) / 100
+        if isinstance(value, int):
+            return value / 100, value / 100
+    return None
+
+
+def _ask(
+    uri: str,
+    operation: int,
+    attributes: list[Attribute],
+    job: list[Attribute] | None = None,
+    document: bytes = b"",
+    *,
+    timeout: float,
+) -> Attributes:
+    # RFC 8011, 4.2.1: a job's own attributes follow its target; the user's name follows both.
+    target = [one for one in attributes if one[0] == "job-id"]
+    rest = [one for one in attributes if one[0] != "job-id"]
+    first: list[Attribute] = [
+        ("attributes-charset", Tag.CHARSET, "utf-8"),
+        ("attributes-natural-language", Tag.LANGUAGE, "en"),
+        ("printer-uri", Tag.URI, uri),
+        *target,
+        ("requesting-user-name", Tag.NAME, "tagger"),
+        *rest,
+    ]
+    body = encode(operation, [(Tag.OPERATION, first), *([(Tag.JOB, job)] if job else [])])
+    prints = operation == PRINT_JOB
+    try:
+        status, answer = decode(post(uri, body + document, timeout=timeout, prints=prints))
+    except Broken:
+        raise _broken(uri, Unsure if prints else PrinterError) from None
+    if status >= 0x0100:
+        why = _REFUSALS.get(status, f"refuses with IPP status 0x{status:04x}")
+        told = " ".join(_texts(answer, "status-message"))[:200]
+        kind = {NOT_FOUND: NotKnown, BUSY: Busy}.get(status, PrinterError)
+        raise kind(
+            Problem("printer", uri, why + (f" ({told})" if told else ""),
+                    "Look at the printer and its address, or take the PDF.")
+        )  # fmt: skip
+    return answer
+
+
+def _broken(uri: str, kind: type[PrinterError]) -> PrinterError:
+    mend = "Check the path of its address, often /ipp/print."
+    return kind(Problem("printer", uri, "does not answer as IPP wants", mend))

@@ -1,0 +1,137 @@
+"""One IPP request over HTTP (RFC 8010, 4), to an address that somebody typed.
+
+The server itself makes this request, so it is guarded: only ipp:// and ipps://, no link-local
+address (where hosted machines keep their own secrets), no redirect is followed, and neither the
+time nor the size of an answer is without bound.
+"""
+
+from __future__ import annotations
+
+import http.client
+import ipaddress
+import socket
+import ssl
+import time
+from urllib.parse import SplitResult, urlsplit
+
+from tagger.errors import Problem, TaggerError
+
+MOST_OCTETS = 1_000_000  # of an answer; a printer's description takes some 20,000
+PORT = 631  # RFC 8010, 4 and RFC 7472, 4
+_LOOK = "Check that it is switched on, in the network and that the address is right; the PDF always works."
+
+
+class PrinterError(TaggerError):
+    """A printer that cannot be reached, or does not print: nothing was printed."""
+
+
+class Unsure(PrinterError):
+    """The job went out, but whether the printer took it is not known: it may have been printed."""
+
+
+def read_uri(uri: str) -> SplitResult:
+    """The parts of a printer's address. Raises PrinterError for one that is none."""
+    try:
+        where = urlsplit(uri)
+        named = bool(where.hostname) and where.port != 0
+    except ValueError:
+        named = False
+    if (
+        not named
+        or where.scheme not in ("ipp", "ipps")
+        or where.username
+        or not uri.isprintable()
+        or len(uri) > 255
+    ):
+        raise PrinterError(
+            Problem("printer", uri, "is not the address of a printer",
+                    "Give one such as ipp://192.0.2.7/ipp/print or ipps://labels.example.com/ipp/print.")
+        )  # fmt: skip
+    return where
+
+
+def post(uri: str, body: bytes, *, timeout: float, prints: bool = False) -> bytes:
+    """Sends ``body`` and returns the answer. Raises PrinterError.
+
+    ``timeout``: seconds for connecting, for each piece sent or received, and for the whole answer.
+    ``prints``: the body makes something print; a failure after its first octet has left is Unsure.
+    """
+    where = read_uri(uri)
+    connection = http.client.HTTPConnection(where.hostname or "", where.port or PORT, timeout=timeout)
+    kind: type[PrinterError] = PrinterError
+    try:
+        connection.sock = _connected(uri, where, timeout)
+        kind = Unsure if prints else PrinterError
+        path = (where.path or "/") + (f"?{where.query}" if where.query else "")
+        connection.request(
+            "POST", path, body, {"Content-Type": "application/ipp", "Accept-Encoding": "identity"}
+        )
+        answer = connection.getresponse()
+        content = _read(answer, timeout)
+    except ssl.SSLCertVerificationError as error:
+        raise kind(
+            Problem("printer", uri, f"shows a certificate that is not trusted here: {error.verify_message}",
+                    "Have this computer trust it (SSL_CERT_FILE), or use ipp:// within the shop's own network.")
+        ) from error  # fmt: skip
+    except TimeoutError as error:
+        why = f"does not answer within {timeout:g} seconds"
+        raise kind(Problem("printer", uri, why, _mend(kind))) from error
+    except (OSError, http.client.HTTPException, ValueError) as error:
+        told = (error.strerror if isinstance(error, OSError) else None) or str(error) or "it hung up"
+        why = f"broke off: {told}" if kind is Unsure else f"cannot be reached: {told}"
+        raise kind(Problem("printer", uri, why, _mend(kind))) from error
+    finally:
+        connection.close()
+    if answer.status != 200:
+        kind = Unsure if prints and answer.status >= 500 else PrinterError
+        raise kind(Problem("printer", uri, f"answers HTTP {answer.status} {answer.reason[:80]}", _mend(kind)))
+    return content
+
+
+def _mend(kind: type[PrinterError]) -> str:
+    return "Look whether the tags came out before you send them again." if kind is Unsure else _LOOK
+
+
+def _connected(uri: str, where: SplitResult, timeout: float) -> socket.socket:
+    """A socket to the very address that was looked at, so that no second look-up can change it."""
+    host, port = where.hostname or "", where.port or PORT
+    found = socket.getaddrinfo(host, port, type=socket.SOCK_STREAM)
+    for *_, address in found:
+        _refuse_address(uri, str(address[0]))
+    error: OSError = OSError("it has no address")
+    for *_, address in found:
+        try:
+            plain = socket.create_connection((str(address[0]), port), timeout)
+        except OSError as failed:
+            error = failed
+            continue
+        if where.scheme == "ipp":
+            return plain
+        try:
+            return ssl.create_default_context().wrap_socket(plain, server_hostname=host)
+        except BaseException:
+            plain.close()
+            raise
+    raise error
+
+
+def _refuse_address(uri: str, address: str) -> None:
+    found = ipaddress.ip_address(address.partition("%")[0])
+    if isinstance(found, ipaddress.IPv6Address) and found.ipv4_mapped:
+        found = found.ipv4_mapped
+    if found.is_link_local or found.is_multicast or found.is_unspecified:
+        raise PrinterError(
+            Problem("printer", uri, f"leads to {address}, where no printer of a shop's network stands",
+                    "Give the printer an address of the shop's own network.")
+        )  # fmt: skip
+
+
+def _read(answer: http.client.HTTPResponse, timeout: float) -> bytes:
+    end, content = time.monotonic() + timeout, b""
+    while piece := answer.read(65_536):
+        content += piece
+        if len(content) > MOST_OCTETS:
+            raise ValueError(f"its answer is longer than {MOST_OCTETS} octets")
+        if time.monotonic() > end:
+            raise TimeoutError
+    return content

@@ -1,0 +1,94 @@
+"""Pages of printer dots as a PWG Raster stream, for printers that take no PDF.
+
+PWG 5102.4-2012 "PWG Raster Format": a sync word, then for each page a header of 1796 octets in
+network byte order and its lines, run-length packed.
+"""
+
+from __future__ import annotations
+
+import struct
+from collections.abc import Iterable, Iterator
+from itertools import groupby
+from typing import Literal
+
+import numpy as np
+from PIL import Image
+
+Kind = Literal["black_1", "sgray_8"]
+"""Names of PWG 5102.4 for one bit a dot (1 is ink) and one octet a dot (0 is ink)."""
+
+SYNC = b"RaS2"
+_HEADER = 1796
+_COLOUR_SPACE = {"black_1": 3, "sgray_8": 18}
+
+
+def stream(pages: Iterable[Image.Image], dpi: int, kind: Kind = "black_1") -> Iterator[bytes]:
+    """The pieces of a PWG Raster file of 1-bit images (black is 0), each ``dpi`` dots an inch."""
+    yield SYNC
+    for page in pages:
+        yield _header(page.size, dpi, kind)
+        yield b"".join(_packed(_lines(page, kind)))
+
+
+def _header(size: tuple[int, int], dpi: int, kind: Kind) -> bytes:
+    """The fields that are not zero, each at its octet (table 1 of the standard)."""
+    width, height = size
+    bits = 1 if kind == "black_1" else 8
+    points = [round(dots * 72 / dpi) for dots in size]
+    header = bytearray(_HEADER)
+    header[0:9] = b"PwgRaster"
+    for at, values in (
+        (276, (dpi, dpi)),  # HWResolution
+        (340, (1,)),  # NumCopies
+        (352, points),  # PageSize
+        (372, (width, height)),
+        (384, (bits, bits, -(-width * bits // 8))),  # BitsPerColor, BitsPerPixel, BytesPerLine
+        (400, (_COLOUR_SPACE[kind],)),
+        (420, (1,)),  # NumColors
+        (456, (1, 1)),  # CrossFeedTransform, FeedTransform: as drawn
+        (464, (0, 0, width, height)),  # ImageBox: the whole page
+        (480, (0xFFFFFF,)),  # AlternatePrimary
+    ):
+        struct.pack_into(f">{len(values)}I", header, at, *values)
+    return bytes(header)
+
+
+def _lines(page: Image.Image, kind: Kind) -> Iterator[bytes]:
+    white = np.asarray(page.convert("1"), dtype=np.bool_)
+    rows = np.packbits(~white, axis=1) if kind == "black_1" else white * np.uint8(255)
+    return (row.tobytes() for row in rows)
+
+
+def _packed(lines: Iterable[bytes]) -> Iterator[bytes]:
+    """Each different line once, after an octet that says how often it comes again."""
+    for line, same in groupby(lines):
+        again = sum(1 for _ in same)
+        packed = _runs(line)
+        while again:
+            count = min(again, 256)
+            yield bytes([count - 1]) + packed
+            again -= count
+
+
+def _runs(line: bytes) -> bytes:
+    """Runs of 2 to 128 equal octets, and stretches of 1 to 128 octets as they are."""
+    out, plain = bytearray(), bytearray()
+
+    def flush() -> None:
+        for at in range(0, len(plain), 128):
+            piece = plain[at : at + 128]
+            # One octet alone is a run of one: 257 - 1 would not fit the count.
+            out.extend([0 if len(piece) == 1 else 257 - len(piece)])
+            out.extend(piece)
+        plain.clear()
+
+    for octet, same in groupby(line):
+        count = sum(1 for _ in same)
+        if count == 1:
+            plain.append(octet)
+            continue
+        flush()
+        for start in range(0, count, 128):
+            out.extend((min(128, count - start) - 1, octet))
+    flush()
+    return bytes(out)

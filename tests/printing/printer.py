@@ -1,0 +1,124 @@
+"""CUPS's ``ippeveprinter``: a real IPP endpoint that keeps what it was given.
+
+And a line to it that breaks: everything that is real, but for the moment at which it is cut.
+"""
+
+from __future__ import annotations
+
+import os
+import shutil
+import socket
+import subprocess
+import threading
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+import pytest
+
+SBIN = f"{os.environ.get('PATH', '')}:/usr/sbin"
+PROGRAMS = {
+    "ippeveprinter": ("cups-ipp-utils", shutil.which("ippeveprinter", path=SBIN)),
+    "dbus-daemon": ("dbus-daemon", shutil.which("dbus-daemon", path=SBIN)),
+}
+
+
+@dataclass(frozen=True)
+class Endpoint:
+    uri: str
+    spool: Path
+
+    def received(self) -> list[Path]:
+        return sorted(file for file in self.spool.iterdir() if file.suffix in (".pdf", ".pwg"))
+
+
+@contextmanager
+def serving(folder: Path, formats: str, *options: str, port: int = 0) -> Iterator[Endpoint]:
+    """A printer on a free port, which prints at once: left to itself, it plays at printing for seconds.
+
+    It insists on a D-Bus to announce itself on: it gets an empty one.
+    """
+    for program, (package, path) in PROGRAMS.items():
+        if path is None:
+            pytest.fail(
+                f"{program} is not installed: run `make test`, which installs it, or `apt-get install {package}`"
+            )
+    folder.mkdir(exist_ok=True)
+    options = options if "-c" in options else ("-c", str(shutil.which("true")), *options)
+    port = port or free_port()
+    address = f"unix:path={folder}/bus"
+    bus = subprocess.Popen(
+        ["dbus-daemon", "--session", "--nofork", f"--address={address}"], stderr=subprocess.DEVNULL
+    )
+    try:
+        until((folder / "bus").exists)
+        device = subprocess.Popen(
+            [str(PROGRAMS["ippeveprinter"][1]), "-r", "off", "-n", "localhost", "-p", str(port), "-d", str(folder),
+             "-k", "-f", formats, *options, "labels"],
+            env={**os.environ, "DBUS_SYSTEM_BUS_ADDRESS": address},
+            stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
+        )  # fmt: skip
+        try:
+            until(lambda: _listens(port))
+            yield Endpoint(f"ipp://localhost:{port}/ipp/print", folder)
+        finally:
+            device.kill()
+            device.wait()
+    finally:
+        bus.kill()
+        bus.wait()
+        (folder / "bus").unlink(missing_ok=True)
+
+
+@contextmanager
+def cut_line(endpoint: Endpoint, *, after: int) -> Iterator[str]:
+    """An address that leads to the endpoint, for requests shorter than ``after`` octets.
+
+    Of a longer one the printer gets that much, and then the line is dead in both directions.
+    """
+    target = int(endpoint.uri.split(":")[2].split("/")[0])
+    with socket.create_server(("127.0.0.1", 0)) as front:
+
+        def carry() -> None:
+            while True:
+                try:
+                    near, _ = front.accept()
+                except OSError:
+                    return
+                with near, socket.create_connection(("127.0.0.1", target)) as far:
+                    threading.Thread(target=_pump, args=(far, near), daemon=True).start()
+                    _pump(near, far, after)
+
+        threading.Thread(target=carry, daemon=True).start()
+        yield f"ipp://127.0.0.1:{front.getsockname()[1]}/ipp/print"
+
+
+def _pump(source: socket.socket, sink: socket.socket, left: int = 1 << 40) -> None:
+    try:
+        while left > 0 and (piece := source.recv(min(left, 65_536))):
+            sink.sendall(piece)
+            left -= len(piece)
+        for end in (source, sink) if left <= 0 else (sink,):
+            end.shutdown(socket.SHUT_RDWR)
+    except OSError:
+        pass  # the other side hung up first
+
+
+def free_port() -> int:
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        return int(free.getsockname()[1])
+
+
+def _listens(port: int) -> bool:
+    with socket.socket() as probe:
+        return probe.connect_ex(("127.0.0.1", port)) == 0
+
+
+def until(ready: Callable[[], object], patience_s: float = 10) -> None:
+    end = time.monotonic() + patience_s
+    while not ready():
+        assert time.monotonic() < end, "it never came to be"
+        time.sleep(0.02)
