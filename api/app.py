@@ -18,7 +18,6 @@ from api.security import SecurityHeaders
 from api.settings import Settings
 from tagger.code import number as tag_number
 from tagger.store import Role, Store
-from tagger.trade.tables import Tables
 from tagger.words import Words
 
 DEMO_NAME, DEMO_PASSWORD = "demo", "demonstration"
@@ -54,7 +53,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.state.settings = settings
     app.state.store = opened
     app.state.print_queue = queue
-    app.state.tables = Tables.load(settings.tables_dir)
+    app.state.tables = settings.tables()
     app.state.templates = templates(settings)
     app.state.tries = Limiter(limit=10, window=600)
     app.add_middleware(LimitPublic, per_minute=settings.public_requests_per_minute)

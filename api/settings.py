@@ -1,25 +1,18 @@
-"""All settings, in one place. Each is read from the environment as TAGGER_<NAME>."""
+"""All settings, in one place: those that tagger/shop.py shares with the command line, and the web's own.
+
+Each is read from the environment as TAGGER_<NAME>.
+"""
 
 from __future__ import annotations
 
-import os
-from collections.abc import Mapping
 from enum import StrEnum
-from pathlib import Path
-from typing import Annotated, Literal, Self
-from urllib.parse import urlsplit
+from typing import Annotated
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationError, field_validator
+from pydantic import BeforeValidator, ConfigDict, Field
 
-from tagger.errors import Problem, TaggerError, problems_of
-from tagger.words import LANGUAGES
+from tagger.shop import PREFIX, SettingsError, ShopSettings
 
-PREFIX = "TAGGER_"
-_OF_THE_TESTS = "TAGGER_TEST_"
-
-
-class SettingsError(TaggerError):
-    """A setting that cannot be used."""
+__all__ = ["PREFIX", "ClockingSense", "Settings", "SettingsError"]
 
 
 class ClockingSense(StrEnum):
@@ -29,41 +22,22 @@ class ClockingSense(StrEnum):
     CLOCKWISE = "clockwise_from_12"  # 360 minus the standard's
 
 
-def _paths(value: object) -> object:
-    return [part for part in value.split(os.pathsep) if part] if isinstance(value, str) else value
-
-
 def _words(value: object) -> object:
     return [part.strip() for part in value.split(",") if part.strip()] if isinstance(value, str) else value
 
 
-class Settings(BaseModel):
-    """The settings of one running shop; see README.md beside this file for each."""
+class Settings(ShopSettings):
+    """The settings of one running shop; see README.md beside this file for each. An unknown one is refused."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
+    model_config = ConfigDict(extra="forbid")
 
-    # where things are
-    database_url: str | None = None
-    base_url: str = "http://127.0.0.1:8000"
-    host: str = "127.0.0.1"
-    port: Annotated[int, Field(ge=1, le=65535)] = 8000
     trusted_proxies: Annotated[tuple[str, ...], BeforeValidator(_words)] = ()
 
-    # the shop, as tags, pages and letters name it
-    shop_name: str = "Hose shop"
-    shop_phone: str = ""
+    # the shop, as pages and letters name it
     shop_email: str = ""
     shop_address: str = ""
 
-    # how the shop works
-    language: str = "en"
     clocking_sense: ClockingSense = ClockingSense.STANDARD
-    label_template_dirs: Annotated[tuple[Path, ...], BeforeValidator(_paths)] = ()
-    label_template: str = "hang_tag"
-    printer_dpi: Annotated[int, Field(ge=100, le=1200)] = 203
-    length_bands: Literal["", "sae", "din"] = ""
-    tables_dir: Path | None = None
-    gs1_prefix: Annotated[str, Field(pattern=r"^(\d{6,12})?$")] = ""
 
     # telling others about order requests
     webhook_url: str = ""
@@ -77,41 +51,6 @@ class Settings(BaseModel):
     public_requests_per_minute: Annotated[int, Field(ge=1)] = 120
     page_cache_seconds: Annotated[int, Field(ge=0, le=3600)] = 60
     demo: bool = False
-
-    @classmethod
-    def from_env(cls, environ: Mapping[str, str] | None = None, **given: object) -> Self:
-        """Settings from the environment; ``given`` wins over it, where it is not None.
-
-        Raises SettingsError naming every variable that is wrong, or that is no setting.
-        """
-        environ = os.environ if environ is None else environ
-        found: dict[str, object] = {
-            name.removeprefix(PREFIX).lower(): value
-            for name, value in environ.items()
-            if name.startswith(PREFIX) and not name.startswith(_OF_THE_TESTS) and value != ""
-        }
-        found.update({name: value for name, value in given.items() if value is not None})
-        try:
-            return cls.model_validate(found)
-        except ValidationError as error:
-            raise SettingsError(
-                Problem(PREFIX + p.field.upper(), p.value, p.why, p.mend) for p in problems_of(error)
-            ) from None
-
-    @field_validator("base_url")
-    @classmethod
-    def _host_alone(cls, value: str) -> str:
-        parts = urlsplit(value)
-        if parts.scheme not in ("http", "https") or not parts.netloc or parts.path.strip("/"):
-            raise ValueError("is not the address of a host, such as https://tags.example.com")
-        return value.rstrip("/")
-
-    @field_validator("language")
-    @classmethod
-    def _known_language(cls, value: str) -> str:
-        if value not in LANGUAGES:
-            raise ValueError(f"is not a language here; there are {', '.join(LANGUAGES)}")
-        return value
 
     @property
     def secure(self) -> bool:

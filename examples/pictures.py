@@ -14,9 +14,10 @@ from playwright.sync_api import Browser, Page, sync_playwright
 from api.app import DEMO_NAME, DEMO_PASSWORD, create_app
 from api.settings import Settings
 from examples.load import Calendar, Week, load_week
-from examples.run import _free_port, tag_of
-from tagger.printing import raster, template
+from examples.run import _free_port
+from tagger.printing import raster
 from tagger.store import Store
+from tagger.tags import tags_of
 from tests.browser.conftest import CHROMIUM
 
 HERE = Path(__file__).parent / "pictures"
@@ -38,9 +39,11 @@ def main() -> None:
         )
         with Store.open(settings.database_url, now=Calendar()) as store:
             week = load_week(store, Calendar())
-        _tags(week, settings)
+            _tags(store, week, settings)
         server = uvicorn.Server(
-            uvicorn.Config(create_app(settings), host="127.0.0.1", port=port, log_level="error")
+            uvicorn.Config(
+                create_app(settings), host="127.0.0.1", port=port, log_level="error", proxy_headers=False
+            )
         )
         thread = threading.Thread(target=server.run)
         thread.start()
@@ -55,10 +58,10 @@ def main() -> None:
         thread.join()
 
 
-def _tags(week: Week, settings: Settings) -> None:
+def _tags(store: Store, week: Week, settings: Settings) -> None:
     shown = settings.model_copy(update={"base_url": "https://tags.tidewrack-hose.example"})
-    elbows = week.built["steering_two_elbows"][0]
-    raster.write([tag_of(elbows, shown)], template.load("hang_tag"), HERE / "hang_tag.png", dpi=203)
+    tags = tags_of(store, week.built["steering_two_elbows"][:1], shown)
+    raster.write(tags, shown.template("hang_tag"), HERE / "hang_tag.png", dpi=203)
 
 
 def _phone(browser: Browser, week: Week, settings: Settings) -> None:

@@ -12,9 +12,11 @@ from api.app import DEMO_NAME, DEMO_PASSWORD, create_app
 from api.settings import Settings
 from examples.load import Calendar, Week, load_week
 from tagger.code import link, number
-from tagger.printing import pdf, raster, template
-from tagger.printing.tag import Tag
-from tagger.store import Assembly, Store
+from tagger.errors import TaggerError
+from tagger.printing import pdf, raster
+from tagger.shop import ShopSettings
+from tagger.store import Store
+from tagger.tags import tags_of
 
 OUT = Path(__file__).parents[1] / "out"
 
@@ -22,7 +24,7 @@ OUT = Path(__file__).parents[1] / "out"
 def main() -> None:
     """Everything `make run` does after the set-up."""
     OUT.mkdir(exist_ok=True)
-    port = _free_port(int(os.environ.get("TAGGER_PORT") or 8000))
+    port = _free_port(ShopSettings.from_env().port)
     database = os.environ.get("TAGGER_DATABASE_URL") or f"sqlite:///{OUT / 'demonstration.sqlite3'}"
     settings = Settings.from_env(
         port=port,
@@ -36,30 +38,19 @@ def main() -> None:
     calendar = Calendar()
     with Store.open(database, now=calendar) as store:
         week = load_week(store, calendar)
-    files = _print(week, settings)
+        files = _print(store, week, settings)
     print(_what_to_open(week, settings, files), flush=True)
-    uvicorn.run(create_app(settings), host="127.0.0.1", port=port, log_level="warning")
+    # the application's own middleware says whose X-Forwarded-For is believed
+    uvicorn.run(create_app(settings), host="127.0.0.1", port=port, log_level="warning", proxy_headers=False)
 
 
-def tag_of(assembly: Assembly, settings: Settings) -> Tag:
-    """The tag as the bench prints it."""
-    return Tag(
-        number=assembly.number,
-        link=link.build(settings.base_url, assembly.number, assembly.digits),
-        content=assembly.content,
-        assessment=assembly.assessment,
-        shop=f"{settings.shop_name} {settings.shop_phone}",
-        extra={"customer": assembly.customer or "", "machine": assembly.machine or ""},
-    )
-
-
-def _print(week: Week, settings: Settings) -> list[Path]:
-    hang_tag = template.load("hang_tag")
-    boom = tag_of(week.built["boom_rod_side"][0], settings)
+def _print(store: Store, week: Week, settings: Settings) -> list[Path]:
+    hang_tag = settings.template("hang_tag")
+    boom = tags_of(store, week.built["boom_rod_side"][:1], settings)
     files = [OUT / "boom_rod_side.png", OUT / "boom_rod_side.pdf", OUT / "service_run.pdf"]
-    raster.write([boom], hang_tag, files[0], dpi=203)
-    pdf.write([boom], hang_tag, files[1])
-    pdf.write([tag_of(one, settings) for one in week.service_run], hang_tag, files[2])
+    raster.write(boom, hang_tag, files[0], dpi=203)
+    pdf.write(boom, hang_tag, files[1])
+    pdf.write(tags_of(store, week.service_run, settings), hang_tag, files[2])
     return files
 
 
@@ -95,4 +86,7 @@ def _free_port(wanted: int) -> int:
 
 
 if __name__ == "__main__":
-    main()
+    try:
+        main()
+    except TaggerError as error:
+        raise SystemExit(str(error)) from None

@@ -10,7 +10,7 @@ from collections.abc import Callable, Sequence
 from datetime import date
 from pathlib import Path
 
-from tagger import __version__, commands
+from tagger import __version__, commands, printing_commands
 from tagger.commands import Answer
 from tagger.errors import TaggerError
 from tagger.spec import Form
@@ -38,6 +38,10 @@ def main(argv: Sequence[str] | None = None) -> int:
     return 1 if answer.get("ok") is False else 0
 
 
+Call = Callable[[argparse.Namespace], Answer]
+Verb = Callable[[str, Call, str], argparse.ArgumentParser]
+
+
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
         prog="tagger", description="Tags for hydraulic hose assemblies: the whole spec on the hose."
@@ -45,15 +49,19 @@ def _parser() -> argparse.ArgumentParser:
     parser.add_argument("--version", action="version", version=f"tagger {__version__}")
     verbs = parser.add_subparsers(required=True, metavar="COMMAND")
 
-    def command(
-        name: str, call: Callable[[argparse.Namespace], Answer], about: str
-    ) -> argparse.ArgumentParser:
+    def verb(name: str, call: Call, about: str) -> argparse.ArgumentParser:
         one = verbs.add_parser(name, help=about, description=about)
         one.add_argument("--json", action="store_true", help="answer as JSON")
         one.set_defaults(command=call)
         return one
 
-    one = command("identify", commands.identify, "Which connection is this? Give what you know.")
+    for group in (_identify, _trade, _register, _print, _read, _serve, _copies):
+        group(verb)
+    return parser
+
+
+def _identify(verb: Verb) -> None:
+    one = verb("identify", commands.identify, "Which connection is this? Give what you know.")
     one.add_argument("--form", help=f"one of: {', '.join(Form)}")
     for option, about in (
         ("--thread-od", "outside diameter of a male thread"),
@@ -69,28 +77,28 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("--seat", help=f"one of: {', '.join(SEATS)}")
     one.add_argument("--cone", help=f"where the sealing cone is: {' or '.join(CONES)}")
 
-    one = command(
+
+def _trade(verb: Verb) -> None:
+    one = verb(
         "check", commands.check, "Rating, limits, tolerances, tightening, warnings; registers nothing."
     )
     one.add_argument("spec", type=Path, metavar="SPEC.json", help="a spec, or - for standard input")
     one.add_argument(
-        "--length-bands", choices=("sae", "din"), help="tolerance bands; by default the hose standard's"
+        "--length-bands",
+        choices=("sae", "din"),
+        help="tolerance bands (TAGGER_LENGTH_BANDS, the hose standard's)",
     )
-
-    one = command(
-        "compare",
-        commands.compare,
-        "Does B replace A? Each is a spec's file, a tag's link, a photo or a number.",
-    )
+    about = "Does B replace A? Each is a spec's file, a tag's link, a photo or a number."
+    one = verb("compare", commands.compare, about)
     one.add_argument("a", metavar="A")
     one.add_argument("b", metavar="B")
+    one = verb("tables", commands.tables, "Checks the trade's tables.")
+    one.add_argument("what", nargs="?", choices=("check",), default="check")
+    verb("schema", commands.schema, "The JSON Schema of a spec.")
 
-    one = command("tables", commands.tables, "Checks the trade's tables.")
-    one.add_argument("what", choices=("check",))
 
-    command("schema", commands.schema, "The JSON Schema of a spec.")
-
-    one = command("register", commands.register, "Gives assemblies their tag numbers.")
+def _register(verb: Verb) -> None:
+    one = verb("register", commands.register, "Gives assemblies their tag numbers.")
     one.add_argument("spec", type=Path, metavar="SPEC.json", help="a spec, or - for standard input")
     one.add_argument("--count", type=int, default=1, metavar="N", help="how many (1)")
     _add_built_on(one)
@@ -99,44 +107,46 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("--replaces", metavar="NUMBER", help="the tag whose hose this one replaces")
     one.add_argument("--key", help="the same key registers only once, however often it is sent")
 
-    one = command("print", commands.print_tags, "The tags of registered assemblies.")
+
+def _print(verb: Verb) -> None:
+    one = verb("print", printing_commands.print_tags, "The tags of registered assemblies.")
     one.add_argument("numbers", nargs="+", metavar="NUMBER")
     where = one.add_mutually_exclusive_group(required=True)
     _add_out(where)
     where.add_argument("--printer", metavar="URI", help="a network printer: ipp://HOST/ipp/print, or ipps://")
-    _add_printing(one, dpi=None)
-
-    one = command("run", commands.run, "Registers and prints a whole list, all or nothing.")
+    _add_printing(one, own_dots=", or a network printer's own")
+    one = verb("run", printing_commands.run, "Registers and prints a whole list, all or nothing.")
     one.add_argument("list", type=Path, metavar="LIST", help="a .csv or .xlsx file, one row a spec")
     _add_built_on(one)
     _add_out(one, required=True)
     _add_printing(one)
 
-    one = command("read", commands.read, "What a tag says, without any database.")
+
+def _read(verb: Verb) -> None:
+    one = verb("read", commands.read, "What a tag says, without any database.")
     one.add_argument("what", metavar="IMAGE-or-TEXT", help="a photo, or a scanned string")
-
-    one = command("show", commands.show, "The record of a tag and its history.")
+    one = verb("show", commands.show, "The record of a tag and its history.")
     one.add_argument("number", metavar="NUMBER")
-
-    command("templates", commands.templates, "The label templates there are.")
-
-    one = command("preflight", commands.preflight, "Will this tag scan?")
+    verb("templates", commands.templates, "The label templates there are.")
+    one = verb("preflight", printing_commands.preflight, "Will this tag scan?")
     one.add_argument("number", metavar="NUMBER")
-    one.add_argument("--template", default="hang_tag", metavar="NAME")
-    one.add_argument("--dpi", type=int, default=203, help="the printer's dots per inch (203)")
+    _add_template(one)
     one.add_argument(
         "--hose-od", type=float, metavar="MM", help="outside diameter of the hose; by default the table's"
     )
 
-    one = command("serve", commands.serve, "The web application.")
+
+def _serve(verb: Verb) -> None:
+    one = verb("serve", commands.serve, "The web application.")
     one.add_argument("--host", help="address to listen on (TAGGER_HOST, 127.0.0.1)")
     one.add_argument("--port", type=int, help="port to listen on (TAGGER_PORT, 8000)")
 
-    one = command("backup", commands.backup, "A consistent copy of the records, verified.")
+
+def _copies(verb: Verb) -> None:
+    one = verb("backup", commands.backup, "A consistent copy of the records, verified.")
     one.add_argument("file", type=Path, metavar="FILE")
-    one = command("restore", commands.restore, "Brings a copy back into an empty database, verified.")
+    one = verb("restore", commands.restore, "Brings a copy back into an empty database, verified.")
     one.add_argument("file", type=Path, metavar="FILE")
-    return parser
 
 
 def _add_built_on(one: argparse.ArgumentParser) -> None:
@@ -149,21 +159,31 @@ def _add_out(one: argparse._ActionsContainer, *, required: bool = False) -> None
     one.add_argument("--out", type=Path, required=required, metavar="FILE", help="a .pdf or a .png file")
 
 
-def _add_printing(one: argparse.ArgumentParser, dpi: int | None = 203) -> None:
-    """``dpi``: what holds where none is given; None leaves that to the command."""
+def _add_template(one: argparse.ArgumentParser, own_dots: str = "") -> None:
     one.add_argument(
-        "--template",
-        default="hang_tag",
-        metavar="NAME",
-        help="a template's name, or its .toml file (hang_tag)",
-    )
-    own = "203" if dpi else "203, or a network printer's own"
-    one.add_argument("--dpi", type=int, default=dpi, help=f"the printer's dots per inch ({own})")
+        "--template", metavar="NAME",
+        help="a template's name, or its .toml file (TAGGER_LABEL_TEMPLATE, hang_tag)",
+    )  # fmt: skip
+    about = f"the printer's dots per inch (TAGGER_PRINTER_DPI, 203{own_dots})"
+    one.add_argument("--dpi", type=_dots, metavar="N", help=about)
+
+
+def _dots(text: str) -> int:
+    dots = int(text)
+    if not 72 <= dots <= 2400:
+        raise argparse.ArgumentTypeError(f"{dots} is not from 72 to 2400 dots per inch")
+    return dots
+
+
+def _add_printing(one: argparse.ArgumentParser, own_dots: str = "") -> None:
+    _add_template(one, own_dots)
     one.add_argument(
         "--start", type=int, default=1, metavar="N", help="first free label of a part-used sheet (1)"
     )
     one.add_argument(
-        "--languages", metavar="L,L", help="one or two of en, fr, es, de; by default the template's"
+        "--languages",
+        metavar="L,L",
+        help="one or two of en, fr, es, de; by default the template's, or TAGGER_LANGUAGE",
     )
     one.add_argument("--force", action="store_true", help="print even where preflight refuses")
 

@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 import argparse
-import hashlib
 import json
 import os
 import sys
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -17,14 +16,11 @@ from tagger.words import Words
 
 if TYPE_CHECKING:  # each command loads only what it needs: `tagger schema` opens no database
     from tagger.code.link import Link
-    from tagger.printing.preflight import Preflight
     from tagger.printing.tag import Tag
-    from tagger.printing.template import Template
-    from tagger.store import Assembly, Registration, Store
-    from tagger.trade.tables import Tables
+    from tagger.shop import ShopSettings
+    from tagger.store import Assembly, Store
 
 Answer = tuple[dict[str, Any], str]  # the --json answer, and the same for people
-LOCAL_ADDRESS = "http://127.0.0.1:8000"
 
 
 # --- what the trade says ------------------------------------------------------------------------
@@ -47,7 +43,7 @@ def identify(a: argparse.Namespace) -> Answer:
             flange_od=a.flange_od,
             bolt_spacing=a.bolt_spacing,
         ),
-        _shop_tables(),
+        shop_settings().tables(),
     )
     return report.identification(found), report.identification_text(found)
 
@@ -56,21 +52,21 @@ def check(a: argparse.Namespace) -> Answer:
     from tagger.trade import assess, report
 
     spec = _read_spec(a.spec)
-    found = assess(spec, _shop_tables(), length_bands=a.length_bands)
+    found = assess(spec, shop_settings().tables(), length_bands=a.length_bands)
     return report.assessment(found), report.assessment_text(spec, found)
 
 
 def compare(a: argparse.Namespace) -> Answer:
     from tagger.trade import likeforlike, report
 
-    found = likeforlike.compare(_spec_or_tag(a.a), _spec_or_tag(a.b), _shop_tables())
+    found = likeforlike.compare(_spec_or_tag(a.a), _spec_or_tag(a.b), shop_settings().tables())
     return report.comparison(found), report.comparison_text(found)
 
 
 def tables(_: argparse.Namespace) -> Answer:
     from tagger.trade import validate
 
-    tables = _shop_tables()
+    tables = shop_settings().tables()
     findings = validate.findings(tables)
     text = "\n".join(findings) or f"The tables hold together: {validate.summary(tables)}."
     return {"ok": not findings, "findings": findings}, text
@@ -89,8 +85,8 @@ def register(a: argparse.Namespace) -> Answer:
     from tagger.trade import assess
 
     spec = _read_spec(a.spec)
-    found = assess(spec, _shop_tables())
-    with _store() as store:
+    found = assess(spec, shop_settings().tables())
+    with open_store() as store:
         made = store.register(
             spec,
             found,
@@ -109,81 +105,6 @@ def register(a: argparse.Namespace) -> Answer:
     return {"numbers": numbers}, "\n".join(numbers)
 
 
-def print_tags(a: argparse.Namespace) -> Answer:
-    template = _template(a.template, a.languages)
-    a.dpi = a.dpi or (_dpi_of(a.printer) if a.printer else 203)
-    with _store() as store:
-        assemblies = store.assemblies(a.numbers)
-        numbers = [assembly.number for assembly in assemblies]
-        store.refuse_blocked(numbers)
-        tags = _tags(assemblies)
-        _refuse_what_would_not_scan(tags, template, a)
-
-        def printed(**data: str) -> None:
-            store.record_many(numbers, "printed", {"template": template.name, **data})
-
-        if a.printer:
-            answer, text = _send(tags, template, a, printed)
-        else:
-            files = _write(tags, template, a)
-            answer, text = {"files": files}, "\n".join(files)
-            printed()
-    return {**answer, "tags": len(tags)}, text
-
-
-def run(a: argparse.Namespace) -> Answer:
-    """A list is registered once and printed whole; after a crash the same numbers are printed."""
-    from tagger import lists
-    from tagger.code import number
-    from tagger.errors import TradeError
-    from tagger.store import Registration
-    from tagger.trade import assess
-
-    template = _template(a.template, a.languages)
-    tables = _shop_tables()
-    rows: list[Registration] = []
-    problems: list[Problem] = []
-    for listed in lists.read_list(a.list):
-        try:
-            found = assess(listed.spec, tables)
-        except TradeError as error:
-            problems += error.within(f"row {listed.row}").problems
-            continue
-        rows.append(
-            Registration(listed.spec, found, listed.quantity, a.built_on, listed.customer, listed.machine, listed.position)
-        )  # fmt: skip
-    if problems:
-        raise SpecError(problems)
-    _refuse_what_would_not_scan(
-        [_trial_tag(row.assessment.content_of(row.spec, row.built_on)) for row in rows], template, a
-    )
-    mark = hashlib.sha256(a.list.read_bytes()).hexdigest()
-    with _store() as store:
-        assemblies = _registered_but_not_printed(store, rows, mark)
-        store.refuse_blocked([one.number for one in assemblies])
-        files = _write(_tags(assemblies), template, a, progress=not a.json)
-        store.record_many(
-            [one.number for one in assemblies], "printed", {"template": template.name, "list": a.list.name}
-        )
-    numbers = [number.format(one.number) for one in assemblies]
-    text = f"{len(numbers)} assemblies registered and printed: {', '.join(files)}"
-    return {"numbers": numbers, "files": files}, text
-
-
-def _registered_but_not_printed(store: Store, rows: Sequence[Registration], mark: str) -> list[Assembly]:
-    """Registers the list, unless an earlier run did and never came to print it.
-
-    The same list run again after it was printed is a new batch, with numbers of its own.
-    """
-    from tagger.store import Kind
-
-    for batch in range(1, 10_000):
-        assemblies = store.register_many(rows, key=f"list {mark} batch {batch}")
-        if not store.last([one.number for one in assemblies], Kind.PRINTED):
-            return assemblies
-    raise SpecError(Problem("list", None, "was run ten thousand times", "Change the list."))
-
-
 def read(a: argparse.Namespace) -> Answer:
     from tagger.code import number, reading
 
@@ -195,9 +116,10 @@ def read(a: argparse.Namespace) -> Answer:
 def show(a: argparse.Namespace) -> Answer:
     from tagger.code import number
 
-    with _store() as store:
+    with open_store() as store:
         assembly = store.assembly(a.number)
         history = store.history(a.number)
+        (tag,) = tags_here(store, [assembly], shop_settings())
     withdrawn = [withdrawal.reason for withdrawal in assembly.withdrawals]
     lineage = {
         name: number.format(other)
@@ -212,7 +134,7 @@ def show(a: argparse.Namespace) -> Answer:
     }
     record = {
         "number": number.format(assembly.number),
-        "link": _tags([assembly])[0].link,
+        "link": tag.link,
         "spec": assembly.spec.as_dict(),
         "working_pressure_bar": assembly.content.working_pressure_bar,
         "built_on": assembly.built_on and assembly.built_on.isoformat(),
@@ -237,20 +159,11 @@ def show(a: argparse.Namespace) -> Answer:
 def templates(_: argparse.Namespace) -> Answer:
     from tagger.printing import template
 
-    rows = template.catalogue(_template_dirs())
+    rows = template.catalogue(shop_settings().label_template_dirs)
     lines = [
         f"{row['name']:<22} {row['width_mm']:g} x {row['height_mm']:g} mm  {row['title']}" for row in rows
     ]
     return {"templates": rows}, "\n".join(lines)
-
-
-def preflight(a: argparse.Namespace) -> Answer:
-    from tagger.printing import preflight
-
-    with _store() as store:
-        (tag,) = _tags([store.assembly(a.number)])
-    found = preflight.preflight(tag, _template(a.template, None), dpi=a.dpi, hose_od_mm=a.hose_od)
-    return found.as_dict(), _preflight_text(found)
 
 
 # --- the web, and copies ------------------------------------------------------------------------
@@ -259,25 +172,31 @@ def preflight(a: argparse.Namespace) -> Answer:
 def serve(a: argparse.Namespace) -> Answer:
     import uvicorn
 
-    for name, value in (("TAGGER_HOST", a.host), ("TAGGER_PORT", a.port)):
-        if value is not None:
-            os.environ[name] = str(value)
-    host, port = os.environ.get("TAGGER_HOST", "127.0.0.1"), int(os.environ.get("TAGGER_PORT", "8000"))
-    os.environ.setdefault("TAGGER_BASE_URL", f"http://127.0.0.1:{port}")
-    print(f"Serving {_base_url()} on {host}:{port}; the bench is at {_base_url()}/bench", file=sys.stderr)
-    # by name, so that the library needs nothing of the web application
-    uvicorn.run("api.app:create_app", factory=True, host=host, port=port, log_level="warning")
+    from tagger.shop import ShopSettings
+
+    shop = ShopSettings.from_env(host=a.host, port=a.port)
+    base = shop.base_url if shop.has_set("base_url") else f"http://127.0.0.1:{shop.port}"
+    # the application reads its settings from the environment
+    os.environ |= {"TAGGER_HOST": shop.host, "TAGGER_PORT": str(shop.port), "TAGGER_BASE_URL": base}
+    print(f"Serving {base} on {shop.host}:{shop.port}; the bench is at {base}/bench", file=sys.stderr)
+    # By name, so that the library needs nothing of the web application. Whose X-Forwarded-For is
+    # believed the application says itself (TAGGER_TRUSTED_PROXIES); uvicorn alone would believe any
+    # that comes from this machine.
+    uvicorn.run(
+        "api.app:create_app", factory=True, host=shop.host, port=shop.port, log_level="warning",
+        proxy_headers=False,
+    )  # fmt: skip
     return {}, "Stopped."
 
 
 def backup(a: argparse.Namespace) -> Answer:
-    with _store() as store:
+    with open_store() as store:
         copied = store.backup(a.file)
     return _copied(a.file, copied.rows, copied.digest, "written and read back")
 
 
 def restore(a: argparse.Namespace) -> Answer:
-    with _store() as store:
+    with open_store() as store:
         copied = store.restore(a.file)
     return _copied(a.file, copied.rows, copied.digest, "restored and compared")
 
@@ -309,7 +228,7 @@ def _spec_or_tag(what: str) -> AssemblySpec:
     found = _link_of(what)
     if found.digits:
         return payload.decode(found.digits).spec
-    with _store() as store:
+    with open_store() as store:
         return store.assembly(found.number).spec
 
 
@@ -334,137 +253,28 @@ def _link_of(what: str) -> Link:
         ) from None
 
 
-def _store() -> Store:
+def open_store() -> Store:
     from tagger.store import Store
 
     return Store.open()
 
 
-def _shop_tables() -> Tables | None:
-    """The tables with a shop's own rows, where it has any; None for ours alone."""
-    from tagger.trade.tables import Tables
+def shop_settings() -> ShopSettings:
+    """What this shop has set; options on the command line win over it."""
+    from tagger.shop import ShopSettings
 
-    folder = os.environ.get("TAGGER_TABLES_DIR")
-    return Tables.load(folder) if folder else None
-
-
-def _base_url() -> str:
-    return os.environ.get("TAGGER_BASE_URL") or LOCAL_ADDRESS
+    return ShopSettings.from_env()
 
 
-def _template_dirs() -> list[str]:
-    return [part for part in os.environ.get("TAGGER_LABEL_TEMPLATE_DIRS", "").split(os.pathsep) if part]
+def tags_here(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) -> list[Tag]:
+    from tagger.tags import tags_of
 
-
-def _template(name: str, languages: str | None) -> Template:
-    from tagger.printing import template
-
-    chosen = template.load(name, _template_dirs())
-    return chosen.in_languages(languages.split(",")) if languages else chosen
-
-
-def _tags(assemblies: Sequence[Assembly]) -> list[Tag]:
-    from tagger.code import link
-    from tagger.printing.tag import Tag
-
-    if not os.environ.get("TAGGER_BASE_URL"):
+    if not shop.has_set("base_url"):
         print(
-            f"note: TAGGER_BASE_URL is not set, so the QR opens {LOCAL_ADDRESS}, which only this machine reaches.",
+            f"note: TAGGER_BASE_URL is not set, so the QR opens {shop.base_url}, which only this machine reaches.",
             file=sys.stderr,
         )
-    shop = " ".join(filter(None, (os.environ.get("TAGGER_SHOP_NAME"), os.environ.get("TAGGER_SHOP_PHONE"))))
-    prefix = os.environ.get("TAGGER_GS1_PREFIX") or None
-    return [
-        Tag(
-            number=one.number,
-            link=link.build(_base_url(), one.number, one.digits, gs1_prefix=prefix),
-            content=one.content,
-            assessment=one.assessment,
-            serial=f"{place} of {len(assemblies)}" if len(assemblies) > 1 else "",
-            shop=shop,
-            extra={
-                name: value for name in ("customer", "machine", "position") if (value := getattr(one, name))
-            },
-        )
-        for place, one in enumerate(assemblies, 1)
-    ]
-
-
-def _refuse_what_would_not_scan(tags: Iterable[Tag], template: Template, a: argparse.Namespace) -> None:
-    """Preflight of every different content, before anything is printed; warnings go to the screen."""
-    from tagger.printing import preflight
-
-    seen: set[TagContent] = set()
-    told: set[str] = set()
-    for tag in tags:
-        if tag.content in seen:
-            continue
-        seen.add(tag.content)
-        found = preflight.preflight(tag, template, dpi=a.dpi)
-        if (refusal := preflight.refused(found, template.name)) and not a.force:
-            raise refusal
-        for finding in found.findings:
-            if finding.severity == "warn" and finding.text not in told:
-                told.add(finding.text)
-                print(f"{template.name}: {finding.text} {finding.mend}", file=sys.stderr)
-
-
-def _preflight_text(found: Preflight) -> str:
-    lines = [
-        f"{'Will scan' if found.ok else 'WILL NOT SCAN RELIABLY'}: QR version {found.version}, level {found.level}, "
-        f"modules {found.module_mm:.3f} mm = {found.dots_per_module} dots, {found.symbols} on the label, "
-        f"grade {found.grade}, payload {found.payload_bytes} bytes"
-    ]
-    lines += [f"{finding.severity}: {finding.text} {finding.mend}".rstrip() for finding in found.findings]
-    return "\n".join(lines)
-
-
-def _dpi_of(uri: str) -> int:
-    """The printer's own dots an inch, 203 where it has them or does not say."""
-    from tagger.printing import ipp, network
-
-    return network.dpi_of(ipp.printer(uri))
-
-
-def _send(
-    tags: Sequence[Tag], template: Template, a: argparse.Namespace, printed: Callable[..., None]
-) -> Answer:
-    """Hands the tags to a network printer, and waits a while for the end of the job.
-
-    They are logged as printed once the printer took them, or may have; a job that is given up, or
-    of which nobody can tell, is an error all the same.
-    """
-    from tagger.printing import ipp, network
-
-    try:
-        taken = network.send(a.printer, tags, template, dpi=a.dpi, start=a.start)
-    except ipp.Unsure:
-        printed(printer=a.printer, note="it may have been printed; nobody knows")
-        raise
-    printed(printer=a.printer)
-    job = ipp.wait(a.printer, taken)
-    state = job.state.name.lower()
-    answer = {"printer": a.printer, "job": job.id, "state": state, "reasons": list(job.reasons)}
-    told = f" ({job.words})" if job.words and job.state is not ipp.JobState.COMPLETED else ""
-    return answer, f"{a.printer}: job {job.id}, {state}{told}"
-
-
-def _write(
-    tags: Sequence[Tag], template: Template, a: argparse.Namespace, *, progress: bool = False
-) -> list[str]:
-    from tqdm import tqdm
-
-    from tagger.printing import pdf, raster
-
-    if a.out.suffix.lower() == ".png":
-        return [str(file) for file in raster.write(tags, template, a.out, dpi=a.dpi, start=a.start)]
-    if a.out.suffix.lower() != ".pdf":
-        raise SpecError(
-            Problem("--out", str(a.out), "is neither .pdf nor .png", "Name a .pdf or a .png file.")
-        )
-    with tqdm(total=len(tags), unit="tag", disable=not progress or len(tags) < 20, file=sys.stderr) as bar:
-        pdf.write(tags, template, a.out, dpi=a.dpi, start=a.start, progress=bar.update)
-    return [str(a.out)]
+    return tags_of(store, assemblies, shop)
 
 
 def _content_text(content: TagContent) -> str:
@@ -483,12 +293,3 @@ def _content_text(content: TagContent) -> str:
     if content.built_on:
         lines.append(f"Built on: {content.built_on.isoformat()}")
     return "\n".join(lines)
-
-
-def _trial_tag(content: TagContent) -> Tag:
-    """A tag as it will be, but for its number: enough to see whether it fits and scans."""
-    from tagger.code import link, payload
-    from tagger.printing.tag import Tag
-
-    number = "00000000001"
-    return Tag(number, link.build(_base_url(), number, payload.encode(content)), content)

@@ -21,10 +21,9 @@ import openpyxl
 from pydantic import BaseModel
 
 from tagger.errors import Problem, SpecError
-from tagger.spec import AssemblySpec
+from tagger.spec import MAX_COUNT, AssemblySpec
 
 RECORD_COLUMNS = ("customer", "machine", "position")
-MAX_QUANTITY = 10_000
 
 
 @dataclass(frozen=True)
@@ -131,9 +130,9 @@ def _quantity(value: object) -> int:
         quantity = int(str(value))
     except ValueError:
         quantity = 0
-    if not 1 <= quantity <= MAX_QUANTITY:
+    if not 1 <= quantity <= MAX_COUNT:
         raise SpecError(
-            Problem("quantity", value, "is not a number of assemblies", f"Give 1 to {MAX_QUANTITY}.")
+            Problem("quantity", value, "is not a number of assemblies", f"Give 1 to {MAX_COUNT}.")
         )
     return quantity
 

@@ -148,10 +148,7 @@ def _figure(read: Callable[[object], float], unit: str, places: int = 1) -> tupl
 
 _LENGTH, _PRESSURE = _figure(read_length_mm, "mm"), _figure(read_pressure_bar, "bar")
 _TEMPERATURE, _TORQUE = _figure(read_temperature_c, "°C", 0), _figure(read_torque_nm, "N·m")
-LengthMm = Annotated[float, *_LENGTH]
 PressureBar = Annotated[float, *_PRESSURE]
-TemperatureC = Annotated[float, *_TEMPERATURE]
-TorqueNm = Annotated[float, *_TORQUE]
 # Flats to twelfths (5 degrees of turn), the finest step a tag carries.
 Flats = Annotated[float, Field(ge=0, le=21), AfterValidator(lambda flats: round(round(flats * 12) / 12, 4))]
 
@@ -361,6 +358,16 @@ class Basis(StrEnum):
     WRENCH_RESISTANCE = "wrench_resistance"
     NOT_STATED = "not_stated"
     TORQUE = "torque"
+
+
+BASIS_WORDS = {
+    Basis.FINGER_TIGHT: "from finger-tight",
+    Basis.WRENCH_RESISTANCE: "from wrench resistance",
+    Basis.NOT_STATED: "start of count not stated by the source",
+    Basis.TORQUE: "torque",
+}
+STATED = frozenset((Basis.FINGER_TIGHT, Basis.WRENCH_RESISTANCE))  # a count that can be worked to
+MAX_COUNT = 10_000  # assemblies to one spec, registered or ordered in one act
 
 
 class Tightening(_Value):

@@ -119,9 +119,21 @@ def inch_text(mm: float, *, denominator: int = 16) -> str:
     nearest = Fraction(round(inches * denominator), denominator)
     if abs(float(nearest) * MM_PER_INCH - mm) > 0.051:
         return f"{inches:.2f} in"
-    whole, part = divmod(nearest, 1)
-    pieces = ([str(whole)] if whole or not part else []) + ([str(part)] if part else [])
-    return " ".join(pieces) + " in"
+    return f"{_mixed(nearest)} in"
+
+
+def mixed_text(value: float) -> str:
+    """A count to the twelfth, as a mixed number.
+
+    >>> mixed_text(1.25), mixed_text(1 / 3), mixed_text(2)
+    ('1 1/4', '1/3', '2')
+    """
+    return _mixed(Fraction(round(value * 12), 12))
+
+
+def _mixed(value: Fraction) -> str:
+    whole, part = divmod(value, 1)
+    return " ".join(([str(whole)] if whole or not part else []) + ([str(part)] if part else []))
 
 
 def number_text(value: float, places: int = 1) -> str:

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import gettext
 import re
-from fractions import Fraction
 from functools import cache
 from importlib import resources
 
@@ -15,6 +14,7 @@ from babel.messages.pofile import read_po
 
 from tagger import units
 from tagger.spec import (
+    BASIS_WORDS,
     AssemblySpec,
     Basis,
     Connection,
@@ -65,12 +65,6 @@ MATERIALS = {
     Material.STAINLESS_STEEL: N_("stainless steel"),
     Material.BRASS: N_("brass"),
     Material.ALUMINIUM: N_("aluminium"),
-}
-BASES = {
-    Basis.FINGER_TIGHT: N_("from finger-tight"),
-    Basis.WRENCH_RESISTANCE: N_("from wrench resistance"),
-    Basis.NOT_STATED: N_("start of count not stated by the source"),
-    Basis.TORQUE: N_("torque"),
 }
 LENGTH_BASES = {
     LengthBasis.SEALING_FACE: N_("to the sealing faces"),
@@ -142,19 +136,13 @@ class Words:
         return self.t(MATERIALS[material])
 
     def basis(self, basis: Basis) -> str:
-        return self.t(BASES[basis])
+        return self.t(BASIS_WORDS[basis])
 
     def fluid(self, fluid: Fluid) -> str:
         return self.t(FLUIDS[fluid])
 
     def cover(self, cover: Cover) -> str:
         return self.t(COVERS[cover])
-
-    def size(self, end: End) -> str:
-        """The size as the trade says it, with its inches where it is a dash: "-12 (3/4 in)"."""
-        if end.dash is None:
-            return end.size_text
-        return f"{end.size_text} ({units.inch_text(end.dash * 25.4 / 16)})"
 
     def shape(self, end: End) -> str:
         """Straight, or the elbow with its drop."""
@@ -219,7 +207,7 @@ class Words:
 
     def count(self, low: float, high: float) -> str:
         """A count as the trade says it, to the twelfth: "1 to 1 1/4"."""
-        shown = [_mixed(figure) for figure in dict.fromkeys((low, high))]
+        shown = [units.mixed_text(figure) for figure in dict.fromkeys((low, high))]
         return self.t(N_("{low} to {high}"), low=shown[0], high=shown[1]) if len(shown) > 1 else shown[0]
 
     def _count(self, low: float, high: float, one: str, many: str) -> str:
@@ -242,20 +230,23 @@ class Words:
         return lines or [self.t(NOT_KNOWN)]
 
 
-def _mixed(value: float) -> str:
-    """A count as a mixed number in twelfths: 1.25 is "1 1/4"."""
-    whole, part = divmod(Fraction(round(value * 12), 12), 1)
-    return " ".join(([str(whole)] if whole or not part else []) + ([str(part)] if part else []))
-
-
 @cache
 def catalogue(language: str) -> gettext.NullTranslations:
     """The gettext catalogue of one language, read from its .po file; English needs none."""
-    file = resources.files(__package__).joinpath(f"locales/{language}/LC_MESSAGES/tagger.po")
-    if language == "en" or not file.is_file():
-        return gettext.NullTranslations()
+    return _Catalogue(messages("tagger", language, "tagger"))
+
+
+@cache
+def messages(package: str, language: str, domain: str) -> dict[str, str]:
+    """What a package's .po file translates; nothing where there is no such file, as for English.
+
+    A translation that its file marks as a guess (fuzzy) is left out: English is surer.
+    """
+    file = resources.files(package).joinpath(f"locales/{language}/LC_MESSAGES/{domain}.po")
+    if not file.is_file():
+        return {}
     with file.open("rb") as source:
-        return _Catalogue({str(m.id): str(m.string) for m in read_po(source) if m.id and m.string})
+        return {str(m.id): str(m.string) for m in read_po(source) if m.id and m.string and not m.fuzzy}
 
 
 class _Catalogue(gettext.NullTranslations):

@@ -20,9 +20,13 @@ def _text(name: str) -> str:
     return (ROOT / name).read_text(encoding="utf-8")
 
 
-def _commands() -> list[str]:
+def _verbs() -> dict[str, argparse.ArgumentParser]:
     (verbs,) = (a for a in _parser()._actions if isinstance(a, argparse._SubParsersAction))
-    return list(verbs.choices)
+    return dict(verbs.choices)
+
+
+def _commands() -> list[str]:
+    return list(_verbs())
 
 
 @pytest.mark.parametrize("command", _commands())
@@ -33,6 +37,37 @@ def test_every_command_is_in_the_readme(command: str) -> None:
 def test_every_command_in_the_readme_exists() -> None:
     named = set(re.findall(r"`tagger (\w+)", _text("README.md")))
     assert named <= set(_commands())
+
+
+@pytest.mark.parametrize("line", re.findall(r"`tagger (\w+[^`]*)`", _text("README.md")))
+def test_every_command_is_called_as_the_readme_prints_it(line: str) -> None:
+    _parser().parse_args(line.replace("...", "").split())
+
+
+def _options() -> list[tuple[str, str]]:
+    return [
+        (command, option)
+        for command in _commands()
+        for action in _verbs()[command]._actions
+        for option in action.option_strings
+        if option.startswith("--") and option not in ("--help", "--json")
+    ]
+
+
+@pytest.mark.parametrize(("command", "option"), _options())
+def test_every_option_is_in_the_table(command: str, option: str) -> None:
+    """In a row that names its command; an empty first cell is that of the row above."""
+    rows, named = re.findall(r"^\|([^|]*)\|([^|]*)\|.*\|$", _text("examples/README.md"), re.M), ""
+    told = set()
+    for commands, options in rows:
+        named = commands.strip() or named
+        told |= {(c, o) for c in re.findall(r"`(\w+)`", named) for o in re.findall(r"`(--[\w-]+)`", options)}
+    assert (command, option) in told
+
+
+def test_every_option_in_the_table_exists() -> None:
+    table = _text("examples/README.md").split("## Every option")[1]
+    assert set(re.findall(r"`(--[\w-]+)`", table)) - {"--json"} == {option for _, option in _options()}
 
 
 @pytest.mark.parametrize("name", template.names())

@@ -9,8 +9,8 @@ from fastapi.testclient import TestClient
 from api.app import create_app
 from api.settings import Settings
 from examples.load import JOBS, Calendar, load_week
-from examples.run import tag_of
 from tagger.store import Store
+from tagger.tags import tags_of
 
 
 def test_loading_the_week_twice_changes_nothing(tmp_path: Path) -> None:
@@ -30,7 +30,7 @@ def test_every_tag_of_the_week_opens(tmp_path: Path) -> None:
         week = load_week(store, Calendar())
         with TestClient(create_app(settings, store=store)) as client:
             for assembly in [one for built in week.built.values() for one in built]:
-                path = tag_of(assembly, settings).link.removeprefix("HTTP://127.0.0.1:8000")
+                path = tags_of(store, [assembly], settings)[0].link.removeprefix("HTTP://127.0.0.1:8000")
                 page = client.get(path)
                 assert page.status_code == 200
                 assert assembly.number[:5] in page.text

@@ -56,21 +56,30 @@ def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
         title="The assembly from the side, end A left",
     )
     try:
-        found = assess(wanted, tables, length_bands=settings.length_bands or None)
-        content = found.content_of(wanted, forms.record_of(fields, date.today()).built_on)
-        digits = payload.encode(content)
+        found = assess(wanted, tables)
+        row = _row(fields, wanted, found)
+        payload.encode(found.content_of(wanted, row.built_on))
     except TaggerError as error:
         return View(fields, tuple(map(forms.on_the_page, error.problems)), wanted, ends=ends)
     instead = _against_the_old_one(request, fields["replaces"], wanted)
     try:
         label = template_of(template_name, settings)
-        page = layout.lay_out(preview(wanted, content, digits, found, settings), label, settings.printer_dpi)
+        page = layout.lay_out(preview(row, settings), label, settings.printer_dpi)
         picture = drawing.svg(
             page.drawing, title="The tag as it will print; its number is given when it is registered"
         )
     except TaggerError as error:
         return View(fields, (), wanted, found, ends, tag_problems=error.problems, instead=instead)
     return View(fields, (), wanted, found, ends, picture, instead=instead)
+
+
+def _row(fields: dict[str, Any], wanted: AssemblySpec, found: Assessment) -> Registration:
+    """What will be registered. Raises SpecError for a count or a day that is none."""
+    record = forms.record_of(fields, date.today())
+    return Registration(
+        wanted, found, record.count, record.built_on, record.customer, record.machine, record.position,
+        record.replaces, record.order_reference,
+    )  # fmt: skip
 
 
 def _against_the_old_one(request: Request, replaces: str, wanted: AssemblySpec) -> Comparison | None:

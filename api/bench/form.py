@@ -15,7 +15,7 @@ from typing import Any
 
 from api.settings import ClockingSense
 from tagger.errors import Problem, SpecError
-from tagger.spec import AssemblySpec, Connection, Cover, Form, Sizing
+from tagger.spec import MAX_COUNT, AssemblySpec, Connection, Cover, Form, Sizing
 from tagger.trade.tables import Tables
 
 _END = ("connection", "size", "form", "shape", "angle", "drop_mm", "material", "hose_dash", "lot")
@@ -186,8 +186,8 @@ def record_of(fields: Mapping[str, Any], today: date) -> Record:
     """What goes to the record. Raises SpecError for a count or a day that is none."""
     problems = []
     count, built_on = fields["count"] or "1", fields["built_on"]
-    if not count.isdigit() or not 1 <= int(count) <= 10_000:
-        problems.append(Problem("count", count, "is not a number of assemblies", "Give 1 to 10000."))
+    if not count.isdigit() or not 1 <= int(count) <= MAX_COUNT:
+        problems.append(Problem("count", count, "is not a number of assemblies", f"Give 1 to {MAX_COUNT}."))
     try:
         day = date.fromisoformat(built_on) if built_on else today
     except ValueError:

@@ -22,7 +22,6 @@ from api.settings import Settings
 from tagger.printing import fonts
 
 _PLAIN, _BOLD = "Paper", "Paper-Bold"
-WIDTH = 170  # mm of text on A4
 
 
 def document(story: Sequence[Any], *, title: str, settings: Settings) -> bytes:

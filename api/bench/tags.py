@@ -1,4 +1,4 @@
-"""From a record to the tag that is printed."""
+"""The tags of the bench and of the JSON API: their template, and their paper."""
 
 from __future__ import annotations
 
@@ -7,63 +7,16 @@ from collections.abc import Sequence
 from typing import Literal
 
 from api.settings import Settings
-from tagger.code import link
-from tagger.code import number as tag_number
 from tagger.printing import pdf, raster, template
 from tagger.printing.tag import Tag
-from tagger.spec import AssemblySpec, TagContent
-from tagger.store import Assembly, Store
-from tagger.trade.assessment import Assessment
+from tagger.tags import preview, tags_of
 
-SAMPLE = "0000000000" + next(c for c in tag_number.ALPHABET if tag_number.is_valid("0000000000" + c))
-"""A number that fits the check but is never given: it stands on previews."""
-
-
-def shop_line(settings: Settings) -> str:
-    return ", ".join(part for part in (settings.shop_name, settings.shop_phone) if part)
-
-
-def tags_of(store: Store, assemblies: Sequence[Assembly], settings: Settings) -> list[Tag]:
-    """The tags of these records, as they were frozen when registered."""
-    sizes = {run: store.run_size(run) for run in {assembly.run for assembly in assemblies}}
-    return [_tag(assembly, sizes[assembly.run], settings) for assembly in assemblies]
-
-
-def _tag(assembly: Assembly, run_size: int, settings: Settings) -> Tag:
-    extra = {
-        "customer": assembly.customer, "machine": assembly.machine, "position": assembly.position,
-        "order": assembly.order_reference, "note": assembly.spec.note,
-    }  # fmt: skip
-    return Tag(
-        number=assembly.number,
-        link=link.build(
-            settings.base_url, assembly.number, assembly.digits, gs1_prefix=settings.gs1_prefix or None
-        ),
-        content=assembly.content,
-        assessment=assembly.assessment,
-        serial=f"{assembly.place} of {run_size}" if run_size > 1 else "",
-        shop=shop_line(settings),
-        extra={name: text for name, text in extra.items() if text},
-    )
-
-
-def preview(
-    spec: AssemblySpec, content: TagContent, digits: str, assessment: Assessment, settings: Settings
-) -> Tag:
-    """The tag as it will print, with a number that nobody gets."""
-    return Tag(
-        number=SAMPLE,
-        link=link.build(settings.base_url, SAMPLE, digits, gs1_prefix=settings.gs1_prefix or None),
-        content=content,
-        assessment=assessment,
-        shop=shop_line(settings),
-    )
+__all__ = ["pdf_of", "preview", "tags_of", "template_of"]
 
 
 def template_of(name: str, settings: Settings) -> template.Template:
     """A label template by its name. Raises TemplateError for one that is not there."""
-    found = template.load(name, settings.label_template_dirs)
-    return found.in_languages([settings.language]) if settings.language not in found.languages else found
+    return settings.template(name)
 
 
 def template_titles(settings: Settings) -> list[tuple[str, str]]:

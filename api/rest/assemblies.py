@@ -31,6 +31,7 @@ from api.rest.shared import (
     spec_of,
 )
 from tagger.errors import Problem, StoreError, TaggerError
+from tagger.spec import MAX_COUNT
 from tagger.store import Filter, Kind, Registration
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
@@ -40,7 +41,7 @@ class RegisterIn(Request_):
     """One spec and how many assemblies are built to it."""
 
     spec: SpecIn
-    count: Annotated[int, Field(ge=1, le=10_000)] = 1
+    count: Annotated[int, Field(ge=1, le=MAX_COUNT)] = 1
     built_on: date | None = None
     customer: str | None = None
     machine: str | None = None

@@ -13,6 +13,7 @@ from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import AsBuilder, AsCounter, OrderOut, Request_, SpecIn, TheStore, paged, spec_of
 from tagger.errors import TaggerError
+from tagger.spec import MAX_COUNT
 from tagger.store import Contact, OrderState
 
 router = APIRouter(responses=RESPONSES)
@@ -23,7 +24,7 @@ class OrderIn(Request_):
 
     number: str | None = None
     spec: SpecIn | None = None
-    quantity: Annotated[int, Field(ge=1, le=10_000)] = 1
+    quantity: Annotated[int, Field(ge=1, le=MAX_COUNT)] = 1
     needed_by: date | None = None
     reference: Annotated[str | None, Field(max_length=80, description="The customer's own word for it.")] = (
         None

@@ -32,6 +32,7 @@ from tagger.code import number as tag_number
 from tagger.errors import Problem, SpecError, TaggerError
 from tagger.printing import preflight as flight
 from tagger.printing import template
+from tagger.store import Registration
 from tagger.trade.steps import steps_for
 
 router = APIRouter(responses=RESPONSES, tags=["tags"])
@@ -138,7 +139,6 @@ def preview_tag(
     request: Request, token: AsBuilder, spec: SpecIn, form: Literal["pdf", "png"], template: str | None = None
 ) -> Response:
     settings, wanted, assessed = request.app.state.settings, spec_of(spec), assess_of(request, spec)
-    content = assessed.content_of(wanted, datetime.now(UTC).date())
-    tag = preview(wanted, content, payload.encode(content), assessed, settings)
+    tag = preview(Registration(wanted, assessed, built_on=datetime.now(UTC).date()), settings)
     label = template_of(template or settings.label_template, settings)
     return Response(one_of(tag, label, settings.printer_dpi, form), media_type=TAG_MEDIA[form])

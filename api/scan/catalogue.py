@@ -16,11 +16,13 @@ from pathlib import Path
 from typing import Final
 
 from babel.messages.catalog import Catalog
-from babel.messages.pofile import read_po, write_po
+from babel.messages.pofile import write_po
 
 from api.scan import fill
 from api.scan.i18n import LANGUAGES
+from tagger.spec import BASIS_WORDS
 from tagger.trade.tables import tables
+from tagger.words import messages
 
 ROOT: Final = Path(str(resources.files("api"))).parent
 _PROBLEMS: Final = {"Problem": 2, "_wrong": 2, "SpecValueError": 2, "_refusal": 0, "refuse": 0}
@@ -57,7 +59,7 @@ def _of_tagger() -> frozenset[str]:
     steps = {row.text for row in tables().steps} | {row.source for row in tables().steps}
     steps |= {row.text for row in tables().look_alikes}
     said = {text for name in _SPEAKING for text in spoken(ROOT / name)}
-    return frozenset(_extracted("tagger/words.py") | steps | said)
+    return frozenset(_extracted("tagger/words.py") | set(BASIS_WORDS.values()) | steps | said)
 
 
 @cache
@@ -157,11 +159,7 @@ def po_file(domain: str, lang: str) -> Path:
 
 def translations(domain: str, lang: str) -> dict[str, str]:
     """What a catalogue holds now."""
-    file = po_file(domain, lang)
-    if not file.is_file():
-        return {}
-    with file.open("rb") as stream:
-        return {str(m.id): str(m.string) for m in read_po(stream, locale=lang) if m.id}
+    return messages(domain, lang, domain)
 
 
 def update(domain: str, lang: str) -> list[str]:

@@ -10,12 +10,11 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import cache
-from importlib import resources
 from typing import Final
 
-from babel.messages.pofile import read_po
 from fastapi import Request
 
+from tagger import words
 from tagger.trade.tables import Tables
 from tagger.words import Words
 
@@ -28,13 +27,7 @@ def messages(lang: str) -> dict[str, str]:
     """Every translated string of one language; empty for English."""
     found: dict[str, str] = {}
     for package, domain in _CATALOGUES:
-        file = resources.files(package).joinpath("locales", lang, "LC_MESSAGES", f"{domain}.po")
-        if not file.is_file():
-            continue
-        with file.open("rb") as stream:
-            for message in read_po(stream, locale=lang):
-                if message.id and isinstance(message.string, str) and message.string and not message.fuzzy:
-                    found[str(message.id)] = message.string
+        found |= words.messages(package, lang, domain)
     return found
 
 

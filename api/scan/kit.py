@@ -11,7 +11,7 @@ from api.scan import catalogue, dims, fill, fit
 from api.scan.i18n import Reader, messages
 from tagger import words as plain
 from tagger.code import payload
-from tagger.spec import Connection
+from tagger.spec import BASIS_WORDS, Connection
 from tagger.trade.tables import Tables
 
 
@@ -60,7 +60,7 @@ def words_of(lang: str, tables: Tables) -> dict[str, Any]:
         "connection": {key.value: w.t(text) for key, text in plain.CONNECTIONS.items()},
         "form": {key.value: w.t(text) for key, text in plain.FORMS.items()},
         "material": {key.value: w.t(text) for key, text in plain.MATERIALS.items()},
-        "basis": {key.value: w.t(text) for key, text in plain.BASES.items()},
+        "basis": {key.value: w.t(text) for key, text in BASIS_WORDS.items()},
         "length_basis": {key.value: w.t(text) for key, text in plain.LENGTH_BASES.items()},
         "fluid": {key.value: w.t(text) for key, text in plain.FLUIDS.items()},
         "cover": {key.value: w.t(text) for key, text in plain.COVERS.items()},

@@ -22,8 +22,6 @@ from tagger.errors import Problem, SymbolError
 
 Modules = npt.NDArray[np.bool_]
 
-LEVELS = "LMQH"  # from the least to the most error correction
-RECOVERS = {"L": 0.07, "M": 0.15, "Q": 0.25, "H": 0.30}  # share of codewords, ISO/IEC 18004
 QR_QUIET = 4  # modules of quiet zone on each side, ISO/IEC 18004
 CODE128_QUIET = 10  # modules at each end, ISO/IEC 15417
 

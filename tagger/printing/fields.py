@@ -114,9 +114,10 @@ def _sources(tag: Tag, words: Words) -> list[str]:
 
 
 def _lots(tag: Tag, words: Words) -> list[str]:
-    spec = tag.spec
-    lots = {"A": spec.end_a.lot, words.t(N_("hose")): spec.hose.lot, "B": spec.end_b.lot}
-    return _optional(", ".join(f"{name}: {lot}" for name, lot in lots.items() if lot))
+    names = {"end_a": "A", "hose": words.t(N_("hose")), "end_b": "B"}
+    return _optional(
+        ", ".join(f"{name}: {tag.lots[part]}" for part, name in names.items() if part in tag.lots)
+    )
 
 
 def _extra(key: str) -> Callable[[Tag, Words], list[str]]:

@@ -6,7 +6,6 @@ that pages made in several processes agree on the codes without talking to one a
 
 from __future__ import annotations
 
-from collections.abc import Iterator
 from functools import lru_cache
 
 from reportlab.pdfbase import pdfdoc
@@ -86,9 +85,3 @@ def joined_fonts(doc: pdfdoc.PDFDocument) -> dict[bool, TagFont]:
         assert font.getSubsetInternalName(0, doc) == f"/{name}+0"
         fonts[bold] = font
     return fonts
-
-
-def letters(used: dict[bool, set[int]]) -> Iterator[int]:
-    """All code points used, of both faces."""
-    for face in used.values():
-        yield from face

@@ -10,7 +10,7 @@ from typing import Literal
 
 import numpy as np
 
-from tagger.code import link
+from tagger.code import link, payload
 from tagger.drawing import Text
 from tagger.errors import LinkError, Problem, SymbolError, TemplateError
 from tagger.printing import curvature, raster
@@ -128,7 +128,7 @@ def _payload_bytes(tag: Tag) -> int:
         digits = link.parse(tag.link).digits
     except LinkError:
         digits = None
-    return (int(digits).bit_length() + 7) // 8 if digits else 0
+    return payload.byte_length(digits) if digits else 0
 
 
 def _modules(placed: Placed, page: Page) -> list[Finding]:

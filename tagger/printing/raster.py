@@ -47,14 +47,24 @@ def pages(tags: Iterable[Tag], template: Template, dpi: int = 203, start: int = 
 def write(
     tags: Iterable[Tag], template: Template, out: str | Path, *, dpi: int = 203, start: int = 1
 ) -> list[Path]:
-    """Writes PNG files, one a page: ``out`` itself, and for more pages out-2.png, out-3.png and so on."""
+    """Writes PNG files, one a page: ``out`` itself, and for more pages out-2.png, out-3.png and so on.
+
+    Raises TemplateError where a tag does not fit; then no file is left behind, nor one there before
+    written over.
+    """
     first = Path(out)
-    files = []
-    for number, page in enumerate(pages(tags, template, dpi, start), 1):
-        file = first if number == 1 else first.with_stem(f"{first.stem}-{number}")
-        _save(page, file, dpi)
-        files.append(file)
-    return files
+    files: dict[Path, Path] = {}  # each beside itself first, so that all are whole or not there
+    try:
+        for number, page in enumerate(pages(tags, template, dpi, start), 1):
+            file = first if number == 1 else first.with_stem(f"{first.stem}-{number}")
+            part = files[file] = Path(f"{file}.part")
+            _save(page, part, dpi)
+        for file, part in files.items():
+            part.replace(file)
+    finally:
+        for part in files.values():
+            part.unlink(missing_ok=True)
+    return list(files)
 
 
 def draw(drawing: Drawing, dpi: int) -> Image.Image:

@@ -31,12 +31,6 @@ def zxing(image: Grey) -> set[str]:
     return {result.text for result in found}
 
 
-def zxing_bars(image: Grey) -> set[str]:
-    """All Code 128 texts that zxing-cpp finds."""
-    found = zxingcpp.read_barcodes(image, formats=zxingcpp.BarcodeFormats(zxingcpp.BarcodeFormat.Code128))
-    return {result.text for result in found}
-
-
 @lru_cache(maxsize=2)
 def qr_readers(frames: int = 3) -> dict[str, Reader]:
     """The QR readers on this machine, by name; ``frames`` is how many tries OpenCV gets."""

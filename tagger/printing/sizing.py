@@ -64,8 +64,7 @@ def qr_size(
 def _grown(version: int, dots: int, side_mm: float, dpi: int) -> int:
     """The largest version that still fits at the same module: room that would else stay white.
 
-    More codewords spread the same wound thinner. Measured (label_templates/README.md): blobs over
-    10 % of a symbol leave version 8 readable in about 6 of 10 trials, version 9 in 8 of 10.
+    More codewords spread the same wound thinner: label_templates/README.md has what was measured.
     """
     while (
         version < GROWS_TO and (4 * (version + 1) + 17 + 2 * QR_QUIET) * dots * dot_mm(dpi) <= side_mm + 0.02

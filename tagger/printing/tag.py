@@ -16,16 +16,18 @@ class Tag:
     ``number`` is the tag number without its dash, ``link`` the text of the QR code,
     ``content`` what the link carries. ``assessment`` adds tolerance, bend radius and sources
     where a template asks for them. ``extra`` holds lines for paper that stays in the shop
-    (customer, machine, position, order, note); ``shop`` is a line such as name and telephone.
+    (customer, machine, position, order, note), ``lots`` the record's lots (end_a, hose, end_b),
+    which no symbol carries; ``shop`` is a line such as name and telephone.
     """
 
     number: str
     link: str
     content: TagContent
-    assessment: Assessment | None = None
+    assessment: Assessment | None = field(default=None, hash=False)
     serial: str = ""  # "3 of 20"
     shop: str = ""
     extra: dict[str, str] = field(default_factory=dict, hash=False)
+    lots: dict[str, str] = field(default_factory=dict, hash=False)
 
     @property
     def spec(self) -> AssemblySpec:

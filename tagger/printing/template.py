@@ -213,17 +213,20 @@ def catalogue(extra_dirs: Iterable[str | Path] = ()) -> list[dict[str, Any]]:
     ]  # fmt: skip
 
 
-def load(name: str | Path, extra_dirs: Iterable[str | Path] = ()) -> Template:
+def load(name: str | Path, extra_dirs: Iterable[str | Path] = (), above: tuple[str, ...] = ()) -> Template:
     """A template by its name, or by the path of its file; own folders come before ours.
 
-    Raises TemplateError naming the file, the key and the mend.
+    ``above``: the files that took it as their base. Raises TemplateError naming the file, the key
+    and the mend.
     """
     extra = tuple(str(folder) for folder in extra_dirs)
     if str(name).endswith(".toml"):
-        return read(Path(name), extra)
+        return read(Path(name), extra, above)
     for file in _files(extra):
         if file.name == f"{name}.toml":
-            return _shipped(str(name)) if not isinstance(file, Path) or not extra else read(file, extra)
+            return (
+                _shipped(str(name)) if not isinstance(file, Path) or not extra else read(file, extra, above)
+            )
     mend = f"Use one of: {', '.join(names(extra))}; or the path of a .toml file."
     raise TemplateError(Problem("template", str(name), "is not a template here", mend))
 
@@ -245,7 +248,7 @@ def _files(extra_dirs: Iterable[str | Path]) -> Iterator[Traversable]:
             yield file
 
 
-def read(file: Traversable | Path, extra_dirs: tuple[str, ...] = ()) -> Template:
+def read(file: Traversable | Path, extra_dirs: tuple[str, ...] = (), above: tuple[str, ...] = ()) -> Template:
     """A template from its file; raises TemplateError."""
     try:
         data = tomllib.loads(file.read_text(encoding="utf-8"))
@@ -255,7 +258,7 @@ def read(file: Traversable | Path, extra_dirs: tuple[str, ...] = ()) -> Template
         ) from None
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
         raise TemplateError(Problem(file.name, None, f"is not TOML: {error}", "Mend that line.")) from None
-    data = _based(data, file, extra_dirs)
+    data = _based(data, file, extra_dirs, (*above, file.name))
     try:
         template = Template.model_validate({"name": file.name.removesuffix(".toml"), **data})
     except ValidationError as error:
@@ -266,14 +269,25 @@ def read(file: Traversable | Path, extra_dirs: tuple[str, ...] = ()) -> Template
     return template
 
 
-def _based(data: dict[str, Any], file: Traversable | Path, extra_dirs: tuple[str, ...]) -> dict[str, Any]:
-    """``base = "hang_tag"`` takes everything from that template but what is said here."""
+def _based(
+    data: dict[str, Any], file: Traversable | Path, extra_dirs: tuple[str, ...], above: tuple[str, ...]
+) -> dict[str, Any]:
+    """``base = "hang_tag"`` takes everything from that template but what is said here.
+
+    ``above`` are this file and those that took it as their base.
+    """
     base = data.pop("base", None)
     if base is None:
         return data
-    if f"{base}.toml" == file.name:
-        raise TemplateError(Problem(f"{file.name}: base", base, "is this same template", "Name another one."))
-    whole = load(str(base), extra_dirs).model_dump(mode="json", exclude_none=True, exclude_defaults=True)
+    if f"{base}.toml" in above or str(base) in above:
+        way = " -> ".join((*above, str(base)))
+        why = "is this same template" if len(above) == 1 else f"is based on this template itself: {way}"
+        raise TemplateError(
+            Problem(f"{file.name}: base", base, why, "Name another one, or say everything here.")
+        )
+    whole = load(str(base), extra_dirs, above).model_dump(
+        mode="json", exclude_none=True, exclude_defaults=True
+    )
     return {**whole, **data}
 
 

@@ -13,7 +13,7 @@ from sqlalchemy.orm import Session
 from tagger.code import number as tag_number
 from tagger.code import payload
 from tagger.errors import Problem, StoreError, TaggerError
-from tagger.spec import AssemblySpec
+from tagger.spec import MAX_COUNT, AssemblySpec
 from tagger.store import designs
 from tagger.store.base import Part, compact, fingerprint, in_chunks
 from tagger.store.designs import Design
@@ -23,7 +23,6 @@ from tagger.store.values import Assembly, Kind, Registration, Withdrawal
 from tagger.store.withdrawals import holding, lot_key, refuse_withdrawn_lots
 from tagger.trade.assessment import Assessment
 
-MAX_COUNT = 10_000  # assemblies to one spec
 MAX_RUN = 100_000  # in one act
 MakeNumber = Callable[[], str]
 

@@ -13,14 +13,13 @@ from sqlalchemy.orm import Session
 
 from tagger.code.number import ALPHABET
 from tagger.errors import Problem, StoreError, problems_of
-from tagger.spec import AssemblySpec
+from tagger.spec import MAX_COUNT, AssemblySpec
 from tagger.store.base import compact, fingerprint, in_chunks
 from tagger.store.history import add_events
 from tagger.store.models import AssemblyRow, DesignRow, OrderEventRow, OrderRow
 from tagger.store.outbox import Outbox, Target
 from tagger.store.values import Contact, Kind, OrderRequest, OrderState, OrderStep
 
-MAX_QUANTITY = 10_000
 MAX_CHANGES = 2000
 
 
@@ -221,8 +220,8 @@ def _contact(given: Contact | Mapping[str, Any]) -> Contact:
 
 def _check(quantity: int, changes: str | None, reference: str | None) -> None:
     problems = []
-    if not 1 <= quantity <= MAX_QUANTITY:
-        problems.append(Problem("quantity", quantity, "is not a quantity", f"Give 1 to {MAX_QUANTITY}."))
+    if not 1 <= quantity <= MAX_COUNT:
+        problems.append(Problem("quantity", quantity, "is not a quantity", f"Give 1 to {MAX_COUNT}."))
     if len(changes or "") > MAX_CHANGES:
         problems.append(Problem("changes", None, "is too long", f"Use at most {MAX_CHANGES} characters."))
     if len(reference or "") > 80:

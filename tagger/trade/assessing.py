@@ -21,7 +21,7 @@ def assess(
     """Rating, limits, tolerances and tightening of a spec, with sources and warnings.
 
     ``adapters``: the inner and outer end of each one between hose and machine.
-    ``length_bands``: "sae" or "din"; by default those of the hose's standard.
+    ``length_bands``: "sae" or "din"; by default the tables' ``bands``, else the hose standard's.
     Raises TradeError for parts that cannot exist or do not go together.
     """
     tables = tables or our_tables()

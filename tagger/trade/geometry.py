@@ -7,15 +7,13 @@ from __future__ import annotations
 
 import math
 from statistics import median
-from typing import Literal
 
 from tagger.spec import AssemblySpec, Hose
 from tagger.trade import rows as row
 from tagger.trade.assessment import NOT_KNOWN, LengthTolerance, Warning_
 from tagger.trade.tables import BORE_MM, Tables
+from tagger.trade.tables import Bands as Bands
 from tagger.units import MM_PER_INCH, show_length
-
-Bands = Literal["sae", "din"]
 
 
 def bore_mm(hose: Hose, tables: Tables) -> float:
@@ -29,11 +27,12 @@ def length_tolerance(
 ) -> LengthTolerance | None:
     """How much shorter and longer an assembly may be.
 
-    ``bands``: SAE J517's or DIN 20066's; by default those of the hose's standard.
+    ``bands``: SAE J517's or DIN 20066's; by default the shop's own choice, else those of the
+    hose's standard.
     None where no source gives a band for that length and bore.
     """
     standard = tables.standard_of(hose.standard)
-    bands = bands or (standard.bands if standard else "din")
+    bands = bands or tables.bands or (standard.bands if standard else "din")
     bore = bore_mm(hose, tables)
     for band in tables.length_bands:
         if band.bands == bands and _within(band, length_mm, bore):

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from typing import Any
 
-from tagger.spec import AssemblySpec
+from tagger.spec import BASIS_WORDS, AssemblySpec
 from tagger.trade.assessment import NOT_KNOWN, Assessment, EndAdvice, Flats, Torque, Turns
 from tagger.trade.identify import Candidate, Identification
 from tagger.trade.likeforlike import Comparison
-from tagger.trade.steps import BASIS_WORDS, count_text, torque_text
+from tagger.trade.steps import count_text, torque_text
 from tagger.units import show_length, show_pressure
 
 _MARKS = {"danger": "DANGER", "care": "Take care", "note": "Note"}

@@ -6,18 +6,12 @@ Works from what a tag carries, so that the page offline says the same as the pag
 from __future__ import annotations
 
 from dataclasses import dataclass
-from fractions import Fraction
 
-from tagger.spec import AssemblySpec, Basis, End, Tightening
+from tagger.spec import BASIS_WORDS, STATED, AssemblySpec, Basis, End, Tightening
 from tagger.trade.assessment import EndAdvice, Turns, carried_tightening
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
-from tagger.units import lbf_ft_of, number_text, show_length, show_pressure
-
-BASIS_WORDS = {
-    Basis.FINGER_TIGHT: "from finger-tight",
-    Basis.WRENCH_RESISTANCE: "from wrench resistance",
-}
+from tagger.units import lbf_ft_of, mixed_text, number_text, show_length, show_pressure
 
 
 @dataclass(frozen=True)
@@ -88,7 +82,7 @@ def _figures(
         found["torque_basis"] = torque_basis or "see the record for what it holds for"
     if turns is None and tightening is not None and tightening.flats_max is not None:
         found["flats"] = count_text(tightening.flats_min or 0.0, tightening.flats_max)
-        if tightening.flats_basis in BASIS_WORDS:
+        if tightening.flats_basis in STATED:
             found["flats_basis"] = BASIS_WORDS[tightening.flats_basis]
     if turns is not None:
         found["turns"] = count_text(turns.min, turns.max)
@@ -159,12 +153,6 @@ def count_text(low: float, high: float) -> str:
     """
     shown = [mixed_text(figure) for figure in dict.fromkeys((low, high))]
     return " to ".join(shown)
-
-
-def mixed_text(value: float) -> str:
-    """A mixed number: 1.25 is "1 1/4"."""
-    whole, part = divmod(Fraction(round(value * 12), 12), 1)
-    return " ".join(([str(whole)] if whole or not part else []) + ([str(part)] if part else []))
 
 
 def torque_text(low: float | None, high: float) -> str:

@@ -12,7 +12,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from pathlib import Path
-from typing import Any, TypeVar
+from typing import Any, Literal, TypeVar
 
 from tagger.errors import Problem, TradeError
 from tagger.spec import Connection, Hose, Sizing, dash_of_pipe
@@ -70,6 +70,7 @@ KEYS: dict[str, tuple[str, ...]] = {
 """What a shop's row replaces: every row of ours with these cells the same."""
 
 T = TypeVar("T")
+Bands = Literal["sae", "din"]  # length tolerances: SAE J517's, or DIN 20066's
 
 
 @dataclass(frozen=True, eq=False)
@@ -96,12 +97,14 @@ class Tables:
     steps: tuple[row.FitStep, ...]
     raw: dict[str, tuple[Any, ...]]
     _spellings: dict[str, str]
+    bands: Bands | None = None
 
     @classmethod
-    def load(cls, extra: Path | str | None = None) -> Tables:
+    def load(cls, extra: Path | str | None = None, bands: Bands | None = None) -> Tables:
         """Ours, and a shop's own from the folder ``extra``.
 
-        Raises TradeError where a file there has a name or a cell that cannot be used.
+        ``bands``: whose length tolerances the shop holds to, "sae" or "din"; by default those of
+        each hose's standard. Raises TradeError where a file there has a name or a cell that cannot be used.
         """
         raw = {name: tuple(row.read_rows(DATA / f"{name}.csv", kind)) for name, kind in FILES.items()}
         if extra is not None:
@@ -131,6 +134,7 @@ class Tables:
                 for r in raw["hose_standards"]
                 for name in (r.standard, *r.aliases)
             },
+            bands=bands,
         )
 
     def sizes(self, family: Connection) -> list[str]:

@@ -11,11 +11,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Literal
 
-from tagger.spec import Basis, End, Form, Material
+from tagger.spec import BASIS_WORDS, STATED, Basis, End, Form, Material
 from tagger.trade import rows as row
 from tagger.trade.assessment import NOT_KNOWN, EndAdvice, Flats, Torque, Turns, Warning_
-from tagger.trade.steps import count_text, mixed_text, range_text, steps_for
+from tagger.trade.steps import count_text, range_text, steps_for
 from tagger.trade.tables import Tables
+from tagger.units import mixed_text
 
 __all__ = ["advice", "steps_for"]
 
@@ -23,11 +24,6 @@ Figure = Literal["torque", "flats", "turns"]
 
 _CONFIDENCE_ORDER = {"shop": 0, "published": 1, "practice": 2, "memory": 3}
 _BASIS_ORDER = {"finger_tight": 0, "wrench_resistance": 1, "not_stated": 2, "torque": 3}
-_BASIS_WORDS = {
-    "finger_tight": "from finger-tight",
-    "wrench_resistance": "from wrench resistance",
-    "not_stated": "the source does not say from where",
-}
 
 
 def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning_]]:
@@ -89,8 +85,7 @@ def _has(item: row.TighteningRow, figure: Figure) -> bool:
     if figure == "torque":
         return item.torque_max_nm is not None
     if figure == "flats":
-        stated = item.basis in (Basis.FINGER_TIGHT, Basis.WRENCH_RESISTANCE)
-        return stated and item.flats_min is not None and item.flats_max is not None
+        return item.basis in STATED and item.flats_min is not None and item.flats_max is not None
     return item.turns_min is not None and item.turns_max is not None
 
 
@@ -158,7 +153,9 @@ def _said(item: row.TighteningRow) -> str:
 def _counted(word: str, low: float | None, high: float, basis: str) -> str:
     """ "1 to 1.5 flats from finger-tight"."""
     figure = f"at most {mixed_text(high)}" if low is None else count_text(low, high)
-    return f"{figure} {word}{'s' if high > 1 else ''} {_BASIS_WORDS.get(basis, '')}".strip()
+    start = "the source does not say from where" if basis == Basis.NOT_STATED else ""
+    start = BASIS_WORDS[Basis(basis)] if basis in STATED else start
+    return f"{figure} {word}{'s' if high > 1 else ''} {start}".strip()
 
 
 def _warnings(

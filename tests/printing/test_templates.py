@@ -171,7 +171,7 @@ def test_readme_tells_every_template_kind_and_field():
 def test_every_message_of_the_tag_is_translated():
     import ast
 
-    from tagger.printing.words import own
+    from tagger.words import messages
 
     source = ast.parse(Path(fields.__file__).read_text(encoding="utf-8"))
     said = {
@@ -182,4 +182,4 @@ def test_every_message_of_the_tag_is_translated():
     assert len(said) > 30
     for language in LANGUAGES:
         if language != "en":
-            assert said <= set(own(language)), language
+            assert said <= set(messages("tagger", language, "printing")), language

@@ -16,7 +16,7 @@ from pathlib import Path
 import numpy as np
 from PIL import Image, ImageDraw, ImageFont
 
-from tagger.code.symbol import RECOVERS, Symbol, codeword_blocks, codeword_of_module, qr
+from tagger.code.symbol import Symbol, codeword_blocks, codeword_of_module, qr
 from tagger.printing import layout, raster, template
 from tagger.printing.boxes import Placed
 from tagger.printing.curvature import distance_mm, widest_mm
@@ -33,6 +33,7 @@ README = Path(__file__).parents[2] / "label_templates" / "README.md"
 PICTURE = README.with_name("survival.png")
 READERS = qr_readers(frames=1)
 Blow = Callable[[Shot, Chance], Shot]
+RECOVERS = {"L": 0.07, "M": 0.15, "Q": 0.25, "H": 0.30}  # share of codewords, ISO/IEC 18004
 
 BLOWS: dict[str, Blow] = {
     "clean": lambda shot, chance: shot,

@@ -13,11 +13,6 @@ from reportlab.pdfbase.ttfonts import TTFontFace
 FOLDER = Path(__file__).parent
 FILES = {False: FOLDER / "DejaVuSansCondensed.ttf", True: FOLDER / "DejaVuSansCondensed-Bold.ttf"}
 
-# Shares of the em, from the font's own tables (OS/2 sCapHeight, sxHeight; hhea), the same in both faces.
-CAP_HEIGHT = 0.729
-X_HEIGHT = 0.547
-DESCENT = 0.236
-
 
 @lru_cache(maxsize=2)
 def widths(bold: bool) -> dict[int, float]:

@@ -1,0 +1,126 @@
+"""What this shop has set: the settings that the command line and the web application share.
+
+Each is read from the environment as TAGGER_<NAME>; api/README.md tells what each means. The web
+application has more of its own (api/settings.py) and refuses a name it does not know; here a name
+not known may be one of those, and is left alone.
+"""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Mapping, Sequence
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, Literal, Self
+from urllib.parse import urlsplit
+
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationError, field_validator
+
+from tagger.errors import Problem, TaggerError, problems_of
+from tagger.words import LANGUAGES
+
+if TYPE_CHECKING:  # a command that prints nothing loads no templates
+    from tagger.printing.template import Template
+    from tagger.trade.tables import Tables
+
+PREFIX = "TAGGER_"
+_OF_THE_TESTS = "TAGGER_TEST_"
+
+
+class SettingsError(TaggerError):
+    """A setting that cannot be used."""
+
+
+def _paths(value: object) -> object:
+    return [part for part in value.split(os.pathsep) if part] if isinstance(value, str) else value
+
+
+class ShopSettings(BaseModel):
+    """The settings of one shop."""
+
+    model_config = ConfigDict(frozen=True, extra="ignore", str_strip_whitespace=True)
+
+    # where things are
+    database_url: str | None = None
+    base_url: str = "http://127.0.0.1:8000"
+    host: str = "127.0.0.1"
+    port: Annotated[int, Field(ge=1, le=65535)] = 8000
+
+    # the shop, as its tags name it
+    shop_name: str = "Hose shop"
+    shop_phone: str = ""
+
+    # how the shop works
+    language: str = "en"
+    label_template_dirs: Annotated[tuple[Path, ...], BeforeValidator(_paths)] = ()
+    label_template: str = "hang_tag"
+    printer_dpi: Annotated[int, Field(ge=100, le=1200)] = 203
+    length_bands: Literal["", "sae", "din"] = ""
+    tables_dir: Path | None = None
+    gs1_prefix: Annotated[str, Field(pattern=r"^(\d{6,12})?$")] = ""
+
+    @classmethod
+    def from_env(cls, environ: Mapping[str, str] | None = None, **given: object) -> Self:
+        """Settings from the environment; ``given`` wins over it, where it is not None.
+
+        Raises SettingsError naming every variable that is wrong.
+        """
+        environ = os.environ if environ is None else environ
+        found: dict[str, object] = {
+            name.removeprefix(PREFIX).lower(): value
+            for name, value in environ.items()
+            if name.startswith(PREFIX) and not name.startswith(_OF_THE_TESTS) and value != ""
+        }
+        found.update({name: value for name, value in given.items() if value is not None})
+        try:
+            return cls.model_validate(found)
+        except ValidationError as error:
+            raise SettingsError(
+                Problem(PREFIX + p.field.upper(), p.value, p.why, p.mend) for p in problems_of(error)
+            ) from None
+
+    @field_validator("base_url")
+    @classmethod
+    def _host_alone(cls, value: str) -> str:
+        parts = urlsplit(value)
+        if parts.scheme not in ("http", "https") or not parts.netloc or parts.path.strip("/"):
+            raise ValueError("is not the address of a host, such as https://tags.example.com")
+        return value.rstrip("/")
+
+    @field_validator("language")
+    @classmethod
+    def _known_language(cls, value: str) -> str:
+        if value not in LANGUAGES:
+            raise ValueError(f"is not a language here; there are {', '.join(LANGUAGES)}")
+        return value
+
+    def has_set(self, name: str) -> bool:
+        """Whether the shop said this itself; where it did not, the default stands."""
+        return name in self.model_fields_set
+
+    @property
+    def shop_line(self) -> str:
+        """The shop on its tags; a name that nobody gave does not stand there."""
+        return ", ".join(
+            said
+            for name in ("shop_name", "shop_phone")
+            if self.has_set(name) and (said := getattr(self, name))
+        )
+
+    def tables(self) -> Tables:
+        """The trade's tables with the shop's own rows and its length tolerances. Raises TradeError."""
+        from tagger.trade.tables import Tables
+
+        return Tables.load(self.tables_dir, self.length_bands or None)
+
+    def template(self, name: str = "", languages: Sequence[str] = ()) -> Template:
+        """A label template by its name, else the shop's, in ``languages``.
+
+        Without them in the template's own, if the shop's language is one of those or is not set.
+        Raises TemplateError for one that is not there.
+        """
+        from tagger.printing import template
+
+        found = template.load(name or self.label_template, self.label_template_dirs)
+        if not languages and self.has_set("language") and self.language not in found.languages:
+            languages = (self.language,)
+        return found.in_languages(list(languages)) if languages else found

@@ -1,0 +1,83 @@
+"""From a record to the tag that is printed: the same on the command line, at the bench and by the JSON API."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from tagger.code import link, payload
+from tagger.code import number as tag_number
+from tagger.printing.tag import Tag
+from tagger.shop import ShopSettings
+from tagger.spec import AssemblySpec, TagContent
+from tagger.store import Assembly, Registration, Store
+from tagger.trade.assessment import Assessment
+
+
+def _never_given(body: str) -> str:
+    return body + next(c for c in tag_number.ALPHABET if tag_number.is_valid(body + c))
+
+
+SAMPLE = _never_given("0000000000")
+"""A number that fits the check but is never given: it stands on previews."""
+WIDEST = _never_given("WWWWWWWWWW")
+"""The number that takes the most room on paper: where it fits, every other does."""
+
+
+def tags_of(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) -> list[Tag]:
+    """The tags of these records, as they were frozen when registered; pieces are counted within their run."""
+    sizes = {run: store.run_size(run) for run in {one.run for one in assemblies}}
+    return [
+        _tag(
+            one.number, one.digits, one.content, one.spec, one.assessment, shop,
+            place=one.place, of=sizes[one.run], customer=one.customer, machine=one.machine,
+            position=one.position, order=one.order_reference,
+        )
+        for one in assemblies
+    ]  # fmt: skip
+
+
+def preview(row: Registration, shop: ShopSettings) -> Tag:
+    """The row's first tag as it will print once it is registered, but for its number. Raises PayloadError."""
+    return _to_be(SAMPLE, row, shop, place=1, of=row.count)
+
+
+def trials(rows: Sequence[Registration], shop: ShopSettings) -> list[Tag]:
+    """One tag of each row of a run, with the longest of what the row's tags will carry."""
+    of = sum(row.count for row in rows)
+    return [_to_be(WIDEST, row, shop, place=of, of=of) for row in rows]
+
+
+def _to_be(number: str, row: Registration, shop: ShopSettings, *, place: int, of: int) -> Tag:
+    content = row.assessment.content_of(row.spec, row.built_on)
+    return _tag(
+        number, payload.encode(content), content, row.spec, row.assessment, shop, place=place, of=of,
+        customer=row.customer, machine=row.machine, position=row.position, order=row.order_reference,
+    )  # fmt: skip
+
+
+def _tag(
+    number: str,
+    digits: str,
+    content: TagContent,
+    spec: AssemblySpec,
+    assessment: Assessment,
+    shop: ShopSettings,
+    *,
+    place: int,
+    of: int,
+    **record: str | None,
+) -> Tag:
+    return Tag(
+        number=number,
+        link=link.build(shop.base_url, number, digits, gs1_prefix=shop.gs1_prefix or None),
+        content=content,
+        assessment=assessment,
+        serial=f"{place} of {of}" if of > 1 else "",
+        shop=shop.shop_line,
+        extra=_said({**record, "note": spec.note}),
+        lots=_said({"end_a": spec.end_a.lot, "hose": spec.hose.lot, "end_b": spec.end_b.lot}),
+    )
+
+
+def _said(texts: Mapping[str, str | None]) -> dict[str, str]:
+    return {name: text for name, text in texts.items() if text}

@@ -1,0 +1,61 @@
+"""Whose X-Forwarded-For is believed: nobody's, unless the shop names its proxies."""
+
+from __future__ import annotations
+
+import os
+import socket
+import subprocess
+import sys
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from pathlib import Path
+
+import httpx
+
+
+@contextmanager
+def _served(folder: Path, **more: str) -> Iterator[str]:
+    """``tagger serve`` in a process of its own."""
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port = free.getsockname()[1]
+    env = {name: value for name, value in os.environ.items() if not name.startswith("TAGGER_")}
+    env |= {
+        "TAGGER_DATABASE_URL": f"sqlite:///{folder}/tags.sqlite3",
+        "TAGGER_PUBLIC_REQUESTS_PER_MINUTE": "5",
+    }
+    server = subprocess.Popen(
+        [sys.executable, "-m", "tagger.cli", "serve", "--port", str(port)],
+        env={**env, **more}, cwd=Path(__file__).parents[2], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
+    )  # fmt: skip
+    try:
+        for _ in range(600):
+            assert server.poll() is None, "the server ended"
+            with socket.socket() as probe:
+                if probe.connect_ex(("127.0.0.1", port)) == 0:
+                    break
+            time.sleep(0.1)
+        yield f"http://127.0.0.1:{port}"
+    finally:
+        server.terminate()
+        server.wait(20)
+
+
+def _answers(url: str) -> list[int]:
+    """Twelve askings from one machine, each saying that it comes for another."""
+    with httpx.Client(base_url=url, timeout=30) as client:
+        return [
+            client.get("/find", headers={"X-Forwarded-For": f"203.0.113.{place}"}).status_code
+            for place in range(12)
+        ]
+
+
+def test_invented_addresses_do_not_pass_the_rate_limit(tmp_path: Path) -> None:
+    with _served(tmp_path) as url:
+        assert 429 in _answers(url)
+
+
+def test_a_proxy_that_the_shop_names_is_believed(tmp_path: Path) -> None:
+    with _served(tmp_path, TAGGER_TRUSTED_PROXIES="127.0.0.1") as url:
+        assert set(_answers(url)) == {200}
