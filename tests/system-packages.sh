@@ -1,5 +1,5 @@
 #!/bin/sh
-# What the tests need besides Python: a browser, a PostgreSQL server and the zbar library.
+# What the tests need besides Python: a browser, a PostgreSQL server, the zbar library and openssl.
 # Installs what is missing where it may, otherwise says precisely what to install.
 set -u
 
@@ -20,6 +20,7 @@ zbar_there() {
 }
 
 debian="" brew=""
+found openssl || { debian="$debian openssl"; brew="$brew openssl"; }
 found chromium chromium-browser || { debian="$debian chromium"; brew="$brew chromium"; }
 postgres_there || { debian="$debian postgresql"; brew="$brew postgresql"; }
 zbar_there || { debian="$debian libzbar0"; brew="$brew zbar"; }
@@ -42,6 +43,6 @@ if found brew && [ -n "$brew" ]; then
     echo "Installing for the tests:$brew"
     brew install --quiet $brew && exit 0
 fi
-echo "The tests need a Chromium browser, a PostgreSQL server and the zbar library."
+echo "The tests need a Chromium browser, a PostgreSQL server, the zbar library and openssl."
 echo "Missing here, by their Debian names:$debian"
 exit 1

@@ -11,7 +11,7 @@ from api.bench.page import go, render, store_of, tables_of
 from api.identity import Builder, Manager, OwnForm, check_password, hash_password
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.store import CrimpValue, Role
-from tagger.units import read_length_mm
+from tagger.units import read_length_mm, whole_number
 
 router = APIRouter()
 
@@ -28,6 +28,7 @@ def _page(
     return render(
         request, "shop.html", title="Shop", here="/bench/shop", status=422 if problems else 200, problems=problems,
         people=store.people(), tokens=store.tokens(), crimps=store.crimps(), recipes=store.recipes(), roles=list(Role),
+        undelivered=store.undelivered(),
         standards=list(tables_of(request).standards), secret=secret, device=device,
     )  # fmt: skip
 
@@ -107,10 +108,11 @@ def keep_crimp(request: Request, me: Manager, form: OwnForm) -> Response:
 
 def _crimp(request: Request, form: Any) -> CrimpValue:
     standard = standard_of(request, str(form.get("hose_standard") or ""))
-    dash = str(form.get("hose_dash") or "").strip().lstrip("-")
-    if not dash.isdigit():
+    text = str(form.get("hose_dash") or "").strip().lstrip("-")
+    dash = whole_number(text)
+    if dash is None:
         raise StoreError(
-            Problem("hose_dash", dash, "is not a dash size", "Give sixteenths of an inch, such as 12.")
+            Problem("hose_dash", text, "is not a dash size", "Give sixteenths of an inch, such as 12.")
         )
     figures = {}
     for field in ("diameter_mm", "minus_mm", "plus_mm"):
@@ -119,7 +121,7 @@ def _crimp(request: Request, form: Any) -> CrimpValue:
         except TaggerError as error:
             raise error.within(field) from None
     texts = {field: str(form.get(field) or "") for field in ("shell", "source")}
-    return CrimpValue(standard, int(dash), **texts, **figures)  # type: ignore[arg-type]
+    return CrimpValue(standard, dash, **texts, **figures)  # type: ignore[arg-type]
 
 
 def standard_of(request: Request, name: str) -> str:

@@ -88,7 +88,8 @@ class Picked:
         by = Connection(self.connection).sized_by if self.connection in set(Connection) else Sizing.DASH
         size: dict[str, Any] = {"size": self.size}
         if by is Sizing.DASH:
-            size = {"dash": int(self.size) if self.size.isdigit() else self.size}
+            number = units.whole_number(self.size)
+            size = {"dash": self.size if number is None else number}
         try:
             return End.model_validate({"connection": self.connection, "form": self.form, **size, **more})
         except ValidationError as error:
