@@ -185,7 +185,8 @@ def test_a_scanned_lot_says_what_it_is(bench: Bench, store: Store) -> None:
 
 
 def test_a_recipe_starts_a_build(bench: Bench, store: Store) -> None:
-    bench.submit("/bench/build", {**HOSE, "save_recipe": "1", "recipe_name": "boom & arm"})
+    saved = bench.submit("/bench/build", {**HOSE, "save_recipe": "1", "recipe_name": " boom  & arm"})
+    assert saved.status_code == 200 and saved.url.params["recipe"] == "boom & arm"
     assert isinstance(store.recipe("boom & arm").spec, AssemblySpec)
     page = bench.get("/bench/build", params={"recipe": "boom & arm"})
     assert 'value="1251"' in page.text
