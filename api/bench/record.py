@@ -16,11 +16,10 @@ from tagger import units
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError, problems_of
 from tagger.spec import Hose
-from tagger.store import Assembly, CrimpMeasured, Kind, ProofTest, Store
+from tagger.store import MEDIA, Assembly, CrimpMeasured, Kind, ProofTest, Store
 from tagger.units import read_length_mm, read_pressure_bar
 
 router = APIRouter()
-MEDIA = ("mineral oil", "water", "water with inhibitor", "air", "nitrogen")
 BY_HAND = (Kind.FITTED, Kind.INSPECTED, Kind.REMOVED)
 
 

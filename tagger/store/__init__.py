@@ -16,7 +16,7 @@ from tagger.store.finding import Filter, Finding, Page
 from tagger.store.orders import Orders
 from tagger.store.outbox import Message, Target
 from tagger.store.people import People, Person, Role, SignedIn, Token
-from tagger.store.proving import CrimpMeasured, ProofTest, Proving
+from tagger.store.proving import MEDIA, CrimpMeasured, ProofTest, Proving
 from tagger.store.shop import CrimpValue, Recipe, Shop
 from tagger.store.values import (
     Assembly,
@@ -57,6 +57,7 @@ class Store(Proving, Finding, Figures, Orders, Withdrawals, People, Shop, Backup
 
 
 __all__ = [
+    "MEDIA",
     "Assembly",
     "Contact",
     "Copied",

@@ -7,7 +7,7 @@ band, and while it is withdrawn. Later lines of history unblock it; none is ever
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Annotated, Literal
+from typing import Annotated, Literal, get_args
 
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -19,6 +19,7 @@ from tagger.store.history import History
 from tagger.store.values import Event, Kind
 
 Medium = Literal["mineral oil", "water", "water with inhibitor", "air", "nitrogen"]
+MEDIA: tuple[str, ...] = get_args(Medium)
 
 
 class _Value(BaseModel):
@@ -53,6 +54,7 @@ class CrimpMeasured(_Value):
 
     @property
     def holds(self) -> bool:
+        """Whether it is within the band, its limits included."""
         return round(self.low_mm, 3) <= round(self.measured_mm, 3) <= round(self.high_mm, 3)
 
 

@@ -37,11 +37,6 @@ class CrimpValue:
     source: str
     by: str | None = None
 
-    def holds(self, measured_mm: float) -> bool:
-        """Whether a measured diameter is within the band, its limits included."""
-        low, high = self.diameter_mm - self.minus_mm, self.diameter_mm + self.plus_mm
-        return round(low, 3) <= round(measured_mm, 3) <= round(high, 3)
-
     def measured(self, end: str, measured_mm: float) -> CrimpMeasured:
         """A measured crimp held against this value. Raises pydantic's ValidationError for no diameter."""
         return CrimpMeasured.model_validate(
