@@ -114,7 +114,7 @@ def machine_page(request: Request, me: Builder, machine: str = "", customer: str
     items = on_machine(store_of(request), customer, machine)
     return render(
         request, "machine.html", title=f"Machine {machine}", here="/bench/find", machine=machine, customer=customer,
-        items=items, key=secrets.token_urlsafe(9), units=units,
+        items=items, key=secrets.token_urlsafe(9),
     )  # fmt: skip
 
 
