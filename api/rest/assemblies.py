@@ -176,8 +176,9 @@ def add_proof_test(
     request: Request, store: TheStore, token: AsBuilder, number: str, body: ProofTest
 ) -> EventOut:
     called_for = store.assembly(number).assessment.test_pressure_bar
-    least = request.app.state.tables.rule("proof_hold_min").value
-    test = body.model_copy(update={"called_for_bar": called_for, "called_for_s": least})
+    least, most = (request.app.state.tables.rule(key).value for key in ("proof_hold_min", "proof_hold_max"))
+    called = {"called_for_bar": called_for, "called_for_s": least, "called_for_most_s": most}
+    test = body.model_copy(update=called)
     return EventOut.of(store.record_proof_test(number, test, by=token.name))
 
 

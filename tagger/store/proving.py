@@ -29,7 +29,8 @@ class _Value(BaseModel):
 class ProofTest(_Value):
     """One proof test as it was made.
 
-    ``called_for_bar`` is what the assessment asked for then, ``called_for_s`` the least hold.
+    ``called_for_bar`` is what the assessment asked for then, ``called_for_s`` the least hold and
+    ``called_for_most_s`` the longest.
     """
 
     pressure_bar: Annotated[PressureBar, Field(gt=0, le=6000)]
@@ -39,6 +40,7 @@ class ProofTest(_Value):
     tester: Annotated[str, Field(min_length=1, max_length=80)]
     called_for_bar: float | None = None
     called_for_s: float | None = None
+    called_for_most_s: float | None = None
     note: Annotated[str, Field(max_length=500)] = ""
 
 
