@@ -347,20 +347,10 @@ def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:
             _both(t("Smallest bend radius"), f"{units.number_text(radius)} mm", units.inch_text(radius), note)
         )
     if spec.max_temperature_c is not None:
-        celsius = spec.max_temperature_c
-        found.append(
-            _both(
-                t("Highest temperature"),
-                f"{units.number_text(celsius)} °C",
-                f"{round(celsius * 1.8 + 32)} °F",
-            )
-        )
+        found.append(_celsius(t("Highest temperature"), spec.max_temperature_c))
     if assessed and assessed.min_temperature_c is not None:
-        coldest = assessed.min_temperature_c
         note = t("Source: {source}", source=assessed.min_temperature_source)
-        celsius_text = f"{units.number_text(coldest)} °C"
-        fahrenheit = f"{round(coldest * 1.8 + 32)} °F"
-        found.append(_both(t("Lowest temperature of the hose"), celsius_text, fahrenheit, note))
+        found.append(_celsius(t("Lowest temperature of the hose"), assessed.min_temperature_c, note))
     if spec.fluid:
         found.append(_fact(t("Fluid"), words.fluid(spec.fluid)))
     if spec.covers:
@@ -384,6 +374,10 @@ def _fact(label: str, value: str, note: str | None = None) -> View:
 
 def _both(label: str, si: str, us: str, note: str | None = None) -> View:
     return {"label": label, "si": si, "us": us, "value": "", "note": note}
+
+
+def _celsius(label: str, celsius: float, note: str | None = None) -> View:
+    return _both(label, f"{units.number_text(celsius)} °C", f"{round(celsius * 1.8 + 32)} °F", note)
 
 
 def _temperature(celsius: float | None) -> str:
