@@ -11,6 +11,7 @@ import hashlib
 import hmac
 import json
 import smtplib
+import ssl
 import threading
 import urllib.error
 import urllib.request
@@ -95,10 +96,15 @@ def _webhook(message: Message, settings: Settings) -> None:
 def _email(message: Message, settings: Settings) -> None:
     mail = letter(message, settings)
     address = urlsplit(settings.smtp_url)
-    kind = smtplib.SMTP_SSL if address.scheme == "smtps" else smtplib.SMTP
-    with kind(address.hostname or "localhost", address.port or 0, timeout=_TIMEOUT) as server:
+    host, port = address.hostname or "localhost", address.port or 0
+    known = ssl.create_default_context()  # the password goes only to a server whose certificate holds
+    with (
+        smtplib.SMTP_SSL(host, port, timeout=_TIMEOUT, context=known)
+        if address.scheme == "smtps"
+        else smtplib.SMTP(host, port, timeout=_TIMEOUT)
+    ) as server:
         if address.scheme == "smtp+starttls":
-            server.starttls()
+            server.starttls(context=known)
         if address.username:
             server.login(unquote(address.username), unquote(address.password or ""))
         server.send_message(mail)

@@ -10,7 +10,7 @@ from dataclasses import asdict
 from typing import Any
 
 from api.bench import table
-from tagger.store import Assembly, OrderRequest, Store
+from tagger.store import Assembly, OrderRequest, Recipe, Store
 
 _READ_ME = """Everything kept in the tag system, as open formats (UTF-8).
 
@@ -19,6 +19,11 @@ assemblies.csv     the same as a table; its spec columns can be read in again as
 events.jsonl       the history, oldest first
 orders.jsonl       order requests with their steps
 withdrawals.jsonl  withdrawals, those that hold and those that were lifted
+recipes.jsonl      specs kept under a name
+crimps.jsonl       crimp diameters that hold now, each with its band and source; a crimp measured
+                   stands in events.jsonl with the band it was held against
+
+Left out: people, devices, passwords and sessions, and messages not yet sent.
 
 A tag's digits can be read without this system: its README tells the layout bit by bit.
 """
@@ -36,6 +41,8 @@ def archive(store: Store) -> Iterator[bytes]:
             _lines(whole, "events.jsonl", _events(store))
             _lines(whole, "orders.jsonl", (order(item) for item in store.orders(limit=None)))
             _lines(whole, "withdrawals.jsonl", (asdict(item) for item in store.withdrawals()))
+            _lines(whole, "recipes.jsonl", (recipe(item) for item in store.recipes()))
+            _lines(whole, "crimps.jsonl", (asdict(item) for item in store.crimps()))
         file.seek(0)
         while part := file.read(1 << 16):
             yield part
@@ -85,3 +92,8 @@ def order(item: OrderRequest) -> dict[str, Any]:
         "contact": item.contact.model_dump(),
         "steps": [asdict(step) for step in item.steps],
     }
+
+
+def recipe(item: Recipe) -> dict[str, Any]:
+    """One recipe as plain JSON values."""
+    return vars(item) | {"spec": item.spec.as_dict()}

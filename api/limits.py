@@ -23,6 +23,8 @@ class Limiter:
     >>> limiter = Limiter(2, 60, clock=lambda: 0.0)
     >>> [limiter.allow("a"), limiter.allow("a"), limiter.allow("a"), limiter.allow("b")]
     [True, True, False, True]
+    >>> limiter.allow("a", "c"), limiter.give_back("a"), limiter.allow("a", "c")
+    (False, None, True)
     """
 
     def __init__(self, limit: int, window: float, clock: Callable[[], float] = time.monotonic) -> None:
@@ -30,19 +32,21 @@ class Limiter:
         self._acts: dict[str, deque[float]] = {}
         self._lock = Lock()
 
-    def allow(self, key: str) -> bool:
-        """Counts one act and says whether it may happen."""
+    def allow(self, *keys: str) -> bool:
+        """Counts one act for every key and says whether it may happen; one refused counts for none."""
         with self._lock:
-            acts = self._recent(key)
-            if len(acts) >= self.limit:
+            recent = [self._recent(key) for key in keys]
+            if any(len(acts) >= self.limit for acts in recent):
                 return False
-            acts.append(self.clock())
+            for acts in recent:
+                acts.append(self.clock())
             return True
 
-    def full(self, key: str) -> bool:
-        """Whether the next act would be refused; counts nothing."""
+    def give_back(self, key: str) -> None:
+        """The last act counted was none after all."""
         with self._lock:
-            return len(self._recent(key)) >= self.limit
+            if acts := self._recent(key):
+                acts.pop()
 
     def forget(self, key: str) -> None:
         with self._lock:

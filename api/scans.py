@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+import re
+
 from fastapi import BackgroundTasks, Request
 
 from api.identity import COOKIE
 from tagger.code import link
 from tagger.errors import TaggerError
 from tagger.store import Kind, Store
+
+_TAG_PAGE = re.compile(r"/t/|/8004/|/01/\d+/21/", re.IGNORECASE)
 
 
 def count_scan(request: Request, later: BackgroundTasks) -> None:
@@ -16,9 +20,7 @@ def count_scan(request: Request, later: BackgroundTasks) -> None:
     Nothing of the visitor is kept. A page that a phone or proxy still had is not seen here, so the
     count is a lower bound.
     """
-    route = request.url.path
-    tag_page = route.lower().startswith("/t/") or "/8004/" in route
-    if request.method == "GET" and tag_page and COOKIE not in request.cookies:
+    if request.method == "GET" and _TAG_PAGE.match(request.url.path) and COOKIE not in request.cookies:
         later.add_task(_record, request.app.state.store, str(request.url.replace(query="", fragment="")))
 
 

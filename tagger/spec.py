@@ -59,6 +59,14 @@ class Connection(StrEnum):
     def is_flange(self) -> bool:
         return self in (Connection.FLANGE_CODE61, Connection.FLANGE_CODE62)
 
+    @property
+    def is_taper(self) -> bool:
+        """A taper thread is turned past finger-tight by turns, never by flats (common practice, no source).
+
+        What a tag's digits mean hangs on it, so that no shop's table can say otherwise.
+        """
+        return self in (Connection.NPT, Connection.NPTF, Connection.BSPT)
+
 
 class Sizing(StrEnum):
     """The terms in which a family names its sizes."""

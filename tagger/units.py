@@ -109,6 +109,15 @@ def _read(value: object, factors: dict[str, float], bare: str, wanted: str) -> f
     return round(figure * factors[unit], 9)
 
 
+def whole_number(text: str) -> int | None:
+    """A whole number of at most nine ordinary digits; None for anything else.
+
+    >>> whole_number("12"), whole_number("²"), whole_number("-1"), whole_number("")
+    (12, None, None, None)
+    """
+    return int(text) if re.fullmatch(r"[0-9]{1,9}", text) else None
+
+
 def inch_text(mm: float, *, denominator: int = 16) -> str:
     """Inches as the trade writes them: a fraction where the figure is one, else two decimals.
 

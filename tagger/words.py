@@ -98,8 +98,6 @@ COVERS = {
 _NAMED = {str(c): name for c, name in CONNECTIONS.items()} | {str(f): FORMS[f] for f in Form if "_" in f}
 _KEYS = re.compile(rf"\b({'|'.join(sorted(_NAMED, key=len, reverse=True))})\b")
 NOT_KNOWN = N_("not known: use the fitting maker's figure")
-# Taper threads are turned past finger-tight by turns, never by flats: common practice, no source.
-_BY_TURNS = frozenset({Connection.NPT, Connection.NPTF, Connection.BSPT})
 
 
 class Words:
@@ -224,7 +222,7 @@ class Words:
                 self.t(N_("{torque} each screw"), torque=torque) if end.connection.is_flange else torque
             )
         if tightening.flats_min is not None and tightening.flats_max is not None and tightening.flats_basis:
-            count = self.turns if end.connection in _BY_TURNS else self.flats
+            count = self.turns if end.connection.is_taper else self.flats
             figure = count(tightening.flats_min, tightening.flats_max)
             lines.append(f"{figure} {self.basis(tightening.flats_basis)}")
         return lines or [self.t(NOT_KNOWN)]

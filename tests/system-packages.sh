@@ -1,5 +1,5 @@
 #!/bin/sh
-# What the tests need besides Python: a browser, a PostgreSQL server, the zbar library, and a network
+# What the tests need besides Python: a browser, a PostgreSQL server, the zbar library, openssl, and a network
 # printer (ippeveprinter, which wants a D-Bus daemon; where no package has it, CUPS itself does).
 # Installs what is missing where it may, otherwise says precisely what to install.
 set -u
@@ -25,6 +25,7 @@ printer_there() { # macOS has it with its own CUPS
 }
 
 debian="" brew=""
+found openssl || { debian="$debian openssl"; brew="$brew openssl"; }
 found chromium chromium-browser || { debian="$debian chromium"; brew="$brew chromium"; }
 postgres_there || { debian="$debian postgresql"; brew="$brew postgresql"; }
 printer_there || debian="$debian cups-ipp-utils"
@@ -49,6 +50,6 @@ if found brew && [ -n "$brew" ]; then
     echo "Installing for the tests:$brew"
     brew install --quiet $brew && exit 0
 fi
-echo "The tests need a Chromium browser, a PostgreSQL server, the zbar library, and ippeveprinter with a D-Bus daemon."
+echo "The tests need a Chromium browser, a PostgreSQL server, the zbar library, openssl, and ippeveprinter with a D-Bus daemon."
 echo "Missing here, by their Debian names:$debian"
 exit 1

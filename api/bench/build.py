@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from datetime import date
 from typing import Any
+from urllib.parse import urlencode
 
 from fastapi import APIRouter, Request
 from starlette.responses import JSONResponse, Response
@@ -169,17 +170,17 @@ def build(request: Request, me: Builder, form: OwnForm) -> Response:
         made = register(store_of(request), [row], by=me.person.name, key=record.key)
     except TaggerError as error:
         return _page(request, fields, error.problems, status=422, chosen=chosen)
-    return go(f"/bench/run/{made[0].run}?template={chosen}")
+    return go(f"/bench/run/{made[0].run}?{urlencode({'template': chosen})}")
 
 
 def _save_recipe(
     request: Request, fields: dict[str, Any], wanted: AssemblySpec, name: str, by: str
 ) -> Response:
     try:
-        store_of(request).save_recipe(name, wanted, by=by)
+        kept = store_of(request).save_recipe(name, wanted, by=by)
     except TaggerError as error:
         return _page(request, fields, error.problems, status=422)
-    return go(f"/bench/build?recipe={name}&note=saved")
+    return go(f"/bench/build?{urlencode({'recipe': kept.name, 'note': 'saved'})}")
 
 
 def _page(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from reportlab.graphics.barcode.qr import QrCodeWidget
 from reportlab.graphics.shapes import Drawing
 from reportlab.lib.units import mm
@@ -83,13 +85,22 @@ def _of_the_test(test: Event) -> list[tuple[str, str]]:
             "Called for",
             units.show_pressure(called) if called else "not known: no proof pressure in the record",
         ),
-        ("Held for", f"{data['hold_s']} s"),
+        ("Held for", f"{data['hold_s']} s{_called_for_s(data)}"),
         ("Medium", data["medium"]),
         ("Tested by", data["tester"]),
         ("Recorded", f"{test.at:%Y-%m-%d %H:%M} UTC"),
         ("Note", data.get("note", "")),
     ]
     return [(name, text) for name, text in rows if text]
+
+
+def _called_for_s(data: dict[str, Any]) -> str:
+    least, most = data.get("called_for_s"), data.get("called_for_most_s")
+    if least is None:
+        return ""
+    wanted = f"at least {least:g}" if most is None else f"{least:g} to {most:g}"
+    longer = "; longer than called for" if most is not None and data["hold_s"] > most else ""
+    return f" (called for: {wanted} s{longer})"
 
 
 def _of_the_crimps(crimps: Event) -> list[tuple[str, str]]:

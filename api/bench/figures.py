@@ -10,7 +10,6 @@ from starlette.responses import Response
 from api import figures
 from api.bench.page import render, store_of, tables_of
 from api.identity import Manager
-from tagger import units
 from tagger.store import Kind
 from tagger.trade.servicelife import NOT_A_PERMISSION, guidance
 
@@ -26,7 +25,7 @@ def figures_page(request: Request, me: Manager, days: int = figures.DAYS) -> Res
     found = figures.collect(store_of(request), tables_of(request), days)
     rules = guidance(date(2000, 1, 1), tables=tables_of(request))
     return render(
-        request, "figures.html", title="Figures", here="/bench/figures", days=days, old=found.oldest, today=found.today, units=units,
+        request, "figures.html", title="Figures", here="/bench/figures", days=days, old=found.oldest,
         totals=found.totals, rules=rules,
         plots=[(title, _plot(found.by_day[kind], title)) for kind, title in _PLOTS.items()],
         caution=NOT_A_PERMISSION,

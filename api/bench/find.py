@@ -16,7 +16,7 @@ from api.identity import Builder, Counter, OwnForm
 from tagger import units
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.store import Filter
-from tagger.units import read_pressure_bar
+from tagger.units import read_pressure_bar, whole_number
 
 router = APIRouter()
 TEXTS = ("number", "customer", "machine", "position", "lot", "connection", "hose_standard", "order_reference")
@@ -40,9 +40,8 @@ def filter_of(asked: QueryParams) -> Filter:
             except ValueError:
                 problems.append(Problem(name, text, "is not a day", "Give it as 2026-03-02."))
     if text := asked.get("dash", "").strip().lstrip("-"):
-        if text.isdigit():
-            found["dash"] = int(text)
-        else:
+        found["dash"] = whole_number(text)
+        if found["dash"] is None:
             problems.append(
                 Problem("dash", text, "is not a dash size", "Give sixteenths of an inch, such as 12.")
             )
@@ -94,7 +93,7 @@ def machine_page(request: Request, me: Builder, machine: str = "", customer: str
     items = store_of(request).on_machine(customer, machine)
     return render(
         request, "machine.html", title=f"Machine {machine}", here="/bench/find", machine=machine, customer=customer,
-        items=items, key=secrets.token_urlsafe(9), units=units,
+        items=items, key=secrets.token_urlsafe(9),
     )  # fmt: skip
 
 

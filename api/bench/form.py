@@ -17,6 +17,7 @@ from api.settings import ClockingSense
 from tagger.errors import Problem, SpecError
 from tagger.spec import MAX_COUNT, AssemblySpec, Connection, Cover, Form, Sizing
 from tagger.trade.tables import Tables
+from tagger.units import whole_number
 
 _END = ("connection", "size", "form", "shape", "angle", "drop_mm", "material", "hose_dash", "lot")
 _ENDS = ("end_a", "end_b")
@@ -139,9 +140,8 @@ def forms_of(family: Connection, tables: Tables) -> list[str]:
 
 def size_for_hose(family: Connection, dash: str, tables: Tables) -> str:
     """The one size of a family that is made for this hose; empty where there is none, or a choice."""
-    if not dash.isdigit():
-        return ""
-    fitting = [size for size in tables.sizes(family) if int(dash) in tables.natural_hose(family, size)]
+    hose = whole_number(dash)
+    fitting = [size for size in tables.sizes(family) if hose in tables.natural_hose(family, size)]
     return fitting[0] if len(fitting) == 1 else ""
 
 
@@ -185,9 +185,11 @@ def _end(fields: Mapping[str, Any], end: str) -> dict[str, Any]:
 def record_of(fields: Mapping[str, Any], today: date) -> Record:
     """What goes to the record. Raises SpecError for a count or a day that is none."""
     problems = []
-    count, built_on = fields["count"] or "1", fields["built_on"]
-    if not count.isdigit() or not 1 <= int(count) <= MAX_COUNT:
-        problems.append(Problem("count", count, "is not a number of assemblies", f"Give 1 to {MAX_COUNT}."))
+    count, built_on = whole_number(fields["count"] or "1"), fields["built_on"]
+    if count is None or not 1 <= count <= MAX_COUNT:
+        why = "is not a number of assemblies"
+        problems.append(Problem("count", fields["count"], why, f"Give 1 to {MAX_COUNT}."))
+        count = 1
     try:
         day = date.fromisoformat(built_on) if built_on else today
     except ValueError:
@@ -196,14 +198,14 @@ def record_of(fields: Mapping[str, Any], today: date) -> Record:
     if problems:
         raise SpecError(problems)
     names = ("customer", "machine", "position", "replaces", "order_reference")
-    return Record(**{name: fields[name] or None for name in names}, count=int(count), built_on=day,
+    return Record(**{name: fields[name] or None for name in names}, count=count, built_on=day,
                   key=fields["key"] or None)  # fmt: skip
 
 
 def on_the_page(problem: Problem) -> Problem:
     """A problem of the spec under the name of the field that the hand filled in."""
     field = problem.field.replace(".dash", ".size") if problem.field.startswith("end_") else problem.field
-    if field.endswith(".shape") and problem.value is not None and str(problem.value).isdigit():
+    if field.endswith(".shape") and whole_number(str(problem.value)) is not None:
         field = field.replace(".shape", ".angle")
     return Problem(field, problem.value, problem.why, problem.mend)
 
@@ -214,7 +216,8 @@ def _given(values: Mapping[str, Any]) -> dict[str, Any]:
 
 def _whole(text: str) -> int | str:
     """A whole number where it is one; otherwise as typed, for the spec to refuse by name."""
-    return int(text) if text.isascii() and text.isdigit() else text
+    number = whole_number(text)
+    return text if number is None else number
 
 
 def _text(value: Any) -> str:

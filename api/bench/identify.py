@@ -12,9 +12,11 @@ from api.identity import Builder
 from tagger.errors import Problem, TaggerError
 from tagger.spec import Form
 from tagger.trade.identify import Identification, Measurements, identify
-from tagger.trade.measurements import SEATS
+from tagger.trade.measurements import CONES, SEATS
 
 router = APIRouter()
+_CONES = {"outside": "stands out like a nose", "inside": "lies inside like a funnel"}
+_CHOSEN = ("form", "seat", "cone")
 FIELDS = {
     "thread_od": "Male thread, outside diameter",
     "thread_id": "Female thread, inside diameter",
@@ -30,7 +32,7 @@ FIELDS = {
 @router.get("/identify")
 def identify_page(request: Request, me: Builder, end: str = "end_a", part: bool = False) -> Response:
     """What the measurements can be, best first, and what to measure next."""
-    asked = {name: request.query_params.get(name, "").strip() for name in ("form", "seat", *FIELDS)}
+    asked = {name: request.query_params.get(name, "").strip() for name in (*_CHOSEN, *FIELDS)}
     found: Identification | None = None
     problems: tuple[Problem, ...] = ()
     if any(asked.values()):
@@ -56,5 +58,6 @@ def offered(request: Request) -> dict[str, Any]:
         "labels": FIELDS,
         "forms": [(str(form), words_of(request).form(form)) for form in Form],
         "seats": list(SEATS),
-        "asked": dict.fromkeys(("form", "seat", *FIELDS), ""),
+        "cones": [(cone, _CONES[cone]) for cone in CONES],
+        "asked": dict.fromkeys((*_CHOSEN, *FIELDS), ""),
     }

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import date
 from typing import Any
 
 from fastapi import APIRouter, Request
@@ -16,11 +15,11 @@ from tagger import units
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError, problems_of
 from tagger.spec import Hose
-from tagger.store import Assembly, CrimpMeasured, Kind, ProofTest, Store
+from tagger.store import MEDIA, Assembly, CrimpMeasured, Kind, ProofTest, Store
+from tagger.trade.rows import Rule
 from tagger.units import read_length_mm, read_pressure_bar
 
 router = APIRouter()
-MEDIA = ("mineral oil", "water", "water with inhibitor", "air", "nitrogen")
 BY_HAND = (Kind.FITTED, Kind.INSPECTED, Kind.REMOVED)
 
 
@@ -45,8 +44,8 @@ def _page(
         request, "record.html", title=f"Tag {tag_number.format(known.number)}", status=status, problems=problems,
         item=known, history=store.history(known.number)[::-1], blocked=store.blocked([known.number]).get(known.number),
         crimps=store.crimps(known.spec.hose.standard, known.spec.hose.dash), media=MEDIA, units=units,
-        times_printed=store.times_printed(known.number), by_hand=BY_HAND, today=date.today().isoformat(),
-        fields=fields or {}, hold=tables_of(request).rule("proof_hold_min"), wrong={p.field: p for p in problems},
+        times_printed=store.times_printed(known.number), by_hand=BY_HAND,
+        fields=fields or {}, hold=_hold(request), wrong={p.field: p for p in problems},
     )  # fmt: skip
 
 
@@ -59,14 +58,20 @@ def proof(request: Request, me: Builder, form: OwnForm, number: str) -> Response
     except TaggerError as error:
         return refused(request, 404, "Not found", str(error))
     try:
-        test = _proof_test(known, given, me.person.name, tables_of(request).rule("proof_hold_min").value)
+        test = _proof_test(known, given, me.person.name, _hold(request))
         store.record_proof_test(known.number, test, by=me.person.name)
     except TaggerError as error:
         return _page(request, known, error.problems, given, 422)
     return go(f"/bench/tag/{known.number}?note=recorded")
 
 
-def _proof_test(known: Assembly, given: dict[str, str], by: str, least_s: float) -> ProofTest:
+def _hold(request: Request) -> tuple[Rule, Rule]:
+    """How long a proof pressure is held: at least, at most."""
+    tables = tables_of(request)
+    return tables.rule("proof_hold_min"), tables.rule("proof_hold_max")
+
+
+def _proof_test(known: Assembly, given: dict[str, str], by: str, hold: tuple[Rule, Rule]) -> ProofTest:
     if given.get("result") not in ("passed", "failed"):
         raise StoreError(
             Problem("result", given.get("result"), "is missing", "Say whether it passed or failed.")
@@ -80,7 +85,8 @@ def _proof_test(known: Assembly, given: dict[str, str], by: str, least_s: float)
                 "passed": given["result"] == "passed",
                 "tester": given.get("tester") or by,
                 "called_for_bar": known.assessment.test_pressure_bar,
-                "called_for_s": least_s,
+                "called_for_s": hold[0].value,
+                "called_for_most_s": hold[1].value,
                 "note": given.get("note", ""),
             }
         )

@@ -12,7 +12,7 @@ from api.bench.tags import template_titles
 from api.identity import Builder, Manager, OwnForm, check_password, hash_password
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.store import CrimpValue, Role
-from tagger.units import read_length_mm
+from tagger.units import read_length_mm, whole_number
 
 router = APIRouter()
 
@@ -37,6 +37,7 @@ def shop_with(
         people=store.people(), tokens=store.tokens(), crimps=store.crimps(), recipes=store.recipes(), roles=list(Role),
         standards=list(tables_of(request).standards), secret=secret, device=device, printers=store.printers(),
         printer_given=printer_given or {}, templates=template_titles(settings_of(request)),
+        undelivered=store.undelivered(),
     )  # fmt: skip
 
 
@@ -115,10 +116,11 @@ def keep_crimp(request: Request, me: Manager, form: OwnForm) -> Response:
 
 def _crimp(request: Request, form: Any) -> CrimpValue:
     standard = standard_of(request, str(form.get("hose_standard") or ""))
-    dash = str(form.get("hose_dash") or "").strip().lstrip("-")
-    if not dash.isdigit():
+    text = str(form.get("hose_dash") or "").strip().lstrip("-")
+    dash = whole_number(text)
+    if dash is None:
         raise StoreError(
-            Problem("hose_dash", dash, "is not a dash size", "Give sixteenths of an inch, such as 12.")
+            Problem("hose_dash", text, "is not a dash size", "Give sixteenths of an inch, such as 12.")
         )
     figures = {}
     for field in ("diameter_mm", "minus_mm", "plus_mm"):
@@ -127,7 +129,7 @@ def _crimp(request: Request, form: Any) -> CrimpValue:
         except TaggerError as error:
             raise error.within(field) from None
     texts = {field: str(form.get(field) or "") for field in ("shell", "source")}
-    return CrimpValue(standard, int(dash), **texts, **figures)  # type: ignore[arg-type]
+    return CrimpValue(standard, dash, **texts, **figures)  # type: ignore[arg-type]
 
 
 def standard_of(request: Request, name: str) -> str:

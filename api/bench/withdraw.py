@@ -37,7 +37,7 @@ def _page(request: Request, problems: Iterable[Problem] = (), status: int = 200)
     return render(
         request, "withdrawn.html", title="Withdrawn", here="/bench/withdrawn", problems=problems, status=status,
         holding=[w for w in found if w.holds], lifted=[w for w in found if not w.holds], asked=asked, names=NAMES,
-        touched=touched, units=units, settings_seconds=settings_of(request).page_cache_seconds,
+        touched=touched, settings_seconds=settings_of(request).page_cache_seconds,
     )  # fmt: skip
 
 
@@ -65,7 +65,6 @@ def affected_page(request: Request, me: Builder, withdrawal: int) -> Response:
     return render(
         request, "affected.html", title=f"Withdrawn: {known.value}", here="/bench/withdrawn", withdrawal=known,
         items=calls.touched(store_of(request), known), units=units, names=NAMES,
-        seconds=settings_of(request).page_cache_seconds,
     )  # fmt: skip
 
 

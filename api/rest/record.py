@@ -64,9 +64,9 @@ def add_proof_test(
     request: Request, store: TheStore, token: AsBuilder, number: str, body: ProofTest, once: DoOnce
 ) -> EventOut:
     known = assembly_at(store, number)
-    least = request.app.state.tables.rule("proof_hold_min").value
+    least, most = (request.app.state.tables.rule(f"proof_hold_{end}").value for end in ("min", "max"))
     called_for = {"called_for_bar": known.assessment.test_pressure_bar, "called_for_s": least}
-    test = body.model_copy(update=called_for)
+    test = body.model_copy(update=called_for | {"called_for_most_s": most})
     return once(EventOut, lambda: EventOut.of(store.record_proof_test(known.number, test, by=token.name)))
 
 

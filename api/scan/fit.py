@@ -24,7 +24,6 @@ from tagger.trade.rows import FitStep
 from tagger.trade.tables import Tables, compact_name
 from tagger.words import N_
 
-TAPER = frozenset({Connection.NPT, Connection.NPTF, Connection.BSPT})
 PHASES = {
     "before": N_("Before you start"),
     "check": N_("Check"),
@@ -160,7 +159,7 @@ def figures_of(
 def turns_of(end: End, tightening: Tightening | None) -> Turns | None:
     """A taper thread's figure stands on the tag as flats, six to a turn."""
     if (
-        end.connection not in TAPER
+        not end.connection.is_taper
         or tightening is None
         or tightening.flats_max is None
         or not tightening.flats_basis
@@ -222,7 +221,7 @@ def rules(tables: Tables) -> dict[str, Any]:
     ]  # fmt: skip
     return {
         "rows": rows,
-        "taper": sorted(TAPER),
+        "taper": [c.value for c in Connection if c.is_taper],
         "bends": _bends(tables),
         "spellings": _spellings(tables),
         "pictures": {key: drawn(key) for key in DRAWN},

@@ -22,7 +22,7 @@ from api.scan.labels import LABELS
 from api.scan.pages import page
 from tagger import units
 from tagger.errors import Problem, SpecError, TaggerError, problems_of
-from tagger.spec import AssemblySpec, Connection, Cover, End, Form, LengthBasis, Sizing
+from tagger.spec import AssemblySpec, Connection, End, Form, LengthBasis, Sizing
 from tagger.trade import assess
 from tagger.trade.identify import Candidate, Identification, Measurements, identify
 from tagger.words import COVERS, FORMS, LENGTH_BASES, N_
@@ -41,10 +41,16 @@ SEATS = {
     "flat": N_("flat, for a washer or a flange"),
     "taper": N_("no seat: the thread gets thicker"),
 }
+CONES = {
+    "": N_("do not know"),
+    "outside": N_("stands out like a nose"),
+    "inside": N_("lies inside like a funnel"),
+}
 FEATURES = {
     "thread": N_("thread diameter"),
     "tpi": N_("pitch"),
     "seat": N_("seat"),
+    "cone": N_("cone"),
     "hex": N_("hexagon"),
     "tube_od": N_("tube diameter"),
     "flange_od": N_("flange head diameter"),
@@ -52,6 +58,7 @@ FEATURES = {
 }
 ASK = {
     "seat": N_("Look at the seat: its angle with a seat gauge, or whether it is an O-ring face, an O-ring boss, flat, or a taper thread with no seat."),
+    "cone": N_("Look at the cone: does it stand out like a nose, or lie inside like a funnel?"),
     "thread": N_("Measure the thread's diameter with a caliper: outside on a male, inside on a female. Hold the caliper at an angle to the thread."),
     "tpi": N_("Count the pitch with a thread gauge: threads per inch, or millimetres."),
     "hex": N_("Measure the nut across its flats."),
@@ -59,7 +66,8 @@ ASK = {
     "flange_od": N_("Measure the diameter of the flange head."),
     "bolt_spacing": N_("Measure between the bolts, centre to centre, along the longer side."),
 }  # fmt: skip
-MEASURED = ("form", "diameter", "tpi", "pitch", "seat", "hex", "flange_od", "bolt_spacing")
+FIELD = {"thread": "diameter"}  # where the form's field has another name than the feature
+MEASURED = ("form", "diameter", "tpi", "pitch", "seat", "cone", "tube_od", "hex", "flange_od", "bolt_spacing")
 SHAPES = {"straight": N_("straight"), "elbow_45": N_("45° elbow"), "elbow_90": N_("90° elbow")}
 
 
@@ -88,7 +96,8 @@ class Picked:
         by = Connection(self.connection).sized_by if self.connection in set(Connection) else Sizing.DASH
         size: dict[str, Any] = {"size": self.size}
         if by is Sizing.DASH:
-            size = {"dash": int(self.size) if self.size.isdigit() else self.size}
+            number = units.whole_number(self.size)
+            size = {"dash": self.size if number is None else number}
         try:
             return End.model_validate({"connection": self.connection, "form": self.form, **size, **more})
         except ValidationError as error:
@@ -113,6 +122,7 @@ def measure(request: Request) -> Response:
             found = identify(_measurements(asked), reader.tables)
     except TaggerError as error:
         problems = error.problems
+    wanted = found.measure_next.feature if found and found.measure_next else ""
     state = {key: str(end) for key, end in (("a", a), ("b", b)) if end}
     which = "b" if a and not b else "a"
     return page(
@@ -124,13 +134,16 @@ def measure(request: Request) -> Response:
         problems=problems,
         labels=LABELS,
         seats=SEATS,
+        cones=CONES,
         forms=FORMS,
         which=which,
+        wanted=wanted,
         state=state,
         picked=[(key.upper(), words.end(end.end({}))) for key, end in (("a", a), ("b", b)) if end],
         same=_address(state | {"b": str(a)}) if a and not b else None,
         complete=f"/identify/hose?{urlencode(state)}" if a and b else None,
-        next_words=ASK[found.measure_next.feature] if found and found.measure_next else None,
+        next_words=ASK[wanted] if wanted else None,
+        next_field=FIELD.get(wanted, wanted),
         candidates=[_shown(c, which, state, reader) for c in found.candidates] if found else None,
     )
 
@@ -148,6 +161,8 @@ def _measurements(asked: dict[str, str]) -> Measurements:
         tpi=asked["tpi"],
         pitch=asked["pitch"],
         seat=asked["seat"],
+        cone=asked["cone"],
+        tube_od=asked["tube_od"],
         hex=asked["hex"],
         flange_od=asked["flange_od"],
         bolt_spacing=asked["bolt_spacing"],
@@ -211,8 +226,6 @@ def hose(request: Request) -> Response:
         standards=list(reader.tables.standards),
         values=values,
         order_form=Markup(view.order_form(spec, words, spec_json=json.dumps(spec.as_dict()))) if spec else "",
-        units_hint=units.show_length(1250),
-        cover_type=Cover,
     )
 
 

@@ -12,6 +12,7 @@ from api.scan.i18n import Reader, messages
 from tagger import words as plain
 from tagger.code import payload
 from tagger.spec import BASIS_WORDS, Connection
+from tagger.trade import servicelife
 from tagger.trade.tables import Tables
 
 
@@ -21,6 +22,7 @@ def shared_tables(tables: Tables) -> dict[str, Any]:
     named = {field["table"] for layout in layouts.values() for field in layout["fields"] if "table" in field}
     sources = _Numbered()
     rules = fit.rules(tables)
+    life, shelf = servicelife.cautious(tables)
     rules["bends"] = {key: [mm, sources.place(source)] for key, (mm, source) in rules["bends"].items()}
     return {
         "layouts": layouts,
@@ -34,11 +36,24 @@ def shared_tables(tables: Tables) -> dict[str, Any]:
         },
         "fit": rules,
         "storage": {
-            "life": tables.rule("assembly_life_years_din").value,
-            "shelf": tables.rule("assembly_storage_years_iso").value,
+            "life": [life.value, sources.place(life.source)],
+            "shelf": [shelf.value, sources.place(shelf.source)],
+        },
+        "cold": {
+            key: [celsius, sources.place(source)] for key, (celsius, source) in _coldest(tables).items()
         },
         "sources": sources.texts,
     }
+
+
+def _coldest(tables: Tables) -> dict[str, tuple[float, str]]:
+    """The lowest temperature by "standard", and by "standard|fluid" where the fluid's is higher."""
+    found = {name: (s.min_temperature_c, s.source) for name, s in tables.standards.items()}
+    for name, rows in tables.hose_fluids.items():
+        for row in rows:
+            if row.min_temperature_c is not None and row.min_temperature_c > found[name][0]:
+                found[f"{name}|{row.fluid}"] = (row.min_temperature_c, row.source)
+    return found
 
 
 class _Numbered:

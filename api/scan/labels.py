@@ -25,6 +25,8 @@ LABELS = {
     "tpi": N_("Threads per inch"),
     "pitch": N_("or pitch in mm"),
     "seat": N_("Seat"),
+    "cone": N_("Cone"),
+    "tube_od": N_("Tube outside diameter"),
     "hex": N_("Nut across its flats"),
     "flange_od": N_("Flange head diameter"),
     "bolt_spacing": N_("Bolt spacing, centre to centre, longer side"),

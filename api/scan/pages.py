@@ -9,6 +9,7 @@ import re
 from functools import cache
 from importlib import resources
 from typing import Any
+from urllib.parse import quote
 
 from fastapi import Request
 from fastapi.responses import HTMLResponse, JSONResponse, Response
@@ -41,14 +42,15 @@ def policy() -> str:
 
 
 def version(request: Request) -> str:
-    """Changes whenever anything that a phone keeps changes: scripts, style, words, tables."""
+    """Changes whenever anything that a phone keeps changes: scripts, style, words, tables, the shop's
+    name and addresses in the shell page.
+    """
     state = request.app.state
     if not hasattr(state, "scan_version"):
         found = hashlib.sha256(css().encode())
         for name in ("scan-worker.js", *(f"reader/{file}" for file in reader_files())):
             found.update(static(name))
-        for template in ("base.html", "shell.html"):
-            found.update(_template(template))
+        found.update("".join(shell(request, lang, "") for lang in LANGUAGES).encode())
         kept = [kit.shared_tables(state.tables), *(kit.words_of(lang, state.tables) for lang in LANGUAGES)]
         found.update(json.dumps(kept, sort_keys=True).encode())
         state.scan_version = found.hexdigest()[:12]
@@ -65,17 +67,17 @@ def reader_files() -> tuple[str, ...]:
 
 def script(request: Request, name: str) -> str:
     """The address of one of our scripts; the version in it lets a browser keep it for ever."""
-    return f"/scan/{version(request)}/{name}"
+    return _script(version(request), name)
+
+
+def _script(version: str, name: str) -> str:
+    return f"/scan/{version}/{name}"
 
 
 def small_script(name: str) -> str:
     """A script without the comments and indentation that only we read."""
     lines = (line.strip() for line in static(name).decode().splitlines())
     return "\n".join(line for line in lines if line and not line.startswith("//")) + "\n"
-
-
-def _template(name: str) -> bytes:
-    return resources.files("api").joinpath("templates", "scan", name).read_bytes()
 
 
 def static(name: str) -> bytes:
@@ -94,10 +96,27 @@ def render(request: Request, name: str, lang: str, units: str = "metric", **valu
     """One page as HTML text."""
     common = {
         "lang": lang, "units": units, "languages": LANGUAGES, "t": Translator(lang), "css": Markup(css()),
-        "script": script(request, "page.js"), "number": None, "json_ld": None, "links": (), "body": "",
+        "number": None, "json_ld": None, "links": (), "body": "",
     }  # fmt: skip
+    if "script" not in values:
+        common["script"] = script(request, "page.js")
     text: str = request.app.state.templates.env.get_template(f"scan/{name}").render(common | values)
     return text
+
+
+def shell(request: Request, lang: str, version: str) -> str:
+    """The page that a phone fills by itself when the network is gone."""
+    t = Translator(lang)
+    return render(
+        request,
+        "shell.html",
+        lang,
+        title=t("Hose tag"),
+        script=_script(version, "offline.js"),
+        tables=_script(version, "tables.json"),
+        words=_script(version, f"words-{lang}.json"),
+        email=quote(request.app.state.settings.shop_email, safe="@"),
+    )
 
 
 def page(

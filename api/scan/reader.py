@@ -5,7 +5,6 @@ from __future__ import annotations
 import json
 from collections.abc import Callable
 from typing import Any
-from urllib.parse import quote
 
 from fastapi import APIRouter, HTTPException, Request
 from fastapi.responses import JSONResponse, Response
@@ -65,7 +64,10 @@ def kit_of(request: Request, version: str, lang: str) -> Response:
 
     def make() -> dict[str, Any]:
         words = json.dumps(words_of(lang, request.app.state.tables), ensure_ascii=False)
-        page = {**_file("text/html; charset=utf-8", _shell(request, lang)), "policy": pages.policy()}
+        page = {
+            **_file("text/html; charset=utf-8", pages.shell(request, lang, pages.version(request))),
+            "policy": pages.policy(),
+        }
         return {
             pages.script(request, f"words-{lang}.json"): _file("application/json", words),
             f"/scan/shell?lang={lang}": page,
@@ -88,21 +90,6 @@ def manifest(request: Request) -> Response:
         "icons": [{"src": "/static/scan-icon.svg", "sizes": "any", "type": "image/svg+xml"}],
     }  # fmt: skip
     return pages.kept(request, JSONResponse(values, media_type="application/manifest+json"))
-
-
-def _shell(request: Request, lang: str) -> str:
-    """The page that a phone fills by itself when the network is gone."""
-    t = Translator(lang)
-    return pages.render(
-        request,
-        "shell.html",
-        lang,
-        title=t("Hose tag"),
-        script=pages.script(request, "offline.js"),
-        tables=pages.script(request, "tables.json"),
-        words=pages.script(request, f"words-{lang}.json"),
-        email=quote(request.app.state.settings.shop_email, safe="@"),
-    )
 
 
 def _kept(request: Request, version: str, name: str, make: Callable[[], dict[str, Any]]) -> Response:

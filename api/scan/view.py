@@ -17,6 +17,7 @@ from tagger import units
 from tagger.code import number as tag_number
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
 from tagger.store import Assembly
+from tagger.trade import servicelife
 from tagger.trade.assessment import Assessment
 from tagger.words import Words
 
@@ -84,7 +85,7 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
             _end(tag, "end_b", reader, assessed),
         ],
         "length": _length(content, reader, assessed if tag.record else None),
-        "clocking": _clocking(content, reader, shop),
+        "clocking": _clocking(content, reader, shop, assessed if tag.record else None),
         "facts": _facts(tag, reader, assessed),
         "order_form": order_form(spec, words, number=tag.number, digits=tag.digits or ""),
         "shop_name": shop.name,
@@ -235,12 +236,12 @@ def _age(content: TagContent, today: date, reader: Reader) -> list[View]:
     if content.built_on is None:
         return []
     years = (today - content.built_on).days / 365.25
-    whole, shelf = tables.rule("assembly_life_years_din"), tables.rule("assembly_storage_years_iso")
-    if years > whole.value:
-        text = t("Built on {day}, more than {years} years ago. DIN 20066 gives an assembly {years} years in all, storage included: have it replaced, or inspected by somebody trained, before it works again.", day=content.built_on, years=units.number_text(whole.value))  # fmt: skip
+    life, shelf = servicelife.cautious(tables)
+    if years > life.value:
+        text = t("Built on {day}, more than {years} years ago. An assembly is given {years} years in all, storage included ({source}): have it replaced, or inspected by somebody trained, before it works again.", day=content.built_on, years=units.number_text(life.value), source=life.source)  # fmt: skip
         return [_notice("care", t("Over its storage guidance"), text)]
     if years > shelf.value:
-        text = t("Built on {day}, more than {years} years ago. ISO 8331 and DIN 20066 let an assembly lie for {years} years before it is used: if it has not been in use since, have it inspected before you fit it.", day=content.built_on, years=units.number_text(shelf.value))  # fmt: skip
+        text = t("Built on {day}, more than {years} years ago. An assembly may lie for {years} years before it is used ({source}): if it has not been in use since, have it inspected before you fit it.", day=content.built_on, years=units.number_text(shelf.value), source=shelf.source)  # fmt: skip
         return [_notice("care", t("Over its storage guidance"), text)]
     return []
 
@@ -311,7 +312,7 @@ def _length(content: TagContent, reader: Reader, assessed: Assessment | None) ->
     }  # fmt: skip
 
 
-def _clocking(content: TagContent, reader: Reader, shop: Shop) -> View | None:
+def _clocking(content: TagContent, reader: Reader, shop: Shop, assessed: Assessment | None) -> View | None:
     words, t = reader.words, reader.t
     text = words.clocking(content.spec)
     if text is None:
@@ -323,7 +324,15 @@ def _clocking(content: TagContent, reader: Reader, shop: Shop) -> View | None:
     own = (
         t("{angle}° as this shop counts: clockwise from 12 o'clock", angle=turned) if shop.clockwise else None
     )
-    return {"words": text, "own": own, "picture": picture.clocking(content.spec, reader), "source": source}
+    degrees = assessed.clocking_tolerance_deg if assessed else None
+    tolerance = None
+    if assessed and degrees is not None:
+        tolerance = t("May be {angle}° off either way", angle=units.number_text(degrees))
+        source = f"{source}. {t('Source: {source}', source=assessed.clocking_tolerance_source)}"
+    return {
+        "words": text, "own": own, "tolerance": tolerance, "source": source,
+        "picture": picture.clocking(content.spec, reader),
+    }  # fmt: skip
 
 
 def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:
@@ -338,14 +347,10 @@ def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:
             _both(t("Smallest bend radius"), f"{units.number_text(radius)} mm", units.inch_text(radius), note)
         )
     if spec.max_temperature_c is not None:
-        celsius = spec.max_temperature_c
-        found.append(
-            _both(
-                t("Highest temperature"),
-                f"{units.number_text(celsius)} °C",
-                f"{round(celsius * 1.8 + 32)} °F",
-            )
-        )
+        found.append(_celsius(t("Highest temperature"), spec.max_temperature_c))
+    if assessed and assessed.min_temperature_c is not None:
+        note = t("Source: {source}", source=assessed.min_temperature_source)
+        found.append(_celsius(t("Lowest temperature of the hose"), assessed.min_temperature_c, note))
     if spec.fluid:
         found.append(_fact(t("Fluid"), words.fluid(spec.fluid)))
     if spec.covers:
@@ -369,6 +374,10 @@ def _fact(label: str, value: str, note: str | None = None) -> View:
 
 def _both(label: str, si: str, us: str, note: str | None = None) -> View:
     return {"label": label, "si": si, "us": us, "value": "", "note": note}
+
+
+def _celsius(label: str, celsius: float, note: str | None = None) -> View:
+    return _both(label, f"{units.number_text(celsius)} °C", f"{round(celsius * 1.8 + 32)} °F", note)
 
 
 def _temperature(celsius: float | None) -> str:

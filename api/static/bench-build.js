@@ -27,7 +27,10 @@ function offer(end) {
 // ---- live answers ---------------------------------------------------------------------------
 // Sizes that followed from the hose follow it on until a hand changes them.
 const followed = new Set(["end_a.size", "end_b.size"].filter((name) => !field(name).value));
+const AGAIN = 3000; // ms until a question without an answer is asked once more
 let asked = 0, shown = 0, timer = 0;
+const answer = document.getElementById("view");
+const working = document.getElementById("working"), unanswered = document.getElementById("unanswered");
 
 function data() {
   const sent = new FormData(form);
@@ -35,15 +38,32 @@ function data() {
   return sent;
 }
 
+// What stands beside the fields may belong to other fields: it says so from the first key on.
+function outOfDate(yes, failed = false) {
+  answer.setAttribute("aria-busy", String(yes));
+  working.hidden = !yes || failed;
+  if (unanswered.hidden === failed) unanswered.hidden = !failed;
+}
+
 async function ask() {
+  clearTimeout(timer);
   const mine = ++asked;
-  const answer = await fetch("/bench/build/preview", { method: "POST", body: data(), headers: { "X-CSRF": csrf } });
-  if (!answer.ok) { if (answer.status === 401 || answer.redirected) location.reload(); return; }
-  const found = await answer.json();
+  if (unanswered.hidden) outOfDate(true);
+  let found;
+  try {
+    const got = await fetch("/bench/build/preview", { method: "POST", body: data(), headers: { "X-CSRF": csrf } });
+    if (got.status === 401 || got.redirected) { location.reload(); return; }
+    if (!got.ok) throw new Error(String(got.status));
+    found = await got.json();
+  } catch {
+    if (mine === asked) { outOfDate(true, true); timer = setTimeout(ask, AGAIN); }
+    return;
+  }
   if (mine < shown) return; // an older answer that came late
   shown = mine;
-  document.getElementById("view").innerHTML = found.html;
+  answer.innerHTML = found.html;
   settle(found);
+  if (mine === asked) outOfDate(false);
 }
 
 function settle(found) {
@@ -74,7 +94,11 @@ function settle(found) {
   }
 }
 
-function soon() { clearTimeout(timer); timer = setTimeout(ask, 40); }
+function soon() {
+  if (unanswered.hidden) outOfDate(true);
+  clearTimeout(timer);
+  timer = setTimeout(ask, 40);
+}
 
 form.addEventListener("input", (event) => {
   const name = event.target.name ?? "";
@@ -108,9 +132,9 @@ function turnTo(value) {
   dial.setAttribute("aria-valuenow", degrees ?? 0);
   dial.setAttribute("aria-valuetext", degrees === null ? "not set" : `${degrees} degrees`);
   const mine = ++picture;
-  fetch(`/bench/build/dial.svg?degrees=${degrees ?? 0}`).then((answer) => answer.text()).then((svg) => {
-    if (mine === picture) dial.innerHTML = svg;
-  });
+  fetch(`/bench/build/dial.svg?degrees=${degrees ?? 0}`).then((got) => got.ok && got.text()).then((svg) => {
+    if (svg && mine === picture) dial.innerHTML = svg;
+  }, () => {});
 }
 
 function turn(degrees) {

@@ -19,7 +19,7 @@ from tagger.store.outbox import Message, Target
 from tagger.store.people import People, Person, Role, SignedIn, Token
 from tagger.store.printers import Printers
 from tagger.store.prints import Prints
-from tagger.store.proving import CrimpMeasured, ProofTest, Proving
+from tagger.store.proving import MEDIA, CrimpMeasured, ProofTest, Proving
 from tagger.store.shop import CrimpValue, Recipe, Shop
 from tagger.store.values import (
     Assembly,
@@ -63,6 +63,7 @@ class Store(Proving, Finding, Figures, Orders, Withdrawals, People, Shop, Printe
 
 
 __all__ = [
+    "MEDIA",
     "Assembly",
     "Contact",
     "Copied",

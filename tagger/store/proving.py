@@ -7,7 +7,7 @@ band, and while it is withdrawn. Later lines of history unblock it; none is ever
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Annotated, Literal
+from typing import Annotated, Literal, get_args
 
 from pydantic import BaseModel, ConfigDict, Field
 
@@ -19,6 +19,7 @@ from tagger.store.history import History
 from tagger.store.values import Event, Kind
 
 Medium = Literal["mineral oil", "water", "water with inhibitor", "air", "nitrogen"]
+MEDIA: tuple[str, ...] = get_args(Medium)
 
 
 class _Value(BaseModel):
@@ -28,7 +29,8 @@ class _Value(BaseModel):
 class ProofTest(_Value):
     """One proof test as it was made.
 
-    ``called_for_bar`` is what the assessment asked for then, ``called_for_s`` the least hold.
+    ``called_for_bar`` is what the assessment asked for then, ``called_for_s`` the least hold and
+    ``called_for_most_s`` the longest.
     """
 
     pressure_bar: Annotated[PressureBar, Field(gt=0, le=6000)]
@@ -38,6 +40,7 @@ class ProofTest(_Value):
     tester: Annotated[str, Field(min_length=1, max_length=80)]
     called_for_bar: float | None = None
     called_for_s: float | None = None
+    called_for_most_s: float | None = None
     note: Annotated[str, Field(max_length=500)] = ""
 
 
@@ -53,6 +56,7 @@ class CrimpMeasured(_Value):
 
     @property
     def holds(self) -> bool:
+        """Whether it is within the band, its limits included."""
         return round(self.low_mm, 3) <= round(self.measured_mm, 3) <= round(self.high_mm, 3)
 
 

@@ -38,11 +38,6 @@ class CrimpValue:
     by: str | None = None
     id: int | None = field(default=None, compare=False)  # given when it is kept
 
-    def holds(self, measured_mm: float) -> bool:
-        """Whether a measured diameter is within the band, its limits included."""
-        low, high = self.diameter_mm - self.minus_mm, self.diameter_mm + self.plus_mm
-        return round(low, 3) <= round(measured_mm, 3) <= round(high, 3)
-
     def measured(self, end: str, measured_mm: float) -> CrimpMeasured:
         """A measured crimp held against this value. Raises pydantic's ValidationError for no diameter."""
         return CrimpMeasured.model_validate(

@@ -40,15 +40,20 @@ def assess(
         chosen, figures = steps.for_end(end, found, spec, pressure.value_bar, bend, tables)
         advice.append(found.model_copy(update={"steps": chosen, "figures": figures}))
         warnings += more
+    clocking = geometry.clocking_tolerance(spec, tables)
+    coldest, cold_source = temperature.lowest(spec, tables)
     proof, burst = _test_pressures(pressure.value_bar, tables)
     return Assessment(
         working_pressure=pressure,
         test_pressure_bar=proof,
         burst_pressure_bar=burst,
         length_tolerance=tolerance,
-        clocking_tolerance_deg=geometry.clocking_tolerance_deg(spec, tables),
+        clocking_tolerance_deg=clocking.value if clocking else None,
+        clocking_tolerance_source=clocking.source if clocking else "",
         bend_radius_mm=bend,
         bend_radius_source=bend_source,
+        min_temperature_c=coldest,
+        min_temperature_source=cold_source,
         hose_od_mm=diameter,
         hose_od_source=diameter_source,
         hose_mass_kg=geometry.hose_mass_kg(spec.length_mm, spec.hose, tables),

@@ -107,11 +107,14 @@ class Assessment(_Value):
     burst_pressure_bar: float | None
     length_tolerance: LengthTolerance | None
     clocking_tolerance_deg: float | None
+    clocking_tolerance_source: str = ""
     bend_radius_mm: float | None
     bend_radius_source: str
     hose_od_mm: float | None  # nominal outside diameter, for what goes round the hose
     hose_od_source: str
     hose_mass_kg: float | None = None  # the hose over the length, without fittings and oil
+    min_temperature_c: float | None = None  # the hose's lowest with the spec's fluid
+    min_temperature_source: str = ""
     content_l: float | None = None  # what it holds, by its nominal bore
     end_a: EndAdvice
     end_b: EndAdvice

@@ -11,15 +11,18 @@ from statistics import median
 from tagger.spec import AssemblySpec, Hose
 from tagger.trade import rows as row
 from tagger.trade.assessment import NOT_KNOWN, LengthTolerance, Warning_
-from tagger.trade.tables import BORE_MM, Tables
 from tagger.trade.tables import Bands as Bands
+from tagger.trade.tables import Tables
 from tagger.units import MM_PER_INCH, show_length
 
 
 def bore_mm(hose: Hose, tables: Tables) -> float:
     """Nominal bore: as printed for the standard and dash, else by the dash."""
     found = [r.bore_mm for r in _sizes(hose, tables) if r.bore_mm is not None]
-    return median(found) if found else float(BORE_MM.get(hose.dash, hose.dash * 25.4 / 16))
+    if found:
+        return median(found)
+    usual = tables.bores.get(hose.dash)
+    return usual.bore_mm if usual else hose.dash * MM_PER_INCH / 16
 
 
 def length_tolerance(
@@ -44,12 +47,12 @@ def length_tolerance(
     return None
 
 
-def clocking_tolerance_deg(spec: AssemblySpec, tables: Tables) -> float | None:
-    """Degrees either way (MIL-DTL-83796-5); None unless both ends are elbows."""
+def clocking_tolerance(spec: AssemblySpec, tables: Tables) -> row.Rule | None:
+    """The rule that says how many degrees either way; None unless both ends are elbows."""
     if spec.clocking_deg is None:
         return None
     short = spec.length_mm <= tables.rule("clocking_short_mm").value
-    return tables.rule("clocking_short_deg" if short else "clocking_long_deg").value
+    return tables.rule("clocking_short_deg" if short else "clocking_long_deg")
 
 
 def bend_radius(hose: Hose, tables: Tables) -> tuple[float | None, str, list[Warning_]]:

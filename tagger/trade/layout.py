@@ -13,6 +13,7 @@ from tagger.errors import Problem, TradeError
 from tagger.spec import AssemblySpec, End, LengthBasis
 from tagger.trade.assessment import Warning_
 from tagger.trade.tables import Tables
+from tagger.trade.tables import tables as our_tables
 from tagger.units import show_length
 
 
@@ -101,13 +102,15 @@ def u_bend_fit(
     hose_od_mm: float,
     ends_mm: tuple[float, float],
     travel_mm: float = 0.0,
+    *,
+    tables: Tables | None = None,
 ) -> Fit:
     """Whether a hose bent to a U at its least radius is long enough, its travel included.
 
     ``bend_radius_mm`` is to the inside of the bend, as hose standards give it; each end is
-    followed by straight hose of one and a half diameters.
+    followed by the straight hose that ``rules.csv`` asks for before a bend.
     """
-    straight = 1.5 * hose_od_mm
+    straight = (tables or our_tables()).rule("straight_before_bend").value * hose_od_mm
     needed = u_bend_length(
         ends_mm[0] + straight, ends_mm[1] + straight, bend_radius_mm + hose_od_mm / 2, travel_mm
     )

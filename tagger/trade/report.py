@@ -9,7 +9,7 @@ from tagger.trade.assessment import NOT_KNOWN, Assessment, EndAdvice, Flats, Tor
 from tagger.trade.identify import Candidate, Identification
 from tagger.trade.likeforlike import Comparison
 from tagger.trade.steps import count_text, torque_text
-from tagger.units import show_length, show_pressure
+from tagger.units import show_length, show_pressure, show_temperature
 
 _MARKS = {"danger": "DANGER", "care": "Take care", "note": "Note"}
 
@@ -80,8 +80,11 @@ def assessment(found: Assessment) -> dict[str, Any]:
         "burst_pressure_bar": found.burst_pressure_bar,
         "length_tolerance_mm": None if length is None else length.model_dump(mode="json"),
         "clocking_tolerance_deg": found.clocking_tolerance_deg,
+        "clocking_tolerance_source": found.clocking_tolerance_source,
         "bend_radius_mm": found.bend_radius_mm,
         "bend_radius_source": found.bend_radius_source,
+        "min_temperature_c": found.min_temperature_c,
+        "min_temperature_source": found.min_temperature_source,
         "hose_od_mm": found.hose_od_mm,
         "hose_od_source": found.hose_od_source,
         "hose_mass_kg": found.hose_mass_kg,
@@ -123,13 +126,17 @@ def assessment_text(spec: AssemblySpec, found: Assessment) -> str:
         f"Length: {show_length(spec.length_mm)} to the {spec.length_basis.replace('_', ' ')}, {tolerance}"
     )
     if found.clocking_tolerance_deg is not None:
-        lines.append(f"Clocking: {spec.clocking_deg}° ±{found.clocking_tolerance_deg:g}° (MIL-DTL-83796-5)")
+        tolerance = f"±{found.clocking_tolerance_deg:g}° ({found.clocking_tolerance_source})"
+        lines.append(f"Clocking: {spec.clocking_deg}° {tolerance}")
     bend = (
         NOT_KNOWN
         if found.bend_radius_mm is None
         else f"{show_length(found.bend_radius_mm)} ({found.bend_radius_source})"
     )
     lines.append(f"Least bend radius, inside: {bend}")
+    if found.min_temperature_c is not None:
+        lowest = f"{show_temperature(found.min_temperature_c)} ({found.min_temperature_source})"
+        lines.append(f"Lowest temperature of the hose: {lowest}")
     for name, advice in (("A", found.end_a), ("B", found.end_b)):
         lines += _tightening_lines(name, advice)
     lines += [f"{_MARKS[w.severity]}: {w.text}" for w in found.warnings]

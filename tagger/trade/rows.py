@@ -21,14 +21,14 @@ CONFIDENCE = ("published", "practice", "memory", "shop")
 
 @dataclass(frozen=True, slots=True)
 class Family:
-    """A connection family: its forms, and what is turned to tighten it."""
+    """A connection family: its forms, and what is turned to tighten it.
+
+    ``tighten_by`` is empty for a taper thread, which is turned itself (``Connection.is_taper``).
+    """
 
     family: Connection
-    title: str
-    standards: str
     forms: tuple[str, ...]
-    tighten_by: Literal["nut", "stud", "taper", "screws"]
-    seal: str
+    tighten_by: Literal["nut", "stud", "screws"] | None
     source: str
     confidence: str
 
@@ -222,6 +222,16 @@ class HoseFluidRow:
 
 
 @dataclass(frozen=True, slots=True)
+class Bore:
+    """The nominal bore by dash size, where none is printed for the hose's standard."""
+
+    dash: int
+    bore_mm: float
+    source: str
+    confidence: str
+
+
+@dataclass(frozen=True, slots=True)
 class TighteningRow:
     """How one source tightens a size: N·m, flats (sixths of a turn) or whole turns.
 
@@ -343,7 +353,9 @@ def _reader(annotation: str) -> Callable[[str], Any]:
         return lambda text: tuple(part.strip() for part in text.split(";") if part.strip())
     elif kind.startswith("Literal["):
         allowed = {word.strip().strip("\"'") for word in kind[8:-1].split(",")}
-        return lambda text: _one_of(text, allowed)
+
+        def read(text: str) -> str:
+            return _one_of(text, allowed)
     else:
         return str.strip
     return lambda text: None if optional and not text.strip() else read(text)

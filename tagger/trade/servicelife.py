@@ -9,6 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from tagger.trade import rows as row
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 
@@ -42,6 +43,12 @@ def guidance(
     if hose_made_on is not None:
         found += _dated(_BULK, hose_made_on, tables)
     return tuple(sorted(found, key=lambda g: (g.until, g.key)))
+
+
+def cautious(tables: Tables) -> tuple[row.Rule, row.Rule]:
+    """The shortest total life of an assembly, and the shortest storage before use."""
+    iso, din, life = (tables.rule(key) for key in _ASSEMBLY)
+    return life, min(iso, din, key=lambda rule: rule.value)
 
 
 def _dated(keys: tuple[str, ...], start: date, tables: Tables) -> list[Guidance]:

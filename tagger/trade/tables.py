@@ -20,12 +20,6 @@ from tagger.trade import rows as row
 
 DATA = Path(__file__).parent / "data"
 
-BORE_MM = {
-    1: 2, 2: 3, 3: 5, 4: 6, 5: 8, 6: 10, 8: 12, 10: 16, 12: 19, 14: 22, 16: 25,
-    20: 31, 24: 38, 32: 51, 40: 63, 48: 76, 56: 90, 64: 102,
-}  # fmt: skip
-"""Nominal bore by dash size (dash size is sixteenths of an inch; common practice, no source)."""
-
 FILES: dict[str, type[Any]] = {
     "families": row.Family,
     "connections": row.ThreadRow,
@@ -41,6 +35,7 @@ FILES: dict[str, type[Any]] = {
     "hose_bend": row.HoseBendRow,
     "hose_size": row.HoseSizeRow,
     "hose_fluids": row.HoseFluidRow,
+    "bores": row.Bore,
     "tightening": row.TighteningRow,
     "length_bands": row.LengthBand,
     "rules": row.Rule,
@@ -62,6 +57,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "hose_bend": ("standard", "dash"),
     "hose_size": ("standard", "dash"),
     "hose_fluids": ("standard", "fluid"),
+    "bores": ("dash",),
     "tightening": ("family", "size", "part", "material"),
     "length_bands": ("bands",),
     "rules": ("key",),
@@ -91,6 +87,7 @@ class Tables:
     hose_bends: dict[str, tuple[row.HoseBendRow, ...]]
     hose_sizes: dict[str, tuple[row.HoseSizeRow, ...]]
     hose_fluids: dict[str, tuple[row.HoseFluidRow, ...]]
+    bores: dict[int, row.Bore]
     tightening: dict[Connection, tuple[row.TighteningRow, ...]]
     length_bands: tuple[row.LengthBand, ...]
     rules: dict[str, row.Rule]
@@ -124,6 +121,7 @@ class Tables:
             hose_bends=_grouped(raw["hose_bend"], lambda r: r.standard),
             hose_sizes=_grouped(raw["hose_size"], lambda r: r.standard),
             hose_fluids=_grouped(raw["hose_fluids"], lambda r: r.standard),
+            bores={r.dash: r for r in raw["bores"]},
             tightening=_grouped(raw["tightening"], lambda r: r.family),
             length_bands=raw["length_bands"],
             rules={r.key: r for r in raw["rules"]},

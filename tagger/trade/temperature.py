@@ -9,6 +9,18 @@ from tagger.trade.tables import Tables
 from tagger.units import show_temperature
 
 
+def lowest(spec: AssemblySpec, tables: Tables) -> tuple[float | None, str]:
+    """The lowest temperature of the hose in °C with the spec's fluid, and its source."""
+    standard = tables.standard_of(spec.hose.standard)
+    if standard is None:
+        return None, ""
+    least, source = standard.min_temperature_c, standard.source
+    entry = _entry(spec.fluid, standard, tables)
+    if entry is not None and entry.min_temperature_c is not None and entry.min_temperature_c > least:
+        return entry.min_temperature_c, entry.source
+    return least, source
+
+
 def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
     """What stands against the spec's temperature and fluid, or that no source speaks of them.
 
@@ -18,7 +30,7 @@ def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
     standard = tables.standard_of(spec.hose.standard)
     if standard is None:
         return []
-    found = _temperature(spec, standard)
+    found = _temperature(spec, standard) + _cold(spec, standard, tables)
     if spec.fluid is not None:
         found += _fluid(spec, spec.fluid, standard, tables)
     return found
@@ -35,9 +47,34 @@ def _temperature(spec: AssemblySpec, standard: row.HoseStandard) -> list[Warning
     return [Warning_(code="too_hot", field="max_temperature_c", text=text, severity="danger")]
 
 
+def _cold(spec: AssemblySpec, standard: row.HoseStandard, tables: Tables) -> list[Warning_]:
+    least, source = lowest(spec, tables)
+    if least is None:
+        return []
+    given = spec.max_temperature_c
+    if given is not None and given < least:
+        text = (
+            f"{show_temperature(given)} is below the {show_temperature(least)} that {standard.standard} goes down to "
+            f"({source}): use a hose made for that cold."
+        )
+        return [Warning_(code="too_cold", field="max_temperature_c", text=text, severity="danger")]
+    if spec.fluid is not None and least > standard.min_temperature_c:
+        words = spec.fluid.replace("_", " ")
+        text = (
+            f"With {words}, {standard.standard} goes down to {show_temperature(least)} only ({source}): "
+            "keep it from colder places."
+        )
+        return [Warning_(code="cold_limit_of_fluid", field="fluid", text=text)]
+    return []
+
+
+def _entry(fluid: Fluid | None, standard: row.HoseStandard, tables: Tables) -> row.HoseFluidRow | None:
+    return next((r for r in tables.hose_fluids.get(standard.standard, ()) if r.fluid == fluid), None)
+
+
 def _fluid(spec: AssemblySpec, fluid: Fluid, standard: row.HoseStandard, tables: Tables) -> list[Warning_]:
     words = fluid.replace("_", " ")
-    entry = next((r for r in tables.hose_fluids.get(standard.standard, ()) if r.fluid == fluid), None)
+    entry = _entry(fluid, standard, tables)
     if entry is None:
         if fluid is Fluid.MINERAL_OIL:
             return []

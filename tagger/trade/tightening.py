@@ -34,7 +34,7 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
     every = [r for r in tables.tightening.get(end.connection, ()) if r.size in (end.size_key, "all")]
     mine = [r for r in every if r.use == "hose" and _turned(end, tables) & set(r.part)]
     factor, rows_for_metal = _for_material(mine, end.material, tables)
-    taper = tables.families[end.connection].tighten_by == "taper"
+    taper = end.connection.is_taper
     torque_row = None if taper else _pick(rows_for_metal, "torque")
     flats_row = None if taper or factor < 1 else _pick(rows_for_metal, "flats")
     turns_row = _pick(rows_for_metal, "turns") if taper else None
@@ -49,11 +49,11 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
 
 def _turned(end: End, tables: Tables) -> set[str]:
     """The part that is turned: an adjustable stud has a locknut, and elbows are adjustable."""
+    if end.connection.is_taper:
+        return {"taper"}
     by = tables.families[end.connection].tighten_by
     if by == "screws":
         return {"cap_screw"}
-    if by == "taper":
-        return {"taper"}
     if by == "stud":
         return {"locknut"} if end.is_elbow and end.form is Form.MALE else {"stud"}
     if end.connection == "bspp" and end.form is not Form.FEMALE_SWIVEL:

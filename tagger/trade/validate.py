@@ -23,7 +23,7 @@ from tagger.trade.tables import KEYS, Tables, size_order
 from tagger.trade.tables import tables as our_tables
 
 UNIQUE = {
-    **{name: KEYS[name] for name in ("families", "connections", "hose_standards", "hose_editions", "rules", "fit_steps")},
+    **{name: KEYS[name] for name in ("families", "connections", "hose_standards", "hose_editions", "bores", "rules", "fit_steps")},
     "seats": ("family", "form", "seat"),
     "cones": ("family", "form"),
     "look_alikes": ("family", "other"),
@@ -48,6 +48,7 @@ FIGURES = {
     "hose_standards": ("min_temperature_c", "max_temperature_c"),
     "hose_fluids": ("min_temperature_c", "max_temperature_c"),
     "tightening": ("torque_min_nm", "torque_max_nm", "flats_min", "flats_max", "turns_min", "turns_max"),
+    "bores": ("bore_mm",),
     "length_bands": ("minus", "plus"),
     "rules": ("value",),
 }
@@ -228,7 +229,7 @@ def _tightening(tables: Tables) -> Iterator[str]:
             ):
                 if low is not None and high is not None and low > high:
                     yield f"{name}: {low} is above {high}"
-            if tables.families[r.family].tighten_by == "taper" and r.flats_max is not None:
+            if r.family.is_taper and r.flats_max is not None:
                 yield f"{name}: taper threads are not turned by flats"
             if r.flats_max is not None and not 0 < r.flats_max <= 6:
                 yield f"{name}: {r.flats_max} flats"
@@ -253,6 +254,8 @@ def _references(tables: Tables) -> Iterator[str]:
         if family not in tables.families:
             yield f"families: {family} is missing"
     for item in tables.families.values():
+        if (item.tighten_by is None) != item.family.is_taper:
+            yield f"families: {item.family} needs what is turned, unless its thread is a taper"
         for form in item.forms:
             if form not in set(Form):
                 yield f"families: {form} is not a form"

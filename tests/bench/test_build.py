@@ -14,6 +14,7 @@ from api.settings import ClockingSense, Settings
 from tagger.code import link, payload
 from tagger.spec import AssemblySpec, Connection, Form, LengthBasis
 from tagger.store import Filter, Kind, OrderState, Store
+from tagger.trade.measuring import CONTINUOUS
 from tests.bench.served import HOSE, Bench, serving
 from tests.store.samples import assessment, spec
 
@@ -62,6 +63,18 @@ def test_the_bench_speaks_of_parts_by_their_names_not_their_keys(bench: Bench) -
     for shown in (identified, str(whole["html"]), str(found["html"])):
         assert not keys.search(re.sub(r"<[^>]*>", " ", shown))
     assert not keys.search(" ".join(f"{p['why']} {p['mend']}" for p in found["problems"]))  # type: ignore[attr-defined]
+
+
+def test_whatever_identify_may_ask_for_has_a_field_on_the_bench(bench: Bench) -> None:
+    measured = {"form": "female_swivel", "thread_id": "18.9", "tpi": "14", "seat": "60"}
+    page = bench.get("/bench/identify", params=measured).text
+    assert "Measure next:</strong> whether the cone stands out" in page
+    for feature in ("seat", "cone", *CONTINUOUS):
+        for name in {"thread": ("thread_od", "thread_id")}.get(feature, (feature,)):
+            assert f'name="{name}"' in page
+    answered = bench.get("/bench/identify", params={**measured, "cone": "inside"}).text
+    assert "Measure next:" not in answered or "whether the cone" not in answered
+    assert '<option value="inside" selected>lies inside like a funnel</option>' in answered
 
 
 def test_two_elbows_ask_for_clocking(bench: Bench) -> None:
@@ -193,7 +206,8 @@ def test_a_lot_kept_with_two_spaces_is_the_same_lot(bench: Bench, store: Store) 
 
 
 def test_a_recipe_starts_a_build(bench: Bench, store: Store) -> None:
-    bench.submit("/bench/build", {**HOSE, "save_recipe": "1", "recipe_name": "boom & arm"})
+    saved = bench.submit("/bench/build", {**HOSE, "save_recipe": "1", "recipe_name": " boom  & arm"})
+    assert saved.status_code == 200 and saved.url.params["recipe"] == "boom & arm"
     assert isinstance(store.recipe("boom & arm").spec, AssemblySpec)
     page = bench.get("/bench/build", params={"recipe": "boom & arm"})
     assert 'value="1251"' in page.text

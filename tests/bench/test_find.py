@@ -39,6 +39,16 @@ def test_a_question_that_cannot_be_read_is_told(bench: Bench) -> None:
         assert f"<strong>{field}</strong>" in answer.text
 
 
+def test_a_raised_two_is_no_number(bench: Bench) -> None:
+    """Python calls it a digit and refuses to read it."""
+    assert bench.get("/bench/find", params={"dash": "²"}).status_code == 422
+    assert bench.get("/bench/find", params={"dash": "9" * 12}).status_code == 422
+    crimp = {"hose_standard": "r2", "hose_dash": "²", "shell": "s", "diameter_mm": "33", "source": "chart"}
+    assert bench.submit("/bench/shop/crimps", crimp).status_code == 422
+    for field in ("count", "hose.dash"):
+        assert bench.submit("/bench/build", {**HOSE, field: "²"}).status_code == 422
+
+
 def test_a_machine_shows_what_is_on_it_now_and_orders_all(bench: Bench, store: Store) -> None:
     gone = _build(bench, store, position="a")
     store.record(gone, Kind.REMOVED, {})

@@ -7,6 +7,8 @@ import hashlib
 import hmac
 import json
 import socket
+import ssl
+import subprocess
 import threading
 import time
 from collections.abc import Callable, Iterator
@@ -18,13 +20,14 @@ from typing import Any
 
 import pytest
 from aiosmtpd.controller import Controller
-from aiosmtpd.smtp import SMTP, Envelope, Session
+from aiosmtpd.smtp import SMTP, AuthResult, Envelope, Session
 
 from api import deliver
+from api.identity import hash_password
 from api.settings import Settings
-from tagger.store import OrderState, Store
+from tagger.store import OrderState, Role, Store
 from tagger.store.outbox import LEASE
-from tests.bench.served import serving
+from tests.bench.served import PASSWORD, Bench, serving
 from tests.store.samples import spec
 
 NOW = datetime(2026, 3, 2, 12, tzinfo=UTC)
@@ -63,15 +66,25 @@ def hook() -> Iterator[Hook]:
 
 
 @contextmanager
-def _post_office(port: int) -> Iterator[list[Envelope]]:
+def _post_office(
+    port: int, *, certificate: Path | None = None, wraps: bool = False
+) -> Iterator[list[Envelope]]:
+    """An SMTP server; with a certificate it asks for STARTTLS, or (``wraps``) speaks TLS at once."""
     kept: list[Envelope] = []
+    context = None
+    if certificate is not None:
+        context = ssl.create_default_context(ssl.Purpose.CLIENT_AUTH)
+        context.load_cert_chain(certificate)
 
     class Keeper:
         async def handle_DATA(self, server: SMTP, session: Session, envelope: Envelope) -> str:
             kept.append(envelope)
             return "250 OK"
 
-    controller = Controller(Keeper(), hostname="127.0.0.1", port=port)
+    controller = Controller(
+        Keeper(), hostname="127.0.0.1", port=port, ssl_context=context if wraps else None,
+        tls_context=None if wraps else context, authenticator=lambda *_: AuthResult(success=True), auth_require_tls=not wraps,
+    )  # fmt: skip
     controller.start()
     try:
         yield kept
@@ -199,6 +212,51 @@ def test_shop_and_customer_get_e_mail_of_each_step(store: Store) -> None:
     texts = [letter.get_content() for letter in letters]  # type: ignore[attr-defined]
     assert any("Which side is the drop on? Ünicode too." in text for text in texts)
     assert all(f"https://tags.example.com/order/{order.reference}" in text for text in texts)
+
+
+@pytest.fixture(scope="module")
+def self_signed(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A key and a certificate that nobody vouches for, in one file."""
+    folder = tmp_path_factory.mktemp("certificate")
+    key, certificate, both = folder / "key.pem", folder / "cert.pem", folder / "both.pem"
+    subprocess.run(
+        ["openssl", "req", "-x509", "-newkey", "rsa:2048", "-nodes", "-days", "2", "-subj", "/CN=localhost",
+         "-addext", "subjectAltName=IP:127.0.0.1", "-keyout", key, "-out", certificate],
+        check=True, capture_output=True,
+    )  # fmt: skip
+    both.write_bytes(key.read_bytes() + certificate.read_bytes())
+    return both
+
+
+@pytest.mark.parametrize("scheme", ["smtps", "smtp+starttls"])
+def test_no_letter_and_no_password_go_to_a_server_whose_certificate_does_not_hold(
+    store: Store, self_signed: Path, monkeypatch: pytest.MonkeyPatch, scheme: str
+) -> None:
+    port = _free_port()
+    settings = Settings(smtp_url=f"{scheme}://shop:secret@127.0.0.1:{port}", mail_to="orders@shop.example")
+    store.announce = deliver.targets(settings)
+    store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
+    with _post_office(port, certificate=self_signed, wraps=scheme == "smtps") as kept:
+        assert deliver.deliver_due(store, settings) == 0
+        [waiting] = store.undelivered()
+        assert waiting.last_error is not None and "certificate verify failed" in waiting.last_error
+        assert kept == []
+        monkeypatch.setenv("SSL_CERT_FILE", str(self_signed))  # the shop vouches for it
+        store.now = lambda: NOW + timedelta(minutes=1)
+        assert deliver.deliver_due(store, settings) == 1
+        assert len(kept) == 1
+
+
+def test_the_manager_sees_what_waits_and_why(tmp_path: Path) -> None:
+    settings = Settings(webhook_url="http://127.0.0.1:1/orders")
+    with Store.open(f"sqlite:///{tmp_path / 'own.sqlite3'}") as store:
+        store.add_person("manager", hash_password(PASSWORD), Role.MANAGER)
+        with serving(settings, store) as served, Bench(served.url, store, "manager") as bench:
+            assert "Not delivered yet" not in bench.get("/bench/shop").text
+            order = store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
+            deliver.deliver_due(store, settings)
+            page = bench.get("/bench/shop").text
+    assert "Not delivered yet" in page and order.reference in page and "Connection refused" in page
 
 
 def test_a_running_server_delivers_by_itself(tmp_path: Path, hook: Hook) -> None:

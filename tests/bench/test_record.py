@@ -68,7 +68,7 @@ def test_the_certificate_says_what_was_recorded(bench: Bench, number: str) -> No
         tag_number.format(number),
         "passed",
         "345 bar (5000 psi)",
-        "60 s",
+        "60 s (called for: 30 to 60 s)",
         "water",
         "Bela",
         "Ridge Hose",
@@ -77,6 +77,14 @@ def test_the_certificate_says_what_was_recorded(bench: Bench, number: str) -> No
     _test(bench, number, "failed")
     failed = bench.get(f"/bench/tag/{number}/certificate.pdf")
     assert "FAILED" in pypdfium2.PdfDocument(failed.content)[0].get_textpage().get_text_range()
+
+
+def test_a_hold_longer_than_called_for_is_said_on_the_certificate(bench: Bench, number: str) -> None:
+    assert "held for <strong>30 to 60 s</strong>" in bench.get(f"/bench/tag/{number}").text
+    _test(bench, number, "passed", hold="90")
+    answer = bench.get(f"/bench/tag/{number}/certificate.pdf")
+    text = pypdfium2.PdfDocument(answer.content)[0].get_textpage().get_text_range()
+    assert "90 s (called for: 30 to 60 s; longer than called for)" in text
 
 
 def test_the_record_page_tells_the_history(bench: Bench, number: str) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 
 import httpx
@@ -40,6 +41,23 @@ def test_a_wrong_password_is_refused_and_after_ten_the_door_is_shut(stranger: ht
         )
     answer = stranger.post("/bench/sign-in", data={"name": "builder", "password": PASSWORD})
     assert answer.status_code == 403 and "too often" in answer.text
+
+
+def test_wrong_passwords_sent_all_at_once_are_counted_too(served: Served) -> None:
+    def attempt(place: int) -> str:
+        form = {"name": "builder", "password": f"wrong {place}"}
+        return httpx.post(f"{served.url}/bench/sign-in", data=form, timeout=60).text
+
+    with ThreadPoolExecutor(30) as pool:
+        said = list(pool.map(attempt, range(30)))
+    assert sum("do not fit together" in page for page in said) == 10
+    assert sum("too often" in page for page in said) == 20
+
+
+def test_signing_in_right_often_shuts_no_door(stranger: httpx.Client) -> None:
+    form = {"name": "builder", "password": PASSWORD}
+    for _ in range(12):
+        assert stranger.post("/bench/sign-in", data=form).status_code == 303
 
 
 def test_a_form_from_another_site_is_refused(stranger: httpx.Client, bench: Bench, store: Store) -> None:

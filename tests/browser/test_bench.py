@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Page, Route, expect
 
 from api.identity import hash_password
 from tagger.spec import Connection
@@ -246,6 +246,35 @@ def test_clocking_is_set_by_turning_the_drawing(bench: Page) -> None:
     bench.keyboard.press("ArrowUp")
     bench.keyboard.press("PageDown")
     expect(bench.locator("[name=clocking_deg]")).to_have_value("256")
+
+
+@pytest.mark.parametrize("fails", ["the line is cut", "the server errs"])
+def test_figures_that_belong_to_other_fields_say_so(bench: Page, fails: str) -> None:
+    for name, value in {"hose.standard": "R2", "hose.dash": "12", "length_mm": "1250"}.items():
+        bench.fill(f"[name='{name}']", value)
+    view = bench.locator("#view")
+    expect(view).to_contain_text("1250 mm")
+    expect(view).to_have_attribute("aria-busy", "false")
+    held: list[Route] = []  # answers that do not come
+    bench.route("**/bench/build/preview", lambda route: held.append(route))
+    bench.fill("[name=length_mm]", "900")
+    expect(bench.get_by_text("Out of date: working it out again")).to_be_visible()
+    expect(view).to_have_attribute("aria-busy", "true")
+    bench.wait_for_timeout(200)
+    assert held
+    for waiting in held:
+        waiting.abort() if fails == "the line is cut" else waiting.fulfill(status=500, body="no")
+    expect(bench.get_by_role("alert")).to_contain_text("Out of date. The server did not answer")
+    expect(view).to_contain_text("1250 mm")
+    assert Axe().run(bench).response["violations"] == []
+    if PICTURES:
+        bench.screenshot(path=Path(PICTURES) / f"bench-out-of-date-{fails.split()[1]}.png")
+    bench.unroute("**/bench/build/preview")
+    expect(view).to_contain_text("900 mm")  # asked again by itself
+    expect(view).to_have_attribute("aria-busy", "false")
+    expect(bench.get_by_text("Out of date")).to_have_count(2)
+    for sign in bench.get_by_text("Out of date").all():
+        expect(sign).to_be_hidden()
 
 
 def test_an_end_is_identified_by_measuring_without_leaving_the_page(bench: Page) -> None:

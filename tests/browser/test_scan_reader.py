@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Callable
-from datetime import date
+from datetime import date, timedelta
 from html import unescape
 from pathlib import Path
 from typing import Any
@@ -22,8 +22,11 @@ from api.scan.view import Shop, Tag
 from tagger.code import link, payload
 from tagger.code import number as tag_number
 from tagger.errors import PayloadError
-from tagger.trade.tables import tables
+from tagger.spec import AssemblySpec, Fluid
+from tagger.trade import assess
+from tagger.trade.tables import Tables, tables
 from tests.browser.conftest import Live
+from tests.browser.test_scan_tag import TWO_ELBOWS
 
 OpenPage = Callable[..., Page]
 GOLDEN = json.loads((Path(__file__).parents[1] / "golden" / "payload_v1.json").read_text(encoding="utf-8"))
@@ -100,6 +103,32 @@ def test_the_phone_says_what_the_server_says(reader: tuple[Page, str], lang: str
         values = view.build(tag, assessment_of(tag, tables()), Reader(lang, tables()), Shop(*shop.values()))
         server = fill.fill("tag", values | {"warnings": [], "notices": values["notices"][1:]}, lang)
         assert _plain(_without_first_notice(html)) == _plain(server), vector["name"]
+
+
+def test_the_phone_tells_a_shops_own_figures_with_their_source(
+    reader: tuple[Page, str], tmp_path: Path
+) -> None:
+    """Years from the shop's rules, the cold limit of a hose and of its fluid: alike with and without a signal."""
+    page, base = reader
+    (tmp_path / "rules.csv").write_text(
+        "key,value,unit,text,source,confidence\n"
+        "assembly_life_years_din,10,years,Total life,our insurer's letter of May,shop\n"
+    )
+    ours, today = Tables.load(extra=tmp_path), date.today()
+    spec = AssemblySpec.read(TWO_ELBOWS | {"hose": {"standard": "EN 853 2SN", "dash": 12}})
+    for years, fluid, said in ((7, "water", "0 °C"), (11, "mineral_oil", "our insurer's letter of May")):
+        content = assess(spec, ours).content_of(spec.model_copy(update={"fluid": Fluid(fluid)}), today - timedelta(days=366 * years))  # fmt: skip
+        digits = payload.encode(content)
+        shop = {"base": "https://tags.example.com", "name": "", "phone": "", "email": ""}
+        paths = [f"/T/{NUMBER}/{digits}"]
+        [html] = page.evaluate(
+            READ, [paths, base, shared_tables(ours), words_of("en", ours), today.isoformat(), shop]
+        )
+        tag = Tag(NUMBER, digits, content, None, content)
+        values = view.build(tag, assessment_of(tag, ours), Reader("en", ours), Shop(*shop.values()))
+        server = fill.fill("tag", values | {"warnings": [], "notices": values["notices"][1:]}, "en")
+        assert _plain(_without_first_notice(html)) == _plain(server)
+        assert said in unescape(html) and "DIN 20066" not in html.replace("quoting DIN 20066", "")
 
 
 def _without_first_notice(html: str) -> str:

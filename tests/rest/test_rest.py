@@ -13,7 +13,7 @@ import pytest
 from api.rest.shared import EXAMPLE_SPEC
 from tagger.code import link, payload
 from tagger.spec import AssemblySpec
-from tagger.store import Kind, Role, Store
+from tagger.store import CrimpValue, Kind, Role, Store
 
 BODY = {"spec": EXAMPLE_SPEC, "count": 2, "customer": "Quarry North", "machine": "Loader 4"}
 
@@ -168,6 +168,8 @@ def test_the_description_has_every_route_with_a_summary(api: httpx.Client) -> No
 
 def test_everything_comes_as_open_formats(api: httpx.Client, store: Store) -> None:
     number = _number(api)
+    store.save_recipe("boom & stick", store.assembly(number).spec, by="anna")
+    store.keep_crimp(CrimpValue("SAE 100R2", 12, "two-wire", 33.4, 0.1, 0.2, "fitting maker's chart"))
     with zipfile.ZipFile(io.BytesIO(api.get("/everything.zip").content)) as whole:
         assert whole.testzip() is None
         [one] = [json.loads(line) for line in whole.read("assemblies.jsonl").splitlines()]
@@ -175,6 +177,13 @@ def test_everything_comes_as_open_formats(api: httpx.Client, store: Store) -> No
         events = [json.loads(line) for line in whole.read("events.jsonl").splitlines()]
         assert [event["kind"] for event in events] == [Kind.REGISTERED]
         assert {"README.txt", "assemblies.csv", "orders.jsonl", "withdrawals.jsonl"} <= set(whole.namelist())
+        [kept] = [json.loads(line) for line in whole.read("recipes.jsonl").splitlines()]
+        assert (kept["name"], AssemblySpec.read(kept["spec"])) == (
+            "boom & stick",
+            store.recipe("boom & stick").spec,
+        )
+        [crimp] = [json.loads(line) for line in whole.read("crimps.jsonl").splitlines()]
+        assert (crimp["diameter_mm"], crimp["source"]) == (33.4, "fitting maker's chart")
 
 
 def test_events_are_read_on_from_the_last_one(api: httpx.Client) -> None:

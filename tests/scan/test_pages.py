@@ -6,19 +6,23 @@ import gzip
 import io
 import json
 import re
+from datetime import date, timedelta
 from html import unescape
+from pathlib import Path
 
 import pytest
 from fastapi.testclient import TestClient
 from PIL import Image
 
 from api.app import create_app
+from api.scan.identify import ASK, FEATURES, FIELD, MEASURED
 from api.settings import ClockingSense, Settings
 from tagger.code import link, payload
 from tagger.code.symbol import code128, qr
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Store
 from tagger.trade import assess
+from tagger.trade.measuring import CONTINUOUS
 from tests.scan.conftest import SPEC, register
 
 OTHER_SHOP = "7K3MQ9XW2R1"
@@ -135,8 +139,6 @@ def test_a_withdrawn_hose_lot_withdraws_the_tag_and_lifting_it_ends_that(
 
 
 def test_an_old_assembly_is_over_its_storage_guidance(client: TestClient) -> None:
-    from datetime import date, timedelta
-
     spec = AssemblySpec.read(
         {
             "hose": {"standard": "SAE 100R2", "dash": 8},
@@ -145,12 +147,51 @@ def test_an_old_assembly_is_over_its_storage_guidance(client: TestClient) -> Non
             "length_mm": 700,
         }
     )
-    for years, said in ((1, None), (3, "ISO 8331"), (7, "DIN 20066 gives an assembly 6 years")):
+    for years, said in ((1, None), (3, "pages quoting ISO 8331"), (7, "6 years in all")):
         built = date.today() - timedelta(days=round(365.25 * years))
         digits = payload.encode(assess(spec).content_of(spec, built))
         shown = text(client.get(f"/T/{OTHER_SHOP}/{digits}").text)
         assert ("Over its storage guidance" in shown) == (said is not None)
         assert said is None or said in shown
+
+
+def test_a_shops_own_years_are_told_with_the_shops_own_source(store: Store, tmp_path: Path) -> None:
+    (tmp_path / "rules.csv").write_text(
+        "key,value,unit,text,source,confidence\n"
+        "assembly_life_years_din,10,years,Total life,our insurer's letter of May,shop\n"
+        "assembly_storage_years_din,1,years,Storage,our own rule,shop\n"
+    )
+    client = TestClient(create_app(Settings(tables_dir=tmp_path), store=store))
+    spec = AssemblySpec.read(SPEC)
+    for years, said in ((1.5, "1 years before it is used (our own rule)"), (7, "(our own rule)"),
+                        (11, "10 years in all, storage included (our insurer's letter of May)")):  # fmt: skip
+        built = date.today() - timedelta(days=round(365.25 * years))
+        digits = payload.encode(assess(spec).content_of(spec, built))
+        shown = text(client.get(f"/T/{OTHER_SHOP}/{digits}").text)
+        assert said in shown and "DIN 20066" not in shown
+
+
+def test_the_page_tells_how_cold_the_hose_may_get_and_how_far_the_clocking_may_be_off(
+    client: TestClient, store: Store
+) -> None:
+    cold = text(client.get(path(register(store))).text)
+    assert "Lowest temperature of the hose -40 °C -40 °F" in cold
+    assert "May be 5° off either way" in cold and "Source: MIL-DTL-83796-5 page 6" in cold
+    hose = {"standard": "EN 853 2SN", "dash": 12}
+    wet = text(client.get(path(register(store, hose=hose, fluid="water", max_temperature_c=60))).text)
+    assert "Lowest temperature of the hose 0 °C 32 °F Source" in wet
+    assert "With water, EN 853 2SN goes down to 0 °C 32 °F only (EN 853:2015 abstract)" in wet
+
+
+def test_what_a_phone_keeps_has_a_new_name_when_the_shop_has_a_new_address(store: Store) -> None:
+    """A phone that kept the old shell would go on sending orders to the old address."""
+    found = set()
+    for changed in ({}, {"shop_name": "New name"}, {"shop_phone": "1"}, {"shop_email": "a@b.example"}):
+        worker = TestClient(create_app(Settings(**changed), store=store)).get("/scan-worker.js").text
+        again = TestClient(create_app(Settings(**changed), store=store)).get("/scan-worker.js").text
+        assert worker == again
+        found.add(worker)
+    assert len(found) == 4
 
 
 def test_a_figure_not_known_is_said_to_be_not_known(client: TestClient) -> None:
@@ -422,6 +463,32 @@ def test_identify_measures_picks_and_orders_a_hose_without_a_tag(client: TestCli
     assert order.number is None
     assert order.spec.length_mm == 1251.0  # 49 1/4 in is 1250.95 mm, kept to 0.1 mm
     assert order.spec.end_b.shape == "elbow_90"
+
+
+@pytest.mark.parametrize(
+    ("measured", "feature", "reading"),
+    [
+        ({"form": "female_swivel", "diameter": "18.9", "tpi": "14", "seat": "60"}, "cone", "inside"),
+        ({"form": "male", "diameter": "18", "pitch": "1.5", "seat": "24"}, "tube_od", "10"),
+    ],
+)
+def test_what_the_page_asks_for_next_can_be_filled_in(
+    client: TestClient, measured: dict[str, str], feature: str, reading: str
+) -> None:
+    field = f'name="{feature}"'
+    assert field not in client.get("/identify").text, "the page stays short until it is asked for"
+    html = client.get("/identify", params=measured).text
+    assert ASK[feature] in text(html) and field in html and f'href="#{feature}"' in html
+    first = re.search(r"likelihood (\d+) %", text(html))
+    answered = client.get("/identify", params={**measured, feature: reading}).text
+    after = re.search(r"likelihood (\d+) %", text(answered))
+    assert first and after and int(after[1]) > int(first[1])
+    assert field in answered, "what was filled in stays"
+
+
+def test_whatever_may_be_measured_next_has_words_and_a_field(client: TestClient) -> None:
+    assert set(ASK) == set(FEATURES) == {"seat", "cone", *CONTINUOUS}
+    assert {FIELD.get(feature, feature) for feature in ASK} <= set(MEASURED)
 
 
 def test_a_seat_that_does_not_fit_cannot_be_picked(client: TestClient) -> None:

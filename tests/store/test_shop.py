@@ -31,7 +31,7 @@ def test_the_newest_crimp_diameter_holds(store: Store) -> None:
 
 @pytest.mark.parametrize(("measured", "holds"), [(33.3, True), (33.6, True), (33.29, False), (33.61, False)])
 def test_a_measured_diameter_is_held_against_its_band(measured: float, holds: bool) -> None:
-    assert R2.holds(measured) is holds
+    assert R2.measured("a", measured).holds is holds
 
 
 def test_a_crimp_diameter_without_source_is_refused(store: Store) -> None:

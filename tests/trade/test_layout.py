@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from pathlib import Path
 
 import pytest
 
@@ -10,6 +11,7 @@ from tagger.errors import TradeError
 from tagger.spec import LengthBasis
 from tagger.trade import assess, layout
 from tagger.trade.layout import EndDimensions
+from tagger.trade.tables import Tables
 from tests.trade.specs import both, end, example
 
 STRAIGHT = EndDimensions(sealing_face=40, thread_end=52)
@@ -44,6 +46,16 @@ def test_a_u_bend_takes_both_ends_half_a_circle_and_the_travel() -> None:
     assert needed.needed_mm == pytest.approx(by_hand, abs=0.06)
     assert needed.ok and needed.spare_mm == pytest.approx(1000 - by_hand, abs=0.06)
     assert not layout.u_bend_fit(800, 180, 22, (60, 60), travel_mm=100).ok
+
+
+def test_a_shops_rule_for_straight_hose_holds_in_a_u_bend(tmp_path: Path) -> None:
+    (tmp_path / "rules.csv").write_text(
+        "key,value,unit,text,source,confidence\n"
+        "straight_before_bend,3,x outside diameter,Straight hose,our own rule,shop\n"
+    )
+    ours = layout.u_bend_fit(1000, 180, 22, (60, 60))
+    theirs = layout.u_bend_fit(1000, 180, 22, (60, 60), tables=Tables.load(extra=tmp_path))
+    assert theirs.needed_mm - ours.needed_mm == pytest.approx(2 * 1.5 * 22)
 
 
 def test_an_assembly_too_short_to_bend_is_noted() -> None:

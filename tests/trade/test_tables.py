@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 
 from tagger.errors import TradeError
-from tagger.spec import Connection
-from tagger.trade import assess, validate
+from tagger.spec import Connection, Hose
+from tagger.trade import assess, geometry, validate
 from tagger.trade.tables import Tables, tables
 from tests.trade.specs import example
 
@@ -57,6 +57,25 @@ def test_a_shop_adds_its_own_hose_and_its_row_is_the_shops(tmp_path: Path) -> No
     assert found.working_pressure.value_bar == 190
     assert found.working_pressure.parts[0].confidence == "shop"
     assert "supplier's sheet 7" in found.working_pressure.source
+
+
+def test_a_shops_bore_holds_where_the_standard_prints_none(tmp_path: Path) -> None:
+    (tmp_path / "bores.csv").write_text("dash,bore_mm,source,confidence\n12,17.5,our chart,shop\n")
+    hose = Hose(standard="own make", dash=12)
+    assert geometry.bore_mm(hose, tables()) == 19
+    assert geometry.bore_mm(hose, Tables.load(extra=tmp_path)) == 17.5
+
+
+def test_taper_threads_are_those_that_nothing_else_tightens() -> None:
+    """What is turned stands in the table; what a tag's digits mean by it, in the spec."""
+    assert {f for f, about in tables().families.items() if about.tighten_by is None} == {
+        family for family in Connection if family.is_taper
+    }
+
+
+def test_every_rule_is_read_somewhere() -> None:
+    code = "".join(p.read_text() for root in ("tagger", "api") for p in Path(root).rglob("*.py"))
+    assert [key for key in tables().rules if f'"{key}"' not in code] == []
 
 
 def test_a_shop_file_of_another_name_or_shape_is_refused(tmp_path: Path) -> None:

@@ -23,6 +23,20 @@ def test_water_based_fluids_have_a_lower_limit() -> None:
     assert "too_hot_for_fluid" not in codes(fluid="water_glycol", max_temperature_c=70)
 
 
+def test_the_lowest_temperature_is_told_with_its_source() -> None:
+    found = assess(both("EN 853 2SN", 8, end("sae_37_flare", 8)))
+    assert (found.min_temperature_c, found.min_temperature_source) == (-40, "EN 853:2015 abstract")
+    wet = assess(both("2SN", 8, end("sae_37_flare", 8), fluid="water"))
+    assert wet.min_temperature_c == 0
+    assert codes(fluid="water")["cold_limit_of_fluid"] == "care"
+    assert "cold_limit_of_fluid" not in codes(fluid="water_glycol")
+
+
+def test_colder_than_the_hose_goes_is_a_danger() -> None:
+    assert codes(max_temperature_c=-50)["too_cold"] == "danger"
+    assert "too_cold" not in codes(max_temperature_c=-40)
+
+
 def test_esters_are_not_for_en_853_hose() -> None:
     assert codes(fluid="synthetic_ester")["fluid_not_suited"] == "danger"
 

@@ -33,7 +33,7 @@ export function view(tag, words, today) {
       basis: words.name("length_basis", spec.length_basis), tolerance: null, source: null,
     },
     clocking: spec.clocking_deg === null ? null : {
-      words: words.clocking(spec), own: null, picture: clockingPicture(spec, words),
+      words: words.clocking(spec), own: null, tolerance: null, picture: clockingPicture(spec, words),
       source: t("Convention: MIL-DTL-83796-5 figure 3, citing SAE J517; the viewing side is common practice, no source"),
     },
     facts: facts(content, bend, words),
@@ -117,16 +117,29 @@ function facts(content, bend, words) {
   }
   const celsius = spec.max_temperature_c;
   if (celsius !== null) found.push(both(t("Highest temperature"), `${numberText(celsius)} °C`, fahrenheit(celsius)));
+  const cold = coldest(spec, words.tables);
+  if (cold) {
+    const note = t("Source: {source}", { source: words.tables.sources[cold[1]] });
+    found.push(both(t("Lowest temperature of the hose"), `${numberText(cold[0])} °C`, fahrenheit(cold[0]), note));
+  }
   if (spec.fluid) found.push(fact(t("Fluid"), words.name("fluid", spec.fluid)));
   if (spec.covers.length) found.push(fact(t("Over the hose"), covers(spec, words)));
   if (content.built_on) found.push(fact(t("Built on"), content.built_on));
   return found;
 }
 
+const spelled = (standard, tables) => tables.fit.spellings[standard.toLowerCase().replace(/[^a-z0-9]/g, "")];
+
 export function bendOf(hose, tables) {
-  const { bends, spellings } = tables.fit;
-  const other = spellings[hose.standard.toLowerCase().replace(/[^a-z0-9]/g, "")];
-  return bends[`${hose.standard}|${hose.dash}`] || bends[`${other}|${hose.dash}`] || null;
+  const { bends } = tables.fit;
+  return bends[`${hose.standard}|${hose.dash}`] || bends[`${spelled(hose.standard, tables)}|${hose.dash}`] || null;
+}
+
+// The hose's lowest temperature with this fluid and where it stands, as tagger/trade/temperature.py finds it.
+function coldest(spec, tables) {
+  const { cold } = tables;
+  const found = (name) => cold[`${name}|${spec.fluid}`] || cold[name];
+  return found(spec.hose.standard) || found(spelled(spec.hose.standard, tables)) || null;
 }
 
 function age(content, today, words) {
@@ -135,8 +148,8 @@ function age(content, today, words) {
   const old = (Date.parse(today) - Date.parse(content.built_on)) / 86400000 / 365.25;
   const { life, shelf } = words.tables.storage;
   const notice = (text) => [{ severity: "care", heading: t("Over its storage guidance"), words: text, href: null, href_words: null, differences: [] }];
-  if (old > life) return notice(t("Built on {day}, more than {years} years ago. DIN 20066 gives an assembly {years} years in all, storage included: have it replaced, or inspected by somebody trained, before it works again.", { day: content.built_on, years: numberText(life) }));
-  if (old > shelf) return notice(t("Built on {day}, more than {years} years ago. ISO 8331 and DIN 20066 let an assembly lie for {years} years before it is used: if it has not been in use since, have it inspected before you fit it.", { day: content.built_on, years: numberText(shelf) }));
+  if (old > life[0]) return notice(t("Built on {day}, more than {years} years ago. An assembly is given {years} years in all, storage included ({source}): have it replaced, or inspected by somebody trained, before it works again.", { day: content.built_on, years: numberText(life[0]), source: words.tables.sources[life[1]] }));
+  if (old > shelf[0]) return notice(t("Built on {day}, more than {years} years ago. An assembly may lie for {years} years before it is used ({source}): if it has not been in use since, have it inspected before you fit it.", { day: content.built_on, years: numberText(shelf[0]), source: words.tables.sources[shelf[1]] }));
   return [];
 }
 
