@@ -13,7 +13,7 @@ def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
     """What stands against the spec's temperature and fluid, or that no source speaks of them.
 
     No published table derates hydraulic hose or steel fittings within a hose standard's range,
-    so a pressure is never lowered here: beyond the range the hose is not to be used.
+    so a pressure is never lowered here: beyond the range no table pressure holds (``unfit``).
     """
     standard = tables.standard_of(spec.hose.standard)
     if standard is None:
@@ -22,6 +22,30 @@ def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
     if spec.fluid is not None:
         found += _fluid(spec, spec.fluid, standard, tables)
     return found
+
+
+def unfit(spec: AssemblySpec, tables: Tables) -> str | None:
+    """Why no table pressure holds for what the spec asks of the hose; None where nothing stands against it."""
+    standard = tables.standard_of(spec.hose.standard)
+    if standard is None:
+        return None
+    given, why = spec.max_temperature_c, None
+    entry = _entry(spec.fluid, standard, tables)
+    if given is not None and given > standard.max_temperature_c:
+        limit = show_temperature(standard.max_temperature_c)
+        why = f"no source rates {standard.standard} above {limit}: {standard.source}"
+    elif entry is not None and entry.max_temperature_c is None:
+        words = entry.fluid.replace("_", " ")
+        why = f"no source rates {standard.standard} for {words}: {entry.source}: {entry.note}"
+    elif entry is not None and given is not None and given > (entry.max_temperature_c or 0):
+        words = entry.fluid.replace("_", " ")
+        limit = show_temperature(entry.max_temperature_c or 0)
+        why = f"no source rates {standard.standard} with {words} above {limit}: {entry.source}"
+    return why
+
+
+def _entry(fluid: Fluid | None, standard: row.HoseStandard, tables: Tables) -> row.HoseFluidRow | None:
+    return next((r for r in tables.hose_fluids.get(standard.standard, ()) if r.fluid == fluid), None)
 
 
 def _temperature(spec: AssemblySpec, standard: row.HoseStandard) -> list[Warning_]:
@@ -37,7 +61,7 @@ def _temperature(spec: AssemblySpec, standard: row.HoseStandard) -> list[Warning
 
 def _fluid(spec: AssemblySpec, fluid: Fluid, standard: row.HoseStandard, tables: Tables) -> list[Warning_]:
     words = fluid.replace("_", " ")
-    entry = next((r for r in tables.hose_fluids.get(standard.standard, ()) if r.fluid == fluid), None)
+    entry = _entry(fluid, standard, tables)
     if entry is None:
         if fluid is Fluid.MINERAL_OIL:
             return []

@@ -170,6 +170,16 @@ def test_a_figure_not_known_is_said_to_be_not_known(client: TestClient) -> None:
     assert "How far to tighten this joint is not known here" in shown
 
 
+def test_a_hose_asked_to_work_outside_its_limits_shows_the_danger_before_the_plate(
+    client: TestClient, store: Store
+) -> None:
+    hot = register(store, max_temperature_c=150)
+    page = client.get(path(hot)).text
+    seen = text(page)
+    assert seen.index("is above the 100 °C") < seen.index("Working pressure")
+    assert "Do not fit this hose until somebody who knows" in page
+
+
 def test_a_shop_that_counts_clockwise_sees_its_own_figure_beside_the_standards(store: Store) -> None:
     settings = Settings(clocking_sense=ClockingSense.CLOCKWISE)
     shown = text(TestClient(create_app(settings, store=store)).get(path(register(store))).text)
