@@ -434,6 +434,12 @@ def test_identify_measures_picks_and_orders_a_hose_without_a_tag(client: TestCli
     assert order.spec.end_b.shape == "elbow_90"
 
 
+def test_a_hexagon_alone_is_an_answer_on_the_page_too(client: TestClient) -> None:
+    page = client.get("/identify?form=male&hex=32")
+    assert page.status_code == 200
+    assert "nan" not in text(page.text)
+
+
 def test_a_seat_that_does_not_fit_cannot_be_picked(client: TestClient) -> None:
     asked = {"form": "male", "diameter": "1 1/16 in", "tpi": "12", "seat": "45"}
     html = client.get("/identify", params=asked).text
