@@ -76,7 +76,7 @@ def _bend_radius(tag: Tag, words: Words) -> list[str]:
 
 def _test_pressure(tag: Tag, words: Words) -> list[str]:
     bar = tag.assessment.test_pressure_bar if tag.assessment else None
-    return [] if bar is None else [words.pressure(bar)]
+    return [] if bar is None else [units.show_least_pressure(bar)]
 
 
 def _limited_by(tag: Tag, words: Words) -> list[str]:
