@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tagger.spec import AssemblySpec, Fluid
+from tagger.spec import AssemblySpec, Fluid, Hose
 from tagger.trade import rows as row
 from tagger.trade.assessment import Warning_
 from tagger.trade.tables import Tables
@@ -20,7 +20,7 @@ def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
         return []
     found = _temperature(spec, standard)
     if spec.fluid is not None:
-        found += _fluid(spec, spec.fluid, standard, tables)
+        found += fluid_warnings(spec.fluid, spec.max_temperature_c, spec.hose, tables)
     return found
 
 
@@ -59,7 +59,17 @@ def _temperature(spec: AssemblySpec, standard: row.HoseStandard) -> list[Warning
     return [Warning_(code="too_hot", field="max_temperature_c", text=text, severity="danger")]
 
 
-def _fluid(spec: AssemblySpec, fluid: Fluid, standard: row.HoseStandard, tables: Tables) -> list[Warning_]:
+def speaks_of(fluid: Fluid, hose: Hose, tables: Tables) -> bool:
+    """Whether a source speaks of this fluid in a hose of that standard."""
+    standard = tables.standard_of(hose.standard)
+    return standard is not None and _entry(fluid, standard, tables) is not None
+
+
+def fluid_warnings(fluid: Fluid, hottest_c: float | None, hose: Hose, tables: Tables) -> list[Warning_]:
+    """What stands against a fluid of at most ``hottest_c`` in that hose, or that no source speaks of it."""
+    standard = tables.standard_of(hose.standard)
+    if standard is None:
+        return []
     words = fluid.replace("_", " ")
     entry = _entry(fluid, standard, tables)
     if entry is None:
@@ -70,10 +80,10 @@ def _fluid(spec: AssemblySpec, fluid: Fluid, standard: row.HoseStandard, tables:
     if entry.max_temperature_c is None:
         text = f"{standard.standard} is not for {words} ({entry.source}: {entry.note})."
         return [Warning_(code="fluid_not_suited", field="fluid", text=text, severity="danger")]
-    if spec.max_temperature_c is not None and spec.max_temperature_c > entry.max_temperature_c:
+    if hottest_c is not None and hottest_c > entry.max_temperature_c:
         text = (
             f"With {words}, {standard.standard} goes to {show_temperature(entry.max_temperature_c)} "
-            f"({entry.source}), and the spec says {show_temperature(spec.max_temperature_c)}."
+            f"({entry.source}), and the spec says {show_temperature(hottest_c)}."
         )
         return [Warning_(code="too_hot_for_fluid", field="max_temperature_c", text=text, severity="danger")]
     return []
