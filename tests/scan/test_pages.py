@@ -16,9 +16,10 @@ from api.app import create_app
 from api.settings import ClockingSense, Settings
 from tagger.code import link, payload
 from tagger.code.symbol import code128, qr
-from tagger.spec import AssemblySpec
+from tagger.spec import AssemblySpec, Tightening
 from tagger.store import Assembly, Store
 from tagger.trade import assess
+from tagger.words import Words
 from tests.scan.conftest import SPEC, register
 
 OTHER_SHOP = "7K3MQ9XW2R1"
@@ -178,6 +179,21 @@ def test_a_hose_asked_to_work_outside_its_limits_shows_the_danger_before_the_pla
     seen = text(page)
     assert seen.index("is above the 100 °C") < seen.index("Working pressure")
     assert "Do not fit this hose until somebody who knows" in page
+
+
+def test_a_flange_torque_stands_with_its_screw_and_never_with_anothers(
+    client: TestClient, store: Store
+) -> None:
+    flange = {"connection": "flange_code62", "dash": 20, "form": "flange_head"}
+    found = register(
+        store, hose={"standard": "SAE 100R12", "dash": 20}, end_a=flange, end_b=flange, clocking_deg=None
+    )
+    page = text(client.get(path(found)).text)
+    assert "each M14 screw" in page and "M14 screw; see the maker for its grade" in page
+    unknown = Tightening(torque_min_nm=80, torque_max_nm=90)
+    assert (
+        Words("en").tighten(unknown, found.spec.end_a)[0].endswith("each screw, see the maker for the screw")
+    )
 
 
 def test_a_shop_that_counts_clockwise_sees_its_own_figure_beside_the_standards(store: Store) -> None:
