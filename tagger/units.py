@@ -183,6 +183,21 @@ def show_pressure(bar: float) -> str:
     return f"{round(bar)} bar ({psi_of(bar)} psi)"
 
 
+def show_least_pressure(bar: float) -> str:
+    """A pressure that must be reached (proof, minimum burst), in both systems, rounded up.
+
+    Four times a rating rounded to 0.1 bar is up to 3 psi off: within that of the round psi that
+    standards print (steps of 25) it is that figure.
+
+    >>> show_least_pressure(620.4), show_least_pressure(413.6), show_least_pressure(344)
+    ('621 bar (9000 psi)', '414 bar (6000 psi)', '344 bar (4990 psi)')
+    """
+    psi = bar / BAR_PER_PSI
+    printed = round(psi / 25) * 25
+    shown = printed if abs(psi - printed) <= 3 else math.ceil(psi / 5) * 5
+    return f"{math.ceil(round(bar, 2))} bar ({shown} psi)"
+
+
 def lbf_ft_of(nm: float) -> float:
     """N·m as lbf·ft, whole from 10 up, else one decimal."""
     value = nm / NM_PER_LBF_FT

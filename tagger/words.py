@@ -27,6 +27,7 @@ from tagger.spec import (
     Material,
     Tightening,
 )
+from tagger.trade.screws import screw_of
 
 LANGUAGES = ("en", "fr", "es", "de")
 
@@ -218,14 +219,19 @@ class Words:
         lines = []
         if tightening.torque_max_nm is not None:
             torque = self.torque(tightening.torque_min_nm, tightening.torque_max_nm)
-            lines.append(
-                self.t(N_("{torque} each screw"), torque=torque) if end.connection.is_flange else torque
-            )
+            lines.append(self._each_screw(torque, tightening, end) if end.connection.is_flange else torque)
         if tightening.flats_min is not None and tightening.flats_max is not None and tightening.flats_basis:
             count = self.turns if end.connection.is_taper else self.flats
             figure = count(tightening.flats_min, tightening.flats_max)
             lines.append(f"{figure} {self.basis(tightening.flats_basis)}")
         return lines or [self.t(NOT_KNOWN)]
+
+    def _each_screw(self, torque: str, tightening: Tightening, end: End) -> str:
+        assert tightening.torque_max_nm is not None
+        screw = screw_of(end, tightening.torque_min_nm, tightening.torque_max_nm)
+        if screw is None:
+            return self.t(N_("{torque} each screw, see the maker for the screw"), torque=torque)
+        return self.t(N_("{torque} each {screw} screw"), torque=torque, screw=screw)
 
 
 @cache

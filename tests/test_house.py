@@ -18,7 +18,7 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/errors.py": set(),
     "tagger/trade": set(),
     "tagger/code": set(),
-    "tagger/words.py": set(),
+    "tagger/words.py": {"tagger.trade.screws"},  # which screw a torque belongs to
     "tagger/drawing": {"tagger.words", "tagger.trade"},
     "tagger/printing": {"tagger.code", "tagger.trade", "tagger.words", "tagger.drawing"},
     "tagger/store": {"tagger.code", "tagger.trade"},

@@ -21,6 +21,8 @@ from tagger.spec import Connection, End, TagContent, Tightening
 from tagger.trade import geometry, steps
 from tagger.trade.assessment import EndAdvice, Turns
 from tagger.trade.rows import FitStep
+from tagger.trade.screws import screw_of
+from tagger.trade.screws import table as screw_table
 from tagger.trade.tables import Tables, compact_name
 from tagger.words import N_
 
@@ -141,7 +143,11 @@ def figures_of(
     found: dict[str, str] = {}
     if tightening and tightening.torque_max_nm is not None:
         found["torque"] = words.torque(tightening.torque_min_nm, tightening.torque_max_nm)
-        found["torque_basis"] = t("see the shop's record for which screw and grade")
+        screw = screw_of(end, tightening.torque_min_nm, tightening.torque_max_nm)
+        if screw is None:
+            found["torque_basis"] = t("see the maker for which screw and grade")
+        else:
+            found["torque_basis"] = t("{screw} screw; see the maker for its grade", screw=screw)
     if tightening and tightening.flats_max is not None and tightening.flats_basis is not None:
         low, high = tightening.flats_min or 0, tightening.flats_max
         found["flats"] = words.count(low, high)
@@ -222,6 +228,7 @@ def rules(tables: Tables) -> dict[str, Any]:
     return {
         "rows": rows,
         "taper": [c.value for c in Connection if c.is_taper],
+        "screws": screw_table(),
         "bends": _bends(tables),
         "spellings": _spellings(tables),
         "pictures": {key: drawn(key) for key in DRAWN},

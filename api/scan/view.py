@@ -67,6 +67,7 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
     content, spec = tag.content, tag.content.spec
     lines = sections(content, reader)
     order_lines = _order_lines(tag, lines, t, shop)
+    warnings = _warnings(assessed, t)
     radius = assessed.bend_radius_mm if assessed else None
     advice = (assessed.end_a, assessed.end_b) if assessed and tag.record else None
     guide = None if tag.withdrawn else fit.guide(content, radius, advice, reader)
@@ -74,7 +75,8 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         "number": tag_number.format(tag.number),
         "withdrawn": _withdrawn(tag),
         "notices": _notices(tag, reader),
-        "warnings": _warnings(assessed, t),
+        "dangers": [w for w in warnings if w["severity"] == "danger"],
+        "warnings": [w for w in warnings if w["severity"] != "danger"],
         "line": fill.both(one_line(content, words)),
         "end_a_short": fill.both(short_end(spec.end_a, words)),
         "end_b_short": fill.both(short_end(spec.end_b, words)),

@@ -20,9 +20,10 @@ from tagger.drawing.primitives import (
     Text,
     arrow_head,
 )  # fmt: skip
-from tagger.spec import AssemblySpec, End, Form, LengthBasis
+from tagger.spec import AssemblySpec, Connection, End, Form, LengthBasis
 
 _THIN = 0.2
+_HEXAGON = 0.6  # of the hose's half height: a male's hexagon; its outer side is the shoulder
 _EMS_A_LETTER = 0.63  # no figure of the tag's bold face is broader
 
 
@@ -79,8 +80,8 @@ class _Unit:
 class _End:
     """One end, drawn with the hose's end at the origin and the outside towards +x; y down.
 
-    ``reach``: how far the drawing goes along the hose; ``face``, ``centre``: distance along the hose from
-    the hose's end to the sealing face and to the elbow's port centreline.
+    ``reach``: how far the drawing goes along the hose; ``face``, ``centre``, ``tip``: distance along the
+    hose from the hose's end to the sealing face, the elbow's port centreline and the thread's end.
     """
 
     def __init__(self, end: End, unit: _Unit, arm: float, clocking: int) -> None:
@@ -94,8 +95,8 @@ class _End:
         if not end.is_elbow:
             self.items.append(_rect(0, -half * 0.5, stem, half, fill="white"))
             self.items += _moved_turned(_fitting(end, unit), stem, 0.0, 0.0)
-            self.face = self.centre = stem + _fitting_length(end, unit)
-            self.reach = self.face
+            self.reach = self.tip = stem + _fitting_length(end, unit)
+            self.face = self.centre = stem + _to_the_seal(end, unit)
             return
         angle = math.radians(end.angle_deg)
         down = math.cos(math.radians(clocking))
@@ -110,11 +111,14 @@ class _End:
         else:
             self.items += _end_on(corner, end, half, near=math.sin(math.radians(clocking)) > 0)
         tip = corner + (length + _fitting_length(end, unit)) * along
-        self.centre = tip if end.angle_deg < 90 else corner
-        self.face = self.centre
+        seal = corner + (length + _to_the_seal(end, unit)) * along
+        self.tip = tip if end.angle_deg < 90 else corner
+        self.face = self.centre = seal if end.angle_deg < 90 else corner
         self.reach = max(corner, tip) + half * 1.3 * abs(math.sin(angle))
 
     def measured(self, basis: LengthBasis) -> float:
+        if basis is LengthBasis.THREAD_END:
+            return self.tip
         return self.centre if basis is LengthBasis.ELBOW_CENTRELINE else self.face
 
 
@@ -123,16 +127,23 @@ def _rect(x: float, y: float, w: float, h: float, fill: str | None = None) -> Sh
 
 
 def _fitting_length(end: End, unit: _Unit) -> float:
-    return {Form.MALE: unit.thread + unit.half * 0.6, Form.FLANGE_HEAD: unit.half * 0.9}.get(
+    return {Form.MALE: unit.thread + unit.half * _HEXAGON, Form.FLANGE_HEAD: unit.half * 0.9}.get(
         end.form, unit.nut
     )
+
+
+def _to_the_seal(end: End, unit: _Unit) -> float:
+    """How far out the fitting seals: an O-ring boss stud under its shoulder, all others at their tip."""
+    if end.form is Form.MALE and end.connection in (Connection.SAE_ORB, Connection.METRIC_ORB):
+        return _HEXAGON * unit.half
+    return _fitting_length(end, unit)
 
 
 def _fitting(end: End, unit: _Unit) -> list[Item]:
     """The part that mates, from the origin towards +x."""
     half, items = unit.half, list[Item]()
     if end.form is Form.MALE:
-        hexagon = half * 0.6
+        hexagon = half * _HEXAGON
         items.append(_rect(0, -half * 1.3, hexagon, half * 2.6, fill="white"))
         items.append(_rect(hexagon, -half * 0.9, unit.thread, half * 1.8, fill="white"))
         for step in range(1, 5):

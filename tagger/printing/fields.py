@@ -44,6 +44,12 @@ def _size(tag: Tag, words: Words) -> list[str]:
     return [f"-{tag.spec.hose.dash} ({units.inch_text(tag.spec.hose.dash * 25.4 / 16)})"]
 
 
+def _clocking_short(tag: Tag, words: Words) -> list[str]:
+    """The figure alone, for small labels; which way it is counted stands behind the symbol."""
+    angle = tag.spec.clocking_deg
+    return [] if angle is None else [words.t(N_("clocking {angle}°"), angle=angle)]
+
+
 def _covers(tag: Tag, words: Words) -> list[str]:
     return _optional(", ".join(words.cover(cover) for cover in tag.spec.covers))
 
@@ -76,7 +82,7 @@ def _bend_radius(tag: Tag, words: Words) -> list[str]:
 
 def _test_pressure(tag: Tag, words: Words) -> list[str]:
     bar = tag.assessment.test_pressure_bar if tag.assessment else None
-    return [] if bar is None else [words.pressure(bar)]
+    return [] if bar is None else [units.show_least_pressure(bar)]
 
 
 def _limited_by(tag: Tag, words: Words) -> list[str]:
@@ -136,6 +142,7 @@ FIELDS: dict[str, Field] = {
     "end_b_short": Field(N_("End B"), lambda tag, words: _short_end(tag.spec.end_b, words)),
     "length": Field(N_("Length"), lambda tag, words: [words.length(tag.spec)]),
     "clocking": Field(N_("Clocking"), lambda tag, words: _optional(words.clocking(tag.spec))),
+    "clocking_short": Field(N_("Clocking"), _clocking_short),
     "working_pressure": Field(
         N_("Working pressure"), lambda tag, words: [words.pressure(tag.content.working_pressure_bar)]
     ),

@@ -25,13 +25,13 @@ def assess(
     Raises TradeError for parts that cannot exist or do not go together.
     """
     tables = tables or our_tables()
-    warnings = fitting.check_parts(spec, tables)
+    warnings = fitting.check_parts(spec, tables) + temperature.warnings(spec, tables)
     pressure, more = rating.rate(spec, tables, adapters)
     warnings += more
     tolerance = geometry.length_tolerance(spec.length_mm, spec.hose, tables, length_bands)
     warnings += _tolerance_warnings(tolerance, tables, spec)
     bend, bend_source, more = geometry.bend_radius(spec.hose, tables)
-    warnings += more + temperature.warnings(spec, tables)
+    warnings += more
     diameter, diameter_source = geometry.outside_diameter(spec.hose, tables)
     warnings += layout.warnings(spec, bend, diameter, tables)
     advice: list[EndAdvice] = []
@@ -60,7 +60,7 @@ def assess(
         content_l=geometry.content_l(spec.length_mm, spec.hose, tables),
         end_a=advice[0],
         end_b=advice[1],
-        warnings=tuple(warnings),
+        warnings=tuple(sorted(warnings, key=lambda w: w.severity != "danger")),
     )
 
 

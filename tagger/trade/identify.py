@@ -22,8 +22,9 @@ from tagger.units import inch_text, number_text
 
 __all__ = ["CONES", "SEATS", "Candidate", "Errors", "Identification", "Measurements", "Next", "identify"]
 
-SHOWN_FROM = 0.005  # of the likelihood; below it a candidate is not worth a line
-REMAINS_FROM = 0.05  # above it a candidate still stands beside the best
+SHOWN_FROM = 0.005  # of the best one's likelihood; below it a candidate is not worth a line
+REMAINS_FROM = 0.05  # of the best one's likelihood; above it a candidate still stands beside the best
+NAMED = 4  # more that remain are counted, not named
 LEAST_SHOWN, MOST_SHOWN = 3, 12
 WORTH_MEASURING = 0.02  # bits
 
@@ -93,13 +94,14 @@ def identify(
     if among.size == 0:
         return Identification((), None, 0, "Nothing in the tables has this form with these measurements.")
     order = np.argsort(-weights, kind="stable")
-    count = int(min(MOST_SHOWN, max(LEAST_SHOWN, (weights >= SHOWN_FROM).sum()), among.size))
+    count = int(min(MOST_SHOWN, max(LEAST_SHOWN, (weights >= SHOWN_FROM * weights.max()).sum()), among.size))
     candidates = tuple(
         _candidate(pool, int(among[n]), float(weights[n]), measured, errors, tables) for n in order[:count]
     )
-    remaining = int((weights >= REMAINS_FROM).sum())
-    following = _next(pool, among, weights, measured, errors) if remaining > 1 else None
-    return Identification(candidates, following, remaining, _summary(candidates, remaining, fits))
+    remain = order[weights[order] >= REMAINS_FROM * weights.max()]
+    following = _next(pool, among, weights, measured, errors) if remain.size > 1 else None
+    summary = _summary(candidates, _names(pool, among[remain]), fits)
+    return Identification(candidates, following, int(remain.size), summary)
 
 
 def posterior(pool: Pool, measured: Measurements, errors: Errors) -> tuple[Array, Array, bool]:
@@ -117,7 +119,7 @@ def posterior(pool: Pool, measured: Measurements, errors: Errors) -> tuple[Array
 
 
 def _next(pool: Pool, among: Array, weights: Array, measured: Measurements, errors: Errors) -> Next | None:
-    keep = weights >= SHOWN_FROM
+    keep = weights >= SHOWN_FROM * weights.max()
     among, weights = among[keep], weights[keep] / weights[keep].sum()
     open_features = [f for f in ("seat", "cone", *measuring.CONTINUOUS) if f not in measured.readings()]
     told = {f: measuring.information(pool, f, among, weights, errors) for f in open_features}
@@ -125,8 +127,7 @@ def _next(pool: Pool, among: Array, weights: Array, measured: Measurements, erro
         return None
     best = max(told, key=lambda f: told[f])
     what, picture = _ASK[best]
-    order = among[np.argsort(-weights, kind="stable")][:4]
-    names = _joined([f"{pool.families[n]} {_size_text(pool.families[n], pool.sizes[n])}" for n in order])
+    names = _joined(_names(pool, among[np.argsort(-weights, kind="stable")])[:NAMED])
     return Next(best, what, f"It separates {names} best.", picture, round(told[best], 3))
 
 
@@ -160,7 +161,7 @@ def _reason(pool: Pool, n: int, feature: str, value: float, errors: Errors) -> t
     low, high = pool.low[feature][n], pool.high[feature][n]
     if np.isnan(low).all():
         return f"{_NAMES[feature]}: no figure in the tables for this one", True
-    off = np.where(value < low, low - value, np.where(value > high, value - high, 0.0))
+    off = np.maximum(np.maximum(low - value, value - high), 0.0)  # stays NaN where there is no figure
     near = int(np.nanargmin(off))
     allowed = 3 * errors.of(feature)
     fits = bool(off[near] <= allowed) or feature == "hex"
@@ -232,7 +233,15 @@ def _same_thread(pool: Pool, n: int, m: int) -> bool:
     return bool(gap < 0.3 and abs(pool.low["tpi"][n, 0] - pool.low["tpi"][m, 0]) < 0.75)
 
 
-def _summary(candidates: tuple[Candidate, ...], remaining: int, fits: bool) -> str:
+def _names(pool: Pool, places: Array) -> list[str]:
+    """Family and size of each, in the order given, once: the forms of one are not told apart here."""
+    families = [pool.families[int(n)] for n in places]
+    sizes = [pool.sizes[int(n)] for n in places]
+    return list(dict.fromkeys(f"{f} {_size_text(f, s)}" for f, s in zip(families, sizes, strict=True)))
+
+
+def _summary(candidates: tuple[Candidate, ...], names: list[str], fits: bool) -> str:
+    """``names``: those that remain, best first."""
     best = candidates[0]
     name = f"{best.connection} {_size_text(best.connection, best.size)}"
     if best.contradicts == ("seat",) and fits:
@@ -242,11 +251,10 @@ def _summary(candidates: tuple[Candidate, ...], remaining: int, fits: bool) -> s
         )
     if best.contradicts or not fits:
         return f"Nothing in the tables fits all that was measured; {name} is nearest. Measure again."
-    if remaining > 1:
-        others = _joined(
-            [f"{c.connection} {_size_text(c.connection, c.size)}" for c in candidates[1:remaining]]
-        )
-        return f"It can be {name}, and also {others}."
+    if len(names) > NAMED:
+        return f"{len(names)} connections are still possible; most likely {_joined(names[:NAMED])}."
+    if len(names) > 1:
+        return f"It can be {name}, and also {_joined(names[1:])}."
     return f"Of the connections in the tables only {name} fits."
 
 

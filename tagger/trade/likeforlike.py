@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from typing import Literal
 
 from tagger.errors import TradeError
-from tagger.spec import AssemblySpec, End
-from tagger.trade import geometry
+from tagger.spec import AssemblySpec, End, Fluid
+from tagger.trade import geometry, temperature
 from tagger.trade.assessing import assess
 from tagger.trade.assessment import Assessment
 from tagger.trade.tables import Tables
@@ -52,7 +52,7 @@ def compare(a: AssemblySpec, b: AssemblySpec, tables: Tables | None = None) -> C
         _clocking(a, b, was),
         _bend(was, new),
         _temperature(a, b, tables),
-        _fluid(a, b, new),
+        _fluid(a, b, new, tables),
         _covers(a, b),
     )
     verdicts = {f.verdict for f in fields}
@@ -222,16 +222,26 @@ def _temperature(a: AssemblySpec, b: AssemblySpec, tables: Tables) -> Field:
     return Field(name, "same", shown)
 
 
-def _fluid(a: AssemblySpec, b: AssemblySpec, new: Assessment) -> Field:
+def _fluid(a: AssemblySpec, b: AssemblySpec, new: Assessment, tables: Tables) -> Field:
+    """Whether B's hose suits A's fluid by a source; without one it never plainly replaces."""
     unfit = [w for w in new.warnings if w.code in ("fluid_not_suited", "too_hot_for_fluid")]
     if unfit:
         return Field("fluid", "dangerous", unfit[0].text)
-    if a.fluid is b.fluid:
-        return Field(
-            "fluid", "same", "both for " + (a.fluid.replace("_", " ") if a.fluid else "a fluid not named")
-        )
     old, other = (f.replace("_", " ") if f else "a fluid not named" for f in (a.fluid, b.fluid))
-    return Field("fluid", "differs", f"A is for {old}, B for {other}: ask the hose maker")
+    shown = f"both for {old}" if a.fluid is b.fluid else f"A is for {old}, B for {other}"
+    if a.fluid is None:
+        return Field("fluid", "same" if b.fluid is None else "differs", shown)
+    duty = temperature.fluid_warnings(a.fluid, a.max_temperature_c, b.hose, tables)
+    if any(w.severity == "danger" for w in duty):
+        return Field("fluid", "dangerous", f"{shown}: {duty[0].text}")
+    known = temperature.speaks_of(a.fluid, b.hose, tables)
+    if a.fluid is b.fluid:
+        sure = known or a.fluid is Fluid.MINERAL_OIL
+        why = "" if sure else f"; no source says that {b.hose.standard} suits it: ask the hose maker"
+        return Field("fluid", "same" if sure else "differs", shown + why)
+    if known or (b.fluid is None and a.fluid is Fluid.MINERAL_OIL):
+        return Field("fluid", "differs", f"{shown}: ask the hose maker")
+    return Field("fluid", "dangerous", f"{shown}, and no source says that B's hose suits {old}")
 
 
 def _covers(a: AssemblySpec, b: AssemblySpec) -> Field:

@@ -2,7 +2,8 @@
 
 A rating is the least of what the sources print for that very part: family, size, form, shape
 and material. Where no source does, it is None and the assembly's is None too, unless the
-spec brings a figure with its source; even then no known part is exceeded.
+spec brings a figure with its source; even then no known part is exceeded. Where the spec asks
+more heat or another fluid of the hose than a source allows, no table figure holds for the hose.
 """
 
 from __future__ import annotations
@@ -12,6 +13,7 @@ from typing import Literal, TypeVar
 
 from tagger.spec import AssemblySpec, End, Hose, Material
 from tagger.trade import rows as row
+from tagger.trade import temperature
 from tagger.trade.assessment import NOT_KNOWN, PartRating, Warning_, WorkingPressure
 from tagger.trade.tables import Tables
 from tagger.units import show_pressure
@@ -26,7 +28,12 @@ def rate(
     spec: AssemblySpec, tables: Tables, adapters: Sequence[Adapter] = ()
 ) -> tuple[WorkingPressure, list[Warning_]]:
     """The working pressure of the assembly, in bar, part by part, with its warnings."""
-    hose, warnings = hose_rating(spec.hose, tables)
+    printed, warnings = hose_rating(spec.hose, tables)
+    unfit = temperature.unfit(spec, tables)
+    hose = printed
+    if unfit is not None:
+        hose = _not_known("hose", unfit)
+        warnings = [w for w in warnings if w.code != "edition_not_given"]
     parts = [hose]
     for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
         parts.append(end_rating(name, end, tables))
@@ -36,10 +43,12 @@ def rate(
     warnings += _part_warnings(parts)
     if spec.working_pressure is not None:
         given = spec.working_pressure
-        parts.append(
-            PartRating(part="override", value_bar=given.value_bar, source=given.source, confidence="given")
-        )
-    answer, more = _together(parts)
+        bar = given.value_bar
+        if hose is not printed and printed.value_bar is not None and bar > printed.value_bar:
+            warnings.append(_beyond_limits_warning(bar, printed.value_bar, printed.source))
+            bar = printed.value_bar
+        parts.append(PartRating(part="override", value_bar=bar, source=given.source, confidence="given"))
+    answer, more = _together(parts, unfit)
     return answer, warnings + more
 
 
@@ -123,10 +132,12 @@ def _fits(item: row.PressureRow, end: End) -> bool:
     return (not item.forms or end.form in item.forms) and (not item.shapes or shape in item.shapes)
 
 
-def _together(parts: list[PartRating]) -> tuple[WorkingPressure, list[Warning_]]:
+def _together(parts: list[PartRating], unfit: str | None) -> tuple[WorkingPressure, list[Warning_]]:
     known = [p for p in parts if p.value_bar is not None]
     unknown = [p for p in parts if p.value_bar is None]
     given = next((p for p in parts if p.part == "override"), None)
+    if unfit is not None and given is None:
+        return _outside_limits(parts, unfit)
     if unknown and given is None:
         return _nothing_shown(parts, known, unknown)
     low = _lowest(known)
@@ -143,6 +154,17 @@ def _together(parts: list[PartRating]) -> tuple[WorkingPressure, list[Warning_]]
 def _margin(low: PartRating, known: list[PartRating]) -> float | None:
     others = [p.value_bar for p in known if p is not low and p.value_bar is not None]
     return None if low.value_bar is None or not others else round(min(others) - low.value_bar, 1)
+
+
+def _outside_limits(parts: list[PartRating], unfit: str) -> tuple[WorkingPressure, list[Warning_]]:
+    """No "at most" is said here: it could be read as a pressure that holds."""
+    answer = WorkingPressure(
+        value_bar=None, limited_by=None, source=f"{NOT_KNOWN}: {unfit}", parts=tuple(parts)
+    )
+    text = f"Working pressure: {NOT_KNOWN}, because {unfit}."
+    return answer, [
+        Warning_(code="pressure_not_known", field="working_pressure", text=text, severity="danger")
+    ]
 
 
 def _nothing_shown(
@@ -176,6 +198,14 @@ def _override_warning(given: PartRating, low: PartRating, unknown: list[PartRati
     text = (
         f"The pressure given, {show_pressure(given.value_bar)} from {given.source!r}, is above the rating of "
         f"{_named(low.part)}, {show_pressure(low.value_bar)}. The lower one holds.{stands}"
+    )
+    return Warning_(code="pressure_given_too_high", field="working_pressure", text=text, severity="danger")
+
+
+def _beyond_limits_warning(given_bar: float, limit_bar: float, source: str) -> Warning_:
+    text = (
+        f"The pressure given, {show_pressure(given_bar)}, is above {show_pressure(limit_bar)}, what the hose is "
+        f"rated at within its limits ({source}). The lower one holds."
     )
     return Warning_(code="pressure_given_too_high", field="working_pressure", text=text, severity="danger")
 

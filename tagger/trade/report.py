@@ -9,7 +9,7 @@ from tagger.trade.assessment import NOT_KNOWN, Assessment, EndAdvice, Flats, Tor
 from tagger.trade.identify import Candidate, Identification
 from tagger.trade.likeforlike import Comparison
 from tagger.trade.steps import count_text, torque_text
-from tagger.units import show_length, show_pressure, show_temperature
+from tagger.units import show_least_pressure, show_length, show_pressure, show_temperature
 
 _MARKS = {"danger": "DANGER", "care": "Take care", "note": "Note"}
 
@@ -118,7 +118,8 @@ def assessment_text(spec: AssemblySpec, found: Assessment) -> str:
             lines[0] += f", {pressure.margin_bar:g} bar below the next part"
     lines += [f"  {part.part}: {_bar(part.value_bar)}  {part.source}" for part in pressure.parts]
     lines.append(
-        f"Test pressure: {_bar(found.test_pressure_bar)}   least burst pressure: {_bar(found.burst_pressure_bar)}"
+        f"Test pressure: {_least(found.test_pressure_bar)}   "
+        f"least burst pressure: {_least(found.burst_pressure_bar)}"
     )
     length = found.length_tolerance
     tolerance = NOT_KNOWN if length is None else f"+{length.plus:g} / -{length.minus:g} mm ({length.source})"
@@ -159,6 +160,10 @@ def _tightening_lines(name: str, advice: EndAdvice) -> list[str]:
 
 def _bar(value: float | None) -> str:
     return NOT_KNOWN if value is None else show_pressure(value)
+
+
+def _least(value: float | None) -> str:
+    return NOT_KNOWN if value is None else show_least_pressure(value)
 
 
 def comparison(found: Comparison) -> dict[str, Any]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tagger.spec import AssemblySpec, Fluid
+from tagger.spec import AssemblySpec, Fluid, Hose
 from tagger.trade import rows as row
 from tagger.trade.assessment import Warning_
 from tagger.trade.tables import Tables
@@ -25,15 +25,39 @@ def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
     """What stands against the spec's temperature and fluid, or that no source speaks of them.
 
     No published table derates hydraulic hose or steel fittings within a hose standard's range,
-    so a pressure is never lowered here: beyond the range the hose is not to be used.
+    so a pressure is never lowered here: beyond the range no table pressure holds (``unfit``).
     """
     standard = tables.standard_of(spec.hose.standard)
     if standard is None:
         return []
     found = _temperature(spec, standard) + _cold(spec, standard, tables)
     if spec.fluid is not None:
-        found += _fluid(spec, spec.fluid, standard, tables)
+        found += fluid_warnings(spec.fluid, spec.max_temperature_c, spec.hose, tables)
     return found
+
+
+def unfit(spec: AssemblySpec, tables: Tables) -> str | None:
+    """Why no table pressure holds for what the spec asks of the hose; None where nothing stands against it."""
+    standard = tables.standard_of(spec.hose.standard)
+    if standard is None:
+        return None
+    given, why = spec.max_temperature_c, None
+    entry = _entry(spec.fluid, standard, tables)
+    if given is not None and given > standard.max_temperature_c:
+        limit = show_temperature(standard.max_temperature_c)
+        why = f"no source rates {standard.standard} above {limit}: {standard.source}"
+    elif entry is not None and entry.max_temperature_c is None:
+        words = entry.fluid.replace("_", " ")
+        why = f"no source rates {standard.standard} for {words}: {entry.source}: {entry.note}"
+    elif entry is not None and given is not None and given > (entry.max_temperature_c or 0):
+        words = entry.fluid.replace("_", " ")
+        limit = show_temperature(entry.max_temperature_c or 0)
+        why = f"no source rates {standard.standard} with {words} above {limit}: {entry.source}"
+    return why
+
+
+def _entry(fluid: Fluid | None, standard: row.HoseStandard, tables: Tables) -> row.HoseFluidRow | None:
+    return next((r for r in tables.hose_fluids.get(standard.standard, ()) if r.fluid == fluid), None)
 
 
 def _temperature(spec: AssemblySpec, standard: row.HoseStandard) -> list[Warning_]:
@@ -68,11 +92,17 @@ def _cold(spec: AssemblySpec, standard: row.HoseStandard, tables: Tables) -> lis
     return []
 
 
-def _entry(fluid: Fluid | None, standard: row.HoseStandard, tables: Tables) -> row.HoseFluidRow | None:
-    return next((r for r in tables.hose_fluids.get(standard.standard, ()) if r.fluid == fluid), None)
+def speaks_of(fluid: Fluid, hose: Hose, tables: Tables) -> bool:
+    """Whether a source speaks of this fluid in a hose of that standard."""
+    standard = tables.standard_of(hose.standard)
+    return standard is not None and _entry(fluid, standard, tables) is not None
 
 
-def _fluid(spec: AssemblySpec, fluid: Fluid, standard: row.HoseStandard, tables: Tables) -> list[Warning_]:
+def fluid_warnings(fluid: Fluid, hottest_c: float | None, hose: Hose, tables: Tables) -> list[Warning_]:
+    """What stands against a fluid of at most ``hottest_c`` in that hose, or that no source speaks of it."""
+    standard = tables.standard_of(hose.standard)
+    if standard is None:
+        return []
     words = fluid.replace("_", " ")
     entry = _entry(fluid, standard, tables)
     if entry is None:
@@ -83,10 +113,10 @@ def _fluid(spec: AssemblySpec, fluid: Fluid, standard: row.HoseStandard, tables:
     if entry.max_temperature_c is None:
         text = f"{standard.standard} is not for {words} ({entry.source}: {entry.note})."
         return [Warning_(code="fluid_not_suited", field="fluid", text=text, severity="danger")]
-    if spec.max_temperature_c is not None and spec.max_temperature_c > entry.max_temperature_c:
+    if hottest_c is not None and hottest_c > entry.max_temperature_c:
         text = (
             f"With {words}, {standard.standard} goes to {show_temperature(entry.max_temperature_c)} "
-            f"({entry.source}), and the spec says {show_temperature(spec.max_temperature_c)}."
+            f"({entry.source}), and the spec says {show_temperature(hottest_c)}."
         )
         return [Warning_(code="too_hot_for_fluid", field="max_temperature_c", text=text, severity="danger")]
     return []

@@ -68,6 +68,8 @@ def _for_material(
 
     A steel figure is not shown for stainless: a tag could not carry the doubt with it.
     """
+    if any("cap_screw" in r.part for r in mine) and material is not Material.CARBON_STEEL:
+        return 1.0, []  # the screws stay steel, and what clamp load a softer head takes no source says
     own = [r for r in mine if r.material == material]
     steel = [r for r in mine if r.material == Material.CARBON_STEEL]
     if own or material in (Material.CARBON_STEEL, Material.STAINLESS_STEEL):
@@ -165,6 +167,12 @@ def _warnings(
     warnings = []
     if found.torque is None and found.flats is None and found.turns is None:
         text = f"{said}: how far to tighten is {NOT_KNOWN}."
+        if end.connection.is_flange and end.material is not Material.CARBON_STEEL:
+            metal = end.material.replace("_", " ")
+            text = (
+                f"{said}: the screws of a flange stay steel, and no source says what clamp load a head of {metal} "
+                f"takes: half the steel figure could leak. How far to tighten is {NOT_KNOWN}."
+            )
         warnings.append(Warning_(code="tightening_not_known", field=name, text=text))
     elif found.torque is not None and torque_row is not None and torque_row.confidence == "memory":
         text = (

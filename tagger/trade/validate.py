@@ -64,6 +64,7 @@ def findings(tables: Tables | None = None) -> list[str]:
         *_threads(tables),
         *_pressures(tables),
         *_monotone(tables),
+        *_bends(tables),
         *_tightening(tables),
         *_references(tables),
         *_steps(tables),
@@ -204,6 +205,23 @@ def _monotone(tables: Tables) -> Iterator[str]:
             for r in torques if not r.note.startswith("out of order")
         ],
     )  # fmt: skip
+
+
+def _bends(tables: Tables) -> Iterator[str]:
+    """What is shown of a hose, the largest radius of all sources, does not fall as the hose grows.
+
+    An exception needs two published sources that agree on the smaller figure.
+    """
+    for standard, rows in tables.hose_bends.items():
+        found: dict[int, list[row.HoseBendRow]] = {}
+        for r in rows:
+            found.setdefault(int(r.dash), []).append(r)
+        largest = {dash: max(r.bend_radius_mm for r in of) for dash, of in sorted(found.items())}
+        for (small, before), (large, radius) in pairwise(largest.items()):
+            published = [r for r in found[large] if r.confidence == "published"]
+            agree = sum(abs(r.bend_radius_mm - radius) <= 0.01 * radius for r in published) > 1
+            if radius < before and not agree:
+                yield f"hose_bend: {standard} -{large} bends to {radius:g} mm, -{small} only to {before:g} mm"
 
 
 def _rising(name: str, items: Iterable[tuple[object, float, float]]) -> Iterator[str]:

@@ -57,6 +57,22 @@ def test_a_shop_that_counts_clockwise_sees_its_own_figure_and_the_same_elbows():
     assert label(other, "225°")
 
 
+def span(basis, connection="sae_orb", **size):
+    """How far the length arrow of two males reaches."""
+    end = {"connection": connection, "form": "male", **(size or {"dash": 12})}
+    spec = {**STRAIGHT, "end_a": end, "end_b": end, "length_basis": basis}
+    drawing = ends_picture(AssemblySpec.read(spec), 60, 16)
+    (arrow,) = [i for i in drawing.items if isinstance(i, Line) and i.y1 == i.y2 > 14 and i.width == 0.2]
+    return arrow.x2 - arrow.x1
+
+
+@pytest.mark.parametrize(("family", "size"), [("sae_orb", {"dash": 12}), ("metric_orb", {"size": "M27x2"})])
+def test_a_boss_stud_is_measured_to_its_shoulder_and_to_its_tip_where_that_is_asked(family, size):
+    threads = 2 * 16 * 0.15 * 1.6  # both studs, as drawn
+    assert span("thread_end", family, **size) - span("sealing_face", family, **size) == pytest.approx(threads)
+    assert span("sealing_face", "sae_37_flare") == span("thread_end", "sae_37_flare")
+
+
 @pytest.mark.parametrize("spec", [STRAIGHT, TWO_ELBOWS, *LONGEST.values()])
 @pytest.mark.parametrize("clocking", [0, 60, 90, 135, 180, 270, 300])
 def test_the_ends_stay_in_their_picture(spec, clocking):

@@ -154,6 +154,16 @@ def test_shipped_templates_take_the_longest_link_at_every_resolution(name, dpi, 
         lay_out(tag, template.load(name), dpi)
 
 
+@pytest.mark.parametrize("name", ["sleeve_tag", "roll_2x1"])
+def test_small_tags_of_two_elbows_carry_the_clocking_figure(name, longest):
+    for tag in longest:
+        drawn = lay_out(tag, template.load(name)).drawing.items
+        said = [item.text for item in drawn if isinstance(item, Text) and "clocking" in item.text]
+        angle = tag.spec.clocking_deg
+        assert said == ([] if angle is None else [f"clocking {angle}°"])
+    assert any(tag.spec.clocking_deg is not None for tag in longest)
+
+
 def test_readme_tells_every_template_kind_and_field():
     for name in template.names():
         assert f"`{name}`" in README

@@ -19,10 +19,11 @@ from api.scan.identify import ASK, FEATURES, FIELD, MEASURED
 from api.settings import ClockingSense, Settings
 from tagger.code import link, payload
 from tagger.code.symbol import code128, qr
-from tagger.spec import AssemblySpec
+from tagger.spec import AssemblySpec, Tightening
 from tagger.store import Assembly, Store
 from tagger.trade import assess
 from tagger.trade.measuring import CONTINUOUS
+from tagger.words import Words
 from tests.scan.conftest import SPEC, register
 
 OTHER_SHOP = "7K3MQ9XW2R1"
@@ -209,6 +210,31 @@ def test_a_figure_not_known_is_said_to_be_not_known(client: TestClient) -> None:
     assert "Not known: use the fitting maker's figure. Do not fit this hose" in shown
     assert "not known: use the fitting maker's figure" in shown
     assert "How far to tighten this joint is not known here" in shown
+
+
+def test_a_hose_asked_to_work_outside_its_limits_shows_the_danger_before_the_plate(
+    client: TestClient, store: Store
+) -> None:
+    hot = register(store, max_temperature_c=150)
+    page = client.get(path(hot)).text
+    seen = text(page)
+    assert seen.index("is above the 100 °C") < seen.index("Working pressure")
+    assert "Do not fit this hose until somebody who knows" in page
+
+
+def test_a_flange_torque_stands_with_its_screw_and_never_with_anothers(
+    client: TestClient, store: Store
+) -> None:
+    flange = {"connection": "flange_code62", "dash": 20, "form": "flange_head"}
+    found = register(
+        store, hose={"standard": "SAE 100R12", "dash": 20}, end_a=flange, end_b=flange, clocking_deg=None
+    )
+    page = text(client.get(path(found)).text)
+    assert "each M14 screw" in page and "M14 screw; see the maker for its grade" in page
+    unknown = Tightening(torque_min_nm=80, torque_max_nm=90)
+    assert (
+        Words("en").tighten(unknown, found.spec.end_a)[0].endswith("each screw, see the maker for the screw")
+    )
 
 
 def test_a_shop_that_counts_clockwise_sees_its_own_figure_beside_the_standards(store: Store) -> None:
@@ -489,6 +515,12 @@ def test_what_the_page_asks_for_next_can_be_filled_in(
 def test_whatever_may_be_measured_next_has_words_and_a_field(client: TestClient) -> None:
     assert set(ASK) == set(FEATURES) == {"seat", "cone", *CONTINUOUS}
     assert {FIELD.get(feature, feature) for feature in ASK} <= set(MEASURED)
+
+
+def test_a_hexagon_alone_is_an_answer_on_the_page_too(client: TestClient) -> None:
+    page = client.get("/identify?form=male&hex=32")
+    assert page.status_code == 200
+    assert "nan" not in text(page.text)
 
 
 def test_a_seat_that_does_not_fit_cannot_be_picked(client: TestClient) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from tagger.spec import Hose
 from tagger.trade import assess, geometry
 from tagger.trade.tables import tables
 from tests.trade.specs import both, end, example
@@ -61,3 +62,10 @@ def test_a_bend_radius_no_source_gives_is_none() -> None:
     radius, _, warnings = geometry.bend_radius(example(hose__standard="ISO 18752 210").hose, tables())
     assert radius is None
     assert [w.code for w in warnings] == ["bend_not_known"]
+
+
+def test_the_lone_small_radius_of_100r8_5_is_not_shown() -> None:
+    shown = {
+        dash: geometry.bend_radius(Hose(standard="SAE 100R8", dash=dash), tables())[0] for dash in (4, 5, 6)
+    }
+    assert shown == {4: 101.6, 5: 127, 6: 127}

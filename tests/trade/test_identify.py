@@ -119,3 +119,21 @@ def test_all_lookalikes_are_named_in_words() -> None:
         if "sae_orb" in t
     ]
     assert "-12" in alike
+
+
+@pytest.mark.parametrize("given", [{"seat": "37"}, {"form": "male"}, {"tpi": 12}, {"hex": 32}])
+def test_a_single_reading_leaves_many_and_says_so_and_what_to_measure_next(given: dict[str, object]) -> None:
+    found = of(**given)
+    assert found.remaining > 4
+    count, _, rest = found.summary.partition(" ")
+    assert 4 < int(count) <= found.remaining
+    likely = rest.removeprefix("connections are still possible; most likely ").rstrip(".")
+    assert len(set(likely.replace(" and ", ", ").split(", "))) == 4
+    assert found.measure_next is not None and found.measure_next.feature not in given
+
+
+@pytest.mark.parametrize("form", ["male", "female_fixed", "flange_head", None])
+def test_a_hexagon_alone_is_read_for_families_without_one_too(form: str | None) -> None:
+    found = of(form=form, hex=32)
+    assert found.candidates
+    assert not any("nan" in reason for c in found.candidates for reason in c.reasons)

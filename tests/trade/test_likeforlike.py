@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import pytest
+
+from tagger.spec import AssemblySpec
 from tagger.trade.likeforlike import Comparison, compare
 from tagger.trade.report import comparison
 from tests.trade.specs import both, end, example
@@ -84,6 +87,42 @@ def test_a_fluid_the_hose_is_not_for_does_not_replace() -> None:
     oil = both("SAE 100R17", 8, end("sae_37_flare", 8), fluid="synthetic_ester")
     ester = both("EN 853 2SN", 8, end("sae_37_flare", 8), fluid="synthetic_ester")
     assert verdicts(compare(oil, ester))["fluid"] == "dangerous"
+
+
+def in_fluid(standard: str, fluid: str | None) -> AssemblySpec:
+    more = {} if fluid is None else {"fluid": fluid}
+    return both(standard, 8, end("sae_37_flare", 8), **more)
+
+
+@pytest.mark.parametrize(
+    ("old", "new"),
+    [
+        ("mineral_oil", "phosphate_ester"),
+        ("mineral_oil", "air"),
+        ("phosphate_ester", "mineral_oil"),
+        ("water", None),
+    ],
+)
+def test_an_unlike_fluid_no_source_speaks_of_does_not_replace(old: str, new: str | None) -> None:
+    found = compare(in_fluid("SAE 100R2", old), in_fluid("SAE 100R2", new))
+    assert verdicts(found)["fluid"] == "dangerous" and found.verdict == "does not replace"
+
+
+def test_an_unlike_fluid_a_source_speaks_for_asks_for_a_look() -> None:
+    found = compare(in_fluid("EN 853 2SN", "water_glycol"), in_fluid("EN 853 2SN", "mineral_oil"))
+    assert verdicts(found)["fluid"] == "differs"
+
+
+def test_the_same_fluid_without_a_source_replaces_at_most_with_care() -> None:
+    found = compare(in_fluid("SAE 100R2", "phosphate_ester"), in_fluid("SAE 100R2", "phosphate_ester"))
+    assert found.verdict == "replaces with care"
+    known = compare(in_fluid("EN 853 2SN", "water_glycol"), in_fluid("EN 853 2SN", "water_glycol"))
+    assert known.verdict == "replaces"
+
+
+def test_the_fluid_of_the_old_hose_is_what_the_new_hose_must_bear() -> None:
+    found = compare(in_fluid("SAE 100R17", "phosphate_ester"), in_fluid("EN 853 2SN", None))
+    assert verdicts(found)["fluid"] == "dangerous"
 
 
 def test_the_answer_has_the_contracts_shape() -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tagger.errors import TradeError
-from tagger.spec import Connection, Form, Material
+from tagger.spec import Connection, Form, Hose, Material
 from tagger.trade import assess
 from tagger.trade.rating import end_rating, hose_rating
 from tagger.trade.tables import tables
@@ -140,3 +140,16 @@ def test_forms_are_those_of_the_spec() -> None:
 
 def test_a_makers_size_outside_the_standard_is_said_to_be() -> None:
     assert "outside_standard" in codes(assess(both("EN 853 2SN", 40, end("sae_37_flare", 40))))
+
+
+@pytest.mark.parametrize(("dash", "bar"), [(3, 25), (4, 25), (5, 20), (6, 20), (8, 16), (10, 16)])
+def test_en_854_1te_is_not_rated_as_sae_100r6(dash: int, bar: float) -> None:
+    rated, _ = hose_rating(Hose(standard="EN 854 1TE", dash=dash), tables())
+    assert rated.value_bar == bar and rated.confidence == "memory"
+    assert "SAE 100R6" in rated.note
+
+
+@pytest.mark.parametrize("dash", [12, 14, 16])
+def test_larger_1te_is_one_makers_and_outside_the_standard(dash: int) -> None:
+    _, warnings = hose_rating(Hose(standard="EN 854 1TE", dash=dash), tables())
+    assert "outside_standard" in {w.code for w in warnings}

@@ -42,3 +42,9 @@ def test_check_in_words_shows_both_unit_systems() -> None:
     assert "155 bar (2250 psi)" in text
     assert "96 to 106 N·m (71 to 78 lbf·ft)" in text
     assert "1 to 1 1/2 flats from wrench resistance" in text
+
+
+def test_a_minimum_is_not_shown_lower_by_rounding() -> None:
+    shown = report.assessment_text(example(), assess(example()))
+    assert "limited by hose" in shown and "155 bar (2250 psi)" in shown
+    assert "Test pressure: 311 bar (4500 psi)   least burst pressure: 621 bar (9000 psi)" in shown

@@ -48,6 +48,13 @@ def test_a_rating_that_rises_with_size_is_found() -> None:
     assert any("goes the wrong way at size 32" in f for f in found)
 
 
+def test_a_larger_hose_that_is_said_to_bend_tighter_is_found() -> None:
+    ours = tables()
+    lone = tuple(r for r in ours.hose_bends["SAE 100R8"] if r.dash != "5" or r.confidence == "published")
+    found = validate.findings(replace(ours, hose_bends={**ours.hose_bends, "SAE 100R8": lone}))
+    assert "hose_bend: SAE 100R8 -5 bends to 60 mm, -4 only to 101.6 mm" in found
+
+
 def test_a_shop_adds_its_own_hose_and_its_row_is_the_shops(tmp_path: Path) -> None:
     header = "standard,edition,dash,max_working_bar,printed,in_standard,source,confidence,note"
     (tmp_path / "hose_pressure.csv").write_text(

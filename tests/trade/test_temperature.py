@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tagger.trade import assess
 from tests.trade.specs import both, end
 
@@ -11,11 +13,43 @@ def codes(**more: object) -> dict[str, str]:
     return {w.code: w.severity for w in found.warnings}
 
 
-def test_above_the_standards_range_is_a_danger_and_nothing_is_derated() -> None:
+def test_above_the_standards_range_no_table_pressure_holds() -> None:
     assert codes(max_temperature_c=110)["too_hot"] == "danger"
-    hot = assess(both("EN 853 2SN", 8, end("sae_37_flare", 8), max_temperature_c=110))
-    cool = assess(both("EN 853 2SN", 8, end("sae_37_flare", 8), max_temperature_c=90))
-    assert hot.working_pressure.value_bar == cool.working_pressure.value_bar
+    hot = assess(both("SAE 100R2", 8, end("sae_37_flare", 8), max_temperature_c=150))
+    assert hot.working_pressure.value_bar is None and hot.test_pressure_bar is None
+    assert "no source rates SAE 100R2 above 100 °C" in hot.working_pressure.parts[0].note
+    assert "no source rates SAE 100R2 above 100 °C" in hot.working_pressure.source
+    assert hot.working_pressure.at_most_bar is None
+    assert hot.warnings[0].code == "too_hot" and hot.warnings[0].severity == "danger"
+    cool = assess(both("SAE 100R2", 8, end("sae_37_flare", 8), max_temperature_c=100))
+    assert cool.working_pressure.value_bar is not None
+
+
+@pytest.mark.parametrize("asked", [{"fluid": "phosphate_ester"}, {"fluid": "water", "max_temperature_c": 85}])
+def test_a_fluid_the_hose_is_not_for_leaves_no_table_pressure(asked: dict[str, object]) -> None:
+    found = assess(both("EN 853 2SN", 8, end("sae_37_flare", 8), **asked))
+    assert found.working_pressure.value_bar is None
+    assert "EN 853:2015" in found.working_pressure.parts[0].note
+    assert found.warnings[0].severity == "danger" and "EN 853 2SN" in found.warnings[0].text
+
+
+def test_the_makers_own_figure_still_lets_it_be_built_and_the_danger_stays() -> None:
+    given = {"value_bar": 150, "source": "the hose maker's letter"}
+    hot = both("SAE 100R2", 8, end("sae_37_flare", 8), max_temperature_c=150, working_pressure=given)
+    found = assess(hot)
+    assert found.working_pressure.value_bar == 150
+    assert found.warnings[0].code == "too_hot"
+
+
+def test_a_figure_given_beyond_the_hoses_limits_is_never_above_its_rating_within_them() -> None:
+    given = {"value_bar": 340, "source": "a letter"}
+    plain = assess(both("SAE 100R2", 16, end("flange_code62", 16, "flange_head")))
+    hot = assess(
+        both("SAE 100R2", 16, end("flange_code62", 16, "flange_head"), max_temperature_c=150, working_pressure=given)
+    )  # fmt: skip
+    assert plain.working_pressure.limited_by == "hose"
+    assert hot.working_pressure.value_bar == plain.working_pressure.value_bar
+    assert "pressure_given_too_high" in {w.code for w in hot.warnings}
 
 
 def test_water_based_fluids_have_a_lower_limit() -> None:
@@ -45,3 +79,10 @@ def test_a_fluid_no_source_speaks_of_is_said_to_be_unknown() -> None:
     found = assess(both("SAE 100R17", 8, end("sae_37_flare", 8), fluid="phosphate_ester"))
     assert "fluid_not_known" in {w.code for w in found.warnings}
     assert "fluid_not_known" not in codes(fluid="mineral_oil")
+
+
+@pytest.mark.parametrize("standard", ["EN 854 2TE", "EN 856 4SH", "EN 856 R13", "EN 857 2SC"])
+def test_esters_are_not_for_the_other_en_hoses_either(standard: str) -> None:
+    found = assess(both(standard, 12, end("sae_37_flare", 12), fluid="synthetic_ester"))
+    assert found.working_pressure.value_bar is None
+    assert standard.split()[1] in next(w.text for w in found.warnings if w.code == "fluid_not_suited")

@@ -120,3 +120,12 @@ def test_no_steel_figure_is_shown_for_stainless() -> None:
     assert (found.torque, found.flats) == (None, None)
     assert any("N·m" in line for line in found.spread)
     assert [warning.code for warning in warnings] == ["tightening_not_known"]
+
+
+@pytest.mark.parametrize("material", ["brass", "aluminium"])
+def test_a_soft_flange_head_has_no_halved_screw_torque(material: str) -> None:
+    found = assess(both("SAE 100R2", 16, end("flange_code61", 16, "flange_head", material=material)))
+    assert found.end_a.torque is None
+    assert "half the steel figure could leak" in next(
+        w.text for w in found.warnings if w.code == "tightening_not_known"
+    )

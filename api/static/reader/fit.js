@@ -46,7 +46,7 @@ function merged(a, b) {
 function ofEnd(letter, content, radius, words) {
   const which = letter === "A" ? "end_a" : "end_b";
   const end = content.spec[which], tightening = letter === "A" ? content.tighten_a : content.tighten_b;
-  const figures = figuresOf(tightening, content, radius, words);
+  const figures = figuresOf(end, tightening, content, radius, words);
   const holds = conditions(end, content, tightening, radius, words.tables.fit.taper);
   return words.tables.fit.rows.filter((row) =>
     holds.has(row.condition) &&
@@ -84,12 +84,13 @@ function conditions(end, content, tightening, radius, tapers) {
   }).filter(([, holding]) => holding).map(([name]) => name));
 }
 
-function figuresOf(tightening, content, radius, words) {
+function figuresOf(end, tightening, content, radius, words) {
   const t = words.t.bind(words);
   const found = {};
   if (tightening && tightening.torque_max_nm !== null) {
     found.torque = words.torque(tightening.torque_min_nm, tightening.torque_max_nm);
-    found.torque_basis = t("see the shop's record for which screw and grade");
+    const screw = words.screwOf(tightening, end);
+    found.torque_basis = screw === null ? t("see the maker for which screw and grade") : t("{screw} screw; see the maker for its grade", { screw });
   }
   if (tightening && tightening.flats_max !== null) {
     const { flats_min: low, flats_max: high } = tightening;

@@ -22,6 +22,7 @@ export function view(tag, words, today) {
     number: format(number),
     withdrawn: null,
     notices: [...tag.notices.map((n) => ({ href: null, href_words: null, differences: [], ...n })), ...age(content, today, words)],
+    dangers: [],
     warnings: [],
     line: inBoth(`${words.hose(spec.hose)}, ${showLength(spec.length_mm)}`),
     end_a_short: inBoth(short(spec.end_a)), end_b_short: inBoth(short(spec.end_b)),

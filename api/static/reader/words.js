@@ -88,12 +88,28 @@ export class Words {
     return high / 6 <= 1 ? t("{count} turn", { count }) : t("{count} turns", { count });
   }
 
+  // The torque tells the screw: only its range is on the tag. The same look-up as tagger/trade/screws.py.
+  screwOf(tightening, end) {
+    const tenths = (nm) => (nm === null ? null : Math.round(nm * 10));
+    const { torque_min_nm: low, torque_max_nm: high } = tightening;
+    const rows = this.tables.fit.screws[`${end.connection}|${sizeKey(end)}`] || [];
+    const found = new Set(rows.filter((r) => tenths(r[0]) === tenths(low) && tenths(r[1]) === tenths(high)).map((r) => r[2]));
+    return found.size === 1 ? [...found][0] : null;
+  }
+
+  eachScrew(torque, tightening, end) {
+    const t = this.t.bind(this);
+    const screw = this.screwOf(tightening, end);
+    if (screw === null) return t("{torque} each screw, see the maker for the screw", { torque });
+    return t("{torque} each {screw} screw", { torque, screw });
+  }
+
   tighten(tightening, end) {
     const t = this.t.bind(this);
     const lines = [];
     if (tightening && tightening.torque_max_nm !== null) {
       const torque = this.torque(tightening.torque_min_nm, tightening.torque_max_nm);
-      lines.push(isFlange(end) ? t("{torque} each screw", { torque }) : torque);
+      lines.push(isFlange(end) ? this.eachScrew(torque, tightening, end) : torque);
     }
     if (tightening && tightening.flats_max !== null) {
       const { flats_min: low, flats_max: high } = tightening;
