@@ -8,6 +8,7 @@ import zxingcpp
 from PIL import Image, ImageOps
 
 from tagger.code import link
+from tagger.code import number as tag_number
 from tagger.errors import LinkError, Problem
 
 _FORMATS = zxingcpp.BarcodeFormats((zxingcpp.BarcodeFormat.QRCode, zxingcpp.BarcodeFormat.Code128))
@@ -29,13 +30,18 @@ def texts(photo: Image.Image) -> list[str]:
 
 
 def find_link(photo: Image.Image) -> link.Link:
-    """The tag in a photo; one with the whole spec before one with the number alone.
+    """The tag in a photo; its symbol with the whole spec before one with the number alone.
 
-    Raises LinkError when there is none, with what was read instead.
+    Raises LinkError when there is none, with what was read instead; and when there are several,
+    with the numbers of all: nobody could say which of them was meant.
     """
     seen = texts(photo)
     links = [link.parse(text) for text in seen if link.is_valid(text)]
     links.sort(key=lambda found: found.digits is None)
+    numbers = list(dict.fromkeys(tag_number.format(found.number) for found in links))
+    if len(numbers) > 1:
+        why = f"shows more than one tag: {', '.join(numbers)}"
+        raise LinkError(Problem("image", None, why, "Take one tag at a time: cover the others."))
     if links:
         return links[0]
     if seen:

@@ -14,7 +14,7 @@ from PIL import Image
 
 from api.app import create_app
 from api.settings import ClockingSense, Settings
-from tagger.code import link, payload
+from tagger.code import link, number, payload
 from tagger.code.symbol import code128, qr
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Store
@@ -390,6 +390,23 @@ def test_a_photo_without_a_tag_is_refused_with_words(client: TestClient) -> None
         answer = client.post("/find", files={"image": ("x.png", data, "image/png")})
         assert answer.status_code == 422
         assert said in text(answer.text)
+
+
+def test_a_photo_of_two_tags_is_refused_with_both_numbers(client: TestClient, store: Store) -> None:
+    made = [register(store), register(store)]
+    picture = Image.new("L", (1200, 600), 255)
+    for place, one in enumerate(made):
+        modules = qr(link.build("https://tags.example.com", one.number, one.digits)).modules
+        file = io.BytesIO(_photo([[bool(cell) for cell in row] for row in modules], scale=4))
+        picture.paste(Image.open(file).convert("L").resize((560, 560)), (place * 600 + 20, 20))
+    data = io.BytesIO()
+    picture.save(data, "PNG")
+    answer = client.post(
+        "/find", files={"image": ("x.png", data.getvalue())}, headers={"accept-language": "de"}
+    )
+    assert answer.status_code == 422
+    assert all(number.format(one.number) in answer.text for one in made)
+    assert "mehr als ein Schild" in text(answer.text)
 
 
 def test_a_typed_link_of_any_shop_opens_here(client: TestClient, assembly: Assembly) -> None:
