@@ -285,10 +285,10 @@ def _copied(file: Path, rows: dict[str, int], digest: str, what: str) -> Answer:
 
 def _read_spec(file: Path) -> AssemblySpec:
     try:
-        return AssemblySpec.read(sys.stdin.read() if str(file) == "-" else file.read_text(encoding="utf-8"))
-    except (OSError, UnicodeDecodeError) as error:
+        return AssemblySpec.read(sys.stdin.buffer.read() if str(file) == "-" else file.read_bytes())
+    except OSError as error:
         raise SpecError(
-            Problem("spec", str(file), f"cannot be read: {error}", "Check the file's name.")
+            Problem("spec", str(file), f"cannot be read: {error.strerror}", "Check the file's name.")
         ) from None
 
 

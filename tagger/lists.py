@@ -20,6 +20,7 @@ import openpyxl
 from pydantic import BaseModel
 
 from tagger.errors import Problem, SpecError
+from tagger.intake import marked
 from tagger.spec import AssemblySpec
 
 RECORD_COLUMNS = ("customer", "machine", "position")
@@ -147,7 +148,7 @@ def _cell(cell: object) -> object:
 
 def _csv_rows(data: bytes) -> Iterator[list[object]]:
     try:
-        text = data.decode("utf-8-sig")
+        text = data.decode(marked(data))
     except UnicodeDecodeError:
         text = data.decode("cp1252", errors="replace")
     first = text.split("\n", 1)[0]

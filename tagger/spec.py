@@ -6,7 +6,6 @@ equals the spec registered: lengths to 0.1 mm, pressures to 0.1 bar, temperature
 
 from __future__ import annotations
 
-import json
 import re
 from collections.abc import Callable
 from datetime import date
@@ -27,6 +26,7 @@ from pydantic import (
 )
 
 from tagger.errors import Problem, SpecError, problems_of
+from tagger.intake import json_value
 from tagger.units import read_length_mm, read_pressure_bar, read_temperature_c, read_torque_nm
 
 
@@ -325,12 +325,7 @@ class AssemblySpec(_Value):
         Raises SpecError naming every field that is wrong.
         """
         if isinstance(data, str | bytes | bytearray):
-            try:
-                data = json.loads(data)
-            except ValueError as error:
-                raise SpecError(
-                    Problem("spec", None, f"is not JSON: {error}", "Check quotes and commas.")
-                ) from None
+            data = json_value(bytes(data) if isinstance(data, bytearray) else data)
         try:
             return cls.model_validate(data)
         except ValidationError as error:

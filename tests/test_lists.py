@@ -33,7 +33,7 @@ def test_a_row_is_a_spec_with_its_quantity_and_record(tmp_path: Path) -> None:
     assert row.spec.end_b.size == "3/4"
 
 
-@pytest.mark.parametrize("encoding", ["utf-8-sig", "cp1252"])
+@pytest.mark.parametrize("encoding", ["utf-8-sig", "cp1252", "utf-16"])
 def test_spreadsheet_exports_of_either_kind_are_read(tmp_path: Path, encoding: str) -> None:
     (row,) = lists.read_list(_csv(tmp_path, HEADING, GOOD.replace("Loader 4", "Müller 4"), encoding=encoding))
     assert row.machine == "Müller 4"

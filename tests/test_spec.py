@@ -132,6 +132,43 @@ def test_text_that_is_not_json_is_refused_with_words() -> None:
         AssemblySpec.read("{hose: 1}")
 
 
+def test_what_is_nested_too_deeply_is_refused() -> None:
+    for text in (
+        "[" * 100_000,
+        '{"a":' * 100_000,
+        json.dumps(EXAMPLE)[:-1] + ', "x": ' + "[" * 400 + "]" * 400 + "}",
+    ):
+        with pytest.raises(SpecError):
+            AssemblySpec.read(text)
+
+
+def test_a_number_of_thousands_of_digits_is_refused_in_words() -> None:
+    with pytest.raises(SpecError, match=r"^spec: has a number that is too long"):
+        AssemblySpec.read('{"length_mm": 1' + "0" * 5000 + "}")
+
+
+def test_a_key_that_stands_twice_is_refused_by_its_path() -> None:
+    text = json.dumps(EXAMPLE).replace('"drop_mm": 56', '"drop_mm": 56, "drop_mm": 65')
+    text = text.replace('"length_mm": 1250', '"length_mm": 1250, "length_mm": 125')
+    with pytest.raises(SpecError, match="Keep one") as caught:
+        AssemblySpec.read(text)
+    assert {problem.field for problem in caught.value.problems} == {"length_mm", "end_b.drop_mm"}
+
+
+@pytest.mark.parametrize("encoding", ["utf-8", "utf-8-sig", "utf-16", "utf-32"])
+def test_a_spec_is_read_in_any_encoding_that_names_itself(encoding: str) -> None:
+    data = {**EXAMPLE, "note": "Kübel rechts"}
+    assert AssemblySpec.read(json.dumps(data, ensure_ascii=False).encode(encoding)).as_dict() == data
+
+
+def test_other_encodings_are_refused_with_the_mend() -> None:
+    data = json.dumps({**EXAMPLE, "note": "Kübel"}, ensure_ascii=False)
+    with pytest.raises(SpecError, match=r"is not UTF-8 text.*Latin-1.*Save it again with the encoding UTF-8"):
+        AssemblySpec.read(data.encode("latin-1"))
+    with pytest.raises(SpecError, match=r"UTF-16 text, but is damaged"):
+        AssemblySpec.read(data.encode("utf-16")[:-1])
+
+
 def test_schema_names_every_cover() -> None:
     schema = json.dumps(AssemblySpec.model_json_schema())
     assert all(cover.value in schema for cover in Cover)
