@@ -119,6 +119,8 @@ def _nested(given: dict[str, object]) -> dict[str, Any]:
             value = [part.strip() for part in str(value).split(";") if part.strip()]
         elif last in ("lot", "edition", "size", "note", "standard"):
             value = str(value)
+        elif last in ("dash", "hose_dash"):
+            value = str(value)  # a spreadsheet makes the number -12 of what the trade writes -12
         elif last == "shape" and str(value).isdigit():
             value = int(str(value))
         inner[last] = value

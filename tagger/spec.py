@@ -160,6 +160,17 @@ def _bounded(low: float, high: float) -> Any:
     return Field(ge=low, le=high)
 
 
+def _read_dash(value: object) -> object:
+    """The trade writes a dash size with its dash, -12; as a number it stands without."""
+    if isinstance(value, str) and (match := _WRITTEN_DASH.match(value)):
+        return int(match[1])
+    return value
+
+
+_WRITTEN_DASH = re.compile(r"^\s*[-\u2010\u2011\u2012\u2013\u2212]?\s*(\d{1,2})\s*$", re.ASCII)
+Dash = Annotated[int, _bounded(1, 63), BeforeValidator(_read_dash)]
+
+
 class _Value(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
 
@@ -168,7 +179,7 @@ class Hose(_Value):
     """The hose between the ends: ``standard`` as printed on the lay line, bore by ``dash``."""
 
     standard: str = Field(min_length=1, max_length=40)
-    dash: int = Field(ge=1, le=63)
+    dash: Dash
     edition: str | None = Field(default=None, min_length=1, max_length=12)
     lot: str | None = Field(default=None, max_length=40)
 
@@ -187,13 +198,13 @@ class End(_Value):
     """
 
     connection: Connection
-    dash: int | None = Field(default=None, ge=1, le=63)
+    dash: Dash | None = None
     size: str | None = Field(default=None, max_length=12)
     form: Form
     shape: Literal["straight", "elbow_45", "elbow_90"] | Annotated[int, _bounded(1, 180)] = "straight"
     drop_mm: Annotated[float, *_LENGTH, _bounded(1, 400)] | None = None
     material: Material = Material.CARBON_STEEL
-    hose_dash: int | None = Field(default=None, ge=1, le=63)
+    hose_dash: Dash | None = None
     lot: str | None = Field(default=None, max_length=40)
 
     @field_validator("shape", mode="after")
@@ -211,7 +222,7 @@ class End(_Value):
             family = Connection(data.get("connection", ""))
         except ValueError:
             return data
-        dash, size = data.get("dash"), data.get("size")
+        dash, size = _read_dash(data.get("dash")), data.get("size")
         data = dict(data)
         if size is not None and family.sized_by is not Sizing.DASH:
             data["size"] = compact_size(family, size)

@@ -39,6 +39,14 @@ def test_spreadsheet_exports_of_either_kind_are_read(tmp_path: Path, encoding: s
     assert row.machine == "Müller 4"
 
 
+def test_a_dash_size_may_stand_with_its_dash_as_text_or_as_a_number(tmp_path: Path) -> None:
+    table: list[list[object]] = [[*HEADING.split(",")], [*GOOD.split(",")]]
+    for hose, end in (("-12", "-12"), (-12, -12.0)):
+        table[1][1], table[1][3] = hose, end
+        (row,) = lists.read_rows(table)
+        assert (row.spec.hose.dash, row.spec.end_a.dash) == (12, 12)
+
+
 def test_semicolons_and_tabs_separate_too(tmp_path: Path) -> None:
     for sign in (";", "\t"):
         text = GOOD.replace("spring_guard;fire_sleeve", "spring_guard")
