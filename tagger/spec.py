@@ -348,16 +348,19 @@ class AssemblySpec(_Value):
         data.setdefault("clocking_deg", None)
         return data
 
-    def carried(self) -> AssemblySpec:
-        """The part of the spec that a tag carries: without lots and note."""
+    def without_lots(self) -> AssemblySpec:
+        """The spec as strangers may see it: a lot names who delivered what, and when."""
         return self.model_copy(
             update={
                 "hose": self.hose.model_copy(update={"lot": None}),
                 "end_a": self.end_a.model_copy(update={"lot": None}),
                 "end_b": self.end_b.model_copy(update={"lot": None}),
-                "note": None,
             }
         )
+
+    def carried(self) -> AssemblySpec:
+        """The part of the spec that a tag carries: without lots and note."""
+        return self.without_lots().model_copy(update={"note": None})
 
 
 class Basis(StrEnum):
