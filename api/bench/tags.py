@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from api.settings import Settings
 from tagger.code import link
 from tagger.code import number as tag_number
+from tagger.errors import Problem, TemplateError
 from tagger.printing import pdf, template
 from tagger.printing.tag import Tag
 from tagger.spec import AssemblySpec, TagContent
@@ -60,7 +61,15 @@ def preview(
 
 
 def template_of(name: str, settings: Settings) -> template.Template:
-    """A label template by its name. Raises TemplateError for one that is not there."""
+    """A label template by its name. Raises TemplateError for one that is not there.
+
+    Whoever asks over the network may name a template, but no file of this machine; only the
+    settings may.
+    """
+    known = template.names(settings.label_template_dirs)
+    if name not in known and name != settings.label_template:
+        mend = f"Use one of: {', '.join(known)}."
+        raise TemplateError(Problem("template", name, "is not a template here", mend))
     found = template.load(name, settings.label_template_dirs)
     return found.in_languages([settings.language]) if settings.language not in found.languages else found
 
