@@ -136,9 +136,21 @@ def _parser() -> argparse.ArgumentParser:
 
 
 def _add_built_on(one: argparse.ArgumentParser) -> None:
-    one.add_argument(
-        "--built-on", type=date.fromisoformat, default=date.today(), metavar="YYYY-MM-DD", help="(today)"
-    )
+    one.add_argument("--built-on", type=_built, default=date.today(), metavar="YYYY-MM-DD", help="(today)")
+
+
+def _built(text: str) -> date:
+    """A day on which something can have been built."""
+    try:
+        day = date.fromisoformat(text)
+    except ValueError:
+        why = f"{text} is not a date: give year, month and day, such as 2027-03-31"
+        raise argparse.ArgumentTypeError(why) from None
+    if day > date.today():
+        raise argparse.ArgumentTypeError(
+            f"{text} is in the future: give the day it was built, or leave it out"
+        )
+    return day
 
 
 def _add_printing(one: argparse.ArgumentParser) -> None:

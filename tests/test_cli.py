@@ -246,6 +246,13 @@ def test_show_tells_the_record_and_its_history(tagger: Shell) -> None:
     assert [line["kind"] for line in shown["history"]] == ["registered", "printed"]
 
 
+def test_nothing_is_built_in_the_future(tagger: Shell) -> None:
+    done = tagger("register", "spec.json", "--built-on", "2999-12-31", code=2)
+    assert "is in the future: give the day it was built" in done.stderr
+    assert "is not a date" in tagger("register", "spec.json", "--built-on", "soon", code=2).stderr
+    assert not (tagger.folder / "tags.sqlite3").exists()
+
+
 def test_templates_and_preflight_answer(tagger: Shell) -> None:
     names = {one["name"] for one in tagger.json("templates")["templates"]}
     assert {"hang_tag", "wrap_label"} <= names
