@@ -12,7 +12,7 @@ from pathlib import Path
 
 from tagger import __version__, commands
 from tagger.commands import Answer
-from tagger.errors import TaggerError
+from tagger.errors import Problem, TaggerError
 from tagger.spec import Form
 from tagger.trade.measurements import CONES, SEATS
 
@@ -26,16 +26,24 @@ def main(argv: Sequence[str] | None = None) -> int:
         print(json.dumps(answer, indent=2, ensure_ascii=False) if arguments.json else text)
         sys.stdout.flush()
     except TaggerError as error:
-        if arguments.json:
-            print(
-                json.dumps({"refused": [problem.as_dict() for problem in error.problems]}, ensure_ascii=False)
-            )
-        print(error, file=sys.stderr)
-        return 1
+        return _refused(error, arguments.json)
     except BrokenPipeError:  # "tagger ... | head" has read enough
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
+    except OSError as error:  # a full disk, a folder that may not be written to
+        place = str(error.filename2 or error.filename or "file")
+        why = f"cannot be used: {error.strerror or error}"
+        return _refused(
+            TaggerError(Problem(place, None, why, "Check the path and the disk.")), arguments.json
+        )
     return 1 if answer.get("ok") is False else 0
+
+
+def _refused(error: TaggerError, as_json: bool) -> int:
+    if as_json:
+        print(json.dumps({"refused": [problem.as_dict() for problem in error.problems]}, ensure_ascii=False))
+    print(error, file=sys.stderr)
+    return 1
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -119,9 +127,9 @@ def _parser() -> argparse.ArgumentParser:
     one = command("preflight", commands.preflight, "Will this tag scan?")
     one.add_argument("number", metavar="NUMBER")
     one.add_argument("--template", default="hang_tag", metavar="NAME")
-    one.add_argument("--dpi", type=int, default=203, help="the printer's dots per inch (203)")
+    one.add_argument("--dpi", type=_dpi, default=203, help="the printer's dots per inch (203)")
     one.add_argument(
-        "--hose-od", type=float, metavar="MM", help="outside diameter of the hose; by default the table's"
+        "--hose-od", type=_diameter, metavar="MM", help="outside diameter of the hose; by default the table's"
     )
 
     one = command("serve", commands.serve, "The web application.")
@@ -153,6 +161,24 @@ def _built(text: str) -> date:
     return day
 
 
+def _dpi(text: str) -> int:
+    """The dots per inch of a printer, within the bounds that TAGGER_PRINTER_DPI has."""
+    if not text.isdecimal() or not 100 <= int(text) <= 1200:
+        raise argparse.ArgumentTypeError(f"{text} is not a printer's: give 100 to 1200 dots per inch")
+    return int(text)
+
+
+def _diameter(text: str) -> float:
+    """The outside diameter of a hose in mm."""
+    try:
+        value = float(text)
+    except ValueError:
+        value = 0.0
+    if not 1 <= value <= 1000:  # false for "nan" too
+        raise argparse.ArgumentTypeError(f"{text} is not a hose's diameter: give 1 to 1000 mm")
+    return value
+
+
 def _add_printing(one: argparse.ArgumentParser) -> None:
     one.add_argument(
         "--template",
@@ -161,7 +187,7 @@ def _add_printing(one: argparse.ArgumentParser) -> None:
         help="a template's name, or its .toml file (hang_tag)",
     )
     one.add_argument("--out", type=Path, required=True, metavar="FILE", help="a .pdf or a .png file")
-    one.add_argument("--dpi", type=int, default=203, help="the printer's dots per inch (203)")
+    one.add_argument("--dpi", type=_dpi, default=203, help="the printer's dots per inch (203)")
     one.add_argument(
         "--start", type=int, default=1, metavar="N", help="first free label of a part-used sheet (1)"
     )

@@ -110,6 +110,7 @@ def register(a: argparse.Namespace) -> Answer:
 
 
 def print_tags(a: argparse.Namespace) -> Answer:
+    _check_out(a.out)
     template = _template(a.template, a.languages)
     with _store() as store:
         assemblies = store.assemblies(a.numbers)
@@ -131,6 +132,7 @@ def run(a: argparse.Namespace) -> Answer:
     from tagger.store import Registration
     from tagger.trade import assess
 
+    _check_out(a.out)
     template = _template(a.template, a.languages)
     tables = _shop_tables()
     rows: list[Registration] = []
@@ -307,8 +309,6 @@ def _spec_or_tag(what: str) -> AssemblySpec:
 
 def _link_of(what: str) -> Link:
     """The tag in a picture's file, or in a scanned or typed string."""
-    from PIL import Image, UnidentifiedImageError
-
     from tagger.code import link, photo
     from tagger.errors import LinkError
 
@@ -317,13 +317,7 @@ def _link_of(what: str) -> Link:
         if path.suffix.lower() in (".png", ".jpg", ".jpeg", ".gif", ".webp", ".bmp", ".tif", ".tiff"):
             raise LinkError(Problem("image", what, "is not a file here", "Check the file's name."))
         return link.parse(what)
-    try:
-        with Image.open(path) as image:
-            return photo.find_link(image)
-    except (UnidentifiedImageError, OSError):
-        raise LinkError(
-            Problem("image", what, "is not a picture", "Give a PNG, JPEG, GIF or WebP file.")
-        ) from None
+    return photo.read(path)
 
 
 def _store() -> Store:
@@ -411,6 +405,15 @@ def _preflight_text(found: Preflight) -> str:
     return "\n".join(lines)
 
 
+def _check_out(out: Path) -> None:
+    """Refuses a file that cannot be written, before anything is registered for it."""
+    if out.suffix.lower() not in (".pdf", ".png"):
+        raise SpecError(Problem("--out", str(out), "is neither .pdf nor .png", "Name a .pdf or a .png file."))
+    if not out.parent.is_dir():
+        mend = "Make the folder, or check the path."
+        raise SpecError(Problem("--out", str(out.parent), "is not a folder here", mend))
+
+
 def _write(
     tags: Sequence[Tag], template: Template, a: argparse.Namespace, *, progress: bool = False
 ) -> list[str]:
@@ -420,10 +423,6 @@ def _write(
 
     if a.out.suffix.lower() == ".png":
         return [str(file) for file in raster.write(tags, template, a.out, dpi=a.dpi, start=a.start)]
-    if a.out.suffix.lower() != ".pdf":
-        raise SpecError(
-            Problem("--out", str(a.out), "is neither .pdf nor .png", "Name a .pdf or a .png file.")
-        )
     with tqdm(total=len(tags), unit="tag", disable=not progress or len(tags) < 20, file=sys.stderr) as bar:
         pdf.write(tags, template, a.out, dpi=a.dpi, start=a.start, progress=bar.update)
     return [str(a.out)]

@@ -53,6 +53,9 @@ def read_table(path: Path) -> list[list[object]]:
     """The cells of a .csv or .xlsx file as they are, the heading first. Raises SpecError."""
     try:
         return list(_xlsx_rows(path) if path.suffix.lower() == ".xlsx" else _csv_rows(path.read_bytes()))
+    except csv.Error:
+        mend = "Save it as .csv or .xlsx from the spreadsheet program."
+        raise SpecError(Problem("file", path.name, "is not a list of text lines", mend)) from None
     except OSError as error:
         raise SpecError(
             Problem("file", str(path), f"cannot be read: {error.strerror}", "Check the name.")

@@ -47,6 +47,14 @@ def test_a_dash_size_may_stand_with_its_dash_as_text_or_as_a_number(tmp_path: Pa
         assert (row.spec.hose.dash, row.spec.end_a.dash) == (12, 12)
 
 
+@pytest.mark.parametrize("data", [b"\x00\x01\x02\r\x00,\x03", b"a,b\rc,d\x00", b'"' + b"x" * 200_000])
+def test_a_file_that_is_no_text_is_refused_in_words(tmp_path: Path, data: bytes) -> None:
+    (tmp_path / "binary.csv").write_bytes(data)
+    with pytest.raises(SpecError) as caught:
+        lists.read_list(tmp_path / "binary.csv")
+    assert all(problem.mend for problem in caught.value.problems)
+
+
 def test_semicolons_and_tabs_separate_too(tmp_path: Path) -> None:
     for sign in (";", "\t"):
         text = GOOD.replace("spring_guard;fire_sleeve", "spring_guard")

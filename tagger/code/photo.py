@@ -3,16 +3,38 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from pathlib import Path
+from typing import BinaryIO
 
 import zxingcpp
-from PIL import Image, ImageOps
+from PIL import Image, ImageOps, UnidentifiedImageError
 
 from tagger.code import link
 from tagger.code import number as tag_number
 from tagger.errors import LinkError, Problem
 
 _FORMATS = zxingcpp.BarcodeFormats((zxingcpp.BarcodeFormat.QRCode, zxingcpp.BarcodeFormat.Code128))
+MAX_PIXELS = 60_000_000
 _LONG_SIDE = 1600  # px; phones take larger photos than a symbol needs
+
+
+def read(source: Path | BinaryIO) -> link.Link:
+    """The tag in an image file. Raises LinkError when there is none in it, or it is no image.
+
+    A picture of more than MAX_PIXELS is not unpacked: a small file can hold one that fills the memory.
+    """
+    try:
+        with Image.open(source) as image:
+            if image.width * image.height > MAX_PIXELS:
+                raise Image.DecompressionBombError
+            return find_link(image)
+    except Image.DecompressionBombError:
+        raise LinkError(
+            Problem("image", None, "is too large", "Take it with fewer pixels, 60 million at most.")
+        ) from None
+    except (UnidentifiedImageError, OSError, SyntaxError):  # what Pillow says of damaged files
+        mend = "Give a PNG, JPEG, GIF or WebP file."
+        raise LinkError(Problem("image", None, "is not a picture that can be read", mend)) from None
 
 
 def texts(photo: Image.Image) -> list[str]:
