@@ -12,7 +12,7 @@ from pathlib import Path
 
 from tagger import __version__, commands, printing_commands
 from tagger.commands import Answer
-from tagger.errors import TaggerError
+from tagger.errors import Problem, TaggerError
 from tagger.spec import Form
 from tagger.trade.measurements import CONES, SEATS
 
@@ -26,20 +26,28 @@ def main(argv: Sequence[str] | None = None) -> int:
         print(json.dumps(answer, indent=2, ensure_ascii=False) if arguments.json else text)
         sys.stdout.flush()
     except TaggerError as error:
-        if arguments.json:
-            print(
-                json.dumps({"refused": [problem.as_dict() for problem in error.problems]}, ensure_ascii=False)
-            )
-        print(error, file=sys.stderr)
-        return 1
+        return _refused(error, arguments.json)
     except BrokenPipeError:  # "tagger ... | head" has read enough
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
+    except OSError as error:  # a full disk, a folder that may not be written to
+        place = str(error.filename2 or error.filename or "file")
+        why = f"cannot be used: {error.strerror or error}"
+        return _refused(
+            TaggerError(Problem(place, None, why, "Check the path and the disk.")), arguments.json
+        )
     return 1 if answer.get("ok") is False else 0
 
 
 Call = Callable[[argparse.Namespace], Answer]
 Verb = Callable[[str, Call, str], argparse.ArgumentParser]
+
+
+def _refused(error: TaggerError, as_json: bool) -> int:
+    if as_json:
+        print(json.dumps({"refused": [problem.as_dict() for problem in error.problems]}, ensure_ascii=False))
+    print(error, file=sys.stderr)
+    return 1
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -132,7 +140,7 @@ def _read(verb: Verb) -> None:
     one.add_argument("number", metavar="NUMBER")
     _add_template(one)
     one.add_argument(
-        "--hose-od", type=float, metavar="MM", help="outside diameter of the hose; by default the table's"
+        "--hose-od", type=_diameter, metavar="MM", help="outside diameter of the hose; by default the table's"
     )
 
 
@@ -150,9 +158,39 @@ def _copies(verb: Verb) -> None:
 
 
 def _add_built_on(one: argparse.ArgumentParser) -> None:
-    one.add_argument(
-        "--built-on", type=date.fromisoformat, default=date.today(), metavar="YYYY-MM-DD", help="(today)"
-    )
+    one.add_argument("--built-on", type=_built, default=date.today(), metavar="YYYY-MM-DD", help="(today)")
+
+
+def _built(text: str) -> date:
+    """A day on which something can have been built."""
+    try:
+        day = date.fromisoformat(text)
+    except ValueError:
+        why = f"{text} is not a date: give year, month and day, such as 2027-03-31"
+        raise argparse.ArgumentTypeError(why) from None
+    if day > date.today():
+        raise argparse.ArgumentTypeError(
+            f"{text} is in the future: give the day it was built, or leave it out"
+        )
+    return day
+
+
+def _dpi(text: str) -> int:
+    """The dots per inch of a printer, within the bounds that TAGGER_PRINTER_DPI has."""
+    if not text.isdecimal() or not 100 <= int(text) <= 1200:
+        raise argparse.ArgumentTypeError(f"{text} is not a printer's: give 100 to 1200 dots per inch")
+    return int(text)
+
+
+def _diameter(text: str) -> float:
+    """The outside diameter of a hose in mm."""
+    try:
+        value = float(text)
+    except ValueError:
+        value = 0.0
+    if not 1 <= value <= 1000:  # false for "nan" too
+        raise argparse.ArgumentTypeError(f"{text} is not a hose's diameter: give 1 to 1000 mm")
+    return value
 
 
 def _add_out(one: argparse._ActionsContainer, *, required: bool = False) -> None:
@@ -165,14 +203,7 @@ def _add_template(one: argparse.ArgumentParser, own_dots: str = "") -> None:
         help="a template's name, or its .toml file (TAGGER_LABEL_TEMPLATE, hang_tag)",
     )  # fmt: skip
     about = f"the printer's dots per inch (TAGGER_PRINTER_DPI, 203{own_dots})"
-    one.add_argument("--dpi", type=_dots, metavar="N", help=about)
-
-
-def _dots(text: str) -> int:
-    dots = int(text)
-    if not 72 <= dots <= 2400:
-        raise argparse.ArgumentTypeError(f"{dots} is not from 72 to 2400 dots per inch")
-    return dots
+    one.add_argument("--dpi", type=_dpi, metavar="N", help=about)
 
 
 def _add_printing(one: argparse.ArgumentParser, own_dots: str = "") -> None:

@@ -212,10 +212,10 @@ def _copied(file: Path, rows: dict[str, int], digest: str, what: str) -> Answer:
 
 def _read_spec(file: Path) -> AssemblySpec:
     try:
-        return AssemblySpec.read(sys.stdin.read() if str(file) == "-" else file.read_text(encoding="utf-8"))
-    except (OSError, UnicodeDecodeError) as error:
+        return AssemblySpec.read(sys.stdin.buffer.read() if str(file) == "-" else file.read_bytes())
+    except OSError as error:
         raise SpecError(
-            Problem("spec", str(file), f"cannot be read: {error}", "Check the file's name.")
+            Problem("spec", str(file), f"cannot be read: {error.strerror}", "Check the file's name.")
         ) from None
 
 
@@ -234,8 +234,6 @@ def _spec_or_tag(what: str) -> AssemblySpec:
 
 def _link_of(what: str) -> Link:
     """The tag in a picture's file, or in a scanned or typed string."""
-    from PIL import Image, UnidentifiedImageError
-
     from tagger.code import link, photo
     from tagger.errors import LinkError
 
@@ -244,13 +242,7 @@ def _link_of(what: str) -> Link:
         if path.suffix.lower() in (".png", ".jpg", ".jpeg", ".gif", ".webp", ".bmp", ".tif", ".tiff"):
             raise LinkError(Problem("image", what, "is not a file here", "Check the file's name."))
         return link.parse(what)
-    try:
-        with Image.open(path) as image:
-            return photo.find_link(image)
-    except (UnidentifiedImageError, OSError):
-        raise LinkError(
-            Problem("image", what, "is not a picture", "Give a PNG, JPEG, GIF or WebP file.")
-        ) from None
+    return photo.read(path)
 
 
 def open_store() -> Store:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from datetime import date
 from typing import Any
 
 from pydantic import ValidationError
@@ -23,16 +24,21 @@ class Problem:
     mend: str = ""
 
     def __str__(self) -> str:
-        given = "" if self.value is None else f" (given: {self.value!r})"
+        given = "" if self.value is None else f" (given: {_plain(self.value)!r})"
         mend = f" {self.mend}" if self.mend else ""
         return f"{self.field}: {self.why}{given}.{mend}"
 
     def as_dict(self) -> dict[str, object]:
         """The problem as plain JSON values."""
-        value = self.value
+        value = _plain(self.value)
         if not isinstance(value, str | int | float | bool | type(None)):
             value = repr(value)
         return {"field": self.field, "value": value, "why": self.why, "mend": self.mend}
+
+
+def _plain(value: object) -> object:
+    """A day as people write it; everything else as it is."""
+    return value.isoformat() if isinstance(value, date) else value
 
 
 class TaggerError(Exception):
@@ -112,8 +118,45 @@ def problems_from(items: Iterable[Mapping[str, Any]]) -> list[Problem]:
         elif kind in ("enum", "literal_error"):
             found.append(Problem(field, value, "is not known here", f"Use one of: {context['expected']}."))
         else:
-            found.append(Problem(field, value, item["msg"][:1].lower() + item["msg"][1:]))
+            found.append(_in_words(field, value, kind, context, item["msg"]))
     return found
+
+
+_UNITS = {"mm": " mm", "bar": " bar", "c": " °C", "nm": " N·m", "deg": "°"}  # as a field's name ends
+
+
+def _in_words(field: str, value: object, kind: str, context: dict[str, Any], said: str) -> Problem:
+    """What pydantic says to programmers, as a builder would: with the limit and the mend."""
+    unit = _UNITS.get(field.rpartition("_")[2], "")
+    match kind:
+        case "greater_than_equal":
+            least = f"{context['ge']:g}{unit}"
+            return Problem(
+                field, value, f"is less than {least}, the least taken here", f"Give {least} or more."
+            )
+        case "less_than_equal":
+            most = f"{context['le']:g}{unit}"
+            return Problem(field, value, f"is more than {most}, the most taken here", f"Give {most} or less.")
+        case "string_too_long":
+            most = context["max_length"]
+            value = f"{str(value)[:40]}..."
+            return Problem(field, value, f"is longer than {most} characters", f"Shorten it to {most}.")
+        case "string_too_short":
+            return Problem(field, value, "is empty", "Fill it in.")
+        case "string_type":
+            return Problem(field, value, "is not text", "Put it in quotes.")
+        case "int_type" | "int_parsing" | "int_from_float" | "int_parsing_size":
+            return Problem(field, value, "is not a whole number", "Give one such as 12.")
+        case "float_type" | "float_parsing" | "finite_number":
+            return Problem(field, value, "is not a figure", "Give one such as 1.5.")
+        case "tuple_type" | "list_type":
+            return Problem(field, value, "is not a list", 'Put it in brackets, such as ["one", "another"].')
+        case "model_type" | "model_attributes_type" | "dict_type":
+            mend = 'Give its fields in braces, such as {"field": 1}.'
+            return Problem(field, value, "is not a group of named fields", mend)
+        case "date_type" | "date_parsing" | "date_from_datetime_parsing" | "date_from_datetime_inexact":
+            return Problem(field, value, "is not a date", "Give year, month and day, such as 2027-03-31.")
+    return Problem(field, value, said[:1].lower() + said[1:])
 
 
 def _is_branch(part: object) -> bool:

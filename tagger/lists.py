@@ -21,6 +21,7 @@ import openpyxl
 from pydantic import BaseModel
 
 from tagger.errors import Problem, SpecError
+from tagger.intake import marked
 from tagger.spec import MAX_COUNT, AssemblySpec
 
 RECORD_COLUMNS = ("customer", "machine", "position")
@@ -53,6 +54,9 @@ def read_table(path: Path) -> list[list[object]]:
     """The cells of a .csv or .xlsx file as they are, the heading first. Raises SpecError."""
     try:
         return list(_xlsx_rows(path) if path.suffix.lower() == ".xlsx" else _csv_rows(path.read_bytes()))
+    except csv.Error:
+        mend = "Save it as .csv or .xlsx from the spreadsheet program."
+        raise SpecError(Problem("file", path.name, "is not a list of text lines", mend)) from None
     except OSError as error:
         raise SpecError(
             Problem("file", str(path), f"cannot be read: {error.strerror}", "Check the name.")
@@ -119,6 +123,8 @@ def _nested(given: dict[str, object]) -> dict[str, Any]:
             value = [part.strip() for part in str(value).split(";") if part.strip()]
         elif last in ("lot", "edition", "size", "note", "standard"):
             value = str(value)
+        elif last in ("dash", "hose_dash"):
+            value = str(value)  # a spreadsheet makes the number -12 of what the trade writes -12
         elif last == "shape" and str(value).isdigit():
             value = int(str(value))
         inner[last] = value
@@ -148,7 +154,7 @@ def _cell(cell: object) -> object:
 
 def _csv_rows(data: bytes) -> Iterator[list[object]]:
     try:
-        text = data.decode("utf-8-sig")
+        text = data.decode(marked(data))
     except UnicodeDecodeError:
         text = data.decode("cp1252", errors="replace")
     first = text.split("\n", 1)[0]

@@ -157,6 +157,9 @@ def _refuse_what_cannot_be_written(tags: Sequence[Tag], template: Template, a: a
         raise SpecError(
             Problem("--out", str(a.out), "is neither .pdf nor .png", "Name a .pdf or a .png file.")
         )
+    if not a.out.parent.is_dir():
+        mend = "Make the folder, or check the path."
+        raise SpecError(Problem("--out", str(a.out.parent), "is not a folder here", mend))
     if not os.access(a.out.parent, os.W_OK):
         raise SpecError(
             Problem("--out", str(a.out), "is in no folder that can be written to", "Name another folder.")

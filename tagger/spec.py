@@ -6,7 +6,6 @@ equals the spec registered: lengths to 0.1 mm, pressures to 0.1 bar, temperature
 
 from __future__ import annotations
 
-import json
 import re
 from collections.abc import Callable
 from datetime import date
@@ -27,6 +26,7 @@ from pydantic import (
 )
 
 from tagger.errors import Problem, SpecError, problems_of
+from tagger.intake import json_value
 from tagger.units import read_length_mm, read_pressure_bar, read_temperature_c, read_torque_nm
 
 
@@ -165,6 +165,17 @@ def _bounded(low: float, high: float) -> Any:
     return Field(ge=low, le=high)
 
 
+def _read_dash(value: object) -> object:
+    """The trade writes a dash size with its dash, -12; as a number it stands without."""
+    if isinstance(value, str) and (match := _WRITTEN_DASH.match(value)):
+        return int(match[1])
+    return value
+
+
+_WRITTEN_DASH = re.compile(r"^\s*[-\u2010\u2011\u2012\u2013\u2212]?\s*(\d{1,2})\s*$", re.ASCII)
+Dash = Annotated[int, _bounded(1, 63), BeforeValidator(_read_dash)]
+
+
 class _Value(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
 
@@ -173,7 +184,7 @@ class Hose(_Value):
     """The hose between the ends: ``standard`` as printed on the lay line, bore by ``dash``."""
 
     standard: str = Field(min_length=1, max_length=40)
-    dash: int = Field(ge=1, le=63)
+    dash: Dash
     edition: str | None = Field(default=None, min_length=1, max_length=12)
     lot: str | None = Field(default=None, max_length=40)
 
@@ -192,13 +203,13 @@ class End(_Value):
     """
 
     connection: Connection
-    dash: int | None = Field(default=None, ge=1, le=63)
+    dash: Dash | None = None
     size: str | None = Field(default=None, max_length=12)
     form: Form
     shape: Literal["straight", "elbow_45", "elbow_90"] | Annotated[int, _bounded(1, 180)] = "straight"
     drop_mm: Annotated[float, *_LENGTH, _bounded(1, 400)] | None = None
     material: Material = Material.CARBON_STEEL
-    hose_dash: int | None = Field(default=None, ge=1, le=63)
+    hose_dash: Dash | None = None
     lot: str | None = Field(default=None, max_length=40)
 
     @field_validator("shape", mode="after")
@@ -216,7 +227,7 @@ class End(_Value):
             family = Connection(data.get("connection", ""))
         except ValueError:
             return data
-        dash, size = data.get("dash"), data.get("size")
+        dash, size = _read_dash(data.get("dash")), data.get("size")
         data = dict(data)
         if size is not None and family.sized_by is not Sizing.DASH:
             data["size"] = compact_size(family, size)
@@ -330,12 +341,7 @@ class AssemblySpec(_Value):
         Raises SpecError naming every field that is wrong.
         """
         if isinstance(data, str | bytes | bytearray):
-            try:
-                data = json.loads(data)
-            except ValueError as error:
-                raise SpecError(
-                    Problem("spec", None, f"is not JSON: {error}", "Check quotes and commas.")
-                ) from None
+            data = json_value(bytes(data) if isinstance(data, bytearray) else data)
         try:
             return cls.model_validate(data)
         except ValidationError as error:
@@ -347,16 +353,19 @@ class AssemblySpec(_Value):
         data.setdefault("clocking_deg", None)
         return data
 
-    def carried(self) -> AssemblySpec:
-        """The part of the spec that a tag carries: without lots and note."""
+    def without_lots(self) -> AssemblySpec:
+        """The spec as strangers may see it: a lot names who delivered what, and when."""
         return self.model_copy(
             update={
                 "hose": self.hose.model_copy(update={"lot": None}),
                 "end_a": self.end_a.model_copy(update={"lot": None}),
                 "end_b": self.end_b.model_copy(update={"lot": None}),
-                "note": None,
             }
         )
+
+    def carried(self) -> AssemblySpec:
+        """The part of the spec that a tag carries: without lots and note."""
+        return self.without_lots().model_copy(update={"note": None})
 
 
 class Basis(StrEnum):

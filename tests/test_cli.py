@@ -270,6 +270,47 @@ def test_a_network_printer_prints_and_only_what_it_took_is_logged(tagger: Shell,
         assert store.times_printed(made.number) == 2
 
 
+def test_nothing_is_built_in_the_future(tagger: Shell) -> None:
+    done = tagger("register", "spec.json", "--built-on", "2999-12-31", code=2)
+    assert "is in the future: give the day it was built" in done.stderr
+    assert "is not a date" in tagger("register", "spec.json", "--built-on", "soon", code=2).stderr
+    assert not (tagger.folder / "tags.sqlite3").exists()
+
+
+@pytest.mark.parametrize(
+    "arguments",
+    [
+        *(
+            ("print", "7K3MQ-9XW2R1", "--out", "o.png", "--dpi", dpi)
+            for dpi in ("0", "-1", "99", "1201", "a")
+        ),
+        *(("preflight", "7K3MQ-9XW2R1", "--hose-od", od) for od in ("-5", "0", "nan", "inf", "1e9", "a")),
+    ],
+)
+def test_figures_no_printer_or_hose_has_are_wrong_usage(tagger: Shell, arguments: tuple[str, ...]) -> None:
+    done = tagger(*arguments, code=2)
+    assert f"{arguments[-1]} is not a" in done.stderr
+    assert "Traceback" not in done.stderr
+
+
+def test_a_file_that_cannot_be_written_is_refused_before_anything_is_registered(tagger: Shell) -> None:
+    for out, words in (("no/such/o.pdf", "is not a folder here"), ("o.txt", "neither .pdf nor .png")):
+        done = tagger("run", SERVICE_RUN, "--out", out, code=1)
+        assert words in done.stderr
+        assert not (tagger.folder / "tags.sqlite3").exists()
+    (made,) = tagger.json("register", "spec.json")["numbers"]
+    (tagger.folder / "taken.pdf").mkdir()
+    done = tagger("print", made, "--out", "taken.pdf", code=1)
+    assert "taken.pdf: cannot be used: Is a directory" in done.stderr
+    assert "Traceback" not in done.stderr
+
+
+def test_a_picture_of_too_many_pixels_is_refused(tagger: Shell, tmp_path: Path) -> None:
+    for side in (8_000, 14_000):  # more than we unpack; more than Pillow opens
+        Image.new("1", (side, side), 1).save(tmp_path / "large.png")
+        assert "image: is too large. Take it with fewer pixels" in tagger("read", "large.png", code=1).stderr
+
+
 def test_templates_and_preflight_answer(tagger: Shell) -> None:
     names = {one["name"] for one in tagger.json("templates")["templates"]}
     assert {"hang_tag", "wrap_label"} <= names

@@ -33,10 +33,26 @@ def test_a_row_is_a_spec_with_its_quantity_and_record(tmp_path: Path) -> None:
     assert row.spec.end_b.size == "3/4"
 
 
-@pytest.mark.parametrize("encoding", ["utf-8-sig", "cp1252"])
+@pytest.mark.parametrize("encoding", ["utf-8-sig", "cp1252", "utf-16"])
 def test_spreadsheet_exports_of_either_kind_are_read(tmp_path: Path, encoding: str) -> None:
     (row,) = lists.read_list(_csv(tmp_path, HEADING, GOOD.replace("Loader 4", "Müller 4"), encoding=encoding))
     assert row.machine == "Müller 4"
+
+
+def test_a_dash_size_may_stand_with_its_dash_as_text_or_as_a_number(tmp_path: Path) -> None:
+    table: list[list[object]] = [[*HEADING.split(",")], [*GOOD.split(",")]]
+    for hose, end in (("-12", "-12"), (-12, -12.0)):
+        table[1][1], table[1][3] = hose, end
+        (row,) = lists.read_rows(table)
+        assert (row.spec.hose.dash, row.spec.end_a.dash) == (12, 12)
+
+
+@pytest.mark.parametrize("data", [b"\x00\x01\x02\r\x00,\x03", b"a,b\rc,d\x00", b'"' + b"x" * 200_000])
+def test_a_file_that_is_no_text_is_refused_in_words(tmp_path: Path, data: bytes) -> None:
+    (tmp_path / "binary.csv").write_bytes(data)
+    with pytest.raises(SpecError) as caught:
+        lists.read_list(tmp_path / "binary.csv")
+    assert all(problem.mend for problem in caught.value.problems)
 
 
 def test_semicolons_and_tabs_separate_too(tmp_path: Path) -> None:

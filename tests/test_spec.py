@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import copy
 import json
+from datetime import date
 from typing import Any
 
 import pytest
 
-from tagger.errors import SpecError
+from tagger.errors import Problem, SpecError
 from tagger.spec import AssemblySpec, Cover
 
 EXAMPLE: dict[str, Any] = {
@@ -130,6 +131,88 @@ def test_tube_sized_family_refuses_a_dash() -> None:
 def test_text_that_is_not_json_is_refused_with_words() -> None:
     with pytest.raises(SpecError, match="is not JSON"):
         AssemblySpec.read("{hose: 1}")
+
+
+@pytest.mark.parametrize(
+    ("path", "value", "said"),
+    [
+        ("hose.dash", 64, "is more than 63, the most taken here (given: 64). Give 63 or less."),
+        ("hose.dash", "twelve", "is not a whole number (given: 'twelve'). Give one such as 12."),
+        ("hose.standard", "", "is empty (given: ''). Fill it in."),
+        ("hose.lot", 7, "is not text (given: 7). Put it in quotes."),
+        ("hose", "SAE 100R2", "is not a group of named fields (given: 'SAE 100R2'). Give its fields in braces"),
+        ("covers", "armour", "is not a list (given: 'armour'). Put it in brackets"),
+        ("length_mm", 5, "is less than 10 mm, the least taken here (given: 5). Give 10 mm or more."),
+        ("length_mm", "200 m", "is more than 100000 mm, the most taken here (given: '200 m'). Give 100000 mm or less."),
+        ("end_b.drop_mm", 5000, "is more than 400 mm, the most taken here"),
+        ("max_temperature_c", 999, "is more than 400 °C, the most taken here"),
+        ("working_pressure", {"value_bar": 200, "source": "s" * 81}, "is longer than 80 characters"),
+        ("note", "n" * 201, f"is longer than 200 characters (given: '{'n' * 40}...'). Shorten it to 200."),
+    ],
+)  # fmt: skip
+def test_limits_are_told_in_a_builders_words_with_the_mend(path: str, value: object, said: str) -> None:
+    with pytest.raises(SpecError) as caught:
+        AssemblySpec.read(_changed(path, value))
+    assert said in str(caught.value)
+    assert all(problem.mend for problem in caught.value.problems)
+    assert "input should" not in str(caught.value)
+
+
+def test_a_whole_spec_that_is_no_object_is_refused_without_code_words() -> None:
+    for text in ('"hello"', "[]", "null"):
+        with pytest.raises(SpecError, match=r"^spec: is not a group of named fields"):
+            AssemblySpec.read(text)
+
+
+def test_a_day_in_a_refusal_is_written_as_people_write_it() -> None:
+    problem = Problem("built_on", date(2099, 1, 1), "is too late")
+    assert str(problem) == "built_on: is too late (given: '2099-01-01')."
+    assert problem.as_dict()["value"] == "2099-01-01"
+
+
+@pytest.mark.parametrize("written", ["-12", "12", " -12", "−12", "–12", 12])
+def test_a_dash_size_may_be_written_with_its_dash(written: object) -> None:
+    assert AssemblySpec.read(_changed("hose.dash", written)).hose.dash == 12
+    end = {"connection": "npt", "form": "male", "dash": written, "hose_dash": written}
+    read = AssemblySpec.read(_changed("end_a", end)).end_a
+    assert (read.size, read.hose_dash) == ("3/4", 12)
+
+
+def test_what_is_nested_too_deeply_is_refused() -> None:
+    for text in (
+        "[" * 100_000,
+        '{"a":' * 100_000,
+        json.dumps(EXAMPLE)[:-1] + ', "x": ' + "[" * 400 + "]" * 400 + "}",
+    ):
+        with pytest.raises(SpecError):
+            AssemblySpec.read(text)
+
+
+def test_a_number_of_thousands_of_digits_is_refused_in_words() -> None:
+    with pytest.raises(SpecError, match=r"^spec: has a number that is too long"):
+        AssemblySpec.read('{"length_mm": 1' + "0" * 5000 + "}")
+
+
+def test_a_key_that_stands_twice_is_refused_by_its_path() -> None:
+    text = json.dumps(EXAMPLE).replace('"drop_mm": 56', '"drop_mm": 56, "drop_mm": 65')
+    text = text.replace('"length_mm": 1250', '"length_mm": 1250, "length_mm": 125')
+    with pytest.raises(SpecError, match="Keep one") as caught:
+        AssemblySpec.read(text)
+    assert {problem.field for problem in caught.value.problems} == {"length_mm", "end_b.drop_mm"}
+
+
+@pytest.mark.parametrize("encoding", ["utf-8", "utf-8-sig", "utf-16", "utf-32"])
+def test_a_spec_is_read_in_any_encoding_that_names_itself(encoding: str) -> None:
+    data = {**EXAMPLE, "note": "Kübel rechts"}
+    assert AssemblySpec.read(json.dumps(data, ensure_ascii=False).encode(encoding)).as_dict() == data
+
+
+def test_other_encodings_are_refused_with_the_mend() -> None:
+    data = json.dumps({**EXAMPLE, "note": "Kübel"}, ensure_ascii=False)
+    with pytest.raises(SpecError, match=r"is not UTF-8 text.*Latin-1.*Save it again with the encoding UTF-8"):
+        AssemblySpec.read(data.encode("latin-1"))
+    with pytest.raises(SpecError, match=r"UTF-16 text, but is damaged"):
+        AssemblySpec.read(data.encode("utf-16")[:-1])
 
 
 def test_schema_names_every_cover() -> None:

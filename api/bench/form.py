@@ -10,7 +10,7 @@ from __future__ import annotations
 import secrets
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from typing import Any
 
 from api.settings import ClockingSense
@@ -195,6 +195,9 @@ def record_of(fields: Mapping[str, Any], today: date) -> Record:
     except ValueError:
         problems.append(Problem("built_on", built_on, "is not a day", "Give it as 2026-03-02."))
         day = today
+    if day > today + timedelta(days=1):  # somewhere it is already tomorrow
+        why = "is in the future"
+        problems.append(Problem("built_on", built_on, why, "Give the day it was built, or leave it out."))
     if problems:
         raise SpecError(problems)
     names = ("customer", "machine", "position", "replaces", "order_reference")

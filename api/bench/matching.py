@@ -174,7 +174,7 @@ def unpack(text: str) -> Cells:
     try:
         data = json.loads(text)
         return [[_unpacked(cell) for cell in row] for row in data]
-    except (ValueError, TypeError):
+    except (ValueError, TypeError, KeyError, RecursionError):
         raise SpecError(Problem("list", None, "was damaged on its way", "Upload the file again.")) from None
 
 

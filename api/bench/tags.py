@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from typing import Literal
 
 from api.settings import Settings
+from tagger.errors import Problem, TemplateError
 from tagger.printing import pdf, raster, template
 from tagger.printing.tag import Tag
 from tagger.tags import preview, tags_of
@@ -15,7 +16,15 @@ __all__ = ["pdf_of", "preview", "tags_of", "template_of"]
 
 
 def template_of(name: str, settings: Settings) -> template.Template:
-    """A label template by its name. Raises TemplateError for one that is not there."""
+    """A label template by its name. Raises TemplateError for one that is not there.
+
+    Whoever asks over the network may name a template, but no file of this machine; only the
+    settings may.
+    """
+    known = template.names(settings.label_template_dirs)
+    if name not in known and name != settings.label_template:
+        mend = f"Use one of: {', '.join(known)}."
+        raise TemplateError(Problem("template", name, "is not a template here", mend))
     return settings.template(name)
 
 

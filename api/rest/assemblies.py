@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, timedelta
 from typing import Annotated, Any, Literal
 
 from fastapi import APIRouter, Depends, Query, Request
@@ -118,9 +118,11 @@ def _rows(request: Request, body: RunIn) -> list[Registration]:
 def _row(request: Request, body: RegisterIn) -> Registration:
     given = body.model_dump(exclude={"spec", "built_on"})
     spec = spec_of(body.spec)
-    return Registration(
-        spec, assess_of(request, body.spec), built_on=body.built_on or datetime.now(UTC).date(), **given
-    )
+    today = datetime.now(UTC).date()
+    if body.built_on and body.built_on > today + timedelta(days=1):  # somewhere it is already tomorrow
+        mend = "Give the day it was built, or leave it out."
+        raise StoreError(Problem("built_on", body.built_on, "is in the future", mend))
+    return Registration(spec, assess_of(request, body.spec), built_on=body.built_on or today, **given)
 
 
 def _wanted(

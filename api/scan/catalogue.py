@@ -45,7 +45,7 @@ _SPEAKING: Final = (
         )
     ),
     *(f"tagger/store/{name}.py" for name in ("orders", "texts", "values")),
-    *(f"tagger/{name}.py" for name in ("spec", "errors", "units")),
+    *(f"tagger/{name}.py" for name in ("spec", "errors", "intake", "units")),
 )
 
 

@@ -7,7 +7,6 @@ from typing import Annotated
 
 from fastapi import APIRouter, File, Request, UploadFile
 from fastapi.responses import RedirectResponse, Response
-from PIL import Image, UnidentifiedImageError
 
 from api.scan.i18n import Translator, choose
 from api.scan.pages import page, refused
@@ -18,7 +17,6 @@ from tagger.errors import LinkError, NumberError, Problem, TaggerError
 
 router = APIRouter()
 MAX_BYTES = 15_000_000
-MAX_PIXELS = 60_000_000
 
 
 @router.get("/", include_in_schema=False)
@@ -73,14 +71,7 @@ def read_photo(data: bytes) -> tag_link.Link:
     """The tag in an image file. Raises LinkError when there is none in it, or it is no image."""
     if len(data) > MAX_BYTES:
         raise _refusal("is too large", "Take it with fewer pixels.")
-    try:
-        image = Image.open(io.BytesIO(data))
-        if image.width * image.height > MAX_PIXELS:
-            raise _refusal("is too large", "Take it with fewer pixels.")
-        image.load()
-    except (UnidentifiedImageError, OSError, Image.DecompressionBombError):
-        raise _refusal("is not a picture that can be read", "Send a JPEG or PNG.") from None
-    return photo.find_link(image)
+    return photo.read(io.BytesIO(data))
 
 
 def _refusal(why: str, mend: str) -> LinkError:

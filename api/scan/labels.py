@@ -7,6 +7,7 @@ from tagger.words import N_
 _OF_AN_END = ("", ".dash", ".size", ".form", ".shape", ".drop_mm", ".hose_dash", ".connection")
 
 LABELS = {
+    "spec": N_("Hose"),
     "number": N_("Tag number"),
     "digits": N_("The digits in the link"),
     "link": N_("Link"),

@@ -24,7 +24,7 @@ LINK_TYPES = (
 
 
 def as_json(tag: Tag, assessed: Assessment | None, shop: Shop) -> dict[str, Any]:
-    """The tag as plain values: the library's own JSON shapes."""
+    """The tag as plain values: the library's own JSON shapes. Lots stay with the shop."""
     record = tag.record
     return {
         "number": tag_number.format(tag.number),
@@ -35,7 +35,7 @@ def as_json(tag: Tag, assessed: Assessment | None, shop: Shop) -> dict[str, Any]
         if record
         else None,
         "replaced_by": record.replaced_by and tag_number.format(record.replaced_by) if record else None,
-        "spec": (record.spec if record else tag.content.spec).as_dict(),
+        "spec": (record.spec if record else tag.content.spec).without_lots().as_dict(),
         "tag": tag.content.model_dump(mode="json"),
         "assessment": assessed.model_dump(mode="json") if assessed else None,
     }

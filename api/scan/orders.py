@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, timedelta
 from typing import Annotated, Any
 
 from fastapi import APIRouter, Form, Request
@@ -67,7 +67,8 @@ def order(request: Request, form: Annotated[OrderForm, Form()]) -> Response:
     try:
         kept = request.app.state.store.request_order(**asked(request, form))
     except TaggerError as error:
-        return refused(request, error, status=422, typed=form.number)
+        t = Translator(choose(request))
+        return refused(request, error, status=422, typed=form.number, title=t("This order was not sent"))
     if as_json:
         number = kept.number and tag_number.format(kept.number)
         return JSONResponse(
@@ -124,10 +125,13 @@ def _day(text: str) -> date | None:
     if not text.strip():
         return None
     try:
-        return date.fromisoformat(text.strip())
+        day = date.fromisoformat(text.strip())
     except ValueError:
         mend = "Give year, month and day, such as 2027-03-31."
         raise StoreError(Problem("needed_by", text, "is not a date", mend)) from None
+    if day < datetime.now(UTC).date() - timedelta(days=1):  # somewhere it is still yesterday
+        raise StoreError(Problem("needed_by", text, "is in the past", "Give today or a later day."))
+    return day
 
 
 @router.get("/order/{reference}", include_in_schema=False)
@@ -138,7 +142,7 @@ def ordered(request: Request, reference: str) -> Response:
     try:
         kept = request.app.state.store.order(reference)
     except StoreError as error:
-        return refused(request, error, status=404)
+        return refused(request, error, status=404, title=t("This order is not here"))
     return page(
         request,
         "ordered.html",

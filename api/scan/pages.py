@@ -206,15 +206,19 @@ def refused(
     status: int,
     typed: str = "",
     also: tuple[tuple[str, str], ...] = (),
+    title: str = "",
 ) -> Response:
-    """A refusal in words: what is wrong, and the mend; ``also``: (address, words) of what may be meant."""
+    """A refusal in words: what is wrong, and the mend; ``also``: (address, words) of what may be meant.
+
+    ``title``: what did not happen, in the visitor's language; by default that a tag was not read.
+    """
     if wants(request, "text/html", "application/json") == "application/json":
         t = Translator(choose(request))
         problems = [problem.as_dict() | {"text": in_words(problem, t)} for problem in error.problems]
         return _not_kept(request, JSONResponse({"problems": problems}, status_code=status))
     t = Translator(choose(request))
     return page(
-        request, "refused.html", status=status, title=t("This tag cannot be read"),
+        request, "refused.html", status=status, title=title or t("This tag cannot be read"),
         problems=error.problems, typed=typed, also=also, labels=LABELS,
     )  # fmt: skip
 

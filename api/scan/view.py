@@ -340,7 +340,6 @@ def _clocking(content: TagContent, reader: Reader, shop: Shop, assessed: Assessm
 def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:
     words, t = reader.words, reader.t
     content, spec = tag.content, tag.content.spec
-    whole = tag.record.spec if tag.record else spec
     found = [_fact(t("Hose"), words.hose(spec.hose))]
     if assessed and assessed.bend_radius_mm is not None:
         radius = assessed.bend_radius_mm
@@ -359,14 +358,8 @@ def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:
         found.append(_fact(t("Over the hose"), ", ".join(words.cover(cover) for cover in spec.covers)))
     if content.built_on:
         found.append(_fact(t("Built on"), content.built_on.isoformat()))
-    lots = [
-        (t("Hose lot"), whole.hose.lot),
-        (t("Lot of end A"), whole.end_a.lot),
-        (t("Lot of end B"), whole.end_b.lot),
-    ]
-    found += [_fact(label, lot) for label, lot in lots if lot]
-    if whole.note:
-        found.append(_fact(t("Note"), whole.note))
+    if tag.record and tag.record.spec.note:
+        found.append(_fact(t("Note"), tag.record.spec.note))
     return found
 
 

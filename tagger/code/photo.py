@@ -3,15 +3,38 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from pathlib import Path
+from typing import BinaryIO
 
 import zxingcpp
-from PIL import Image, ImageOps
+from PIL import Image, ImageOps, UnidentifiedImageError
 
 from tagger.code import link
+from tagger.code import number as tag_number
 from tagger.errors import LinkError, Problem
 
 _FORMATS = zxingcpp.BarcodeFormats((zxingcpp.BarcodeFormat.QRCode, zxingcpp.BarcodeFormat.Code128))
+MAX_PIXELS = 60_000_000
 _LONG_SIDE = 1600  # px; phones take larger photos than a symbol needs
+
+
+def read(source: Path | BinaryIO) -> link.Link:
+    """The tag in an image file. Raises LinkError when there is none in it, or it is no image.
+
+    A picture of more than MAX_PIXELS is not unpacked: a small file can hold one that fills the memory.
+    """
+    try:
+        with Image.open(source) as image:
+            if image.width * image.height > MAX_PIXELS:
+                raise Image.DecompressionBombError
+            return find_link(image)
+    except Image.DecompressionBombError:
+        raise LinkError(
+            Problem("image", None, "is too large", "Take it with fewer pixels, 60 million at most.")
+        ) from None
+    except (UnidentifiedImageError, OSError, SyntaxError):  # what Pillow says of damaged files
+        mend = "Give a PNG, JPEG, GIF or WebP file."
+        raise LinkError(Problem("image", None, "is not a picture that can be read", mend)) from None
 
 
 def texts(photo: Image.Image) -> list[str]:
@@ -29,13 +52,18 @@ def texts(photo: Image.Image) -> list[str]:
 
 
 def find_link(photo: Image.Image) -> link.Link:
-    """The tag in a photo; one with the whole spec before one with the number alone.
+    """The tag in a photo; its symbol with the whole spec before one with the number alone.
 
-    Raises LinkError when there is none, with what was read instead.
+    Raises LinkError when there is none, with what was read instead; and when there are several,
+    with the numbers of all: nobody could say which of them was meant.
     """
     seen = texts(photo)
     links = [link.parse(text) for text in seen if link.is_valid(text)]
     links.sort(key=lambda found: found.digits is None)
+    numbers = list(dict.fromkeys(tag_number.format(found.number) for found in links))
+    if len(numbers) > 1:
+        why = f"shows more than one tag: {', '.join(numbers)}"
+        raise LinkError(Problem("image", None, why, "Take one tag at a time: cover the others."))
     if links:
         return links[0]
     if seen:

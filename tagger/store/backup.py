@@ -45,10 +45,19 @@ class Backup(Part):
     def backup(self, path: Path | str) -> Copied:
         """Writes a copy to ``path``, reads it back, and compares the two.
 
-        The file appears only when it is whole. Raises StoreError when the copy does not read back.
+        The file appears only when it is whole, and never in place of another. Raises StoreError for
+        a file that is there already or belongs to the database, for a folder that is not there, and
+        when the copy does not read back.
         """
         path = Path(path)
         part = path.with_name(path.name + ".part")
+        self._refuse_own_files("backup", path, part)
+        if path.exists() or path.is_symlink():
+            mend = "Name a file that is not there yet, or move that one away."
+            raise StoreError(Problem("backup", str(path), "is there already, and is not written over", mend))
+        if not path.parent.is_dir():
+            mend = "Make the folder, or check the path."
+            raise StoreError(Problem("backup", str(path.parent), "is not a folder here", mend))
         for old in _files(part):
             old.unlink(missing_ok=True)
         with self.reading() as session:
@@ -65,6 +74,9 @@ class Backup(Part):
         if taken != held:
             part.unlink()
             raise StoreError(Problem("backup", str(path), "does not read back as it was", "Check the disk."))
+        if path.exists():  # somebody else's, since we looked
+            part.unlink()
+            raise StoreError(Problem("backup", str(path), "was written meanwhile", "Name another file."))
         part.replace(path)
         return held
 
@@ -74,6 +86,7 @@ class Backup(Part):
         All of it, or nothing. A copy made by an older version is brought up to date on the way;
         the file itself is not touched.
         """
+        self._refuse_own_files("restore", Path(path))
         with tempfile.TemporaryDirectory() as folder:
             file = _checked_copy(Path(path), Path(folder))
             source_database = Database(f"sqlite:///{file}")
@@ -87,6 +100,21 @@ class Backup(Part):
                     return held
             finally:
                 source_database.close()
+
+    def _refuse_own_files(self, field: str, *paths: Path) -> None:
+        """Refuses the database's own file and those SQLite keeps beside it, under whatever name."""
+        url = self.database.engine.url
+        if url.get_backend_name() != "sqlite" or not url.database or url.database == ":memory:":
+            return
+        own = [file.resolve() for file in _files(Path(url.database))]
+        for path in paths:
+            if any(path.resolve() == file or _same(path, file) for file in own):
+                why = "belongs to the database itself"
+                raise StoreError(Problem(field, str(path), why, "Name another file for the copy."))
+
+
+def _same(one: Path, other: Path) -> bool:
+    return one.exists() and other.exists() and one.samefile(other)
 
 
 @contextmanager
@@ -143,7 +171,7 @@ def _single_file(path: Path) -> None:
 
 
 def _files(path: Path) -> list[Path]:
-    return [path, path.with_name(path.name + "-wal"), path.with_name(path.name + "-shm")]
+    return [path, *(path.with_name(path.name + end) for end in ("-wal", "-shm", "-journal"))]
 
 
 def _checked_copy(path: Path, folder: Path) -> Path:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import secrets
 from collections.abc import Mapping, Sequence
 from datetime import date
@@ -51,6 +52,7 @@ class Orders(Outbox):
         number = compact(number) if number else None
         person = _contact(contact)
         _check(quantity, changes, reference)
+        _check_lines(person, reference)
         asked = (
             number,
             spec and spec.as_dict(),
@@ -228,6 +230,26 @@ def _check(quantity: int, changes: str | None, reference: str | None) -> None:
         problems.append(Problem("reference", None, "is too long", "Use at most 80 characters."))
     if problems:
         raise StoreError(problems)
+
+
+def _check_lines(person: Contact, reference: str | None) -> None:
+    """What stands on one line, or in a mail's header, holds nothing that would begin another."""
+    lines = {f"contact.{name}": str(text) for name, text in person.model_dump().items()}
+    lines["reference"] = (reference or "").strip()
+    why = "holds a line break or a sign that cannot be seen"
+    problems = [
+        Problem(field, None, why, "Type it again on one line.")
+        for field, text in lines.items()
+        if not text.isprintable()
+    ]
+    if not problems and person.email and not _ADDRESS.match(person.email):
+        mend = "Give one such as anna@example.com."
+        problems.append(Problem("contact.email", person.email, "is not an e-mail address", mend))
+    if problems:
+        raise StoreError(problems)
+
+
+_ADDRESS = re.compile(r'[^\s@,;:<>()"\[\]\\]+@[^\s@,;:<>()"\[\]\\]+\Z')
 
 
 def _state(state: OrderState | str) -> OrderState:

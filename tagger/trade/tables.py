@@ -160,7 +160,8 @@ class Tables:
     def edition_of(self, hose: Hose, standard: str) -> row.HoseEdition | None:
         """The edition printed on the hose; None where none is named.
 
-        A year names the edition in force then, where a source dates it.
+        A year names the edition in force then, where a source dates it; what a later year than
+        the newest known edition's would say, nobody knows here.
         Raises TradeError listing the known editions.
         """
         if hose.edition is None:
@@ -171,7 +172,11 @@ class Tables:
                 return item
         dated = [item for item in known if item.from_year]
         if dated and re.fullmatch(r"(19|20)\d\d", hose.edition):
-            year = int(hose.edition)
+            year, newest = int(hose.edition), int(self.rule("edition_year_known").value)
+            if year > newest:
+                why = f"is later than {newest}, the newest edition known here"
+                mend = "Leave it out: the lower figure holds. Or give the type that is printed on the hose."
+                raise TradeError(Problem("hose.edition", hose.edition, why, mend))
             older = [item for item in known if not item.from_year]
             in_force = [item for item in dated if item.from_year and item.from_year <= year]
             return max(in_force, key=lambda i: i.from_year or 0) if in_force else older[0]

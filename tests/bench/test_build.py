@@ -5,6 +5,8 @@ from __future__ import annotations
 import io
 import json
 import re
+from importlib import resources
+from pathlib import Path
 
 import pypdfium2
 import zxingcpp
@@ -141,6 +143,25 @@ def test_the_printed_pdf_and_png_decode_to_the_spec(bench: Bench, store: Store) 
         ("manager", "pdf", ""),
         ("manager", "png", "lost"),
     ]
+
+
+def test_nothing_is_built_in_the_future(bench: Bench, store: Store) -> None:
+    answer = bench.submit("/bench/build", {**HOSE, "built_on": "2999-12-31"})
+    assert "is in the future" in answer.text
+    assert store.count() == 0
+
+
+def test_no_file_of_the_server_is_read_as_a_template(bench: Bench, store: Store, tmp_path: Path) -> None:
+    shipped = resources.files("label_templates").joinpath("hang_tag.toml").read_text(encoding="utf-8")
+    file = tmp_path / "hang_tag.toml"
+    file.write_text(shipped, encoding="utf-8")
+    bench.submit("/bench/build", HOSE)
+    [made] = store.find().assemblies
+    for name in (str(file), str(tmp_path / "nothing.toml"), "../label_templates/hang_tag.toml"):
+        answer = bench.submit("/bench/print", {"number": made.number, "template": name, "as": "pdf"})
+        assert answer.status_code == 422
+        assert "is not a template here" in answer.text
+    assert not [event for event in store.history(made.number) if event.kind is Kind.PRINTED]
 
 
 def test_a_run_prints_one_tag_each_with_its_serial(bench: Bench, store: Store) -> None:

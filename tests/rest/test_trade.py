@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import io
 from collections.abc import Callable
+from importlib import resources
+from pathlib import Path
 from typing import Literal
 
 import httpx
@@ -110,6 +112,23 @@ def test_preflight_says_whether_the_tag_scans(api: httpx.Client, number: str) ->
     assert coarse.status_code == 422 or not coarse.json()["ok"]
     assert api.get(f"/assemblies/{number}/preflight", params={"template": "none"}).status_code == 422
     assert api.get("/assemblies/00000000001/preflight").status_code == 404
+
+
+def test_nothing_is_built_in_the_future(api: httpx.Client) -> None:
+    refused = api.post("/assemblies", json={"spec": EXAMPLE_SPEC, "built_on": "2999-12-31"})
+    assert refused.status_code == 422
+    assert refused.json()["problems"][0]["field"] == "built_on"
+    assert "is in the future" in refused.text
+
+
+def test_no_file_of_the_server_is_read_as_a_template(api: httpx.Client, number: str, tmp_path: Path) -> None:
+    shipped = resources.files("label_templates").joinpath("hang_tag.toml").read_text(encoding="utf-8")
+    (tmp_path / "own.toml").write_text(shipped, encoding="utf-8")
+    for asked in ("preflight", "tag.png"):
+        params = {"template": str(tmp_path / "own.toml")}
+        refused = api.get(f"/assemblies/{number}/{asked}", params=params)
+        assert refused.status_code == 422
+        assert "is not a template here" in refused.text
 
 
 def test_a_recipe_is_kept_without_lots_until_it_is_dropped(

@@ -17,7 +17,7 @@ from PIL import Image
 from api.app import create_app
 from api.scan.identify import ASK, FEATURES, FIELD, MEASURED
 from api.settings import ClockingSense, Settings
-from tagger.code import link, payload
+from tagger.code import link, number, payload
 from tagger.code.symbol import code128, qr
 from tagger.spec import AssemblySpec, Tightening
 from tagger.store import Assembly, Store
@@ -52,6 +52,20 @@ def test_lower_case_and_dashes_find_the_same_record(client: TestClient, assembly
         answer = client.get(address)
         assert answer.status_code == 200
         assert "boom cylinder, rod side" in text(answer.text)  # only the record has the note
+
+
+def test_lots_stay_with_the_shop_and_the_note_is_for_everyone(client: TestClient, store: Store) -> None:
+    ends = {end: SPEC[end] | {"lot": f"F-{end}"} for end in ("end_a", "end_b")}
+    made = register(store, **ends)
+    store.withdraw("Burst below four times", hose_lot="H-2291")
+    kinds = ("text/html", "application/json", "application/ld+json", "application/linkset+json")
+    for accept in kinds:
+        answer = client.get(path(made), headers={"accept": accept})
+        assert answer.status_code == 200
+        for lot in ("H-2291", "F-end_a", "F-end_b"):
+            assert lot not in unescape(answer.text), accept
+    assert "boom cylinder, rod side" in text(client.get(path(made)).text)
+    assert store.assembly(made.number).spec.hose.lot == "H-2291"
 
 
 def test_with_a_record_and_its_own_digits_nothing_is_warned_of(
@@ -257,7 +271,7 @@ def test_the_same_address_answers_json(client: TestClient, store: Store, assembl
     answer = client.get(path(assembly), headers={"accept": "application/json"})
     assert answer.headers["content-type"] == "application/json"
     found = answer.json()
-    assert AssemblySpec.read(found["spec"]) == assembly.spec
+    assert AssemblySpec.read(found["spec"]) == assembly.spec.without_lots()
     assert found["read_from"] == "record"
     assert found["withdrawn"] == []
     assert link.parse(found["link"]).digits == assembly.digits
@@ -457,6 +471,23 @@ def test_a_photo_without_a_tag_is_refused_with_words(client: TestClient) -> None
         answer = client.post("/find", files={"image": ("x.png", data, "image/png")})
         assert answer.status_code == 422
         assert said in text(answer.text)
+
+
+def test_a_photo_of_two_tags_is_refused_with_both_numbers(client: TestClient, store: Store) -> None:
+    made = [register(store), register(store)]
+    picture = Image.new("L", (1200, 600), 255)
+    for place, one in enumerate(made):
+        modules = qr(link.build("https://tags.example.com", one.number, one.digits)).modules
+        file = io.BytesIO(_photo([[bool(cell) for cell in row] for row in modules], scale=4))
+        picture.paste(Image.open(file).convert("L").resize((560, 560)), (place * 600 + 20, 20))
+    data = io.BytesIO()
+    picture.save(data, "PNG")
+    answer = client.post(
+        "/find", files={"image": ("x.png", data.getvalue())}, headers={"accept-language": "de"}
+    )
+    assert answer.status_code == 422
+    assert all(number.format(one.number) in answer.text for one in made)
+    assert "mehr als ein Schild" in text(answer.text)
 
 
 def test_a_typed_link_of_any_shop_opens_here(client: TestClient, assembly: Assembly) -> None:

@@ -43,6 +43,43 @@ def test_a_copy_is_one_file(store: Store, tmp_path: Path) -> None:
     assert copied.rows["assembly"] == 1
 
 
+@pytest.mark.parametrize("name", ["", "-wal", "-shm", "-journal", "link", "hard link", "part"])
+def test_a_copy_never_goes_onto_the_database_itself(tmp_path: Path, name: str) -> None:
+    file = tmp_path / ("tags.sqlite3.part" if name == "part" else "tags.sqlite3")
+    target = Path(f"{file}{name}")
+    if name == "part":  # what the copy of "tags.sqlite3" is called until it is whole
+        target = tmp_path / "tags.sqlite3"
+    elif "link" in name:
+        target = tmp_path / "other.sqlite3"
+    with Store.open(f"sqlite:///{file}") as store:
+        number = _filled(store)
+        if name == "link":
+            target.symlink_to(file)
+        elif name == "hard link":
+            target.hardlink_to(file)
+        for act in (store.backup, store.restore) if name != "part" else (store.backup,):
+            with pytest.raises(StoreError, match="belongs to the database itself"):
+                act(target)
+        store.record(number, Kind.SCANNED, {})
+    with Store.open(f"sqlite:///{file}") as store:
+        assert store.history(number)[-1].kind is Kind.SCANNED
+
+
+def test_a_copy_is_never_written_over_another_file(store: Store, tmp_path: Path) -> None:
+    _filled(store)
+    held = tmp_path / "letter.txt"
+    held.write_text("keep me")
+    with pytest.raises(StoreError, match=r"is there already.*Name a file"):
+        store.backup(held)
+    assert held.read_text() == "keep me"
+    (tmp_path / "dangling").symlink_to(tmp_path / "nowhere")
+    with pytest.raises(StoreError, match="is there already"):
+        store.backup(tmp_path / "dangling")
+    with pytest.raises(StoreError, match=r"is not a folder here.*Make the folder"):
+        store.backup(tmp_path / "no" / "such" / "copy")
+    assert not (tmp_path / "no").exists()
+
+
 def test_restore_refuses_a_database_in_use(store: Store, tmp_path: Path) -> None:
     _filled(store)
     store.backup(tmp_path / "tags.copy")

@@ -37,6 +37,14 @@ def test_an_edition_or_a_year_names_the_figures(edition: str, bar: float) -> Non
     assert hose_rating(hose, tables())[0].value_bar == bar
 
 
+@pytest.mark.parametrize("year", ["2021", "2050"])
+def test_a_year_later_than_any_known_edition_raises_no_rating(year: str) -> None:
+    with pytest.raises(
+        TradeError, match=r"^hose\.edition: is later than 2020.*Leave it out: the lower figure holds"
+    ):
+        assess(example(hose__edition=year))
+
+
 def test_an_unknown_edition_is_refused_with_the_known_ones() -> None:
     with pytest.raises(TradeError) as refused:
         assess(example(hose__edition="XZ"))

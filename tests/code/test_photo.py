@@ -1,0 +1,38 @@
+"""Photos: which tag is in the picture, read by a real decoder."""
+
+from __future__ import annotations
+
+import pytest
+from PIL import Image
+
+from tagger.code import link, photo, symbol
+from tagger.errors import LinkError
+
+ONE, OTHER = "7K3MQ9XW2R1", "00000000001"
+
+
+def _picture(*texts: str, scale: int = 5) -> Image.Image:
+    """QR symbols side by side on white paper."""
+    symbols = [symbol.qr(text).modules for text in texts]
+    side = max(len(modules) for modules in symbols) + 12
+    picture = Image.new("L", (side * len(symbols), side), 255)
+    for place, modules in enumerate(symbols):
+        for y, row in enumerate(modules):
+            for x, dark in enumerate(row):
+                if dark:
+                    picture.putpixel((place * side + x + 6, y + 6), 0)
+    return picture.resize((picture.width * scale, picture.height * scale), Image.Resampling.NEAREST)
+
+
+def test_two_tags_in_one_photo_are_refused_with_both_numbers() -> None:
+    texts = [link.build("https://tags.example.com", number, "123") for number in (ONE, OTHER)]
+    with pytest.raises(LinkError, match=r"more than one tag: .*Take one tag at a time") as caught:
+        photo.find_link(_picture(*texts))
+    assert "7K3MQ-9XW2R1" in str(caught.value)
+    assert "00000-000001" in str(caught.value)
+
+
+def test_two_symbols_of_one_tag_are_one_tag() -> None:
+    whole = link.build("https://tags.example.com", ONE, "123")
+    found = photo.find_link(_picture(ONE, whole))
+    assert (found.number, found.digits) == (ONE, "123")

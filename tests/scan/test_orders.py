@@ -1,0 +1,93 @@
+"""Order requests as a stranger sends them: what is refused, and in which words."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, date, datetime, timedelta
+from email import message_from_bytes, policy
+
+import pytest
+from fastapi.testclient import TestClient
+
+from api.deliver import letter
+from api.settings import Settings
+from tagger.store import Assembly, Store, Target
+from tests.scan.test_pages import text
+
+
+@pytest.mark.parametrize("spec", ["[" * 100_000, '{"length_mm": 1, "length_mm": 2}', "{hose: 1}"])
+def test_a_spec_that_is_none_is_refused(client: TestClient, spec: str) -> None:
+    answer = client.post("/order", data={"spec": spec, "phone": "1"}, follow_redirects=False)
+    assert answer.status_code == 422
+    assert "This order was not sent" in text(answer.text)
+
+
+def test_a_refused_order_is_headed_for_an_order_in_every_language(client: TestClient) -> None:
+    for lang, title in (("en", "This order was not sent"), ("de", "Diese Bestellung wurde nicht gesendet")):
+        answer = client.post("/order", data={"phone": "1"}, headers={"accept-language": lang})
+        assert f"<h1>{title}</h1>" in answer.text
+        assert "This tag cannot be read" not in answer.text
+    assert "<h1>This order is not here</h1>" in client.get("/order/R-0000000").text
+
+
+def test_a_day_in_the_past_is_refused_and_today_is_taken(client: TestClient, assembly: Assembly) -> None:
+    def status(day: date) -> int:
+        data = {"number": assembly.number, "phone": "1", "needed_by": day.isoformat()}
+        return int(client.post("/order", data=data, follow_redirects=False).status_code)
+
+    today = datetime.now(UTC).date()
+    assert status(today - timedelta(days=2)) == 422
+    assert (status(today), status(today + timedelta(days=30))) == (303, 303)
+
+
+@pytest.mark.parametrize("sign", ["\r\n", "\n", "\r", "\x00", "\x0b", "\u2028", "\x1b"])
+@pytest.mark.parametrize("field", ["name", "company", "phone", "email", "reference"])
+def test_a_line_that_would_begin_another_is_refused(
+    client: TestClient, store: Store, assembly: Assembly, field: str, sign: str
+) -> None:
+    data = {"number": assembly.number, "phone": "1", field: f"a@example.com{sign}Bcc: b@example.com"}
+    answer = client.post("/order", data=data, headers={"accept": "application/json"})
+    assert answer.status_code == 422
+    assert field in answer.json()["problems"][0]["field"]
+    assert store.orders() == []
+
+
+@pytest.mark.parametrize(
+    "email", ["a@b.example, c@d.example", "a@b.example;c@d.example", "A <a@b.example>", "a@b@c"]
+)
+def test_an_email_field_holds_one_address(client: TestClient, assembly: Assembly, email: str) -> None:
+    answer = client.post("/order", data={"number": assembly.number, "email": email})
+    assert answer.status_code == 422
+    assert "is not an e-mail address" in text(answer.text)
+
+
+def test_no_header_can_be_put_into_the_mail_that_follows(store: Store, assembly: Assembly) -> None:
+    """What an order says stands in the body alone; an address with a line break makes no mail at all."""
+    settings = Settings(base_url="https://tags.example.com", shop_email="shop@example.com")
+    store.announce = (Target("email", "shop@example.com"),)
+    store.mail_customers = True
+    injected = "Bcc: eve@example.com"
+    store.request_order(
+        number=assembly.number, contact={"name": injected, "email": "anna@example.com"},
+        changes=f"longer\r\n{injected}\r\n\r\nSubject: hello", reference=injected,
+    )  # fmt: skip
+    messages = store.claim()
+    assert {message.target for message in messages} == {"shop@example.com", "anna@example.com"}
+    for message in messages:
+        sent = message_from_bytes(bytes(letter(message, settings)), policy=policy.SMTP)
+        assert sorted(sent.keys()) == sorted(
+            [
+                "Subject",
+                "From",
+                "To",
+                "Message-ID",
+                "Content-Type",
+                "Content-Transfer-Encoding",
+                "MIME-Version",
+            ]
+        )
+        assert sent["To"] == message.target
+        assert sent["Subject"].startswith("Order ")
+        assert injected in sent.get_content()
+    with pytest.raises(ValueError, match="linefeed or carriage return"):
+        letter(replace(messages[0], target=f"a@example.com\r\n{injected}"), settings)
