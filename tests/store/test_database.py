@@ -72,3 +72,19 @@ def test_a_database_of_a_newer_version_is_left_alone(store: Store, url: str) -> 
         session.execute(text("UPDATE alembic_version SET version_num = '9999'"))
     with pytest.raises(StoreError, match="newer version"):
         Store.open(url)
+
+
+def test_a_lot_withdrawn_twice_by_an_earlier_version_stays_withdrawn_once(store: Store, url: str) -> None:
+    back = ["DROP INDEX uq_withdrawal_open", "UPDATE alembic_version SET version_num = '3'"]
+    if store.database.engine.dialect.name == "postgresql":
+        back.append("DROP FUNCTION folded")
+    twice = (
+        "INSERT INTO withdrawal (scope, value, reason, at) SELECT scope, value, reason, at FROM withdrawal"
+    )
+    first = store.withdraw("blisters", hose_lot="H-1")
+    with store.writing() as session:
+        for step in (*back, twice):
+            session.execute(text(step))
+    with Store.open(url) as again:
+        assert again.withdrawals(holds=True) == [first]
+        assert len(again.withdrawals(holds=False)) == 1
