@@ -75,16 +75,31 @@ def test_a_database_of_a_newer_version_is_left_alone(store: Store, url: str) -> 
         Store.open(url)
 
 
+def _back(store: Store, *steps: str, version: int) -> None:
+    """Puts the database back to what ``version`` of its tables made of it, from version 4."""
+    back = ["DROP INDEX uq_withdrawal_open", f"UPDATE alembic_version SET version_num = '{version}'"]
+    if store.database.engine.dialect.name == "postgresql":
+        back.append("DROP FUNCTION folded")
+    with store.writing() as session:
+        for step in (*back, *steps):
+            session.execute(text(step))
+
+
 def test_a_database_from_before_the_printers_keeps_its_records_and_gets_them(store: Store, url: str) -> None:
     [made] = store.register(spec(), assessment())
-    with store.writing() as session:
-        for step in (
-            "DROP TABLE print_job",
-            "DROP TABLE printer",
-            "UPDATE alembic_version SET version_num = '1'",
-        ):
-            session.execute(text(step))
+    _back(store, "DROP TABLE answer", "DROP TABLE print_job", "DROP TABLE printer", version=1)
     with Store.open(url) as opened:
         assert opened.assembly(made.number) == made
         printer = opened.add_printer("Bench 1", "ipp://192.0.2.7/ipp/print", 203)
         assert opened.ask_print(printer.id, [made.number], "hang_tag").numbers == (made.number,)
+
+
+def test_a_lot_withdrawn_twice_by_an_earlier_version_stays_withdrawn_once(store: Store, url: str) -> None:
+    twice = (
+        "INSERT INTO withdrawal (scope, value, reason, at) SELECT scope, value, reason, at FROM withdrawal"
+    )
+    first = store.withdraw("blisters", hose_lot="H-1")
+    _back(store, twice, version=3)
+    with Store.open(url) as again:
+        assert again.withdrawals(holds=True) == [first]
+        assert len(again.withdrawals(holds=False)) == 1
