@@ -18,6 +18,7 @@ from pathlib import Path
 from typing import Any, get_args
 
 import openpyxl
+from openpyxl.utils import get_column_letter
 from pydantic import BaseModel
 
 from tagger.errors import Problem, SpecError
@@ -77,6 +78,18 @@ def read_rows(table: list[list[object]]) -> list[ListedSpec]:
             for name, cell in zip(heading, cells, strict=False)
             if name and (value := _cell(cell)) is not None
         }
+        beyond = [
+            (place, value)
+            for place, cell in enumerate(cells[len(heading) :], len(heading) + 1)
+            if (value := _cell(cell)) is not None
+        ]
+        problems += [
+            Problem(
+                f"row {number}.cell {get_column_letter(place)}{number}", value, "stands beyond the heading",
+                "Give its column a heading, or empty the cell.",
+            )
+            for place, value in beyond
+        ]  # fmt: skip
         if not given:
             continue
         try:
@@ -164,15 +177,29 @@ def _csv_rows(data: bytes) -> Iterator[list[object]]:
 
 
 def _xlsx_rows(path: Path) -> Iterator[list[object]]:
+    shown, typed = _sheet(path, data_only=True), _sheet(path, data_only=False)
+    problems: list[Problem] = []
+    for values, cells in zip(shown, typed, strict=False):
+        for cell, value in zip(cells, values, strict=False):
+            if cell.data_type == "f" and value.value is None:
+                why = "holds a formula without a value"
+                mend = "Open the file in a spreadsheet program and save it there first."
+                problems.append(Problem(f"cell {cell.coordinate}", str(cell.value)[:40], why, mend))
+        yield [value.value for value in values]
+    if problems:
+        raise SpecError(problems)
+
+
+def _sheet(path: Path, *, data_only: bool) -> Iterator[tuple[Any, ...]]:
+    """The rows of the first sheet: the values last computed, or what was typed, formulas too."""
     try:
-        book = openpyxl.load_workbook(path, read_only=True, data_only=True)
+        book = openpyxl.load_workbook(path, read_only=True, data_only=data_only)
     except (zipfile.BadZipFile, KeyError, ValueError):
         raise SpecError(
             Problem("file", path.name, "is not a spreadsheet", "Save it as .xlsx or .csv.")
         ) from None
     try:
-        sheet = book.worksheets[0]
-        yield from ([*row] for row in sheet.iter_rows(values_only=True))
+        yield from book.worksheets[0].iter_rows()
     finally:
         book.close()
 

@@ -55,6 +55,23 @@ def test_a_file_that_is_no_text_is_refused_in_words(tmp_path: Path, data: bytes)
     assert all(problem.mend for problem in caught.value.problems)
 
 
+def test_a_formula_without_a_value_is_refused_by_its_cell(tmp_path: Path) -> None:
+    book = openpyxl.Workbook()
+    sheet = book.active
+    assert sheet is not None
+    sheet.append(HEADING.split(","))
+    sheet.append([*GOOD.split(",")])
+    sheet["I2"] = "=1000+250"  # no program has computed it yet
+    book.save(tmp_path / "list.xlsx")
+    with pytest.raises(SpecError, match=r"^cell I2: holds a formula without a value.*save it there first"):
+        lists.read_list(tmp_path / "list.xlsx")
+
+
+def test_cells_beyond_the_heading_are_refused_by_cell(tmp_path: Path) -> None:
+    with pytest.raises(SpecError, match=r"row 3\.cell N3: stands beyond the heading \(given: 'lost'\)"):
+        lists.read_list(_csv(tmp_path, HEADING, f"{GOOD},,", f"{GOOD},,lost"))
+
+
 def test_semicolons_and_tabs_separate_too(tmp_path: Path) -> None:
     for sign in (";", "\t"):
         text = GOOD.replace("spring_guard;fire_sleeve", "spring_guard")
