@@ -12,6 +12,7 @@ from starlette.templating import Jinja2Templates
 from uvicorn.middleware.proxy_headers import ProxyHeadersMiddleware
 
 from api import answers, assets, bench, deliver, printqueue, rest, scan, scans
+from api.head import AnswerHead
 from api.identity import hash_password
 from api.limits import LimitBody, Limiter, LimitPublic
 from api.security import SecurityHeaders
@@ -59,6 +60,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.add_middleware(LimitPublic, per_minute=settings.public_requests_per_minute)
     app.add_middleware(LimitBody)
     app.add_middleware(SecurityHeaders, secure=settings.secure)
+    app.add_middleware(AnswerHead)
     if settings.trusted_proxies:
         app.add_middleware(ProxyHeadersMiddleware, trusted_hosts=list(settings.trusted_proxies))
     app.mount("/static", assets.Static(directory=assets.FOLDER), name="static")

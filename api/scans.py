@@ -6,6 +6,7 @@ import re
 
 from fastapi import BackgroundTasks, Request
 
+from api.head import HEAD
 from api.identity import COOKIE
 from tagger.code import link
 from tagger.errors import TaggerError
@@ -20,7 +21,12 @@ def count_scan(request: Request, later: BackgroundTasks) -> None:
     Nothing of the visitor is kept. A page that a phone or proxy still had is not seen here, so the
     count is a lower bound.
     """
-    if request.method == "GET" and _TAG_PAGE.match(request.url.path) and COOKIE not in request.cookies:
+    if (
+        request.method == "GET"
+        and not request.scope.get(HEAD)
+        and _TAG_PAGE.match(request.url.path)
+        and COOKIE not in request.cookies
+    ):
         later.add_task(_record, request.app.state.store, str(request.url.replace(query="", fragment="")))
 
 

@@ -58,7 +58,7 @@ def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
     )
     try:
         found = assess(wanted, tables)
-        row = _row(fields, wanted, found)
+        row = _row(forms.record_of(fields, date.today()), wanted, found)
         payload.encode(found.content_of(wanted, row.built_on))
     except TaggerError as error:
         return View(fields, tuple(map(forms.on_the_page, error.problems)), wanted, ends=ends)
@@ -74,9 +74,8 @@ def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
     return View(fields, (), wanted, found, ends, picture, instead=instead)
 
 
-def _row(fields: dict[str, Any], wanted: AssemblySpec, found: Assessment) -> Registration:
-    """What will be registered. Raises SpecError for a count or a day that is none."""
-    record = forms.record_of(fields, date.today())
+def _row(record: forms.Record, wanted: AssemblySpec, found: Assessment) -> Registration:
+    """What will be registered."""
     return Registration(
         wanted, found, record.count, record.built_on, record.customer, record.machine, record.position,
         record.replaces, record.order_reference,
@@ -163,10 +162,7 @@ def build(request: Request, me: Builder, form: OwnForm) -> Response:
         return _save_recipe(request, fields, shown.spec, str(form.get("recipe_name", "")), me.person.name)
     try:
         record = forms.record_of(fields, date.today())
-        row = Registration(
-            shown.spec, shown.assessment, record.count, record.built_on, record.customer, record.machine,
-            record.position, record.replaces, record.order_reference,
-        )  # fmt: skip
+        row = _row(record, shown.spec, shown.assessment)
         made = register(store_of(request), [row], by=me.person.name, key=record.key)
     except TaggerError as error:
         return _page(request, fields, error.problems, status=422, chosen=chosen)

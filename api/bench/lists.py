@@ -101,8 +101,7 @@ def run_list(request: Request, me: Counter, form: OwnForm) -> Response:
 
 
 def _dry(request: Request, cells: matching.Cells, match: list[str]) -> matching.Dry:
-    bands = settings_of(request).length_bands or None
-    return matching.dry_run(cells, match, tables_of(request), date.today(), bands=bands)
+    return matching.dry_run(cells, match, tables_of(request), date.today())
 
 
 def _sent(form: FormData) -> tuple[matching.Cells, list[str]]:

@@ -18,7 +18,6 @@ from tagger.errors import Problem, SpecError, TaggerError
 from tagger.store import Registration
 from tagger.trade import assess
 from tagger.trade.assessment import Assessment
-from tagger.trade.geometry import Bands
 from tagger.trade.tables import Tables
 
 Cells = list[list[object]]
@@ -89,13 +88,8 @@ def guess(heading: Sequence[object]) -> list[str]:
     return found
 
 
-def dry_run(
-    table: Cells, match: Sequence[str], tables: Tables, today: dt.date, *, bands: Bands | None
-) -> Dry:
-    """Reads every row and asks the trade; writes nothing. Rows that are right are kept as well.
-
-    ``bands``: whose length tolerances the shop holds to, by default those of the hose's standard.
-    """
+def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date) -> Dry:
+    """Reads every row and asks the trade; writes nothing. Rows that are right are kept as well."""
     chosen = [place for place, ours in enumerate(match) if ours]
     problems: list[tuple[str, Problem]] = []
     twice = sorted({ours for ours in match if ours and list(match).count(ours) > 1})
@@ -110,7 +104,7 @@ def dry_run(
         try:
             [listed] = lists.read_rows([[match[c] for c in chosen], here])
             text = json.dumps(listed.spec.as_dict(), sort_keys=True)
-            known[text] = known.get(text) or assess(listed.spec, tables, length_bands=bands)
+            known[text] = known.get(text) or assess(listed.spec, tables)
         except TaggerError as error:
             found = [_without_row(problem) for problem in error.problems]
             found += _behind(found, dict(zip((match[c] for c in chosen), here, strict=True)), tables)

@@ -95,6 +95,5 @@ def _read(
         )
     if problems:
         raise SpecError(problems)
-    bands = request.app.state.settings.length_bands or None
-    dry = matching.dry_run(cells, ours, request.app.state.tables, datetime.now(UTC).date(), bands=bands)
+    dry = matching.dry_run(cells, ours, request.app.state.tables, datetime.now(UTC).date())
     return cells, ours, dry

@@ -14,7 +14,7 @@ from api.rest.problem import RESPONSES, there
 from api.rest.shared import AsBuilder, AsCounter, OrderOut, Request_, SpecIn, TheStore, paged, spec_of
 from tagger.errors import TaggerError
 from tagger.spec import MAX_COUNT
-from tagger.store import Contact, OrderState
+from tagger.store import Contact, OrderState, refuse_past
 
 router = APIRouter(responses=RESPONSES)
 
@@ -41,6 +41,7 @@ class StepIn(Request_):
 @router.post("/orders", status_code=201, tags=["orders"], summary="Keep an order request")
 def add(store: TheStore, token: AsBuilder, body: OrderIn, once: DoOnce) -> OrderOut:
     def act() -> OrderOut:
+        refuse_past(body.needed_by, store.now().date())
         order = store.request_order(
             number=body.number, spec=spec_of(body.spec) if body.spec else None, quantity=body.quantity,
             needed_by=body.needed_by, reference=body.reference, contact=body.contact, changes=body.changes,

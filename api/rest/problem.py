@@ -8,7 +8,7 @@ from http import HTTPStatus
 from typing import Any
 
 from fastapi import FastAPI, Request
-from fastapi.exception_handlers import http_exception_handler, request_validation_exception_handler
+from fastapi.exception_handlers import request_validation_exception_handler
 from fastapi.exceptions import RequestValidationError
 from pydantic import BaseModel
 from sqlalchemy.exc import DataError, OperationalError
@@ -85,7 +85,6 @@ def install(app: FastAPI) -> None:
     app.add_exception_handler(NoToken, _no_token)
     app.add_exception_handler(RoleTooLow, _role_too_low)
     app.add_exception_handler(RequestValidationError, _not_valid)
-    app.add_exception_handler(HTTPException, _http)
     app.add_exception_handler(DataError, _not_kept)
     app.add_exception_handler(OperationalError, _database_away)
     app.add_exception_handler(Exception, _failed)
@@ -145,11 +144,8 @@ def _without_password(item: Problem) -> Problem:
     return Problem(item.field, None, item.why, item.mend) if item.field == "password" else item
 
 
-async def _http(request: Request, error: Exception) -> Response:
-    if not isinstance(error, HTTPException):
-        raise error
-    if not request.url.path.startswith(BASE):
-        return await http_exception_handler(request, error)
+def http(error: HTTPException) -> Response:
+    """What the framework itself refuses: an address that is not there, a method it has not."""
     return answer(error.status_code, str(error.detail), headers=dict(error.headers or {}))
 
 

@@ -210,8 +210,7 @@ def spec_of(given: dict[str, Any]) -> AssemblySpec:
 
 def assess_of(request: Request, spec: dict[str, Any]) -> Assessment:
     """What the trade says, with the shop's own tables and length bands."""
-    bands = request.app.state.settings.length_bands or None
-    return assess(spec_of(spec), request.app.state.tables, length_bands=bands)
+    return assess(spec_of(spec), request.app.state.tables)
 
 
 def assembly_at(store: Store, number: str) -> Assembly:

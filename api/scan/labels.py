@@ -11,6 +11,7 @@ LABELS = {
     "number": N_("Tag number"),
     "digits": N_("The digits in the link"),
     "link": N_("Link"),
+    "address": N_("Address"),
     "image": N_("Photo"),
     "quantity": N_("How many"),
     "needed_by": N_("Needed by"),

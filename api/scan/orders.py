@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime
 from typing import Annotated, Any
 
 from fastapi import APIRouter, Form, Request
@@ -16,7 +16,7 @@ from api.scan.pages import page, refused, wants
 from tagger.code import number as tag_number
 from tagger.errors import NumberError, Problem, StoreError, TaggerError
 from tagger.spec import AssemblySpec
-from tagger.store import OrderState
+from tagger.store import OrderState, refuse_past
 from tagger.trade import assess
 from tagger.words import N_, Words
 
@@ -48,6 +48,7 @@ class OrderForm(BaseModel):
     key: str = ""
     quantity: str = "1"
     needed_by: str = ""
+    asked_on: str = ""  # the day it was filled in; it may have waited on the phone for a signal
     reference: str = ""
     name: str = ""
     company: str = ""
@@ -94,7 +95,7 @@ def asked(request: Request, form: OrderForm) -> dict[str, Any]:
         "number": number,
         "spec": spec,
         "quantity": _quantity(form.quantity),
-        "needed_by": _day(form.needed_by),
+        "needed_by": _day(form.needed_by, form.asked_on),
         "reference": form.reference.strip() or None,
         "contact": {"name": form.name, "company": form.company, "phone": form.phone, "email": form.email},
         "changes": _changes(form),
@@ -121,7 +122,7 @@ def _quantity(text: str) -> int:
         raise StoreError(Problem("quantity", text, "is not a whole number", "Give one such as 2.")) from None
 
 
-def _day(text: str) -> date | None:
+def _day(text: str, asked_on: str) -> date | None:
     if not text.strip():
         return None
     try:
@@ -129,8 +130,12 @@ def _day(text: str) -> date | None:
     except ValueError:
         mend = "Give year, month and day, such as 2027-03-31."
         raise StoreError(Problem("needed_by", text, "is not a date", mend)) from None
-    if day < datetime.now(UTC).date() - timedelta(days=1):  # somewhere it is still yesterday
-        raise StoreError(Problem("needed_by", text, "is in the past", "Give today or a later day."))
+    today = datetime.now(UTC).date()
+    try:
+        asked = min(date.fromisoformat(asked_on), today)
+    except ValueError:
+        asked = today
+    refuse_past(day, asked)
     return day
 
 

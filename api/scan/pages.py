@@ -19,7 +19,7 @@ from api.scan import kit
 from api.scan.i18n import LANGUAGES, Translator, choose
 from api.scan.labels import LABELS
 from api.security import content_policy
-from tagger.errors import Problem, TaggerError
+from tagger.errors import LinkError, Problem, TaggerError
 
 UNITS = ("metric", "inch")
 _YEAR = 365 * 24 * 3600
@@ -221,6 +221,15 @@ def refused(
         request, "refused.html", status=status, title=title or t("This tag cannot be read"),
         problems=error.problems, typed=typed, also=also, labels=LABELS,
     )  # fmt: skip
+
+
+def not_there(request: Request) -> Response:
+    """For an address that no page has."""
+    t = Translator(choose(request))
+    mend = "Scan the QR code on the tag again, or type its number."
+    nothing = Problem("address", request.url.path[:100], "holds no tag and no page", mend)
+    title = t("There is nothing at this address")
+    return refused(request, LinkError(nothing), status=404, title=title)
 
 
 def in_words(problem: Problem, t: Translator) -> str:

@@ -14,7 +14,7 @@ from tagger.store.database import Database, default_url
 from tagger.store.figures import Figures, Totals
 from tagger.store.finding import Filter, Finding, Page
 from tagger.store.once import KeyUsed, Once
-from tagger.store.orders import Orders
+from tagger.store.orders import Orders, refuse_past
 from tagger.store.outbox import Message, Target
 from tagger.store.people import People, Person, Role, SignedIn, Token
 from tagger.store.printers import Printers
@@ -94,4 +94,5 @@ __all__ = [
     "Totals",
     "Withdrawal",
     "default_url",
+    "refuse_past",
 ]

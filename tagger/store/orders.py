@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import secrets
 from collections.abc import Mapping, Sequence
-from datetime import date
+from datetime import date, timedelta
 from typing import Any
 
 from pydantic import ValidationError
@@ -289,3 +289,11 @@ def _values(session: Session, rows: list[OrderRow]) -> list[OrderRequest]:
         )
         for row in rows
     ]  # fmt: skip
+
+
+def refuse_past(needed_by: date | None, asked_on: date) -> None:
+    """Raises StoreError for a day before the one on which it was asked for."""
+    if needed_by is not None and needed_by < asked_on - timedelta(days=1):  # somewhere it is still yesterday
+        raise StoreError(
+            Problem("needed_by", needed_by.isoformat(), "is in the past", "Give today or a later day.")
+        )

@@ -31,13 +31,17 @@ def test_a_refused_order_is_headed_for_an_order_in_every_language(client: TestCl
 
 
 def test_a_day_in_the_past_is_refused_and_today_is_taken(client: TestClient, assembly: Assembly) -> None:
-    def status(day: date) -> int:
-        data = {"number": assembly.number, "phone": "1", "needed_by": day.isoformat()}
+    def status(day: date, asked_on: str = "") -> int:
+        data = {"number": assembly.number, "phone": "1", "needed_by": day.isoformat(), "asked_on": asked_on}
         return int(client.post("/order", data=data, follow_redirects=False).status_code)
 
     today = datetime.now(UTC).date()
     assert status(today - timedelta(days=2)) == 422
     assert (status(today), status(today + timedelta(days=30))) == (303, 303)
+    waited = (today - timedelta(days=5)).isoformat()
+    assert status(today - timedelta(days=4), waited) == 303, "it waited on the phone for a signal"
+    assert status(today - timedelta(days=9), waited) == 422
+    assert status(today - timedelta(days=2), "2999-01-01") == 422
 
 
 @pytest.mark.parametrize("sign", ["\r\n", "\n", "\r", "\x00", "\x0b", "\u2028", "\x1b"])
@@ -71,7 +75,7 @@ def test_no_header_can_be_put_into_the_mail_that_follows(store: Store, assembly:
         number=assembly.number, contact={"name": injected, "email": "anna@example.com"},
         changes=f"longer\r\n{injected}\r\n\r\nSubject: hello", reference=injected,
     )  # fmt: skip
-    messages = store.claim()
+    messages = list(iter(store.claim, None))
     assert {message.target for message in messages} == {"shop@example.com", "anna@example.com"}
     for message in messages:
         sent = message_from_bytes(bytes(letter(message, settings)), policy=policy.SMTP)

@@ -20,7 +20,7 @@ from api.settings import ClockingSense, Settings
 from tagger.code import link, number, payload
 from tagger.code.symbol import code128, qr
 from tagger.spec import AssemblySpec, Tightening
-from tagger.store import Assembly, Store
+from tagger.store import Assembly, Kind, Store
 from tagger.trade import assess
 from tagger.trade.measuring import CONTINUOUS
 from tagger.words import Words
@@ -582,3 +582,24 @@ def test_a_hose_that_cannot_be_is_refused_by_field(client: TestClient) -> None:
 def test_the_address_alone_leads_to_finding_a_tag(client: TestClient) -> None:
     answer = client.get("/", follow_redirects=False)
     assert (answer.status_code, answer.headers["location"]) == (303, "/find")
+
+
+@pytest.mark.parametrize("address", ["/T/", "/nosuch", f"/T/{OTHER_SHOP}/123/extra"])
+def test_an_address_that_holds_nothing_is_told_in_the_readers_language(
+    client: TestClient, address: str
+) -> None:
+    page = client.get(address, headers={"accept": "text/html", "accept-language": "de"})
+    assert page.status_code == 404
+    assert "<h1>Unter dieser Adresse ist nichts</h1>" in page.text and 'action="/find"' in page.text
+    assert client.get(address, headers={"accept": "application/json"}).json()["problems"][0]["mend"]
+
+
+def test_head_is_get_without_its_body_and_no_scan(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    asked = client.head(path(assembly))
+    assert (asked.status_code, asked.content) == (200, b"")
+    assert [event for event in store.history(assembly.number) if event.kind is Kind.SCANNED] == []
+    got = client.get(path(assembly))
+    assert asked.headers["etag"] == got.headers["etag"]
+    assert [event.kind for event in store.history(assembly.number)][-1] is Kind.SCANNED

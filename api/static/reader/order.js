@@ -26,7 +26,7 @@ function enhance(form) {
     form.dataset.busy = "yes";
     say(form, "");
     form.elements.key.value ||= crypto.randomUUID();
-    const order = Object.fromEntries(new FormData(form));
+    const order = { ...Object.fromEntries(new FormData(form)), asked_on: new Date().toISOString().slice(0, 10) };
     try {
       await queue.keep(order);
       const outcome = await queue.send(order);
