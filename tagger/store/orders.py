@@ -19,6 +19,7 @@ from tagger.store.base import compact, fingerprint, in_chunks
 from tagger.store.history import add_events
 from tagger.store.models import AssemblyRow, DesignRow, OrderEventRow, OrderRow
 from tagger.store.outbox import Outbox, Target
+from tagger.store.texts import clean
 from tagger.store.values import Contact, Kind, OrderRequest, OrderState, OrderStep
 
 MAX_CHANGES = 2000
@@ -238,7 +239,7 @@ def _check_lines(person: Contact, reference: str | None) -> None:
     lines["reference"] = (reference or "").strip()
     why = "holds a line break or a sign that cannot be seen"
     problems = [
-        Problem(field, None, why, "Type it again on one line.")
+        Problem(field, clean(text)[:40], why, "Type it again on one line.")
         for field, text in lines.items()
         if not text.isprintable()
     ]

@@ -101,7 +101,9 @@ def test_the_phone_says_what_the_server_says(reader: tuple[Page, str], lang: str
         content = payload.decode(vector["digits"])
         tag = Tag(NUMBER, vector["digits"], content, None, content)
         values = view.build(tag, assessment_of(tag, tables()), Reader(lang, tables()), Shop(*shop.values()))
-        server = fill.fill("tag", values | {"warnings": [], "notices": values["notices"][1:]}, lang)
+        server = fill.fill(
+            "tag", values | {"warnings": [], "dangers": [], "notices": values["notices"][1:]}, lang
+        )
         assert _plain(_without_first_notice(html)) == _plain(server), vector["name"]
 
 
@@ -126,7 +128,9 @@ def test_the_phone_tells_a_shops_own_figures_with_their_source(
         )
         tag = Tag(NUMBER, digits, content, None, content)
         values = view.build(tag, assessment_of(tag, ours), Reader("en", ours), Shop(*shop.values()))
-        server = fill.fill("tag", values | {"warnings": [], "notices": values["notices"][1:]}, "en")
+        server = fill.fill(
+            "tag", values | {"warnings": [], "dangers": [], "notices": values["notices"][1:]}, "en"
+        )
         assert _plain(_without_first_notice(html)) == _plain(server)
         assert said in unescape(html) and "DIN 20066" not in html.replace("quoting DIN 20066", "")
 

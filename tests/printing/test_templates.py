@@ -47,7 +47,7 @@ def write(folder, text, name="mine.toml"):
         (("size = [26, 5]", 'size = [26, "5 yards"]'), "box 2 (text), size.1", "a unit not known here", "Give a length"),
         (("size = [60, 40]", ""), "size", "is missing", "Add it"),
         (('title = "A label"', 'title = "A label'), "mine.toml", "is not TOML", "Mend that line"),
-        (("size = [26, 5]", "size = [26, 5]\ntext = 1.2"), "box 2 (text), text", "greater than or equal to 1.7", ""),
+        (("size = [26, 5]", "size = [26, 5]\ntext = 1.2"), "box 2 (text), text", "is less than 1.7", "Give 1.7 or more"),
         (('title = "A label"', 'title = "A label"\nlanguages = ["nl"]'), "languages.0", "is not known here", "'en'"),
         (('title = "A label"', 'title = "A label"\nbase = "mine"'), "base", "is this same template", "Name another"),
     ],

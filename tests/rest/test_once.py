@@ -110,7 +110,9 @@ def _named(value: Any, names: dict[str, str]) -> Any:
 
 def _rows(store: Store, folder: Path) -> str:
     """One digest of all that is kept."""
-    return store.backup(folder / "copy.sqlite3").digest
+    copy = folder / "copy.sqlite3"
+    copy.unlink(missing_ok=True)
+    return store.backup(copy).digest
 
 
 def test_every_post_that_writes_takes_a_key(url: str) -> None:
