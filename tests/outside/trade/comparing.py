@@ -159,10 +159,15 @@ def outcomes() -> Iterator[tuple[str, str]]:
         yield row["where"], dimension(row)
 
 
-def main() -> None:
-    """Prints how many checks there are and how they came out, by folder."""
+def counts() -> str:
+    """How many checks there are, and how they came out."""
     counted = Counter(outcome if outcome in FINE else "mismatch" for _, outcome in outcomes())
-    print(f"{sum(counted.values())} checks: " + ", ".join(f"{n} {name}" for name, n in counted.most_common()))
+    return f"{sum(counted.values())} checks: " + ", ".join(f"{n} {name}" for name, n in counted.most_common())
+
+
+def main() -> None:
+    """Prints the counts, and every mismatch."""
+    print(counts())
     for where, outcome in outcomes():
         if outcome not in FINE:
             print(f"mismatch: {where}: {outcome}")
