@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import os
+import random
 import sqlite3
 import threading
+import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -27,6 +29,7 @@ from tagger.store.locks import Turn, take
 
 MIGRATIONS = Path(__file__).parent / "migrations"
 _TRIES = 5
+_PAUSE_S = 0.05  # at most, before the first new try; longer before later ones
 _BROKEN_OFF = ("40P01", "40001")  # deadlock_detected, serialization_failure: PostgreSQL, appendix A
 T = TypeVar("T")
 
@@ -103,7 +106,7 @@ class Database:
         They took a key, a number or a reference (all the same within another act), or each waited
         for the other: then the database breaks one off, and only the outermost act can begin anew.
         """
-        for _ in range(_TRIES - 1):
+        for turn in range(1, _TRIES):
             try:
                 with self.writing() as session:
                     return work(session)
@@ -112,6 +115,9 @@ class Database:
             except OperationalError as error:
                 if self._outer() is not None or getattr(error.orig, "sqlstate", None) not in _BROKEN_OFF:
                     raise
+                time.sleep(
+                    random.uniform(0, _PAUSE_S * turn)
+                )  # so that the same two do not meet again at once
         with self.writing() as session:
             return work(session)
 

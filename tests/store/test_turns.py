@@ -174,7 +174,7 @@ def test_an_act_broken_off_by_a_deadlock_is_done_anew(postgresql_url: str) -> No
 
         for done in (pool.submit(accept, one, two), pool.submit(accept, two, one)):
             done.result(timeout=60)
-        assert len(tries) == 3, "one of them twice"
+        assert len(tries) > 2, "one of them was broken off"
         for reference in (one, two):
             notes = [step.note for step in store.order(reference).steps[1:]]
             assert sorted(notes, key=str) == sorted([f"{one} first", f"{two} first"])
