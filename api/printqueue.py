@@ -10,7 +10,7 @@ import threading
 import time
 from collections.abc import Callable, Sequence
 
-from api.bench.tags import tags_of, template_of
+from api.bench.tags import template_of
 from api.settings import Settings
 from tagger.errors import Problem, TaggerError
 from tagger.printing import ipp, network
@@ -18,6 +18,7 @@ from tagger.printing.layout import lay_out
 from tagger.printing.reasons import in_words
 from tagger.printing.template import Template
 from tagger.store import Assembly, Printer, PrintJob, Store
+from tagger.tags import tags_of
 
 _EVERY = 1.0
 _AT_ONCE = 8  # printers that are spoken to at the same time

@@ -13,7 +13,7 @@ from starlette.responses import JSONResponse, Response
 from api.bench import form as forms
 from api.bench import identify, starts
 from api.bench.page import go, render, settings_of, store_of, tables_of, words_of
-from api.bench.tags import preview, template_of, template_titles
+from api.bench.tags import template_of, template_titles
 from api.identity import Builder, OwnForm
 from api.registering import register
 from api.settings import ClockingSense
@@ -23,6 +23,7 @@ from tagger.errors import Problem, TaggerError
 from tagger.printing import layout
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
 from tagger.store import OrderRequest, Registration
+from tagger.tags import preview
 from tagger.trade import assess
 from tagger.trade.assessment import Assessment
 from tagger.trade.likeforlike import Comparison, compare

@@ -9,12 +9,13 @@ from fastapi import APIRouter, Request
 from starlette.responses import Response
 
 from api.bench.page import go, queue_of, refused, render, settings_of, store_of
-from api.bench.tags import pdf_of, tags_of, template_of, template_titles
+from api.bench.tags import pdf_of, template_of, template_titles
 from api.identity import Builder, OwnForm
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.printing import raster
 from tagger.store import Assembly, Kind, Printer
+from tagger.tags import tags_of
 
 router = APIRouter()
 PDF, PNG = "application/pdf", "image/png"

@@ -1,4 +1,4 @@
-"""The tags of the bench and of the JSON API: their template, and their paper."""
+"""Tags over the network: which templates there are, and the tags as files."""
 
 from __future__ import annotations
 
@@ -10,9 +10,6 @@ from api.settings import Settings
 from tagger.errors import Problem, TemplateError
 from tagger.printing import pdf, raster, template
 from tagger.printing.tag import Tag
-from tagger.tags import preview, tags_of
-
-__all__ = ["pdf_of", "preview", "tags_of", "template_of"]
 
 
 def template_of(name: str, settings: Settings) -> template.Template:

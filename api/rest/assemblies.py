@@ -12,7 +12,7 @@ from starlette.responses import JSONResponse, Response
 from api import registering
 from api.bench import table
 from api.bench.page import queue_of
-from api.bench.tags import one_of, pdf_of, tags_of, template_of
+from api.bench.tags import one_of, pdf_of, template_of
 from api.rest import examples
 from api.rest.once import DoOnce
 from api.rest.printers import PrintJobOut
@@ -33,6 +33,7 @@ from api.rest.shared import (
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.spec import MAX_COUNT
 from tagger.store import Filter, Kind, Registration
+from tagger.tags import tags_of
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
 

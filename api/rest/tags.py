@@ -9,7 +9,7 @@ from fastapi import APIRouter, File, Query, Request, UploadFile
 from pydantic import Field
 from starlette.responses import Response
 
-from api.bench.tags import one_of, preview, tags_of, template_of
+from api.bench.tags import one_of, template_of
 from api.rest.assemblies import TAG_MEDIA
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import (
@@ -33,6 +33,7 @@ from tagger.errors import Problem, SpecError, TaggerError
 from tagger.printing import preflight as flight
 from tagger.printing import template
 from tagger.store import Registration
+from tagger.tags import preview, tags_of
 from tagger.trade.steps import steps_for
 
 router = APIRouter(responses=RESPONSES, tags=["tags"])

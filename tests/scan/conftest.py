@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
+from html import unescape
 from pathlib import Path
 from typing import Any
 
@@ -15,6 +17,7 @@ from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Store
 from tagger.trade import assess
 
+OTHER_SHOP = "7K3MQ9XW2R1"
 SPEC: dict[str, Any] = {
     "hose": {"standard": "SAE 100R2", "dash": 12, "lot": "H-2291"},
     "end_a": {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel", "shape": "elbow_45"},
@@ -48,3 +51,13 @@ def assembly(store: Store) -> Assembly:
 def register(store: Store, **changed: Any) -> Assembly:
     spec = AssemblySpec.read(SPEC | changed)
     return store.register(spec, assess(spec))[0]
+
+
+def text(html: str) -> str:
+    """What a reader sees, on one line."""
+    body = re.sub(r"<(style|script).*?</\1>", " ", html, flags=re.DOTALL)
+    return " ".join(unescape(re.sub(r"<[^>]*>", " ", body)).split())
+
+
+def path(assembly: Assembly) -> str:
+    return f"/T/{assembly.number}/{assembly.digits}"

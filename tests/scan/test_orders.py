@@ -1,18 +1,21 @@
-"""Order requests as a stranger sends them: what is refused, and in which words."""
+"""Order requests as a stranger sends them: what is kept, what is refused, and in which words."""
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from email import message_from_bytes, policy
+from html import unescape
 
 import pytest
 from fastapi.testclient import TestClient
 
 from api.deliver import letter
 from api.settings import Settings
+from tagger.code import link
 from tagger.store import Assembly, Store, Target
-from tests.scan.test_pages import text
+from tests.scan.conftest import OTHER_SHOP, path, text
 
 
 @pytest.mark.parametrize("spec", ["[" * 100_000, '{"length_mm": 1, "length_mm": 2}', "{hose: 1}"])
@@ -95,3 +98,58 @@ def test_no_header_can_be_put_into_the_mail_that_follows(store: Store, assembly:
         assert injected in sent.get_content()
     with pytest.raises(ValueError, match="linefeed or carriage return"):
         letter(replace(messages[0], target=f"a@example.com\r\n{injected}"), settings)
+
+
+def test_an_order_names_what_must_be_different(client: TestClient, store: Store, assembly: Assembly) -> None:
+    answer = client.post(
+        "/order",
+        data={
+            "number": assembly.number, "digits": assembly.digits, "quantity": "3", "needed_by": "2031-02-03",
+            "reference": "WO 77", "email": "pit@example.com", "change_end_b": "straight", "change_cover": "fire sleeve",
+        },
+    )  # fmt: skip
+    (order,) = store.orders()
+    assert order.reference in answer.url.path
+    assert order.changes == "End B: straight\nOver the hose: fire sleeve"
+    assert (order.quantity, str(order.needed_by), order.number) == (3, "2031-02-03", assembly.number)
+    assert "pit@example.com" not in answer.text
+
+
+def test_an_order_from_another_shops_tag_carries_its_spec(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    client.post("/order", data={"number": OTHER_SHOP, "digits": assembly.digits, "phone": "1"})
+    (order,) = store.orders()
+    assert order.number == OTHER_SHOP
+    assert order.spec == assembly.spec.carried()
+
+
+@pytest.mark.parametrize(
+    ("field", "value", "said"),
+    [
+        ("phone", "", "Telephone: is missing, and so is the e-mail address"),
+        ("quantity", "0", "How many: is not a quantity"),
+        ("quantity", "two", "How many: is not a whole number"),
+        ("needed_by", "soon", "Needed by: is not a date"),
+        ("email", "nobody", "E-mail: is not an e-mail address"),
+        ("number", "7K3MQ9XWZR1", "Tag number: its check character does not fit"),
+    ],
+)
+def test_a_wrong_order_is_refused_by_field(
+    client: TestClient, store: Store, assembly: Assembly, field: str, value: str, said: str
+) -> None:
+    data = {"number": assembly.number, "digits": "", "quantity": "1", "phone": "1"} | {field: value}
+    answer = client.post("/order", data=data, headers={"accept": "application/json"})
+    assert answer.status_code == 422
+    assert any(problem["text"].startswith(said) for problem in answer.json()["problems"])
+    assert store.orders() == []
+
+
+def test_the_order_lines_alone_are_enough_for_any_shop(client: TestClient, assembly: Assembly) -> None:
+    html = client.get(path(assembly)).text
+    lines = unescape(re.search(r'<pre[^>]*id="order-lines"[^>]*>(.*?)</pre>', html, re.DOTALL)[1])  # type: ignore[index]
+    for wanted in ("Hose: SAE 100R2 -12", "End A: -12 37° flare (JIC), female swivel, 45° elbow", "Length: 1250 mm",
+                   "Clocking angle: 135°", "Working pressure:", "Fluid: mineral oil"):  # fmt: skip
+        assert wanted in lines
+    assert link.parse(lines.rsplit("Link: ", 1)[1]).digits == assembly.digits
+    assert 'href="mailto:orders@example.com?subject=' in html

@@ -15,29 +15,14 @@ from fastapi.testclient import TestClient
 from PIL import Image
 
 from api.app import create_app
-from api.scan.identify import ASK, FEATURES, FIELD, MEASURED
 from api.settings import ClockingSense, Settings
 from tagger.code import link, number, payload
 from tagger.code.symbol import code128, qr
 from tagger.spec import AssemblySpec, Tightening
 from tagger.store import Assembly, Kind, Store
 from tagger.trade import assess
-from tagger.trade.measuring import CONTINUOUS
 from tagger.words import Words
-from tests.scan.conftest import SPEC, register
-
-OTHER_SHOP = "7K3MQ9XW2R1"
-
-
-def text(html: str) -> str:
-    """What a reader sees, on one line."""
-    body = re.sub(r"<(style|script).*?</\1>", " ", html, flags=re.DOTALL)
-    return " ".join(unescape(re.sub(r"<[^>]*>", " ", body)).split())
-
-
-def path(assembly: Assembly) -> str:
-    return f"/T/{assembly.number}/{assembly.digits}"
-
+from tests.scan.conftest import OTHER_SHOP, SPEC, path, register, text
 
 # --- record, tag, both, neither ---------------------------------------------------------------
 
@@ -371,64 +356,6 @@ def test_no_script_may_run_but_our_own_files(client: TestClient, assembly: Assem
     )
 
 
-# --- ordering ---------------------------------------------------------------------------------
-
-
-def test_an_order_names_what_must_be_different(client: TestClient, store: Store, assembly: Assembly) -> None:
-    answer = client.post(
-        "/order",
-        data={
-            "number": assembly.number, "digits": assembly.digits, "quantity": "3", "needed_by": "2031-02-03",
-            "reference": "WO 77", "email": "pit@example.com", "change_end_b": "straight", "change_cover": "fire sleeve",
-        },
-    )  # fmt: skip
-    (order,) = store.orders()
-    assert order.reference in answer.url.path
-    assert order.changes == "End B: straight\nOver the hose: fire sleeve"
-    assert (order.quantity, str(order.needed_by), order.number) == (3, "2031-02-03", assembly.number)
-    assert "pit@example.com" not in answer.text
-
-
-def test_an_order_from_another_shops_tag_carries_its_spec(
-    client: TestClient, store: Store, assembly: Assembly
-) -> None:
-    client.post("/order", data={"number": OTHER_SHOP, "digits": assembly.digits, "phone": "1"})
-    (order,) = store.orders()
-    assert order.number == OTHER_SHOP
-    assert order.spec == assembly.spec.carried()
-
-
-@pytest.mark.parametrize(
-    ("field", "value", "said"),
-    [
-        ("phone", "", "Telephone: is missing, and so is the e-mail address"),
-        ("quantity", "0", "How many: is not a quantity"),
-        ("quantity", "two", "How many: is not a whole number"),
-        ("needed_by", "soon", "Needed by: is not a date"),
-        ("email", "nobody", "E-mail: is not an e-mail address"),
-        ("number", "7K3MQ9XWZR1", "Tag number: its check character does not fit"),
-    ],
-)
-def test_a_wrong_order_is_refused_by_field(
-    client: TestClient, store: Store, assembly: Assembly, field: str, value: str, said: str
-) -> None:
-    data = {"number": assembly.number, "digits": "", "quantity": "1", "phone": "1"} | {field: value}
-    answer = client.post("/order", data=data, headers={"accept": "application/json"})
-    assert answer.status_code == 422
-    assert any(problem["text"].startswith(said) for problem in answer.json()["problems"])
-    assert store.orders() == []
-
-
-def test_the_order_lines_alone_are_enough_for_any_shop(client: TestClient, assembly: Assembly) -> None:
-    html = client.get(path(assembly)).text
-    lines = unescape(re.search(r'<pre[^>]*id="order-lines"[^>]*>(.*?)</pre>', html, re.DOTALL)[1])  # type: ignore[index]
-    for wanted in ("Hose: SAE 100R2 -12", "End A: -12 37° flare (JIC), female swivel, 45° elbow", "Length: 1250 mm",
-                   "Clocking angle: 135°", "Working pressure:", "Fluid: mineral oil"):  # fmt: skip
-        assert wanted in lines
-    assert link.parse(lines.rsplit("Link: ", 1)[1]).digits == assembly.digits
-    assert 'href="mailto:orders@example.com?subject=' in html
-
-
 # --- finding ----------------------------------------------------------------------------------
 
 
@@ -494,89 +421,6 @@ def test_a_typed_link_of_any_shop_opens_here(client: TestClient, assembly: Assem
     typed = f"HTTPS://ANOTHER.EXAMPLE/T/{assembly.number}/{assembly.digits}"
     answer = client.get("/find", params={"q": typed}, follow_redirects=False)
     assert answer.headers["location"] == path(assembly)
-
-
-# --- identifying ------------------------------------------------------------------------------
-
-
-def test_identify_measures_picks_and_orders_a_hose_without_a_tag(client: TestClient, store: Store) -> None:
-    asked = {"form": "female_swivel", "diameter": "1 in", "tpi": "12", "seat": "37"}
-    html = client.get("/identify", params=asked).text
-    cards = re.findall(r'<section class="card">.*?</section>', html, re.DOTALL)
-    assert "-12 37° flare (JIC), female swivel" in text(cards[0])
-    pick = unescape(re.search(r'href="(/identify\?a=[^"]*)"', cards[0])[1])  # type: ignore[index]
-    second = client.get(pick).text
-    same = unescape(re.search(r'href="(/identify/hose\?[^"]*)"', second)[1])  # type: ignore[index]
-    assert "The hose between the ends" in text(client.get(same).text)
-    filled = (
-        f"{same}&standard=SAE+100R2&dash=12&length=49+1/4+in&shape_b=elbow_90&drop_b=56&covers=fire_sleeve"
-    )
-    html = client.get(filled).text
-    assert "Working pressure" in text(html)
-    spec = unescape(re.search(r'name="spec" value="([^"]*)"', html)[1])  # type: ignore[index]
-    answer = client.post("/order", data={"spec": spec, "phone": "1", "quantity": "1"})
-    assert "Your order has arrived" in text(answer.text)
-    (order,) = store.orders()
-    assert order.number is None
-    assert order.spec.length_mm == 1251.0  # 49 1/4 in is 1250.95 mm, kept to 0.1 mm
-    assert order.spec.end_b.shape == "elbow_90"
-
-
-@pytest.mark.parametrize(
-    ("measured", "feature", "reading"),
-    [
-        ({"form": "female_swivel", "diameter": "18.9", "tpi": "14", "seat": "60"}, "cone", "inside"),
-        ({"form": "male", "diameter": "18", "pitch": "1.5", "seat": "24"}, "tube_od", "10"),
-    ],
-)
-def test_what_the_page_asks_for_next_can_be_filled_in(
-    client: TestClient, measured: dict[str, str], feature: str, reading: str
-) -> None:
-    field = f'name="{feature}"'
-    assert field not in client.get("/identify").text, "the page stays short until it is asked for"
-    html = client.get("/identify", params=measured).text
-    assert ASK[feature] in text(html) and field in html and f'href="#{feature}"' in html
-    first = re.search(r"likelihood (\d+) %", text(html))
-    answered = client.get("/identify", params={**measured, feature: reading}).text
-    after = re.search(r"likelihood (\d+) %", text(answered))
-    assert first and after and int(after[1]) > int(first[1])
-    assert field in answered, "what was filled in stays"
-
-
-def test_whatever_may_be_measured_next_has_words_and_a_field(client: TestClient) -> None:
-    assert set(ASK) == set(FEATURES) == {"seat", "cone", *CONTINUOUS}
-    assert {FIELD.get(feature, feature) for feature in ASK} <= set(MEASURED)
-
-
-def test_a_hexagon_alone_is_an_answer_on_the_page_too(client: TestClient) -> None:
-    page = client.get("/identify?form=male&hex=32")
-    assert page.status_code == 200
-    assert "nan" not in text(page.text)
-
-
-def test_a_seat_that_does_not_fit_cannot_be_picked(client: TestClient) -> None:
-    asked = {"form": "male", "diameter": "1 1/16 in", "tpi": "12", "seat": "45"}
-    html = client.get("/identify", params=asked).text
-    for card in re.findall(r'<section class="card">.*?</section>', html, re.DOTALL):
-        if "37° flare" in text(card).split("·")[0]:
-            assert "Not a match. Does not fit: seat" in text(card)
-            assert "This is end A" not in text(card)
-            break
-    else:
-        raise AssertionError("the 37 degree flare is not named at all")
-
-
-def test_a_hose_that_cannot_be_is_refused_by_field(client: TestClient) -> None:
-    address = "/identify/hose?a=npt~3/4~male&b=bspp~3/4~female_swivel&standard=SAE+100R2&dash=8&length=1000"
-    answer = client.get(address)
-    assert answer.status_code == 422
-    assert "End A" in text(answer.text)
-    assert "jump size" in text(answer.text)
-    impossible = json.dumps(SPEC | {"hose": {"standard": "SAE 100R2", "dash": 6}})
-    answer = client.post("/order", data={"spec": impossible, "phone": "1"})
-    assert answer.status_code == 422
-    assert client.get("/identify?a=nonsense").status_code == 422
-    assert client.get("/identify?a=x~1~male").status_code == 422
 
 
 def test_the_address_alone_leads_to_finding_a_tag(client: TestClient) -> None:

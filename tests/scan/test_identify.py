@@ -1,0 +1,95 @@
+"""Identifying a hose without a tag: measure, pick, order; what the pages ask for next."""
+
+from __future__ import annotations
+
+import json
+import re
+from html import unescape
+
+import pytest
+from fastapi.testclient import TestClient
+
+from api.scan.identify import ASK, FEATURES, FIELD, MEASURED
+from tagger.store import Store
+from tagger.trade.measuring import CONTINUOUS
+from tests.scan.conftest import SPEC, text
+
+
+def test_identify_measures_picks_and_orders_a_hose_without_a_tag(client: TestClient, store: Store) -> None:
+    asked = {"form": "female_swivel", "diameter": "1 in", "tpi": "12", "seat": "37"}
+    html = client.get("/identify", params=asked).text
+    cards = re.findall(r'<section class="card">.*?</section>', html, re.DOTALL)
+    assert "-12 37° flare (JIC), female swivel" in text(cards[0])
+    pick = unescape(re.search(r'href="(/identify\?a=[^"]*)"', cards[0])[1])  # type: ignore[index]
+    second = client.get(pick).text
+    same = unescape(re.search(r'href="(/identify/hose\?[^"]*)"', second)[1])  # type: ignore[index]
+    assert "The hose between the ends" in text(client.get(same).text)
+    filled = (
+        f"{same}&standard=SAE+100R2&dash=12&length=49+1/4+in&shape_b=elbow_90&drop_b=56&covers=fire_sleeve"
+    )
+    html = client.get(filled).text
+    assert "Working pressure" in text(html)
+    spec = unescape(re.search(r'name="spec" value="([^"]*)"', html)[1])  # type: ignore[index]
+    answer = client.post("/order", data={"spec": spec, "phone": "1", "quantity": "1"})
+    assert "Your order has arrived" in text(answer.text)
+    (order,) = store.orders()
+    assert order.number is None
+    assert order.spec.length_mm == 1251.0  # 49 1/4 in is 1250.95 mm, kept to 0.1 mm
+    assert order.spec.end_b.shape == "elbow_90"
+
+
+@pytest.mark.parametrize(
+    ("measured", "feature", "reading"),
+    [
+        ({"form": "female_swivel", "diameter": "18.9", "tpi": "14", "seat": "60"}, "cone", "inside"),
+        ({"form": "male", "diameter": "18", "pitch": "1.5", "seat": "24"}, "tube_od", "10"),
+    ],
+)
+def test_what_the_page_asks_for_next_can_be_filled_in(
+    client: TestClient, measured: dict[str, str], feature: str, reading: str
+) -> None:
+    field = f'name="{feature}"'
+    assert field not in client.get("/identify").text, "the page stays short until it is asked for"
+    html = client.get("/identify", params=measured).text
+    assert ASK[feature] in text(html) and field in html and f'href="#{feature}"' in html
+    first = re.search(r"likelihood (\d+) %", text(html))
+    answered = client.get("/identify", params={**measured, feature: reading}).text
+    after = re.search(r"likelihood (\d+) %", text(answered))
+    assert first and after and int(after[1]) > int(first[1])
+    assert field in answered, "what was filled in stays"
+
+
+def test_whatever_may_be_measured_next_has_words_and_a_field(client: TestClient) -> None:
+    assert set(ASK) == set(FEATURES) == {"seat", "cone", *CONTINUOUS}
+    assert {FIELD.get(feature, feature) for feature in ASK} <= set(MEASURED)
+
+
+def test_a_hexagon_alone_is_an_answer_on_the_page_too(client: TestClient) -> None:
+    page = client.get("/identify?form=male&hex=32")
+    assert page.status_code == 200
+    assert "nan" not in text(page.text)
+
+
+def test_a_seat_that_does_not_fit_cannot_be_picked(client: TestClient) -> None:
+    asked = {"form": "male", "diameter": "1 1/16 in", "tpi": "12", "seat": "45"}
+    html = client.get("/identify", params=asked).text
+    for card in re.findall(r'<section class="card">.*?</section>', html, re.DOTALL):
+        if "37° flare" in text(card).split("·")[0]:
+            assert "Not a match. Does not fit: seat" in text(card)
+            assert "This is end A" not in text(card)
+            break
+    else:
+        raise AssertionError("the 37 degree flare is not named at all")
+
+
+def test_a_hose_that_cannot_be_is_refused_by_field(client: TestClient) -> None:
+    address = "/identify/hose?a=npt~3/4~male&b=bspp~3/4~female_swivel&standard=SAE+100R2&dash=8&length=1000"
+    answer = client.get(address)
+    assert answer.status_code == 422
+    assert "End A" in text(answer.text)
+    assert "jump size" in text(answer.text)
+    impossible = json.dumps(SPEC | {"hose": {"standard": "SAE 100R2", "dash": 6}})
+    answer = client.post("/order", data={"spec": impossible, "phone": "1"})
+    assert answer.status_code == 422
+    assert client.get("/identify?a=nonsense").status_code == 422
+    assert client.get("/identify?a=x~1~male").status_code == 422
