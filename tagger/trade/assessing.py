@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from tagger.spec import AssemblySpec
 from tagger.trade import fitting, geometry, layout, rating, steps, temperature, tightening
 from tagger.trade.assessment import NOT_KNOWN, Assessment, EndAdvice, LengthTolerance, Warning_
@@ -15,18 +13,16 @@ def assess(
     spec: AssemblySpec,
     tables: Tables | None = None,
     *,
-    adapters: Sequence[rating.Adapter] = (),
     length_bands: geometry.Bands | None = None,
 ) -> Assessment:
     """Rating, limits, tolerances and tightening of a spec, with sources and warnings.
 
-    ``adapters``: the inner and outer end of each one between hose and machine.
     ``length_bands``: "sae" or "din"; by default the tables' ``bands``, else the hose standard's.
     Raises TradeError for parts that cannot exist or do not go together.
     """
     tables = tables or our_tables()
     warnings = fitting.check_parts(spec, tables) + temperature.warnings(spec, tables)
-    pressure, more = rating.rate(spec, tables, adapters)
+    pressure, more = rating.rate(spec, tables)
     warnings += more
     tolerance = geometry.length_tolerance(spec.length_mm, spec.hose, tables, length_bands)
     warnings += _tolerance_warnings(tolerance, tables, spec)

@@ -22,7 +22,7 @@ class _Value(BaseModel):
 class PartRating(_Value):
     """Working pressure of one part, in bar; None where no table gives it."""
 
-    part: str  # "hose", "end_a", "end_b", "adapter_1", "override"
+    part: str  # "hose", "end_a", "end_b", "override"
     value_bar: float | None
     source: str
     confidence: Literal["published", "memory", "shop", "given", "none"]

@@ -1,4 +1,4 @@
-"""Working pressure: the least of hose, both ends and any adapters (SAE J517, SAE J516 previews).
+"""Working pressure: the least of the hose and both ends (SAE J517, SAE J516 previews).
 
 A rating is the least of what the sources print for that very part: family, size, form, shape
 and material. Where no source does, it is None and the assembly's is None too, unless the
@@ -18,15 +18,10 @@ from tagger.trade.assessment import NOT_KNOWN, PartRating, Warning_, WorkingPres
 from tagger.trade.tables import Tables
 from tagger.units import show_pressure
 
-Adapter = tuple[End, End]
-"""An adapter between a hose end and the machine: its inner end, then its outer one."""
-
 _STEEL_ONLY = "published fitting pressures hold for low carbon steel only"
 
 
-def rate(
-    spec: AssemblySpec, tables: Tables, adapters: Sequence[Adapter] = ()
-) -> tuple[WorkingPressure, list[Warning_]]:
+def rate(spec: AssemblySpec, tables: Tables) -> tuple[WorkingPressure, list[Warning_]]:
     """The working pressure of the assembly, in bar, part by part, with its warnings."""
     printed, warnings = hose_rating(spec.hose, tables)
     unfit = temperature.unfit(spec, tables)
@@ -37,9 +32,6 @@ def rate(
     parts = [hose]
     for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
         parts.append(end_rating(name, end, tables))
-    for number, (inner, outer) in enumerate(adapters, 1):
-        ends = [end_rating(f"adapter_{number}", end, tables) for end in (inner, outer)]
-        parts.append(_lowest(ends) if all(e.value_bar is not None for e in ends) else _unknown_of(ends))
     warnings += _part_warnings(parts)
     if spec.working_pressure is not None:
         given = spec.working_pressure
@@ -246,10 +238,6 @@ def _lowest(parts: Iterable[PartRating]) -> PartRating:
     return min(parts, key=lambda p: p.value_bar if p.value_bar is not None else float("inf"))
 
 
-def _unknown_of(ends: list[PartRating]) -> PartRating:
-    return next(e for e in ends if e.value_bar is None)
-
-
 def _rating(name: str, bar: float, printed: str, source: str, confidence: str, note: str) -> PartRating:
     said = f"{source}, printed {printed}"
     kind = confidence if confidence in ("published", "memory", "shop") else "none"
@@ -261,8 +249,6 @@ def _not_known(name: str, why: str) -> PartRating:
 
 
 def _named(part: str) -> str:
-    if part.startswith("adapter"):
-        return "adapter " + part.rpartition("_")[2]
     return {"hose": "the hose", "end_a": "end A", "end_b": "end B", "override": "the figure given"}[part]
 
 

@@ -110,14 +110,6 @@ def test_an_unknown_hose_needs_a_pressure_given() -> None:
     assert "standard_not_known" in codes(found)
 
 
-def test_an_adapter_in_the_chain_can_limit() -> None:
-    inner = an_end(Connection.SAE_37_FLARE, "12", "male")
-    outer = an_end(Connection.NPTF, "3/4", "male")
-    found = assess(example(hose__edition="S"), adapters=[(inner, outer)])
-    assert found.working_pressure.value_bar == 172.4
-    assert found.working_pressure.limited_by == "adapter_1"
-
-
 def test_test_and_burst_follow_from_the_working_pressure() -> None:
     found = assess(example())
     assert (found.test_pressure_bar, found.burst_pressure_bar) == (310.2, 620.4)
