@@ -14,7 +14,7 @@ from tagger import __version__, commands, printing_commands
 from tagger.commands import Answer
 from tagger.errors import Problem, TaggerError
 from tagger.spec import Form
-from tagger.trade.measurements import CONES, SEATS
+from tagger.trade.identifying.readings import CONES, SEATS
 
 
 def main(argv: Sequence[str] | None = None) -> int:

@@ -27,7 +27,8 @@ Answer = tuple[dict[str, Any], str]  # the --json answer, and the same for peopl
 
 
 def identify(a: argparse.Namespace) -> Answer:
-    from tagger.trade import identify, report
+    from tagger.trade import report
+    from tagger.trade.identifying import identify
 
     found = identify.identify(
         identify.Measurements.read(

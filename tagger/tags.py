@@ -10,7 +10,7 @@ from tagger.printing.tag import Tag
 from tagger.shop import ShopSettings
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store import Assembly, Registration, Store
-from tagger.trade.assessment import Assessment
+from tagger.trade.results import Assessment
 
 
 def _never_given(body: str) -> str:

@@ -180,7 +180,13 @@ def show_pressure(bar: float) -> str:
     >>> show_pressure(206.8)
     '207 bar (3000 psi)'
     """
-    return f"{round(bar)} bar ({psi_of(bar)} psi)"
+    si, us = pressure_pair(bar)
+    return f"{si} ({us})"
+
+
+def pressure_pair(bar: float) -> tuple[str, str]:
+    """The same as two texts: bar, psi."""
+    return f"{round(bar)} bar", f"{psi_of(bar)} psi"
 
 
 def show_least_pressure(bar: float) -> str:
@@ -192,10 +198,16 @@ def show_least_pressure(bar: float) -> str:
     >>> show_least_pressure(620.4), show_least_pressure(413.6), show_least_pressure(344)
     ('621 bar (9000 psi)', '414 bar (6000 psi)', '344 bar (4990 psi)')
     """
+    si, us = least_pressure_pair(bar)
+    return f"{si} ({us})"
+
+
+def least_pressure_pair(bar: float) -> tuple[str, str]:
+    """The same as two texts: bar, psi."""
     psi = bar / BAR_PER_PSI
     printed = round(psi / 25) * 25
     shown = printed if abs(psi - printed) <= 3 else math.ceil(psi / 5) * 5
-    return f"{math.ceil(round(bar, 2))} bar ({shown} psi)"
+    return f"{math.ceil(round(bar, 2))} bar", f"{shown} psi"
 
 
 def lbf_ft_of(nm: float) -> float:

@@ -25,8 +25,8 @@ from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
 from tagger.store import OrderRequest, Registration
 from tagger.tags import preview
 from tagger.trade import assess
-from tagger.trade.assessment import Assessment
 from tagger.trade.likeforlike import Comparison, compare
+from tagger.trade.results import Assessment
 
 router = APIRouter()
 

@@ -11,8 +11,8 @@ from api.bench.page import render, tables_of, words_of
 from api.identity import Builder
 from tagger.errors import Problem, TaggerError
 from tagger.spec import Form
-from tagger.trade.identify import Identification, Measurements, identify
-from tagger.trade.measurements import CONES, SEATS
+from tagger.trade.identifying.identify import Identification, Measurements, identify
+from tagger.trade.identifying.readings import CONES, SEATS
 
 router = APIRouter()
 _CONES = {"outside": "stands out like a nose", "inside": "lies inside like a funnel"}

@@ -17,7 +17,7 @@ from tagger import lists
 from tagger.errors import Problem, SpecError, TaggerError
 from tagger.store import Registration
 from tagger.trade import assess
-from tagger.trade.assessment import Assessment
+from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables
 
 Cells = list[list[object]]

@@ -18,7 +18,7 @@ from tagger.errors import TaggerError
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Event, OrderRequest, Role, Store, Token, Withdrawal
 from tagger.trade import assess
-from tagger.trade.assessment import Assessment
+from tagger.trade.results import Assessment
 
 EXAMPLE_SPEC = {
     "hose": {"standard": "SAE 100R2", "dash": 12, "lot": "H-2291"},

@@ -13,8 +13,8 @@ from api.rest.shared import AsBuilder, Request_, SpecIn, TheStore, assess_of, sp
 from tagger.errors import TaggerError
 from tagger.spec import AssemblySpec
 from tagger.store import Store
-from tagger.trade import identify as identifying
 from tagger.trade import likeforlike, report
+from tagger.trade.identifying import identify as identifying
 
 router = APIRouter(responses=RESPONSES, tags=["trade"])
 Measured = Annotated[str | float | None, Field(description="In mm, or a text with its unit: `1 1/16 in`.")]

@@ -19,7 +19,7 @@ from api.scan.i18n import Reader, Translator
 from tagger import units
 from tagger.spec import Connection, End, TagContent, Tightening
 from tagger.trade import geometry, steps
-from tagger.trade.assessment import EndAdvice, Turns
+from tagger.trade.results import EndAdvice, Turns
 from tagger.trade.rows import FitStep
 from tagger.trade.screws import screw_of
 from tagger.trade.screws import table as screw_table

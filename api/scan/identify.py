@@ -24,7 +24,7 @@ from tagger import units
 from tagger.errors import Problem, SpecError, TaggerError, problems_of
 from tagger.spec import AssemblySpec, Connection, End, Form, LengthBasis, Sizing
 from tagger.trade import assess
-from tagger.trade.identify import Candidate, Identification, Measurements, identify
+from tagger.trade.identifying.identify import Candidate, Identification, Measurements, identify
 from tagger.words import COVERS, FORMS, LENGTH_BASES, N_
 
 router = APIRouter()

@@ -11,7 +11,7 @@ from typing import Any
 from api.scan.i18n import LANGUAGES, Reader
 from api.scan.view import Shop, Tag, one_line, sections, short_end
 from tagger.code import number as tag_number
-from tagger.trade.assessment import Assessment
+from tagger.trade.results import Assessment
 
 GS1 = "https://gs1.org/voc/"
 # Link type, the part of the page it points at, and what it is called.

@@ -18,7 +18,7 @@ from tagger.code import payload
 from tagger.errors import NumberError, PayloadError, Problem, StoreError, TaggerError
 from tagger.store import Store
 from tagger.trade import assess
-from tagger.trade.assessment import Assessment
+from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables
 
 router = APIRouter()

@@ -18,7 +18,7 @@ from tagger.code import number as tag_number
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
 from tagger.store import Assembly
 from tagger.trade import servicelife
-from tagger.trade.assessment import Assessment
+from tagger.trade.results import Assessment
 from tagger.words import Words
 
 View = dict[str, Any]

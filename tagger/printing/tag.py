@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 
 from tagger.code import number as numbers
 from tagger.spec import AssemblySpec, TagContent
-from tagger.trade.assessment import Assessment
+from tagger.trade.results import Assessment
 
 
 @dataclass(frozen=True)

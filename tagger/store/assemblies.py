@@ -21,7 +21,7 @@ from tagger.store.history import add_events
 from tagger.store.models import AssemblyRow, OrderRow, RegistrationRow
 from tagger.store.values import Assembly, Kind, Registration, Withdrawal
 from tagger.store.withdrawals import holding, lot_key, refuse_withdrawn_lots
-from tagger.trade.assessment import Assessment
+from tagger.trade.results import Assessment
 
 MAX_RUN = 100_000  # in one act
 MakeNumber = Callable[[], str]

@@ -15,7 +15,7 @@ from tagger.code import payload
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store.base import fingerprint, in_chunks
 from tagger.store.models import DesignRow
-from tagger.trade.assessment import Assessment
+from tagger.trade.results import Assessment
 
 
 @dataclass(frozen=True)

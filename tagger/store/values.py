@@ -11,7 +11,7 @@ from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from tagger.errors import Problem, StoreError
 from tagger.spec import AssemblySpec, TagContent
-from tagger.trade.assessment import Assessment
+from tagger.trade.results import Assessment
 
 
 class Kind(StrEnum):

@@ -1,6 +1,6 @@
 """What the trade knows: pure functions over data files."""
 
-from tagger.trade.assessing import assess
-from tagger.trade.assessment import Assessment
+from tagger.trade.assess import assess
+from tagger.trade.results import Assessment
 
 __all__ = ["Assessment", "assess"]

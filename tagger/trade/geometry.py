@@ -10,7 +10,7 @@ from statistics import median
 
 from tagger.spec import AssemblySpec, Hose
 from tagger.trade import rows as row
-from tagger.trade.assessment import NOT_KNOWN, LengthTolerance, Warning_
+from tagger.trade.results import NOT_KNOWN, LengthTolerance, Warning_
 from tagger.trade.tables import Bands as Bands
 from tagger.trade.tables import Tables
 from tagger.units import MM_PER_INCH, show_length

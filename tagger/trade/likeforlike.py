@@ -12,8 +12,8 @@ from typing import Literal
 from tagger.errors import TradeError
 from tagger.spec import AssemblySpec, End, Fluid
 from tagger.trade import geometry, temperature
-from tagger.trade.assessing import assess
-from tagger.trade.assessment import Assessment
+from tagger.trade.assess import assess
+from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 from tagger.units import show_length, show_pressure, show_temperature

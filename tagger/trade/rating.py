@@ -14,7 +14,7 @@ from typing import Literal, TypeVar
 from tagger.spec import AssemblySpec, End, Hose, Material
 from tagger.trade import rows as row
 from tagger.trade import temperature
-from tagger.trade.assessment import NOT_KNOWN, PartRating, Warning_, WorkingPressure
+from tagger.trade.results import NOT_KNOWN, PartRating, Warning_, WorkingPressure
 from tagger.trade.tables import Tables
 from tagger.units import show_pressure
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 from tagger.spec import BASIS_WORDS, AssemblySpec
-from tagger.trade.assessment import NOT_KNOWN, Assessment, EndAdvice, Flats, Torque, Turns
-from tagger.trade.identify import Candidate, Identification
+from tagger.trade.identifying.identify import Candidate, Identification
 from tagger.trade.likeforlike import Comparison
+from tagger.trade.results import NOT_KNOWN, Assessment, EndAdvice, Flats, Torque, Turns
 from tagger.trade.steps import count_text, torque_text
 from tagger.units import show_least_pressure, show_length, show_pressure, show_temperature
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from tagger.spec import BASIS_WORDS, STATED, AssemblySpec, Basis, End, Tightening
-from tagger.trade.assessment import EndAdvice, Turns, carried_tightening
+from tagger.trade.results import EndAdvice, Turns, carried_tightening
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 from tagger.units import lbf_ft_of, mixed_text, number_text, show_length, show_pressure

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tagger.spec import AssemblySpec, Fluid, Hose
 from tagger.trade import rows as row
-from tagger.trade.assessment import Warning_
+from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
 from tagger.units import show_temperature
 

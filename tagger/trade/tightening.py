@@ -13,7 +13,7 @@ from typing import Literal
 
 from tagger.spec import BASIS_WORDS, STATED, Basis, End, Form, Material
 from tagger.trade import rows as row
-from tagger.trade.assessment import NOT_KNOWN, EndAdvice, Flats, Torque, Turns, Warning_
+from tagger.trade.results import NOT_KNOWN, EndAdvice, Flats, Torque, Turns, Warning_
 from tagger.trade.steps import count_text, range_text, steps_for
 from tagger.trade.tables import Tables
 from tagger.units import mixed_text

@@ -17,7 +17,7 @@ from typing import Any
 
 from tagger.spec import Connection, Form
 from tagger.trade import rows as row
-from tagger.trade.measurements import SEATS
+from tagger.trade.identifying.readings import SEATS
 from tagger.trade.steps import CONDITIONS, PLACEHOLDERS
 from tagger.trade.tables import KEYS, Tables, size_order
 from tagger.trade.tables import tables as our_tables

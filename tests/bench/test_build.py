@@ -16,7 +16,7 @@ from api.settings import ClockingSense, Settings
 from tagger.code import link, payload
 from tagger.spec import AssemblySpec, Connection, Form, LengthBasis
 from tagger.store import Filter, Kind, OrderState, Store
-from tagger.trade.measuring import CONTINUOUS
+from tagger.trade.identifying.likelihood import CONTINUOUS
 from tests.bench.served import HOSE, Bench, serving
 from tests.store.samples import assessment, spec
 

@@ -18,7 +18,7 @@ from tagger.code import link
 from tagger.spec import AssemblySpec
 from tagger.store import Role, Store
 from tagger.trade import assess, likeforlike, report
-from tagger.trade.identify import Measurements, identify
+from tagger.trade.identifying.identify import Measurements, identify
 from tests.bench.served import serving
 from tests.rest.examples import CRIMP, LIST
 

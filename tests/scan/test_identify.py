@@ -11,7 +11,7 @@ from fastapi.testclient import TestClient
 
 from api.scan.identify import ASK, FEATURES, FIELD, MEASURED
 from tagger.store import Store
-from tagger.trade.measuring import CONTINUOUS
+from tagger.trade.identifying.likelihood import CONTINUOUS
 from tests.scan.conftest import SPEC, text
 
 

@@ -11,9 +11,9 @@ import time
 
 import numpy as np
 
-from tagger.trade import measuring, simulate
-from tagger.trade.identify import identify
-from tagger.trade.measuring import Errors, Pool
+from tagger.trade.identifying import likelihood, simulate
+from tagger.trade.identifying.identify import identify
+from tagger.trade.identifying.likelihood import Errors, Pool
 from tagger.trade.tables import tables
 
 WAYS = {
@@ -33,7 +33,7 @@ def rates(pool: Pool, family: str, each: int, rng: np.random.Generator, **way: b
     for n, place in enumerate(places):
         count = each // len(places) + (n < each % len(places))
         among = np.array([m for m in range(len(pool)) if pool.forms[m] is pool.forms[place]])
-        found = measuring.likelihoods(
+        found = likelihood.likelihoods(
             pool, simulate.readings(pool, place, count, rng, Errors(), **way), Errors(), among
         )
         order = np.argsort(-found, axis=1, kind="stable")[:, :3]
@@ -45,7 +45,7 @@ def rates(pool: Pool, family: str, each: int, rng: np.random.Generator, **way: b
 
 def accuracy(each: int) -> list[str]:
     """The table as lines of Markdown."""
-    pool = measuring.pool(tables())
+    pool = likelihood.pool(tables())
     lines = [
         "| family | " + " | ".join(f"{way}: first | first three" for way in WAYS) + " |",
         "|---|" + "---|" * (2 * len(WAYS)),
@@ -64,7 +64,7 @@ def accuracy(each: int) -> list[str]:
 
 def speed(count: int) -> str:
     """Identifications a minute on one core: parsing aside, reasons and next measurement included."""
-    pool = measuring.pool(tables())
+    pool = likelihood.pool(tables())
     rng = np.random.default_rng(SEED)
     measured = [simulate.measurement(pool, int(n), rng, Errors()) for n in rng.integers(0, len(pool), count)]
     start = time.process_time()

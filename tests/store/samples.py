@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tagger.spec import AssemblySpec
-from tagger.trade.assessment import Assessment, EndAdvice, WorkingPressure
+from tagger.trade.results import Assessment, EndAdvice, WorkingPressure
 
 
 def spec(**changes: object) -> AssemblySpec:

@@ -10,15 +10,16 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tagger.spec import AssemblySpec, Form, LengthBasis
-from tagger.trade import assess, layout, measuring
-from tagger.trade.fitting import end_problems
-from tagger.trade.identify import Errors, Measurements, identify
+from tagger.trade import assess, lengths
+from tagger.trade.compatibility import end_problems
+from tagger.trade.identifying import likelihood
+from tagger.trade.identifying.identify import Errors, Measurements, identify
+from tagger.trade.identifying.simulate import measurement
 from tagger.trade.rating import end_rating, hose_rating
-from tagger.trade.simulate import measurement
 from tagger.trade.tables import tables
 from tests.trade.specs import an_end, end
 
-POOL = measuring.pool(tables())
+POOL = likelihood.pool(tables())
 PLACES = st.integers(0, len(POOL) - 1)
 SEEDS = st.integers(0, 2**32 - 1)
 
@@ -93,14 +94,14 @@ def test_every_size_of_the_tables_is_a_size_of_the_spec(family: str, size: str, 
 
 @given(face=st.floats(10, 200), thread=st.floats(10, 200), length=st.floats(600, 5000))
 def test_length_conversions_round_trip(face: float, thread: float, length: float) -> None:
-    dimensions = layout.EndDimensions(sealing_face=face, thread_end=thread)
+    dimensions = lengths.EndDimensions(sealing_face=face, thread_end=thread)
     data = {
         "hose": {"standard": "SAE 100R17", "dash": 8},
         "end_a": end("sae_37_flare", 8),
         "end_b": end("sae_37_flare", 8),
     }
     spec = AssemblySpec.read({**data, "length_mm": length})
-    there = layout.converted_length(spec, LengthBasis.THREAD_END, dimensions, dimensions)
+    there = lengths.converted_length(spec, LengthBasis.THREAD_END, dimensions, dimensions)
     again = AssemblySpec.read({**data, "length_mm": there, "length_basis": "thread_end"})
-    back = layout.converted_length(again, LengthBasis.SEALING_FACE, dimensions, dimensions)
+    back = lengths.converted_length(again, LengthBasis.SEALING_FACE, dimensions, dimensions)
     assert math.isclose(back, spec.length_mm, abs_tol=0.21)

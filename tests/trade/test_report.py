@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tagger.trade import assess, report
-from tagger.trade.identify import Measurements, identify
+from tagger.trade.identifying.identify import Measurements, identify
 from tests.trade.specs import both, end, example
 
 

@@ -6,7 +6,7 @@ import pytest
 
 from tagger.spec import Basis, Connection, End, Material
 from tagger.trade import assess
-from tagger.trade.assessment import EndAdvice
+from tagger.trade.results import EndAdvice
 from tagger.trade.tables import tables
 from tagger.trade.tightening import advice, steps_for
 from tests.trade.specs import an_end, both, end, example

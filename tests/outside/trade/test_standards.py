@@ -10,7 +10,7 @@ import pytest
 
 from tagger.spec import Connection, Hose
 from tagger.trade import assess, geometry
-from tagger.trade.identify import Measurements, identify
+from tagger.trade.identifying.identify import Measurements, identify
 from tagger.trade.tables import tables
 from tests.trade.specs import both, end, example
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from tagger.errors import Problem, TradeError
 from tagger.spec import AssemblySpec, End, LengthBasis
-from tagger.trade.assessment import Warning_
+from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 from tagger.units import show_length

@@ -10,8 +10,8 @@ from __future__ import annotations
 import numpy as np
 
 from tagger.spec import Form
-from tagger.trade.measurements import SEATS, Measurements
-from tagger.trade.measuring import Array, Errors, Pool
+from tagger.trade.identifying.likelihood import Array, Errors, Pool
+from tagger.trade.identifying.readings import SEATS, Measurements
 
 
 def readings(

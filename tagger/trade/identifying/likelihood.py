@@ -17,7 +17,7 @@ import numpy as np
 import numpy.typing as npt
 
 from tagger.spec import Connection, Form
-from tagger.trade.measurements import CONES, SEATS
+from tagger.trade.identifying.readings import CONES, SEATS
 from tagger.trade.tables import Tables
 
 Array = npt.NDArray[np.float64]

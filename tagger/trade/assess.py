@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from tagger.spec import AssemblySpec
-from tagger.trade import fitting, geometry, layout, rating, steps, temperature, tightening
-from tagger.trade.assessment import NOT_KNOWN, Assessment, EndAdvice, LengthTolerance, Warning_
+from tagger.trade import compatibility, geometry, lengths, rating, steps, temperature, tightening
+from tagger.trade.results import NOT_KNOWN, Assessment, EndAdvice, LengthTolerance, Warning_
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 
@@ -21,7 +21,7 @@ def assess(
     Raises TradeError for parts that cannot exist or do not go together.
     """
     tables = tables or our_tables()
-    warnings = fitting.check_parts(spec, tables) + temperature.warnings(spec, tables)
+    warnings = compatibility.check_parts(spec, tables) + temperature.warnings(spec, tables)
     pressure, more = rating.rate(spec, tables)
     warnings += more
     tolerance = geometry.length_tolerance(spec.length_mm, spec.hose, tables, length_bands)
@@ -29,7 +29,7 @@ def assess(
     bend, bend_source, more = geometry.bend_radius(spec.hose, tables)
     warnings += more
     diameter, diameter_source = geometry.outside_diameter(spec.hose, tables)
-    warnings += layout.warnings(spec, bend, diameter, tables)
+    warnings += lengths.warnings(spec, bend, diameter, tables)
     advice: list[EndAdvice] = []
     for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
         found, more = tightening.advice(name, end, tables)

@@ -9,8 +9,8 @@ import pytest
 
 from tagger.errors import TradeError
 from tagger.spec import LengthBasis
-from tagger.trade import assess, layout
-from tagger.trade.layout import EndDimensions
+from tagger.trade import assess, lengths
+from tagger.trade.lengths import EndDimensions
 from tagger.trade.tables import Tables
 from tests.trade.specs import both, end, example
 
@@ -19,33 +19,33 @@ ELBOW = EndDimensions(elbow_centreline=61)
 
 
 def test_the_cut_length_is_the_overall_length_less_what_the_ends_add() -> None:
-    assert layout.cut_length(example(), STRAIGHT, ELBOW) == 1250 - 40 - 61
+    assert lengths.cut_length(example(), STRAIGHT, ELBOW) == 1250 - 40 - 61
 
 
 def test_a_length_converts_from_one_basis_to_another_and_back() -> None:
-    to_thread = layout.converted_length(example(), LengthBasis.THREAD_END, STRAIGHT, ELBOW)
+    to_thread = lengths.converted_length(example(), LengthBasis.THREAD_END, STRAIGHT, ELBOW)
     assert to_thread == 1262
     back = example(length_mm=to_thread, length_basis="thread_end")
-    assert layout.converted_length(back, LengthBasis.SEALING_FACE, STRAIGHT, ELBOW) == 1250
+    assert lengths.converted_length(back, LengthBasis.SEALING_FACE, STRAIGHT, ELBOW) == 1250
 
 
 def test_a_missing_dimension_is_named_and_never_assumed() -> None:
     with pytest.raises(TradeError) as refused:
-        layout.cut_length(example(), EndDimensions(), ELBOW)
+        lengths.cut_length(example(), EndDimensions(), ELBOW)
     assert refused.value.problems[0].field == "end_a.sealing_face"
 
 
 def test_ends_longer_than_the_assembly_are_refused() -> None:
     with pytest.raises(TradeError, match="not longer than its two ends"):
-        layout.cut_length(example(length_mm=90), STRAIGHT, ELBOW)
+        lengths.cut_length(example(length_mm=90), STRAIGHT, ELBOW)
 
 
 def test_a_u_bend_takes_both_ends_half_a_circle_and_the_travel() -> None:
-    needed = layout.u_bend_fit(1000, 180, 22, (60, 60), travel_mm=100)
+    needed = lengths.u_bend_fit(1000, 180, 22, (60, 60), travel_mm=100)
     by_hand = 2 * (60 + 33) + math.pi * 191 + 100
     assert needed.needed_mm == pytest.approx(by_hand, abs=0.06)
     assert needed.ok and needed.spare_mm == pytest.approx(1000 - by_hand, abs=0.06)
-    assert not layout.u_bend_fit(800, 180, 22, (60, 60), travel_mm=100).ok
+    assert not lengths.u_bend_fit(800, 180, 22, (60, 60), travel_mm=100).ok
 
 
 def test_a_shops_rule_for_straight_hose_holds_in_a_u_bend(tmp_path: Path) -> None:
@@ -53,8 +53,8 @@ def test_a_shops_rule_for_straight_hose_holds_in_a_u_bend(tmp_path: Path) -> Non
         "key,value,unit,text,source,confidence\n"
         "straight_before_bend,3,x outside diameter,Straight hose,our own rule,shop\n"
     )
-    ours = layout.u_bend_fit(1000, 180, 22, (60, 60))
-    theirs = layout.u_bend_fit(1000, 180, 22, (60, 60), tables=Tables.load(extra=tmp_path))
+    ours = lengths.u_bend_fit(1000, 180, 22, (60, 60))
+    theirs = lengths.u_bend_fit(1000, 180, 22, (60, 60), tables=Tables.load(extra=tmp_path))
     assert theirs.needed_mm - ours.needed_mm == pytest.approx(2 * 1.5 * 22)
 
 

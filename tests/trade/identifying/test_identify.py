@@ -6,7 +6,7 @@ import pytest
 
 from tagger.errors import SpecError
 from tagger.spec import Connection, Form
-from tagger.trade.identify import Identification, Measurements, identify
+from tagger.trade.identifying.identify import Identification, Measurements, identify
 
 
 def of(**given: object) -> Identification:

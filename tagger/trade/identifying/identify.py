@@ -13,9 +13,9 @@ from weakref import WeakKeyDictionary
 import numpy as np
 
 from tagger.spec import Connection, Form, Sizing
-from tagger.trade import measuring
-from tagger.trade.measurements import CONES, SEATS, Measurements
-from tagger.trade.measuring import Array, Errors, Pool
+from tagger.trade.identifying import likelihood
+from tagger.trade.identifying.likelihood import Array, Errors, Pool
+from tagger.trade.identifying.readings import CONES, SEATS, Measurements
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 from tagger.units import inch_text, number_text
@@ -89,7 +89,7 @@ def identify(
     """Which connections the measurements can be, by likelihood."""
     tables = tables or our_tables()
     errors = errors or Errors()
-    pool = measuring.pool(tables)
+    pool = likelihood.pool(tables)
     among, weights, fits = posterior(pool, measured, errors)
     if among.size == 0:
         return Identification((), None, 0, "Nothing in the tables has this form with these measurements.")
@@ -113,16 +113,16 @@ def posterior(pool: Pool, measured: Measurements, errors: Errors) -> tuple[Array
     readings = {name: np.array([value]) for name, value in measured.readings().items()}
     fits = True
     if "thread" in readings:
-        like = measuring.density(pool, "thread", readings["thread"], errors, among)[0]
-        fits = bool(like.max() > measuring.FAR_OFF / errors.diameter_mm / 5)
-    return among, measuring.likelihoods(pool, readings, errors, among)[0], fits
+        like = likelihood.density(pool, "thread", readings["thread"], errors, among)[0]
+        fits = bool(like.max() > likelihood.FAR_OFF / errors.diameter_mm / 5)
+    return among, likelihood.likelihoods(pool, readings, errors, among)[0], fits
 
 
 def _next(pool: Pool, among: Array, weights: Array, measured: Measurements, errors: Errors) -> Next | None:
     keep = weights >= SHOWN_FROM * weights.max()
     among, weights = among[keep], weights[keep] / weights[keep].sum()
-    open_features = [f for f in ("seat", "cone", *measuring.CONTINUOUS) if f not in measured.readings()]
-    told = {f: measuring.information(pool, f, among, weights, errors) for f in open_features}
+    open_features = [f for f in ("seat", "cone", *likelihood.CONTINUOUS) if f not in measured.readings()]
+    told = {f: likelihood.information(pool, f, among, weights, errors) for f in open_features}
     if not told or max(told.values()) < WORTH_MEASURING:
         return None
     best = max(told, key=lambda f: told[f])
@@ -175,7 +175,7 @@ def _reason(pool: Pool, n: int, feature: str, value: float, errors: Errors) -> t
 
 def _seat_reason(pool: Pool, n: int, seat: str) -> tuple[str, bool]:
     shares = pool.words["seat"][n]
-    own = [SEATS[k] for k in np.argsort(-shares) if shares[k] > measuring.SEAT_MISREAD / 2]
+    own = [SEATS[k] for k in np.argsort(-shares) if shares[k] > likelihood.SEAT_MISREAD / 2]
     if seat in own:
         return f"seat {_seat_text(seat)}: fits", True
     text = f"seat {_seat_text(seat)} measured, this one has {' or '.join(_seat_text(s) for s in own)}: not a match"

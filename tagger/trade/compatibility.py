@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tagger.errors import Problem, TradeError
 from tagger.spec import AssemblySpec, End
-from tagger.trade.assessment import Warning_
+from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
 
 _INSTEAD = {
