@@ -1,6 +1,6 @@
 """Sends the print jobs that wait, and follows those that a printer took to their end.
 
-What each outcome means for the history of the tags is told in tagger/store/prints.py. Nothing is
+What each outcome means for the history of the tags is told in tagger/store/print_jobs.py. Nothing is
 sent again by itself.
 """
 
@@ -17,8 +17,8 @@ from tagger.printing import ipp, network
 from tagger.printing.layout import lay_out
 from tagger.printing.reasons import in_words
 from tagger.printing.template import Template
+from tagger.record_tag import tags_of
 from tagger.store import Assembly, Printer, PrintJob, Store
-from tagger.tags import tags_of
 
 _EVERY = 1.0
 _AT_ONCE = 8  # printers that are spoken to at the same time

@@ -1,4 +1,4 @@
-"""All settings, in one place: those that tagger/shop.py shares with the command line, and the web's own.
+"""All settings, in one place: those that tagger/settings.py shares with the command line, and the web's own.
 
 Each is read from the environment as TAGGER_<NAME>.
 """
@@ -10,7 +10,7 @@ from typing import Annotated
 
 from pydantic import BeforeValidator, ConfigDict, Field
 
-from tagger.shop import PREFIX, SettingsError, ShopSettings
+from tagger.settings import PREFIX, SettingsError, ShopSettings
 
 __all__ = ["PREFIX", "ClockingSense", "Settings", "SettingsError"]
 

@@ -16,8 +16,8 @@ from api.settings import Settings
 from examples.load import Calendar, Week, load_week
 from examples.run import _free_port
 from tagger.printing import raster
+from tagger.record_tag import tags_of
 from tagger.store import Store
-from tagger.tags import tags_of
 from tests.browser.conftest import CHROMIUM
 
 HERE = Path(__file__).parent / "pictures"

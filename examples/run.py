@@ -14,9 +14,9 @@ from examples.load import Calendar, Week, load_week
 from tagger.code import link, number
 from tagger.errors import TaggerError
 from tagger.printing import pdf, raster
-from tagger.shop import ShopSettings
+from tagger.record_tag import tags_of
+from tagger.settings import ShopSettings
 from tagger.store import Store
-from tagger.tags import tags_of
 
 OUT = Path(__file__).parents[1] / "out"
 

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from tagger import lists
-from tagger.cli import _parser
+from tagger.cli.parser import make_parser
 from tagger.printing import template
 from tagger.spec import AssemblySpec
 
@@ -21,7 +21,7 @@ def _text(name: str) -> str:
 
 
 def _verbs() -> dict[str, argparse.ArgumentParser]:
-    (verbs,) = (a for a in _parser()._actions if isinstance(a, argparse._SubParsersAction))
+    (verbs,) = (a for a in make_parser()._actions if isinstance(a, argparse._SubParsersAction))
     return dict(verbs.choices)
 
 
@@ -41,7 +41,7 @@ def test_every_command_in_the_readme_exists() -> None:
 
 @pytest.mark.parametrize("line", re.findall(r"`tagger (\w+[^`]*)`", _text("README.md")))
 def test_every_command_is_called_as_the_readme_prints_it(line: str) -> None:
-    _parser().parse_args(line.replace("...", "").split())
+    make_parser().parse_args(line.replace("...", "").split())
 
 
 def _options() -> list[tuple[str, str]]:

@@ -9,8 +9,8 @@ from fastapi.testclient import TestClient
 from api.app import create_app
 from api.settings import Settings
 from examples.load import JOBS, Calendar, load_week
+from tagger.record_tag import tags_of
 from tagger.store import Store
-from tagger.tags import tags_of
 
 
 def test_loading_the_week_twice_changes_nothing(tmp_path: Path) -> None:

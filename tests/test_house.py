@@ -23,8 +23,14 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/drawing": {"tagger.words", "tagger.trade"},
     "tagger/printing": {"tagger.code", "tagger.trade", "tagger.words", "tagger.drawing"},
     "tagger/store": {"tagger.code", "tagger.trade"},
-    "tagger/shop.py": {"tagger.printing", "tagger.trade", "tagger.words"},
-    "tagger/tags.py": {"tagger.shop", "tagger.printing", "tagger.store", "tagger.code", "tagger.trade"},
+    "tagger/settings.py": {"tagger.printing", "tagger.trade", "tagger.words"},
+    "tagger/record_tag.py": {
+        "tagger.settings",
+        "tagger.printing",
+        "tagger.store",
+        "tagger.code",
+        "tagger.trade",
+    },
 }
 NO_WORLD = ("tagger/trade", "tagger/code")
 WORLD = {

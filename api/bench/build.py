@@ -21,9 +21,9 @@ from tagger import drawing, spec, units, words
 from tagger.code import payload
 from tagger.errors import Problem, TaggerError
 from tagger.printing import layout
+from tagger.record_tag import preview
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
 from tagger.store import OrderRequest, Registration
-from tagger.tags import preview
 from tagger.trade import assess
 from tagger.trade.likeforlike import Comparison, compare
 from tagger.trade.results import Assessment

@@ -14,8 +14,8 @@ from api.identity import Builder, OwnForm
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.printing import raster
+from tagger.record_tag import tags_of
 from tagger.store import Assembly, Kind, Printer
-from tagger.tags import tags_of
 
 router = APIRouter()
 PDF, PNG = "application/pdf", "image/png"

@@ -9,7 +9,7 @@ from typing import Literal
 from api.settings import Settings
 from tagger.errors import Problem, TemplateError
 from tagger.printing import pdf, raster, template
-from tagger.printing.tag import Tag
+from tagger.printing.content import Tag
 
 
 def template_of(name: str, settings: Settings) -> template.Template:

@@ -31,9 +31,9 @@ from api.rest.shared import (
     spec_of,
 )
 from tagger.errors import Problem, StoreError, TaggerError
+from tagger.record_tag import tags_of
 from tagger.spec import MAX_COUNT
 from tagger.store import Filter, Kind, Registration
-from tagger.tags import tags_of
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
 

@@ -32,8 +32,8 @@ from tagger.code import number as tag_number
 from tagger.errors import Problem, SpecError, TaggerError
 from tagger.printing import preflight as flight
 from tagger.printing import template
+from tagger.record_tag import preview, tags_of
 from tagger.store import Registration
-from tagger.tags import preview, tags_of
 from tagger.trade.steps import steps_for
 
 router = APIRouter(responses=RESPONSES, tags=["tags"])

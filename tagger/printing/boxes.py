@@ -22,8 +22,8 @@ from tagger.drawing import (
 from tagger.drawing.primitives import Ink, rectangle
 from tagger.errors import Problem, TemplateError
 from tagger.printing import fields, sizing
+from tagger.printing.content import Tag
 from tagger.printing.fonts import missing
-from tagger.printing.tag import Tag
 from tagger.printing.template import (
     SMALLEST_TEXT_MM,
     CautionBox,

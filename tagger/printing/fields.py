@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from functools import lru_cache
 
 from tagger import units
-from tagger.printing.tag import Tag
+from tagger.printing.content import Tag
 from tagger.printing.words import words_in
 from tagger.spec import End, Tightening
 from tagger.words import N_, NOT_KNOWN, Words

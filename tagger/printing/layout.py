@@ -19,7 +19,7 @@ from tagger.drawing import (
 from tagger.drawing.primitives import rectangle
 from tagger.printing import sizing
 from tagger.printing.boxes import DRAW, Job, Part, Placed
-from tagger.printing.tag import Tag
+from tagger.printing.content import Tag
 from tagger.printing.template import (
     Box,
     Template,

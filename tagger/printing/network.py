@@ -7,8 +7,8 @@ from collections.abc import Sequence
 
 from tagger.errors import Problem
 from tagger.printing import ipp, pdf, pwg, raster
+from tagger.printing.content import Tag
 from tagger.printing.sheets import page_size
-from tagger.printing.tag import Tag
 from tagger.printing.template import Template
 
 PDF, PWG = "application/pdf", "image/pwg-raster"

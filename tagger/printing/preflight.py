@@ -15,11 +15,11 @@ from tagger.drawing import Text
 from tagger.errors import LinkError, Problem, SymbolError, TemplateError
 from tagger.printing import curvature, raster
 from tagger.printing.boxes import Placed
+from tagger.printing.content import Tag
 from tagger.printing.grade import Grade, grades
 from tagger.printing.layout import Page, lay_out
 from tagger.printing.readers import Grey, grey, qr_readers
 from tagger.printing.sizing import LEAST_DOTS, dot_mm
-from tagger.printing.tag import Tag
 from tagger.printing.template import Template
 
 LEAST_MODULE_MM = 0.35  # DIN SPEC 91406, the forerunner of IEC 61406-1

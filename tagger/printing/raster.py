@@ -16,11 +16,11 @@ import numpy as np
 from PIL import Image, ImageDraw, ImageFont
 
 from tagger.drawing import Circle, Drawing, Grid, Line, Shape, Text, moved
+from tagger.printing.content import Tag
 from tagger.printing.fonts import FILES, text_width
 from tagger.printing.layout import lay_out
 from tagger.printing.sheets import Placed, laid_out, page_size, sheets
 from tagger.printing.sizing import dot_mm
-from tagger.printing.tag import Tag
 from tagger.printing.template import Template
 
 _WHITE, _BLACK = 1, 0

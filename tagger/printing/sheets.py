@@ -7,9 +7,9 @@ from itertools import islice
 
 from tagger.drawing import Drawing, Item, Line
 from tagger.errors import Problem, TemplateError
+from tagger.printing.content import Tag
 from tagger.printing.layout import lay_out
 from tagger.printing.sizing import snap
-from tagger.printing.tag import Tag
 from tagger.printing.template import Template
 
 Slot = tuple[Tag, int]  # a tag and its place on the page, counted from 0 row by row

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from tagger.store.backup import Backup, Copied
 from tagger.store.base import Clock, utc_now
+from tagger.store.crimps import Crimps, CrimpValue
 from tagger.store.database import Database, default_url
 from tagger.store.figures import Figures, Totals
 from tagger.store.finding import Filter, Finding, Page
@@ -17,10 +18,10 @@ from tagger.store.once import KeyUsed, Once
 from tagger.store.orders import Orders, refuse_past
 from tagger.store.outbox import Message, Target
 from tagger.store.people import People, Person, Role, SignedIn, Token
+from tagger.store.print_jobs import Prints
 from tagger.store.printers import Printers
-from tagger.store.prints import Prints
 from tagger.store.proving import MEDIA, CrimpMeasured, ProofTest, Proving
-from tagger.store.shop import CrimpValue, Recipe, Shop
+from tagger.store.recipes import Recipe, Recipes
 from tagger.store.values import (
     Assembly,
     Contact,
@@ -39,7 +40,9 @@ from tagger.store.values import (
 from tagger.store.withdrawals import Withdrawals
 
 
-class Store(Proving, Finding, Figures, Orders, Withdrawals, People, Shop, Printers, Prints, Once, Backup):
+class Store(
+    Proving, Finding, Figures, Orders, Withdrawals, People, Recipes, Crimps, Printers, Prints, Once, Backup
+):
     """Everything that is kept, in one database; safe to use from several threads and processes."""
 
     @classmethod

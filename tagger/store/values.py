@@ -65,7 +65,7 @@ _NEXT: dict[OrderState, tuple[OrderState, ...]] = {
 
 
 class PrintState(StrEnum):
-    """How far a print job is; what each means for the history of its tags: prints.py."""
+    """How far a print job is; what each means for the history of its tags: print_jobs.py."""
 
     WAITING = "waiting"
     SENDING = "sending"

@@ -17,7 +17,7 @@ from stdnum.iso7064 import mod_37_36
 
 from tagger.code import link, number, payload
 from tagger.printing import pdf
-from tagger.printing.tag import Tag
+from tagger.printing.content import Tag
 from tagger.printing.template import Template
 from tagger.spec import AssemblySpec, TagContent, Tightening
 from tagger.trade import assess

@@ -32,12 +32,12 @@ from tqdm import tqdm
 from tagger.code.symbol import qr
 from tagger.drawing import Circle, Drawing, Grid, Line, Shape, Text
 from tagger.printing import pdf, template
+from tagger.printing.content import Tag
 from tagger.printing.fonts import FILES
 from tagger.printing.layout import Page, lay_out
-from tagger.printing.pdf_code import POINTS_PER_MM, page_code
-from tagger.printing.pdf_file import StreamedDocument
-from tagger.printing.pdf_fonts import FontCodes
-from tagger.printing.tag import Tag
+from tagger.printing.pdf.file import StreamedDocument
+from tagger.printing.pdf.fonts import FontCodes
+from tagger.printing.pdf.operators import POINTS_PER_MM, page_code
 from tests.speed.samples import tags
 
 TEMPLATE = "hang_tag"

@@ -10,7 +10,7 @@ from typing import Any
 from stdnum.iso7064 import mod_37_36
 
 from tagger.code import link, number, payload
-from tagger.printing.tag import Tag
+from tagger.printing.content import Tag
 from tagger.spec import AssemblySpec, TagContent, Tightening
 
 ADDRESS = "https://tags.example-hose-shop.com"

@@ -10,14 +10,14 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from tagger.commands import Answer, open_store, shop_settings, tags_here
+from tagger.cli.commands import Answer, open_store, shop_settings, tags_here
 from tagger.errors import Problem, SpecError
 
 if TYPE_CHECKING:  # each command loads only what it needs
+    from tagger.printing.content import Tag
     from tagger.printing.preflight import Preflight
-    from tagger.printing.tag import Tag
     from tagger.printing.template import Template
-    from tagger.shop import ShopSettings
+    from tagger.settings import ShopSettings
     from tagger.store import Assembly, Registration, Store
 
 
@@ -49,7 +49,7 @@ def run(a: argparse.Namespace) -> Answer:
 
     What could be refused on the way to paper is refused before anything is registered.
     """
-    from tagger import lists, tags
+    from tagger import lists, record_tag
     from tagger.code import number
     from tagger.errors import TradeError
     from tagger.store import Registration
@@ -70,7 +70,7 @@ def run(a: argparse.Namespace) -> Answer:
         )  # fmt: skip
     if problems:
         raise SpecError(problems)
-    trials = tags.trials(rows, shop)
+    trials = record_tag.trials(rows, shop)
     _refuse_what_cannot_be_written(trials, template, a)
     _refuse_what_would_not_scan(trials, template, dpi, a)
     mark = hashlib.sha256(a.list.read_bytes()).hexdigest()

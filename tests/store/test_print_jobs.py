@@ -10,7 +10,7 @@ import pytest
 
 from tagger.errors import StoreError
 from tagger.store import Kind, PrintJob, PrintState, Store
-from tagger.store.prints import BUSY_FOR, LEASE
+from tagger.store.print_jobs import BUSY_FOR, LEASE
 from tests.store.samples import assessment, spec
 
 URI = "ipp://192.0.2.7/ipp/print"

@@ -15,11 +15,11 @@ from pathlib import Path
 from typing import BinaryIO
 
 from tagger.errors import Problem, TemplateError
-from tagger.printing.pdf_code import page_code
-from tagger.printing.pdf_file import StreamedDocument
-from tagger.printing.pdf_fonts import FontCodes
+from tagger.printing.content import Tag
+from tagger.printing.pdf.file import StreamedDocument
+from tagger.printing.pdf.fonts import FontCodes
+from tagger.printing.pdf.operators import page_code
 from tagger.printing.sheets import Slot, laid_out, page_size, sheets
-from tagger.printing.tag import Tag
 from tagger.printing.template import Template
 
 _CHUNK = 64  # tags handed to a process at a time

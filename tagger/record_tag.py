@@ -6,8 +6,8 @@ from collections.abc import Mapping, Sequence
 
 from tagger.code import link, payload
 from tagger.code import number as tag_number
-from tagger.printing.tag import Tag
-from tagger.shop import ShopSettings
+from tagger.printing.content import Tag
+from tagger.settings import ShopSettings
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store import Assembly, Registration, Store
 from tagger.trade.results import Assessment

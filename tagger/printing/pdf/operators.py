@@ -8,7 +8,7 @@ import numpy as np
 
 from tagger.drawing import Circle, Drawing, Grid, Item, Line, Shape, Text
 from tagger.printing.fonts import text_width
-from tagger.printing.pdf_fonts import FontCodes
+from tagger.printing.pdf.fonts import FontCodes
 
 POINTS_PER_MM = 72 / 25.4
 _ROUND = 0.5522847  # control-point distance of a quarter circle drawn as a Bezier curve

@@ -14,10 +14,10 @@ from PIL import Image
 
 from tagger.code import link, payload, reading
 from tagger.printing import ipp, network, readers, template
+from tagger.printing.content import Tag as PrintedTag
 from tagger.printing.ipp_code import Broken, Resolution, Tag, decode, encode
-from tagger.printing.tag import Tag as PrintedTag
-from tests.printing.printer import Endpoint, cut_line, free_port, serving
-from tests.printing.test_pwg import read_by_cups
+from tests.printing.ipp.printer import Endpoint, cut_line, free_port, serving
+from tests.printing.ipp.test_pwg import read_by_cups
 
 PDF, PWG = "application/pdf", "image/pwg-raster"
 MakeTag = Callable[..., PrintedTag]

@@ -13,7 +13,7 @@ import pytest
 from PIL import Image, ImageOps
 
 from tagger.printing import pwg, raster, template
-from tagger.printing.tag import Tag
+from tagger.printing.content import Tag
 
 KINDS: list[pwg.Kind] = ["black_1", "sgray_8"]
 

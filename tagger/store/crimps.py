@@ -1,27 +1,15 @@
-"""What the shop keeps for itself: recipes to start from, and crimp diameters."""
+"""Crimp diameters that the shop keeps for itself, by hose and shell."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from datetime import datetime
 
-from sqlalchemy import delete, select
+from sqlalchemy import select
 
 from tagger.errors import Problem, StoreError
-from tagger.spec import AssemblySpec
 from tagger.store.base import Part
-from tagger.store.models import CrimpRow, RecipeRow
+from tagger.store.models import CrimpRow
 from tagger.store.proving import CrimpMeasured
-
-
-@dataclass(frozen=True)
-class Recipe:
-    """A spec under a name."""
-
-    name: str
-    spec: AssemblySpec
-    saved_at: datetime
-    saved_by: str | None
 
 
 @dataclass(frozen=True)
@@ -49,40 +37,8 @@ class CrimpValue:
         )  # fmt: skip
 
 
-class Shop(Part):
-    """The part of the store for the shop's own figures."""
-
-    def save_recipe(self, name: str, spec: AssemblySpec, *, by: str | None = None) -> Recipe:
-        """Keeps a spec, without its lots, under a name; one saved before under it is replaced."""
-        name = " ".join(name.split())
-        if not 1 <= len(name) <= 80:
-            raise StoreError(Problem("recipe", name, "is not a name", "Use 1 to 80 characters."))
-        without_lots = spec.carried().model_copy(update={"note": spec.note})
-        with self.writing() as session:
-            row = session.get(RecipeRow, name) or RecipeRow(name=name)
-            row.spec, row.saved_at, row.saved_by = without_lots.as_dict(), self.now(), by
-            session.add(row)
-            session.flush()
-            return _recipe(row)
-
-    def recipes(self, *, limit: int | None = None, after: str | None = None) -> list[Recipe]:
-        """Recipes by name: all, or ``limit`` of them from the one that follows the name ``after``."""
-        query = select(RecipeRow).order_by(RecipeRow.name).limit(limit)
-        if after is not None:
-            query = query.where(RecipeRow.name > after)
-        with self.reading() as session:
-            return [_recipe(row) for row in session.scalars(query)]
-
-    def recipe(self, name: str) -> Recipe:
-        with self.reading() as session:
-            row = session.get(RecipeRow, name)
-            if row is None:
-                raise StoreError(Problem("recipe", name, "is not kept here", "Choose one from the list."))
-            return _recipe(row)
-
-    def drop_recipe(self, name: str) -> None:
-        with self.writing() as session:
-            session.execute(delete(RecipeRow).where(RecipeRow.name == name))
+class Crimps(Part):
+    """The part of the store for crimp diameters."""
 
     def keep_crimp(self, value: CrimpValue, *, by: str | None = None) -> CrimpValue:
         """Keeps a crimp diameter; it holds from now on, earlier ones stay in the record."""
@@ -141,10 +97,6 @@ class Shop(Part):
             Problem(field, shell, "has no crimp diameter kept for this hose",
                     "The manager keeps them under Shop; take the figure from the fitting maker's chart.")
         )  # fmt: skip
-
-
-def _recipe(row: RecipeRow) -> Recipe:
-    return Recipe(row.name, AssemblySpec.read(row.spec), row.saved_at, row.saved_by)
 
 
 def _key(row: CrimpRow) -> tuple[str, int, str]:

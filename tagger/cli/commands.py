@@ -16,8 +16,8 @@ from tagger.words import Words
 
 if TYPE_CHECKING:  # each command loads only what it needs: `tagger schema` opens no database
     from tagger.code.link import Link
-    from tagger.printing.tag import Tag
-    from tagger.shop import ShopSettings
+    from tagger.printing.content import Tag
+    from tagger.settings import ShopSettings
     from tagger.store import Assembly, Store
 
 Answer = tuple[dict[str, Any], str]  # the --json answer, and the same for people
@@ -173,7 +173,7 @@ def templates(_: argparse.Namespace) -> Answer:
 def serve(a: argparse.Namespace) -> Answer:
     import uvicorn
 
-    from tagger.shop import ShopSettings
+    from tagger.settings import ShopSettings
 
     shop = ShopSettings.from_env(host=a.host, port=a.port)
     base = shop.base_url if shop.has_set("base_url") else f"http://127.0.0.1:{shop.port}"
@@ -254,13 +254,13 @@ def open_store() -> Store:
 
 def shop_settings() -> ShopSettings:
     """What this shop has set; options on the command line win over it."""
-    from tagger.shop import ShopSettings
+    from tagger.settings import ShopSettings
 
     return ShopSettings.from_env()
 
 
 def tags_here(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) -> list[Tag]:
-    from tagger.tags import tags_of
+    from tagger.record_tag import tags_of
 
     if not shop.has_set("base_url"):
         print(

@@ -21,10 +21,10 @@ from tagger.printing import readers
 from tagger.spec import AssemblySpec
 from tagger.store import Store
 from tagger.trade import assess
-from tests.printing.printer import serving
+from tests.printing.ipp.printer import serving
 from tests.test_spec import EXAMPLE
 
-ROOT = Path(__file__).parents[1]
+ROOT = Path(__file__).parents[2]
 SERVICE_RUN = ROOT / "examples/week/service_run.csv"
 
 

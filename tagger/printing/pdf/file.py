@@ -10,8 +10,8 @@ from typing import BinaryIO
 
 from reportlab.pdfbase import pdfdoc
 
-from tagger.printing.pdf_code import POINTS_PER_MM
-from tagger.printing.pdf_fonts import joined_fonts
+from tagger.printing.pdf.fonts import joined_fonts
+from tagger.printing.pdf.operators import POINTS_PER_MM
 
 
 class _File(pdfdoc.PDFFile):  # type: ignore[misc]

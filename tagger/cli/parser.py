@@ -1,56 +1,24 @@
-"""The command line: parses, calls, prints. Exit 0 done, 1 refused with reasons, 2 wrong usage."""
+"""Every command with its options, and the function that is called for it."""
 
 from __future__ import annotations
 
 import argparse
-import json
-import os
-import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 
-from tagger import __version__, commands, printing_commands
-from tagger.commands import Answer
-from tagger.errors import Problem, TaggerError
+from tagger import __version__
+from tagger.cli import commands, printing
+from tagger.cli.commands import Answer
 from tagger.spec import Form
 from tagger.trade.identifying.readings import CONES, SEATS
-
-
-def main(argv: Sequence[str] | None = None) -> int:
-    """Runs one command. Returns the exit code."""
-    arguments = _parser().parse_args(argv)
-    command: Callable[[argparse.Namespace], Answer] = arguments.command
-    try:
-        answer, text = command(arguments)
-        print(json.dumps(answer, indent=2, ensure_ascii=False) if arguments.json else text)
-        sys.stdout.flush()
-    except TaggerError as error:
-        return _refused(error, arguments.json)
-    except BrokenPipeError:  # "tagger ... | head" has read enough
-        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-        return 0
-    except OSError as error:  # a full disk, a folder that may not be written to
-        place = str(error.filename2 or error.filename or "file")
-        why = f"cannot be used: {error.strerror or error}"
-        return _refused(
-            TaggerError(Problem(place, None, why, "Check the path and the disk.")), arguments.json
-        )
-    return 1 if answer.get("ok") is False else 0
-
 
 Call = Callable[[argparse.Namespace], Answer]
 Verb = Callable[[str, Call, str], argparse.ArgumentParser]
 
 
-def _refused(error: TaggerError, as_json: bool) -> int:
-    if as_json:
-        print(json.dumps({"refused": [problem.as_dict() for problem in error.problems]}, ensure_ascii=False))
-    print(error, file=sys.stderr)
-    return 1
-
-
-def _parser() -> argparse.ArgumentParser:
+def make_parser() -> argparse.ArgumentParser:
+    """The parser of the whole command line. ``arguments.command`` of what it parses is the function to call."""
     parser = argparse.ArgumentParser(
         prog="tagger", description="Tags for hydraulic hose assemblies: the whole spec on the hose."
     )
@@ -117,13 +85,13 @@ def _register(verb: Verb) -> None:
 
 
 def _print(verb: Verb) -> None:
-    one = verb("print", printing_commands.print_tags, "The tags of registered assemblies.")
+    one = verb("print", printing.print_tags, "The tags of registered assemblies.")
     one.add_argument("numbers", nargs="+", metavar="NUMBER")
     where = one.add_mutually_exclusive_group(required=True)
     _add_out(where)
     where.add_argument("--printer", metavar="URI", help="a network printer: ipp://HOST/ipp/print, or ipps://")
     _add_printing(one, own_dots=", or a network printer's own")
-    one = verb("run", printing_commands.run, "Registers and prints a whole list, all or nothing.")
+    one = verb("run", printing.run, "Registers and prints a whole list, all or nothing.")
     one.add_argument("list", type=Path, metavar="LIST", help="a .csv or .xlsx file, one row a spec")
     _add_built_on(one)
     _add_out(one, required=True)
@@ -136,7 +104,7 @@ def _read(verb: Verb) -> None:
     one = verb("show", commands.show, "The record of a tag and its history.")
     one.add_argument("number", metavar="NUMBER")
     verb("templates", commands.templates, "The label templates there are.")
-    one = verb("preflight", printing_commands.preflight, "Will this tag scan?")
+    one = verb("preflight", printing.preflight, "Will this tag scan?")
     one.add_argument("number", metavar="NUMBER")
     _add_template(one)
     one.add_argument(
@@ -217,7 +185,3 @@ def _add_printing(one: argparse.ArgumentParser, own_dots: str = "") -> None:
         help="one or two of en, fr, es, de; by default the template's, or TAGGER_LANGUAGE",
     )
     one.add_argument("--force", action="store_true", help="print even where preflight refuses")
-
-
-if __name__ == "__main__":
-    sys.exit(main())

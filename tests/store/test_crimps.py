@@ -1,4 +1,4 @@
-"""Recipes and crimp diameters."""
+"""Crimp diameters that the shop keeps."""
 
 from __future__ import annotations
 
@@ -6,19 +6,8 @@ import pytest
 
 from tagger.errors import StoreError
 from tagger.store import CrimpValue, Store
-from tests.store.samples import spec
 
 R2 = CrimpValue("SAE 100R2", 12, "two-wire shell", 33.4, 0.1, 0.2, "shop's own trial of 2 March")
-
-
-def test_a_recipe_keeps_the_spec_without_its_lots(store: Store) -> None:
-    store.save_recipe("  boom  hose ", spec(), by="anna")
-    kept = store.recipe("boom hose").spec
-    assert kept.hose.lot is None and kept.note == spec().note and kept.carried() == spec().carried()
-    store.save_recipe("boom hose", spec(length_mm=900))
-    assert [recipe.spec.length_mm for recipe in store.recipes()] == [900]
-    store.drop_recipe("boom hose")
-    assert store.recipes() == []
 
 
 def test_the_newest_crimp_diameter_holds(store: Store) -> None:

@@ -16,15 +16,15 @@ from tagger.code import link
 from tagger.drawing import Text
 from tagger.errors import TemplateError
 from tagger.printing import layout, raster, template
-from tagger.printing.tag import Tag
-from tagger.shop import SettingsError, ShopSettings
+from tagger.printing.content import Tag
+from tagger.record_tag import WIDEST, preview, tags_of, trials
+from tagger.settings import SettingsError, ShopSettings
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Registration, Store
-from tagger.tags import WIDEST, preview, tags_of, trials
 from tagger.trade import assess
 from tagger.trade.likeforlike import compare
-from tests.test_cli import Shell
-from tests.test_cli import tagger as tagger  # the fixture
+from tests.cli.test_cli import Shell
+from tests.cli.test_cli import tagger as tagger  # the fixture
 from tests.test_spec import EXAMPLE
 
 SPEC = AssemblySpec.read(EXAMPLE)

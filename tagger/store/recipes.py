@@ -1,0 +1,63 @@
+"""Recipes: specs that the shop keeps under a name, to start from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from sqlalchemy import delete, select
+
+from tagger.errors import Problem, StoreError
+from tagger.spec import AssemblySpec
+from tagger.store.base import Part
+from tagger.store.models import RecipeRow
+
+
+@dataclass(frozen=True)
+class Recipe:
+    """A spec under a name."""
+
+    name: str
+    spec: AssemblySpec
+    saved_at: datetime
+    saved_by: str | None
+
+
+class Recipes(Part):
+    """The part of the store for recipes."""
+
+    def save_recipe(self, name: str, spec: AssemblySpec, *, by: str | None = None) -> Recipe:
+        """Keeps a spec, without its lots, under a name; one saved before under it is replaced."""
+        name = " ".join(name.split())
+        if not 1 <= len(name) <= 80:
+            raise StoreError(Problem("recipe", name, "is not a name", "Use 1 to 80 characters."))
+        without_lots = spec.carried().model_copy(update={"note": spec.note})
+        with self.writing() as session:
+            row = session.get(RecipeRow, name) or RecipeRow(name=name)
+            row.spec, row.saved_at, row.saved_by = without_lots.as_dict(), self.now(), by
+            session.add(row)
+            session.flush()
+            return _recipe(row)
+
+    def recipes(self, *, limit: int | None = None, after: str | None = None) -> list[Recipe]:
+        """Recipes by name: all, or ``limit`` of them from the one that follows the name ``after``."""
+        query = select(RecipeRow).order_by(RecipeRow.name).limit(limit)
+        if after is not None:
+            query = query.where(RecipeRow.name > after)
+        with self.reading() as session:
+            return [_recipe(row) for row in session.scalars(query)]
+
+    def recipe(self, name: str) -> Recipe:
+        with self.reading() as session:
+            row = session.get(RecipeRow, name)
+            if row is None:
+                raise StoreError(Problem("recipe", name, "is not kept here", "Choose one from the list."))
+            return _recipe(row)
+
+    def drop_recipe(self, name: str) -> None:
+        with self.writing() as session:
+            session.execute(delete(RecipeRow).where(RecipeRow.name == name))
+
+
+def _recipe(row: RecipeRow) -> Recipe:
+    return Recipe(row.name, AssemblySpec.read(row.spec), row.saved_at, row.saved_by)
