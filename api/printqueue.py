@@ -13,9 +13,8 @@ from collections.abc import Callable, Sequence
 from api.bench.tags import template_of
 from api.settings import Settings
 from tagger.errors import Problem, TaggerError
-from tagger.printing import ipp, network
 from tagger.printing.layout import lay_out
-from tagger.printing.reasons import in_words
+from tagger.printing.printer import Busy, JobState, NotKnown, PrinterError, Unsure, given_up, printer_at
 from tagger.printing.template import Template
 from tagger.record_tag import tags_of
 from tagger.store import Assembly, Printer, PrintJob, Store
@@ -25,13 +24,6 @@ _AT_ONCE = 8  # printers that are spoken to at the same time
 _RARELY = 30.0  # seconds between questions about a job that takes long
 _PATIENCE = 15.0  # seconds that a stop waits for jobs on their way
 _FORGOTTEN = "The printer knows nothing of this job any more; it may have been switched off. Look whether the tags came out."
-_UNREMARKABLE = {
-    "job-completed-successfully",
-    "job-printing",
-    "job-incoming",
-    "job-interpreting",
-    "job-transforming",
-}
 
 
 class PrintQueue:
@@ -128,11 +120,11 @@ def send(store: Store, settings: Settings, job: PrintJob) -> None:
         made = store.assemblies(job.numbers)
         store.refuse_blocked(job.numbers)  # something may have been withdrawn while the job waited
         tags, wanted = tags_of(store, made, settings), template_of(job.template, settings)
-        taken = network.send(job.uri, tags, wanted, dpi=job.dpi, name=_name(job))
-    except ipp.Busy as error:
+        taken = printer_at(job.uri).send(tags, wanted, dpi=job.dpi, name=_name(job))
+    except Busy as error:
         store.print_waits(job, in_sentences(error.problems))
     except TaggerError as error:
-        store.print_failed(job, in_sentences(error.problems), unsure=isinstance(error, ipp.Unsure))
+        store.print_failed(job, in_sentences(error.problems), unsure=isinstance(error, Unsure))
     except Exception as error:
         store.print_failed(
             job, f"The program failed while it sent the job ({error}). Report this.", unsure=True
@@ -146,20 +138,20 @@ def follow(store: Store, settings: Settings, job: PrintJob) -> None:
     """Asks the printer about one job that it took, and writes down what it says."""
     assert job.printer_job is not None
     try:
-        now = ipp.job(job.uri, job.printer_job)
+        printer = printer_at(job.uri)
+        now = printer.job(job.printer_job)
         if now.name not in (None, _name(job)):  # a printer that was reset counts its jobs anew
             store.print_failed(job, _FORGOTTEN, unsure=True)
         elif now.state.given_up:
-            store.print_failed(job, in_sentences([ipp.given_up(job.uri, now)]))
-        elif now.state is ipp.JobState.COMPLETED:
-            store.print_told(job, in_words(set(now.reasons) - _UNREMARKABLE) or None, done=True)
+            store.print_failed(job, in_sentences([given_up(job.uri, now)]))
+        elif now.state is JobState.COMPLETED:
+            store.print_told(job, "; ".join(now.notable) or None, done=True)
         else:
-            reasons = [r for r in now.reasons if r not in _UNREMARKABLE]
-            told = in_words([*reasons, *ipp.printer(job.uri).reasons])
+            told = "; ".join(dict.fromkeys([*now.notable, *printer.status().remarks]))
             store.print_told(job, f"The printer says: {told}." if told else None)
-    except ipp.NotKnown:
+    except NotKnown:
         store.print_failed(job, _FORGOTTEN, unsure=True)
-    except ipp.PrinterError as error:
+    except PrinterError as error:
         store.print_told(job, in_sentences(error.problems))
 
 

@@ -1,7 +1,7 @@
 """The shop's printers: added, looked at and retired by a manager.
 
-The server itself speaks to the address that is typed here, so nobody else may type one; see
-tagger/printing/ipp_http.py for what it refuses.
+The server itself speaks to the address that is typed here, so nobody else may type one; what it
+refuses to speak to is decided where the printer is reached (tagger/printing).
 """
 
 from __future__ import annotations
@@ -14,11 +14,10 @@ from api.bench.shop import shop_with
 from api.bench.tags import template_of
 from api.identity import Manager, OwnForm
 from tagger.errors import Problem, StoreError, TaggerError
-from tagger.printing import ipp, network
+from tagger.printing.printer import printer_at
 
 router = APIRouter()
 _CHECK_TIMEOUT_S = 5.0
-_FORMATS = ((network.PWG, "PWG Raster"), (network.PDF, "PDF"))
 
 
 @router.post("/shop/printers")
@@ -29,9 +28,9 @@ def add_printer(request: Request, me: Manager, form: OwnForm) -> Response:
         if given["template"]:
             template_of(given["template"], settings_of(request))
         dpi = _dpi(given["dpi"])
-        found = ipp.printer(given["uri"], timeout=_CHECK_TIMEOUT_S)
-        dpi = dpi or network.dpi_of(found)
-        network.check(given["uri"], found, dpi)
+        found = printer_at(given["uri"]).status(timeout=_CHECK_TIMEOUT_S)
+        dpi = dpi or found.dpi()
+        found.check(dpi)
         added = store_of(request).add_printer(
             given["name"], given["uri"], dpi, template=given["template"] or None, by=me.person.name
         )
@@ -59,14 +58,12 @@ def look_at_printer(request: Request, me: Manager, printer: int) -> Response:
         return refused(request, 404, "Not found", str(error))
     found, problems = None, tuple[Problem, ...]()
     try:
-        found = ipp.printer(known.uri, timeout=_CHECK_TIMEOUT_S)
-        network.check(known.uri, found, known.dpi)
+        found = printer_at(known.uri).status(timeout=_CHECK_TIMEOUT_S)
+        found.check(known.dpi)
     except TaggerError as error:
         problems = error.problems
     return render(
         request, "printer.html", title=known.name, here="/bench/shop", problems=problems, printer=known, found=found,
-        takes=[words for kind, words in _FORMATS if found and kind in found.formats],
-        dots=network.dots_of(found) if found else (),
     )  # fmt: skip
 
 

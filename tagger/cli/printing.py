@@ -169,9 +169,9 @@ def _refuse_what_cannot_be_written(tags: Sequence[Tag], template: Template, a: a
 
 def _dpi_of(uri: str) -> int:
     """The printer's own dots an inch, 203 where it has them or does not say."""
-    from tagger.printing import ipp, network
+    from tagger.printing.printer import printer_at
 
-    return network.dpi_of(ipp.printer(uri))
+    return printer_at(uri).status().dpi()
 
 
 def _send(
@@ -182,19 +182,19 @@ def _send(
     They are logged as printed once the printer took them, or may have; a job that is given up, or
     of which nobody can tell, is an error all the same.
     """
-    from tagger.printing import ipp, network
+    from tagger.printing.printer import JobState, Unsure, printer_at, wait
 
+    printer = printer_at(a.printer)
     try:
-        taken = network.send(a.printer, tags, template, dpi=dpi, start=a.start)
-    except ipp.Unsure:
+        taken = printer.send(tags, template, dpi=dpi, start=a.start)
+    except Unsure:
         printed(printer=a.printer, note="it may have been printed; nobody knows")
         raise
     printed(printer=a.printer)
-    job = ipp.wait(a.printer, taken)
-    state = job.state.name.lower()
-    answer = {"printer": a.printer, "job": job.id, "state": state, "reasons": list(job.reasons)}
-    told = f" ({job.words})" if job.words and job.state is not ipp.JobState.COMPLETED else ""
-    return answer, f"{a.printer}: job {job.id}, {state}{told}"
+    job = wait(printer, taken)
+    answer = {"printer": a.printer, "job": job.id, "state": str(job.state), "reasons": list(job.reasons)}
+    told = f" ({job.words})" if job.words and job.state is not JobState.COMPLETED else ""
+    return answer, f"{a.printer}: job {job.id}, {job.state}{told}"
 
 
 def _write(

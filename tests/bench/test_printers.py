@@ -22,7 +22,7 @@ from tagger.store import Kind, PrintJob, PrintState, Role, Store
 from tagger.store.print_jobs import LEASE
 from tests.bench.served import HOSE, Bench, Served
 from tests.bench.served import serving as serving_app
-from tests.printing.ipp.printer import Endpoint, cut_line, free_port, serving, until
+from tests.printing.ipp.endpoint import Endpoint, cut_line, free_port, serving, until
 from tests.printing.ipp.test_pwg import read_by_cups
 
 ROOT = Path(__file__).parents[2]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tagger.store import PrintState, Store
-from tests.printing.ipp.printer import Endpoint, cut_line, free_port, until
+from tests.printing.ipp.endpoint import Endpoint, cut_line, free_port, until
 
 NAME = "Anna"
 

@@ -15,7 +15,7 @@ from tagger.spec import Connection
 from tagger.store import CrimpValue, PrintState, ProofTest, Role
 from tests.browser.conftest import Live
 from tests.browser.prints import jobs_in_each_state
-from tests.printing.ipp.printer import Endpoint, free_port, serving
+from tests.printing.ipp.endpoint import Endpoint, free_port, serving
 
 NAME, PASSWORD = "Anna", "correct horse 17"
 DESK, PHONE = {"width": 1280, "height": 800}, {"width": 390, "height": 844}

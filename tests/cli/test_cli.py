@@ -21,7 +21,7 @@ from tagger.printing import readers
 from tagger.spec import AssemblySpec
 from tagger.store import Store
 from tagger.trade import assess
-from tests.printing.ipp.printer import serving
+from tests.printing.ipp.endpoint import serving
 from tests.test_spec import EXAMPLE
 
 ROOT = Path(__file__).parents[2]

@@ -13,10 +13,13 @@ import pytest
 from PIL import Image
 
 from tagger.code import link, payload, reading
-from tagger.printing import ipp, network, readers, template
+from tagger.printing import printer as printers
+from tagger.printing import readers, template
 from tagger.printing.content import Tag as PrintedTag
-from tagger.printing.ipp_code import Broken, Resolution, Tag, decode, encode
-from tests.printing.ipp.printer import Endpoint, cut_line, free_port, serving
+from tagger.printing.ipp import client
+from tagger.printing.ipp.encoding import Broken, Resolution, Tag, decode, encode
+from tagger.printing.printer import printer_at
+from tests.printing.ipp.endpoint import Endpoint, cut_line, free_port, serving
 from tests.printing.ipp.test_pwg import read_by_cups
 
 PDF, PWG = "application/pdf", "image/pwg-raster"
@@ -50,13 +53,14 @@ def assert_it_says(page: Image.Image, tag: PrintedTag) -> None:
 
 
 def test_a_printer_tells_its_formats_dots_and_media(endpoint: Endpoint) -> None:
-    told = ipp.printer(endpoint.uri)
+    told, status = client.printer(endpoint.uri), printer_at(endpoint.uri).status()
     assert {PDF, PWG} <= set(told.formats)
     assert set(told.raster_kinds) >= {"black_1", "sgray_8"}
-    assert network.dots_of(told) == (300, 600)
-    assert (network.dpi_of(told), network.dpi_of(told, 600), network.dpi_of(told, 1200)) == (300, 600, 600)
-    assert told.model and told.state is ipp.PrinterState.IDLE and told.accepts_jobs and not told.words
-    assert "8.5 x 11 in" in told.media_words
+    assert status.dots == (300, 600) and status.takes == ("PWG Raster", "PDF")
+    assert (status.dpi(), status.dpi(600), status.dpi(1200)) == (300, 600, 600)
+    assert status.model and status.state is printers.PrinterState.IDLE
+    assert status.accepts_jobs and not status.words
+    assert "8.5 x 11 in" in status.media
     assert told.takes_media(210, 297) and not told.takes_media(57, 32)
 
 
@@ -67,8 +71,8 @@ def test_what_the_printer_received_reads_back_as_the_same_specs(
 ) -> None:
     tags, wanted = [make_tag(seed=1), make_tag(seed=2)], template.load(name)
     with serving(tmp_path / "spool", formats) as printer:
-        taken = network.send(printer.uri, tags, wanted, dpi=600)
-        assert ipp.wait(printer.uri, taken).state is ipp.JobState.COMPLETED
+        taken = printer_at(printer.uri).send(tags, wanted, dpi=600)
+        assert printers.wait(printer_at(printer.uri), taken).state is printers.JobState.COMPLETED
         (file,) = printer.received()
     as_raster = formats == PWG or (PWG in formats and not wanted.sheet)
     assert file.suffix == (".pwg" if as_raster else ".pdf")
@@ -86,44 +90,52 @@ def test_the_media_size_goes_with_the_job_where_the_printer_has_it(
     endpoint: Endpoint, make_tag: MakeTag, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     sent: list[bytes] = []
-    post = ipp.post
-    monkeypatch.setattr(ipp, "post", lambda uri, body, **more: sent.append(body) or post(uri, body, **more))
-    ipp.wait(endpoint.uri, network.send(endpoint.uri, [make_tag()], template.load("sheet_a4"), dpi=600))
-    asked = decode(next(body for body in sent if body[3] == ipp.PRINT_JOB))[1]
+    post = client.post
+    monkeypatch.setattr(
+        client, "post", lambda uri, body, **more: sent.append(body) or post(uri, body, **more)
+    )
+    printers.wait(
+        printer_at(endpoint.uri),
+        printer_at(endpoint.uri).send([make_tag()], template.load("sheet_a4"), dpi=600),
+    )
+    asked = decode(next(body for body in sent if body[3] == client.PRINT_JOB))[1]
     assert asked["media-col"] == [{"media-size": [{"x-dimension": [21000], "y-dimension": [29700]}]}]
-    ipp.wait(endpoint.uri, network.send(endpoint.uri, [make_tag()], template.load("hang_tag"), dpi=600))
-    asked = decode([body for body in sent if body[3] == ipp.PRINT_JOB][-1])[1]
+    printers.wait(
+        printer_at(endpoint.uri),
+        printer_at(endpoint.uri).send([make_tag()], template.load("hang_tag"), dpi=600),
+    )
+    asked = decode([body for body in sent if body[3] == client.PRINT_JOB][-1])[1]
     assert "media-col" not in asked
     assert "copies" not in asked
 
 
 def test_a_job_the_printer_gives_up_is_an_error(tmp_path: Path, make_tag: MakeTag) -> None:
     with serving(tmp_path / "spool", PDF, "-c", "/bin/false") as printer:
-        taken = network.send(printer.uri, [make_tag()], template.load("hang_tag"), dpi=600)
-        with pytest.raises(ipp.PrinterError, match="gave it up"):
-            ipp.wait(printer.uri, taken)
+        taken = printer_at(printer.uri).send([make_tag()], template.load("hang_tag"), dpi=600)
+        with pytest.raises(printers.PrinterError, match="gave it up"):
+            printers.wait(printer_at(printer.uri), taken)
 
 
 def test_what_a_printer_cannot_print_is_refused_before_anything_is_sent(
     tmp_path: Path, endpoint: Endpoint, make_tag: MakeTag
 ) -> None:
     with serving(tmp_path / "spool", "image/jpeg") as printer:
-        with pytest.raises(ipp.PrinterError, match="neither PDF nor PWG Raster"):
-            network.send(printer.uri, [make_tag()], template.load("hang_tag"))
-        with pytest.raises(ipp.PrinterError, match=r"does not take such a job.*document-format"):
-            ipp.print_job(printer.uri, b"%PDF-1.7", PDF, name="a tag")
+        with pytest.raises(printers.PrinterError, match="neither PDF nor PWG Raster"):
+            printer_at(printer.uri).send([make_tag()], template.load("hang_tag"))
+        with pytest.raises(printers.PrinterError, match=r"does not take such a job.*document-format"):
+            client.print_job(printer.uri, b"%PDF-1.7", PDF, name="a tag")
         assert not printer.received()
     before = endpoint.received()
-    with pytest.raises(ipp.PrinterError, match=r"dpi: .*Give one of: 300, 600"):
-        network.send(endpoint.uri, [make_tag()], template.load("hang_tag"), dpi=203)
+    with pytest.raises(printers.PrinterError, match=r"dpi: .*Give one of: 300, 600"):
+        printer_at(endpoint.uri).send([make_tag()], template.load("hang_tag"), dpi=203)
     assert endpoint.received() == before
 
 
 def test_a_wrong_path_and_a_job_that_is_not_there_are_refused_in_words(endpoint: Endpoint) -> None:
-    with pytest.raises(ipp.PrinterError, match="printer: "):
-        ipp.printer(endpoint.uri.replace("/ipp/print", "/nowhere"))
-    with pytest.raises(ipp.NotKnown, match="has nothing under this address"):
-        ipp.job(endpoint.uri, 4711)
+    with pytest.raises(printers.PrinterError, match="printer: "):
+        client.printer(endpoint.uri.replace("/ipp/print", "/nowhere"))
+    with pytest.raises(printers.NotKnown, match="has nothing under this address"):
+        client.job(endpoint.uri, 4711)
 
 
 @pytest.mark.parametrize(
@@ -132,24 +144,26 @@ def test_a_wrong_path_and_a_job_that_is_not_there_are_refused_in_words(endpoint:
      "ipp://host/\r\nX: y"],
 )  # fmt: skip
 def test_an_address_that_is_no_printers_is_refused_in_words(uri: str) -> None:
-    with pytest.raises(ipp.PrinterError, match="is not the address of a printer"):
-        ipp.printer(uri)
+    with pytest.raises(printers.PrinterError, match="is not the address of a printer"):
+        printer_at(uri).status()
+    with pytest.raises(printers.PrinterError, match="is not the address of a printer"):
+        client.printer(uri)
 
 
 @pytest.mark.parametrize(
     "host", ["169.254.169.254", "[fe80::1]", "[::ffff:169.254.1.1]", "0.0.0.0", "224.0.0.1"]
 )
 def test_an_address_outside_a_shops_network_is_never_asked(host: str) -> None:
-    with pytest.raises(ipp.PrinterError, match="where no printer of a shop's network stands"):
-        ipp.printer(f"ipp://{host}/ipp/print", timeout=0.2)
+    with pytest.raises(printers.PrinterError, match="where no printer of a shop's network stands"):
+        client.printer(f"ipp://{host}/ipp/print", timeout=0.2)
 
 
 def test_a_printer_that_is_off_is_told_with_its_mend() -> None:
     with pytest.raises(
-        ipp.PrinterError, match=r"cannot be reached: Connection refused.*switched on"
+        printers.PrinterError, match=r"cannot be reached: Connection refused.*switched on"
     ) as refused:
-        ipp.print_job(f"ipp://127.0.0.1:{free_port()}/ipp/print", b"", PDF, name="a tag")
-    assert not isinstance(refused.value, ipp.Unsure), "nothing has left this machine"
+        client.print_job(f"ipp://127.0.0.1:{free_port()}/ipp/print", b"", PDF, name="a tag")
+    assert not isinstance(refused.value, printers.Unsure), "nothing has left this machine"
 
 
 def test_a_printer_by_tls_is_asked_only_when_its_certificate_is_trusted(
@@ -159,19 +173,19 @@ def test_a_printer_by_tls_is_asked_only_when_its_certificate_is_trusted(
     keys.mkdir()
     with serving(tmp_path / "spool", PDF, "-K", str(keys)) as printer:
         uri = printer.uri.replace("ipp://", "ipps://")
-        with pytest.raises(ipp.PrinterError, match="shows a certificate that is not trusted here"):
-            ipp.printer(uri)
+        with pytest.raises(printers.PrinterError, match="shows a certificate that is not trusted here"):
+            client.printer(uri)
         monkeypatch.setenv("SSL_CERT_FILE", str(keys / "localhost.crt"))
-        assert ipp.printer(uri).model
+        assert client.printer(uri).model
 
 
 def test_a_printer_that_never_answers_is_not_waited_for_long() -> None:
     with socket.create_server(("127.0.0.1", 0)) as silent:
         uri = f"ipp://127.0.0.1:{silent.getsockname()[1]}/ipp/print"
-        with pytest.raises(ipp.PrinterError, match=r"does not answer within 0\.2 seconds"):
-            ipp.printer(uri, timeout=0.2)
-        with pytest.raises(ipp.Unsure):  # the same silence after a job went out says nothing
-            ipp.print_job(uri, b"%PDF-1.7", PDF, name="a tag", timeout=0.2)
+        with pytest.raises(printers.PrinterError, match=r"does not answer within 0\.2 seconds"):
+            client.printer(uri, timeout=0.2)
+        with pytest.raises(printers.Unsure):  # the same silence after a job went out says nothing
+            client.print_job(uri, b"%PDF-1.7", PDF, name="a tag", timeout=0.2)
 
 
 @pytest.mark.parametrize(
@@ -205,8 +219,8 @@ def test_an_answer_that_is_no_printers_is_refused(answer: bytes, told: str) -> N
                             pass
 
         threading.Thread(target=reply, daemon=True).start()
-        with pytest.raises(ipp.PrinterError, match=told):
-            ipp.printer(f"ipp://127.0.0.1:{odd.getsockname()[1]}/ipp/print", timeout=2)
+        with pytest.raises(printers.PrinterError, match=told):
+            client.printer(f"ipp://127.0.0.1:{odd.getsockname()[1]}/ipp/print", timeout=2)
     assert len(asked) == 1, "a redirect is never followed"
 
 
@@ -215,9 +229,9 @@ def test_a_line_that_breaks_in_the_middle_of_a_job_leaves_it_unsure(
 ) -> None:
     with (
         cut_line(endpoint, after=3000) as uri,
-        pytest.raises(ipp.Unsure, match=r"broke off.*Look whether the tags came out"),
+        pytest.raises(printers.Unsure, match=r"broke off.*Look whether the tags came out"),
     ):
-        network.send(uri, [make_tag()], template.load("hang_tag"), dpi=600)
+        printer_at(uri).send([make_tag()], template.load("hang_tag"), dpi=600)
 
 
 def test_octets_are_read_as_they_were_written_and_no_others() -> None:

@@ -12,8 +12,9 @@ from pathlib import Path
 import pytest
 from PIL import Image, ImageOps
 
-from tagger.printing import pwg, raster, template
+from tagger.printing import raster, template
 from tagger.printing.content import Tag
+from tagger.printing.ipp import pwg
 
 KINDS: list[pwg.Kind] = ["black_1", "sgray_8"]
 

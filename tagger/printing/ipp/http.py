@@ -14,19 +14,12 @@ import ssl
 import time
 from urllib.parse import SplitResult, urlsplit
 
-from tagger.errors import Problem, TaggerError
+from tagger.errors import Problem
+from tagger.printing.printer import PrinterError, Unsure, no_address
 
 MOST_OCTETS = 1_000_000  # of an answer; a printer's description takes some 20,000
 PORT = 631  # RFC 8010, 4 and RFC 7472, 4
 _LOOK = "Check that it is switched on, in the network and that the address is right; the PDF always works."
-
-
-class PrinterError(TaggerError):
-    """A printer that cannot be reached, or does not print: nothing was printed."""
-
-
-class Unsure(PrinterError):
-    """The job went out, but whether the printer took it is not known: it may have been printed."""
 
 
 def read_uri(uri: str) -> SplitResult:
@@ -43,10 +36,7 @@ def read_uri(uri: str) -> SplitResult:
         or not uri.isprintable()
         or len(uri) > 255
     ):
-        raise PrinterError(
-            Problem("printer", uri, "is not the address of a printer",
-                    "Give one such as ipp://192.0.2.7/ipp/print or ipps://labels.example.com/ipp/print.")
-        )  # fmt: skip
+        raise no_address(uri)
     return where
 
 

@@ -6,17 +6,24 @@ Three operations are all a label needs, so this is the standard library's HTTP a
 from __future__ import annotations
 
 import re
-import time
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from enum import IntEnum
 
 from tagger.errors import Problem
-from tagger.printing.ipp_code import Attribute, Attributes, Broken, Resolution, Tag, Value, decode, encode
-from tagger.printing.ipp_http import PrinterError, Unsure, post
-from tagger.printing.reasons import in_words
+from tagger.printing.ipp.encoding import Attribute, Attributes, Broken, Resolution, Tag, Value, decode, encode
+from tagger.printing.ipp.http import post
+from tagger.printing.ipp.reasons import in_words, notable
+from tagger.printing.printer import (
+    TIMEOUT_S,
+    Busy,
+    Job,
+    JobState,
+    NotKnown,
+    PrinterError,
+    PrinterState,
+    Unsure,
+)
 
-TIMEOUT_S = 10.0
 PRINT_TIMEOUT_S = 60.0
 PRINT_JOB, GET_JOB_ATTRIBUTES, GET_PRINTER_ATTRIBUTES = 0x0002, 0x0009, 0x000B
 NOT_FOUND, BUSY = 0x0406, 0x0507
@@ -31,59 +38,13 @@ _REFUSALS = {
     0x0506: "takes no jobs now",
     BUSY: "is busy",
 }
-
-__all__ = ["Busy", "Job", "JobState", "NotKnown", "Printer", "PrinterError", "PrinterState", "Unsure", "job", "print_job",
-           "printer", "wait"]  # fmt: skip
-
-
-class NotKnown(PrinterError):
-    """The printer has nothing under this address, or knows of no such job."""
-
-
-class Busy(PrinterError):
-    """The printer takes no job now, but may soon."""
-
-
-class PrinterState(IntEnum):
-    """RFC 8011, 5.4.11."""
-
-    IDLE = 3
-    PROCESSING = 4
-    STOPPED = 5
-
-
-class JobState(IntEnum):
-    """RFC 8011, 5.3.7."""
-
-    PENDING = 3
-    HELD = 4
-    PROCESSING = 5
-    STOPPED = 6
-    CANCELED = 7
-    ABORTED = 8
-    COMPLETED = 9
-
-    @property
-    def given_up(self) -> bool:
-        return self in (JobState.CANCELED, JobState.ABORTED)
+# RFC 8011, 5.4.11 and 5.3.7.
+_PRINTER_STATES: dict[int, PrinterState] = dict(enumerate(PrinterState, 3))
+_JOB_STATES: dict[int, JobState] = dict(enumerate(JobState, 3))
 
 
 @dataclass(frozen=True)
-class Job:
-    """A job as the printer last told of it; ``reasons`` are its keywords, without "none"."""
-
-    id: int
-    state: JobState
-    reasons: tuple[str, ...] = ()
-    name: str | None = None
-
-    @property
-    def words(self) -> str:
-        return in_words(self.reasons)
-
-
-@dataclass(frozen=True)
-class Printer:
+class Description:
     """What a printer says of itself; resolutions in dots an inch, media sizes in mm.
 
     A media size is (smallest, largest) across and (smallest, largest) along the feed.
@@ -102,11 +63,6 @@ class Printer:
     media_sizes: tuple[tuple[tuple[float, float], tuple[float, float]], ...]
 
     @property
-    def words(self) -> str:
-        """Why it stands still, or what it warns of."""
-        return in_words(self.reasons)
-
-    @property
     def media_words(self) -> tuple[str, ...]:
         """The sizes that are loaded, from their self-describing names (PWG 5101.1, 5): "8.5 x 11 in"."""
         found = (re.search(r"_([\d.]+)x([\d.]+)(in|mm)$", name) for name in self.media_ready)
@@ -123,13 +79,13 @@ class Printer:
         )
 
 
-def printer(uri: str, *, timeout: float = TIMEOUT_S) -> Printer:
+def printer(uri: str, *, timeout: float = TIMEOUT_S) -> Description:
     """Get-Printer-Attributes. Raises PrinterError where the printer does not answer so."""
     answer = _ask(uri, GET_PRINTER_ATTRIBUTES, [], timeout=timeout)
     state = next(iter(answer.get("printer-state", [])), None)
-    return Printer(
+    return Description(
         model=" ".join(_texts(answer, "printer-make-and-model") or _texts(answer, "printer-name"))[:120],
-        state=PrinterState(state) if state in list(PrinterState) else None,
+        state=_PRINTER_STATES.get(state) if isinstance(state, int) else None,
         reasons=_reasons(answer, "printer-state-reasons"),
         accepts_jobs=answer.get("printer-is-accepting-jobs", [True]) != [False],
         formats=_texts(answer, "document-format-supported"),
@@ -178,36 +134,12 @@ def job(uri: str, job_id: int, *, timeout: float = TIMEOUT_S) -> Job:
     return _job(uri, _ask(uri, GET_JOB_ATTRIBUTES, asked, timeout=timeout), PrinterError)
 
 
-def wait(uri: str, begun: Job, *, patience_s: float = 30.0) -> Job:
-    """The job when it has ended, stands still, or ``patience_s`` is over.
-
-    Raises PrinterError when the printer gave it up. A printer that falls silent after it took the
-    job may well print it: then the last known state is returned.
-    """
-    now, until = begun, time.monotonic() + patience_s
-    while now.state in (JobState.PENDING, JobState.PROCESSING) and time.monotonic() < until:
-        time.sleep(0.25)
-        try:
-            now = job(uri, begun.id)
-        except PrinterError:
-            break
-    if now.state.given_up:
-        raise PrinterError(given_up(uri, now))
-    return now
-
-
-def given_up(uri: str, job: Job) -> Problem:
-    """What to say of a job that the printer took and did not finish."""
-    told = f" ({job.words})" if job.words else ""
-    return Problem("printer", uri, f"took job {job.id} but gave it up{told}: some of its tags may have come out",
-                   "Look at the printer, then print again, or take the PDF.")  # fmt: skip
-
-
 def _job(uri: str, answer: Attributes, kind: type[PrinterError]) -> Job:
     try:
-        number, state = answer["job-id"][0], JobState(int(str(answer["job-state"][0])))
+        number, state = answer["job-id"][0], _JOB_STATES[int(str(answer["job-state"][0]))]
         name = next(iter(_texts(answer, "job-name")), None)
-        return Job(int(str(number)), state, _reasons(answer, "job-state-reasons"), name)
+        reasons = _reasons(answer, "job-state-reasons")
+        return Job(int(str(number)), state, reasons, in_words(reasons), in_words(notable(reasons)), name)
     except (KeyError, IndexError, ValueError):
         raise _broken(uri, kind) from None
 
