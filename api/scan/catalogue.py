@@ -34,11 +34,11 @@ _SPEAKING: Final = (
     *(
         f"tagger/trade/{name}.py"
         for name in (
-            "assessing",
-            "fitting",
+            "assess",
+            "compatibility",
             "geometry",
-            "identify",
-            "measurements",
+            "identifying/identify",
+            "identifying/readings",
             "rating",
             "temperature",
             "tightening",
