@@ -11,12 +11,17 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from starlette.templating import Jinja2Templates
 from uvicorn.middleware.proxy_headers import ProxyHeadersMiddleware
 
-from api import answers, assets, bench, deliver, printqueue, rest, scan, scans
-from api.head import AnswerHead
-from api.identity import hash_password
-from api.limits import LimitBody, Limiter, LimitPublic
-from api.security import SecurityHeaders
+from api import bench, rest, scan
+from api.bench.page import refused
+from api.rest import problem
+from api.scan import counting, pages
 from api.settings import Settings
+from api.web import assets, errors
+from api.web.head import AnswerHead
+from api.web.headers import SecurityHeaders
+from api.web.identity import hash_password
+from api.web.limits import LimitBody, Limiter, LimitPublic
+from api.workers import outbox, print_queue
 from tagger.code import number as tag_number
 from tagger.store import Role, Store
 from tagger.words import Words
@@ -33,9 +38,9 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     """
     settings = settings or Settings.from_env()
     opened = store or Store.open(settings.database_url)
-    opened.announce, opened.mail_customers = deliver.targets(settings), bool(settings.smtp_url)
-    deliverer = deliver.Deliverer(opened, settings)
-    queue = printqueue.PrintQueue(opened, settings)
+    opened.announce, opened.mail_customers = outbox.targets(settings), bool(settings.smtp_url)
+    deliverer = outbox.Deliverer(opened, settings)
+    queue = print_queue.PrintQueue(opened, settings)
 
     @asynccontextmanager
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
@@ -64,10 +69,11 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     if settings.trusted_proxies:
         app.add_middleware(ProxyHeadersMiddleware, trusted_hosts=list(settings.trusted_proxies))
     app.mount("/static", assets.Static(directory=assets.FOLDER), name="static")
-    app.include_router(scan.router, dependencies=[Depends(scans.count_scan)])
+    app.include_router(scan.router, dependencies=[Depends(counting.count_scan)])
     app.include_router(bench.router, prefix="/bench")
     app.include_router(rest.router, prefix="/api/v1")
-    answers.install(app)
+    problem.install(app)
+    errors.install(app, errors.Manners(refused, pages.not_there, problem.http, problem.BASE))
     rest.describe(app)
     first_start(opened, settings)
     return app

@@ -1,4 +1,4 @@
-"""The documents keep up with the program; pages and settings of the web: tests/bench/test_readme.py."""
+"""The documents keep up with the program; pages and settings of the web: tests/web/test_readme.py."""
 
 from __future__ import annotations
 

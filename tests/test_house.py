@@ -32,6 +32,8 @@ MAY_IMPORT: dict[str, set[str]] = {
         "tagger.trade",
     },
 }
+ROOMS_OF_THE_WEB = ("scan", "bench", "rest")
+BELOW_THEM = ("web", "workers", "shared")  # what these rooms stand on
 NO_WORLD = ("tagger/trade", "tagger/code")
 WORLD = {
     "os",
@@ -83,6 +85,32 @@ def test_tagger_imports_nothing_from_the_web() -> None:
         assert not [
             module for module in _imports(path) if _within(module, {"api", "fastapi", "starlette"})
         ], path
+
+
+@pytest.mark.parametrize("room", [*ROOMS_OF_THE_WEB, *BELOW_THEM])
+def test_the_rooms_of_the_web_import_none_of_each_other(room: str) -> None:
+    others = {f"api.{name}" for name in ROOMS_OF_THE_WEB if name != room} | {"api.app"}
+    for path in _modules(f"api/{room}"):
+        strays = {module for module in _imports(path) if _within(module, others)}
+        assert not strays, f"{path.relative_to(ROOT)} imports {strays}"
+
+
+def test_what_the_rooms_share_has_no_routes() -> None:
+    for path in _modules("api/shared"):
+        assert "APIRouter" not in path.read_text(encoding="utf-8"), path.relative_to(ROOT)
+
+
+def test_a_printers_protocol_is_named_in_its_own_room_only() -> None:
+    """Whoever prints asks `tagger.printing.printer` for a printer."""
+    asked_there = "tagger.printing.ipp"
+    for path in [*_modules("tagger"), *_modules("api"), *_modules("examples")]:
+        if path.is_relative_to(ROOT / "tagger/printing"):
+            continue
+        assert not [module for module in _imports(path) if _within(module, {asked_there})], path
+    within = ROOT / "tagger/printing"
+    for path in _modules("tagger/printing"):
+        if not path.is_relative_to(within / "ipp") and path != within / "printer.py":
+            assert not [module for module in _imports(path) if _within(module, {asked_there})], path
 
 
 @pytest.mark.parametrize("room", NO_WORLD)

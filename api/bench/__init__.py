@@ -8,22 +8,22 @@ from api.bench import (
     figures,
     find,
     identify,
-    jobs,
     lists,
+    management,
     orders,
+    print_jobs,
     printers,
-    prints,
+    printing,
     record,
-    shop,
     sign_in,
     starts,
     withdraw,
 )
 from api.bench.page import go
-from api.identity import Builder
+from api.web.identity import Builder
 
 router = APIRouter(include_in_schema=False)
-for part in (sign_in, build, identify, starts, prints, jobs, record, find, orders, withdraw, shop, printers, figures,
+for part in (sign_in, build, identify, starts, printing, print_jobs, record, find, orders, withdraw, management, printers, figures,
              lists):  # fmt: skip
     router.include_router(part.router)
 

@@ -12,11 +12,12 @@ from starlette.responses import JSONResponse, Response
 
 from api.bench import form as forms
 from api.bench import identify, starts
-from api.bench.page import go, render, settings_of, store_of, tables_of, words_of
-from api.bench.tags import template_of, template_titles
-from api.identity import Builder, OwnForm
-from api.registering import register
+from api.bench.page import go, render
 from api.settings import ClockingSense
+from api.shared.label_files import template_of, template_titles
+from api.shared.registering import register
+from api.web.identity import Builder, OwnForm
+from api.web.state import settings_of, store_of, tables_of, templates_of, words_of
 from tagger import drawing, spec, units, words
 from tagger.code import payload
 from tagger.errors import Problem, TaggerError
@@ -129,7 +130,7 @@ def build_page(request: Request, me: Builder) -> Response:
 def build_preview(request: Request, me: Builder, form: OwnForm) -> Response:
     """Asked at every key: the page's right side, and the fields that followed from others."""
     shown = view(request, forms.sent(form), str(form.get("template") or settings_of(request).label_template))
-    templates = request.app.state.templates
+    templates = templates_of(request)
     html = templates.get_template("bench/_view.html").render(view=shown, **_shared(request, shown))
     return JSONResponse(
         {

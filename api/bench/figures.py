@@ -7,9 +7,10 @@ from datetime import date
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api import figures
-from api.bench.page import render, store_of, tables_of
-from api.identity import Manager
+from api.bench.page import render
+from api.shared import figures
+from api.web.identity import Manager
+from api.web.state import store_of, tables_of
 from tagger.store import Kind
 from tagger.trade.servicelife import NOT_A_PERMISSION, guidance
 

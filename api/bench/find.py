@@ -10,9 +10,10 @@ from fastapi import APIRouter, Request
 from starlette.datastructures import QueryParams
 from starlette.responses import Response
 
-from api.bench import table
-from api.bench.page import go, refused, render, store_of, tables_of, words_of
-from api.identity import Builder, Counter, OwnForm
+from api.bench.page import go, refused, render
+from api.shared import spreadsheets
+from api.web.identity import Builder, Counter, OwnForm
+from api.web.state import store_of, tables_of, words_of
 from tagger import units
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.store import Filter
@@ -81,10 +82,10 @@ def find_file(request: Request, me: Builder, form: str) -> Response:
         wanted = filter_of(request.query_params)
     except TaggerError as error:
         return refused(request, 422, "Cannot be looked for", str(error))
-    if form not in table.FORMS:
+    if form not in spreadsheets.FORMS:
         return refused(request, 404, "Not found", "Lists come as .csv or .xlsx.")
-    rows = (table.row(item) for item in store_of(request).every(wanted))
-    return table.file(form, "assemblies", table.heading(), rows)
+    rows = (spreadsheets.row(item) for item in store_of(request).every(wanted))
+    return spreadsheets.file(form, "assemblies", spreadsheets.heading(), rows)
 
 
 @router.get("/machine")

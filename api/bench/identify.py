@@ -7,8 +7,9 @@ from typing import Any
 from fastapi import APIRouter, Request
 from starlette.responses import HTMLResponse, Response
 
-from api.bench.page import render, tables_of, words_of
-from api.identity import Builder
+from api.bench.page import render
+from api.web.identity import Builder
+from api.web.state import tables_of, templates_of, words_of
 from tagger.errors import Problem, TaggerError
 from tagger.spec import Form
 from tagger.trade.identifying.identify import Identification, Measurements, identify
@@ -45,8 +46,10 @@ def identify_page(request: Request, me: Builder, end: str = "end_a", part: bool 
     end = end if end in ("end_a", "end_b") else "end_a"
     values = {**offered(request), "asked": asked, "found": found, "end": end, "problems": problems}
     if part:
-        html = request.app.state.templates.get_template("bench/_identify.html").render(
-            **values, words=words_of(request)
+        html = (
+            templates_of(request)
+            .get_template("bench/_identify.html")
+            .render(**values, words=words_of(request))
         )
         return HTMLResponse(html, headers={"Cache-Control": "no-store"})
     return render(request, "identify.html", title="Identify an end", here="/bench/build", **values)

@@ -10,11 +10,12 @@ from fastapi import APIRouter, Request
 from starlette.datastructures import FormData, UploadFile
 from starlette.responses import Response, StreamingResponse
 
-from api.bench import matching, table
-from api.bench.page import go, refused, render, settings_of, store_of, tables_of
-from api.epcis import document_lines
-from api.everything import archive
-from api.identity import Counter, Manager, OwnForm
+from api.bench.page import go, refused, render
+from api.shared import list_import, spreadsheets
+from api.shared.epcis import document_lines
+from api.shared.full_export import archive
+from api.web.identity import Counter, Manager, OwnForm
+from api.web.state import settings_of, store_of, tables_of
 from tagger import lists
 from tagger.errors import Problem, SpecError, TaggerError
 from tagger.store import Filter
@@ -38,9 +39,9 @@ def _page(request: Request, problems: Sequence[Problem] = ()) -> Response:
 @router.get("/lists/empty.{form}")
 def empty_list(request: Request, me: Counter, form: str) -> Response:
     """A list with our columns and one example row."""
-    if form not in table.FORMS:
+    if form not in spreadsheets.FORMS:
         return refused(request, 404, "Not found", "Lists come as .csv or .xlsx.")
-    return table.file(form, "list", lists.columns(), [matching.example_row()])
+    return spreadsheets.file(form, "list", lists.columns(), [list_import.example_row()])
 
 
 @router.post("/lists/read")
@@ -50,23 +51,23 @@ def read_list(request: Request, me: Counter, form: OwnForm) -> Response:
     if not isinstance(file, UploadFile) or not file.filename:
         return _page(request, [Problem("file", None, "is missing", "Choose a .csv or .xlsx file.")])
     try:
-        cells = matching.read(file.filename, file.file.read(matching.MAX_BYTES + 1))
+        cells = list_import.read(file.filename, file.file.read(list_import.MAX_BYTES + 1))
     except SpecError as error:
         return _page(request, error.problems)
-    return _matching(request, file.filename, cells, matching.guess(cells[0]), secrets.token_urlsafe(12))
+    return _matching(request, file.filename, cells, list_import.guess(cells[0]), secrets.token_urlsafe(12))
 
 
 def _matching(
     request: Request,
     name: str,
-    cells: matching.Cells,
+    cells: list_import.Cells,
     match: list[str],
     key: str,
-    dry: matching.Dry | None = None,
+    dry: list_import.Dry | None = None,
 ) -> Response:
     return render(
         request, "match.html", title="Match the columns", here="/bench/lists", name=name, cells=cells, match=match,
-        packed=matching.pack(cells), columns=lists.columns(), key=key, dry=dry,
+        packed=list_import.pack(cells), columns=lists.columns(), key=key, dry=dry,
         status=422 if dry and dry.problems else 200,
     )  # fmt: skip
 
@@ -100,12 +101,12 @@ def run_list(request: Request, me: Counter, form: OwnForm) -> Response:
     return go(f"/bench/run/{made[0].run}?template={settings_of(request).label_template}")
 
 
-def _dry(request: Request, cells: matching.Cells, match: list[str]) -> matching.Dry:
-    return matching.dry_run(cells, match, tables_of(request), date.today())
+def _dry(request: Request, cells: list_import.Cells, match: list[str]) -> list_import.Dry:
+    return list_import.dry_run(cells, match, tables_of(request), date.today())
 
 
-def _sent(form: FormData) -> tuple[matching.Cells, list[str]]:
-    cells = matching.unpack(str(form.get("cells") or ""))
+def _sent(form: FormData) -> tuple[list_import.Cells, list[str]]:
+    cells = list_import.unpack(str(form.get("cells") or ""))
     known = {*lists.columns(), ""}
     match = [str(value) if str(value) in known else "" for value in form.getlist("match")]
     if not cells or len(match) != len(cells[0]):

@@ -7,8 +7,9 @@ from collections.abc import Iterable
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import go, refused, render, store_of
-from api.identity import Builder, Counter, OwnForm
+from api.bench.page import go, refused, render
+from api.web.identity import Builder, Counter, OwnForm
+from api.web.state import store_of
 from tagger.errors import Problem, TaggerError
 from tagger.store import OrderRequest, OrderState
 

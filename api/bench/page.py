@@ -3,20 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from fastapi import Request
 from starlette.responses import RedirectResponse, Response
 
-from api.identity import who
-from api.settings import Settings
+from api.web.identity import who
+from api.web.state import store_of, templates_of, words_of
 from tagger.errors import Problem
-from tagger.store import OrderState, Role, Store
-from tagger.trade.tables import Tables
-from tagger.words import Words
-
-if TYPE_CHECKING:
-    from api.printqueue import PrintQueue
+from tagger.store import OrderState, Role
 
 NAV = (
     ("/bench/build", "Build", Role.BUILDER),
@@ -36,31 +31,6 @@ NOTES = {
     "sent": "The order requests are in the inbox.",
 }
 """What a page may say after a form; named in its address, so that nobody can put words there."""
-
-
-def store_of(request: Request) -> Store:
-    store: Store = request.app.state.store
-    return store
-
-
-def settings_of(request: Request) -> Settings:
-    settings: Settings = request.app.state.settings
-    return settings
-
-
-def tables_of(request: Request) -> Tables:
-    tables: Tables = request.app.state.tables
-    return tables
-
-
-def queue_of(request: Request) -> PrintQueue:
-    queue: PrintQueue = request.app.state.print_queue
-    return queue
-
-
-def words_of(request: Request) -> Words:
-    """The bench speaks the shop's language where it speaks of parts."""
-    return Words(settings_of(request).language)
 
 
 def render(
@@ -84,7 +54,7 @@ def render(
         "title": title, "problems": list(problems), "here": here, "me": me, "nav": NAV, "waiting": waiting,
         "note": NOTES.get(request.query_params.get("note", ""), ""), "words": words_of(request),
     }  # fmt: skip
-    response: Response = request.app.state.templates.TemplateResponse(
+    response: Response = templates_of(request).TemplateResponse(
         request, f"bench/{page}", common | values, status_code=status
     )
     response.headers["Cache-Control"] = "no-store"

@@ -9,10 +9,11 @@ from __future__ import annotations
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import go, refused, render, settings_of, store_of
-from api.bench.shop import shop_with
-from api.bench.tags import template_of
-from api.identity import Manager, OwnForm
+from api.bench.management import shop_with
+from api.bench.page import go, refused, render
+from api.shared.label_files import template_of
+from api.web.identity import Manager, OwnForm
+from api.web.state import settings_of, store_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.printing.printer import printer_at
 

@@ -8,9 +8,10 @@ from fastapi import APIRouter, Request
 from pydantic import ValidationError
 from starlette.responses import Response
 
-from api.bench.certificate import of_last_test
-from api.bench.page import go, refused, render, settings_of, store_of, tables_of
-from api.identity import Builder, OwnForm
+from api.bench.page import go, refused, render
+from api.shared.papers.certificate import of_last_test
+from api.web.identity import Builder, OwnForm
+from api.web.state import settings_of, store_of, tables_of
 from tagger import units
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError, problems_of

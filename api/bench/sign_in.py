@@ -5,8 +5,8 @@ from __future__ import annotations
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import go, render, store_of
-from api.identity import (
+from api.bench.page import go, render
+from api.web.identity import (
     COOKIE,
     OwnForm,
     SameSiteForm,
@@ -16,7 +16,7 @@ from api.identity import (
     own_address,
     who,
 )
-from api.limits import Limiter
+from api.web.state import store_of, tries_of
 from tagger.errors import Problem, StoreError
 
 router = APIRouter()
@@ -40,7 +40,7 @@ def _sign_in_page(request: Request, back: str, name: str = "", problem: Problem 
 def sign_in(request: Request, form: SameSiteForm) -> Response:
     name, password = str(form.get("name", "")), str(form.get("password", ""))
     back = own_address(form.get("next"))
-    tries: Limiter = request.app.state.tries
+    tries = tries_of(request)
     named = f"name {name.strip().lower()}"
     address = f"address {request.client.host if request.client else ''}"
     # Counted before the slow check of the password: many tries at once must not all get in beside it.
@@ -83,7 +83,7 @@ def first(request: Request, form: SameSiteForm) -> Response:
     name = str(form.get("name", ""))
     key = f"code {request.client.host if request.client else ''}"
     try:
-        if not request.app.state.tries.allow(key):
+        if not tries_of(request).allow(key):
             raise StoreError(Problem("code", None, "was wrong too often", "Wait ten minutes."))
         hashed = hash_password(str(form.get("password", "")))
         person = store_of(request).make_first_manager(str(form.get("code", "")), name, hashed)

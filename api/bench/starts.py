@@ -10,10 +10,11 @@ from fastapi import APIRouter, Request
 from starlette.responses import JSONResponse, Response
 
 from api.bench import form as forms
-from api.bench.page import go, settings_of, store_of
-from api.bench.scanned import Scanned, look_up, spec_on, without_lots
-from api.identity import Builder
+from api.bench.page import go
 from api.settings import ClockingSense
+from api.shared.scan_look_up import Scanned, look_up, spec_on, without_lots
+from api.web.identity import Builder
+from api.web.state import settings_of, store_of
 from tagger.code import link
 from tagger.errors import LinkError, NumberError
 from tagger.store import Assembly

@@ -7,10 +7,12 @@ from collections.abc import Iterable
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench import calls, table
-from api.bench.letters import letters
-from api.bench.page import go, refused, render, settings_of, store_of
-from api.identity import Builder, Counter, Manager, OwnForm
+from api.bench.page import go, refused, render
+from api.shared import call_list as calls
+from api.shared import spreadsheets
+from api.shared.papers.withdrawal_letters import letters
+from api.web.identity import Builder, Counter, Manager, OwnForm
+from api.web.state import settings_of, store_of
 from tagger import units
 from tagger.errors import Problem, TaggerError
 from tagger.store import Assembly, Scope
@@ -76,7 +78,7 @@ def call_list(request: Request, me: Builder, withdrawal: int) -> Response:
     except TaggerError as error:
         return refused(request, 404, "Not found", str(error))
     rows = calls.rows(calls.touched(store_of(request), known))
-    return table.file("csv", f"withdrawn-{known.id}", calls.HEADING, rows)
+    return spreadsheets.file("csv", f"withdrawn-{known.id}", calls.HEADING, rows)
 
 
 @router.get("/withdrawn/{withdrawal}/letters.pdf")

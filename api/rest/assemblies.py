@@ -9,10 +9,6 @@ from fastapi import APIRouter, Depends, Query, Request
 from pydantic import Field
 from starlette.responses import JSONResponse, Response
 
-from api import registering
-from api.bench import table
-from api.bench.page import queue_of
-from api.bench.tags import one_of, pdf_of, template_of
 from api.rest import examples
 from api.rest.once import DoOnce
 from api.rest.printers import PrintJobOut
@@ -30,6 +26,9 @@ from api.rest.shared import (
     assess_of,
     spec_of,
 )
+from api.shared import registering, spreadsheets
+from api.shared.label_files import one_of, pdf_of, template_of
+from api.web.state import queue_of, settings_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.record_tag import tags_of
 from tagger.spec import MAX_COUNT
@@ -166,11 +165,11 @@ def find(
 
 
 @router.get("/assemblies.{form}", summary="All that meet the conditions, as CSV or XLSX, newest first",
-            responses=answers_with("text/csv", table.SHEET, words="The list: a heading, and a row for each."),
+            responses=answers_with("text/csv", spreadsheets.SHEET, words="The list: a heading, and a row for each."),
             response_class=Response)  # fmt: skip
 def find_file(store: TheStore, token: AsBuilder, wanted: Wanted, form: Literal["csv", "xlsx"]) -> Response:
-    rows = (table.row(item) for item in store.every(wanted))
-    return table.file(form, "assemblies", table.heading(), rows)
+    rows = (spreadsheets.row(item) for item in store.every(wanted))
+    return spreadsheets.file(form, "assemblies", spreadsheets.heading(), rows)
 
 
 @router.get("/assemblies/{number}", summary="One assembly by its tag number, typed in any way")
@@ -192,7 +191,7 @@ def tag(
     form: Literal["pdf", "png"],
     template: str | None = None,
 ) -> Response:
-    settings = request.app.state.settings
+    settings = settings_of(request)
     [known] = tags_of(store, [assembly_at(store, number)], settings)
     wanted = template_of(template or settings.label_template, settings)
     return Response(one_of(known, wanted, settings.printer_dpi, form), media_type=TAG_MEDIA[form])
@@ -208,7 +207,7 @@ _PRINTED: dict[int | str, dict[str, Any]] = {
 @router.post("/prints", tags=["tags"], summary="Tags to print, as one PDF or on a printer; counted and logged",
              responses=_PRINTED, response_class=Response)  # fmt: skip
 def print_tags(request: Request, store: TheStore, token: AsBuilder, body: PrintIn, once: DoOnce) -> Response:
-    settings = request.app.state.settings
+    settings = settings_of(request)
     made = store.assemblies(body.numbers)
     wanted = template_of(body.template or settings.label_template, settings)
     store.refuse_blocked([item.number for item in made])

@@ -8,10 +8,11 @@ from typing import Annotated, Any
 from fastapi import APIRouter, Query, Request
 from starlette.responses import Response, StreamingResponse
 
-from api.epcis import document_lines
-from api.everything import archive
 from api.rest.problem import RESPONSES
 from api.rest.shared import Answer, AsManager, EventOut, TheStore, paged
+from api.shared.epcis import document_lines
+from api.shared.full_export import archive
+from api.web.state import settings_of, templates_of
 from tagger.store import Kind
 
 router = APIRouter(responses=RESPONSES)
@@ -52,7 +53,7 @@ def events(
     "/epcis", tags=["exports"], summary="The history as one EPCIS 2.0 document", response_class=Response
 )
 def epcis(request: Request, store: TheStore, token: AsManager, after: int = 0) -> Response:
-    lines = document_lines(store, request.app.state.settings, after=after)
+    lines = document_lines(store, settings_of(request), after=after)
     return StreamingResponse(lines, media_type="application/ld+json")
 
 
@@ -73,7 +74,7 @@ def docs(request: Request) -> Response:
         for method, about in methods.items()
         if path.startswith("/api/")
     ]
-    response: Response = request.app.state.templates.TemplateResponse(
+    response: Response = templates_of(request).TemplateResponse(
         request,
         "bench/api.html",
         {"title": "JSON API", "routes": routes, "me": None, "problems": [], "note": "", "narrow": False},

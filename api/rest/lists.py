@@ -9,11 +9,11 @@ from typing import Annotated, Literal
 from fastapi import APIRouter, File, Form, Request, UploadFile
 from starlette.responses import Response
 
-from api import registering
-from api.bench import matching, table
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, FieldProblem
 from api.rest.shared import Answer, AsCounter, RegisterOut, TheStore, answers_with
+from api.shared import list_import, registering, spreadsheets
+from api.web.state import tables_of
 from tagger import lists
 from tagger.errors import Problem, SpecError
 from tagger.store import Registration
@@ -69,9 +69,9 @@ def run(
 
 
 @router.get("/lists/empty.{form}", summary="An empty list with our columns and one example row",
-            responses=answers_with("text/csv", table.SHEET, words="The list."), response_class=Response)  # fmt: skip
+            responses=answers_with("text/csv", spreadsheets.SHEET, words="The list."), response_class=Response)  # fmt: skip
 def empty(token: AsCounter, form: Literal["csv", "xlsx"]) -> Response:
-    return table.file(form, "list", lists.columns(), [matching.example_row()])
+    return spreadsheets.file(form, "list", lists.columns(), [list_import.example_row()])
 
 
 def _right_rows(request: Request, file: UploadFile, match: list[str] | None) -> Sequence[Registration]:
@@ -83,9 +83,9 @@ def _right_rows(request: Request, file: UploadFile, match: list[str] | None) -> 
 
 def _read(
     request: Request, file: UploadFile, match: list[str] | None
-) -> tuple[matching.Cells, list[str], matching.Dry]:
-    cells = matching.read(file.filename or "list.csv", file.file.read(matching.MAX_BYTES + 1))
-    ours = matching.guess(cells[0]) if match is None else match
+) -> tuple[list_import.Cells, list[str], list_import.Dry]:
+    cells = list_import.read(file.filename or "list.csv", file.file.read(list_import.MAX_BYTES + 1))
+    ours = list_import.guess(cells[0]) if match is None else match
     known = {*lists.columns(), ""}
     problems = [Problem("match", name, "is not a column of ours", f"Use one of: {', '.join(lists.columns())}.")
                 for name in ours if name not in known]  # fmt: skip
@@ -95,5 +95,5 @@ def _read(
         )
     if problems:
         raise SpecError(problems)
-    dry = matching.dry_run(cells, ours, request.app.state.tables, datetime.now(UTC).date())
+    dry = list_import.dry_run(cells, ours, tables_of(request), datetime.now(UTC).date())
     return cells, ours, dry

@@ -18,8 +18,9 @@ from fastapi import Depends, Header, Request
 from pydantic import TypeAdapter
 from starlette.datastructures import UploadFile
 
-from api.identity import bearer, device
 from api.rest.problem import NoToken
+from api.web.identity import bearer, device
+from api.web.state import store_of
 from tagger.store import Store
 
 MAX_KEY = 80
@@ -96,7 +97,7 @@ def _once(request: Request, sent: Annotated[str, Depends(_sent)], key: Key = Non
     for part in (request.method, request.url.path, request.url.query, sent):
         mark.update(f"{len(part)} {part}".encode())
     own = f"api {token.id} {key}" if key else None  # two devices may choose the same key
-    return Once(request.app.state.store, own, mark.hexdigest())
+    return Once(store_of(request), own, mark.hexdigest())
 
 
 DoOnce = Annotated[Once, Depends(_once)]

@@ -17,10 +17,10 @@ from typing import Annotated
 from fastapi import APIRouter, Request
 from pydantic import Field, SecretStr
 
-from api.identity import bearer, hash_password
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, RoleTooLow, there
 from api.rest.shared import Answer, AsManager, Request_, TheStore
+from api.web.identity import bearer, hash_password
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.store import Person, Role, Token
 

@@ -9,10 +9,11 @@ from fastapi import APIRouter, Request
 from pydantic import Field, field_validator
 from starlette.responses import Response
 
-from api.bench.certificate import of_last_test
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import AsBuilder, EventOut, Request_, TheStore, answers_with, assembly_at, pdf
+from api.shared.papers.certificate import of_last_test
+from api.web.state import settings_of, tables_of
 from tagger.errors import TaggerError
 from tagger.store import ProofTest
 
@@ -64,7 +65,7 @@ def add_proof_test(
     request: Request, store: TheStore, token: AsBuilder, number: str, body: ProofTest, once: DoOnce
 ) -> EventOut:
     known = assembly_at(store, number)
-    least, most = (request.app.state.tables.rule(f"proof_hold_{end}").value for end in ("min", "max"))
+    least, most = (tables_of(request).rule(f"proof_hold_{end}").value for end in ("min", "max"))
     called_for = {"called_for_bar": known.assessment.test_pressure_bar, "called_for_s": least}
     test = body.model_copy(update=called_for | {"called_for_most_s": most})
     return once(EventOut, lambda: EventOut.of(store.record_proof_test(known.number, test, by=token.name)))
@@ -74,7 +75,7 @@ def add_proof_test(
             responses=answers_with("application/pdf", words="The certificate, on A4."), response_class=Response)  # fmt: skip
 def certificate(request: Request, store: TheStore, token: AsBuilder, number: str) -> Response:
     try:
-        return pdf(of_last_test(store, number, request.app.state.settings), f"certificate-{number}")
+        return pdf(of_last_test(store, number, settings_of(request)), f"certificate-{number}")
     except TaggerError as error:
         raise there(error) from None
 

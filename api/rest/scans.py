@@ -6,9 +6,9 @@ from typing import Annotated, Any, Literal
 
 from fastapi import APIRouter, Query, Request
 
-from api.bench.scanned import look_up
 from api.rest.problem import RESPONSES
 from api.rest.shared import Answer, AsBuilder, AssemblyOut, TheStore, WithdrawalOut
+from api.shared.scan_look_up import look_up
 from tagger.code import number as tag_number
 
 router = APIRouter(responses=RESPONSES, tags=["tags"])

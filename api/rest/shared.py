@@ -10,8 +10,9 @@ from fastapi import Depends, Request
 from pydantic import BaseModel, ConfigDict, Field
 from starlette.responses import Response
 
-from api.identity import device
 from api.rest.problem import NoToken, RoleTooLow, there
+from api.web.identity import device
+from api.web.state import settings_of, store_of, tables_of
 from tagger.code import link
 from tagger.code import number as tag_number
 from tagger.errors import TaggerError
@@ -48,15 +49,10 @@ def _needs(role: Role) -> Callable[[Request], Token]:
     return needed
 
 
-def _store(request: Request) -> Store:
-    store: Store = request.app.state.store
-    return store
-
-
 AsBuilder = Annotated[Token, Depends(_needs(Role.BUILDER))]
 AsCounter = Annotated[Token, Depends(_needs(Role.COUNTER))]
 AsManager = Annotated[Token, Depends(_needs(Role.MANAGER))]
-TheStore = Annotated[Store, Depends(_store)]
+TheStore = Annotated[Store, Depends(store_of)]
 
 
 class Answer(BaseModel):
@@ -113,7 +109,7 @@ class AssemblyOut(Answer):
 
     @classmethod
     def of(cls, item: Assembly, request: Request) -> AssemblyOut:
-        settings = request.app.state.settings
+        settings = settings_of(request)
         same = (
             "assessment",
             "built_on",
@@ -210,7 +206,7 @@ def spec_of(given: dict[str, Any]) -> AssemblySpec:
 
 def assess_of(request: Request, spec: dict[str, Any]) -> Assessment:
     """What the trade says, with the shop's own tables and length bands."""
-    return assess(spec_of(spec), request.app.state.tables)
+    return assess(spec_of(spec), tables_of(request))
 
 
 def assembly_at(store: Store, number: str) -> Assembly:

@@ -9,10 +9,11 @@ from fastapi import APIRouter, Query, Request
 from pydantic import Field
 from starlette.responses import Response
 
-from api import figures
-from api.bench.shop import standard_of
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import Answer, AsBuilder, AsManager, Request_, SpecIn, TheStore, paged, spec_of
+from api.shared import figures
+from api.shared.hose_standards import standard_of
+from api.web.state import tables_of
 from tagger.code import number as tag_number
 from tagger.errors import TaggerError
 from tagger.store import CrimpValue, Recipe
@@ -122,7 +123,7 @@ def crimps(
     limit: Annotated[int, Query(ge=1, le=500)] = 100,
     after: Annotated[int | None, Query(description="The id of the last one you have.")] = None,
 ) -> list[CrimpValueOut]:
-    hose = standard_of(request, hose_standard) if hose_standard is not None else None
+    hose = standard_of(tables_of(request), hose_standard) if hose_standard is not None else None
     found = store.crimps(hose, hose_dash, limit=limit + 1, after=after)
     return [CrimpValueOut(**vars(value)) for value in paged(request, response, found, limit, lambda c: c.id)]
 
@@ -131,7 +132,7 @@ def crimps(
     "/crimp-diameters", tags=["crimps"], summary="Keep a crimp diameter; it holds for its hose and shell"
 )
 def keep_crimp(request: Request, store: TheStore, token: AsManager, body: CrimpValueIn) -> CrimpValueOut:
-    given = body.model_dump() | {"hose_standard": standard_of(request, body.hose_standard)}
+    given = body.model_dump() | {"hose_standard": standard_of(tables_of(request), body.hose_standard)}
     return CrimpValueOut(**vars(store.keep_crimp(CrimpValue(**given), by=token.name)))
 
 
@@ -142,7 +143,7 @@ def shop_figures(
     token: AsManager,
     days: Annotated[int, Query(ge=figures.LEAST_DAYS, le=figures.MOST_DAYS)] = figures.DAYS,
 ) -> FiguresOut:
-    found = figures.collect(store, request.app.state.tables, days)
+    found = figures.collect(store, tables_of(request), days)
     by_day = {str(k): [DayOut(day=d, count=n) for d, n in counts] for k, counts in found.by_day.items()}
     oldest = [
         OldOut(

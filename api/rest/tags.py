@@ -9,7 +9,6 @@ from fastapi import APIRouter, File, Query, Request, UploadFile
 from pydantic import Field
 from starlette.responses import Response
 
-from api.bench.tags import one_of, template_of
 from api.rest.assemblies import TAG_MEDIA
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import (
@@ -23,10 +22,11 @@ from api.rest.shared import (
     assess_of,
     spec_of,
 )
-from api.scan.find import MAX_BYTES, read_photo
-from api.scan.fit import turns_of
-from api.scan.tag import assessment_of
-from api.scan.tag import find as tag_behind
+from api.shared.known_tag import assessment_of, turns_of
+from api.shared.known_tag import find as tag_behind
+from api.shared.label_files import one_of, template_of
+from api.shared.photos import MAX_BYTES, read_photo
+from api.web.state import settings_of, tables_of
 from tagger.code import link, payload, reading
 from tagger.code import number as tag_number
 from tagger.errors import Problem, SpecError, TaggerError
@@ -93,7 +93,7 @@ def fit_steps(
         found = tag_behind(store, scanned.number, scanned.digits)
     except TaggerError as error:
         raise there(error) from None
-    tables, content = request.app.state.tables, found.content
+    tables, content = tables_of(request), found.content
     assessed = assessment_of(found, tables)
     steps: dict[str, list[StepOut]] = {}
     for name in ("a", "b"):
@@ -114,7 +114,7 @@ def fit_steps(
 
 @router.get("/templates", summary="The label templates there are")
 def label_templates(request: Request, token: AsBuilder) -> dict[str, Any]:
-    return {"templates": template.catalogue(request.app.state.settings.label_template_dirs)}
+    return {"templates": template.catalogue(settings_of(request).label_template_dirs)}
 
 
 @router.get("/assemblies/{number}/preflight", summary="Will its tag scan, on this template and printer")
@@ -127,7 +127,7 @@ def preflight(
     dpi: Annotated[int | None, Query(ge=72, le=2400)] = None,
     hose_od_mm: Annotated[float | None, Query(gt=0, le=500)] = None,
 ) -> dict[str, object]:
-    settings = request.app.state.settings
+    settings = settings_of(request)
     [tag] = tags_of(store, [assembly_at(store, number)], settings)
     wanted = template_of(template or settings.label_template, settings)
     return flight.preflight(tag, wanted, hose_od_mm, dpi or settings.printer_dpi).as_dict()
@@ -139,7 +139,7 @@ def preflight(
 def preview_tag(
     request: Request, token: AsBuilder, spec: SpecIn, form: Literal["pdf", "png"], template: str | None = None
 ) -> Response:
-    settings, wanted, assessed = request.app.state.settings, spec_of(spec), assess_of(request, spec)
+    settings, wanted, assessed = settings_of(request), spec_of(spec), assess_of(request, spec)
     tag = preview(Registration(wanted, assessed, built_on=datetime.now(UTC).date()), settings)
     label = template_of(template or settings.label_template, settings)
     return Response(one_of(tag, label, settings.printer_dpi, form), media_type=TAG_MEDIA[form])

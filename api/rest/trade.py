@@ -7,9 +7,10 @@ from typing import Annotated, Any
 from fastapi import APIRouter, Request
 from pydantic import Field
 
-from api.bench.scanned import spec_on
 from api.rest.problem import RESPONSES
 from api.rest.shared import AsBuilder, Request_, SpecIn, TheStore, assess_of, spec_of
+from api.shared.scan_look_up import spec_on
+from api.web.state import tables_of
 from tagger.errors import TaggerError
 from tagger.spec import AssemblySpec
 from tagger.store import Store
@@ -51,7 +52,7 @@ class CompareIn(Request_):
 @router.post("/identify", summary="Which connections an end's measurements can be, and what to measure next")
 def identify(request: Request, token: AsBuilder, body: MeasuredIn) -> dict[str, Any]:
     measured = identifying.Measurements.read(**body.model_dump())
-    return report.identification(identifying.identify(measured, request.app.state.tables))
+    return report.identification(identifying.identify(measured, tables_of(request)))
 
 
 @router.post("/check", summary="What the trade says of a spec; registers nothing")
@@ -62,7 +63,7 @@ def check(request: Request, token: AsBuilder, spec: SpecIn) -> dict[str, Any]:
 @router.post("/compare", summary="Whether one assembly may take the place of another, field by field")
 def compare(request: Request, store: TheStore, token: AsBuilder, body: CompareIn) -> dict[str, Any]:
     a, b = _spec("a", body.a, store), _spec("b", body.b, store)
-    return report.comparison(likeforlike.compare(a, b, request.app.state.tables))
+    return report.comparison(likeforlike.compare(a, b, tables_of(request)))
 
 
 def _spec(name: str, given: dict[str, Any] | str, store: Store) -> AssemblySpec:

@@ -8,8 +8,6 @@ from typing import Annotated
 from fastapi import APIRouter, Query, Request
 from starlette.responses import Response
 
-from api.bench import calls, table
-from api.bench.letters import letters
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, NotThere, there
 from api.rest.shared import (
@@ -24,6 +22,10 @@ from api.rest.shared import (
     paged,
     pdf,
 )
+from api.shared import call_list as calls
+from api.shared import spreadsheets
+from api.shared.papers.withdrawal_letters import letters
+from api.web.state import settings_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, TaggerError
 from tagger.store import Scope, Store, Withdrawal
@@ -104,7 +106,7 @@ def call_list(store: TheStore, token: AsBuilder, withdrawal: int) -> list[CallOu
             responses=answers_with("text/csv", words="A heading, and a row for each hose."))  # fmt: skip
 def call_list_file(store: TheStore, token: AsBuilder, withdrawal: int) -> Response:
     rows = calls.rows(calls.touched(store, _known(store, withdrawal)))
-    return table.file("csv", f"withdrawn-{withdrawal}", calls.HEADING, rows)
+    return spreadsheets.file("csv", f"withdrawn-{withdrawal}", calls.HEADING, rows)
 
 
 @router.get("/withdrawals/{withdrawal}/letters.pdf", summary="A letter for each customer", response_class=Response,
@@ -118,7 +120,7 @@ def letters_pdf(request: Request, store: TheStore, token: AsCounter, withdrawal:
                 "withdrawal", withdrawal, "touches no registered assembly", "There is nobody to write to."
             )
         )
-    return pdf(letters(known, items, request.app.state.settings), f"withdrawn-{withdrawal}")
+    return pdf(letters(known, items, settings_of(request)), f"withdrawn-{withdrawal}")
 
 
 @router.post("/withdrawals", status_code=201, summary="Withdraw a tag or a lot")

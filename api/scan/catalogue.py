@@ -65,7 +65,8 @@ def _of_tagger() -> frozenset[str]:
 @cache
 def _of_api() -> frozenset[str]:
     found: set[str] = set()
-    for file in sorted((ROOT / "api" / "scan").glob("*.py")):
+    shared = [ROOT / "api" / "shared" / name for name in ("known_tag.py", "photos.py")]
+    for file in [*sorted((ROOT / "api" / "scan").glob("*.py")), *shared]:
         found |= _extracted(str(file.relative_to(ROOT))) | spoken(file)
     for file in sorted((ROOT / "api" / "templates" / "scan").glob("*.html")):
         found |= _in_jinja(file.read_text(encoding="utf-8"))

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import io
 from typing import Annotated
 
 from fastapi import APIRouter, File, Request, UploadFile
@@ -10,13 +9,12 @@ from fastapi.responses import RedirectResponse, Response
 
 from api.scan.i18n import Translator, choose
 from api.scan.pages import page, refused
+from api.shared.photos import MAX_BYTES, read_photo
 from tagger.code import link as tag_link
 from tagger.code import number as tag_number
-from tagger.code import photo
-from tagger.errors import LinkError, NumberError, Problem, TaggerError
+from tagger.errors import LinkError, NumberError, TaggerError
 
 router = APIRouter()
-MAX_BYTES = 15_000_000
 
 
 @router.get("/", include_in_schema=False)
@@ -65,14 +63,3 @@ def meant(typed: str, t: Translator) -> tuple[tuple[str, str], ...]:
 def path_of(found: tag_link.Link) -> str:
     """The address of a tag's page."""
     return f"/T/{found.number}" + (f"/{found.digits}" if found.digits else "")
-
-
-def read_photo(data: bytes) -> tag_link.Link:
-    """The tag in an image file. Raises LinkError when there is none in it, or it is no image."""
-    if len(data) > MAX_BYTES:
-        raise _refusal("is too large", "Take it with fewer pixels.")
-    return photo.read(io.BytesIO(data))
-
-
-def _refusal(why: str, mend: str) -> LinkError:
-    return LinkError(Problem("image", None, why, mend))

@@ -16,10 +16,11 @@ from typing import Any
 from api.scan import picture
 from api.scan.fill import both
 from api.scan.i18n import Reader, Translator
+from api.shared.known_tag import turns_of
 from tagger import units
 from tagger.spec import Connection, End, TagContent, Tightening
 from tagger.trade import geometry, steps
-from tagger.trade.results import EndAdvice, Turns
+from tagger.trade.results import EndAdvice
 from tagger.trade.rows import FitStep
 from tagger.trade.screws import screw_of
 from tagger.trade.screws import table as screw_table
@@ -160,23 +161,6 @@ def figures_of(
     if content.spec.clocking_deg is not None:
         found["clocking"] = f"{content.spec.clocking_deg}°"
     return found
-
-
-def turns_of(end: End, tightening: Tightening | None) -> Turns | None:
-    """A taper thread's figure stands on the tag as flats, six to a turn."""
-    if (
-        not end.connection.is_taper
-        or tightening is None
-        or tightening.flats_max is None
-        or not tightening.flats_basis
-    ):
-        return None
-    return Turns(
-        min=(tightening.flats_min or 0) / 6,
-        max=tightening.flats_max / 6,
-        basis=tightening.flats_basis,
-        source="",
-    )
 
 
 def _source(row: FitStep, advice: EndAdvice | None, t: Translator) -> str:

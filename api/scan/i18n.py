@@ -14,6 +14,7 @@ from typing import Final
 
 from fastapi import Request
 
+from api.web.state import settings_of, tables_of
 from tagger import words
 from tagger.trade.tables import Tables
 from tagger.words import Words
@@ -99,7 +100,7 @@ class Reader:
 
 def reader_of(request: Request) -> Reader:
     """The visitor's language, and the shop's tables."""
-    return Reader(choose(request), request.app.state.tables)
+    return Reader(choose(request), tables_of(request))
 
 
 def choose(request: Request) -> str:
@@ -108,7 +109,7 @@ def choose(request: Request) -> str:
     for wanted in (request.query_params.get("lang"), request.cookies.get("lang")):
         if wanted in LANGUAGES:
             return str(wanted)
-    return accepted(request.headers.get("accept-language", ""), request.app.state.settings.language)
+    return accepted(request.headers.get("accept-language", ""), settings_of(request).language)
 
 
 def accepted(header: str, default: str = "en") -> str:

@@ -9,7 +9,8 @@ from __future__ import annotations
 from typing import Any
 
 from api.scan.i18n import LANGUAGES, Reader
-from api.scan.view import Shop, Tag, one_line, sections, short_end
+from api.scan.view import Shop, one_line, sections, short_end
+from api.shared.known_tag import Tag
 from tagger.code import number as tag_number
 from tagger.trade.results import Assessment
 

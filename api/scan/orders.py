@@ -10,9 +10,11 @@ from fastapi import APIRouter, Form, Request
 from fastapi.responses import JSONResponse, RedirectResponse, Response
 from pydantic import BaseModel
 
-from api.scan import tag as tags
+from api.scan import tag_page
 from api.scan.i18n import Translator, choose
 from api.scan.pages import page, refused, wants
+from api.shared.known_tag import find
+from api.web.state import store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import NumberError, Problem, StoreError, TaggerError
 from tagger.spec import AssemblySpec
@@ -66,7 +68,7 @@ def order(request: Request, form: Annotated[OrderForm, Form()]) -> Response:
     """Keeps the order, once: a repeat with the same key, or of the same words on a day, is the same order."""
     as_json = wants(request, "text/html", "application/json") == "application/json"
     try:
-        kept = request.app.state.store.request_order(**asked(request, form))
+        kept = store_of(request).request_order(**asked(request, form))
     except TaggerError as error:
         t = Translator(choose(request))
         return refused(request, error, status=422, typed=form.number, title=t("This order was not sent"))
@@ -83,12 +85,12 @@ def asked(request: Request, form: OrderForm) -> dict[str, Any]:
     spec: AssemblySpec | None = None
     number: str | None = None
     if form.number.strip():
-        found = tags.find(request.app.state.store, form.number, form.digits.strip() or None)
+        found = find(store_of(request), form.number, form.digits.strip() or None)
         number = found.number
         spec = None if found.record else found.content.spec
     elif form.spec.strip():
         spec = AssemblySpec.read(form.spec)
-        assess(spec, request.app.state.tables)  # refuses parts that cannot go together
+        assess(spec, tables_of(request))  # refuses parts that cannot go together
     else:
         raise NumberError(Problem("number", None, "is missing", "Scan the tag, or type its number."))
     return {
@@ -145,7 +147,7 @@ def ordered(request: Request, reference: str) -> Response:
     lang = choose(request)
     t = Translator(lang)
     try:
-        kept = request.app.state.store.order(reference)
+        kept = store_of(request).order(reference)
     except StoreError as error:
         return refused(request, error, status=404, title=t("This order is not here"))
     return page(
@@ -156,6 +158,6 @@ def ordered(request: Request, reference: str) -> Response:
         state_words=STATES,
         words=Words(lang),
         number=kept.number and tag_number.format(kept.number),
-        back=f"/T/{kept.number}" if kept.number and request.app.state.store.known(kept.number) else None,
-        shop=tags.shop_of(request),
+        back=f"/T/{kept.number}" if kept.number and store_of(request).known(kept.number) else None,
+        shop=tag_page.shop_of(request),
     )

@@ -18,7 +18,8 @@ from markupsafe import Markup
 from api.scan import kit
 from api.scan.i18n import LANGUAGES, Translator, choose
 from api.scan.labels import LABELS
-from api.security import content_policy
+from api.web.headers import content_policy
+from api.web.state import settings_of, tables_of, templates_of
 from tagger.errors import LinkError, Problem, TaggerError
 
 UNITS = ("metric", "inch")
@@ -51,7 +52,8 @@ def version(request: Request) -> str:
         for name in ("scan-worker.js", *(f"reader/{file}" for file in reader_files())):
             found.update(static(name))
         found.update("".join(shell(request, lang, "") for lang in LANGUAGES).encode())
-        kept = [kit.shared_tables(state.tables), *(kit.words_of(lang, state.tables) for lang in LANGUAGES)]
+        tables = tables_of(request)
+        kept = [kit.shared_tables(tables), *(kit.words_of(lang, tables) for lang in LANGUAGES)]
         found.update(json.dumps(kept, sort_keys=True).encode())
         state.scan_version = found.hexdigest()[:12]
     version: str = state.scan_version
@@ -100,7 +102,7 @@ def render(request: Request, name: str, lang: str, units: str = "metric", **valu
     }  # fmt: skip
     if "script" not in values:
         common["script"] = script(request, "page.js")
-    text: str = request.app.state.templates.env.get_template(f"scan/{name}").render(common | values)
+    text: str = templates_of(request).env.get_template(f"scan/{name}").render(common | values)
     return text
 
 
@@ -115,7 +117,7 @@ def shell(request: Request, lang: str, version: str) -> str:
         script=_script(version, "offline.js"),
         tables=_script(version, "tables.json"),
         words=_script(version, f"words-{lang}.json"),
-        email=quote(request.app.state.settings.shop_email, safe="@"),
+        email=quote(settings_of(request).shop_email, safe="@"),
     )
 
 
@@ -143,7 +145,7 @@ def kept(request: Request, response: Response, cache_control: str = "") -> Respo
     By default it may be shown again for as long as the settings say, then it is asked about:
     the hose may have been withdrawn.
     """
-    seconds = request.app.state.settings.page_cache_seconds
+    seconds = settings_of(request).page_cache_seconds
     tag = f'W/"{hashlib.sha256(bytes(response.body)).hexdigest()[:20]}"'
     response.headers["ETag"] = tag
     response.headers["Cache-Control"] = cache_control or f"public, max-age={seconds}, must-revalidate"

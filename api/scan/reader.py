@@ -12,7 +12,8 @@ from fastapi.responses import JSONResponse, Response
 from api.scan import pages
 from api.scan.i18n import LANGUAGES, Translator, choose
 from api.scan.kit import shared_tables, words_of
-from api.security import content_policy
+from api.web.headers import content_policy
+from api.web.state import tables_of
 
 router = APIRouter()
 FOR_EVER = "public, max-age=31536000, immutable"
@@ -50,7 +51,7 @@ def kit(request: Request, version: str) -> Response:
             pages.script(request, name): _file(_SCRIPT, pages.small_script(f"reader/{name}"))
             for name in scripts
         }
-        shared = json.dumps(shared_tables(request.app.state.tables), ensure_ascii=False)
+        shared = json.dumps(shared_tables(tables_of(request)), ensure_ascii=False)
         return found | {pages.script(request, "tables.json"): _file("application/json", shared)}
 
     return _kept(request, version, "kit", make)
@@ -63,7 +64,7 @@ def kit_of(request: Request, version: str, lang: str) -> Response:
         raise HTTPException(404)
 
     def make() -> dict[str, Any]:
-        words = json.dumps(words_of(lang, request.app.state.tables), ensure_ascii=False)
+        words = json.dumps(words_of(lang, tables_of(request)), ensure_ascii=False)
         page = {
             **_file("text/html; charset=utf-8", pages.shell(request, lang, pages.version(request))),
             "policy": pages.policy(),

@@ -13,41 +13,15 @@ from urllib.parse import quote
 
 from api.scan import fill, fit, picture
 from api.scan.i18n import Reader, Translator
+from api.shared.known_tag import DAMAGED, Tag
 from tagger import units
 from tagger.code import number as tag_number
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
-from tagger.store import Assembly
 from tagger.trade import servicelife
 from tagger.trade.results import Assessment
 from tagger.words import Words
 
 View = dict[str, Any]
-DAMAGED = "damaged"
-
-
-@dataclass(frozen=True)
-class Tag:
-    """What is known about one tag.
-
-    ``content`` is what the page shows: the record's where there is one, else what the digits
-    say. ``printed`` is what the digits say where that was readable; ``digits_state`` is
-    ``None``, ``"same"``, ``"differ"`` or ``"damaged"``.
-    """
-
-    number: str
-    digits: str | None
-    content: TagContent
-    record: Assembly | None = None
-    printed: TagContent | None = None
-    digits_state: str | None = None
-
-    @property
-    def path(self) -> str:
-        return f"/T/{self.number}" + (f"/{self.digits}" if self.digits else "")
-
-    @property
-    def withdrawn(self) -> bool:
-        return bool(self.record and self.record.withdrawn)
 
 
 @dataclass(frozen=True)

@@ -8,8 +8,8 @@ from pathlib import Path
 import httpx
 import pytest
 
-from api.identity import hash_password
 from api.settings import Settings
+from api.web.identity import hash_password
 from tagger.store import Role, Store
 from tests.bench.served import PASSWORD, Bench, Served, serving
 

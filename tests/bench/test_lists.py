@@ -22,8 +22,8 @@ import httpx
 import openpyxl
 import pytest
 
-from api.bench import matching
 from api.settings import Settings
+from api.shared import list_import
 from tagger.errors import SpecError
 from tagger.store import Filter, Role, Store
 from tagger.trade import assess
@@ -228,7 +228,7 @@ def test_a_run_whose_server_is_killed_is_whole_or_not_there(tmp_path: Path, pass
 
 def test_a_list_longer_than_one_page_holds_is_refused() -> None:
     with pytest.raises(SpecError, match="more than 5000 rows"):
-        matching.read("a.csv", b"hose.dash\n" + b"12\n" * 5001)
+        list_import.read("a.csv", b"hose.dash\n" + b"12\n" * 5001)
 
 
 @pytest.mark.parametrize("bands", ["sae", "din"])

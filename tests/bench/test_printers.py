@@ -267,7 +267,7 @@ def test_a_program_prints_on_a_printer_by_its_name(
 
 _VICTIM = textwrap.dedent("""
     import os, signal, sys, time
-    from api import printqueue
+    from api.workers import print_queue
     from api.settings import Settings
     from tagger.store import Store
     from tests.store.samples import assessment, spec
@@ -279,7 +279,7 @@ _VICTIM = textwrap.dedent("""
         job = store.ask_print(printer, [a.number for a in made], "hang_tag", by="Bela")
         if when == "sent":  # the printer has it, and nothing is written down yet
             Store.print_taken = lambda *_: os.kill(os.getpid(), signal.SIGKILL)
-            queue = printqueue.PrintQueue(store, Settings(base_url="https://tags.example.com"))
+            queue = print_queue.PrintQueue(store, Settings(base_url="https://tags.example.com"))
             queue.start()
             time.sleep(60)
         os.kill(os.getpid(), signal.SIGKILL)

@@ -10,7 +10,7 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Page, Route, expect
 
-from api.identity import hash_password
+from api.web.identity import hash_password
 from tagger.spec import Connection
 from tagger.store import CrimpValue, PrintState, ProofTest, Role
 from tests.browser.conftest import Live

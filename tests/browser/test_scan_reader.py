@@ -17,7 +17,7 @@ from api.scan import fill, view
 from api.scan.find import path_of
 from api.scan.i18n import Reader
 from api.scan.kit import shared_tables, words_of
-from api.scan.tag import assessment_of
+from api.scan.tag_page import assessment_of
 from api.scan.view import Shop, Tag
 from tagger.code import link, payload
 from tagger.code import number as tag_number

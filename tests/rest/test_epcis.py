@@ -17,8 +17,8 @@ import httpx
 import pytest
 from jsonschema import Draft7Validator, FormatChecker
 
-from api.epcis import document_lines, event, name_of
 from api.settings import Settings
+from api.shared.epcis import document_lines, event, name_of
 from tagger.store import Event, Kind, Store
 from tests.rest.test_rest import BODY
 from tests.store.samples import assessment, spec

@@ -12,8 +12,8 @@ import openpyxl
 import pypdfium2
 import pytest
 
-from api.bench import table
 from api.rest.shared import EXAMPLE_SPEC
+from api.shared import spreadsheets
 from tagger import lists
 from tagger.spec import AssemblySpec
 from tagger.store import Role, Store
@@ -83,7 +83,7 @@ def test_what_is_found_comes_as_csv_and_xlsx_that_can_be_read_in_again(
     asked = {"customer": "quarry"}
     text = api.get("/assemblies.csv", params=asked)
     [row] = list(csv.DictReader(io.StringIO(text.content.decode("utf-8-sig"))))
-    assert (row["number"], tuple(row)) == (number, table.heading())
+    assert (row["number"], tuple(row)) == (number, spreadsheets.heading())
     book = openpyxl.load_workbook(io.BytesIO(api.get("/assemblies.xlsx", params=asked).content))
     heading, cells = book.active.iter_rows(values_only=True)
     kept = [name for name in heading if name in lists.columns()]

@@ -7,7 +7,7 @@ from collections.abc import Callable
 import httpx
 import pytest
 
-from api.identity import check_password
+from api.web.identity import check_password
 from tagger.store import Role, Store
 
 BELA = {"name": "Bela", "role": "builder", "password": "a long pass phrase"}

@@ -11,8 +11,8 @@ from html import unescape
 import pytest
 from fastapi.testclient import TestClient
 
-from api.deliver import letter
 from api.settings import Settings
+from api.workers.outbox import letter
 from tagger.code import link
 from tagger.store import Assembly, Store, Target
 from tests.scan.conftest import OTHER_SHOP, path, text

@@ -24,9 +24,9 @@ import httpx
 from sqlalchemy import text
 from tqdm import tqdm
 
-from api.bench import table
 from api.rest.shared import EXAMPLE_SPEC
 from api.settings import Settings
+from api.shared import spreadsheets
 from tagger.store import Role, Store
 from tests.bench.served import serving
 from tests.speed.live_preview import fill
@@ -41,7 +41,9 @@ _PLAIN = (
 def ours(store: Store) -> tuple[float, int]:
     """(seconds of one core, bytes)"""
     start, size = time.process_time(), 0
-    for part in table.csv_lines(table.heading(), (table.row(item) for item in store.every())):
+    for part in spreadsheets.csv_lines(
+        spreadsheets.heading(), (spreadsheets.row(item) for item in store.every())
+    ):
         size += len(part)
     return time.process_time() - start, size
 

@@ -17,8 +17,8 @@ from typing import Any
 
 import httpx
 
-from api.identity import hash_password
 from api.settings import Settings
+from api.web.identity import hash_password
 from tagger.spec import AssemblySpec
 from tagger.store import Registration, Role, Store
 from tagger.trade import assess

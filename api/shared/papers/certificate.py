@@ -8,8 +8,8 @@ from reportlab.graphics.barcode.qr import QrCodeWidget
 from reportlab.graphics.shapes import Drawing
 from reportlab.lib.units import mm
 
-from api.bench import paper
 from api.settings import Settings
+from api.shared.papers import document
 from tagger import units
 from tagger.code import link
 from tagger.code import number as tag_number
@@ -34,28 +34,28 @@ def certificate(known: Assembly, test: Event, crimps: Event | None, settings: Se
     words, number = Words(settings.language), tag_number.format(known.number)
     passed = bool(test.data["passed"])
     story = [
-        *paper.head(settings),
-        paper.text("Proof test of a hose assembly", 18, bold=True),
-        paper.text(f"Tag {number}: {'passed' if passed else 'FAILED - not to be used'}", 14, bold=True),
-        paper.gap(4),
-        paper.table([("Tag number", number), *_of_the_assembly(known, words)], _WIDTHS),
-        paper.gap(5),
-        paper.text("The test", 12, bold=True),
-        paper.table(_of_the_test(test), _WIDTHS),
+        *document.head(settings),
+        document.text("Proof test of a hose assembly", 18, bold=True),
+        document.text(f"Tag {number}: {'passed' if passed else 'FAILED - not to be used'}", 14, bold=True),
+        document.gap(4),
+        document.table([("Tag number", number), *_of_the_assembly(known, words)], _WIDTHS),
+        document.gap(5),
+        document.text("The test", 12, bold=True),
+        document.table(_of_the_test(test), _WIDTHS),
     ]
     if crimps is not None:
-        story += [paper.gap(5), paper.text("Crimp diameters", 12, bold=True)]
-        story += [paper.table(_of_the_crimps(crimps), _WIDTHS)]
+        story += [document.gap(5), document.text("Crimp diameters", 12, bold=True)]
+        story += [document.table(_of_the_crimps(crimps), _WIDTHS)]
     story += [
-        paper.gap(5),
+        document.gap(5),
         _code(link.build(settings.base_url, known.number, known.digits)),
-        paper.text(
+        document.text(
             "This page states what was recorded of one test of this assembly on that day. It says nothing of the "
             "assembly's state later: inspect it before use. The fitting maker's and hose maker's data come first.",
             9,
         ),
     ]
-    return paper.document(story, title=f"Proof test of {number}", settings=settings)
+    return document.to_pdf(story, title=f"Proof test of {number}", settings=settings)
 
 
 def _of_the_assembly(known: Assembly, words: Words) -> list[tuple[str, str]]:

@@ -13,7 +13,7 @@ from fastapi import Depends, Request
 from starlette.datastructures import FormData
 from starlette.responses import Response
 
-from api.settings import Settings
+from api.web.state import settings_of, store_of
 from tagger.errors import Problem, StoreError
 from tagger.store import Person, Role, SignedIn, Store, Token
 
@@ -64,8 +64,8 @@ def check_password(store: Store, name: str, password: str) -> Person | None:
 
 def open_session(request: Request, response: Response, person: Person) -> None:
     """Signs this browser in."""
-    settings: Settings = request.app.state.settings
-    cookie = request.app.state.store.sign_in(person.id, settings.session_hours)
+    settings = settings_of(request)
+    cookie = store_of(request).sign_in(person.id, settings.session_hours)
     response.set_cookie(
         COOKIE, cookie, max_age=settings.session_hours * 3600, path="/", secure=settings.secure,
         httponly=True, samesite="lax",
@@ -76,7 +76,7 @@ def who(request: Request) -> SignedIn | None:
     """Whoever is signed in at this browser; asked once a request."""
     if not hasattr(request.state, "who"):
         cookie = request.cookies.get(COOKIE)
-        request.state.who = request.app.state.store.signed_in(cookie) if cookie else None
+        request.state.who = store_of(request).signed_in(cookie) if cookie else None
     found: SignedIn | None = request.state.who
     return found
 
@@ -128,7 +128,7 @@ def device(request: Request) -> Token | None:
     """The device whose token came in the Authorization header; asked once a request."""
     if not hasattr(request.state, "device"):
         secret = bearer(request)
-        request.state.device = request.app.state.store.token(secret) if secret else None
+        request.state.device = store_of(request).token(secret) if secret else None
     found: Token | None = request.state.device
     return found
 

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import asdict
 from typing import Any
 
-from api.bench import table
+from api.shared import spreadsheets
 from tagger.store import Assembly, OrderRequest, Recipe, Store
 
 _READ_ME = """Everything kept in the tag system, as open formats (UTF-8).
@@ -36,7 +36,9 @@ def archive(store: Store) -> Iterator[bytes]:
             whole.writestr("README.txt", _READ_ME)
             _lines(whole, "assemblies.jsonl", (assembly(item) for item in store.every()))
             with whole.open("assemblies.csv", "w", force_zip64=True) as out:
-                for part in table.csv_lines(table.heading(), (table.row(item) for item in store.every())):
+                for part in spreadsheets.csv_lines(
+                    spreadsheets.heading(), (spreadsheets.row(item) for item in store.every())
+                ):
                     out.write(part)
             _lines(whole, "events.jsonl", _events(store))
             _lines(whole, "orders.jsonl", (order(item) for item in store.orders(limit=None)))

@@ -7,8 +7,8 @@ from itertools import groupby
 
 from reportlab.platypus import PageBreak
 
-from api.bench import paper
 from api.settings import Settings
+from api.shared.papers import document
 from tagger.code import number as tag_number
 from tagger.store import Assembly, Scope, Withdrawal
 from tagger.words import Words
@@ -22,7 +22,7 @@ def letters(withdrawal: Withdrawal, items: Sequence[Assembly], settings: Setting
     ordered = sorted(items, key=lambda item: item.customer or "")
     for customer, theirs in groupby(ordered, key=lambda item: item.customer or ""):
         story += [*_letter(customer, list(theirs), withdrawal, settings), PageBreak()]
-    return paper.document(story[:-1], title=f"Withdrawal {withdrawal.id}", settings=settings)
+    return document.to_pdf(story[:-1], title=f"Withdrawal {withdrawal.id}", settings=settings)
 
 
 def _letter(
@@ -35,25 +35,25 @@ def _letter(
         for item in items
     ]  # fmt: skip
     return [
-        *paper.head(settings),
-        paper.text(customer or "To whoever has these hoses", 11, bold=True),
-        paper.text(f"{withdrawal.at:%Y-%m-%d}"),
-        paper.gap(6),
-        paper.text("Do not use the hose assemblies listed here", 15, bold=True),
-        paper.gap(3),
-        paper.text(
+        *document.head(settings),
+        document.text(customer or "To whoever has these hoses", 11, bold=True),
+        document.text(f"{withdrawal.at:%Y-%m-%d}"),
+        document.gap(6),
+        document.text("Do not use the hose assemblies listed here", 15, bold=True),
+        document.gap(3),
+        document.text(
             f"{_OF[withdrawal.scope].format(withdrawal.value)}They are withdrawn. Reason: {withdrawal.reason}"
         ),
-        paper.gap(3),
-        paper.text(
+        document.gap(3),
+        document.text(
             "Stop the machine, release all stored pressure as its maker's manual says, and take these hoses out of "
             "use. Compare the tag number on each hose. Then call us: we replace them. Oil under pressure that "
             "enters the skin is an emergency: go to hospital at once."
         ),
-        paper.gap(4),
-        paper.table(
+        document.gap(4),
+        document.table(
             [["Tag", "Machine, position", "Hose", "Built on"], *rows], [32, 45, 70, 23], heading=True
         ),
-        paper.gap(4),
-        paper.text(f"{settings.shop_name} {settings.shop_phone} {settings.shop_email}"),
+        document.gap(4),
+        document.text(f"{settings.shop_name} {settings.shop_phone} {settings.shop_email}"),
     ]

@@ -8,9 +8,10 @@ from datetime import UTC, datetime
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import go, queue_of, refused, render, settings_of, store_of
-from api.bench.tags import pdf_of, template_of, template_titles
-from api.identity import Builder, OwnForm
+from api.bench.page import go, refused, render
+from api.shared.label_files import pdf_of, template_of, template_titles
+from api.web.identity import Builder, OwnForm
+from api.web.state import queue_of, settings_of, store_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.printing import raster

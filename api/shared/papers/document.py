@@ -24,7 +24,7 @@ from tagger.printing import fonts
 _PLAIN, _BOLD = "Paper", "Paper-Bold"
 
 
-def document(story: Sequence[Any], *, title: str, settings: Settings) -> bytes:
+def to_pdf(story: Sequence[Any], *, title: str, settings: Settings) -> bytes:
     """The story on A4."""
     out = io.BytesIO()
     SimpleDocTemplate(

@@ -5,8 +5,9 @@ from __future__ import annotations
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import go, queue_of, refused, render, store_of
-from api.identity import Builder, OwnForm
+from api.bench.page import go, refused, render
+from api.web.identity import Builder, OwnForm
+from api.web.state import queue_of, store_of
 from tagger.errors import Problem, StoreError, TaggerError
 
 router = APIRouter()

@@ -22,9 +22,9 @@ import pytest
 from aiosmtpd.controller import Controller
 from aiosmtpd.smtp import SMTP, AuthResult, Envelope, Session
 
-from api import deliver
-from api.identity import hash_password
 from api.settings import Settings
+from api.web.identity import hash_password
+from api.workers import outbox
 from tagger.store import OrderState, Role, Store
 from tagger.store.outbox import LEASE
 from tests.bench.served import PASSWORD, Bench, serving
@@ -120,9 +120,9 @@ def store(tmp_path: Path, clock: Clock) -> Iterator[Store]:
 
 def test_a_webhook_gets_the_order_signed(store: Store, hook: Hook) -> None:
     settings = Settings(webhook_url=hook.url, webhook_secret="s3cret")
-    store.announce = deliver.targets(settings)
+    store.announce = outbox.targets(settings)
     order = store.request_order(spec=spec(), quantity=2, contact={"phone": "1"})
-    assert deliver.deliver_due(store, settings) == 1
+    assert outbox.deliver_due(store, settings) == 1
     [(headers, body)] = hook.got
     told = json.loads(body)
     assert (told["reference"], told["state"], told["quantity"]) == (order.reference, "received", 2)
@@ -130,43 +130,43 @@ def test_a_webhook_gets_the_order_signed(store: Store, hook: Hook) -> None:
     wanted = hmac.new(b"s3cret", body, hashlib.sha256).hexdigest()
     assert headers["Tagger-Signature"] == f"sha256={wanted}"
     assert store.undelivered() == []
-    assert deliver.deliver_due(store, settings) == 0, "it is told once"
+    assert outbox.deliver_due(store, settings) == 0, "it is told once"
 
 
 def test_a_webhook_that_is_away_is_tried_again_later_and_later(
     store: Store, hook: Hook, clock: Clock
 ) -> None:
     settings = Settings(webhook_url=hook.url)
-    store.announce = deliver.targets(settings)
+    store.announce = outbox.targets(settings)
     store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
     hook.status = 503
     waits = []
     for _ in range(4):
-        assert deliver.deliver_due(store, settings) == 0
+        assert outbox.deliver_due(store, settings) == 0
         [waiting] = store.undelivered()
         assert waiting.last_error is not None and "503" in waiting.last_error
         waits.append(waiting.next_at - clock.at)
-        assert deliver.deliver_due(store, settings) == 0, "not before its time"
+        assert outbox.deliver_due(store, settings) == 0, "not before its time"
         clock.at = waiting.next_at
     assert waits == sorted(waits) and waits[0] < waits[-1]
     hook.status = 200
-    assert deliver.deliver_due(store, settings) == 1
+    assert outbox.deliver_due(store, settings) == 1
     assert store.undelivered() == []
 
 
 def test_a_message_whose_deliverer_died_comes_back(store: Store, hook: Hook, clock: Clock) -> None:
     settings = Settings(webhook_url=hook.url)
-    store.announce = deliver.targets(settings)
+    store.announce = outbox.targets(settings)
     store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
     assert store.claim() is not None  # taken, and then the process ends
     assert store.claim() is None, "nobody else takes it meanwhile"
     clock.at += LEASE
-    assert deliver.deliver_due(store, settings) == 1
+    assert outbox.deliver_due(store, settings) == 1
 
 
 def test_a_slow_server_is_not_told_twice(store: Store, hook: Hook, clock: Clock) -> None:
     settings = Settings(webhook_url=hook.url)
-    store.announce = deliver.targets(settings)
+    store.announce = outbox.targets(settings)
     for _ in range(6):
         store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
     elsewhere = []
@@ -180,14 +180,14 @@ def test_a_slow_server_is_not_told_twice(store: Store, hook: Hook, clock: Clock)
                 store.delivered(taken.id)
 
     hook.meanwhile = meanwhile
-    deliver.deliver_due(store, settings)
+    outbox.deliver_due(store, settings)
     told = [json.loads(body)["id"] for _, body in hook.got] + elsewhere
     assert len(told) == 6
     assert sorted(told) == sorted(set(told))
 
 
 def test_an_order_refused_leaves_no_message(store: Store) -> None:
-    store.announce = deliver.targets(Settings(webhook_url="http://127.0.0.1:1/x"))
+    store.announce = outbox.targets(Settings(webhook_url="http://127.0.0.1:1/x"))
     with pytest.raises(Exception, match="quantity"):
         store.request_order(spec=spec(), quantity=0, contact={"phone": "1"})
     assert store.undelivered() == []
@@ -199,14 +199,14 @@ def test_shop_and_customer_get_e_mail_of_each_step(store: Store) -> None:
         smtp_url=f"smtp://127.0.0.1:{port}", mail_to="orders@shop.example", mail_from="tags@shop.example",
         base_url="https://tags.example.com",
     )  # fmt: skip
-    store.announce, store.mail_customers = deliver.targets(settings), True
+    store.announce, store.mail_customers = outbox.targets(settings), True
     order = store.request_order(spec=spec(), quantity=1, contact={"email": "bela@site.example"})
     store.set_order_state(order.reference, OrderState.ASKED, note="Which side is the drop on? Ünicode too.")
-    assert deliver.deliver_due(store, settings) == 0, "no post office yet"
+    assert outbox.deliver_due(store, settings) == 0, "no post office yet"
     assert len(store.undelivered()) == 4
     with _post_office(port) as kept:
         store.now = lambda: NOW + timedelta(minutes=1)
-        assert deliver.deliver_due(store, settings) == 4
+        assert outbox.deliver_due(store, settings) == 4
     assert sorted(e.rcpt_tos[0] for e in kept) == ["bela@site.example"] * 2 + ["orders@shop.example"] * 2
     letters = [email.message_from_bytes(e.content or b"", policy=email.policy.default) for e in kept]  # type: ignore[arg-type]
     texts = [letter.get_content() for letter in letters]  # type: ignore[attr-defined]
@@ -234,16 +234,16 @@ def test_no_letter_and_no_password_go_to_a_server_whose_certificate_does_not_hol
 ) -> None:
     port = _free_port()
     settings = Settings(smtp_url=f"{scheme}://shop:secret@127.0.0.1:{port}", mail_to="orders@shop.example")
-    store.announce = deliver.targets(settings)
+    store.announce = outbox.targets(settings)
     store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
     with _post_office(port, certificate=self_signed, wraps=scheme == "smtps") as kept:
-        assert deliver.deliver_due(store, settings) == 0
+        assert outbox.deliver_due(store, settings) == 0
         [waiting] = store.undelivered()
         assert waiting.last_error is not None and "certificate verify failed" in waiting.last_error
         assert kept == []
         monkeypatch.setenv("SSL_CERT_FILE", str(self_signed))  # the shop vouches for it
         store.now = lambda: NOW + timedelta(minutes=1)
-        assert deliver.deliver_due(store, settings) == 1
+        assert outbox.deliver_due(store, settings) == 1
         assert len(kept) == 1
 
 
@@ -254,7 +254,7 @@ def test_the_manager_sees_what_waits_and_why(tmp_path: Path) -> None:
         with serving(settings, store) as served, Bench(served.url, store, "manager") as bench:
             assert "Not delivered yet" not in bench.get("/bench/shop").text
             order = store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
-            deliver.deliver_due(store, settings)
+            outbox.deliver_due(store, settings)
             page = bench.get("/bench/shop").text
     assert "Not delivered yet" in page and order.reference in page and "Connection refused" in page
 

@@ -6,8 +6,9 @@ import re
 
 from fastapi import BackgroundTasks, Request
 
-from api.head import HEAD
-from api.identity import COOKIE
+from api.web.head import HEAD
+from api.web.identity import COOKIE
+from api.web.state import store_of
 from tagger.code import link
 from tagger.errors import TaggerError
 from tagger.store import Kind, Store
@@ -27,7 +28,7 @@ def count_scan(request: Request, later: BackgroundTasks) -> None:
         and _TAG_PAGE.match(request.url.path)
         and COOKIE not in request.cookies
     ):
-        later.add_task(_record, request.app.state.store, str(request.url.replace(query="", fragment="")))
+        later.add_task(_record, store_of(request), str(request.url.replace(query="", fragment="")))
 
 
 def _record(store: Store, address: str) -> None:

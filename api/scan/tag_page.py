@@ -11,15 +11,12 @@ from api.scan.fill import fill
 from api.scan.find import meant
 from api.scan.i18n import Translator, choose, reader_of
 from api.scan.pages import json_text, kept, page, refused, wants
-from api.scan.view import DAMAGED, Shop, Tag
+from api.scan.view import Shop
 from api.settings import ClockingSense
+from api.shared.known_tag import Tag, assessment_of, find
+from api.web.state import settings_of, store_of
 from tagger.code import number as tag_number
-from tagger.code import payload
-from tagger.errors import NumberError, PayloadError, Problem, StoreError, TaggerError
-from tagger.store import Store
-from tagger.trade import assess
-from tagger.trade.results import Assessment
-from tagger.trade.tables import Tables
+from tagger.errors import NumberError, PayloadError, StoreError
 
 router = APIRouter()
 
@@ -55,40 +52,13 @@ def by_serial(request: Request, gtin: str, serial: str) -> Response:
 def show(request: Request, number: str, digits: str | None) -> Response:
     """The tag's page, its JSON or its links, as the request wants it."""
     try:
-        tag = find(request.app.state.store, number, digits)
+        tag = find(store_of(request), number, digits)
     except NumberError as error:
         also = meant(number, Translator(choose(request)))
         return refused(request, error, status=404, typed=number, also=also)
     except (PayloadError, StoreError) as error:
         return refused(request, error, status=404, typed=number)
     return answer(request, tag, request.query_params.get("linkType"))
-
-
-def find(store: Store, typed: str, digits: str | None) -> Tag:
-    """What is known about a tag: the record where there is one, else what the digits say.
-
-    Raises NumberError for a slip in the number, PayloadError for damaged digits that no record
-    makes up for, StoreError where there is neither a record nor digits.
-    """
-    number = tag_number.validate(typed)
-    record = store.assembly(number) if store.known(number) else None
-    if digits is None:
-        if record is None:
-            raise StoreError(
-                Problem("number", tag_number.format(number), "is not known to this shop",
-                        "Scan the QR code on the tag: it holds the whole spec, and works without a record.")
-            )  # fmt: skip
-        return Tag(number, None, record.content, record)
-    try:
-        printed = payload.decode(digits)
-    except PayloadError:
-        if record is None:
-            raise
-        return Tag(number, record.digits, record.content, record, None, DAMAGED)
-    if record is None:
-        return Tag(number, digits, printed, None, printed)
-    same = printed == record.content
-    return Tag(number, digits, record.content, record, printed, "same" if same else "differ")
 
 
 def answer(request: Request, tag: Tag, link_type: str | None = None) -> Response:
@@ -120,19 +90,9 @@ def answer(request: Request, tag: Tag, link_type: str | None = None) -> Response
     )  # fmt: skip
 
 
-def assessment_of(tag: Tag, tables: Tables) -> Assessment | None:
-    """The record's assessment; for a tag of another shop, what our tables say of its spec."""
-    if tag.record:
-        return tag.record.assessment
-    try:
-        return assess(tag.content.spec, tables)
-    except TaggerError:
-        return None
-
-
 def shop_of(request: Request) -> Shop:
     """Whose pages these are, from the settings."""
-    settings = request.app.state.settings
+    settings = settings_of(request)
     clockwise = settings.clocking_sense == ClockingSense.CLOCKWISE
     return Shop(settings.base_url, settings.shop_name, settings.shop_phone, settings.shop_email, clockwise)
 

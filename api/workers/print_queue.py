@@ -6,12 +6,13 @@ sent again by itself.
 
 from __future__ import annotations
 
+import logging
 import threading
 import time
 from collections.abc import Callable, Sequence
 
-from api.bench.tags import template_of
 from api.settings import Settings
+from api.shared.label_files import template_of
 from tagger.errors import Problem, TaggerError
 from tagger.printing.layout import lay_out
 from tagger.printing.printer import Busy, JobState, NotKnown, PrinterError, Unsure, given_up, printer_at
@@ -19,6 +20,7 @@ from tagger.printing.template import Template
 from tagger.record_tag import tags_of
 from tagger.store import Assembly, Printer, PrintJob, Store
 
+_LOG = logging.getLogger(__name__)
 _EVERY = 1.0
 _AT_ONCE = 8  # printers that are spoken to at the same time
 _RARELY = 30.0  # seconds between questions about a job that takes long
@@ -76,7 +78,7 @@ class PrintQueue:
             try:
                 self._turn()
             except Exception as error:  # the database may be away for a while; the jobs wait in it
-                print(f"print queue: {error}", flush=True)
+                _LOG.error("Print jobs wait, the queue cannot be read: %s", error)
             self._wake.wait(_EVERY)
             self._wake.clear()
 
@@ -101,8 +103,8 @@ class PrintQueue:
         def work() -> None:
             try:
                 do(self.store, self.settings, job)
-            except Exception as error:
-                print(f"print job {job.id}: {error}", flush=True)
+            except Exception:
+                _LOG.exception("Print job %s failed", job.id)
             finally:
                 self._slots.release()
                 self._hands.discard(thread)

@@ -10,6 +10,7 @@ from __future__ import annotations
 import hashlib
 import hmac
 import json
+import logging
 import smtplib
 import ssl
 import threading
@@ -26,6 +27,7 @@ from tagger.spec import AssemblySpec
 from tagger.store import Message, Store, Target
 from tagger.words import Words
 
+_LOG = logging.getLogger(__name__)
 _TIMEOUT = 15
 _EVERY = 2.0
 
@@ -61,7 +63,7 @@ class Deliverer:
             try:
                 deliver_due(self.store, self.settings, self._stop.is_set)
             except Exception as error:  # the database may be away for a while; the messages wait in it
-                print(f"outbox: {error}", flush=True)
+                _LOG.error("Messages wait, the outbox cannot be read: %s", error)
 
 
 def deliver_due(store: Store, settings: Settings, stopped: Callable[[], bool] = lambda: False) -> int:

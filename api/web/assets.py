@@ -10,7 +10,7 @@ from starlette.responses import Response
 from starlette.staticfiles import StaticFiles
 from starlette.types import Scope
 
-FOLDER = Path(__file__).parent / "static"
+FOLDER = Path(__file__).parents[1] / "static"
 FOR_EVER = "public, max-age=31536000, immutable"
 SHORT = "public, max-age=60"
 

@@ -7,9 +7,11 @@ from typing import Any
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import go, render, settings_of, store_of, tables_of
-from api.bench.tags import template_titles
-from api.identity import Builder, Manager, OwnForm, check_password, hash_password
+from api.bench.page import go, render
+from api.shared.hose_standards import standard_of
+from api.shared.label_files import template_titles
+from api.web.identity import Builder, Manager, OwnForm, check_password, hash_password
+from api.web.state import settings_of, store_of, tables_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.store import CrimpValue, Role
 from tagger.units import read_length_mm, whole_number
@@ -115,7 +117,7 @@ def keep_crimp(request: Request, me: Manager, form: OwnForm) -> Response:
 
 
 def _crimp(request: Request, form: Any) -> CrimpValue:
-    standard = standard_of(request, str(form.get("hose_standard") or ""))
+    standard = standard_of(tables_of(request), str(form.get("hose_standard") or ""))
     text = str(form.get("hose_dash") or "").strip().lstrip("-")
     dash = whole_number(text)
     if dash is None:
@@ -130,16 +132,6 @@ def _crimp(request: Request, form: Any) -> CrimpValue:
             raise error.within(field) from None
     texts = {field: str(form.get(field) or "") for field in ("shell", "source")}
     return CrimpValue(standard, dash, **texts, **figures)  # type: ignore[arg-type]
-
-
-def standard_of(request: Request, name: str) -> str:
-    """A hose standard's name as the tables spell it. Raises StoreError for one they do not have."""
-    standard = tables_of(request).standard_of(name)
-    if standard is None:
-        raise StoreError(
-            Problem("hose_standard", name, "is not a hose standard here", "Choose one from the list.")
-        )
-    return standard.standard
 
 
 @router.post("/shop/recipes/drop")

@@ -1,0 +1,95 @@
+"""What is known of one tag: the shop's record where there is one, else what the tag itself says."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tagger.code import number as tag_number
+from tagger.code import payload
+from tagger.errors import PayloadError, Problem, StoreError, TaggerError
+from tagger.spec import End, TagContent, Tightening
+from tagger.store import Assembly, Store
+from tagger.trade import assess
+from tagger.trade.results import Assessment, Turns
+from tagger.trade.tables import Tables
+
+DAMAGED = "damaged"
+
+
+@dataclass(frozen=True)
+class Tag:
+    """What is known about one tag.
+
+    ``content`` is what the page shows: the record's where there is one, else what the digits
+    say. ``printed`` is what the digits say where that was readable; ``digits_state`` is
+    ``None``, ``"same"``, ``"differ"`` or ``"damaged"``.
+    """
+
+    number: str
+    digits: str | None
+    content: TagContent
+    record: Assembly | None = None
+    printed: TagContent | None = None
+    digits_state: str | None = None
+
+    @property
+    def path(self) -> str:
+        return f"/T/{self.number}" + (f"/{self.digits}" if self.digits else "")
+
+    @property
+    def withdrawn(self) -> bool:
+        return bool(self.record and self.record.withdrawn)
+
+
+def find(store: Store, typed: str, digits: str | None) -> Tag:
+    """What is known about a tag: the record where there is one, else what the digits say.
+
+    Raises NumberError for a slip in the number, PayloadError for damaged digits that no record
+    makes up for, StoreError where there is neither a record nor digits.
+    """
+    number = tag_number.validate(typed)
+    record = store.assembly(number) if store.known(number) else None
+    if digits is None:
+        if record is None:
+            raise StoreError(
+                Problem("number", tag_number.format(number), "is not known to this shop",
+                        "Scan the QR code on the tag: it holds the whole spec, and works without a record.")
+            )  # fmt: skip
+        return Tag(number, None, record.content, record)
+    try:
+        printed = payload.decode(digits)
+    except PayloadError:
+        if record is None:
+            raise
+        return Tag(number, record.digits, record.content, record, None, DAMAGED)
+    if record is None:
+        return Tag(number, digits, printed, None, printed)
+    same = printed == record.content
+    return Tag(number, digits, record.content, record, printed, "same" if same else "differ")
+
+
+def assessment_of(tag: Tag, tables: Tables) -> Assessment | None:
+    """The record's assessment; for a tag of another shop, what our tables say of its spec."""
+    if tag.record:
+        return tag.record.assessment
+    try:
+        return assess(tag.content.spec, tables)
+    except TaggerError:
+        return None
+
+
+def turns_of(end: End, tightening: Tightening | None) -> Turns | None:
+    """A taper thread's figure stands on the tag as flats, six to a turn."""
+    if (
+        not end.connection.is_taper
+        or tightening is None
+        or tightening.flats_max is None
+        or not tightening.flats_basis
+    ):
+        return None
+    return Turns(
+        min=(tightening.flats_min or 0) / 6,
+        max=tightening.flats_max / 6,
+        basis=tightening.flats_basis,
+        source="",
+    )

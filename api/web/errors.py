@@ -1,0 +1,66 @@
+"""What is answered when something goes wrong, in the manner of the room that was asked."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from fastapi import FastAPI, Request
+from fastapi.exception_handlers import http_exception_handler
+from starlette.exceptions import HTTPException
+from starlette.responses import RedirectResponse, Response
+
+from api.web.identity import BadForm, NotAllowed, SignInNeeded, sign_in_address
+
+
+@dataclass(frozen=True)
+class Manners:
+    """How each room says that something went wrong.
+
+    ``refused``: a page of the bench, of a status, a title and a text. ``not_there``: the public page
+    for an address that leads nowhere. ``program``: the answer to a program that asked under
+    ``program_base``.
+    """
+
+    refused: Callable[[Request, int, str, str], Response]
+    not_there: Callable[[Request], Response]
+    program: Callable[[HTTPException], Response]
+    program_base: str
+
+
+def install(app: FastAPI, manners: Manners) -> None:
+    """From now on the application answers in these manners what no route has answered itself."""
+
+    def not_allowed(request: Request, error: Exception) -> Response:
+        needed = error.needed if isinstance(error, NotAllowed) else "another role"
+        text = f"This needs the role {needed}. Ask whoever manages this shop."
+        return manners.refused(request, 403, "Not for your role", text)
+
+    def bad_form(request: Request, error: Exception) -> Response:
+        text = "The form did not come from this page, or you have signed in again since. Go back, load the page again, and send it again."
+        return manners.refused(request, 403, "Form refused", text)
+
+    async def not_there(request: Request, error: Exception) -> Response:
+        """What the framework itself refuses, as a page for whoever reads pages."""
+        if not isinstance(error, HTTPException):
+            raise error
+        path = request.url.path
+        if path.startswith(manners.program_base):
+            return manners.program(error)
+        if error.status_code != 404 or path.startswith(("/static/", "/scan/")):
+            return await http_exception_handler(request, error)
+        if path.startswith("/bench"):
+            text = "There is no such page. Choose one above, or scan a tag."
+            return manners.refused(request, 404, "Not found", text)
+        return manners.not_there(request)
+
+    app.add_exception_handler(HTTPException, not_there)
+    app.add_exception_handler(SignInNeeded, _sign_in_needed)
+    app.add_exception_handler(NotAllowed, not_allowed)
+    app.add_exception_handler(BadForm, bad_form)
+
+
+def _sign_in_needed(request: Request, error: Exception) -> Response:
+    if request.headers.get("x-csrf"):  # asked by a page's script, which cannot follow to a form
+        return Response(status_code=401)
+    return RedirectResponse(sign_in_address(request), 303)

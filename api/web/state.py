@@ -1,0 +1,55 @@
+"""What the application keeps for its pages, as a request finds it: store, settings, tables, queue."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from fastapi import Request
+from starlette.templating import Jinja2Templates
+
+from api.settings import Settings
+from api.web.limits import Limiter
+from tagger.store import Store
+from tagger.trade.tables import Tables
+from tagger.words import Words
+
+if TYPE_CHECKING:
+    from api.workers.print_queue import PrintQueue
+
+
+def store_of(request: Request) -> Store:
+    store: Store = request.app.state.store
+    return store
+
+
+def settings_of(request: Request) -> Settings:
+    settings: Settings = request.app.state.settings
+    return settings
+
+
+def tables_of(request: Request) -> Tables:
+    """The trade's tables, with the shop's own rows."""
+    tables: Tables = request.app.state.tables
+    return tables
+
+
+def queue_of(request: Request) -> PrintQueue:
+    queue: PrintQueue = request.app.state.print_queue
+    return queue
+
+
+def templates_of(request: Request) -> Jinja2Templates:
+    """The page templates of all rooms."""
+    templates: Jinja2Templates = request.app.state.templates
+    return templates
+
+
+def tries_of(request: Request) -> Limiter:
+    """How often a password or a code may still be tried."""
+    tries: Limiter = request.app.state.tries
+    return tries
+
+
+def words_of(request: Request) -> Words:
+    """The words for parts in the shop's own language."""
+    return Words(settings_of(request).language)
