@@ -5,35 +5,65 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date
-from typing import Any
+from typing import Any, Protocol
 
 from pydantic import ValidationError
 
+from tagger.messages import Message, as_is, english
 
-@dataclass(frozen=True)
+
+class Speaks(Protocol):
+    """Who renders messages in one language: a ``tagger.i18n.Translator``."""
+
+    def __call__(self, message: Message, /) -> str: ...
+
+    def mend(self, message: Message) -> str: ...
+
+
+@dataclass(frozen=True, init=False)
 class Problem:
     """One thing wrong with an input.
 
-    ``field`` is a dotted path in the input ("end_b.dash"), ``value`` what was given there,
-    ``why`` a sentence without the field's name, ``mend`` what to do about it.
+    ``field`` is a dotted path in the input ("end_b.dash"), ``value`` what was entered there,
+    ``message`` why that is wrong, with what to do about it as its ``.mend``.
     """
 
     field: str
     value: object
-    why: str
-    mend: str = ""
+    message: Message
+
+    def __init__(self, field: str, value: object, what: Message | str, mend: str = "") -> None:
+        """``what``: a message, or somebody's own words (a printer's, a library's) as they are."""
+        object.__setattr__(self, "field", field)
+        object.__setattr__(self, "value", value)
+        object.__setattr__(self, "message", as_is(what, mend) if isinstance(what, str) else what)
+
+    @property
+    def why(self) -> str:
+        """Why it is wrong, in English: for logs and tests."""
+        return english(self.message)
+
+    @property
+    def mend(self) -> str:
+        """What to do about it, in English: for logs and tests."""
+        return english(self.message, "mend")
 
     def __str__(self) -> str:
         given = "" if self.value is None else f" (given: {_plain(self.value)!r})"
         mend = f" {self.mend}" if self.mend else ""
         return f"{self.field}: {self.why}{given}.{mend}"
 
-    def as_dict(self) -> dict[str, object]:
-        """The problem as plain JSON values."""
+    def as_dict(self, t: Speaks | None = None) -> dict[str, object]:
+        """The problem as plain JSON values, its sentences in the language of ``t`` (default English)."""
         value = _plain(self.value)
         if not isinstance(value, str | int | float | bool | type(None)):
             value = repr(value)
-        return {"field": self.field, "value": value, "why": self.why, "mend": self.mend}
+        said = (
+            {"why": t(self.message), "mend": t.mend(self.message)}
+            if t
+            else {"why": self.why, "mend": self.mend}
+        )
+        return {"field": self.field, "value": value, **self.message.as_json(), **said}
 
 
 def _plain(value: object) -> object:
@@ -51,8 +81,7 @@ class TaggerError(Exception):
     def within(self, prefix: str) -> TaggerError:
         """The same error with every field put under ``prefix`` ("row 3")."""
         return type(self)(
-            Problem(f"{prefix}.{p.field}" if p.field else prefix, p.value, p.why, p.mend)
-            for p in self.problems
+            Problem(f"{prefix}.{p.field}" if p.field else prefix, p.value, p.message) for p in self.problems
         )
 
 
@@ -114,7 +143,7 @@ def problems_from(items: Iterable[Mapping[str, Any]]) -> list[Problem]:
             for inner in context["error"].problems:
                 path = ".".join(part for part in (field if field != "spec" else "", inner.field) if part)
                 given = inner.value if inner.value is not None else value
-                found.append(Problem(path or "spec", given, inner.why, inner.mend))
+                found.append(Problem(path or "spec", given, inner.message))
         elif kind in ("enum", "literal_error"):
             found.append(Problem(field, value, "is not known here", f"Use one of: {context['expected']}."))
         else:

@@ -75,7 +75,7 @@ class ShopSettings(BaseModel):
             return cls.model_validate(found)
         except ValidationError as error:
             raise SettingsError(
-                Problem(PREFIX + p.field.upper(), p.value, p.why, p.mend) for p in problems_of(error)
+                Problem(PREFIX + p.field.upper(), p.value, p.message) for p in problems_of(error)
             ) from None
 
     @field_validator("base_url")

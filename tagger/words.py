@@ -12,9 +12,10 @@ from importlib import resources
 
 from babel.messages.pofile import read_po
 
-from tagger import units
+from tagger import phrases, units
+from tagger.i18n import Translator
+from tagger.messages import count, pressure
 from tagger.spec import (
-    BASIS_WORDS,
     AssemblySpec,
     Basis,
     Connection,
@@ -110,6 +111,7 @@ class Words:
 
     def __init__(self, language: str = "en") -> None:
         self.language = language if language in LANGUAGES else "en"
+        self.say = Translator(self.language)
         self._catalogue = catalogue(self.language)
 
     def t(self, message: str, **values: object) -> str:
@@ -118,7 +120,7 @@ class Words:
         return text.format(**values) if values else text
 
     def connection(self, connection: Connection) -> str:
-        return self.t(CONNECTIONS[connection])
+        return self.say(phrases.connection(connection))
 
     def named(self, sentence: str) -> str:
         """A sentence with the spec's own words for families and forms put as the trade says them.
@@ -129,64 +131,50 @@ class Words:
         return _KEYS.sub(lambda found: self.t(_NAMED[found[0]]), sentence)
 
     def form(self, form: Form) -> str:
-        return self.t(FORMS[form])
+        return self.say(phrases.form(form))
 
     def material(self, material: Material) -> str:
-        return self.t(MATERIALS[material])
+        return self.say(phrases.material(material))
 
     def basis(self, basis: Basis) -> str:
-        return self.t(BASIS_WORDS[basis])
+        return self.say(phrases.basis(basis))
 
     def fluid(self, fluid: Fluid) -> str:
-        return self.t(FLUIDS[fluid])
+        return self.say(phrases.fluid(fluid))
 
     def cover(self, cover: Cover) -> str:
-        return self.t(COVERS[cover])
+        return self.say(phrases.cover(cover))
 
     def shape(self, end: End) -> str:
         """Straight, or the elbow with its drop."""
-        if not end.is_elbow:
-            return self.t(N_("straight"))
-        elbow = self.t(N_("{angle}° elbow"), angle=end.angle_deg)
-        if end.drop_mm is None:
-            return elbow
-        return f"{elbow}, " + self.t(N_("drop {length}"), length=units.show_length(end.drop_mm))
+        return self.say(phrases.shape(end))
 
     def end(self, end: End) -> str:
         """One end in a line: size, family, form, shape, and what is not ordinary about it."""
-        parts = [f"{end.size_text} {self.connection(end.connection)}", self.form(end.form), self.shape(end)]
-        if end.material is not Material.CARBON_STEEL:
-            parts.append(self.material(end.material))
-        if end.hose_dash is not None:
-            parts.append(self.t(N_("jump size, tail for -{dash} hose"), dash=end.hose_dash))
-        return ", ".join(parts)
+        return self.say(phrases.end(end))
 
     def hose(self, hose: Hose) -> str:
         """The hose in a line: "SAE 100R2 -12 (3/4 in)"."""
-        edition = f" {self.t(N_('edition {edition}'), edition=hose.edition)}" if hose.edition else ""
-        return f"{hose.standard}{edition} -{hose.dash} ({units.inch_text(hose.dash * 25.4 / 16)})"
+        return self.say(phrases.hose(hose))
 
     def length_basis(self, basis: LengthBasis) -> str:
-        return self.t(LENGTH_BASES[basis])
+        return self.say(phrases.length_basis(basis))
 
     def length(self, spec: AssemblySpec) -> str:
         """The overall length in both systems, with its basis."""
-        return f"{units.show_length(spec.length_mm)}, {self.length_basis(spec.length_basis)}"
+        return self.say(phrases.overall_length(spec))
 
     def clocking(self, spec: AssemblySpec) -> str | None:
         """The clocking angle with its convention; None unless both ends are elbows."""
-        if spec.clocking_deg is None:
-            return None
-        return self.t(
-            N_("{angle}° counter-clockwise, end A nearest you pointing down"), angle=spec.clocking_deg
-        )
+        said = phrases.clocking(spec)
+        return None if said is None else self.say(said)
 
     def pressure(self, bar: float | None) -> str:
         """A pressure in both systems."""
-        return self.t(NOT_KNOWN) if bar is None else units.show_pressure(bar)
+        return self.say(phrases.NOT_KNOWN) if bar is None else self.say.figure(pressure(bar))
 
     def torque(self, low: float | None, high: float) -> str:
-        """A torque range in both systems."""
+        """A torque range in both systems, as short as a tag needs it."""
         if low is None:
             si, imperial = f"≤ {units.number_text(high)}", f"≤ {units.number_text(units.lbf_ft_of(high))}"
         elif low == high:
@@ -194,44 +182,39 @@ class Words:
         else:
             si = f"{units.number_text(low)}–{units.number_text(high)}"
             imperial = "–".join(units.number_text(units.lbf_ft_of(figure)) for figure in (low, high))
-        return f"{si} N·m ({imperial} lbf·ft)"
+        return self.say.decimal(f"{si} N·m ({imperial} lbf·ft)")
 
     def flats(self, low: float, high: float) -> str:
         """A count of flats: "1 to 1 1/4 flats"."""
-        return self._count(low, high, N_("{count} flat"), N_("{count} flats"))
+        return self.say(phrases.flats(low, high))
 
     def turns(self, low: float, high: float) -> str:
-        """A count of flats as whole turns, for taper threads: "1 1/2 to 3 turns"."""
-        return self._count(low / 6, high / 6, N_("{count} turn"), N_("{count} turns"))
+        """Whole turns, for taper threads: "1 1/2 to 3 turns"."""
+        return self.say(phrases.turns(low, high))
 
     def count(self, low: float, high: float) -> str:
         """A count as the trade says it, to the twelfth: "1 to 1 1/4"."""
-        shown = [units.mixed_text(figure) for figure in dict.fromkeys((low, high))]
-        return self.t(N_("{low} to {high}"), low=shown[0], high=shown[1]) if len(shown) > 1 else shown[0]
-
-    def _count(self, low: float, high: float, one: str, many: str) -> str:
-        return self.t(one if high <= 1 else many, count=self.count(low, high))
+        return self.say.figure(count(low, high))
 
     def tighten(self, tightening: Tightening | None, end: End) -> list[str]:
         """How to tighten one end: torque first, then the turn with its basis; never a guess."""
         if tightening is None:
-            return [self.t(NOT_KNOWN)]
+            return [self.say(phrases.NOT_KNOWN)]
         lines = []
         if tightening.torque_max_nm is not None:
             torque = self.torque(tightening.torque_min_nm, tightening.torque_max_nm)
             lines.append(self._each_screw(torque, tightening, end) if end.connection.is_flange else torque)
-        if tightening.flats_min is not None and tightening.flats_max is not None and tightening.flats_basis:
-            count = self.turns if end.connection.is_taper else self.flats
-            figure = count(tightening.flats_min, tightening.flats_max)
-            lines.append(f"{figure} {self.basis(tightening.flats_basis)}")
-        return lines or [self.t(NOT_KNOWN)]
+        counted = phrases.counted(tightening, end)
+        if counted is not None:
+            lines.append(self.say(counted))
+        return lines or [self.say(phrases.NOT_KNOWN)]
 
     def _each_screw(self, torque: str, tightening: Tightening, end: End) -> str:
         assert tightening.torque_max_nm is not None
         screw = screw_of(end, tightening.torque_min_nm, tightening.torque_max_nm)
         if screw is None:
-            return self.t(N_("{torque} each screw, see the maker for the screw"), torque=torque)
-        return self.t(N_("{torque} each {screw} screw"), torque=torque, screw=screw)
+            return self.say("words-torque-any-screw", torque=torque)
+        return self.say("words-torque-screw", torque=torque, screw=screw)
 
 
 @cache

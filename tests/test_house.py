@@ -11,7 +11,7 @@ import pytest
 ROOT = Path(__file__).parents[1]
 
 # A room, and the rooms of tagger it may import beside itself and the three modules below all.
-GROUND = {"tagger.spec", "tagger.units", "tagger.errors"}
+GROUND = {"tagger.spec", "tagger.units", "tagger.errors", "tagger.messages", "tagger.phrases"}
 MAY_IMPORT: dict[str, set[str]] = {
     "tagger/intake.py": set(),
     "tagger/spec.py": {"tagger.intake"},
@@ -19,7 +19,10 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/errors.py": set(),
     "tagger/trade": set(),
     "tagger/code": set(),
-    "tagger/words.py": {"tagger.trade.screws"},  # which screw a torque belongs to
+    "tagger/messages.py": {"tagger.i18n"},  # English for logs and tracebacks
+    "tagger/phrases.py": set(),
+    "tagger/i18n": set(),
+    "tagger/words.py": {"tagger.i18n", "tagger.trade.screws"},  # which screw a torque belongs to
     "tagger/drawing": {"tagger.words", "tagger.trade"},
     "tagger/printing": {"tagger.code", "tagger.trade", "tagger.words", "tagger.drawing"},
     "tagger/store": {"tagger.code", "tagger.trade"},

@@ -210,7 +210,7 @@ def on_the_page(problem: Problem) -> Problem:
     field = problem.field.replace(".dash", ".size") if problem.field.startswith("end_") else problem.field
     if field.endswith(".shape") and whole_number(str(problem.value)) is not None:
         field = field.replace(".shape", ".angle")
-    return Problem(field, problem.value, problem.why, problem.mend)
+    return Problem(field, problem.value, problem.message)
 
 
 def _given(values: Mapping[str, Any]) -> dict[str, Any]:

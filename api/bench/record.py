@@ -123,7 +123,7 @@ def _measured(end: str, given: dict[str, str], hose: Hose, store: Store) -> Crim
     try:
         return value.measured(end, read_length_mm(given[name]))
     except ValidationError as error:
-        raise StoreError(Problem(name, given[name], p.why, p.mend) for p in problems_of(error)) from None
+        raise StoreError(Problem(name, given[name], p.message) for p in problems_of(error)) from None
     except TaggerError as error:
         raise error.within(name) from None
 

@@ -77,7 +77,7 @@ def empty(token: AsCounter, form: Literal["csv", "xlsx"]) -> Response:
 def _right_rows(request: Request, file: UploadFile, match: list[str] | None) -> Sequence[Registration]:
     _, _, dry = _read(request, file, match)
     if dry.problems:
-        raise SpecError(Problem(f"{cell} {p.field}", p.value, p.why, p.mend) for cell, p in dry.problems)
+        raise SpecError(Problem(f"{cell} {p.field}", p.value, p.message) for cell, p in dry.problems)
     return dry.rows
 
 

@@ -141,7 +141,7 @@ def _other(request: Request, status: int, words: str) -> Response:
 
 
 def _without_password(item: Problem) -> Problem:
-    return Problem(item.field, None, item.why, item.mend) if item.field == "password" else item
+    return Problem(item.field, None, item.message) if item.field == "password" else item
 
 
 def http(error: HTTPException) -> Response:

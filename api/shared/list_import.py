@@ -184,7 +184,7 @@ _ROW = re.compile(r"^row 2\.?")
 
 
 def _without_row(problem: Problem) -> Problem:
-    return Problem(_ROW.sub("", problem.field), problem.value, problem.why, problem.mend)
+    return Problem(_ROW.sub("", problem.field), problem.value, problem.message)
 
 
 def _cell(field: str, row: int, match: Sequence[str]) -> str:

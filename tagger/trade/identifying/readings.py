@@ -131,7 +131,7 @@ def _read_length(field: str, value: object, problems: list[Problem]) -> float | 
     try:
         found = read_length_mm(value)
     except UnitError as error:
-        problems += [Problem(field, p.value, p.why, p.mend) for p in error.problems]
+        problems += [Problem(field, p.value, p.message) for p in error.problems]
         return None
     if not 0 < found < 1000:
         problems.append(Problem(field, value, "is not a size of a fitting", "Check the unit."))

@@ -1,0 +1,138 @@
+# Names of parts, families and fluids, and an assembly in words. Every room may use these.
+
+## How figures, ranges and days are written
+
+words-as-is = { $text }
+    .mend = { $mend }
+words-decimal-sign = ,
+words-date = { $day }.{ $month }.{ $year }
+words-range = { $low } bis { $high }
+words-at-most = höchstens { $high }
+
+## Parts of an assembly. SAY($part, case: ...) asks for a case; without one it is the plain name
+
+words-part-hose = { $case ->
+   *[plain] der Schlauch
+    [start] Der Schlauch
+    [acc] den Schlauch
+    [gen] des Schlauchs
+    [dat] dem Schlauch
+ }
+words-part-end_a = { $case ->
+   *[plain] Ende A
+    [gen] von Ende A
+ }
+words-part-end_b = { $case ->
+   *[plain] Ende B
+    [gen] von Ende B
+ }
+words-part-override = { $case ->
+   *[plain] der angegebene Wert
+    [start] Der angegebene Wert
+    [acc] den angegebenen Wert
+    [gen] des angegebenen Werts
+    [dat] dem angegebenen Wert
+ }
+
+## Connections
+
+words-connection-sae_37_flare = 37°-Bördel (JIC)
+words-connection-sae_45_flare = 45°-Bördel
+words-connection-orfs = O-Ring-Stirnflächendichtung (ORFS)
+words-connection-sae_orb = O-Ring-Einschraubanschluss, Zollgewinde (ORB)
+words-connection-metric_orb = O-Ring-Einschraubanschluss, metrisches Gewinde (ISO 6149)
+words-connection-npt = NPT kegelig
+words-connection-nptf = NPTF trockendichtend
+words-connection-npsm = NPSM, 30°-Sitz
+words-connection-bspp = BSPP (BSP zylindrisch)
+words-connection-bspt = BSPT (BSP kegelig)
+words-connection-din24_light = 24°-Konus, leichte Baureihe (L)
+words-connection-din24_heavy = 24°-Konus, schwere Baureihe (S)
+words-connection-flange_code61 = Flansch Code 61
+words-connection-flange_code62 = Flansch Code 62
+words-connection-jis_30 = JIS-30°-Bördel, metrisches Gewinde
+words-connection-jis_60 = JIS-60°-Konus, BSP-Gewinde
+
+## Forms
+
+words-form-male = Außengewinde
+words-form-female_swivel = Überwurfmutter
+words-form-female_fixed = festes Innengewinde
+words-form-flange_head = Flanschbund
+
+## Materials
+
+words-material-carbon_steel = Kohlenstoffstahl
+words-material-stainless_steel = Edelstahl
+words-material-brass = Messing
+words-material-aluminium = Aluminium
+
+## What a length reaches between
+
+words-length_basis-sealing_face = zwischen den Dichtflächen
+words-length_basis-thread_end = zwischen den Gewindeenden
+words-length_basis-elbow_centreline = zwischen den Mittellinien der Bögen
+
+## Fluids. German: SAY($fluid, case: "dat") after mit and nach
+
+words-fluid-mineral_oil = Mineralöl
+words-fluid-water_oil_emulsion = Wasser-Öl-Emulsion (HFA, HFB)
+words-fluid-water_glycol = Wasser-Glykol (HFC)
+words-fluid-phosphate_ester = Phosphorsäureester (HFD-R)
+words-fluid-synthetic_ester = { $case ->
+   *[plain] synthetischer Ester (HEES, HFD-U)
+    [dat] synthetischem Ester (HEES, HFD-U)
+    [acc] synthetischen Ester (HEES, HFD-U)
+ }
+words-fluid-vegetable_oil = Pflanzenöl (HETG)
+words-fluid-polyglycol = Polyglykol (HEPG)
+words-fluid-water = Wasser
+words-fluid-diesel = Dieselkraftstoff
+words-fluid-petrol = Benzin
+words-fluid-air = Luft
+words-fluid-refrigerant = Kältemittel
+
+## Sleeves and guards
+
+words-cover-abrasion_sleeve = Scheuerschutz
+words-cover-spring_guard = Drahtschutzwendel
+words-cover-spiral_guard = Spiralschutz
+words-cover-fire_sleeve = Feuerschutzschlauch
+words-cover-heat_sleeve = Hitzeschutzschlauch
+words-cover-burst_sleeve = Berstschutzschlauch
+words-cover-armour = Panzerung
+words-cover-bend_restrictor = Knickschutz
+
+## Where a count of flats or turns starts; each follows the count
+
+words-basis-finger_tight = ab handfest
+words-basis-wrench_resistance = ab spürbarem Kraftanstieg
+words-basis-not_stated = ab einem Punkt, den die Quelle nicht nennt
+words-basis-torque = nach Anziehdrehmoment
+
+## An assembly in words
+
+words-not-known = nicht bekannt: Wert des Armaturenherstellers verwenden
+words-shape-straight = gerade
+words-shape-elbow = { $angle }-Bogen
+words-shape-elbow-drop = { $angle }-Bogen, Bogenhöhe { $drop }
+words-hose = { $standard } -{ $dash } ({ $inches })
+words-hose-edition = { $standard } Ausgabe { $edition } -{ $dash } ({ $inches })
+words-end = { $size } { $connection }, { $form }, { $shape }
+words-end-material = { $size } { $connection }, { $form }, { $shape }, { $material }
+words-end-jump = { $size } { $connection }, { $form }, { $shape }, Sprunggröße: Nippel für Schlauch -{ $dash }
+words-end-material-jump = { $size } { $connection }, { $form }, { $shape }, { $material }, Sprunggröße: Nippel für Schlauch -{ $dash }
+words-end-family = { $size } { $connection }, { $form }
+words-length = { $length }, { $basis }
+words-clocking = { $angle } gegen den Uhrzeigersinn, von Ende A aus gesehen, Bogen A nach unten
+words-flats = { $many ->
+    [one] { $count } Schlüsselfläche
+   *[other] { $count } Schlüsselflächen
+ }
+words-turns = { $many ->
+    [one] { $count } Umdrehung
+   *[other] { $count } Umdrehungen
+ }
+words-counted = { $count } { $basis }
+words-torque-screw = { $torque } je Schraube { $screw }
+words-torque-any-screw = { $torque } je Schraube; Schraubengröße und Festigkeitsklasse nennt der Hersteller

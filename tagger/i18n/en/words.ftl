@@ -1,0 +1,128 @@
+# Names of parts, families and fluids, and an assembly in words. Every room may use these.
+
+## How figures, ranges and days are written
+
+words-as-is = { $text }
+    .mend = { $mend }
+words-decimal-sign = .
+words-date = { $year }-{ $month }-{ $day }
+words-range = { $low } to { $high }
+words-at-most = at most { $high }
+
+## Parts of an assembly. SAY($part, case: ...) asks for a case; without one it is the plain name
+
+words-part-hose = { $case ->
+   *[plain] the hose
+    [start] The hose
+ }
+words-part-end_a = { $case ->
+   *[plain] end A
+    [start] End A
+ }
+words-part-end_b = { $case ->
+   *[plain] end B
+    [start] End B
+ }
+words-part-override = { $case ->
+   *[plain] the value given
+    [start] The value given
+ }
+
+## Connections
+
+words-connection-sae_37_flare = 37° flare (JIC)
+words-connection-sae_45_flare = 45° flare
+words-connection-orfs = O-ring face seal (ORFS)
+words-connection-sae_orb = SAE O-ring boss (ORB)
+words-connection-metric_orb = Metric O-ring boss (ISO 6149)
+words-connection-npt = NPT taper thread
+words-connection-nptf = NPTF Dryseal taper thread
+words-connection-npsm = NPSM straight thread, 30° seat
+words-connection-bspp = BSPP (BSP parallel)
+words-connection-bspt = BSPT (BSP taper)
+words-connection-din24_light = 24° cone, light series (L)
+words-connection-din24_heavy = 24° cone, heavy series (S)
+words-connection-flange_code61 = Code 61 flange
+words-connection-flange_code62 = Code 62 flange
+words-connection-jis_30 = JIS 30° flare, metric thread
+words-connection-jis_60 = JIS 60° cone, BSP thread
+
+## Forms
+
+words-form-male = male
+words-form-female_swivel = female swivel
+words-form-female_fixed = fixed female
+words-form-flange_head = flange head
+
+## Materials
+
+words-material-carbon_steel = carbon steel
+words-material-stainless_steel = stainless steel
+words-material-brass = brass
+words-material-aluminium = aluminium
+
+## What a length reaches between
+
+words-length_basis-sealing_face = between sealing faces
+words-length_basis-thread_end = between thread ends
+words-length_basis-elbow_centreline = between elbow centrelines
+
+## Fluids. German: SAY($fluid, case: "dat") after mit and nach
+
+words-fluid-mineral_oil = mineral oil
+words-fluid-water_oil_emulsion = oil-water emulsion (HFA, HFB)
+words-fluid-water_glycol = water glycol (HFC)
+words-fluid-phosphate_ester = phosphate ester (HFD-R)
+words-fluid-synthetic_ester = synthetic ester (HEES, HFD-U)
+words-fluid-vegetable_oil = vegetable oil (HETG)
+words-fluid-polyglycol = polyglycol (HEPG)
+words-fluid-water = water
+words-fluid-diesel = diesel fuel
+words-fluid-petrol = petrol (gasoline)
+words-fluid-air = air
+words-fluid-refrigerant = refrigerant
+
+## Sleeves and guards
+
+words-cover-abrasion_sleeve = abrasion sleeve
+words-cover-spring_guard = spring guard
+words-cover-spiral_guard = spiral guard
+words-cover-fire_sleeve = fire sleeve
+words-cover-heat_sleeve = heat sleeve
+words-cover-burst_sleeve = burst-containment sleeve
+words-cover-armour = armouring (wire braid or helix)
+words-cover-bend_restrictor = bend restrictor
+
+## Where a count of flats or turns starts; each follows the count
+
+words-basis-finger_tight = from finger-tight
+words-basis-wrench_resistance = from wrench resistance
+words-basis-not_stated = from a starting point the source does not state
+words-basis-torque = by torque
+
+## An assembly in words
+
+words-not-known = not known: use the fitting manufacturer's value
+words-shape-straight = straight
+words-shape-elbow = { $angle } elbow
+words-shape-elbow-drop = { $angle } elbow, drop { $drop }
+words-hose = { $standard } -{ $dash } ({ $inches })
+words-hose-edition = { $standard } edition { $edition } -{ $dash } ({ $inches })
+words-end = { $size } { $connection }, { $form }, { $shape }
+words-end-material = { $size } { $connection }, { $form }, { $shape }, { $material }
+words-end-jump = { $size } { $connection }, { $form }, { $shape }, jump size: -{ $dash } hose tail
+words-end-material-jump = { $size } { $connection }, { $form }, { $shape }, { $material }, jump size: -{ $dash } hose tail
+words-end-family = { $size } { $connection }, { $form }
+words-length = { $length }, { $basis }
+words-clocking = { $angle } counter-clockwise, viewed from end A, elbow A pointing down
+words-flats = { $many ->
+    [one] { $count } flat
+   *[other] { $count } flats
+ }
+words-turns = { $many ->
+    [one] { $count } turn
+   *[other] { $count } turns
+ }
+words-counted = { $count } { $basis }
+words-torque-screw = { $torque } per { $screw } screw
+words-torque-any-screw = { $torque } per screw; ask the manufacturer for screw size and grade

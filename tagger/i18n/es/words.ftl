@@ -1,0 +1,138 @@
+# Names of parts, families and fluids, and an assembly in words. Every room may use these.
+
+## How figures, ranges and days are written
+
+words-as-is = { $text }
+    .mend = { $mend }
+words-decimal-sign = ,
+words-date = { $day }/{ $month }/{ $year }
+words-range = { $low } a { $high }
+words-at-most = { $high } como máximo
+
+## Parts of an assembly. SAY($part, case: ...) asks for a case; without one it is the plain name
+
+words-part-hose = { $case ->
+   *[plain] la manguera
+    [start] La manguera
+    [of] de la manguera
+    [to] a la manguera
+ }
+words-part-end_a = { $case ->
+   *[plain] el extremo A
+    [start] El extremo A
+    [of] del extremo A
+    [to] al extremo A
+    [bare] extremo A
+ }
+words-part-end_b = { $case ->
+   *[plain] el extremo B
+    [start] El extremo B
+    [of] del extremo B
+    [to] al extremo B
+    [bare] extremo B
+ }
+words-part-override = { $case ->
+   *[plain] el valor indicado
+    [start] El valor indicado
+    [of] del valor indicado
+    [to] al valor indicado
+ }
+
+## Connections
+
+words-connection-sae_37_flare = abocardado 37° (JIC)
+words-connection-sae_45_flare = abocardado 45°
+words-connection-orfs = cara plana con junta tórica (ORFS)
+words-connection-sae_orb = rosca UN con junta tórica (ORB)
+words-connection-metric_orb = rosca métrica con junta tórica (ISO 6149)
+words-connection-npt = NPT cónica
+words-connection-nptf = NPTF de sellado en seco
+words-connection-npsm = NPSM, asiento 30°
+words-connection-bspp = BSPP (BSP paralela)
+words-connection-bspt = BSPT (BSP cónica)
+words-connection-din24_light = cono 24°, serie ligera (L)
+words-connection-din24_heavy = cono 24°, serie pesada (S)
+words-connection-flange_code61 = brida código 61
+words-connection-flange_code62 = brida código 62
+words-connection-jis_30 = abocardado JIS 30°, rosca métrica
+words-connection-jis_60 = cono JIS 60°, rosca BSP
+
+## Forms
+
+words-form-male = macho
+words-form-female_swivel = hembra con tuerca loca
+words-form-female_fixed = hembra fija
+words-form-flange_head = cabeza de brida
+
+## Materials
+
+words-material-carbon_steel = acero al carbono
+words-material-stainless_steel = acero inoxidable
+words-material-brass = latón
+words-material-aluminium = aluminio
+
+## What a length reaches between
+
+words-length_basis-sealing_face = entre caras de sellado
+words-length_basis-thread_end = entre extremos de rosca
+words-length_basis-elbow_centreline = entre ejes de los codos
+
+## Fluids. German: SAY($fluid, case: "dat") after mit and nach
+
+words-fluid-mineral_oil = aceite mineral
+words-fluid-water_oil_emulsion = emulsión de agua y aceite (HFA, HFB)
+words-fluid-water_glycol = agua-glicol (HFC)
+words-fluid-phosphate_ester = éster fosfórico (HFD-R)
+words-fluid-synthetic_ester = éster sintético (HEES, HFD-U)
+words-fluid-vegetable_oil = aceite vegetal (HETG)
+words-fluid-polyglycol = poliglicol (HEPG)
+words-fluid-water = agua
+words-fluid-diesel = gasóleo
+words-fluid-petrol = gasolina
+words-fluid-air = aire
+words-fluid-refrigerant = refrigerante
+
+## Sleeves and guards
+
+words-cover-abrasion_sleeve = funda antiabrasión
+words-cover-spring_guard = muelle de protección
+words-cover-spiral_guard = espiral de protección
+words-cover-fire_sleeve = funda ignífuga
+words-cover-heat_sleeve = funda térmica
+words-cover-burst_sleeve = funda antirreventón
+words-cover-armour = armadura metálica
+words-cover-bend_restrictor = limitador de curvatura
+
+## Where a count of flats or turns starts; each follows the count
+
+words-basis-finger_tight = desde el apriete con los dedos
+words-basis-wrench_resistance = desde el punto de resistencia con la llave
+words-basis-not_stated = desde un punto que la fuente no indica
+words-basis-torque = por par de apriete
+
+## An assembly in words
+
+words-not-known = no se conoce: use el valor del fabricante del racor
+words-shape-straight = recto
+words-shape-elbow = codo { $angle }
+words-shape-elbow-drop = codo { $angle }, altura { $drop }
+words-hose = { $standard } -{ $dash } ({ $inches })
+words-hose-edition = { $standard } edición { $edition } -{ $dash } ({ $inches })
+words-end = { $size } { $connection }, { $form }, { $shape }
+words-end-material = { $size } { $connection }, { $form }, { $shape }, { $material }
+words-end-jump = { $size } { $connection }, { $form }, { $shape }, salto de tamaño: espiga para manguera -{ $dash }
+words-end-material-jump = { $size } { $connection }, { $form }, { $shape }, { $material }, salto de tamaño: espiga para manguera -{ $dash }
+words-end-family = { $size } { $connection }, { $form }
+words-length = { $length }, { $basis }
+words-clocking = { $angle } en sentido antihorario, visto desde el extremo A, con el codo A hacia abajo
+words-flats = { $many ->
+    [one] { $count } cara
+   *[other] { $count } caras
+ }
+words-turns = { $many ->
+    [one] { $count } vuelta
+   *[other] { $count } vueltas
+ }
+words-counted = { $count } { $basis }
+words-torque-screw = { $torque } en cada tornillo { $screw }
+words-torque-any-screw = { $torque } en cada tornillo; el tornillo lo indica el fabricante

@@ -1,0 +1,2 @@
+# The language's own name, as it stands in the list of languages.
+language-name = Français

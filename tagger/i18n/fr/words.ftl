@@ -1,0 +1,138 @@
+# Names of parts, families and fluids, and an assembly in words. Every room may use these.
+
+## How figures, ranges and days are written
+
+words-as-is = { $text }
+    .mend = { $mend }
+words-decimal-sign = ,
+words-date = { $day }/{ $month }/{ $year }
+words-range = { $low } à { $high }
+words-at-most = { $high } au plus
+
+## Parts of an assembly. SAY($part, case: ...) asks for a case; without one it is the plain name
+
+words-part-hose = { $case ->
+   *[plain] le tuyau
+    [start] Le tuyau
+    [of] du tuyau
+    [to] au tuyau
+ }
+words-part-end_a = { $case ->
+   *[plain] l'extrémité A
+    [start] L'extrémité A
+    [of] de l'extrémité A
+    [to] à l'extrémité A
+    [bare] extrémité A
+ }
+words-part-end_b = { $case ->
+   *[plain] l'extrémité B
+    [start] L'extrémité B
+    [of] de l'extrémité B
+    [to] à l'extrémité B
+    [bare] extrémité B
+ }
+words-part-override = { $case ->
+   *[plain] la valeur donnée
+    [start] La valeur donnée
+    [of] de la valeur donnée
+    [to] à la valeur donnée
+ }
+
+## Connections
+
+words-connection-sae_37_flare = évasement 37° (JIC)
+words-connection-sae_45_flare = évasement 45°
+words-connection-orfs = face plane à joint torique (ORFS)
+words-connection-sae_orb = filetage UN à joint torique (ORB)
+words-connection-metric_orb = filetage métrique à joint torique (ISO 6149)
+words-connection-npt = NPT conique
+words-connection-nptf = NPTF à étanchéité sèche
+words-connection-npsm = NPSM, siège 30°
+words-connection-bspp = BSPP (BSP cylindrique)
+words-connection-bspt = BSPT (BSP conique)
+words-connection-din24_light = cône 24°, série légère (L)
+words-connection-din24_heavy = cône 24°, série lourde (S)
+words-connection-flange_code61 = bride code 61
+words-connection-flange_code62 = bride code 62
+words-connection-jis_30 = évasement JIS 30°, filetage métrique
+words-connection-jis_60 = cône JIS 60°, filetage BSP
+
+## Forms
+
+words-form-male = mâle
+words-form-female_swivel = femelle tournante
+words-form-female_fixed = femelle fixe
+words-form-flange_head = collerette
+
+## Materials
+
+words-material-carbon_steel = acier au carbone
+words-material-stainless_steel = acier inoxydable
+words-material-brass = laiton
+words-material-aluminium = aluminium
+
+## What a length reaches between
+
+words-length_basis-sealing_face = entre faces d'étanchéité
+words-length_basis-thread_end = entre bouts de filetage
+words-length_basis-elbow_centreline = entre axes des coudes
+
+## Fluids. German: SAY($fluid, case: "dat") after mit and nach
+
+words-fluid-mineral_oil = huile minérale
+words-fluid-water_oil_emulsion = émulsion eau-huile (HFA, HFB)
+words-fluid-water_glycol = eau-glycol (HFC)
+words-fluid-phosphate_ester = ester phosphorique (HFD-R)
+words-fluid-synthetic_ester = ester synthétique (HEES, HFD-U)
+words-fluid-vegetable_oil = huile végétale (HETG)
+words-fluid-polyglycol = polyglycol (HEPG)
+words-fluid-water = eau
+words-fluid-diesel = gazole
+words-fluid-petrol = essence
+words-fluid-air = air
+words-fluid-refrigerant = fluide frigorigène
+
+## Sleeves and guards
+
+words-cover-abrasion_sleeve = gaine anti-abrasion
+words-cover-spring_guard = ressort de protection
+words-cover-spiral_guard = spirale de protection
+words-cover-fire_sleeve = gaine pare-feu
+words-cover-heat_sleeve = gaine thermique
+words-cover-burst_sleeve = gaine anti-éclatement
+words-cover-armour = armure métallique
+words-cover-bend_restrictor = limiteur de courbure
+
+## Where a count of flats or turns starts; each follows the count
+
+words-basis-finger_tight = à partir du serrage aux doigts
+words-basis-wrench_resistance = à partir du point de résistance à la clé
+words-basis-not_stated = à partir d'un point que la source n'indique pas
+words-basis-torque = par couple de serrage
+
+## An assembly in words
+
+words-not-known = valeur inconnue (utilisez celle du fabricant d'embouts)
+words-shape-straight = droit
+words-shape-elbow = coude { $angle }
+words-shape-elbow-drop = coude { $angle }, déport { $drop }
+words-hose = { $standard } -{ $dash } ({ $inches })
+words-hose-edition = { $standard } édition { $edition } -{ $dash } ({ $inches })
+words-end = { $size } { $connection }, { $form }, { $shape }
+words-end-material = { $size } { $connection }, { $form }, { $shape }, { $material }
+words-end-jump = { $size } { $connection }, { $form }, { $shape }, embout réduit ou augmenté : tétine pour tuyau -{ $dash }
+words-end-material-jump = { $size } { $connection }, { $form }, { $shape }, { $material }, embout réduit ou augmenté : tétine pour tuyau -{ $dash }
+words-end-family = { $size } { $connection }, { $form }
+words-length = { $length }, { $basis }
+words-clocking = { $angle } dans le sens antihoraire, extrémité A côté observateur, coude A vers le bas
+words-flats = { $many ->
+    [one] { $count } pan
+   *[other] { $count } pans
+ }
+words-turns = { $many ->
+    [one] { $count } tour
+   *[other] { $count } tours
+ }
+words-counted = { $count } { $basis }
+words-torque-screw = { $torque } par vis { $screw }
+words-torque-any-screw = { $torque } par vis (type de vis : voir le fabricant)

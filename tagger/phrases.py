@@ -1,0 +1,147 @@
+"""The parts of a spec as messages: what every room says of an assembly in the same words."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from tagger import units
+from tagger.messages import Message, Value, angle, count, length
+from tagger.spec import (
+    AssemblySpec,
+    Basis,
+    Connection,
+    Cover,
+    End,
+    Fluid,
+    Form,
+    Hose,
+    LengthBasis,
+    Material,
+    Tightening,
+)
+
+Part = Literal["hose", "end_a", "end_b", "override"]
+NOT_KNOWN = Message("words-not-known")
+
+
+def part(name: str) -> Message:
+    """The hose, an end, or the figure given ("override"), as a value of other messages."""
+    return Message(f"words-part-{name}")
+
+
+def connection(which: Connection | str) -> Message:
+    return Message(f"words-connection-{which}")
+
+
+def form(which: Form | str) -> Message:
+    return Message(f"words-form-{which}")
+
+
+def material(which: Material | str) -> Message:
+    return Message(f"words-material-{which}")
+
+
+def fluid(which: Fluid | str) -> Message:
+    return Message(f"words-fluid-{which}")
+
+
+def cover(which: Cover | str) -> Message:
+    return Message(f"words-cover-{which}")
+
+
+def basis(which: Basis | str) -> Message:
+    """Where a count of flats or turns starts: "from finger-tight"."""
+    return Message(f"words-basis-{which}")
+
+
+def length_basis(which: LengthBasis | str) -> Message:
+    return Message(f"words-length_basis-{which}")
+
+
+def shape(end: End) -> Message:
+    """Straight, or the elbow with its drop."""
+    if not end.is_elbow:
+        return Message("words-shape-straight")
+    if end.drop_mm is None:
+        return Message("words-shape-elbow", angle=angle(end.angle_deg))
+    return Message("words-shape-elbow-drop", angle=angle(end.angle_deg), drop=length(end.drop_mm))
+
+
+def end(which: End) -> Message:
+    """One end in a line: size, family, form, shape, and what is not ordinary about it."""
+    common: dict[str, Value] = {
+        "size": which.size_text,
+        "connection": connection(which.connection),
+        "form": form(which.form),
+        "shape": shape(which),
+    }
+    ordinary = which.material is Material.CARBON_STEEL
+    if which.hose_dash is None:
+        if ordinary:
+            return Message("words-end", **common)
+        return Message("words-end-material", **common, material=material(which.material))
+    if ordinary:
+        return Message("words-end-jump", **common, dash=which.hose_dash)
+    return Message(
+        "words-end-material-jump", **common, material=material(which.material), dash=which.hose_dash
+    )
+
+
+def end_family(which: End) -> Message:
+    """Size, family and form only: "-12 37° flare (JIC), male"."""
+    return Message(
+        "words-end-family",
+        size=which.size_text,
+        connection=connection(which.connection),
+        form=form(which.form),
+    )
+
+
+def hose(which: Hose) -> Message:
+    """The hose in a line: "SAE 100R2 -12 (3/4 in)"."""
+    inches = units.inch_text(which.dash * units.MM_PER_INCH / 16)
+    if which.edition:
+        return Message(
+            "words-hose-edition",
+            standard=which.standard,
+            edition=which.edition,
+            dash=which.dash,
+            inches=inches,
+        )
+    return Message("words-hose", standard=which.standard, dash=which.dash, inches=inches)
+
+
+def overall_length(spec: AssemblySpec) -> Message:
+    """The overall length with its basis."""
+    return Message("words-length", length=length(spec.length_mm), basis=length_basis(spec.length_basis))
+
+
+def clocking(spec: AssemblySpec) -> Message | None:
+    """The clocking angle with its convention; None unless both ends are elbows."""
+    if spec.clocking_deg is None:
+        return None
+    return Message("words-clocking", angle=angle(spec.clocking_deg))
+
+
+def flats(low: float, high: float) -> Message:
+    """A count of flats: "1 to 1 1/4 flats"."""
+    return Message("words-flats", count=count(low, high), many=_many(high))
+
+
+def turns(low: float, high: float) -> Message:
+    """Whole turns, for taper threads: "1 1/2 to 3 turns"."""
+    return Message("words-turns", count=count(low, high), many=_many(high))
+
+
+def counted(tightening: Tightening, end: End) -> Message | None:
+    """Flats, or turns for a taper thread, with the basis they are counted from; None where not known."""
+    low, high, start = tightening.flats_min, tightening.flats_max, tightening.flats_basis
+    if low is None or high is None or start is None:
+        return None
+    said = turns(low / 6, high / 6) if end.connection.is_taper else flats(low, high)
+    return Message("words-counted", count=said, basis=basis(start))
+
+
+def _many(high: float) -> str:
+    """Singular up to one, as the trade counts: "1/2 flat"."""
+    return "one" if high <= 1 else "other"
