@@ -133,7 +133,7 @@ def english(message: Message, attribute: str | None = None) -> str:
 
 def as_is(text: str, mend: str = "") -> Message:
     """A text that has no id: somebody's own words, such as a reason typed in or a source cited."""
-    return Message("words-as-is", text=text, mend=mend) if mend else Message("words-as-is", text=text)
+    return Message("words-as-is-mended", text=text, mend=mend) if mend else Message("words-as-is", text=text)
 
 
 def _made(id: str, values: dict[str, Value]) -> Message:

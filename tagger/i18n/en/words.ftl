@@ -3,6 +3,7 @@
 ## How figures, ranges and days are written
 
 words-as-is = { $text }
+words-as-is-mended = { $text }
     .mend = { $mend }
 words-decimal-sign = .
 words-date = { $year }-{ $month }-{ $day }
