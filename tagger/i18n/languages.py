@@ -46,7 +46,7 @@ LANGUAGES: Final = MappingProxyType(_found())
 def negotiate(header: str, default: str = SOURCE) -> str:
     """The best of our languages for an ``Accept-Language`` header (RFC 9110, 12.5.4).
 
-    >>> negotiate("nl, fr-CA;q=0.8, en;q=0.5"), negotiate("zh"), negotiate("de;q=0, es")
+    >>> negotiate("nl, fr-CA;q=0.8, en;q=0.5"), negotiate("zh"), negotiate("DE;q=0, ES")
     ('fr', 'en', 'es')
     """
     from babel import negotiate_locale
@@ -61,4 +61,6 @@ def negotiate(header: str, default: str = SOURCE) -> str:
         if quality > 0:
             ranked.append((-quality, place, name))
     wanted = [name for _, _, name in sorted(ranked)]
-    return negotiate_locale(wanted, list(LANGUAGES), sep="-") or default
+    found = negotiate_locale(wanted, list(LANGUAGES), sep="-") or ""
+    ours = {code.casefold(): code for code in LANGUAGES}  # the header may write "DE"
+    return ours.get(found.casefold(), default)
