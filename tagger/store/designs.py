@@ -30,7 +30,7 @@ _MOST = 20_000
 
 def as_row(spec: AssemblySpec, assessment: Assessment) -> dict[str, Any]:
     """The row of a design; the same spec and assessment give the same id."""
-    spec_json, assessment_json = spec.as_dict(), assessment.model_dump(mode="json")
+    spec_json, assessment_json = spec.as_dict(), assessment.kept()
     return {
         "id": fingerprint([spec_json, assessment_json]),
         "spec": spec_json,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tagger.messages import as_is
 from tagger.spec import AssemblySpec
 from tagger.trade import compatibility, geometry, lengths, rating, steps, temperature, tightening
 from tagger.trade.results import NOT_KNOWN, Assessment, EndAdvice, LengthTolerance, Warning_
@@ -77,16 +78,20 @@ def _tolerance_warnings(
             f"The length tolerance is from memory ({tolerance.source.removeprefix('memory: ')}): confirm it."
         )
         found.append(
-            Warning_(code="length_tolerance_from_memory", field="length_mm", text=text, severity="note")
+            Warning_(
+                code="length_tolerance_from_memory", field="length_mm", message=as_is(text), severity="note"
+            )
         )
     if tolerance is None:
         text = f"The length tolerance is {NOT_KNOWN}: no source gives a band for this length and bore."
-        found.append(Warning_(code="length_tolerance_not_known", field="length_mm", text=text))
+        found.append(Warning_(code="length_tolerance_not_known", field="length_mm", message=as_is(text)))
     standard = tables.standard_of(spec.hose.standard)
     if standard is not None and standard.standard.casefold() != spec.hose.standard.casefold():
         text = f"{spec.hose.standard!r} is read as {standard.standard}."
-        found.append(Warning_(code="standard_spelling", field="hose.standard", text=text, severity="note"))
+        found.append(
+            Warning_(code="standard_spelling", field="hose.standard", message=as_is(text), severity="note")
+        )
     if standard is None:
         text = f"{spec.hose.standard} is not in the tables: only the figures given stand."
-        found.append(Warning_(code="standard_not_known", field="hose.standard", text=text))
+        found.append(Warning_(code="standard_not_known", field="hose.standard", message=as_is(text)))
     return found

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from tagger.errors import Problem, TradeError
+from tagger.messages import as_is
 from tagger.spec import AssemblySpec, End
 from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
@@ -81,4 +82,4 @@ def _jump(name: str, end: End, hose_dash: int, tables: Tables) -> tuple[list[Pro
         f"{'End A' if name == 'end_a' else 'End B'} is a jump size: {end.connection} {end.size_text} "
         f"on -{hose_dash} hose, where {said} is usual."
     )
-    return [], [Warning_(code="jump_size", field=f"{name}.hose_dash", text=text, severity="note")]
+    return [], [Warning_(code="jump_size", field=f"{name}.hose_dash", message=as_is(text), severity="note")]

@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 from statistics import median
 
+from tagger.messages import as_is
 from tagger.spec import AssemblySpec, Hose
 from tagger.trade import rows as row
 from tagger.trade.results import NOT_KNOWN, LengthTolerance, Warning_
@@ -65,7 +66,7 @@ def bend_radius(hose: Hose, tables: Tables) -> tuple[float | None, str, list[War
     ]
     if not found:
         text = f"The minimum bend radius is {NOT_KNOWN}."
-        return None, NOT_KNOWN, [Warning_(code="bend_not_known", field="hose", text=text)]
+        return None, NOT_KNOWN, [Warning_(code="bend_not_known", field="hose", message=as_is(text))]
     large = max(found, key=lambda r: (r.bend_radius_mm, r.confidence != "memory"))
     warnings = []
     if large.confidence == "memory":
@@ -73,7 +74,7 @@ def bend_radius(hose: Hose, tables: Tables) -> tuple[float | None, str, list[War
             f"The minimum bend radius, {show_length(large.bend_radius_mm)}, is from memory "
             f"({large.source.removeprefix('memory: ')}): confirm it with the hose maker's data."
         )
-        warnings.append(Warning_(code="bend_from_memory", field="hose", text=text, severity="note"))
+        warnings.append(Warning_(code="bend_from_memory", field="hose", message=as_is(text), severity="note"))
     return large.bend_radius_mm, f"{large.source}, printed {large.printed}", warnings
 
 

@@ -10,6 +10,7 @@ import math
 from dataclasses import dataclass
 
 from tagger.errors import Problem, TradeError
+from tagger.messages import as_is
 from tagger.spec import AssemblySpec, End, LengthBasis
 from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
@@ -136,4 +137,4 @@ def warnings(
         f"A quarter bend at the least radius takes {show_length(round(needed))} of hose, and this assembly is "
         f"{show_length(spec.length_mm)}: it can only be fitted nearly straight ({rule.source})."
     )
-    return [Warning_(code="too_short_to_bend", field="length_mm", text=text, severity="note")]
+    return [Warning_(code="too_short_to_bend", field="length_mm", message=as_is(text), severity="note")]

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import Literal, TypeVar
 
+from tagger.messages import as_is
 from tagger.spec import AssemblySpec, End, Hose, Material
 from tagger.trade import rows as row
 from tagger.trade import temperature
@@ -67,7 +68,7 @@ def hose_rating(hose: Hose, tables: Tables) -> tuple[PartRating, list[Warning_]]
             f"-{hose.dash} is not a size of {standard.standard} itself: the rating is that of one maker's hose. "
             f"Confirm it with the maker's data."
         )
-        warnings.append(Warning_(code="outside_standard", field="hose.dash", text=text))
+        warnings.append(Warning_(code="outside_standard", field="hose.dash", message=as_is(text)))
     return _rating("hose", low.max_working_bar, low.printed, low.source, low.confidence, low.note), warnings
 
 
@@ -155,7 +156,7 @@ def _outside_limits(parts: list[PartRating], unfit: str) -> tuple[WorkingPressur
     )
     text = f"Working pressure: {NOT_KNOWN}, because {unfit}."
     return answer, [
-        Warning_(code="pressure_not_known", field="working_pressure", text=text, severity="danger")
+        Warning_(code="pressure_not_known", field="working_pressure", message=as_is(text), severity="danger")
     ]
 
 
@@ -175,7 +176,7 @@ def _nothing_shown(
         at_most_bar=low.value_bar if low else None,
     )
     return answer, [
-        Warning_(code="pressure_not_known", field="working_pressure", text=text, severity="danger")
+        Warning_(code="pressure_not_known", field="working_pressure", message=as_is(text), severity="danger")
     ]
 
 
@@ -186,12 +187,16 @@ def _override_warning(given: PartRating, low: PartRating, unknown: list[PartRati
     if low is given:
         text = f"The working pressure is the one given, from {given.source!r}.{stands}"
         severity: Literal["care", "note"] = "care" if unknown else "note"
-        return Warning_(code="pressure_given", field="working_pressure", text=text, severity=severity)
+        return Warning_(
+            code="pressure_given", field="working_pressure", message=as_is(text), severity=severity
+        )
     text = (
         f"The pressure given, {show_pressure(given.value_bar)} from {given.source!r}, is above the rating of "
         f"{_named(low.part)}, {show_pressure(low.value_bar)}. The lower one holds.{stands}"
     )
-    return Warning_(code="pressure_given_too_high", field="working_pressure", text=text, severity="danger")
+    return Warning_(
+        code="pressure_given_too_high", field="working_pressure", message=as_is(text), severity="danger"
+    )
 
 
 def _beyond_limits_warning(given_bar: float, limit_bar: float, source: str) -> Warning_:
@@ -199,7 +204,9 @@ def _beyond_limits_warning(given_bar: float, limit_bar: float, source: str) -> W
         f"The pressure given, {show_pressure(given_bar)}, is above {show_pressure(limit_bar)}, what the hose is "
         f"rated at within its limits ({source}). The lower one holds."
     )
-    return Warning_(code="pressure_given_too_high", field="working_pressure", text=text, severity="danger")
+    return Warning_(
+        code="pressure_given_too_high", field="working_pressure", message=as_is(text), severity="danger"
+    )
 
 
 def _part_warnings(parts: Iterable[PartRating]) -> list[Warning_]:
@@ -207,13 +214,13 @@ def _part_warnings(parts: Iterable[PartRating]) -> list[Warning_]:
     for part in parts:
         if part.value_bar is None:
             text = f"The rating of {_named(part.part)} is {NOT_KNOWN}: {part.note}."
-            found.append(Warning_(code="rating_not_known", field=part.part, text=text))
+            found.append(Warning_(code="rating_not_known", field=part.part, message=as_is(text)))
         elif part.confidence == "memory":
             text = (
                 f"The rating of {_named(part.part)}, {show_pressure(part.value_bar)}, is from memory "
                 f"({part.source.removeprefix('memory: ')}): confirm it with the maker's data."
             )
-            found.append(Warning_(code="rating_from_memory", field=part.part, text=text))
+            found.append(Warning_(code="rating_from_memory", field=part.part, message=as_is(text)))
     return found
 
 
@@ -230,7 +237,7 @@ def _edition_warning(
         f"{standard.standard} -{hose.dash} is rated differently by edition ({figures}) and the spec names none. "
         f"The lower figure, {show_pressure(low.max_working_bar)}, holds; the edition is printed on the hose."
     )
-    return [Warning_(code="edition_not_given", field="hose.edition", text=text)]
+    return [Warning_(code="edition_not_given", field="hose.edition", message=as_is(text))]
 
 
 def _lowest(parts: Iterable[PartRating]) -> PartRating:

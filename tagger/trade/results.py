@@ -6,10 +6,11 @@ A figure that is not known is None, never a guess; a figure that is known carrie
 from __future__ import annotations
 
 from datetime import date
-from typing import Literal
+from typing import Any, Literal
 
-from pydantic import BaseModel, ConfigDict
+from pydantic import BaseModel, ConfigDict, computed_field, model_validator
 
+from tagger.messages import Message, as_is, english
 from tagger.spec import AssemblySpec, Basis, TagContent, Tightening
 
 NOT_KNOWN = "not known: use the fitting maker's"
@@ -91,12 +92,26 @@ class EndAdvice(_Value):
 
 
 class Warning_(_Value):
-    """Something the reader must know; ``code`` is stable, ``text`` is English."""
+    """Something the reader must know; ``code`` is stable, ``text`` is the message in English."""
 
     code: str
     field: str
-    text: str
+    message: Message
     severity: Literal["danger", "care", "note"] = "care"
+
+    @computed_field  # type: ignore[prop-decorator]
+    @property
+    def text(self) -> str:
+        """The message in English, for logs, tests and programs."""
+        return english(self.message)
+
+    @model_validator(mode="before")
+    @classmethod
+    def _kept_as_text(cls, data: Any) -> Any:
+        """A warning kept before messages had ids."""
+        if isinstance(data, dict) and "message" not in data:
+            return {**data, "message": as_is(data["text"])}
+        return data
 
 
 class Assessment(_Value):
@@ -119,6 +134,10 @@ class Assessment(_Value):
     end_a: EndAdvice
     end_b: EndAdvice
     warnings: tuple[Warning_, ...] = ()
+
+    def kept(self) -> dict[str, Any]:
+        """As it is stored: messages as ids and values, no text in any language."""
+        return self.model_dump(mode="json", exclude={"warnings": {"__all__": {"text"}}})
 
     def content_of(self, spec: AssemblySpec, built_on: date | None = None) -> TagContent:
         """What a tag for this spec carries."""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tagger.messages import as_is
 from tagger.spec import AssemblySpec, Fluid, Hose
 from tagger.trade import rows as row
 from tagger.trade.results import Warning_
@@ -68,7 +69,7 @@ def _temperature(spec: AssemblySpec, standard: row.HoseStandard) -> list[Warning
         f"{show_temperature(given)} is above the {show_temperature(standard.max_temperature_c)} of {standard.standard} "
         f"({standard.source}). No published table derates it there: use a hose made for that temperature."
     )
-    return [Warning_(code="too_hot", field="max_temperature_c", text=text, severity="danger")]
+    return [Warning_(code="too_hot", field="max_temperature_c", message=as_is(text), severity="danger")]
 
 
 def _cold(spec: AssemblySpec, standard: row.HoseStandard, tables: Tables) -> list[Warning_]:
@@ -81,14 +82,14 @@ def _cold(spec: AssemblySpec, standard: row.HoseStandard, tables: Tables) -> lis
             f"{show_temperature(given)} is below the {show_temperature(least)} that {standard.standard} goes down to "
             f"({source}): use a hose made for that cold."
         )
-        return [Warning_(code="too_cold", field="max_temperature_c", text=text, severity="danger")]
+        return [Warning_(code="too_cold", field="max_temperature_c", message=as_is(text), severity="danger")]
     if spec.fluid is not None and least > standard.min_temperature_c:
         words = spec.fluid.replace("_", " ")
         text = (
             f"With {words}, {standard.standard} goes down to {show_temperature(least)} only ({source}): "
             "keep it from colder places."
         )
-        return [Warning_(code="cold_limit_of_fluid", field="fluid", text=text)]
+        return [Warning_(code="cold_limit_of_fluid", field="fluid", message=as_is(text))]
     return []
 
 
@@ -109,14 +110,18 @@ def fluid_warnings(fluid: Fluid, hottest_c: float | None, hose: Hose, tables: Ta
         if fluid is Fluid.MINERAL_OIL:
             return []
         text = f"No source here says whether {standard.standard} suits {words}: ask the hose maker."
-        return [Warning_(code="fluid_not_known", field="fluid", text=text)]
+        return [Warning_(code="fluid_not_known", field="fluid", message=as_is(text))]
     if entry.max_temperature_c is None:
         text = f"{standard.standard} is not for {words} ({entry.source}: {entry.note})."
-        return [Warning_(code="fluid_not_suited", field="fluid", text=text, severity="danger")]
+        return [Warning_(code="fluid_not_suited", field="fluid", message=as_is(text), severity="danger")]
     if hottest_c is not None and hottest_c > entry.max_temperature_c:
         text = (
             f"With {words}, {standard.standard} goes to {show_temperature(entry.max_temperature_c)} "
             f"({entry.source}), and the spec says {show_temperature(hottest_c)}."
         )
-        return [Warning_(code="too_hot_for_fluid", field="max_temperature_c", text=text, severity="danger")]
+        return [
+            Warning_(
+                code="too_hot_for_fluid", field="max_temperature_c", message=as_is(text), severity="danger"
+            )
+        ]
     return []

@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Literal
 
+from tagger.messages import as_is
 from tagger.spec import BASIS_WORDS, STATED, Basis, End, Form, Material
 from tagger.trade import rows as row
 from tagger.trade.results import NOT_KNOWN, EndAdvice, Flats, Torque, Turns, Warning_
@@ -173,13 +174,13 @@ def _warnings(
                 f"{said}: the screws of a flange stay steel, and no source says what clamp load a head of {metal} "
                 f"takes: half the steel figure could leak. How far to tighten is {NOT_KNOWN}."
             )
-        warnings.append(Warning_(code="tightening_not_known", field=name, text=text))
+        warnings.append(Warning_(code="tightening_not_known", field=name, message=as_is(text)))
     elif found.torque is not None and torque_row is not None and torque_row.confidence == "memory":
         text = (
             f"{said}: the torque is from memory ({torque_row.source.removeprefix('memory: ')}): confirm it."
         )
-        warnings.append(Warning_(code="torque_from_memory", field=name, text=text))
+        warnings.append(Warning_(code="torque_from_memory", field=name, message=as_is(text)))
     if factor < 1 and found.torque is not None:
         text = f"{said}: {end.material} takes less than steel; no count of flats is known for it."
-        warnings.append(Warning_(code="soft_material", field=name, text=text))
+        warnings.append(Warning_(code="soft_material", field=name, message=as_is(text)))
     return warnings
