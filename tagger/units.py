@@ -146,12 +146,13 @@ def _mixed(value: Fraction) -> str:
 
 
 def number_text(value: float, places: int = 1) -> str:
-    """A figure without a useless ".0".
+    """A figure without a useless ".0", and zero without a sign.
 
-    >>> number_text(1250.0), number_text(55.9)
-    ('1250', '55.9')
+    >>> number_text(1250.0), number_text(55.9), number_text(-0.04)
+    ('1250', '55.9', '0')
     """
-    return f"{round(value, places):.{places}f}".rstrip("0").rstrip(".") if places else f"{value:.0f}"
+    text = f"{round(value, places) + 0.0:.{places}f}"
+    return text.rstrip("0").rstrip(".") if places else text
 
 
 def show_length(mm: float) -> str:

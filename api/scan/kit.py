@@ -5,15 +5,19 @@ from __future__ import annotations
 import json
 from functools import cache
 from importlib import resources
-from typing import Any
+from typing import Any, Final
 
 from api.scan import catalogue, dims, fill, fit
 from api.scan.i18n import Reader, messages
 from tagger import words as plain
 from tagger.code import payload
+from tagger.i18n.catalogue import source
 from tagger.spec import BASIS_WORDS, Connection
 from tagger.trade import servicelife
 from tagger.trade.tables import Tables
+
+ROOMS: Final = ("words", "fit", "scan", "code")
+"""Whose messages a phone without a signal may show."""
 
 
 def shared_tables(tables: Tables) -> dict[str, Any]:
@@ -83,11 +87,20 @@ def words_of(lang: str, tables: Tables) -> dict[str, Any]:
     used = _used_on_the_phone()
     return {
         "lang": lang,
+        "catalogues": catalogues(lang),
         "templates": {name: fill.translated(name, lang) for name in fill.TEMPLATES},
         "names": names,
         "messages": {key: text for key, text in messages(lang).items() if key in used},
         "steps": fit.steps_of(Reader(lang, tables)),
     }
+
+
+def catalogues(lang: str) -> list[str]:
+    """The catalogues that a phone renders from, without their comments."""
+    texts = (source(lang, room) for room in ROOMS)
+    return [
+        "".join(line for line in text.splitlines(keepends=True) if not line.startswith("#")) for text in texts
+    ]
 
 
 @cache

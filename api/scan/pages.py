@@ -15,7 +15,7 @@ from fastapi import Request
 from fastapi.responses import HTMLResponse, JSONResponse, Response
 from markupsafe import Markup
 
-from api.scan import kit
+from api.scan import kit, scripts
 from api.scan.i18n import LANGUAGES, Translator, choose
 from api.scan.labels import LABELS
 from api.web.headers import content_policy
@@ -49,8 +49,8 @@ def version(request: Request) -> str:
     state = request.app.state
     if not hasattr(state, "scan_version"):
         found = hashlib.sha256(css().encode())
-        for name in ("scan-worker.js", *(f"reader/{file}" for file in reader_files())):
-            found.update(static(name))
+        for text in (scripts.worker(), *(scripts.small(name) for name in scripts.names())):
+            found.update(text.encode())
         found.update("".join(shell(request, lang, "") for lang in LANGUAGES).encode())
         tables = tables_of(request)
         kept = [kit.shared_tables(tables), *(kit.words_of(lang, tables) for lang in LANGUAGES)]
@@ -60,13 +60,6 @@ def version(request: Request) -> str:
     return version
 
 
-@cache
-def reader_files() -> tuple[str, ...]:
-    """The JavaScript modules of the public pages."""
-    folder = resources.files("api").joinpath("static", "reader")
-    return tuple(sorted(file.name for file in folder.iterdir() if file.name.endswith(".js")))
-
-
 def script(request: Request, name: str) -> str:
     """The address of one of our scripts; the version in it lets a browser keep it for ever."""
     return _script(version(request), name)
@@ -74,12 +67,6 @@ def script(request: Request, name: str) -> str:
 
 def _script(version: str, name: str) -> str:
     return f"/scan/{version}/{name}"
-
-
-def small_script(name: str) -> str:
-    """A script without the comments and indentation that only we read."""
-    lines = (line.strip() for line in static(name).decode().splitlines())
-    return "\n".join(line for line in lines if line and not line.startswith("//")) + "\n"
 
 
 def static(name: str) -> bytes:

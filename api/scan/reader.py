@@ -9,7 +9,7 @@ from typing import Any
 from fastapi import APIRouter, HTTPException, Request
 from fastapi.responses import JSONResponse, Response
 
-from api.scan import pages
+from api.scan import pages, scripts
 from api.scan.i18n import LANGUAGES, Translator, choose
 from api.scan.kit import shared_tables, words_of
 from api.web.headers import content_policy
@@ -20,22 +20,18 @@ FOR_EVER = "public, max-age=31536000, immutable"
 _SCRIPT = "text/javascript; charset=utf-8"
 
 
-@router.get("/scan/{version}/{name}.js", include_in_schema=False)
+@router.get("/scan/{version}/{name:path}.js", include_in_schema=False)
 def script(request: Request, version: str, name: str) -> Response:
     """One JavaScript module; its address changes with the content of any of them."""
-    if f"{name}.js" not in pages.reader_files():
+    if f"{name}.js" not in scripts.names():
         raise HTTPException(404)
-    return pages.kept(
-        request, Response(pages.small_script(f"reader/{name}.js"), media_type=_SCRIPT), FOR_EVER
-    )
+    return pages.kept(request, Response(scripts.small(f"{name}.js"), media_type=_SCRIPT), FOR_EVER)
 
 
 @router.get("/scan-worker.js", include_in_schema=False)
 def worker(request: Request) -> Response:
     """The service worker; the version in it makes a phone fetch the new files."""
-    text = pages.small_script("scan-worker.js").replace("{{version}}", pages.version(request))
-    called = 'importScripts("{{queue}}"); // the server puts reader/queue.js itself here'
-    text = text.replace(called, pages.small_script("reader/queue.js"))
+    text = scripts.worker().replace("{{version}}", pages.version(request))
     response = Response(text, media_type=_SCRIPT)
     response.headers["Content-Security-Policy"] = content_policy()
     return pages.kept(request, response, "no-cache")
@@ -46,10 +42,10 @@ def kit(request: Request, version: str) -> Response:
     """Every script and the tables as one answer: few round trips on a bad line, and all or nothing."""
 
     def make() -> dict[str, Any]:
-        scripts = [name for name in pages.reader_files() if name != "camera.js"]
         found = {
-            pages.script(request, name): _file(_SCRIPT, pages.small_script(f"reader/{name}"))
-            for name in scripts
+            pages.script(request, name): _file(_SCRIPT, scripts.small(name))
+            for name in scripts.names()
+            if name != "camera.js"  # the shell page has none
         }
         shared = json.dumps(shared_tables(tables_of(request)), ensure_ascii=False)
         return found | {pages.script(request, "tables.json"): _file("application/json", shared)}

@@ -3,8 +3,8 @@
 // opens instead and fills itself from the link's digits (reader/offline.js).
 
 const VERSION = "{{version}}";
-const KEPT = `scan-${VERSION}`;
-const CHOICE = "scan-choice"; // the language and units last seen, and the last pages
+const KEPT = `reader-${VERSION}`;
+const CHOICE = "reader-choice"; // the language and units last seen, and the last pages
 const PATIENCE = 6000; // ms to wait for the network before the phone reads the tag itself
 const TAG = /^\/t\/[^/]+(\/\d+)?\/?$|^(\/t\/\d+)?\/8004\/|^\/01\/\d+\/21\//i;
 
@@ -50,7 +50,7 @@ async function keep(kit) {
 
 async function activate() {
   for (const name of await caches.keys()) {
-    if (name.startsWith("scan-") && name !== KEPT && name !== CHOICE) await caches.delete(name);
+    if (name.startsWith("reader-") && name !== KEPT && name !== CHOICE) await caches.delete(name);
   }
   // A page may have asked the worker before this one for its language while this one was installing.
   await keepLanguage((await chosenLanguage()) || "en").catch(() => {});

@@ -20,7 +20,7 @@ from tests.browser.test_scan_tag import TWO_ELBOWS, path, registered
 OpenPage = Callable[..., Page]
 KEPT = """async () => {
   await navigator.serviceWorker.ready;
-  const names = (await caches.keys()).filter((name) => name.startsWith("scan-") && name !== "scan-choice");
+  const names = (await caches.keys()).filter((name) => name.startsWith("reader-") && name !== "reader-choice");
   const kept = await Promise.all(names.map(async (name) => (await (await caches.open(name)).keys()).map((r) => r.url)));
   return kept.flat().filter((url) => url.includes("words-") || url.includes("/shell")).length >= 2;
 }"""

@@ -17,6 +17,7 @@ from tests.browser.test_scan_tag import path, registered
 
 OpenPage = Callable[..., Page]
 FIRST_VIEW = 60_000  # bytes, headers and all
+KEPT_FOR_LATER = 70_000  # the same with all that a phone keeps to read tags without a signal
 
 
 @dataclass
@@ -96,7 +97,7 @@ def test_the_first_view_with_all_it_keeps_for_later(
     print(
         f"\nfirst view {shown} bytes; with the offline reader {wire.received} bytes, {len(wire.requests)} requests"
     )
-    assert wire.received < FIRST_VIEW
+    assert wire.received < KEPT_FOR_LATER
     assert all(url.startswith(wire.url) for url in asked)
 
 

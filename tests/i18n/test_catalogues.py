@@ -23,7 +23,7 @@ OTHERS = tuple(language for language in LANGUAGES if language != SOURCE)
 _AS_IS = "words-as-is"
 
 
-class _Reads(Visitor):  # type: ignore[misc]
+class Reads(Visitor):  # type: ignore[misc]
     """What one entry of a catalogue reads: its values, how each is used, and the variants it names."""
 
     def __init__(self) -> None:
@@ -63,8 +63,8 @@ def entries(language: str) -> dict[str, ast.Message]:
     return found
 
 
-def reads(entry: ast.Message) -> _Reads:
-    visitor = _Reads()
+def reads(entry: ast.Message) -> Reads:
+    visitor = Reads()
     visitor.visit(entry)
     visitor.values.discard("case")
     return visitor
@@ -131,7 +131,7 @@ def test_every_message_renders_with_sample_values(language: str) -> None:
                     )
 
 
-def _samples(read: _Reads) -> list[dict[str, object]]:
+def _samples(read: Reads) -> list[dict[str, object]]:
     """One set of values for each variant that the message names."""
     choices = []
     for name in sorted(read.values):

@@ -47,7 +47,7 @@ function copyAndShare() {
 async function keep() {
   if (!("serviceWorker" in navigator)) return;
   try {
-    await (await caches.open("scan-choice")).put("/lang", new Response(html.lang));
+    await (await caches.open("reader-choice")).put("/lang", new Response(html.lang));
     await navigator.serviceWorker.register("/scan-worker.js", { scope: "/" });
     const registration = await navigator.serviceWorker.ready;
     registration.active.postMessage({ keepLanguage: html.lang });

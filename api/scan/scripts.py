@@ -1,0 +1,50 @@
+"""The scripts of the public pages, by the name in their address: ``page.js``, ``fluent/bundle.js``.
+
+Our own lie in ``static/reader``, those of others in ``static/vendor/<name>``.
+"""
+
+from __future__ import annotations
+
+from functools import cache
+from importlib import resources
+from importlib.resources.abc import Traversable
+from typing import Final
+
+VENDORED: Final = ("fluent",)
+
+
+def _static(*names: str) -> Traversable:
+    return resources.files("api").joinpath("static", *names)
+
+
+@cache
+def names() -> tuple[str, ...]:
+    """Every JavaScript module that a page or a phone may ask for."""
+    own = [file.name for file in _static("reader").iterdir()]
+    others = [f"{vendor}/{file.name}" for vendor in VENDORED for file in _static("vendor", vendor).iterdir()]
+    return tuple(sorted(name for name in (*own, *others) if name.endswith(".js")))
+
+
+@cache
+def small(name: str) -> str:
+    """A script without the comments and indentation that only we read."""
+    folder = ("vendor",) if name.partition("/")[0] in VENDORED else ("reader",)
+    return without_comments(_static(*folder, *name.split("/")).read_text(encoding="utf-8"))
+
+
+@cache
+def worker() -> str:
+    """The service worker, as ``small``; the order queue stands in it, because it imports nothing."""
+    called = 'importScripts("{{queue}}"); // the server puts reader/queue.js itself here'
+    text = without_comments(_static("scan-worker.js").read_text(encoding="utf-8"))
+    return text.replace(called, small("queue.js"))
+
+
+def without_comments(text: str) -> str:
+    """Lines that say something to the machine, without their indentation.
+
+    >>> without_comments("/**\\n * Adds.\\n */\\nadd(\\n  1); // one")
+    'add(\\n1); // one\\n'
+    """
+    lines = (line.strip() for line in text.splitlines())
+    return "\n".join(line for line in lines if line and not line.startswith(("//", "/*", "*"))) + "\n"

@@ -1,0 +1,150 @@
+"""The phone renders messages as the library does: every one, in every language, as text and as HTML."""
+
+from __future__ import annotations
+
+import random
+from collections.abc import Iterator
+from datetime import date
+from typing import Any
+
+import pytest
+from playwright.sync_api import Page
+
+from api.scan import kit
+from tagger.i18n import LANGUAGES, Translator
+from tagger.messages import (
+    Figure,
+    Message,
+    Unit,
+    Value,
+    angle,
+    count,
+    least_pressure,
+    length,
+    pressure,
+    temperature,
+    torque,
+)
+from tests.browser.test_scan_reader import reader
+from tests.i18n.test_catalogues import Reads, entries, reads
+
+__all__ = ["reader"]  # the fixture
+
+RENDER = """async ([messages, base, language, catalogues]) => {
+  const { translator } = await import(`${base}/i18n.js`);
+  const t = translator(language, catalogues);
+  return messages.map((each) => [t(each), t.mend(each), t.html(each)]);
+}"""
+FIGURES = """async ([figures, base, language, catalogues]) => {
+  const { translator } = await import(`${base}/i18n.js`);
+  const t = translator(language, catalogues);
+  return figures.map((each) => t.figure(each));
+}"""
+PLURALS = {"zero", "one", "two", "few", "many", "other"}
+SAMPLES: tuple[Value, ...] = (
+    length(12.5),
+    pressure(206.8),
+    least_pressure(620.4),
+    torque(20, 24.5),
+    torque(None, 33),
+    temperature(-40),
+    count(1, 1.25),
+    angle(37.5),
+    3,
+    1234.5,
+    date(2026, 3, 7),
+    '5 < 7 & "so" it\'s',
+    Message("words-part-end_a"),
+    ("-4", "-6", "-8"),
+)
+"""One value of every kind."""
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_phone_renders_every_message_as_the_library_does(reader: tuple[Page, str], language: str) -> None:
+    page, base = reader
+    messages = [message for id in sorted(_ids()) for message in _with_samples(id, language)]
+    t = Translator(language)
+    found = page.evaluate(RENDER, [[m.as_json() for m in messages], base, language, kit.catalogues(language)])
+    for message, shown in zip(messages, found, strict=True):
+        assert shown == [t(message), t.mend(message), t.html(message)], message
+
+
+def _ids() -> set[str]:
+    return {id for id in entries("en") if id.partition("-")[0] in kit.ROOMS}
+
+
+def _with_samples(id: str, language: str) -> Iterator[Message]:
+    """The message once for each kind of value; its selectors go through the keys it names."""
+    read = reads(entries(language)[id])
+    names = sorted(read.values)
+    for turn in range(len(SAMPLES) if names else 1):
+        yield Message(id, **{name: _sample(name, read, turn + at) for at, name in enumerate(names)})
+
+
+def _sample(name: str, read: Reads, turn: int) -> Value:
+    choices = _choices(name, read)
+    return choices[turn % len(choices)]
+
+
+def _choices(name: str, read: Reads) -> tuple[Value, ...]:
+    keys = sorted(read.variants.get(name, ()))
+    if keys and set(keys) <= PLURALS | {str(n) for n in range(10)}:
+        return (*keys, 0, 1, 2, 5)
+    if keys:
+        return (*keys, "none of these")
+    if read.called.get(name) == "SAY":
+        return Message("words-part-hose"), Message("words-fluid-synthetic_ester"), "typed"
+    if read.called.get(name) == "LIST":
+        return ("-4",), ("-4", "-6"), ("-4", Message("words-part-hose"), 8, length(12.5))
+    return SAMPLES
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_phone_rounds_figures_as_the_library_does(reader: tuple[Page, str], language: str) -> None:
+    page, base = reader
+    figures = list(_figures())
+    t = Translator(language)
+    given = [[figure.as_json() for figure in figures], base, language, kit.catalogues(language)]
+    found = page.evaluate(FIGURES, given)
+    off = {figure: (t.figure(figure), shown) for figure, shown in zip(figures, found, strict=True)}
+    assert {figure: pair for figure, pair in off.items() if pair[0] != pair[1]} == {}
+
+
+def _figures() -> Iterator[Figure]:
+    """Halves, where languages of programs round differently; steps of a tenth; and any others."""
+    chance = random.Random(1)
+    plain = [n / 8 for n in range(400)] + [n / 10 for n in range(400)]
+    plain += [chance.uniform(0, 3000) for _ in range(400)]
+    for value in plain:
+        for unit in Unit:
+            yield Figure(value, unit)
+        yield torque(value * 0.9, value)
+        yield torque(None, value)
+        yield count(value / 2, value)
+    yield from (temperature(-value) for value in plain[1:])
+
+
+def test_a_nested_message_takes_its_case_and_a_figure_in_it_is_marked(reader: tuple[Page, str]) -> None:
+    page, base = reader
+    catalogue = (
+        "a-part = { $case ->\n   *[plain] der Bogen { $drop }\n    [dat] dem Bogen { $drop }\n }\n"
+        'a-whole = mit { SAY($part, case: "dat") } <{ LIST($all, style: "or") }>\n'
+    )
+    part = {"id": "a-part", "values": {"drop": length(1250).as_json()}}
+    message = {"id": "a-whole", "values": {"part": part, "all": ["x", 2]}}
+    [[text, _, html]] = page.evaluate(
+        RENDER, [[message], base, "de", ["words-decimal-sign = ,\n", catalogue]]
+    )
+    assert text == "mit dem Bogen 1250 mm (49,21 in) <x oder 2>"
+    assert html == (
+        'mit dem Bogen <span class="both"><span class="si">1250 mm</span> <span class="us">49,21 in</span></span>'
+        " &lt;x oder 2&gt;"
+    )
+
+
+def test_a_page_that_opens_with_a_signal_asks_for_no_catalogue_reader(reader: tuple[Page, str]) -> None:
+    page, _ = reader
+    script: Any = "() => performance.getEntriesByType('resource').map((entry) => entry.name)"
+    asked = page.evaluate(script)
+    assert asked and not [address for address in asked if "fluent" in address or "i18n" in address]
