@@ -25,68 +25,11 @@ from pydantic import (
     model_validator,
 )
 
+from tagger.connection import Connection as Connection
+from tagger.connection import Sizing as Sizing
 from tagger.errors import Problem, SpecError, problems_of
 from tagger.intake import json_value
 from tagger.units import read_length_mm, read_pressure_bar, read_temperature_c, read_torque_nm
-
-
-class Connection(StrEnum):
-    """The family an end belongs to, named by its standard."""
-
-    SAE_37_FLARE = "sae_37_flare"  # SAE J514, ISO 8434-2
-    SAE_45_FLARE = "sae_45_flare"  # SAE J512
-    ORFS = "orfs"  # SAE J1453, ISO 8434-3
-    SAE_ORB = "sae_orb"  # SAE J1926, ISO 11926
-    METRIC_ORB = "metric_orb"  # ISO 6149
-    NPT = "npt"  # ASME B1.20.1
-    NPTF = "nptf"  # ASME B1.20.3
-    NPSM = "npsm"  # ASME B1.20.1
-    BSPP = "bspp"  # ISO 228-1, ISO 8434-6
-    BSPT = "bspt"  # ISO 7-1
-    DIN24_LIGHT = "din24_light"  # ISO 8434-1
-    DIN24_HEAVY = "din24_heavy"  # ISO 8434-1
-    FLANGE_CODE61 = "flange_code61"  # ISO 6162-1, SAE J518
-    FLANGE_CODE62 = "flange_code62"  # ISO 6162-2, SAE J518
-    JIS_30 = "jis_30"
-    JIS_60 = "jis_60"
-
-    @property
-    def sized_by(self) -> Sizing:
-        """How the family names its sizes."""
-        return _SIZED_BY.get(self, Sizing.DASH)
-
-    @property
-    def is_flange(self) -> bool:
-        return self in (Connection.FLANGE_CODE61, Connection.FLANGE_CODE62)
-
-    @property
-    def is_taper(self) -> bool:
-        """A taper thread is turned past finger-tight by turns, never by flats (common practice, no source).
-
-        What a tag's digits mean hangs on it, so that no shop's table can say otherwise.
-        """
-        return self in (Connection.NPT, Connection.NPTF, Connection.BSPT)
-
-
-class Sizing(StrEnum):
-    """The terms in which a family names its sizes."""
-
-    DASH = "dash"  # sixteenths of an inch: 12
-    PIPE = "pipe"  # nominal pipe size in inches: "3/4"
-    TUBE = "tube"  # tube outside diameter in mm: "12"
-    THREAD = "thread"  # metric thread: "M22x1.5"
-
-
-_SIZED_BY = {
-    **dict.fromkeys(
-        (Connection.NPT, Connection.NPTF, Connection.NPSM, Connection.BSPP, Connection.BSPT, Connection.JIS_60),
-        Sizing.PIPE,
-    ),
-    Connection.DIN24_LIGHT: Sizing.TUBE,
-    Connection.DIN24_HEAVY: Sizing.TUBE,
-    Connection.METRIC_ORB: Sizing.THREAD,
-    Connection.JIS_30: Sizing.THREAD,
-}  # fmt: skip
 
 
 class Form(StrEnum):

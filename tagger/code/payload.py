@@ -11,8 +11,6 @@ CRC-16/XMODEM of all before it (its check value for "123456789" is 0x31C3).
 from __future__ import annotations
 
 import binascii
-import csv
-import io
 import json
 from collections.abc import Iterator
 from datetime import date, timedelta
@@ -23,6 +21,7 @@ from typing import Any
 
 from pydantic import ValidationError
 
+from tagger.connection import code_points
 from tagger.errors import PayloadError, Problem, problems_of
 from tagger.spec import Connection, Sizing, TagContent, dash_of_pipe, pipe_of_dash
 
@@ -77,19 +76,13 @@ def byte_length(digits: str) -> int:
 @cache
 def points(table: str) -> dict[str, int]:
     """Name to permanent code point of one table."""
-    return {row["name"]: int(row["point"]) for row in _code_points() if row["table"] == table}
+    return {row["name"]: int(row["point"]) for row in code_points() if row["table"] == table}
 
 
 @cache
 def names(table: str) -> dict[int, str]:
     """Permanent code point to name of one table."""
     return {point: name for name, point in points(table).items()}
-
-
-@cache
-def _code_points() -> tuple[dict[str, str], ...]:
-    text = resources.files(__package__).joinpath("data/code_points.csv").read_text(encoding="utf-8")
-    return tuple(csv.DictReader(io.StringIO(text)))
 
 
 @cache

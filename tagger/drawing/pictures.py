@@ -20,7 +20,8 @@ from tagger.drawing.primitives import (
     Text,
     arrow_head,
 )  # fmt: skip
-from tagger.spec import AssemblySpec, Connection, End, Form, LengthBasis
+from tagger.spec import AssemblySpec, End, Form, LengthBasis
+from tagger.trade.tables import tables
 
 _THIN = 0.2
 _HEXAGON = 0.6  # of the hose's half height: a male's hexagon; its outer side is the shoulder
@@ -134,7 +135,7 @@ def _fitting_length(end: End, unit: _Unit) -> float:
 
 def _to_the_seal(end: End, unit: _Unit) -> float:
     """How far out the fitting seals: an O-ring boss stud under its shoulder, all others at their tip."""
-    if end.form is Form.MALE and end.connection in (Connection.SAE_ORB, Connection.METRIC_ORB):
+    if end.form is Form.MALE and tables().families[end.connection].tighten_by == ("stud",):
         return _HEXAGON * unit.half
     return _fitting_length(end, unit)
 

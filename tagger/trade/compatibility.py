@@ -4,15 +4,9 @@ from __future__ import annotations
 
 from tagger.errors import Problem, TradeError
 from tagger.messages import as_is
-from tagger.spec import AssemblySpec, End
+from tagger.spec import AssemblySpec, End, Form
 from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
-
-_INSTEAD = {
-    ("npt", "female_swivel"): "A swivel female that takes an NPT male is npsm.",
-    ("nptf", "female_swivel"): "A swivel female that takes an NPTF male is npsm.",
-    ("bspt", "female_swivel"): "A swivel female that takes a BSP male is bspp.",
-}
 
 
 def check_parts(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
@@ -36,7 +30,9 @@ def end_problems(name: str, end: End, tables: Tables) -> list[Problem]:
     """What is wrong with one end alone: a form or a size its family does not have."""
     family = tables.families[end.connection]
     if end.form not in family.forms:
-        mend = _INSTEAD.get((end.connection, end.form), f"Forms are: {', '.join(family.forms)}.")
+        mend = f"Forms are: {', '.join(family.forms)}."
+        if end.form is Form.FEMALE_SWIVEL and family.swivel_family:
+            mend = f"A swivel female that takes its male is {family.swivel_family}."
         return [Problem(f"{name}.form", str(end.form), f"is not a form of {end.connection}", mend)]
     sizes = tables.sizes(end.connection)
     if end.size_key in sizes:

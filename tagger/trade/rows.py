@@ -23,12 +23,19 @@ CONFIDENCE = ("published", "practice", "memory", "shop")
 class Family:
     """A connection family: its forms, and what is turned to tighten it.
 
-    ``tighten_by`` is empty for a taper thread, which is turned itself (``Connection.is_taper``).
+    ``tighten_by``: nut, stud or screws; both nut and stud where an end without a swivel is made
+    either way; empty for a taper thread, which is turned itself (``Connection.is_taper``).
+    ``tube_od``: what a size says of the tube's outside diameter: ``mm``, or ``dash`` for
+    sixteenths of an inch; empty where it says nothing.
+    ``swivel_family``: the family of the swivel female that takes this family's male, where
+    this family has no swivel of its own.
     """
 
     family: Connection
     forms: tuple[str, ...]
-    tighten_by: Literal["nut", "stud", "screws"] | None
+    tighten_by: tuple[Literal["nut", "stud", "screws"], ...]
+    tube_od: Literal["mm", "dash"] | None
+    swivel_family: Connection | None
     source: str
     confidence: str
 
@@ -347,10 +354,9 @@ def _reader(annotation: str) -> Callable[[str], Any]:
         read = int
     elif kind == "Connection":
         read = Connection
-    elif kind == "tuple[int, ...]":
-        return lambda text: tuple(int(part) for part in text.split(";") if part)
-    elif kind == "tuple[str, ...]":
-        return lambda text: tuple(part.strip() for part in text.split(";") if part.strip())
+    elif kind.startswith("tuple["):
+        part = _reader(kind.removeprefix("tuple[").removesuffix(", ...]"))
+        return lambda text: tuple(part(item.strip()) for item in text.split(";") if item.strip())
     elif kind.startswith("Literal["):
         allowed = {word.strip().strip("\"'") for word in kind[8:-1].split(",")}
 

@@ -52,14 +52,12 @@ def _turned(end: End, tables: Tables) -> set[str]:
     """The part that is turned: an adjustable stud has a locknut, and elbows are adjustable."""
     if end.connection.is_taper:
         return {"taper"}
-    by = tables.families[end.connection].tighten_by
-    if by == "screws":
+    by: set[str] = set(tables.families[end.connection].tighten_by)
+    if by == {"screws"}:
         return {"cap_screw"}
-    if by == "stud":
-        return {"locknut"} if end.is_elbow and end.form is Form.MALE else {"stud"}
-    if end.connection == "bspp" and end.form is not Form.FEMALE_SWIVEL:
-        return {"nut", "stud"}
-    return {"nut"}
+    if by == {"stud"} and end.is_elbow and end.form is Form.MALE:
+        return {"locknut"}
+    return {"nut"} if end.form is Form.FEMALE_SWIVEL else by
 
 
 def _for_material(

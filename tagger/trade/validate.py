@@ -272,7 +272,7 @@ def _references(tables: Tables) -> Iterator[str]:
         if family not in tables.families:
             yield f"families: {family} is missing"
     for item in tables.families.values():
-        if (item.tighten_by is None) != item.family.is_taper:
+        if bool(item.tighten_by) == item.family.is_taper:
             yield f"families: {item.family} needs what is turned, unless its thread is a taper"
         for form in item.forms:
             if form not in set(Form):

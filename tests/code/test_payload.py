@@ -10,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from tagger.code import payload
+from tagger.connection import code_points
 from tagger.errors import PayloadError
 from tagger.spec import AssemblySpec, Connection, Cover, Fluid, Form, Material, TagContent
 from tests.code.payload_examples import EXAMPLES
@@ -65,8 +66,8 @@ def test_every_name_of_the_spec_has_a_code_point() -> None:
 
 
 def test_no_code_point_or_name_is_used_twice() -> None:
-    rows = [(row["table"], row["point"]) for row in payload._code_points()]
-    named = [(row["table"], row["name"]) for row in payload._code_points()]
+    rows = [(row["table"], row["point"]) for row in code_points()]
+    named = [(row["table"], row["name"]) for row in code_points()]
     assert len(set(rows)) == len(rows)
     assert len(set(named)) == len(named)
 

@@ -75,7 +75,7 @@ def test_a_shops_bore_holds_where_the_standard_prints_none(tmp_path: Path) -> No
 
 def test_taper_threads_are_those_that_nothing_else_tightens() -> None:
     """What is turned stands in the table; what a tag's digits mean by it, in the spec."""
-    assert {f for f, about in tables().families.items() if about.tighten_by is None} == {
+    assert {f for f, about in tables().families.items() if not about.tighten_by} == {
         family for family in Connection if family.is_taper
     }
 

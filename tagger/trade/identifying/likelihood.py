@@ -17,6 +17,7 @@ import numpy as np
 import numpy.typing as npt
 
 from tagger.spec import Connection, Form
+from tagger.trade import rows as row
 from tagger.trade.identifying.readings import CONES, SEATS
 from tagger.trade.tables import Tables
 
@@ -111,7 +112,7 @@ def _build(tables: Tables) -> Pool:
             }
             if form is not Form.FEMALE_FIXED and (family, size) in hexes:
                 figures["hex"] = tuple((h - 0.3, h) for h in sorted(set(hexes[family, size]))[:3])
-            if (tube := _tube_mm(family, size)) is not None:
+            if (tube := _tube_mm(tables.families[family], size)) is not None:
                 figures["tube_od"] = ((tube, tube),)
             rows.append((family, size, form, t.thread, figures))
     rows += _flange_rows(tables)
@@ -158,11 +159,11 @@ def _flange_rows(tables: Tables) -> list[Entry]:
     return found
 
 
-def _tube_mm(family: Connection, size: str) -> float | None:
-    if family in (Connection.DIN24_LIGHT, Connection.DIN24_HEAVY):
-        return float(size)
-    inch = (Connection.SAE_37_FLARE, Connection.SAE_45_FLARE, Connection.ORFS, Connection.SAE_ORB)
-    return int(size) * 25.4 / 16 if family in inch else None
+def _tube_mm(family: row.Family, size: str) -> float | None:
+    """The outside diameter of the tube that a size of the family is for, where the size says it."""
+    if family.tube_od is None:
+        return None
+    return float(size) if family.tube_od == "mm" else int(size) * 25.4 / 16
 
 
 def _seat_shares(tables: Tables, forms: list[tuple[Connection, Form]]) -> Array:

@@ -1,0 +1,50 @@
+"""A shop's own tables change what is advised, never what a tag's digits mean."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+
+import pytest
+
+from tagger.cli import main
+from tagger.code import number, payload
+from tagger.spec import Connection, Sizing
+
+GOLDEN = json.loads((Path(__file__).parents[1] / "golden/payload_v1.json").read_text(encoding="utf-8"))
+COLUMNS = "family,forms,tighten_by,tube_od,swivel_family,source,confidence"
+
+
+@pytest.fixture
+def turned_about(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """A shop that takes every family for a flange with screws whose sizes are tube diameters in mm."""
+    rows = [f"{family},flange_head,screws,mm,,our own,shop" for family in Connection]
+    (tmp_path / "families.csv").write_text("\n".join([COLUMNS, *rows]) + "\n", encoding="utf-8")
+    monkeypatch.setenv("TAGGER_TABLES_DIR", str(tmp_path))
+    return tmp_path
+
+
+def test_golden_tags_read_the_same_whatever_a_shops_tables_claim(
+    turned_about: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    for vector in GOLDEN:
+        link = f"https://tags.example.com/T/{number.make()}/{vector['digits']}"
+        assert main(["read", link, "--json"]) == 0, vector["name"]
+        assert json.loads(capsys.readouterr().out)["spec"] == vector["spec"], vector["name"]
+
+
+def test_a_shops_table_cannot_name_how_a_family_is_sized_or_joined(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    text = f"{COLUMNS},sized_by,joint\nnpt,male,nut,,,our own,shop,tube,parallel\n"
+    (tmp_path / "families.csv").write_text(text, encoding="utf-8")
+    monkeypatch.setenv("TAGGER_TABLES_DIR", str(tmp_path))
+    assert main(["tables", "check"]) == 1
+    assert "joint, sized_by" in "".join(capsys.readouterr())
+
+
+def test_sizes_and_joints_stand_beside_the_code_points() -> None:
+    assert {c.value for c in Connection} == set(payload.points("connection"))
+    assert {c for c in Connection if c.is_taper} == {"npt", "nptf", "bspt"}
+    assert {c for c in Connection if c.is_flange} == {"flange_code61", "flange_code62"}
+    assert {c for c in Connection if c.sized_by is Sizing.TUBE} == {"din24_light", "din24_heavy"}
