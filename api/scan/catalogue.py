@@ -96,8 +96,9 @@ def _extracted(name: str) -> set[str]:
 
 
 def _in_script(file: Path) -> set[str]:
-    """t("...") or N_("...") in a JavaScript module, also inside template strings."""
-    return set(re.findall(r'\b(?:t|N_)\("([^"]*)"', file.read_text(encoding="utf-8")))
+    """t("...") or N_("...") in a JavaScript module, also inside template strings; ids are not for here."""
+    found = re.findall(r'\b(?:t|N_)\("([^"]*)"', file.read_text(encoding="utf-8"))
+    return {text for text in found if not text.startswith(("words-", "fit-", "scan-", "code-"))}
 
 
 def _in_jinja(text: str) -> set[str]:

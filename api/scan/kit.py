@@ -9,10 +9,9 @@ from typing import Any, Final
 
 from api.scan import catalogue, dims, fill, fit
 from api.scan.i18n import Reader, messages
-from tagger import words as plain
 from tagger.code import payload
 from tagger.i18n.catalogue import source
-from tagger.spec import BASIS_WORDS, Connection
+from tagger.spec import Connection
 from tagger.trade import servicelife
 from tagger.trade.tables import Tables
 
@@ -74,22 +73,11 @@ class _Numbered:
 
 def words_of(lang: str, tables: Tables) -> dict[str, Any]:
     """One language, as the phone needs it. English needs no sentences: they are their own keys."""
-    w = plain.Words(lang)
-    names = {
-        "connection": {key.value: w.t(text) for key, text in plain.CONNECTIONS.items()},
-        "form": {key.value: w.t(text) for key, text in plain.FORMS.items()},
-        "material": {key.value: w.t(text) for key, text in plain.MATERIALS.items()},
-        "basis": {key.value: w.t(text) for key, text in BASIS_WORDS.items()},
-        "length_basis": {key.value: w.t(text) for key, text in plain.LENGTH_BASES.items()},
-        "fluid": {key.value: w.t(text) for key, text in plain.FLUIDS.items()},
-        "cover": {key.value: w.t(text) for key, text in plain.COVERS.items()},
-    }
     used = _used_on_the_phone()
     return {
         "lang": lang,
         "catalogues": catalogues(lang),
         "templates": {name: fill.translated(name, lang) for name in fill.TEMPLATES},
-        "names": names,
         "messages": {key: text for key, text in messages(lang).items() if key in used},
         "steps": fit.steps_of(Reader(lang, tables)),
     }

@@ -95,7 +95,7 @@ function figuresOf(end, tightening, content, radius, words) {
   if (tightening && tightening.flats_max !== null) {
     const { flats_min: low, flats_max: high } = tightening;
     found.flats = words.count(low, high);
-    found.flats_basis = words.name("basis", tightening.flats_basis);
+    found.flats_basis = words.basis(tightening.flats_basis);
     found.turns = words.count(low / 6, high / 6);
   }
   if (content.working_pressure_bar !== null) found.pressure = words.pressure(content.working_pressure_bar);
@@ -110,7 +110,7 @@ function pictureOf(row, content, tightening, words) {
   if (row.picture === "nut_flats" && tightening && tightening.flats_max && tightening.flats_max < 6) {
     const { flats_min: low, flats_max: high } = tightening;
     if (row.id.startsWith("mark")) return nutPicture(low, high, t("A line across nut and body"), false, words);
-    return nutPicture(low, high, `${words.flats(low, high)} ${words.name("basis", tightening.flats_basis)}`, true, words);
+    return nutPicture(low, high, `${words.flats(low, high)} ${words.basis(tightening.flats_basis)}`, true, words);
   }
   return words.tables.fit.pictures[row.picture] || "";
 }

@@ -62,7 +62,6 @@ export function lbfFtOf(nm) {
   return value >= 10 ? round(value) : Number(fixed(value, 1));
 }
 
-// TEMPORARY_OLD
 export { mixed };
 export const showLength = (mm) => `${numberText(mm)} mm (${inchText(mm)})`;
 export const showPressure = (bar) => `${round(bar)} bar (${psiOf(bar)} psi)`;

@@ -31,7 +31,7 @@ export function view(tag, words, today) {
     ends: ["end_a", "end_b"].map((which) => endOf(content, which, words)),
     length: {
       si: `${numberText(spec.length_mm)} mm`, us: inchText(spec.length_mm),
-      basis: words.name("length_basis", spec.length_basis), tolerance: null, source: null,
+      basis: words.lengthBasis(spec.length_basis), tolerance: null, source: null,
     },
     clocking: spec.clocking_deg === null ? null : {
       words: words.clocking(spec), own: null, tolerance: null, picture: clockingPicture(spec, words),
@@ -60,12 +60,12 @@ export function sections(content, words) {
     ["clocking", t("Clocking angle"), words.clocking(spec)],
     ["pressure", t("Working pressure"), words.pressure(content.working_pressure_bar)],
     ["temperature", t("Highest temperature"), spec.max_temperature_c === null ? "" : showTemperature(spec.max_temperature_c)],
-    ["fluid", t("Fluid"), spec.fluid ? words.name("fluid", spec.fluid) : ""],
+    ["fluid", t("Fluid"), spec.fluid ? words.fluid(spec.fluid) : ""],
     ["covers", t("Over the hose"), covers(spec, words)],
   ].filter(([, , text]) => text);
 }
 
-const covers = (spec, words) => spec.covers.map((cover) => words.name("cover", cover)).join(", ");
+const covers = (spec, words) => spec.covers.map((cover) => words.cover(cover)).join(", ");
 
 function pressure(content, words) {
   const t = words.t.bind(words);
@@ -123,7 +123,7 @@ function facts(content, bend, words) {
     const note = t("Source: {source}", { source: words.tables.sources[cold[1]] });
     found.push(both(t("Lowest temperature of the hose"), `${numberText(cold[0])} °C`, fahrenheit(cold[0]), note));
   }
-  if (spec.fluid) found.push(fact(t("Fluid"), words.name("fluid", spec.fluid)));
+  if (spec.fluid) found.push(fact(t("Fluid"), words.fluid(spec.fluid)));
   if (spec.covers.length) found.push(fact(t("Over the hose"), covers(spec, words)));
   if (content.built_on) found.push(fact(t("Built on"), content.built_on));
   return found;
