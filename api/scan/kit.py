@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-import json
 from functools import cache
-from importlib import resources
 from typing import Any, Final
 
 from api.scan import catalogue, dims, fill, fit
@@ -21,7 +19,7 @@ ROOMS: Final = ("words", "fit", "scan", "code")
 
 def shared_tables(tables: Tables) -> dict[str, Any]:
     """Everything that is data and not language."""
-    layouts = {"1": _layout(1)}
+    layouts = {str(v): {"fields": payload.layout_as_written(v)["fields"]} for v in payload.VERSIONS}
     named = {field["table"] for layout in layouts.values() for field in layout["fields"] if "table" in field}
     sources = _Numbered()
     rules = fit.rules(tables)
@@ -95,10 +93,3 @@ def catalogues(lang: str) -> list[str]:
 def _used_on_the_phone() -> frozenset[str]:
     """The strings that the scripts look up: t("...") in any module."""
     return catalogue.in_scripts()
-
-
-@cache
-def _layout(version: int) -> dict[str, Any]:
-    file = resources.files("tagger.code").joinpath(f"data/payload_v{version}.json")
-    layout: dict[str, Any] = json.loads(file.read_text(encoding="utf-8"))
-    return {"fields": layout["fields"]}

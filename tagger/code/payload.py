@@ -25,7 +25,9 @@ from tagger.connection import code_points
 from tagger.errors import PayloadError, Problem, problems_of
 from tagger.spec import Connection, Sizing, TagContent, dash_of_pipe, pipe_of_dash
 
-VERSION = 1
+_DATA = resources.files(__package__) / "data"
+VERSIONS = tuple(sorted(int(f.name[9:-5]) for f in _DATA.iterdir() if f.name.startswith("payload_v")))
+VERSION = VERSIONS[-1]  # what is written; all are read
 _NAMED = "(named in full)"
 _OTHER_SOURCE = 0
 _DAMAGED = "Scan again; if it stays so, type the tag number instead."
@@ -51,9 +53,9 @@ def encode(content: TagContent) -> str:
 
 def decode(digits: str) -> TagContent:
     """What the digits say. Raises PayloadError when they are damaged or of a later version."""
-    flat = _read_flat(digits)
+    flat, version = _read_flat(digits)
     try:
-        return TagContent.model_validate(_unflatten(flat))
+        return TagContent.model_validate(_unflatten(flat, version))
     except ValidationError as error:
         raise PayloadError(problems_of(error)) from None
 
@@ -85,10 +87,15 @@ def names(table: str) -> dict[int, str]:
     return {point: name for name, point in points(table).items()}
 
 
+def layout_as_written(version: int) -> dict[str, Any]:
+    """The bit layout of one of ``VERSIONS``, as its file has it."""
+    layout: dict[str, Any] = json.loads((_DATA / f"payload_v{version}.json").read_text(encoding="utf-8"))
+    return layout
+
+
 @cache
 def _layout(version: int) -> dict[str, Any]:
-    file = resources.files(__package__).joinpath(f"data/payload_v{version}.json")
-    if not file.is_file():
+    if version not in VERSIONS:
         raise PayloadError(
             Problem(
                 "digits",
@@ -97,7 +104,7 @@ def _layout(version: int) -> dict[str, Any]:
                 "Update it.",
             )
         )
-    layout: dict[str, Any] = json.loads(file.read_text(encoding="utf-8"))
+    layout = layout_as_written(version)
     for field in layout["fields"]:
         field["step"] = Fraction(str(field.get("step", 1)))
     return layout
@@ -111,88 +118,69 @@ def _crc(value: int, length: int) -> int:
 
 
 def _flatten(content: TagContent) -> Flat:
+    """The layout's fields by name: most are the value at ``at`` in the content, the rest are worked out."""
     content = carried(content)
+    values = content.model_dump(mode="json")
+    flat = {field["name"]: _value_at(values, field["at"]) for field in _placed(VERSION)}
     spec = content.spec
     hose = spec.hose
     key = f"{hose.standard}|{hose.edition}" if hose.edition else hose.standard
-    flat: Flat = {
+    flat |= {
         "hose.code": key if key in points("hose") else _NAMED,
         "hose.standard": hose.standard,
         "hose.edition": hose.edition or "",
-        "hose.dash": hose.dash,
-        "length_mm": spec.length_mm,
-        "length_basis": spec.length_basis.value,
-        "clocking_deg": spec.clocking_deg,
-        "working_pressure_bar": content.working_pressure_bar,
-        "max_temperature_c": spec.max_temperature_c,
-        "fluid": spec.fluid and spec.fluid.value,
-        "covers": [cover.value for cover in spec.covers] or None,
-        "built_on": content.built_on,
     }
-    if spec.working_pressure:
-        flat["pressure_given_bar"] = spec.working_pressure.value_bar
-        flat["pressure_source"] = spec.working_pressure.source
-    for name, end, tighten in (
-        ("end_a", spec.end_a, content.tighten_a),
-        ("end_b", spec.end_b, content.tighten_b),
-    ):
+    for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
         flat |= {
-            f"{name}.connection": end.connection.value,
             f"{name}.size": end.size_key,
-            f"{name}.form": end.form.value,
             f"{name}.bend_deg": end.angle_deg,
-            f"{name}.drop_mm": end.drop_mm,
-            f"{name}.material": end.material.value,
             f"{name}.jump_size": int(end.hose_dash is not None),
         }
         if end.hose_dash not in (None, hose.dash):
             raise PayloadError(
                 Problem(f"{name}.hose_dash", end.hose_dash, "is not the hose's dash", f"Make it {hose.dash}.")
             )
-        if tighten:
-            flat |= {f"{name}.{key}": value for key, value in tighten.model_dump(mode="json").items()}
     return flat
 
 
-def _unflatten(flat: Flat) -> dict[str, Any]:
+def _unflatten(flat: Flat, version: int) -> dict[str, Any]:
+    values: dict[str, Any] = {}
+    for field in _placed(version):
+        if field["name"] in flat:
+            _put(values, field["at"], flat[field["name"]])
+    hose = values["spec"]["hose"]
     standard, _, edition = flat["hose.code"].partition("|")
     if flat["hose.code"] == _NAMED:
         standard, edition = flat["hose.standard"], flat["hose.edition"]
-    hose = {"standard": standard, "dash": flat["hose.dash"], "edition": edition or None}
-    spec: dict[str, Any] = {"hose": hose}
+    hose |= {"standard": standard, "edition": edition or None}
     for name in ("end_a", "end_b"):
-        family = Connection(flat[f"{name}.connection"])
-        size = flat[f"{name}.size"]
-        spec[name] = {
-            "connection": family,
-            "dash" if family.sized_by is Sizing.DASH else "size": size,
-            "form": flat[f"{name}.form"],
+        by_dash = Connection(flat[f"{name}.connection"]).sized_by is Sizing.DASH
+        values["spec"][name] |= {
+            "dash" if by_dash else "size": flat[f"{name}.size"],
             "shape": flat[f"{name}.bend_deg"] or "straight",
-            "drop_mm": flat.get(f"{name}.drop_mm"),
-            "material": flat[f"{name}.material"],
             "hose_dash": hose["dash"] if flat[f"{name}.jump_size"] else None,
         }
-    for name in ("length_mm", "length_basis", "clocking_deg", "max_temperature_c", "fluid"):
-        spec[name] = flat.get(name)
-    spec["covers"] = flat.get("covers") or ()
-    if "pressure_given_bar" in flat:
-        spec["working_pressure"] = {
-            "value_bar": flat["pressure_given_bar"],
-            "source": flat["pressure_source"],
-        }
-    return {
-        "spec": spec,
-        "working_pressure_bar": flat.get("working_pressure_bar"),
-        "tighten_a": _tightening(flat, "end_a"),
-        "tighten_b": _tightening(flat, "end_b"),
-        "built_on": flat.get("built_on"),
-    }
+    return values
 
 
-def _tightening(flat: Flat, end: str) -> dict[str, Any] | None:
-    keys = ("torque_min_nm", "torque_max_nm", "flats_min", "flats_max", "flats_basis")
-    found = {key: flat[f"{end}.{key}"] for key in keys if flat.get(f"{end}.{key}") is not None}
-    return found or None
+def _placed(version: int) -> list[dict[str, Any]]:
+    """The fields that are a value of the content as it stands."""
+    return [field for field in _layout(version)["fields"] if "at" in field]
+
+
+def _value_at(values: dict[str, Any], place: str) -> Any:
+    """The value at a dotted place; None where it, or what should hold it, is absent or empty."""
+    found: Any = values
+    for key in place.split("."):
+        found = found and found[key]
+    return None if found == [] else found
+
+
+def _put(values: dict[str, Any], place: str, value: Any) -> None:
+    *above, last = place.split(".")
+    for key in above:
+        values = values.setdefault(key, {})
+    values[last] = value
 
 
 # --- one field as bits, and back --------------------------------------------------------------
@@ -230,7 +218,7 @@ def _raw(field: dict[str, Any], value: Any, flat: Flat) -> int:
     if kind == "flags":
         return sum(1 << _point(field["table"], name, item) for item in value)
     if kind == "date":
-        days: int = (value - date.fromisoformat(field["from"])).days
+        days: int = (date.fromisoformat(value) - date.fromisoformat(field["from"])).days
         return days
     if kind == "size":
         sizing = Connection(flat[name.replace(".size", ".connection")]).sized_by
@@ -276,7 +264,7 @@ class _Bits:
         return self.value >> self.left & (1 << width) - 1
 
 
-def _read_flat(digits: str) -> Flat:
+def _read_flat(digits: str) -> tuple[Flat, int]:
     text = digits.strip()
     if not text.isascii() or not text.isdigit() or not 10 <= len(text) <= 300:
         raise PayloadError(Problem("digits", digits[:60], "are not a tag's digits", _DAMAGED))
@@ -286,14 +274,14 @@ def _read_flat(digits: str) -> Flat:
     if length < 6 or _crc(body, length) != value & 0xFFFF:
         raise PayloadError(Problem("digits", None, "are damaged: their check value does not fit", _DAMAGED))
     bits = _Bits(body, length - 1)
-    layout = _layout(bits.take(4))
+    version = bits.take(4)
     flat: Flat = {}
-    for field in layout["fields"]:
+    for field in _layout(version)["fields"]:
         if _applies(field, flat) and (not field.get("optional") or bits.take(1)):
             flat[field["name"]] = _value(field, bits, flat)
     if bits.left:
         raise PayloadError(Problem("digits", None, f"have {bits.left} bits too many", _DAMAGED))
-    return flat
+    return flat, version
 
 
 def _value(field: dict[str, Any], bits: _Bits, flat: Flat) -> Any:

@@ -90,7 +90,7 @@ function named(table, point, tables) {
 }
 
 function size(connection, raw, tables) {
-  switch (tables.sized_by[connection] || "dash") {
+  switch (tables.sized_by[connection]) {
     case "thread": return named("thread", raw, tables);
     case "pipe": return pipe(raw);
     case "tube": return String(raw);
@@ -106,43 +106,44 @@ export function pipe(sixteenths) {
   return [whole || null, top ? `${top}/${bottom}` : null].filter(Boolean).join(" ");
 }
 
+// The content that the fields tell: most stand at their place (`at`), the rest are worked out. Its
+// shape is the newest layout's, so that an older tag has null where it has no such field.
 function content(flat, tables) {
-  const get = (name) => (flat[name] === undefined ? null : flat[name]);
+  const newest = tables.layouts[Math.max(...Object.keys(tables.layouts))];
+  const values = {};
+  for (const { name, at, kind } of newest.fields) {
+    if (at) put(values, at.split("."), flat[name] ?? (kind === "flags" ? [] : null));
+  }
+  for (const holder of [values, values.spec]) emptyToNull(holder);
+  const { spec } = values;
   let [standard, edition] = flat["hose.code"].split("|");
   if (flat["hose.code"] === NAMED) [standard, edition] = [flat["hose.standard"], flat["hose.edition"]];
-  const end = (name) => {
-    const byDash = (tables.sized_by[flat[`${name}.connection`]] || "dash") === "dash";
-    const bend = flat[`${name}.bend_deg`];
-    return {
-      connection: flat[`${name}.connection`],
-      dash: byDash ? flat[`${name}.size`] : null,
-      size: byDash ? null : flat[`${name}.size`],
-      form: flat[`${name}.form`],
-      shape: { 0: "straight", 45: "elbow_45", 90: "elbow_90" }[bend] || bend,
-      drop_mm: get(`${name}.drop_mm`),
-      material: flat[`${name}.material`],
-      hose_dash: flat[`${name}.jump_size`] ? flat["hose.dash"] : null,
-      lot: null,
-    };
-  };
-  const given = get("pressure_given_bar");
+  Object.assign(spec.hose, { standard, edition: edition || null, lot: null });
+  for (const name of ["end_a", "end_b"]) Object.assign(spec[name], workedOut(flat, name, tables), { lot: null });
+  return { ...values, spec: { ...spec, note: null } };
+}
+
+function workedOut(flat, end, tables) {
+  const byDash = tables.sized_by[flat[`${end}.connection`]] === "dash";
+  const bend = flat[`${end}.bend_deg`];
   return {
-    spec: {
-      hose: { standard, dash: flat["hose.dash"], edition: edition || null, lot: null },
-      end_a: end("end_a"), end_b: end("end_b"),
-      length_mm: flat.length_mm, length_basis: flat.length_basis, clocking_deg: get("clocking_deg"),
-      max_temperature_c: get("max_temperature_c"), fluid: get("fluid"), covers: flat.covers || [],
-      working_pressure: given === null ? null : { value_bar: given, source: flat.pressure_source },
-      note: null,
-    },
-    working_pressure_bar: get("working_pressure_bar"),
-    tighten_a: tightening(flat, "end_a"), tighten_b: tightening(flat, "end_b"),
-    built_on: get("built_on"),
+    dash: byDash ? flat[`${end}.size`] : null,
+    size: byDash ? null : flat[`${end}.size`],
+    shape: { 0: "straight", 45: "elbow_45", 90: "elbow_90" }[bend] || bend,
+    hose_dash: flat[`${end}.jump_size`] ? flat["hose.dash"] : null,
   };
 }
 
-function tightening(flat, end) {
-  const keys = ["torque_min_nm", "torque_max_nm", "flats_min", "flats_max", "flats_basis"];
-  const found = Object.fromEntries(keys.map((key) => [key, flat[`${end}.${key}`] ?? null]));
-  return keys.every((key) => found[key] === null) ? null : found;
+function put(values, [key, ...below], value) {
+  if (below.length) put(values[key] ??= {}, below, value);
+  else values[key] = value;
+}
+
+// A part of which the tag carries nothing is null, as the library has it.
+function emptyToNull(holder) {
+  for (const [key, part] of Object.entries(holder)) {
+    if (part && !Array.isArray(part) && typeof part === "object" && Object.values(part).every((one) => one === null)) {
+      holder[key] = null;
+    }
+  }
 }
