@@ -30,6 +30,7 @@ from api.shared import registering, spreadsheets
 from api.shared.label_files import one_of, pdf_of, template_of
 from api.web.state import queue_of, settings_of
 from tagger.errors import Problem, StoreError, TaggerError
+from tagger.messages import Message
 from tagger.record_tag import tags_of
 from tagger.spec import MAX_COUNT
 from tagger.store import Filter, Kind, Registration
@@ -72,7 +73,7 @@ class PrintIn(Request_):
     printer: str | None = None
 
 
-@router.post("/assemblies", status_code=201, summary="Register one or several assemblies to one spec")
+@router.post("/assemblies", status_code=201, summary="Register one or more assemblies of one spec")
 def register(
     request: Request, store: TheStore, token: AsBuilder, body: RegisterIn, once: DoOnce
 ) -> RegisterOut:
@@ -81,7 +82,7 @@ def register(
     )
 
 
-@router.post("/runs", status_code=201, summary="Register a whole list: all of it, or nothing")
+@router.post("/runs", status_code=201, summary="Register a list (all rows or none)")
 def register_run(
     request: Request, store: TheStore, token: AsBuilder, body: RunIn, once: DoOnce
 ) -> RegisterOut:
@@ -90,7 +91,7 @@ def register_run(
     )
 
 
-@router.get("/runs/{run}", summary="What was registered together, in order")
+@router.get("/runs/{run}", summary="List the assemblies of one registration run")
 def one_run(request: Request, store: TheStore, token: AsBuilder, run: int) -> list[AssemblyOut]:
     try:
         return [AssemblyOut.of(item, request) for item in store.run(run)]
@@ -120,8 +121,9 @@ def _row(request: Request, body: RegisterIn) -> Registration:
     spec = spec_of(body.spec)
     today = datetime.now(UTC).date()
     if body.built_on and body.built_on > today + timedelta(days=1):  # somewhere it is already tomorrow
-        mend = "Give the day it was built, or leave it out."
-        raise StoreError(Problem("built_on", body.built_on, "is in the future", mend))
+        raise StoreError(
+            Problem("built_on", body.built_on, Message("rest-built-in-future", date=body.built_on))
+        )
     return Registration(spec, assess_of(request, body.spec), built_on=body.built_on or today, **given)
 
 
@@ -164,7 +166,7 @@ def find(
     return PageOut(assemblies=[AssemblyOut.of(a, request) for a in page.assemblies], after=page.after)
 
 
-@router.get("/assemblies.{form}", summary="All that meet the conditions, as CSV or XLSX, newest first",
+@router.get("/assemblies.{form}", summary="Export matching assemblies as CSV or XLSX, newest first",
             responses=answers_with("text/csv", spreadsheets.SHEET, words="The list: a heading, and a row for each."),
             response_class=Response)  # fmt: skip
 def find_file(store: TheStore, token: AsBuilder, wanted: Wanted, form: Literal["csv", "xlsx"]) -> Response:
@@ -172,7 +174,7 @@ def find_file(store: TheStore, token: AsBuilder, wanted: Wanted, form: Literal["
     return spreadsheets.file(form, "assemblies", spreadsheets.heading(), rows)
 
 
-@router.get("/assemblies/{number}", summary="One assembly by its tag number, typed in any way")
+@router.get("/assemblies/{number}", summary="Get an assembly by tag number (any spelling)")
 def one(request: Request, store: TheStore, token: AsBuilder, number: str) -> AssemblyOut:
     return AssemblyOut.of(assembly_at(store, number), request)
 
@@ -181,7 +183,7 @@ TAG_MEDIA = {"pdf": "application/pdf", "png": "image/png"}
 _FILES = answers_with(*TAG_MEDIA.values(), words="The tag.")
 
 
-@router.get("/assemblies/{number}/tag.{form}", tags=["tags"], summary="Its tag as it prints, not counted as a print",
+@router.get("/assemblies/{number}/tag.{form}", tags=["tags"], summary="Preview the tag without recording a print",
             responses=_FILES, response_class=Response)  # fmt: skip
 def tag(
     request: Request,
@@ -204,7 +206,7 @@ _PRINTED: dict[int | str, dict[str, Any]] = {
 }  # fmt: skip
 
 
-@router.post("/prints", tags=["tags"], summary="Tags to print, as one PDF or on a printer; counted and logged",
+@router.post("/prints", tags=["tags"], summary="Print tags as one PDF or on a printer; recorded in the history",
              responses=_PRINTED, response_class=Response)  # fmt: skip
 def print_tags(request: Request, store: TheStore, token: AsBuilder, body: PrintIn, once: DoOnce) -> Response:
     settings = settings_of(request)

@@ -28,13 +28,13 @@ class TotalsOut(Answer):
     orders_from_tags: int
 
 
-@router.get("/totals", tags=["figures"], summary="Counts since a day")
+@router.get("/totals", tags=["figures"], summary="Get totals since a date")
 def totals(store: TheStore, token: AsManager, since: date) -> TotalsOut:
     start = datetime(since.year, since.month, since.day, tzinfo=UTC)
     return TotalsOut(since=since, **vars(store.totals(start)))
 
 
-@router.get("/events", tags=["exports"], summary="The history of all tags, oldest first")
+@router.get("/events", tags=["exports"], summary="List history events of all tags, oldest first")
 def events(
     request: Request,
     response: Response,
@@ -42,7 +42,7 @@ def events(
     token: AsManager,
     kind: Kind | None = None,
     since: datetime | None = None,
-    after: Annotated[int, Query(ge=0, description="The id of the last one you have.")] = 0,
+    after: Annotated[int, Query(ge=0, description="ID of the last item received.")] = 0,
     limit: Annotated[int, Query(ge=1, le=1000)] = 500,
 ) -> list[EventOut]:
     found = store.events(kind=kind, since=since, after=after, limit=limit + 1)
@@ -50,7 +50,10 @@ def events(
 
 
 @router.get(
-    "/epcis", tags=["exports"], summary="The history as one EPCIS 2.0 document", response_class=Response
+    "/epcis",
+    tags=["exports"],
+    summary="Export the history as one EPCIS 2.0 document",
+    response_class=Response,
 )
 def epcis(request: Request, store: TheStore, token: AsManager, after: int = 0) -> Response:
     lines = document_lines(store, settings_of(request), after=after)
@@ -58,7 +61,7 @@ def epcis(request: Request, store: TheStore, token: AsManager, after: int = 0) -
 
 
 @router.get(
-    "/everything.zip", tags=["exports"], summary="All that is kept, as open formats", response_class=Response
+    "/everything.zip", tags=["exports"], summary="Export all data in open formats", response_class=Response
 )
 def everything(store: TheStore, token: AsManager) -> Response:
     return StreamingResponse(archive(store), media_type="application/zip")

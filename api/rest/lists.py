@@ -13,17 +13,19 @@ from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, FieldProblem
 from api.rest.shared import Answer, AsCounter, RegisterOut, TheStore, answers_with
 from api.shared import list_import, registering, spreadsheets
+from api.web.language import translator_of
 from api.web.state import tables_of
 from tagger import lists
 from tagger.errors import Problem, SpecError
+from tagger.messages import Message
 from tagger.store import Registration
 
 router = APIRouter(responses=RESPONSES, tags=["lists"])
-TheFile = Annotated[UploadFile, File(description="CSV or XLSX, its first row the heading.")]
+TheFile = Annotated[UploadFile, File(description="CSV or XLSX with a header row.")]
 Match = Annotated[
     list[str] | None,
     Form(
-        description="For each of their columns ours, or empty; without it, matched as far as that is plain."
+        description="Field name for each file column, or empty. If omitted, columns are matched automatically."
     ),
 ]
 
@@ -48,17 +50,18 @@ class DryOut(Answer):
     problems: list[CellProblem]
 
 
-@router.post("/lists/dry-run", summary="Every problem of a list with its cell; writes nothing")
+@router.post("/lists/dry-run", summary="Check a list and return every problem with its cell (dry run)")
 def dry_run(request: Request, token: AsCounter, file: TheFile, match: Match = None) -> DryOut:
     cells, ours, dry = _read(request, file, match)
+    t = translator_of(request)
     columns = [ColumnOut(theirs=str(t or ""), ours=o) for t, o in zip(cells[0], ours, strict=True)]
     problems = [
-        CellProblem.model_validate({"cell": cell, **problem.as_dict()}) for cell, problem in dry.problems
+        CellProblem(cell=cell, **FieldProblem.of(problem, t).model_dump()) for cell, problem in dry.problems
     ]
     return DryOut(columns=columns, rows=len(dry.rows), pieces=dry.pieces, problems=problems)
 
 
-@router.post("/lists/run", status_code=201, summary="Register a list: all of it, or nothing")
+@router.post("/lists/run", status_code=201, summary="Register a list file (all rows or none)")
 def run(
     request: Request, store: TheStore, token: AsCounter, file: TheFile, once: DoOnce, match: Match = None
 ) -> RegisterOut:
@@ -68,7 +71,7 @@ def run(
     return once.prepared(RegisterOut, lambda: _right_rows(request, file, match), act)
 
 
-@router.get("/lists/empty.{form}", summary="An empty list with our columns and one example row",
+@router.get("/lists/empty.{form}", summary="Get a list template with one example row",
             responses=answers_with("text/csv", spreadsheets.SHEET, words="The list."), response_class=Response)  # fmt: skip
 def empty(token: AsCounter, form: Literal["csv", "xlsx"]) -> Response:
     return spreadsheets.file(form, "list", lists.columns(), [list_import.example_row()])
@@ -87,11 +90,15 @@ def _read(
     cells = list_import.read(file.filename or "list.csv", file.file.read(list_import.MAX_BYTES + 1))
     ours = list_import.guess(cells[0]) if match is None else match
     known = {*lists.columns(), ""}
-    problems = [Problem("match", name, "is not a column of ours", f"Use one of: {', '.join(lists.columns())}.")
+    problems = [Problem("match", name, Message("rest-not-a-column", name=name, columns=tuple(lists.columns())))
                 for name in ours if name not in known]  # fmt: skip
     if len(ours) != len(cells[0]):
         problems.append(
-            Problem("match", len(ours), f"must name {len(cells[0])} columns, one for each of theirs")
+            Problem(
+                "match",
+                len(ours),
+                Message("rest-columns-do-not-match", given=len(ours), columns=len(cells[0])),
+            )
         )
     if problems:
         raise SpecError(problems)

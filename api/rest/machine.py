@@ -12,10 +12,11 @@ from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES
 from api.rest.shared import Answer, AsBuilder, AsCounter, AssemblyOut, OrderOut, Request_, TheStore
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 from tagger.store import Contact
 
 router = APIRouter(responses=RESPONSES, tags=["machines"])
-Named = Annotated[str, Query(max_length=120, description="The whole name, in any case.")]
+Named = Annotated[str, Query(max_length=120, description="Full name, not case-sensitive.")]
 
 
 class OrderAllIn(Request_):
@@ -25,9 +26,7 @@ class OrderAllIn(Request_):
     customer: Annotated[str, Field(max_length=120)] = ""
     numbers: Annotated[list[str] | None, Field(min_length=1, max_length=500)] = None
     needed_by: date | None = None
-    reference: Annotated[str | None, Field(max_length=80, description="The customer's own word for it.")] = (
-        None
-    )
+    reference: Annotated[str | None, Field(max_length=80, description="Customer's reference.")] = None
     contact: Contact
 
 
@@ -35,24 +34,20 @@ class OrdersOut(Answer):
     orders: list[OrderOut]
 
 
-@router.get("/machine", summary="What is on a machine now, by position")
+@router.get("/machine", summary="List the hoses installed on a machine, by position")
 def on_machine(
     request: Request, store: TheStore, token: AsBuilder, machine: Named, customer: Named = ""
 ) -> list[AssemblyOut]:
     return [AssemblyOut.of(item, request) for item in store.on_machine(customer, machine)]
 
 
-@router.post(
-    "/machine/order", status_code=201, summary="An order request for each hose of a machine: all, or none"
-)
+@router.post("/machine/order", status_code=201, summary="Order the hoses of a machine (all or none)")
 def order_all(store: TheStore, token: AsCounter, body: OrderAllIn, once: DoOnce) -> OrdersOut:
     def act() -> OrdersOut:
         numbers = body.numbers or [item.number for item in store.on_machine(body.customer, body.machine)]
         if not numbers:
             raise StoreError(
-                Problem(
-                    "machine", body.machine, "has no hose on it here", "Check its name and the customer's."
-                )
+                Problem("machine", body.machine, Message("rest-machine-without-hoses", machine=body.machine))
             )
         made = store.request_orders(
             numbers, needed_by=body.needed_by, reference=body.reference, contact=body.contact

@@ -30,7 +30,7 @@ Key = Annotated[
         alias="Idempotency-Key",
         min_length=1,
         max_length=MAX_KEY,
-        description="A text of your own for this request, such as a random UUID. The same request again with the "
+        description="Your own text for this request, for example a random UUID. Repeating the request with the "
         "same key has the same answer, and nothing is done twice; another request with it is refused with 409. "
         "Keys are each device's own, and are kept for ever.",
     ),

@@ -26,9 +26,7 @@ class OrderIn(Request_):
     spec: SpecIn | None = None
     quantity: Annotated[int, Field(ge=1, le=MAX_COUNT)] = 1
     needed_by: date | None = None
-    reference: Annotated[str | None, Field(max_length=80, description="The customer's own word for it.")] = (
-        None
-    )
+    reference: Annotated[str | None, Field(max_length=80, description="Customer's reference.")] = None
     contact: Contact
     changes: Annotated[str | None, Field(max_length=2000)] = None
 
@@ -38,7 +36,7 @@ class StepIn(Request_):
     note: Annotated[str | None, Field(max_length=1000)] = None
 
 
-@router.post("/orders", status_code=201, tags=["orders"], summary="Keep an order request")
+@router.post("/orders", status_code=201, tags=["orders"], summary="Create an order request")
 def add(store: TheStore, token: AsBuilder, body: OrderIn, once: DoOnce) -> OrderOut:
     def act() -> OrderOut:
         refuse_past(body.needed_by, store.now().date())
@@ -51,7 +49,7 @@ def add(store: TheStore, token: AsBuilder, body: OrderIn, once: DoOnce) -> Order
     return once(OrderOut, act)
 
 
-@router.get("/orders", tags=["orders"], summary="Order requests, newest first")
+@router.get("/orders", tags=["orders"], summary="List order requests, newest first")
 def all_orders(
     request: Request,
     response: Response,
@@ -60,13 +58,13 @@ def all_orders(
     state: OrderState | None = None,
     number: str | None = None,
     limit: Annotated[int, Query(ge=1, le=500)] = 100,
-    after: Annotated[str | None, Query(description="The reference of the last one you have.")] = None,
+    after: Annotated[str | None, Query(description="Reference of the last item received.")] = None,
 ) -> list[OrderOut]:
     found = store.orders(*((state,) if state else ()), number=number, limit=limit + 1, after=after)
     return [OrderOut.of(o) for o in paged(request, response, found, limit, lambda o: o.reference)]
 
 
-@router.get("/orders/{reference}", tags=["orders"], summary="One order request")
+@router.get("/orders/{reference}", tags=["orders"], summary="Get an order request")
 def one(store: TheStore, token: AsBuilder, reference: str) -> OrderOut:
     try:
         return OrderOut.of(store.order(reference))
@@ -75,7 +73,10 @@ def one(store: TheStore, token: AsBuilder, reference: str) -> OrderOut:
 
 
 @router.post(
-    "/orders/{reference}/steps", status_code=201, tags=["orders"], summary="Move an order request on"
+    "/orders/{reference}/steps",
+    status_code=201,
+    tags=["orders"],
+    summary="Change the status of an order request",
 )
 def step(store: TheStore, token: AsCounter, reference: str, body: StepIn, once: DoOnce) -> OrderOut:
     one(store, token, reference)  # not there: 404

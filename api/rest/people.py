@@ -22,6 +22,7 @@ from api.rest.problem import RESPONSES, RoleTooLow, there
 from api.rest.shared import Answer, AsManager, Request_, TheStore
 from api.web.identity import bearer, hash_password
 from tagger.errors import Problem, StoreError, TaggerError
+from tagger.messages import Message
 from tagger.store import Person, Role, Token
 
 router = APIRouter(responses=RESPONSES)
@@ -87,12 +88,12 @@ class _Kept(Answer):
     salt: str
 
 
-@router.get("/people", tags=["people"], summary="Everybody who may sign in, or might once, by name")
+@router.get("/people", tags=["people"], summary="List all users, active and blocked, by name")
 def people(store: TheStore, token: AsManager) -> list[PersonOut]:
     return [PersonOut.of(item) for item in store.people()]
 
 
-@router.get("/people/{person}", tags=["people"], summary="One person")
+@router.get("/people/{person}", tags=["people"], summary="Get a user")
 def one_person(store: TheStore, token: AsManager, person: int) -> PersonOut:
     try:
         return PersonOut.of(store.person_by_id(person))
@@ -100,7 +101,7 @@ def one_person(store: TheStore, token: AsManager, person: int) -> PersonOut:
         raise there(error) from None
 
 
-@router.post("/people", status_code=201, tags=["people"], summary="Add somebody who may sign in")
+@router.post("/people", status_code=201, tags=["people"], summary="Add a user")
 def add_person(store: TheStore, token: AsManager, body: PersonIn, once: DoOnce) -> PersonOut:
     _refuse_above(token, body.role)
     return once.prepared(
@@ -110,19 +111,17 @@ def add_person(store: TheStore, token: AsManager, body: PersonIn, once: DoOnce) 
     )
 
 
-@router.patch(
-    "/people/{person}", tags=["people"], summary="Change a role or a password, retire or bring back"
-)
+@router.patch("/people/{person}", tags=["people"], summary="Change role or password; block or unblock")
 def change_person(store: TheStore, token: AsManager, person: int, body: PersonChange) -> PersonOut:
     known = one_person(store, token, person)
     if body == PersonChange():
-        raise StoreError(Problem("body", None, "changes nothing", "Give role, active or password."))
+        raise StoreError(Problem("body", None, Message("rest-nothing-to-change")))
     _refuse_above(token, body.role or known.role)
     hashed = hash_password(body.password.get_secret_value()) if body.password is not None else None
     return PersonOut.of(store.change_person(person, role=body.role, active=body.active, password_hash=hashed))
 
 
-@router.post("/people/{person}/sign-out", tags=["people"], summary="End all of a person's sessions")
+@router.post("/people/{person}/sign-out", tags=["people"], summary="End all sessions of a user")
 def sign_out(store: TheStore, token: AsManager, person: int, once: DoOnce) -> PersonOut:
     known = one_person(store, token, person)
 
@@ -133,14 +132,12 @@ def sign_out(store: TheStore, token: AsManager, person: int, once: DoOnce) -> Pe
     return once(PersonOut, act)
 
 
-@router.get("/tokens", tags=["people"], summary="The devices' tokens, without the tokens themselves")
+@router.get("/tokens", tags=["people"], summary="List device tokens (secrets are not shown)")
 def tokens(store: TheStore, token: AsManager) -> list[TokenOut]:
     return [TokenOut.of(item) for item in store.tokens()]
 
 
-@router.post(
-    "/tokens", status_code=201, tags=["people"], summary="Make a device's token, shown in this answer alone"
-)
+@router.post("/tokens", status_code=201, tags=["people"], summary="Create a device token (shown once)")
 def make_token(request: Request, store: TheStore, token: AsManager, body: TokenIn, once: DoOnce) -> TokenMade:
     _refuse_above(token, body.role)
     own = bearer(request)
@@ -154,9 +151,7 @@ def make_token(request: Request, store: TheStore, token: AsManager, body: TokenI
     return TokenMade(device=kept.device, token=_text_of(own, kept.salt))
 
 
-@router.delete(
-    "/tokens/{token_id}", tags=["people"], summary="Revoke a token: from now on its device is refused"
-)
+@router.delete("/tokens/{token_id}", tags=["people"], summary="Revoke a device token")
 def revoke(store: TheStore, token: AsManager, token_id: int) -> TokenOut:
     try:
         return TokenOut.of(store.revoke_token(token_id))

@@ -54,12 +54,12 @@ class PrintJobOut(Answer):
         return cls(**values | {"numbers": [tag_number.format(number) for number in item.numbers]})
 
 
-@router.get("/printers", summary="The shop's printers")
+@router.get("/printers", summary="List the printers")
 def printers(store: TheStore, token: AsBuilder) -> list[PrinterOut]:
     return [PrinterOut.of(item) for item in store.printers()]
 
 
-@router.get("/print-jobs/{job}", summary="How far a print job is")
+@router.get("/print-jobs/{job}", summary="Get the status of a print job")
 def print_job(store: TheStore, token: AsBuilder, job: int) -> PrintJobOut:
     try:
         return PrintJobOut.of(store.print_job(job))

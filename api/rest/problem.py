@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import logging
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from http import HTTPStatus
 from typing import Any
 
@@ -15,7 +15,11 @@ from sqlalchemy.exc import DataError, OperationalError
 from starlette.exceptions import HTTPException
 from starlette.responses import JSONResponse, PlainTextResponse, Response
 
+from api.web.language import translator_of
+from api.web.limits import MOST_BYTES
 from tagger.errors import NumberError, Problem, TaggerError, problems_from
+from tagger.i18n import Translator
+from tagger.messages import Message, as_is
 from tagger.store import KeyUsed
 
 BASE = "/api/v1"
@@ -23,20 +27,36 @@ _LOG = logging.getLogger("tagger.api")
 
 
 class FieldProblem(BaseModel):
-    """One thing wrong: the field, what was given, why it is wrong, and what to do."""
+    """One thing wrong: the field, what was given, the id and values of the message, and its text.
+
+    ``why`` says what is wrong and ``mend`` what to do, in the language of ``Accept-Language``;
+    ``text`` is both.
+    """
 
     field: str
     value: Any = None
+    id: str
+    values: dict[str, Any] = {}
     why: str
     mend: str = ""
+    text: str
+
+    @classmethod
+    def of(cls, item: Problem, t: Translator) -> FieldProblem:
+        return cls.model_validate({**item.as_dict(t), "text": _both(t, item.message)})
 
 
 class ProblemDetails(BaseModel):
-    """RFC 9457, with ``problems`` beside its members."""
+    """RFC 9457, with ``problems`` beside its members; ``detail`` is in the language of ``Accept-Language``.
+
+    ``id``: that of the message in ``detail``; null where ``problems`` say everything.
+    """
 
     type: str = "about:blank"
     title: str
     status: int
+    id: str | None = None
+    values: dict[str, Any] = {}
     detail: str
     problems: list[FieldProblem] = []
 
@@ -59,24 +79,36 @@ RESPONSES: dict[int | str, dict[str, Any]] = {
     for code, words in {
         401: "No token, or one that is not known here.",
         403: "The token's role may not do this.",
-        404: "Not there.",
-        422: "Refused, with every problem named.",
+        404: "Not found.",
+        422: "Rejected; all problems are listed.",
     }.items()
 }
 
 
-def problem(status: int, detail: str, problems: Iterable[Problem] = ()) -> dict[str, Any]:
-    """The body of an error."""
-    return ProblemDetails(
-        title=HTTPStatus(status).phrase, status=status, detail=detail,
-        problems=[FieldProblem.model_validate(item.as_dict()) for item in problems],
-    ).model_dump()  # fmt: skip
-
-
 def answer(
-    status: int, detail: str, problems: Iterable[Problem] = (), headers: dict[str, str] | None = None
+    request: Request,
+    status: int,
+    message: Message | None,
+    problems: Iterable[Problem] = (),
+    headers: Mapping[str, str] | None = None,
 ) -> JSONResponse:
-    return JSONResponse(problem(status, detail, problems), status, headers, PROBLEM_JSON)
+    """The answer to a request that went wrong; without a message the problems say everything."""
+    t = translator_of(request)
+    told = [FieldProblem.of(item, t) for item in problems]
+    body = ProblemDetails(
+        title=HTTPStatus(status).phrase,
+        status=status,
+        **(message.as_json() if message else {}),
+        detail=_both(t, message) if message else "\n".join(f"{item.field}: {item.text}" for item in told),
+        problems=told,
+    )
+    language = {"Content-Language": t.language, "Vary": "Accept-Language"}
+    return JSONResponse(body.model_dump(mode="json"), status, {**language, **(headers or {})}, PROBLEM_JSON)
+
+
+def _both(t: Translator, message: Message) -> str:
+    """What is wrong and what to do, each a sentence of its own."""
+    return f"{t(message)} {t.mend(message)}".strip()
 
 
 def install(app: FastAPI) -> None:
@@ -94,17 +126,15 @@ def _refused(request: Request, error: Exception) -> Response:
     if not isinstance(error, TaggerError):
         raise error
     status = 404 if isinstance(error, NotThere) else 409 if isinstance(error, KeyUsed) else 422
-    return answer(status, str(error), error.problems)
+    return answer(request, status, None, error.problems)
 
 
 def _no_token(request: Request, error: Exception) -> Response:
-    return answer(
-        401, "Send a device's token: Authorization: Bearer ...", headers={"WWW-Authenticate": "Bearer"}
-    )
+    return answer(request, 401, Message("rest-no-token"), headers={"WWW-Authenticate": "Bearer"})
 
 
 def _role_too_low(request: Request, error: Exception) -> Response:
-    return answer(403, f"This needs a token of the role {error}.")
+    return answer(request, 403, Message("rest-role-too-low", role=str(error)))
 
 
 async def _not_valid(request: Request, error: Exception) -> Response:
@@ -114,39 +144,41 @@ async def _not_valid(request: Request, error: Exception) -> Response:
         return await request_validation_exception_handler(request, error)
     items = [{**item, "loc": item["loc"][1:] or ("body",)} for item in error.errors()]
     problems = [_without_password(item) for item in problems_from(items)]
-    return answer(422, "The request cannot be read.", problems)
+    return answer(request, 422, Message("rest-cannot-be-read"), problems)
 
 
 def _not_kept(request: Request, error: Exception) -> Response:
-    return _other(
-        request, 422, "Something in the request cannot be kept in the database: a character or a figure."
-    )
+    return _other(request, 422, Message("rest-cannot-be-stored"))
 
 
 def _database_away(request: Request, error: Exception) -> Response:
     _LOG.error("the database did not answer", exc_info=error)
-    return _other(
-        request, 503, "The database is busy or away. Send the request again, with its Idempotency-Key."
-    )
+    return _other(request, 503, Message("rest-database-away"))
 
 
 def _failed(request: Request, error: Exception) -> Response:
-    return _other(request, 500, "Something is wrong on our side; it is written in the server's log.")
+    return _other(request, 500, Message("rest-failed"))
 
 
-def _other(request: Request, status: int, words: str) -> Response:
+def _other(request: Request, status: int, message: Message) -> Response:
     if request.url.path.startswith(BASE):
-        return answer(status, words)
-    return PlainTextResponse(words, status)
+        return answer(request, status, message)
+    return PlainTextResponse(_both(translator_of(request), message), status)
 
 
 def _without_password(item: Problem) -> Problem:
     return Problem(item.field, None, item.message) if item.field == "password" else item
 
 
-def http(error: HTTPException) -> Response:
+def http(request: Request, error: HTTPException) -> Response:
     """What the framework itself refuses: an address that is not there, a method it has not."""
-    return answer(error.status_code, str(error.detail), headers=dict(error.headers or {}))
+    known = {
+        404: Message("rest-no-such-address"),
+        405: Message("rest-no-such-method"),
+        413: Message("rest-too-large", megabytes=MOST_BYTES // 1_000_000),
+    }
+    message = known.get(error.status_code, as_is(str(error.detail)))
+    return answer(request, error.status_code, message, headers=error.headers)
 
 
 def there(error: TaggerError) -> TaggerError:

@@ -49,12 +49,12 @@ class CrimpsIn(Request_):
     crimps: Annotated[list[CrimpIn], Field(min_length=1, max_length=2)]
 
 
-@router.get("/assemblies/{number}/history", summary="What happened to it, oldest first")
+@router.get("/assemblies/{number}/history", summary="List the history of an assembly, oldest first")
 def history(store: TheStore, token: AsBuilder, number: str) -> list[EventOut]:
     return [EventOut.of(event) for event in store.history(assembly_at(store, number).number)]
 
 
-@router.post("/assemblies/{number}/history", status_code=201, summary="Add a line to its history")
+@router.post("/assemblies/{number}/history", status_code=201, summary="Add an event to the history")
 def add_event(store: TheStore, token: AsBuilder, number: str, body: EventIn, once: DoOnce) -> EventOut:
     known = assembly_at(store, number).number
     return once(EventOut, lambda: EventOut.of(store.record(known, body.kind, body.data, by=token.name)))
@@ -71,7 +71,7 @@ def add_proof_test(
     return once(EventOut, lambda: EventOut.of(store.record_proof_test(known.number, test, by=token.name)))
 
 
-@router.get("/assemblies/{number}/certificate.pdf", summary="The certificate of its last proof test",
+@router.get("/assemblies/{number}/certificate.pdf", summary="Get the certificate of the last proof test",
             responses=answers_with("application/pdf", words="The certificate, on A4."), response_class=Response)  # fmt: skip
 def certificate(request: Request, store: TheStore, token: AsBuilder, number: str) -> Response:
     try:

@@ -33,7 +33,7 @@ class ScanOut(Answer):
     withdrawals: list[WithdrawalOut]
 
 
-@router.get("/scans", summary="What a scanned text is, and what is known of it; counts no scan")
+@router.get("/scans", summary="Look up a scanned code without recording a scan")
 def scan(
     request: Request,
     store: TheStore,

@@ -77,20 +77,20 @@ class FiguresOut(Answer):
     caution: str
 
 
-@router.get("/recipes", tags=["recipes"], summary="The recipes, by name")
+@router.get("/recipes", tags=["recipes"], summary="List the saved specs, by name")
 def recipes(
     request: Request,
     response: Response,
     store: TheStore,
     token: AsBuilder,
     limit: Annotated[int, Query(ge=1, le=500)] = 100,
-    after: Annotated[str | None, Query(description="The name of the last one you have.")] = None,
+    after: Annotated[str | None, Query(description="Name of the last item received.")] = None,
 ) -> list[RecipeOut]:
     found = store.recipes(limit=limit + 1, after=after)
     return [RecipeOut.of(item) for item in paged(request, response, found, limit, lambda r: r.name)]
 
 
-@router.get("/recipes/{name:path}", tags=["recipes"], summary="One recipe")
+@router.get("/recipes/{name:path}", tags=["recipes"], summary="Get a saved spec")
 def recipe(store: TheStore, token: AsBuilder, name: str) -> RecipeOut:
     try:
         return RecipeOut.of(store.recipe(name))
@@ -98,12 +98,12 @@ def recipe(store: TheStore, token: AsBuilder, name: str) -> RecipeOut:
         raise there(error) from None
 
 
-@router.put("/recipes/{name:path}", tags=["recipes"], summary="Keep a spec, without its lots, under a name")
+@router.put("/recipes/{name:path}", tags=["recipes"], summary="Save a spec under a name (without lots)")
 def save_recipe(store: TheStore, token: AsBuilder, name: str, spec: SpecIn) -> RecipeOut:
     return RecipeOut.of(store.save_recipe(name, spec_of(spec), by=token.name))
 
 
-@router.delete("/recipes/{name:path}", tags=["recipes"], summary="Drop a recipe; answers with what it was")
+@router.delete("/recipes/{name:path}", tags=["recipes"], summary="Delete a saved spec and return it")
 def drop_recipe(store: TheStore, token: AsManager, name: str) -> RecipeOut:
     dropped = recipe(store, token, name)
     store.drop_recipe(name)
@@ -111,7 +111,7 @@ def drop_recipe(store: TheStore, token: AsManager, name: str) -> RecipeOut:
 
 
 @router.get(
-    "/crimp-diameters", tags=["crimps"], summary="The crimp diameters that hold, of one hose if asked"
+    "/crimp-diameters", tags=["crimps"], summary="List current crimp diameters, optionally for one hose"
 )
 def crimps(
     request: Request,
@@ -121,7 +121,7 @@ def crimps(
     hose_standard: str | None = None,
     hose_dash: int | None = None,
     limit: Annotated[int, Query(ge=1, le=500)] = 100,
-    after: Annotated[int | None, Query(description="The id of the last one you have.")] = None,
+    after: Annotated[int | None, Query(description="ID of the last item received.")] = None,
 ) -> list[CrimpValueOut]:
     hose = standard_of(tables_of(request), hose_standard) if hose_standard is not None else None
     found = store.crimps(hose, hose_dash, limit=limit + 1, after=after)
@@ -129,14 +129,14 @@ def crimps(
 
 
 @router.put(
-    "/crimp-diameters", tags=["crimps"], summary="Keep a crimp diameter; it holds for its hose and shell"
+    "/crimp-diameters", tags=["crimps"], summary="Set the crimp diameter of a hose and ferrule (shell)"
 )
 def keep_crimp(request: Request, store: TheStore, token: AsManager, body: CrimpValueIn) -> CrimpValueOut:
     given = body.model_dump() | {"hose_standard": standard_of(tables_of(request), body.hose_standard)}
     return CrimpValueOut(**vars(store.keep_crimp(CrimpValue(**given), by=token.name)))
 
 
-@router.get("/figures", tags=["figures"], summary="Printed, scanned and ordered by day; the oldest hoses")
+@router.get("/figures", tags=["figures"], summary="Get prints, scans and orders by day, and the oldest hoses")
 def shop_figures(
     request: Request,
     store: TheStore,

@@ -30,6 +30,7 @@ from api.web.state import settings_of, tables_of
 from tagger.code import link, payload, reading
 from tagger.code import number as tag_number
 from tagger.errors import Problem, SpecError, TaggerError
+from tagger.messages import Message
 from tagger.printing import preflight as flight
 from tagger.printing import template
 from tagger.record_tag import preview, tags_of
@@ -65,28 +66,28 @@ class FitOut(Answer):
     end_b: list[StepOut]
 
 
-@router.post("/read", summary="What a scanned tag says by itself, from its link or its digits")
+@router.post("/read", summary="Read a tag from its link or code")
 def read(token: AsBuilder, body: ReadIn) -> dict[str, Any]:
     if (body.text is None) == (body.digits is None):
-        raise SpecError(Problem("text", body.text, "or digits must be given, one of the two", "Send one."))
+        raise SpecError(Problem("text", body.text, Message("rest-one-of-text-and-digits")))
     if body.digits is not None:
         return reading.as_dict(payload.decode(body.digits))
     found = link.parse(body.text or "")
     return reading.as_dict(reading.content_of(found), found)
 
 
-@router.post("/read/photo", summary="The same from a photo of the tag")
+@router.post("/read/photo", summary="Read a tag from a photo")
 def read_from_photo(token: AsBuilder, image: Annotated[UploadFile, File()]) -> dict[str, Any]:
     found = read_photo(image.file.read(MAX_BYTES + 1))
     return reading.as_dict(reading.content_of(found), found)
 
 
-@router.get("/fit-steps", summary="How to fit the assembly behind a tag, step by step for each end")
+@router.get("/fit-steps", summary="Get the installation steps for each end")
 def fit_steps(
     request: Request,
     store: TheStore,
     token: AsBuilder,
-    tag: Annotated[str, Query(description="The tag's number, or the link in its QR code.")],
+    tag: Annotated[str, Query(description="Tag number, or the link in the QR code.")],
 ) -> FitOut:
     scanned = link.parse(tag)
     try:
@@ -112,12 +113,12 @@ def fit_steps(
     return FitOut(number=number, read_from=origin, **steps)
 
 
-@router.get("/templates", summary="The label templates there are")
+@router.get("/templates", summary="List label templates")
 def label_templates(request: Request, token: AsBuilder) -> dict[str, Any]:
     return {"templates": template.catalogue(settings_of(request).label_template_dirs)}
 
 
-@router.get("/assemblies/{number}/preflight", summary="Will its tag scan, on this template and printer")
+@router.get("/assemblies/{number}/preflight", summary="Check whether the tag will scan (template, printer)")
 def preflight(
     request: Request,
     store: TheStore,
@@ -133,7 +134,7 @@ def preflight(
     return flight.preflight(tag, wanted, hose_od_mm, dpi or settings.printer_dpi).as_dict()
 
 
-@router.post("/check/tag.{form}", summary="The tag as it would print, of a spec that is not registered",
+@router.post("/check/tag.{form}", summary="Preview the tag of a spec without registering it",
              responses=answers_with(*TAG_MEDIA.values(), words="The tag; its number is given to nobody."),
              response_class=Response)  # fmt: skip
 def preview_tag(

@@ -38,7 +38,7 @@ class MeasuredIn(Request_):
 
 
 SpecOrTag = Annotated[
-    dict[str, Any] | str, Field(description="A spec; or a tag's number, or the link in its QR code.")
+    dict[str, Any] | str, Field(description="A spec, a tag number, or the link in the QR code.")
 ]
 
 
@@ -49,18 +49,18 @@ class CompareIn(Request_):
     b: SpecOrTag
 
 
-@router.post("/identify", summary="Which connections an end's measurements can be, and what to measure next")
+@router.post("/identify", summary="Identify a connection from measurements")
 def identify(request: Request, token: AsBuilder, body: MeasuredIn) -> dict[str, Any]:
     measured = identifying.Measurements.read(**body.model_dump())
     return report.identification(identifying.identify(measured, tables_of(request)))
 
 
-@router.post("/check", summary="What the trade says of a spec; registers nothing")
+@router.post("/check", summary="Assess a spec without registering it")
 def check(request: Request, token: AsBuilder, spec: SpecIn) -> dict[str, Any]:
     return report.assessment(assess_of(request, spec))
 
 
-@router.post("/compare", summary="Whether one assembly may take the place of another, field by field")
+@router.post("/compare", summary="Check whether one assembly can replace another")
 def compare(request: Request, store: TheStore, token: AsBuilder, body: CompareIn) -> dict[str, Any]:
     a, b = _spec("a", body.a, store), _spec("b", body.b, store)
     return report.comparison(likeforlike.compare(a, b, tables_of(request)))

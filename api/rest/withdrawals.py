@@ -28,6 +28,7 @@ from api.shared.papers.withdrawal_letters import letters
 from api.web.state import settings_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, TaggerError
+from tagger.messages import Message
 from tagger.store import Scope, Store, Withdrawal
 
 router = APIRouter(responses=RESPONSES, tags=["withdrawals"])
@@ -70,7 +71,7 @@ class WithdrawalDone(Answer):
     affected: list[str]
 
 
-@router.get("/withdrawals", summary="What is withdrawn, newest first")
+@router.get("/withdrawals", summary="List withdrawals, newest first")
 def all_withdrawals(
     request: Request,
     response: Response,
@@ -78,48 +79,44 @@ def all_withdrawals(
     token: AsBuilder,
     holds: bool | None = None,
     limit: Annotated[int, Query(ge=1, le=500)] = 100,
-    after: Annotated[int | None, Query(description="The id of the last one you have.")] = None,
+    after: Annotated[int | None, Query(description="ID of the last item received.")] = None,
 ) -> list[WithdrawalOut]:
     found = store.withdrawals(holds=holds, limit=limit + 1, after=after)
     return [WithdrawalOut.of(item) for item in paged(request, response, found, limit, lambda w: w.id)]
 
 
-@router.get("/affected", summary="What a withdrawal of a tag or a lot would touch; withdraws nothing")
+@router.get("/affected", summary="Preview the assemblies affected by a withdrawal")
 def affected(
     store: TheStore, token: AsBuilder, scope: Scope, value: Annotated[str, Query(min_length=1, max_length=40)]
 ) -> AffectedOut:
     return AffectedOut(affected=_numbers(store, scope, value))
 
 
-@router.get("/withdrawals/{withdrawal}", summary="One withdrawal and what it touches")
+@router.get("/withdrawals/{withdrawal}", summary="Get a withdrawal and the assemblies it affects")
 def one_withdrawal(store: TheStore, token: AsBuilder, withdrawal: int) -> WithdrawalDone:
     return _done(store, _known(store, withdrawal))
 
 
-@router.get("/withdrawals/{withdrawal}/call-list", summary="Whom to call: every hose it touches, by customer")
+@router.get("/withdrawals/{withdrawal}/call-list", summary="List affected hoses by customer")
 def call_list(store: TheStore, token: AsBuilder, withdrawal: int) -> list[CallOut]:
     rows = calls.rows(calls.touched(store, _known(store, withdrawal)))
     return [CallOut(**dict(zip(calls.HEADING, row, strict=True))) for row in rows]
 
 
-@router.get("/withdrawals/{withdrawal}/call-list.csv", summary="The same as CSV", response_class=Response,
+@router.get("/withdrawals/{withdrawal}/call-list.csv", summary="Export affected hoses by customer as CSV", response_class=Response,
             responses=answers_with("text/csv", words="A heading, and a row for each hose."))  # fmt: skip
 def call_list_file(store: TheStore, token: AsBuilder, withdrawal: int) -> Response:
     rows = calls.rows(calls.touched(store, _known(store, withdrawal)))
     return spreadsheets.file("csv", f"withdrawn-{withdrawal}", calls.HEADING, rows)
 
 
-@router.get("/withdrawals/{withdrawal}/letters.pdf", summary="A letter for each customer", response_class=Response,
+@router.get("/withdrawals/{withdrawal}/letters.pdf", summary="Get a letter for each customer", response_class=Response,
             responses=answers_with("application/pdf", words="The letters, on A4; each begins on a new page."))  # fmt: skip
 def letters_pdf(request: Request, store: TheStore, token: AsCounter, withdrawal: int) -> Response:
     known = _known(store, withdrawal)
     items = calls.touched(store, known)
     if not items:
-        raise NotThere(
-            Problem(
-                "withdrawal", withdrawal, "touches no registered assembly", "There is nobody to write to."
-            )
-        )
+        raise NotThere(Problem("withdrawal", withdrawal, Message("rest-nobody-affected")))
     return pdf(letters(known, items, settings_of(request)), f"withdrawn-{withdrawal}")
 
 

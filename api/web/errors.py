@@ -24,7 +24,7 @@ class Manners:
 
     refused: Callable[[Request, int, str, str], Response]
     not_there: Callable[[Request], Response]
-    program: Callable[[HTTPException], Response]
+    program: Callable[[Request, HTTPException], Response]
     program_base: str
 
 
@@ -46,7 +46,7 @@ def install(app: FastAPI, manners: Manners) -> None:
             raise error
         path = request.url.path
         if path.startswith(manners.program_base):
-            return manners.program(error)
+            return manners.program(request, error)
         if error.status_code != 404 or path.startswith(("/static/", "/scan/")):
             return await http_exception_handler(request, error)
         if path.startswith("/bench"):

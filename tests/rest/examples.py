@@ -14,10 +14,12 @@ import httpx
 
 from api.rest.shared import EXAMPLE_SPEC
 from api.settings import Settings
+from api.web.limits import MOST_BYTES
 from tagger.store import Role, Store
 from tests.bench.served import serving
 
 FILE = Path(__file__).parents[2] / "api" / "rest" / "examples.json"
+ERRORS = FILE.with_name("error_examples.json")
 CRIMP = {"hose_standard": "SAE 100R2", "hose_dash": 12, "shell": "F-12", "diameter_mm": 31.0,
          "minus_mm": 0.2, "plus_mm": 0.2, "source": "fitting maker's crimp chart"}  # fmt: skip
 PRINTER = "Bench 1"
@@ -150,15 +152,37 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     return ask.kept
 
 
+def record_errors(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
+    """An error of each status that the description tells of."""
+    _, secret = store.make_token("scanner 3", Role.BUILDER)
+    builder = {"Authorization": f"Bearer {secret}"}
+    api.put("/recipes/boom", json=EXAMPLE_SPEC)
+    once = {"Idempotency-Key": "a key"}
+    order = {"quantity": 1, "spec": EXAMPLE_SPEC, "contact": {"name": "Mara", "phone": "555 0100"}}
+    api.post("/orders", json=order, headers=once).raise_for_status()
+    answers = [
+        api.get("/recipes", headers={"Authorization": ""}),
+        api.get("/people", headers=builder),
+        api.get("/assemblies/00000-000001"),
+        api.post("/orders", json={**order, "quantity": 2}, headers=once),
+        api.post("/check", content=b" " * (MOST_BYTES + 1)),
+        api.post("/check", json={**EXAMPLE_SPEC, "length_mm": "long"}),
+    ]
+    return {str(answer.status_code): answer.json() for answer in answers}
+
+
+def _written(file: Path, kept: dict[str, Any]) -> None:
+    file.write_text(json.dumps(kept, indent=1, ensure_ascii=False) + "\n", encoding="utf-8")
+
+
 def main() -> None:
     with tempfile.TemporaryDirectory() as folder, Store.open(f"sqlite:///{folder}/tags.sqlite3") as store:
         _, secret = store.make_token("bench tablet", Role.MANAGER)
         with serving(Settings(base_url="https://tags.example.com"), store) as served:
             headers = {"Authorization": f"Bearer {secret}"}
             with httpx.Client(base_url=f"{served.url}/api/v1", headers=headers, timeout=30) as api:
-                FILE.write_text(
-                    json.dumps(record(api, store), indent=1, ensure_ascii=False) + "\n", encoding="utf-8"
-                )
+                _written(FILE, record(api, store))
+                _written(ERRORS, record_errors(api, store))
 
 
 if __name__ == "__main__":

@@ -8,9 +8,10 @@ from typing import Any
 import httpx
 import pytest
 
+from api.rest.errors import EXAMPLES as ERRORS
 from api.rest.examples import EXAMPLES
 from tagger.store import Store
-from tests.rest.examples import record
+from tests.rest.examples import record, record_errors
 
 WITHOUT_A_CLOCK = ("POST /identify", "POST /check", "GET /templates", "PUT /crimp-diameters")
 
@@ -67,6 +68,13 @@ def test_every_operation_describes_its_errors_with_an_example(api: httpx.Client)
             told = answer["content"]["application/problem+json"]
             assert told["schema"]["$ref"].endswith("/ProblemDetails")
             assert told["example"].keys() == members and told["example"]["status"] == int(code)
+
+
+def test_the_errors_in_the_description_are_what_the_api_answers(api: httpx.Client, store: Store) -> None:
+    recorded = record_errors(api, store)
+    assert recorded == ERRORS
+    for status, error in recorded.items():
+        assert error["status"] == int(status) and error["detail"]
 
 
 @pytest.mark.parametrize("name", sorted(EXAMPLES))

@@ -6,12 +6,15 @@ import io
 import json
 import zipfile
 from collections.abc import Callable
+from datetime import date
 
 import httpx
 import pytest
 
 from api.rest.shared import EXAMPLE_SPEC
 from tagger.code import link, payload
+from tagger.i18n import LANGUAGES, Translator
+from tagger.messages import Message
 from tagger.spec import AssemblySpec
 from tagger.store import CrimpValue, Kind, Role, Store
 
@@ -61,6 +64,37 @@ def test_problems_come_as_problem_json_with_every_field(api: httpx.Client) -> No
     problems = {problem["field"]: problem for problem in answer.json()["problems"]}
     assert problems.keys() == {"length_mm", "colour"}
     assert problems["length_mm"]["value"] == "long" and problems["length_mm"]["mend"]
+
+
+def test_a_problem_says_its_id_its_values_and_its_text(api: httpx.Client) -> None:
+    answer = api.patch("/people/1", json={})  # nobody has this id
+    assert answer.status_code == 404
+    person = api.post("/people", json={"name": "Bela", "role": "builder", "password": "a long phrase"}).json()
+    [told] = api.patch(f"/people/{person['id']}", json={}).json()["problems"]
+    assert told["id"] == "rest-nothing-to-change" and told["values"] == {}
+    assert (
+        told["text"]
+        == f"{told['why']} {told['mend']}"
+        == "The request changes nothing. Send role, active or password."
+    )
+    answer = api.post("/assemblies", json={**BODY, "built_on": "2999-12-31"}).json()
+    [told] = answer["problems"]
+    assert told["id"] == "rest-built-in-future" and told["values"] == {"date": {"date": "2999-12-31"}}
+    assert answer["detail"] == f"built_on: {told['text']}"
+
+
+@pytest.mark.parametrize("lang", LANGUAGES)
+def test_errors_are_in_the_language_that_is_asked_for(api: httpx.Client, lang: str) -> None:
+    t = Translator(lang)
+    asked = {"Accept-Language": f"{lang};q=0.9, xx"}
+    answer = api.post("/assemblies", json={**BODY, "built_on": "2999-12-31"}, headers=asked)
+    assert answer.headers["content-language"] == lang and "Accept-Language" in answer.headers["vary"]
+    message = Message("rest-built-in-future", date=date(2999, 12, 31))
+    [told] = answer.json()["problems"]
+    assert (told["why"], told["mend"]) == (t(message), t.mend(message))
+    for path, id in (("/nothing", "rest-no-such-address"), ("/assemblies?limit=0", "rest-cannot-be-read")):
+        body = api.get(path, headers=asked).json()
+        assert body["id"] == id and body["detail"] == f"{t(id)} {t.mend(Message(id))}"
 
 
 @pytest.mark.parametrize(
