@@ -103,7 +103,7 @@ def fit_steps(
         chosen = steps_for(
             end, tighten, spec=content.spec, pressure_bar=content.working_pressure_bar,
             bend_radius_mm=assessed.bend_radius_mm if assessed else None, turns=turns_of(end, tighten),
-            torque_basis=advice.torque.basis if advice and advice.torque else "", tables=tables,
+            torque_basis=str(advice.torque.basis) if advice and advice.torque else "", tables=tables,
         )  # fmt: skip
         steps[f"end_{name}"] = [
             StepOut(step=s.step_id, phase=s.phase, text=s.text, caution=s.caution, source=s.source)

@@ -241,7 +241,7 @@ def _bends(tables: Tables) -> dict[str, list[Any]]:
     for standard, rows in tables.hose_bends.items():
         for row in rows:
             if row.dash.isdigit() and int(row.dash) < 64:  # what a spec can name
-                radius, source, _ = geometry.bend_radius(Hose(standard=standard, dash=int(row.dash)), tables)
-                if radius is not None:
-                    found[f"{standard}|{row.dash}"] = [radius, source]
+                bend = geometry.bend_radius(Hose(standard=standard, dash=int(row.dash)), tables)[0]
+                if bend.mm is not None:
+                    found[f"{standard}|{row.dash}"] = [bend.mm, bend.source]
     return found

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from tagger.messages import as_is
+from tagger.messages import Message
 from tagger.spec import AssemblySpec
 from tagger.trade import compatibility, geometry, lengths, rating, steps, temperature, tightening
-from tagger.trade.results import NOT_KNOWN, Assessment, EndAdvice, LengthTolerance, Warning_
+from tagger.trade.results import Assessment, EndAdvice, LengthTolerance, Warning_
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 
@@ -26,15 +26,15 @@ def assess(
     pressure, more = rating.rate(spec, tables)
     warnings += more
     tolerance = geometry.length_tolerance(spec.length_mm, spec.hose, tables, length_bands)
-    warnings += _tolerance_warnings(tolerance, tables, spec)
-    bend, bend_source, more = geometry.bend_radius(spec.hose, tables)
+    warnings += _tolerance_warnings(tolerance) + _standard_warnings(tables, spec)
+    bend, more = geometry.bend_radius(spec.hose, tables)
     warnings += more
-    diameter, diameter_source = geometry.outside_diameter(spec.hose, tables)
-    warnings += lengths.warnings(spec, bend, diameter, tables)
+    diameter = geometry.outside_diameter(spec.hose, tables)
+    warnings += lengths.warnings(spec, bend.mm, diameter.mm, tables)
     advice: list[EndAdvice] = []
     for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
         found, more = tightening.advice(name, end, tables)
-        chosen, figures = steps.for_end(end, found, spec, pressure.value_bar, bend, tables)
+        chosen, figures = steps.for_end(end, found, spec, pressure.value_bar, bend.mm, tables)
         advice.append(found.model_copy(update={"steps": chosen, "figures": figures}))
         warnings += more
     clocking = geometry.clocking_tolerance(spec, tables)
@@ -47,12 +47,14 @@ def assess(
         length_tolerance=tolerance,
         clocking_tolerance_deg=clocking.value if clocking else None,
         clocking_tolerance_source=clocking.source if clocking else "",
-        bend_radius_mm=bend,
-        bend_radius_source=bend_source,
+        bend_radius_mm=bend.mm,
+        bend_radius_source=bend.source,
+        bend_radius_printed=bend.printed,
         min_temperature_c=coldest,
         min_temperature_source=cold_source,
-        hose_od_mm=diameter,
-        hose_od_source=diameter_source,
+        hose_od_mm=diameter.mm,
+        hose_od_source=diameter.source,
+        hose_od_basis=diameter.basis,
         hose_mass_kg=geometry.hose_mass_kg(spec.length_mm, spec.hose, tables),
         content_l=geometry.content_l(spec.length_mm, spec.hose, tables),
         end_a=advice[0],
@@ -69,29 +71,29 @@ def _test_pressures(working_bar: float | None, tables: Tables) -> tuple[float | 
     return round(working_bar * factors[0], 1), round(working_bar * factors[1], 1)
 
 
-def _tolerance_warnings(
-    tolerance: LengthTolerance | None, tables: Tables, spec: AssemblySpec
-) -> list[Warning_]:
+def _tolerance_warnings(tolerance: LengthTolerance | None) -> list[Warning_]:
     found = []
     if tolerance is not None and tolerance.source.startswith("memory"):
-        text = (
-            f"The length tolerance is from memory ({tolerance.source.removeprefix('memory: ')}): confirm it."
+        unsure = Message(
+            "trade-length-tolerance-unverified", source=tolerance.source.removeprefix("memory: ")
         )
         found.append(
-            Warning_(
-                code="length_tolerance_from_memory", field="length_mm", message=as_is(text), severity="note"
-            )
+            Warning_(code="length_tolerance_from_memory", field="length_mm", message=unsure, severity="note")
         )
     if tolerance is None:
-        text = f"The length tolerance is {NOT_KNOWN}: no source gives a band for this length and bore."
-        found.append(Warning_(code="length_tolerance_not_known", field="length_mm", message=as_is(text)))
-    standard = tables.standard_of(spec.hose.standard)
-    if standard is not None and standard.standard.casefold() != spec.hose.standard.casefold():
-        text = f"{spec.hose.standard!r} is read as {standard.standard}."
-        found.append(
-            Warning_(code="standard_spelling", field="hose.standard", message=as_is(text), severity="note")
-        )
-    if standard is None:
-        text = f"{spec.hose.standard} is not in the tables: only the figures given stand."
-        found.append(Warning_(code="standard_not_known", field="hose.standard", message=as_is(text)))
+        unknown = Message("trade-length-tolerance-not-known")
+        found.append(Warning_(code="length_tolerance_not_known", field="length_mm", message=unknown))
     return found
+
+
+def _standard_warnings(tables: Tables, spec: AssemblySpec) -> list[Warning_]:
+    """That the hose's standard is another spelling of one in the tables, or in none."""
+    given = spec.hose.standard
+    standard = tables.standard_of(given)
+    if standard is None:
+        message = Message("trade-standard-not-known", given=given)
+        return [Warning_(code="standard_not_known", field="hose.standard", message=message)]
+    if standard.standard.casefold() != given.casefold():
+        message = Message("trade-standard-read-as", given=given, standard=standard.standard)
+        return [Warning_(code="standard_spelling", field="hose.standard", message=message, severity="note")]
+    return []

@@ -6,15 +6,16 @@ All lengths in mm. Bend radius is measured to the inside of the bend (EN 853:201
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 from statistics import median
 
-from tagger.messages import as_is
+from tagger.messages import Message, length
 from tagger.spec import AssemblySpec, Hose
 from tagger.trade import rows as row
-from tagger.trade.results import NOT_KNOWN, LengthTolerance, Warning_
+from tagger.trade.results import LengthTolerance, Warning_
 from tagger.trade.tables import Bands as Bands
 from tagger.trade.tables import Tables
-from tagger.units import MM_PER_INCH, show_length
+from tagger.units import MM_PER_INCH
 
 
 def bore_mm(hose: Hose, tables: Tables) -> float:
@@ -56,8 +57,17 @@ def clocking_tolerance(spec: AssemblySpec, tables: Tables) -> row.Rule | None:
     return tables.rule("clocking_short_deg" if short else "clocking_long_deg")
 
 
-def bend_radius(hose: Hose, tables: Tables) -> tuple[float | None, str, list[Warning_]]:
-    """The minimum bend radius, the larger where sources differ, and its source."""
+@dataclass(frozen=True)
+class BendRadius:
+    """The minimum bend radius in mm, to the inside of the bend; None, and no source, where not known."""
+
+    mm: float | None
+    source: str = ""
+    printed: str = ""
+
+
+def bend_radius(hose: Hose, tables: Tables) -> tuple[BendRadius, list[Warning_]]:
+    """The minimum bend radius: the larger where sources differ."""
     standard = tables.standard_of(hose.standard)
     found = [
         r
@@ -65,29 +75,41 @@ def bend_radius(hose: Hose, tables: Tables) -> tuple[float | None, str, list[War
         if r.dash == str(hose.dash)
     ]
     if not found:
-        text = f"The minimum bend radius is {NOT_KNOWN}."
-        return None, NOT_KNOWN, [Warning_(code="bend_not_known", field="hose", message=as_is(text))]
+        unknown = Warning_(code="bend_not_known", field="hose", message=Message("trade-bend-not-known"))
+        return BendRadius(None), [unknown]
     large = max(found, key=lambda r: (r.bend_radius_mm, r.confidence != "memory"))
     warnings = []
     if large.confidence == "memory":
-        text = (
-            f"The minimum bend radius, {show_length(large.bend_radius_mm)}, is from memory "
-            f"({large.source.removeprefix('memory: ')}): confirm it with the hose maker's data."
+        message = Message(
+            "trade-bend-unverified",
+            radius=length(large.bend_radius_mm),
+            source=large.source.removeprefix("memory: "),
         )
-        warnings.append(Warning_(code="bend_from_memory", field="hose", message=as_is(text), severity="note"))
-    return large.bend_radius_mm, f"{large.source}, printed {large.printed}", warnings
+        warnings.append(Warning_(code="bend_from_memory", field="hose", message=message, severity="note"))
+    return BendRadius(large.bend_radius_mm, large.source, large.printed), warnings
 
 
-def outside_diameter(hose: Hose, tables: Tables) -> tuple[float | None, str]:
-    """The middle of the outside diameters printed for the hose, and where they come from."""
+@dataclass(frozen=True)
+class OutsideDiameter:
+    """A hose's outside diameter in mm; ``basis`` says how it was taken from several sources."""
+
+    mm: float | None
+    source: str = ""
+    basis: Message | None = None
+
+
+def outside_diameter(hose: Hose, tables: Tables) -> OutsideDiameter:
+    """The median of the outside diameters printed for the hose, with their sources."""
     found = _sizes(hose, tables)
     if not found:
-        return None, NOT_KNOWN
+        return OutsideDiameter(None)
     figures = sorted(r.outside_diameter_mm for r in found)
     middle = round(median(figures), 1)
+    source = "; ".join(dict.fromkeys(r.source for r in found))
     if len(figures) == 1:
-        return middle, found[0].source
-    return middle, f"middle of {len(figures)} makers' figures, {figures[0]:g} to {figures[-1]:g} mm"
+        return OutsideDiameter(middle, source)
+    low, high = length(figures[0]), length(figures[-1])
+    return OutsideDiameter(middle, source, Message("trade-median", count=len(figures), low=low, high=high))
 
 
 def _sizes(hose: Hose, tables: Tables) -> list[row.HoseSizeRow]:

@@ -10,12 +10,11 @@ import math
 from dataclasses import dataclass
 
 from tagger.errors import Problem, TradeError
-from tagger.messages import as_is
+from tagger.messages import Message, length
 from tagger.spec import AssemblySpec, End, LengthBasis
 from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
-from tagger.units import show_length
 
 
 @dataclass(frozen=True)
@@ -58,9 +57,8 @@ def cut_length(spec: AssemblySpec, a: EndDimensions, b: EndDimensions) -> float:
         "end_b", spec.end_b, spec.length_basis, b
     )
     if adds >= spec.length_mm:
-        why = f"is not longer than its two ends, {show_length(adds)}"
         raise TradeError(
-            Problem("length_mm", spec.length_mm, why, "Check the length and the ends' dimensions.")
+            Problem("length_mm", spec.length_mm, Message("trade-length-too-short", ends=length(adds)))
         )
     return round(spec.length_mm - adds, 1)
 
@@ -69,10 +67,7 @@ def _point(name: str, end: End, basis: LengthBasis, dimensions: EndDimensions) -
     found = dimensions.at(basis, end)
     if found is None:
         what = "elbow_centreline" if end.is_elbow else basis.replace("elbow_centreline", "sealing_face")
-        why = "is needed to convert the length"
-        raise TradeError(
-            Problem(f"{name}.{what}", None, why, "Give it from the fitting maker's drawing, in mm.")
-        )
+        raise TradeError(Problem(f"{name}.{what}", None, Message("trade-dimension-missing")))
     return found
 
 
@@ -133,8 +128,10 @@ def warnings(
     needed = quarter_bend_length(bend_radius_mm, hose_od_mm, rule.value)
     if spec.length_mm >= needed:
         return []
-    text = (
-        f"A quarter bend at the least radius takes {show_length(round(needed))} of hose, and this assembly is "
-        f"{show_length(spec.length_mm)}: it can only be fitted nearly straight ({rule.source})."
+    message = Message(
+        "trade-too-short-to-bend",
+        needed=length(round(needed)),
+        length=length(spec.length_mm),
+        source=rule.source,
     )
-    return [Warning_(code="too_short_to_bend", field="length_mm", message=as_is(text), severity="note")]
+    return [Warning_(code="too_short_to_bend", field="length_mm", message=message, severity="note")]

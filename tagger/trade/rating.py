@@ -11,15 +11,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from typing import Literal, TypeVar
 
-from tagger.messages import as_is
+from tagger import phrases
+from tagger.messages import Message, pressure
 from tagger.spec import AssemblySpec, End, Hose, Material
 from tagger.trade import rows as row
 from tagger.trade import temperature
-from tagger.trade.results import NOT_KNOWN, PartRating, Warning_, WorkingPressure
+from tagger.trade.results import PartRating, Warning_, WorkingPressure
 from tagger.trade.tables import Tables
-from tagger.units import show_pressure
-
-_STEEL_ONLY = "published fitting pressures hold for low carbon steel only"
 
 
 def rate(spec: AssemblySpec, tables: Tables) -> tuple[WorkingPressure, list[Warning_]]:
@@ -52,7 +50,7 @@ def hose_rating(hose: Hose, tables: Tables) -> tuple[PartRating, list[Warning_]]
     """
     standard = tables.standard_of(hose.standard)
     if standard is None:
-        return _not_known("hose", f"{hose.standard} is not in the tables"), []
+        return _not_known("hose", Message("trade-why-standard", standard=hose.standard)), []
     edition = tables.edition_of(hose, standard.standard)
     found = [
         r
@@ -60,16 +58,14 @@ def hose_rating(hose: Hose, tables: Tables) -> tuple[PartRating, list[Warning_]]
         if r.dash in (str(hose.dash), "all") and (edition is None or r.edition == edition.figures)
     ]
     if not found:
-        return _not_known("hose", f"no source gives {standard.standard} -{hose.dash}"), []
+        why = Message("trade-why-hose", standard=standard.standard, dash=hose.dash)
+        return _not_known("hose", why), []
     low = _least_printed(found, psi=standard.bands == "sae")
     warnings = _edition_warning(hose, standard, found, low) if edition is None else []
     if low.in_standard == "no":
-        text = (
-            f"-{hose.dash} is not a size of {standard.standard} itself: the rating is that of one maker's hose. "
-            f"Confirm it with the maker's data."
-        )
-        warnings.append(Warning_(code="outside_standard", field="hose.dash", message=as_is(text)))
-    return _rating("hose", low.max_working_bar, low.printed, low.source, low.confidence, low.note), warnings
+        outside = Message("trade-outside-standard", dash=hose.dash, standard=standard.standard)
+        warnings.append(Warning_(code="outside_standard", field="hose.dash", message=outside))
+    return _rating("hose", low, low.note), warnings
 
 
 def end_rating(name: str, end: End, tables: Tables) -> PartRating:
@@ -80,21 +76,27 @@ def end_rating(name: str, end: End, tables: Tables) -> PartRating:
     )
     fitting = [r for r in every if _fits(r, end)]
     rated = [r for r in fitting if r.use == "rating" and r.material == end.material]
-    ceilings = [r for r in fitting if r.use == "ceiling"]
     if not rated:
-        why = f"no source gives a {end.form} {end.connection} {end.size_text} in {_words(end.material)}"
-        if end.material is not Material.CARBON_STEEL and any(r.use == "rating" for r in fitting):
-            why += f" ({_STEEL_ONLY})"
-        if ceilings:
-            top = min(ceilings, key=lambda r: r.max_working_bar)
-            why += f"; the family ends at {top.printed} ({top.source})"
-        return _not_known(name, why)
+        return _not_known(name, _no_rating(end, fitting))
     low = _least_printed(rated)
     notes = [low.applies_to, low.note] + [
         f"{r.source}: {r.printed}, {r.note}" for r in fitting if r.use == "note"
     ]
-    return _rating(
-        name, low.max_working_bar, low.printed, low.source, low.confidence, "; ".join(filter(None, notes))
+    return _rating(name, low, "; ".join(filter(None, notes)))
+
+
+def _no_rating(end: End, fitting: list[row.PressureRow]) -> Message:
+    """Why no row rates this end: what the family's rows say of other metals and at most."""
+    values = {"end": phrases.end_family(end), "material": phrases.material(end.material)}
+    steel = end.material is not Material.CARBON_STEEL and any(r.use == "rating" for r in fitting)
+    top = min((r for r in fitting if r.use == "ceiling"), key=lambda r: r.max_working_bar, default=None)
+    if top is None:
+        return Message("trade-why-end-steel" if steel else "trade-why-end", **values)
+    return Message(
+        "trade-why-end-steel-ceiling" if steel else "trade-why-end-ceiling",
+        **values,
+        ceiling=pressure(top.max_working_bar),
+        source=top.source,
     )
 
 
@@ -125,19 +127,21 @@ def _fits(item: row.PressureRow, end: End) -> bool:
     return (not item.forms or end.form in item.forms) and (not item.shapes or shape in item.shapes)
 
 
-def _together(parts: list[PartRating], unfit: str | None) -> tuple[WorkingPressure, list[Warning_]]:
+def _together(parts: list[PartRating], unfit: Message | None) -> tuple[WorkingPressure, list[Warning_]]:
     known = [p for p in parts if p.value_bar is not None]
     unknown = [p for p in parts if p.value_bar is None]
     given = next((p for p in parts if p.part == "override"), None)
-    if unfit is not None and given is None:
-        return _outside_limits(parts, unfit)
+    if unfit is not None and given is None:  # no "at most": it could be read as a pressure that applies
+        return _nothing_shown(parts, Message("trade-pressure-unfit", why=unfit), None)
     if unknown and given is None:
-        return _nothing_shown(parts, known, unknown)
+        low = _lowest(known) if known else None
+        return _nothing_shown(parts, _unknown_because(unknown, low), low)
     low = _lowest(known)
     answer = WorkingPressure(
         value_bar=low.value_bar,
         limited_by=low.part,
         source=low.source,
+        printed=low.printed,
         parts=tuple(parts),
         margin_bar=_margin(low, known),
     )
@@ -149,78 +153,82 @@ def _margin(low: PartRating, known: list[PartRating]) -> float | None:
     return None if low.value_bar is None or not others else round(min(others) - low.value_bar, 1)
 
 
-def _outside_limits(parts: list[PartRating], unfit: str) -> tuple[WorkingPressure, list[Warning_]]:
-    """No "at most" is said here: it could be read as a pressure that holds."""
-    answer = WorkingPressure(
-        value_bar=None, limited_by=None, source=f"{NOT_KNOWN}: {unfit}", parts=tuple(parts)
-    )
-    text = f"Working pressure: {NOT_KNOWN}, because {unfit}."
-    return answer, [
-        Warning_(code="pressure_not_known", field="working_pressure", message=as_is(text), severity="danger")
-    ]
-
-
 def _nothing_shown(
-    parts: list[PartRating], known: list[PartRating], unknown: list[PartRating]
+    parts: list[PartRating], why: Message, low: PartRating | None
 ) -> tuple[WorkingPressure, list[Warning_]]:
-    names = " and ".join(_named(p.part) for p in unknown)
-    text = f"Working pressure: {NOT_KNOWN}, because that of {names} is not known."
-    low = _lowest(known) if known else None
-    if low is not None and low.value_bar is not None:
-        text += f" It cannot be more than {show_pressure(low.value_bar)}, the rating of {_named(low.part)}."
+    """No working pressure, why, and the least of the parts that are known."""
     answer = WorkingPressure(
         value_bar=None,
         limited_by=None,
-        source=NOT_KNOWN,
+        source="",
+        why=why,
         parts=tuple(parts),
         at_most_bar=low.value_bar if low else None,
     )
     return answer, [
-        Warning_(code="pressure_not_known", field="working_pressure", message=as_is(text), severity="danger")
+        Warning_(code="pressure_not_known", field="working_pressure", message=why, severity="danger")
     ]
 
 
+def _unknown_because(unknown: list[PartRating], low: PartRating | None) -> Message:
+    parts = _named(unknown)
+    if low is None or low.value_bar is None:
+        return Message("trade-pressure-not-known", parts=parts)
+    limit = pressure(low.value_bar)
+    return Message("trade-pressure-at-most", parts=parts, pressure=limit, part=phrases.part(low.part))
+
+
 def _override_warning(given: PartRating, low: PartRating, unknown: list[PartRating]) -> Warning_:
+    """What a pressure given means beside the tables: used, used for parts not known, or too high."""
     assert given.value_bar is not None and low.value_bar is not None
-    names = " and ".join(_named(p.part) for p in unknown)
-    stands = f" It stands for {names}, whose rating is not in the tables." if unknown else ""
+    stands_for = {"parts": _named(unknown)} if unknown else {}
     if low is given:
-        text = f"The working pressure is the one given, from {given.source!r}.{stands}"
         severity: Literal["care", "note"] = "care" if unknown else "note"
-        return Warning_(
-            code="pressure_given", field="working_pressure", message=as_is(text), severity=severity
-        )
-    text = (
-        f"The pressure given, {show_pressure(given.value_bar)} from {given.source!r}, is above the rating of "
-        f"{_named(low.part)}, {show_pressure(low.value_bar)}. The lower one holds.{stands}"
+        which = "trade-pressure-entered-for" if unknown else "trade-pressure-entered"
+        message = Message(which, source=given.source, **stands_for)
+        return Warning_(code="pressure_given", field="working_pressure", message=message, severity=severity)
+    message = Message(
+        "trade-pressure-too-high-for" if unknown else "trade-pressure-too-high",
+        entered=pressure(given.value_bar),
+        source=given.source,
+        part=phrases.part(low.part),
+        pressure=pressure(low.value_bar),
+        **stands_for,
     )
-    return Warning_(
-        code="pressure_given_too_high", field="working_pressure", message=as_is(text), severity="danger"
-    )
+    return _too_high(message)
 
 
 def _beyond_limits_warning(given_bar: float, limit_bar: float, source: str) -> Warning_:
-    text = (
-        f"The pressure given, {show_pressure(given_bar)}, is above {show_pressure(limit_bar)}, what the hose is "
-        f"rated at within its limits ({source}). The lower one holds."
+    message = Message(
+        "trade-pressure-beyond-hose",
+        entered=pressure(given_bar),
+        pressure=pressure(limit_bar),
+        source=source,
     )
+    return _too_high(message)
+
+
+def _too_high(message: Message) -> Warning_:
     return Warning_(
-        code="pressure_given_too_high", field="working_pressure", message=as_is(text), severity="danger"
+        code="pressure_given_too_high", field="working_pressure", message=message, severity="danger"
     )
 
 
 def _part_warnings(parts: Iterable[PartRating]) -> list[Warning_]:
     found = []
     for part in parts:
-        if part.value_bar is None:
-            text = f"The rating of {_named(part.part)} is {NOT_KNOWN}: {part.note}."
-            found.append(Warning_(code="rating_not_known", field=part.part, message=as_is(text)))
-        elif part.confidence == "memory":
-            text = (
-                f"The rating of {_named(part.part)}, {show_pressure(part.value_bar)}, is from memory "
-                f"({part.source.removeprefix('memory: ')}): confirm it with the maker's data."
+        named = phrases.part(part.part)
+        if part.value_bar is None and part.why is not None:
+            said = Message("trade-rating-not-known", part=named, why=part.why)
+            found.append(Warning_(code="rating_not_known", field=part.part, message=said))
+        elif part.value_bar is not None and part.confidence == "memory":
+            said = Message(
+                "trade-rating-unverified",
+                part=named,
+                pressure=pressure(part.value_bar),
+                source=part.source.removeprefix("memory: "),
             )
-            found.append(Warning_(code="rating_from_memory", field=part.part, message=as_is(text)))
+            found.append(Warning_(code="rating_from_memory", field=part.part, message=said))
     return found
 
 
@@ -232,12 +240,17 @@ def _edition_warning(
         best[r.edition] = min(r.max_working_bar, best.get(r.edition, r.max_working_bar))
     if len(best) < 2:
         return []
-    figures = ", ".join(f"{name}: {show_pressure(bar)}" for name, bar in sorted(best.items()))
-    text = (
-        f"{standard.standard} -{hose.dash} is rated differently by edition ({figures}) and the spec names none. "
-        f"The lower figure, {show_pressure(low.max_working_bar)}, holds; the edition is printed on the hose."
+    message = Message(
+        "trade-edition-not-entered",
+        standard=standard.standard,
+        dash=hose.dash,
+        ratings=tuple(
+            Message("trade-edition-rating", edition=name, pressure=pressure(bar))
+            for name, bar in sorted(best.items())
+        ),
+        pressure=pressure(low.max_working_bar),
     )
-    return [Warning_(code="edition_not_given", field="hose.edition", message=as_is(text))]
+    return [Warning_(code="edition_not_given", field="hose.edition", message=message)]
 
 
 def _lowest(parts: Iterable[PartRating]) -> PartRating:
@@ -245,19 +258,21 @@ def _lowest(parts: Iterable[PartRating]) -> PartRating:
     return min(parts, key=lambda p: p.value_bar if p.value_bar is not None else float("inf"))
 
 
-def _rating(name: str, bar: float, printed: str, source: str, confidence: str, note: str) -> PartRating:
-    said = f"{source}, printed {printed}"
-    kind = confidence if confidence in ("published", "memory", "shop") else "none"
-    return PartRating(part=name, value_bar=bar, source=said, confidence=kind, note=note)  # type: ignore[arg-type]
+def _rating(name: str, low: row.HosePressureRow | row.PressureRow, note: str) -> PartRating:
+    kind = low.confidence if low.confidence in ("published", "memory", "shop") else "none"
+    return PartRating(
+        part=name,
+        value_bar=low.max_working_bar,
+        source=low.source,
+        printed=low.printed,
+        confidence=kind,  # type: ignore[arg-type]
+        note=note,
+    )
 
 
-def _not_known(name: str, why: str) -> PartRating:
-    return PartRating(part=name, value_bar=None, source=NOT_KNOWN, confidence="none", note=why)
+def _not_known(name: str, why: Message) -> PartRating:
+    return PartRating(part=name, value_bar=None, source="", confidence="none", why=why)
 
 
-def _named(part: str) -> str:
-    return {"hose": "the hose", "end_a": "end A", "end_b": "end B", "override": "the figure given"}[part]
-
-
-def _words(material: Material) -> str:
-    return material.replace("_", " ")
+def _named(parts: Iterable[PartRating]) -> tuple[Message, ...]:
+    return tuple(phrases.part(p.part) for p in parts)

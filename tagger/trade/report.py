@@ -4,14 +4,36 @@ from __future__ import annotations
 
 from typing import Any
 
+from tagger import phrases
+from tagger.errors import Speaks
+from tagger.messages import Message, english
 from tagger.spec import BASIS_WORDS, AssemblySpec
 from tagger.trade.identifying.identify import Candidate, Identification
 from tagger.trade.likeforlike import Comparison
-from tagger.trade.results import NOT_KNOWN, Assessment, EndAdvice, Flats, Torque, Turns
+from tagger.trade.results import (
+    Assessment,
+    EndAdvice,
+    Flats,
+    PartRating,
+    Torque,
+    Turns,
+    Warning_,
+    WorkingPressure,
+)
 from tagger.trade.steps import count_text, torque_text
 from tagger.units import show_least_pressure, show_length, show_pressure, show_temperature
 
 _MARKS = {"danger": "DANGER", "care": "Take care", "note": "Note"}
+
+
+def _in(t: Speaks | None, message: Message) -> str:
+    """The text of a message in the language of ``t``; English without one."""
+    return t(message) if t else english(message)
+
+
+def _said(message: Message, t: Speaks | None) -> dict[str, Any]:
+    """A message for programs and people: ``{"id", "values", "text"}``."""
+    return message.as_json() | {"text": _in(t, message)}
 
 
 def identification(found: Identification) -> dict[str, Any]:
@@ -64,18 +86,11 @@ def identification_text(found: Identification) -> str:
     return "\n".join(lines)
 
 
-def assessment(found: Assessment) -> dict[str, Any]:
-    """The contract's answer of ``check``; a figure not known is null."""
-    pressure, length = found.working_pressure, found.length_tolerance
+def assessment(found: Assessment, t: Speaks | None = None) -> dict[str, Any]:
+    """The contract's answer of ``check``, its texts in the language of ``t``; a figure not known is null."""
+    length = found.length_tolerance
     return {
-        "working_pressure": {
-            "value_bar": pressure.value_bar,
-            "limited_by": pressure.limited_by,
-            "source": pressure.source,
-            "at_most_bar": pressure.at_most_bar,
-            "margin_bar": pressure.margin_bar,
-            "parts": [part.model_dump(mode="json") for part in pressure.parts],
-        },
+        "working_pressure": _working_pressure(found.working_pressure, t),
         "test_pressure_bar": found.test_pressure_bar,
         "burst_pressure_bar": found.burst_pressure_bar,
         "length_tolerance_mm": None if length is None else length.model_dump(mode="json"),
@@ -83,29 +98,65 @@ def assessment(found: Assessment) -> dict[str, Any]:
         "clocking_tolerance_source": found.clocking_tolerance_source,
         "bend_radius_mm": found.bend_radius_mm,
         "bend_radius_source": found.bend_radius_source,
+        "bend_radius_printed": found.bend_radius_printed,
         "min_temperature_c": found.min_temperature_c,
         "min_temperature_source": found.min_temperature_source,
         "hose_od_mm": found.hose_od_mm,
         "hose_od_source": found.hose_od_source,
+        "hose_od_basis": found.hose_od_basis and _said(found.hose_od_basis, t),
         "hose_mass_kg": found.hose_mass_kg,
         "content_l": found.content_l,
-        "ends": {"a": _end(found.end_a), "b": _end(found.end_b)},
-        "warnings": [warning.model_dump(mode="json") for warning in found.warnings],
+        "ends": {"a": _end(found.end_a, t), "b": _end(found.end_b, t)},
+        "warnings": [_warning(warning, t) for warning in found.warnings],
     }
 
 
-def _end(advice: EndAdvice) -> dict[str, Any]:
-    def dumped(figure: Torque | Flats | Turns | None) -> dict[str, Any] | None:
+def _working_pressure(pressure: WorkingPressure, t: Speaks | None) -> dict[str, Any]:
+    return {
+        "value_bar": pressure.value_bar,
+        "limited_by": pressure.limited_by,
+        "source": pressure.source,
+        "printed": pressure.printed,
+        "why": pressure.why and _said(pressure.why, t),
+        "at_most_bar": pressure.at_most_bar,
+        "margin_bar": pressure.margin_bar,
+        "parts": [_part(part, t) for part in pressure.parts],
+    }
+
+
+def _part(part: PartRating, t: Speaks | None) -> dict[str, Any]:
+    return part.model_dump(mode="json") | {"why": part.why and _said(part.why, t)}
+
+
+def _warning(warning: Warning_, t: Speaks | None) -> dict[str, Any]:
+    return {
+        "code": warning.code,
+        "field": warning.field,
+        "severity": warning.severity,
+        **_said(warning.message, t),
+    }
+
+
+def _end(advice: EndAdvice, t: Speaks | None) -> dict[str, Any]:
+    def dumped(figure: Flats | Turns | None) -> dict[str, Any] | None:
         return None if figure is None else figure.model_dump(mode="json")
 
     return {
-        "torque_nm": dumped(advice.torque),
+        "torque_nm": _torque(advice.torque, t),
         "flats": dumped(advice.flats),
         "turns": dumped(advice.turns),
-        "spread": list(advice.spread),
+        "spread": [_in(t, message) for message in advice.spread],
+        "spread_messages": [message.as_json() for message in advice.spread],
         "steps": list(advice.steps),
         "figures": dict(advice.figures),
     }
+
+
+def _torque(torque: Torque | None, t: Speaks | None) -> dict[str, Any] | None:
+    if torque is None:
+        return None
+    said = {"basis": _in(t, torque.basis), "basis_message": torque.basis.as_json()}
+    return torque.model_dump(mode="json") | said
 
 
 def assessment_text(spec: AssemblySpec, found: Assessment) -> str:
@@ -122,7 +173,11 @@ def assessment_text(spec: AssemblySpec, found: Assessment) -> str:
         f"least burst pressure: {_least(found.burst_pressure_bar)}"
     )
     length = found.length_tolerance
-    tolerance = NOT_KNOWN if length is None else f"+{length.plus:g} / -{length.minus:g} mm ({length.source})"
+    tolerance = (
+        str(phrases.NOT_KNOWN)
+        if length is None
+        else f"+{length.plus:g} / -{length.minus:g} mm ({length.source})"
+    )
     lines.append(
         f"Length: {show_length(spec.length_mm)} to the {spec.length_basis.replace('_', ' ')}, {tolerance}"
     )
@@ -130,7 +185,7 @@ def assessment_text(spec: AssemblySpec, found: Assessment) -> str:
         tolerance = f"±{found.clocking_tolerance_deg:g}° ({found.clocking_tolerance_source})"
         lines.append(f"Clocking: {spec.clocking_deg}° {tolerance}")
     bend = (
-        NOT_KNOWN
+        str(phrases.NOT_KNOWN)
         if found.bend_radius_mm is None
         else f"{show_length(found.bend_radius_mm)} ({found.bend_radius_source})"
     )
@@ -155,15 +210,15 @@ def _tightening_lines(name: str, advice: EndAdvice) -> list[str]:
     if advice.turns is not None:
         u = advice.turns
         lines.append(f"End {name}: {count_text(u.min, u.max)} turns {BASIS_WORDS[u.basis]} ({u.source})")
-    return lines or [f"End {name}: tightening {NOT_KNOWN}"]
+    return lines or [f"End {name}: tightening {phrases.NOT_KNOWN!s}"]
 
 
 def _bar(value: float | None) -> str:
-    return NOT_KNOWN if value is None else show_pressure(value)
+    return str(phrases.NOT_KNOWN) if value is None else show_pressure(value)
 
 
 def _least(value: float | None) -> str:
-    return NOT_KNOWN if value is None else show_least_pressure(value)
+    return str(phrases.NOT_KNOWN) if value is None else show_least_pressure(value)
 
 
 def comparison(found: Comparison) -> dict[str, Any]:

@@ -6,14 +6,21 @@ A figure that is not known is None, never a guess; a figure that is known carrie
 from __future__ import annotations
 
 from datetime import date
-from typing import Any, Literal
+from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, ConfigDict, computed_field, model_validator
+from pydantic import BaseModel, BeforeValidator, ConfigDict, computed_field, model_validator
 
 from tagger.messages import Message, as_is, english
 from tagger.spec import AssemblySpec, Basis, TagContent, Tightening
 
-NOT_KNOWN = "not known: use the fitting maker's"
+
+def _kept_text(value: Any) -> Any:
+    """A text that was stored before messages had ids, read as it is."""
+    return as_is(value) if isinstance(value, str) else value
+
+
+Said = Annotated[Message, BeforeValidator(_kept_text)]
+"""A message; a text from an older record is read as it is."""
 
 
 class _Value(BaseModel):
@@ -21,21 +28,25 @@ class _Value(BaseModel):
 
 
 class PartRating(_Value):
-    """Working pressure of one part, in bar; None where no table gives it."""
+    """Working pressure of one part, in bar; None where no table gives it, and ``why`` says so."""
 
     part: str  # "hose", "end_a", "end_b", "override"
     value_bar: float | None
-    source: str
+    source: str  # the citation alone; empty where nothing is known
     confidence: Literal["published", "memory", "shop", "given", "none"]
-    note: str = ""
+    note: str = ""  # what the source says beside its figure, in its own words
+    printed: str = ""  # the figure and unit as the source prints them
+    why: Message | None = None
 
 
 class WorkingPressure(_Value):
-    """The least of the parts. None when any part's rating is not known and none is given."""
+    """The least of the parts. None when any part's rating is not known and none is given: ``why`` says so."""
 
     value_bar: float | None
     limited_by: str | None  # a part's name
-    source: str
+    source: str  # the limiting part's; empty where the pressure is not known
+    printed: str = ""
+    why: Message | None = None
     parts: tuple[PartRating, ...] = ()
     at_most_bar: float | None = None  # the least of the parts known, where value_bar is None
     margin_bar: float | None = None  # how far the limiting part lies below the next
@@ -54,7 +65,7 @@ class Torque(_Value):
 
     min: float | None
     max: float
-    basis: str  # lubrication and joint as the source states them
+    basis: Said  # joint and lubrication
     source: str
     part: Literal["nut", "cap_screw"] = "nut"
 
@@ -86,7 +97,7 @@ class EndAdvice(_Value):
     torque: Torque | None
     flats: Flats | None
     turns: Turns | None = None
-    spread: tuple[str, ...] = ()
+    spread: tuple[Said, ...] = ()
     steps: tuple[str, ...] = ()
     figures: dict[str, str] = {}
 
@@ -124,9 +135,11 @@ class Assessment(_Value):
     clocking_tolerance_deg: float | None
     clocking_tolerance_source: str = ""
     bend_radius_mm: float | None
-    bend_radius_source: str
+    bend_radius_source: str  # empty where it is not known
+    bend_radius_printed: str = ""
     hose_od_mm: float | None  # nominal outside diameter, for what goes round the hose
-    hose_od_source: str
+    hose_od_source: str  # empty where it is not known
+    hose_od_basis: Message | None = None  # how it was taken from several sources
     hose_mass_kg: float | None = None  # the hose over the length, without fittings and oil
     min_temperature_c: float | None = None  # the hose's lowest with the spec's fluid
     min_temperature_source: str = ""

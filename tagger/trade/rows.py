@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import Any, Literal, TypeVar
 
 from tagger.errors import Problem, TradeError
+from tagger.messages import Message
 from tagger.spec import Connection
 
 CONFIDENCE = ("published", "practice", "memory", "shop")
@@ -326,11 +327,8 @@ def read_rows(path: Path, kind: type[Row]) -> Iterator[Row]:
         table = csv.DictReader(file)
         if set(table.fieldnames or ()) != set(columns):
             wrong = sorted(set(table.fieldnames or ()) ^ set(columns))
-            raise TradeError(
-                Problem(
-                    path.name, ", ".join(wrong), "has other columns than its table", "Mend its first line."
-                )
-            )
+            columns_off = Message("trade-wrong-columns", file=path.name, columns=tuple(wrong))
+            raise TradeError(Problem(path.name, ", ".join(wrong), columns_off))
         for cells in table:
             values: dict[str, Any] = {}
             for name, read in columns.items():
@@ -338,9 +336,7 @@ def read_rows(path: Path, kind: type[Row]) -> Iterator[Row]:
                     values[name] = read(cells[name] or "")
                 except ValueError:
                     where = f"{path.name}, line {table.line_num}, {name}"
-                    raise TradeError(
-                        Problem(where, cells[name], "cannot be read", "Mend the cell.")
-                    ) from None
+                    raise TradeError(Problem(where, cells[name], Message("trade-cell-not-read"))) from None
             yield kind(**values)
 
 

@@ -59,7 +59,7 @@ def for_end(
 ) -> tuple[tuple[str, ...], dict[str, str]]:
     """Ids and figures of the steps for an assessed end."""
     tightening = carried_tightening(advice)
-    basis = advice.torque.basis if advice.torque else ""
+    basis = str(advice.torque.basis) if advice.torque else ""
     found = steps_for(
         end, tightening, spec=spec, pressure_bar=pressure_bar, bend_radius_mm=bend_radius_mm,
         turns=advice.turns, torque_basis=basis, tables=tables,

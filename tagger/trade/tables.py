@@ -15,6 +15,7 @@ from pathlib import Path
 from typing import Any, Literal, TypeVar
 
 from tagger.errors import Problem, TradeError
+from tagger.messages import Message
 from tagger.spec import Connection, Hose, Sizing, dash_of_pipe
 from tagger.trade import rows as row
 
@@ -174,20 +175,24 @@ class Tables:
         if dated and re.fullmatch(r"(19|20)\d\d", hose.edition):
             year, newest = int(hose.edition), int(self.rule("edition_year_known").value)
             if year > newest:
-                why = f"is later than {newest}, the newest edition known here"
-                mend = "Leave it out: the lower figure holds. Or give the type that is printed on the hose."
-                raise TradeError(Problem("hose.edition", hose.edition, why, mend))
+                why = Message("trade-edition-too-new", year=hose.edition, newest=str(newest))
+                raise TradeError(Problem("hose.edition", hose.edition, why))
             older = [item for item in known if not item.from_year]
             in_force = [item for item in dated if item.from_year and item.from_year <= year]
             return max(in_force, key=lambda i: i.from_year or 0) if in_force else older[0]
-        names = ", ".join(f"{item.edition} ({item.meaning})" for item in known)
-        mend = f"Editions known: {names}." if names else "Leave it out: one set of figures is kept for it."
         raise TradeError(
-            Problem("hose.edition", hose.edition, f"is not an edition of {standard} known here", mend)
+            Problem("hose.edition", hose.edition, _not_an_edition(hose.edition, standard, known))
         )
 
     def rule(self, key: str) -> row.Rule:
         return self.rules[key]
+
+
+def _not_an_edition(edition: str, standard: str, known: tuple[row.HoseEdition, ...]) -> Message:
+    if not known:
+        return Message("trade-edition-none", edition=edition, standard=standard)
+    names = tuple(item.edition for item in known)
+    return Message("trade-edition-not-known", edition=edition, standard=standard, editions=names)
 
 
 def compact_name(name: str) -> str:
@@ -212,13 +217,15 @@ def _grouped(items: Iterable[T], key: Any) -> dict[Any, tuple[T, ...]]:
 def _with_shop_rows(raw: dict[str, tuple[Any, ...]], folder: Path) -> dict[str, tuple[Any, ...]]:
     if not folder.is_dir():
         raise TradeError(
-            Problem("shop tables", str(folder), "is not a folder", "Give the folder of the CSV files.")
+            Problem("shop tables", str(folder), Message("trade-not-a-folder", folder=str(folder)))
         )
     merged = dict(raw)
     for path in sorted(folder.glob("*.csv")):
         if path.stem not in FILES:
             raise TradeError(
-                Problem(path.name, None, "is not a table here", f"Tables are: {', '.join(sorted(FILES))}.")
+                Problem(
+                    path.name, None, Message("trade-not-a-table", file=path.name, tables=tuple(sorted(FILES)))
+                )
             )
         shop = [
             replace(r, confidence="shop") if hasattr(r, "confidence") else r

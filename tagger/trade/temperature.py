@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from tagger.messages import as_is
+from tagger import phrases
+from tagger.messages import Message, Value
+from tagger.messages import temperature as celsius
 from tagger.spec import AssemblySpec, Fluid, Hose
 from tagger.trade import rows as row
 from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
-from tagger.units import show_temperature
 
 
 def lowest(spec: AssemblySpec, tables: Tables) -> tuple[float | None, str]:
@@ -37,24 +38,25 @@ def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
     return found
 
 
-def unfit(spec: AssemblySpec, tables: Tables) -> str | None:
-    """Why no table pressure holds for what the spec asks of the hose; None where nothing stands against it."""
+def unfit(spec: AssemblySpec, tables: Tables) -> Message | None:
+    """Why no table pressure applies for what the spec asks of the hose; None where nothing stands against it."""
     standard = tables.standard_of(spec.hose.standard)
     if standard is None:
         return None
-    given, why = spec.max_temperature_c, None
+    given, name = spec.max_temperature_c, standard.standard
     entry = _entry(spec.fluid, standard, tables)
     if given is not None and given > standard.max_temperature_c:
-        limit = show_temperature(standard.max_temperature_c)
-        why = f"no source rates {standard.standard} above {limit}: {standard.source}"
-    elif entry is not None and entry.max_temperature_c is None:
-        words = entry.fluid.replace("_", " ")
-        why = f"no source rates {standard.standard} for {words}: {entry.source}: {entry.note}"
-    elif entry is not None and given is not None and given > (entry.max_temperature_c or 0):
-        words = entry.fluid.replace("_", " ")
-        limit = show_temperature(entry.max_temperature_c or 0)
-        why = f"no source rates {standard.standard} with {words} above {limit}: {entry.source}"
-    return why
+        limit = celsius(standard.max_temperature_c)
+        return Message("trade-unfit-hot", standard=name, limit=limit, source=standard.source)
+    if entry is None:
+        return None
+    fluid = phrases.fluid(entry.fluid)
+    if entry.max_temperature_c is None:
+        return Message("trade-unfit-fluid", standard=name, fluid=fluid, source=entry.source)
+    if given is not None and given > entry.max_temperature_c:
+        limit = celsius(entry.max_temperature_c)
+        return Message("trade-unfit-hot-fluid", standard=name, fluid=fluid, limit=limit, source=entry.source)
+    return None
 
 
 def _entry(fluid: Fluid | None, standard: row.HoseStandard, tables: Tables) -> row.HoseFluidRow | None:
@@ -65,11 +67,14 @@ def _temperature(spec: AssemblySpec, standard: row.HoseStandard) -> list[Warning
     given = spec.max_temperature_c
     if given is None or given <= standard.max_temperature_c:
         return []
-    text = (
-        f"{show_temperature(given)} is above the {show_temperature(standard.max_temperature_c)} of {standard.standard} "
-        f"({standard.source}). No published table derates it there: use a hose made for that temperature."
+    message = Message(
+        "trade-too-hot",
+        given=celsius(given),
+        limit=celsius(standard.max_temperature_c),
+        standard=standard.standard,
+        source=standard.source,
     )
-    return [Warning_(code="too_hot", field="max_temperature_c", message=as_is(text), severity="danger")]
+    return [Warning_(code="too_hot", field="max_temperature_c", message=message, severity="danger")]
 
 
 def _cold(spec: AssemblySpec, standard: row.HoseStandard, tables: Tables) -> list[Warning_]:
@@ -77,19 +82,13 @@ def _cold(spec: AssemblySpec, standard: row.HoseStandard, tables: Tables) -> lis
     if least is None:
         return []
     given = spec.max_temperature_c
+    known: dict[str, Value] = {"limit": celsius(least), "standard": standard.standard, "source": source}
     if given is not None and given < least:
-        text = (
-            f"{show_temperature(given)} is below the {show_temperature(least)} that {standard.standard} goes down to "
-            f"({source}): use a hose made for that cold."
-        )
-        return [Warning_(code="too_cold", field="max_temperature_c", message=as_is(text), severity="danger")]
+        message = Message("trade-too-cold", given=celsius(given), **known)
+        return [Warning_(code="too_cold", field="max_temperature_c", message=message, severity="danger")]
     if spec.fluid is not None and least > standard.min_temperature_c:
-        words = spec.fluid.replace("_", " ")
-        text = (
-            f"With {words}, {standard.standard} goes down to {show_temperature(least)} only ({source}): "
-            "keep it from colder places."
-        )
-        return [Warning_(code="cold_limit_of_fluid", field="fluid", message=as_is(text))]
+        message = Message("trade-cold-limit-of-fluid", fluid=phrases.fluid(spec.fluid), **known)
+        return [Warning_(code="cold_limit_of_fluid", field="fluid", message=message)]
     return []
 
 
@@ -104,24 +103,26 @@ def fluid_warnings(fluid: Fluid, hottest_c: float | None, hose: Hose, tables: Ta
     standard = tables.standard_of(hose.standard)
     if standard is None:
         return []
-    words = fluid.replace("_", " ")
+    name, said = standard.standard, phrases.fluid(fluid)
     entry = _entry(fluid, standard, tables)
     if entry is None:
         if fluid is Fluid.MINERAL_OIL:
             return []
-        text = f"No source here says whether {standard.standard} suits {words}: ask the hose maker."
-        return [Warning_(code="fluid_not_known", field="fluid", message=as_is(text))]
+        message = Message("trade-fluid-not-known", standard=name, fluid=said)
+        return [Warning_(code="fluid_not_known", field="fluid", message=message)]
     if entry.max_temperature_c is None:
-        text = f"{standard.standard} is not for {words} ({entry.source}: {entry.note})."
-        return [Warning_(code="fluid_not_suited", field="fluid", message=as_is(text), severity="danger")]
+        message = Message("trade-fluid-not-suited", standard=name, fluid=said, source=entry.source)
+        return [Warning_(code="fluid_not_suited", field="fluid", message=message, severity="danger")]
     if hottest_c is not None and hottest_c > entry.max_temperature_c:
-        text = (
-            f"With {words}, {standard.standard} goes to {show_temperature(entry.max_temperature_c)} "
-            f"({entry.source}), and the spec says {show_temperature(hottest_c)}."
+        message = Message(
+            "trade-too-hot-for-fluid",
+            fluid=said,
+            standard=name,
+            limit=celsius(entry.max_temperature_c),
+            source=entry.source,
+            given=celsius(hottest_c),
         )
         return [
-            Warning_(
-                code="too_hot_for_fluid", field="max_temperature_c", message=as_is(text), severity="danger"
-            )
+            Warning_(code="too_hot_for_fluid", field="max_temperature_c", message=message, severity="danger")
         ]
     return []

@@ -11,17 +11,38 @@ from __future__ import annotations
 from collections.abc import Iterable
 from typing import Literal
 
-from tagger.messages import as_is
-from tagger.spec import BASIS_WORDS, STATED, Basis, End, Form, Material
+from tagger import phrases
+from tagger.messages import Figure, Message, Unit, Value, as_is, count
+from tagger.messages import torque as newton_metres
+from tagger.spec import STATED, Basis, End, Form, Material
 from tagger.trade import rows as row
-from tagger.trade.results import NOT_KNOWN, EndAdvice, Flats, Torque, Turns, Warning_
-from tagger.trade.steps import count_text, range_text, steps_for
+from tagger.trade.results import EndAdvice, Flats, Torque, Turns, Warning_
+from tagger.trade.steps import steps_for
 from tagger.trade.tables import Tables
-from tagger.units import mixed_text
 
 __all__ = ["advice", "steps_for"]
 
-Figure = Literal["torque", "flats", "turns"]
+Kind = Literal["torque", "flats", "turns"]
+
+LUBRICATIONS = frozenset(
+    (
+        "not_stated",
+        "lightly_oiled",
+        "lubricated",
+        "run_on_dry",
+        "threads",
+        "threads_fluid_or_grease",
+        "threads_engine_oil",
+        "sealant_two_threads_bare",
+        "sealed",
+        "lubricated_or_sealed",
+        "o_ring_oiled",
+        "o_ring_system_oil",
+        "o_ring_hydraulic_fluid",
+        "o_ring_and_threads",
+    )
+)
+"""The words of the ``lubrication`` column; a shop may write its own text instead."""
 
 _CONFIDENCE_ORDER = {"shop": 0, "published": 1, "practice": 2, "memory": 3}
 _BASIS_ORDER = {"finger_tight": 0, "wrench_resistance": 1, "not_stated": 2, "torque": 3}
@@ -76,12 +97,12 @@ def _for_material(
     return tables.rule("soft_metal_percent").value / 100, steel
 
 
-def _pick(rows: Iterable[row.TighteningRow], figure: Figure) -> row.TighteningRow | None:
+def _pick(rows: Iterable[row.TighteningRow], figure: Kind) -> row.TighteningRow | None:
     """The row to show: the first by ``_rank``."""
     return min((r for r in rows if _has(r, figure)), key=lambda r: _rank(r, figure), default=None)
 
 
-def _has(item: row.TighteningRow, figure: Figure) -> bool:
+def _has(item: row.TighteningRow, figure: Kind) -> bool:
     """Whether a row gives the figure in a way that can be worked to."""
     if figure == "torque":
         return item.torque_max_nm is not None
@@ -90,7 +111,7 @@ def _has(item: row.TighteningRow, figure: Figure) -> bool:
     return item.turns_min is not None and item.turns_max is not None
 
 
-def _rank(item: row.TighteningRow, figure: Figure) -> tuple[object, ...]:
+def _rank(item: row.TighteningRow, figure: Kind) -> tuple[object, ...]:
     """A shop's own first, memory last; a figure for the size before a general rule; a range
     before a mere ceiling; a table of the family before a machine's manual; then the lowest
     upper figure, and of equals the one that starts earliest."""
@@ -108,21 +129,37 @@ def _rank(item: row.TighteningRow, figure: Figure) -> tuple[object, ...]:
 
 def _torque(item: row.TighteningRow, factor: float, material: Material, tables: Tables) -> Torque:
     assert item.torque_max_nm is not None
-    words = [item.end_type, item.lubrication or "lubrication not stated"]
-    if item.screw:
-        words.append(f"each {item.screw} screw")
-    source = item.source
-    if factor < 1:
-        rule = tables.rule("soft_metal_percent")
-        words.append(f"{rule.value:g} % of the steel figure for {material.replace('_', ' ')} ({rule.source})")
     low = None if item.torque_min_nm is None else round(item.torque_min_nm * factor, 1)
     return Torque(
         min=low,
         max=round(item.torque_max_nm * factor, 1),
-        basis=", ".join(words),
-        source=source,
+        basis=_torque_basis(item, factor, material, tables),
+        source=item.source,
         part="cap_screw" if "cap_screw" in item.part else "nut",
     )
+
+
+def _torque_basis(item: row.TighteningRow, factor: float, material: Material, tables: Tables) -> Message:
+    """The joint as the source names it, how it is lubricated, and what else the torque depends on."""
+    values: dict[str, Value] = {"joint": item.end_type, "lubrication": lubrication(item.lubrication)}
+    if item.screw:
+        return Message("trade-torque-basis-screw", **values, screw=item.screw)
+    if factor == 1:
+        return Message("trade-torque-basis", **values)
+    rule = tables.rule("soft_metal_percent")
+    return Message(
+        "trade-torque-basis-reduced",
+        **values,
+        percent=rule.value,
+        material=phrases.material(material),
+        source=rule.source,
+    )
+
+
+def lubrication(cell: str) -> Message:
+    """How a joint is lubricated: a word of the tables' own, or a shop's text as it is."""
+    word = cell or "not_stated"
+    return Message(f"trade-lubrication-{word}") if word in LUBRICATIONS else as_is(cell)
 
 
 def _flats(item: row.TighteningRow) -> Flats:
@@ -135,50 +172,53 @@ def _turns(item: row.TighteningRow) -> Turns:
     return Turns(min=item.turns_min, max=item.turns_max, basis=Basis(item.basis), source=item.source)
 
 
-def _said(item: row.TighteningRow) -> str:
+def _said(item: row.TighteningRow) -> Message:
     """One source in a line: its figures, what it speaks of, and its name."""
-    figures = []
+    values: dict[str, Value] = {
+        "values": tuple(_figures(item)),
+        "joint": item.end_type,
+        "screw": item.screw or "none",
+        "sizes": "all" if item.size == "all" else "one",
+        "source": item.source,
+    }
+    if item.material == Material.CARBON_STEEL:
+        return Message("trade-spread", **values)
+    return Message("trade-spread-material", **values, material=phrases.material(item.material))
+
+
+def _figures(item: row.TighteningRow) -> Iterable[Value]:
     if item.torque_max_nm is not None:
-        figures.append(f"{range_text(item.torque_min_nm, item.torque_max_nm)} N·m")
+        yield newton_metres(item.torque_min_nm, item.torque_max_nm)
     if item.flats_max is not None:
-        figures.append(_counted("flat", item.flats_min, item.flats_max, item.basis))
+        yield _counted("flats", item.flats_min, item.flats_max, item.basis)
     if item.turns_max is not None:
-        figures.append(_counted("turn", item.turns_min, item.turns_max, item.basis))
-    about = item.end_type + (f", {item.screw} screw" if item.screw else "")
-    if item.material != Material.CARBON_STEEL:
-        about += f", {item.material.replace('_', ' ')}"
-    general = ", all sizes" if item.size == "all" else ""
-    return f"{', '.join(figures)} ({about}{general}): {item.source}"
+        yield _counted("turns", item.turns_min, item.turns_max, item.basis)
 
 
-def _counted(word: str, low: float | None, high: float, basis: str) -> str:
-    """ "1 to 1.5 flats from finger-tight"."""
-    figure = f"at most {mixed_text(high)}" if low is None else count_text(low, high)
-    start = "the source does not say from where" if basis == Basis.NOT_STATED else ""
-    start = BASIS_WORDS[Basis(basis)] if basis in STATED else start
-    return f"{figure} {word}{'s' if high > 1 else ''} {start}".strip()
+def _counted(what: Literal["flats", "turns"], low: float | None, high: float, basis: str) -> Message:
+    """ "1 to 1 1/2 flats from finger-tight"; a count beside a torque has no basis of its own."""
+    figure = Figure(high, Unit.COUNT, at_most=True) if low is None else count(low, high)
+    said = Message(f"words-{what}", count=figure, many="one" if high <= 1 else "other")
+    if basis == Basis.TORQUE:
+        return said
+    return Message("words-counted", count=said, basis=phrases.basis(basis))
 
 
 def _warnings(
     name: str, end: End, found: EndAdvice, torque_row: row.TighteningRow | None, factor: float
 ) -> list[Warning_]:
-    said = "End A" if name == "end_a" else "End B"
+    part, material = phrases.part(name), phrases.material(end.material)
     warnings = []
     if found.torque is None and found.flats is None and found.turns is None:
-        text = f"{said}: how far to tighten is {NOT_KNOWN}."
+        message = Message("trade-tightening-not-known", part=part)
         if end.connection.is_flange and end.material is not Material.CARBON_STEEL:
-            metal = end.material.replace("_", " ")
-            text = (
-                f"{said}: the screws of a flange stay steel, and no source says what clamp load a head of {metal} "
-                f"takes: half the steel figure could leak. How far to tighten is {NOT_KNOWN}."
-            )
-        warnings.append(Warning_(code="tightening_not_known", field=name, message=as_is(text)))
+            message = Message("trade-tightening-soft-flange", part=part, material=material)
+        warnings.append(Warning_(code="tightening_not_known", field=name, message=message))
     elif found.torque is not None and torque_row is not None and torque_row.confidence == "memory":
-        text = (
-            f"{said}: the torque is from memory ({torque_row.source.removeprefix('memory: ')}): confirm it."
-        )
-        warnings.append(Warning_(code="torque_from_memory", field=name, message=as_is(text)))
+        source = torque_row.source.removeprefix("memory: ")
+        message = Message("trade-torque-unverified", part=part, source=source)
+        warnings.append(Warning_(code="torque_from_memory", field=name, message=message))
     if factor < 1 and found.torque is not None:
-        text = f"{said}: {end.material} takes less than steel; no count of flats is known for it."
-        warnings.append(Warning_(code="soft_material", field=name, message=as_is(text)))
+        message = Message("trade-soft-material", part=part, material=material)
+        warnings.append(Warning_(code="soft_material", field=name, message=message))
     return warnings

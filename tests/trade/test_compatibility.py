@@ -4,29 +4,34 @@ from __future__ import annotations
 
 import pytest
 
-from tagger.errors import TradeError
+from tagger import phrases
+from tagger.errors import Problem, TradeError
+from tagger.messages import Message
+from tagger.spec import Connection
 from tagger.trade import assess
+from tagger.trade.tables import tables
 from tests.trade.specs import both, end, example
 
 
-def problem_of(**changes: object) -> tuple[str, str, str]:
+def problem_of(**changes: object) -> Problem:
     with pytest.raises(TradeError) as refused:
         assess(example(**changes))
     (found,) = refused.value.problems
-    return found.field, found.why, found.mend
+    return found
 
 
 def test_a_size_the_family_does_not_have_is_refused_with_its_sizes() -> None:
-    field, why, mend = problem_of(end_b__dash=7)
-    assert (field, why) == ("end_b.dash", "7 is not a size of sae_37_flare")
-    assert mend.startswith("Sizes are 2, 3, 4, 5, 6, 8")
+    found = problem_of(end_b__dash=7)
+    assert (found.field, found.message.id) == ("end_b.dash", "trade-not-a-size")
+    assert found.message.values["sizes"] == tuple(tables().sizes(Connection.SAE_37_FLARE))
+    assert found.why == "7 is not a size of this connection: 37° flare (JIC)."
 
 
 def test_a_small_end_on_a_large_hose_needs_its_jump_size_stated() -> None:
-    field, why, mend = problem_of(end_a__dash=6)
-    assert field == "end_a.hose_dash"
-    assert "made for -6 hose" in why
-    assert "hose_dash: 12" in mend
+    found = problem_of(end_a__dash=6)
+    assert found.field == "end_a.hose_dash"
+    assert "made for -6 hose" in found.why
+    assert "(hose_dash) to 12" in found.mend
 
 
 def test_a_jump_size_stated_is_accepted_and_noted() -> None:
@@ -35,15 +40,16 @@ def test_a_jump_size_stated_is_accepted_and_noted() -> None:
 
 
 def test_a_tail_for_another_hose_is_refused() -> None:
-    field, why, _ = problem_of(end_a__hose_dash=10)
-    assert field == "end_a.hose_dash"
-    assert "-10 hose" in why
+    found = problem_of(end_a__hose_dash=10)
+    assert found.field == "end_a.hose_dash"
+    assert found.message == Message("trade-tail-for-another-hose", tail=10, hose=12)
 
 
 def test_a_swivel_npt_is_npsm() -> None:
     with pytest.raises(TradeError) as refused:
         assess(both("SAE 100R17", 8, end("npt", "1/2", "female_swivel")))
-    assert "npsm" in refused.value.problems[0].mend
+    found = refused.value.problems[0]
+    assert found.message.values["instead"] == phrases.connection("npsm")
 
 
 def test_metric_ends_have_a_set_of_natural_hoses() -> None:
@@ -54,9 +60,9 @@ def test_metric_ends_have_a_set_of_natural_hoses() -> None:
 
 
 def test_a_hose_size_the_standard_does_not_have_is_refused() -> None:
-    field, why, mend = problem_of(hose__standard="SAE 100R13", hose__dash=8, end_a__dash=8, end_b__dash=8)
-    assert (field, why) == ("hose.dash", "8 is not a size of SAE 100R13")
-    assert "12, 16, 20" in mend
+    found = problem_of(hose__standard="SAE 100R13", hose__dash=8, end_a__dash=8, end_b__dash=8)
+    assert (found.field, found.why) == ("hose.dash", "8 is not a size of SAE 100R13.")
+    assert "12, 16, 20" in found.mend
 
 
 def test_all_problems_are_named_at_once() -> None:

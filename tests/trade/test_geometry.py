@@ -53,19 +53,20 @@ def test_clocking_is_closer_on_short_hoses(length: float, degrees: float) -> Non
 def test_the_larger_bend_radius_is_shown() -> None:
     # Makers bend SAE 100R4 -16 to 75 mm; the standard as remembered has 6 in.
     hose = example(hose__standard="SAE 100R4", hose__dash=16).hose
-    radius, source, _ = geometry.bend_radius(hose, tables())
-    assert radius == 152.4
-    assert source.startswith("memory")
+    bend, _ = geometry.bend_radius(hose, tables())
+    assert bend.mm == 152.4
+    assert bend.source.startswith("memory")
 
 
 def test_a_bend_radius_no_source_gives_is_none() -> None:
-    radius, _, warnings = geometry.bend_radius(example(hose__standard="ISO 18752 210").hose, tables())
-    assert radius is None
+    bend, warnings = geometry.bend_radius(example(hose__standard="ISO 18752 210").hose, tables())
+    assert (bend.mm, bend.source) == (None, "")
     assert [w.code for w in warnings] == ["bend_not_known"]
 
 
 def test_the_lone_small_radius_of_100r8_5_is_not_shown() -> None:
     shown = {
-        dash: geometry.bend_radius(Hose(standard="SAE 100R8", dash=dash), tables())[0] for dash in (4, 5, 6)
+        dash: geometry.bend_radius(Hose(standard="SAE 100R8", dash=dash), tables())[0].mm
+        for dash in (4, 5, 6)
     }
     assert shown == {4: 101.6, 5: 127, 6: 127}

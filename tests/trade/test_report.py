@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tagger.phrases import NOT_KNOWN
 from tagger.trade import assess, report
 from tagger.trade.identifying.identify import Measurements, identify
 from tests.trade.specs import both, end, example
@@ -23,7 +24,8 @@ def test_what_is_not_known_is_null_and_said_in_words() -> None:
     answer = report.assessment(found)
     assert answer["working_pressure"]["value_bar"] is None
     assert answer["ends"]["a"]["torque_nm"] is None
-    assert "not known: use the fitting maker's" in report.assessment_text(spec, found)
+    assert answer["working_pressure"]["why"]["id"] == "trade-pressure-at-most"
+    assert str(NOT_KNOWN) in report.assessment_text(spec, found)
 
 
 def test_identify_answers_in_the_contracts_shape() -> None:

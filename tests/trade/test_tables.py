@@ -87,9 +87,9 @@ def test_every_rule_is_read_somewhere() -> None:
 
 def test_a_shop_file_of_another_name_or_shape_is_refused(tmp_path: Path) -> None:
     (tmp_path / "prices.csv").write_text("a,b\n1,2\n")
-    with pytest.raises(TradeError, match="is not a table here"):
+    with pytest.raises(TradeError, match="is not one of the tables"):
         Tables.load(extra=tmp_path)
     (tmp_path / "prices.csv").unlink()
     (tmp_path / "rules.csv").write_text("key,value\nx,1\n")
-    with pytest.raises(TradeError, match="has other columns"):
+    with pytest.raises(TradeError, match="has the wrong columns"):
         Tables.load(extra=tmp_path)

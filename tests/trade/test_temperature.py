@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from tagger.messages import Message
 from tagger.trade import assess
 from tests.trade.specs import both, end
 
@@ -17,8 +18,10 @@ def test_above_the_standards_range_no_table_pressure_holds() -> None:
     assert codes(max_temperature_c=110)["too_hot"] == "danger"
     hot = assess(both("SAE 100R2", 8, end("sae_37_flare", 8), max_temperature_c=150))
     assert hot.working_pressure.value_bar is None and hot.test_pressure_bar is None
-    assert "no source rates SAE 100R2 above 100 °C" in hot.working_pressure.parts[0].note
-    assert "no source rates SAE 100R2 above 100 °C" in hot.working_pressure.source
+    why = hot.working_pressure.parts[0].why
+    assert why is not None and why.id == "trade-unfit-hot"
+    assert hot.working_pressure.why == Message("trade-pressure-unfit", why=why)
+    assert (hot.working_pressure.source, hot.working_pressure.parts[0].source) == ("", "")
     assert hot.working_pressure.at_most_bar is None
     assert hot.warnings[0].code == "too_hot" and hot.warnings[0].severity == "danger"
     cool = assess(both("SAE 100R2", 8, end("sae_37_flare", 8), max_temperature_c=100))
@@ -29,7 +32,8 @@ def test_above_the_standards_range_no_table_pressure_holds() -> None:
 def test_a_fluid_the_hose_is_not_for_leaves_no_table_pressure(asked: dict[str, object]) -> None:
     found = assess(both("EN 853 2SN", 8, end("sae_37_flare", 8), **asked))
     assert found.working_pressure.value_bar is None
-    assert "EN 853:2015" in found.working_pressure.parts[0].note
+    why = found.working_pressure.parts[0].why
+    assert why is not None and "EN 853:2015" in str(why.values["source"])
     assert found.warnings[0].severity == "danger" and "EN 853 2SN" in found.warnings[0].text
 
 

@@ -73,7 +73,7 @@ def hose(row: Row) -> Iterator[tuple[str, str]]:
         shown = rating.hose_rating(made, tables())[0].value_bar
         yield "pressure", _shown(shown, bar(row["working_pressure"]))
     if row["bend_radius_mm"]:
-        shown, printed = geometry.bend_radius(made, tables())[0], float(row["bend_radius_mm"])
+        shown, printed = geometry.bend_radius(made, tables())[0].mm, float(row["bend_radius_mm"])
         if shown is None or shown < printed * 0.994:
             yield "bend", f"shown as {shown} mm, tighter than the source's {printed}"
         else:
@@ -107,7 +107,7 @@ def torque(row: Row) -> str:
         return "is not kept"
     size = agree[0].size if agree[0].size != "all" else tables().sizes(family)[2]
     found = tightening.advice("end_a", _typical(family, size), tables())[0]
-    if row["source"].casefold() in " ".join(found.spread).casefold():
+    if row["source"].casefold() in " ".join(map(str, found.spread)).casefold():
         return ASIDE
     shown = {f.source for f in (found.torque, found.flats, found.turns) if f is not None}
     return SAME if agree[0].source in shown else "is neither shown nor named in the spread"

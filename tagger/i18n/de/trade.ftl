@@ -1,0 +1,126 @@
+# What the trade says of an assembly: rating, temperature, lengths, tightening, and parts that do not go together.
+
+## Working pressure: not known. In LIST($parts) the parts stand with their article, without a case
+
+trade-pressure-not-known = Der Betriebsdruck ist nicht bekannt, weil der zulässige Druck folgender Teile nicht bekannt ist: { LIST($parts) }. Den Wert des Herstellers verwenden.
+trade-pressure-at-most = Der Betriebsdruck ist nicht bekannt, weil der zulässige Druck folgender Teile nicht bekannt ist: { LIST($parts) }. Er kann nicht höher sein als { $pressure }, der zulässige Druck { SAY($part, case: "gen") }. Den Wert des Herstellers verwenden.
+trade-pressure-unfit = Der Betriebsdruck ist nicht bekannt. { $why }
+trade-rating-not-known = Der zulässige Druck { SAY($part, case: "gen") } ist nicht bekannt. { $why }
+trade-unfit-hot = Keine Quelle nennt für { $standard } einen Druck über { $limit } ({ $source }).
+trade-unfit-fluid = Keine Quelle nennt für { $standard } einen Druck mit { SAY($fluid, case: "dat") } ({ $source }).
+trade-unfit-hot-fluid = Keine Quelle nennt für { $standard } mit { SAY($fluid, case: "dat") } einen Druck über { $limit } ({ $source }).
+trade-why-standard = { $standard } steht nicht in den Tabellen.
+trade-why-hose = Für { $standard } -{ $dash } ist kein zulässiger Druck veröffentlicht.
+trade-why-end = Kein zulässiger Druck ist veröffentlicht für { $end }, Werkstoff { $material }.
+trade-why-end-steel = Kein zulässiger Druck ist veröffentlicht für { $end }, Werkstoff { $material }. Veröffentlichte Drücke von Armaturen gelten nur für kohlenstoffarmen Stahl.
+trade-why-end-ceiling = Kein zulässiger Druck ist veröffentlicht für { $end }, Werkstoff { $material }. Der höchste veröffentlichte Druck der Anschlussart ist { $ceiling } ({ $source }).
+trade-why-end-steel-ceiling = Kein zulässiger Druck ist veröffentlicht für { $end }, Werkstoff { $material }. Veröffentlichte Drücke von Armaturen gelten nur für kohlenstoffarmen Stahl. Der höchste veröffentlichte Druck der Anschlussart ist { $ceiling } ({ $source }).
+
+## Working pressure: known, with something to be said of it
+
+trade-rating-unverified = Der zulässige Druck { SAY($part, case: "gen") }, { $pressure }, ist ungeprüft (Quelle: { $source }). Mit den Angaben des Herstellers abgleichen.
+trade-outside-standard = -{ $dash } ist keine Größe von { $standard }: der zulässige Druck stammt von einem einzelnen Hersteller. Mit den Angaben des Schlauchherstellers abgleichen.
+trade-edition-not-entered = { $standard } -{ $dash } hat je nach Ausgabe der Norm verschiedene zulässige Drücke ({ LIST($ratings) }), und es ist keine Ausgabe angegeben. Es gilt der niedrigere Wert, { $pressure }. Die Ausgabe steht im Schlauchaufdruck.
+trade-edition-rating = { $edition }: { $pressure }
+trade-pressure-entered = Der Betriebsdruck ist der eingegebene Wert (Quelle: { $source }).
+trade-pressure-entered-for = Der Betriebsdruck ist der eingegebene Wert (Quelle: { $source }). Er ersetzt den fehlenden zulässigen Druck folgender Teile: { LIST($parts) }.
+trade-pressure-too-high = Der eingegebene Druck, { $entered } (Quelle: { $source }), liegt über dem zulässigen Druck { SAY($part, case: "gen") }, { $pressure }. Es gilt der niedrigere Wert.
+trade-pressure-too-high-for = Der eingegebene Druck, { $entered } (Quelle: { $source }), liegt über dem zulässigen Druck { SAY($part, case: "gen") }, { $pressure }. Es gilt der niedrigere Wert. Er ersetzt den fehlenden zulässigen Druck folgender Teile: { LIST($parts) }.
+trade-pressure-beyond-hose = Der eingegebene Druck, { $entered }, liegt über dem zulässigen Druck des Schlauchs innerhalb seiner Grenzen, { $pressure } (Quelle: { $source }). Es gilt der niedrigere Wert.
+
+## Temperature and fluid
+
+trade-too-hot = { $given } liegt über der Höchsttemperatur von { $standard }, { $limit } ({ $source }). Eine Druckminderung dafür ist nicht veröffentlicht: einen Schlauch verwenden, der für diese Temperatur zugelassen ist.
+trade-too-cold = { $given } liegt unter der Mindesttemperatur von { $standard }, { $limit } ({ $source }). Einen Schlauch verwenden, der für diese Temperatur zugelassen ist.
+trade-cold-limit-of-fluid = Mit { SAY($fluid, case: "dat") } hat { $standard } eine Mindesttemperatur von { $limit } ({ $source }). Darunter nicht verwenden.
+trade-fluid-not-known = Keine Quelle sagt, ob { $standard } für { SAY($fluid, case: "acc") } geeignet ist. Den Schlauchhersteller fragen.
+trade-fluid-not-suited = { $standard } ist nicht für { SAY($fluid, case: "acc") } geeignet ({ $source }). Einen Schlauch verwenden, der für dieses Medium gemacht ist.
+trade-too-hot-for-fluid = Mit { SAY($fluid, case: "dat") } hat { $standard } eine Höchsttemperatur von { $limit } ({ $source }), die Spezifikation nennt aber { $given }.
+
+## Lengths and bends
+
+trade-length-tolerance-unverified = Die Längentoleranz ist ungeprüft (Quelle: { $source }). Mit den Angaben des Schlauchherstellers abgleichen.
+trade-length-tolerance-not-known = Die Längentoleranz ist nicht bekannt: Für diese Länge und Nennweite ist keine Toleranz veröffentlicht. Den Wert des Schlauchherstellers verwenden.
+trade-bend-not-known = Der Mindestbiegeradius ist nicht bekannt. Den Wert des Schlauchherstellers verwenden.
+trade-bend-unverified = Der Mindestbiegeradius, { $radius }, ist ungeprüft (Quelle: { $source }). Mit den Angaben des Schlauchherstellers abgleichen.
+trade-too-short-to-bend = Eine Biegung um 90° mit dem Mindestbiegeradius braucht { $needed } Schlauch, die Schlauchleitung ist aber nur { $length } lang. Nahezu gerade einbauen ({ $source }).
+trade-median = Median von { $count } Herstellerwerten, { $low } bis { $high }
+trade-length-too-short = Die Schlauchleitung ist nicht länger als ihre beiden Enden zusammen, { $ends }.
+    .mend = Die Länge und die Maße der Enden prüfen.
+trade-dimension-missing = Dieses Maß wird gebraucht, um die Länge umzurechnen.
+    .mend = In mm eingeben, nach der Zeichnung des Armaturenherstellers.
+
+## Parts that do not exist or do not go together
+
+trade-standard-read-as = { $given } wird als { $standard } gelesen.
+trade-standard-not-known = { $given } steht nicht in den Tabellen: Es gelten nur die eingegebenen Werte.
+trade-not-a-standard = { $standard } ist keine Schlauchnorm in den Tabellen.
+    .mend = Eine davon verwenden: { LIST($standards, style: "or") }. Für jeden anderen Schlauch den Betriebsdruck und seine Quelle eingeben.
+trade-not-a-hose-size = { $dash } ist keine Größe von { $standard }.
+    .mend = Eine davon verwenden: { LIST($sizes, style: "or") }.
+trade-not-a-size = { $size } ist keine Größe dieses Anschlusses: { $connection }.
+    .mend = Eine davon verwenden: { LIST($sizes, style: "or") }.
+trade-not-a-form = Diesen Anschluss gibt es nicht in dieser Form ({ $form }): { $connection }.
+    .mend = Eine davon verwenden: { LIST($forms, style: "or") }.
+trade-not-a-form-instead = Diesen Anschluss gibt es nicht in dieser Form ({ $form }): { $connection }.
+    .mend = Für eine Überwurfmutter, die zum Außengewinde passt, { $instead } wählen.
+trade-tail-for-another-hose = Der Nippel der Armatur ist für Schlauch -{ $tail }, der Schlauch ist aber -{ $hose }.
+    .mend = Eine Armatur mit Nippel -{ $hose } oder Schlauch -{ $tail } verwenden.
+trade-end-for-another-hose = { $size } { $connection } ist für Schlauch { LIST($usual, style: "or") } gemacht, der Schlauch ist aber -{ $hose }.
+    .mend = Bei einer Sprunggröße den Schlauchnippel dieses Endes (hose_dash) auf { $hose } setzen. Sonst die Größe berichtigen.
+trade-jump-size = { SAY($part, case: "start") } ist eine Sprunggröße: { $size } { $connection } an Schlauch -{ $hose } (üblich: { LIST($usual, style: "or") }).
+trade-edition-too-new = { $year } ist neuer als { $newest }, die neueste Ausgabe in den Tabellen.
+    .mend = Leeren, damit der niedrigere Wert gilt, oder die auf dem Schlauch aufgedruckte Ausgabe eingeben.
+trade-edition-not-known = { $edition } ist keine Ausgabe von { $standard } in den Tabellen.
+    .mend = Eine davon verwenden: { LIST($editions, style: "or") }.
+trade-edition-none = { $edition } ist keine Ausgabe von { $standard } in den Tabellen.
+    .mend = Leeren: Diese Norm hat nur einen Satz von Werten.
+
+## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
+
+trade-tightening-not-known = { SAY($part, case: "start") }: Wie weit anzuziehen ist, ist nicht bekannt. Den Wert des Armaturenherstellers verwenden.
+trade-tightening-soft-flange = { SAY($part, case: "start") }: Wie weit anzuziehen ist, ist nicht bekannt. Die Schrauben eines Flansches bleiben aus Stahl, für Flanschbünde aus { $material } ist keine Klemmkraft veröffentlicht, und mit dem halben Wert für Stahl könnte die Verbindung lecken. Den Wert des Armaturenherstellers verwenden.
+trade-torque-unverified = { SAY($part, case: "start") }: Das Anziehdrehmoment ist ungeprüft (Quelle: { $source }). Mit den Angaben des Armaturenherstellers abgleichen.
+trade-soft-material = { SAY($part, case: "start") }: { $material } verträgt ein kleineres Anziehdrehmoment als Stahl, und eine Zahl von Schlüsselflächen ist dafür nicht veröffentlicht.
+trade-torque-basis = { $joint }, { $lubrication }
+trade-torque-basis-screw = { $joint }, { $lubrication }, je Schraube { $screw }
+trade-torque-basis-reduced = { $joint }, { $lubrication }, { $percent } % des Werts für Stahl bei { $material } ({ $source })
+trade-spread = { LIST($values) } ({ $joint }{ $screw ->
+    [none] { "" }
+   *[other] , Schraube { $screw }
+ }{ $sizes ->
+    [all] , alle Größen
+   *[one] { "" }
+ }): { $source }
+trade-spread-material = { LIST($values) } ({ $joint }{ $screw ->
+    [none] { "" }
+   *[other] , Schraube { $screw }
+ }, { $material }{ $sizes ->
+    [all] , alle Größen
+   *[one] { "" }
+ }): { $source }
+trade-lubrication-not_stated = Schmierung nicht angegeben
+trade-lubrication-lightly_oiled = leicht geölt
+trade-lubrication-lubricated = geölt
+trade-lubrication-run_on_dry = Drehmoment für geölte Verbindung, Mutter trocken bis zum Anliegen aufgeschraubt
+trade-lubrication-threads = Gewinde geölt
+trade-lubrication-threads_fluid_or_grease = Gewinde geschmiert (Hydrauliköl, Montagepaste oder Vaseline)
+trade-lubrication-threads_engine_oil = Gewinde mit Motoröl geölt
+trade-lubrication-sealant_two_threads_bare = Gewindedichtmittel, die ersten zwei Gänge frei
+trade-lubrication-sealed = Gewinde mit Dichtmittel
+trade-lubrication-lubricated_or_sealed = Gewinde geölt oder mit Dichtmittel
+trade-lubrication-o_ring_oiled = O-Ring geölt
+trade-lubrication-o_ring_system_oil = geölt (Systemöl auf dem O-Ring)
+trade-lubrication-o_ring_hydraulic_fluid = geölt (saubere Hydraulikflüssigkeit auf dem O-Ring)
+trade-lubrication-o_ring_and_threads = O-Ring und Gewinde geölt
+
+## Files of the tables
+
+trade-not-a-folder = { $folder } ist kein Ordner.
+    .mend = Den Ordner mit den CSV-Dateien eingeben.
+trade-not-a-table = { $file } ist keine der Tabellen.
+    .mend = Eine davon verwenden: { LIST($tables, style: "or") }.
+trade-wrong-columns = { $file } hat falsche Spalten: { LIST($columns) }.
+    .mend = Die Kopfzeile berichtigen.
+trade-cell-not-read = Diese Zelle ist nicht lesbar.
+    .mend = Die Zelle berichtigen.

@@ -1,0 +1,126 @@
+# What the trade says of an assembly: rating, temperature, lengths, tightening, and parts that do not go together.
+
+## Working pressure: not known. In LIST($parts) the parts stand with their article, without a case
+
+trade-pressure-not-known = The working pressure is not known because the rating of { LIST($parts) } is not known. Use the manufacturer's value.
+trade-pressure-at-most = The working pressure is not known because the rating of { LIST($parts) } is not known. It cannot exceed { $pressure }, the rating of { SAY($part, case: "of") }. Use the manufacturer's value.
+trade-pressure-unfit = The working pressure is not known. { $why }
+trade-rating-not-known = The rating of { SAY($part, case: "of") } is not known. { $why }
+trade-unfit-hot = No source rates { $standard } above { $limit } ({ $source }).
+trade-unfit-fluid = No source rates { $standard } for { $fluid } ({ $source }).
+trade-unfit-hot-fluid = No source rates { $standard } with { $fluid } above { $limit } ({ $source }).
+trade-why-standard = { $standard } is not in the tables.
+trade-why-hose = There is no published rating for { $standard } -{ $dash }.
+trade-why-end = There is no published rating for { $end }, in { $material }.
+trade-why-end-steel = There is no published rating for { $end }, in { $material }. Published fitting ratings apply to low-carbon steel only.
+trade-why-end-ceiling = There is no published rating for { $end }, in { $material }. The highest published rating of the family is { $ceiling } ({ $source }).
+trade-why-end-steel-ceiling = There is no published rating for { $end }, in { $material }. Published fitting ratings apply to low-carbon steel only. The highest published rating of the family is { $ceiling } ({ $source }).
+
+## Working pressure: known, with something to be said of it
+
+trade-rating-unverified = The rating of { SAY($part, case: "of") }, { $pressure }, is unverified (source: { $source }). Confirm it with the manufacturer's data.
+trade-outside-standard = -{ $dash } is not a size of { $standard }: the rating is from one manufacturer. Confirm it with the hose manufacturer's data.
+trade-edition-not-entered = { $standard } -{ $dash } has different ratings by edition ({ LIST($ratings) }), and no edition is entered. The lower value, { $pressure }, applies. The edition is printed on the lay line.
+trade-edition-rating = { $edition }: { $pressure }
+trade-pressure-entered = The working pressure is the value entered (source: { $source }).
+trade-pressure-entered-for = The working pressure is the value entered (source: { $source }). It replaces the missing rating of { LIST($parts) }.
+trade-pressure-too-high = The pressure entered, { $entered } (source: { $source }), is above the rating of { SAY($part, case: "of") }, { $pressure }. The lower value applies.
+trade-pressure-too-high-for = The pressure entered, { $entered } (source: { $source }), is above the rating of { SAY($part, case: "of") }, { $pressure }. The lower value applies. It replaces the missing rating of { LIST($parts) }.
+trade-pressure-beyond-hose = The pressure entered, { $entered }, is above the hose rating within its limits, { $pressure } (source: { $source }). The lower value applies.
+
+## Temperature and fluid
+
+trade-too-hot = { $given } is above the maximum temperature of { $standard }, { $limit } ({ $source }). No published derating exists: use a hose rated for that temperature.
+trade-too-cold = { $given } is below the minimum temperature of { $standard }, { $limit } ({ $source }). Use a hose rated for that temperature.
+trade-cold-limit-of-fluid = With { $fluid }, { $standard } has a minimum temperature of { $limit } ({ $source }). Do not use it below that.
+trade-fluid-not-known = No source says whether { $standard } is suitable for { $fluid }. Ask the hose manufacturer.
+trade-fluid-not-suited = { $standard } is not suitable for { $fluid } ({ $source }). Use a hose made for this fluid.
+trade-too-hot-for-fluid = With { $fluid }, { $standard } has a maximum temperature of { $limit } ({ $source }), but the spec has { $given }.
+
+## Lengths and bends
+
+trade-length-tolerance-unverified = The length tolerance is unverified (source: { $source }). Confirm it with the hose manufacturer's data.
+trade-length-tolerance-not-known = The length tolerance is not known: there is no published tolerance for this length and bore. Use the hose manufacturer's value.
+trade-bend-not-known = The minimum bend radius is not known. Use the hose manufacturer's value.
+trade-bend-unverified = The minimum bend radius, { $radius }, is unverified (source: { $source }). Confirm it with the hose manufacturer's data.
+trade-too-short-to-bend = A 90° bend at the minimum bend radius needs { $needed } of hose, but the assembly is only { $length } long. Install it nearly straight ({ $source }).
+trade-median = Median of { $count } manufacturers' values, { $low } to { $high }
+trade-length-too-short = The assembly is not longer than its two ends together, { $ends }.
+    .mend = Check the length and the dimensions of the ends.
+trade-dimension-missing = This dimension is needed to convert the length.
+    .mend = Enter it in mm, from the fitting manufacturer's drawing.
+
+## Parts that do not exist or do not go together
+
+trade-standard-read-as = { $given } is treated as { $standard }.
+trade-standard-not-known = { $given } is not in the tables: only the values entered apply.
+trade-not-a-standard = { $standard } is not a hose standard in the tables.
+    .mend = Use one of: { LIST($standards, style: "or") }. For any other hose, enter the working pressure and its source.
+trade-not-a-hose-size = { $dash } is not a size of { $standard }.
+    .mend = Use one of: { LIST($sizes, style: "or") }.
+trade-not-a-size = { $size } is not a size of this connection: { $connection }.
+    .mend = Use one of: { LIST($sizes, style: "or") }.
+trade-not-a-form = This connection does not come as { $form }: { $connection }.
+    .mend = Use one of: { LIST($forms, style: "or") }.
+trade-not-a-form-instead = This connection does not come as { $form }: { $connection }.
+    .mend = For a female swivel that takes its male, choose { $instead }.
+trade-tail-for-another-hose = The fitting tail is for -{ $tail } hose, but the hose is -{ $hose }.
+    .mend = Use a fitting with a -{ $hose } tail, or -{ $tail } hose.
+trade-end-for-another-hose = { $size } { $connection } is made for { LIST($usual, style: "or") } hose, but the hose is -{ $hose }.
+    .mend = If this is a jump size, set the hose tail of this end (hose_dash) to { $hose }. Otherwise correct the size.
+trade-jump-size = { SAY($part, case: "start") } is a jump size: { $size } { $connection } on -{ $hose } hose (usual: { LIST($usual, style: "or") }).
+trade-edition-too-new = { $year } is newer than { $newest }, the latest edition in the tables.
+    .mend = Clear it to use the lower value, or enter the edition printed on the hose.
+trade-edition-not-known = { $edition } is not an edition of { $standard } in the tables.
+    .mend = Use one of: { LIST($editions, style: "or") }.
+trade-edition-none = { $edition } is not an edition of { $standard } in the tables.
+    .mend = Clear it: this standard has one set of values only.
+
+## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
+
+trade-tightening-not-known = { SAY($part, case: "start") }: how far to tighten is not known. Use the fitting manufacturer's value.
+trade-tightening-soft-flange = { SAY($part, case: "start") }: how far to tighten is not known. The screws of a flange stay steel, there is no published clamp load for flange heads of { $material }, and half the steel torque could leak. Use the fitting manufacturer's value.
+trade-torque-unverified = { SAY($part, case: "start") }: the torque is unverified (source: { $source }). Confirm it with the fitting manufacturer's data.
+trade-soft-material = { SAY($part, case: "start") }: { $material } takes less torque than steel, and no number of flats is published for it.
+trade-torque-basis = { $joint }, { $lubrication }
+trade-torque-basis-screw = { $joint }, { $lubrication }, each { $screw } screw
+trade-torque-basis-reduced = { $joint }, { $lubrication }, { $percent } % of the steel value for { $material } ({ $source })
+trade-spread = { LIST($values) } ({ $joint }{ $screw ->
+    [none] { "" }
+   *[other] , { $screw } screw
+ }{ $sizes ->
+    [all] , all sizes
+   *[one] { "" }
+ }): { $source }
+trade-spread-material = { LIST($values) } ({ $joint }{ $screw ->
+    [none] { "" }
+   *[other] , { $screw } screw
+ }, { $material }{ $sizes ->
+    [all] , all sizes
+   *[one] { "" }
+ }): { $source }
+trade-lubrication-not_stated = lubrication not stated
+trade-lubrication-lightly_oiled = lightly oiled
+trade-lubrication-lubricated = lubricated
+trade-lubrication-run_on_dry = torque for a lubricated joint, nut run on dry until it makes contact
+trade-lubrication-threads = threads lubricated
+trade-lubrication-threads_fluid_or_grease = threads lubricated (hydraulic fluid, anti-seize or petroleum jelly)
+trade-lubrication-threads_engine_oil = threads oiled with engine oil
+trade-lubrication-sealant_two_threads_bare = thread sealant, first two threads left bare
+trade-lubrication-sealed = thread sealed
+trade-lubrication-lubricated_or_sealed = thread lubricated or sealed
+trade-lubrication-o_ring_oiled = O-ring oiled
+trade-lubrication-o_ring_system_oil = lubricated (system oil on the O-ring)
+trade-lubrication-o_ring_hydraulic_fluid = lubricated (clean hydraulic fluid on the O-ring)
+trade-lubrication-o_ring_and_threads = O-ring and threads lubricated
+
+## Files of the tables
+
+trade-not-a-folder = { $folder } is not a folder.
+    .mend = Enter the folder that holds the CSV files.
+trade-not-a-table = { $file } is not one of the tables.
+    .mend = Use one of: { LIST($tables, style: "or") }.
+trade-wrong-columns = { $file } has the wrong columns: { LIST($columns) }.
+    .mend = Correct the header line.
+trade-cell-not-read = This cell cannot be read.
+    .mend = Correct the cell.

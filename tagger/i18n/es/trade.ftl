@@ -1,0 +1,126 @@
+# What the trade says of an assembly: rating, temperature, lengths, tightening, and parts that do not go together.
+
+## Working pressure: not known. In LIST($parts) the parts stand with their article, without a case
+
+trade-pressure-not-known = La presión de trabajo no se conoce porque no se conoce la presión admisible para { LIST($parts) }. Use el valor del fabricante.
+trade-pressure-at-most = La presión de trabajo no se conoce porque no se conoce la presión admisible para { LIST($parts) }. No puede superar { $pressure }, la presión admisible { SAY($part, case: "of") }. Use el valor del fabricante.
+trade-pressure-unfit = La presión de trabajo no se conoce. { $why }
+trade-rating-not-known = La presión admisible { SAY($part, case: "of") } no se conoce. { $why }
+trade-unfit-hot = Ninguna fuente da una presión para { $standard } por encima de { $limit } ({ $source }).
+trade-unfit-fluid = Ninguna fuente da una presión para { $standard } con este fluido: { $fluid } ({ $source }).
+trade-unfit-hot-fluid = Ninguna fuente da una presión para { $standard } por encima de { $limit } con este fluido: { $fluid } ({ $source }).
+trade-why-standard = { $standard } no figura en las tablas.
+trade-why-hose = No hay presión admisible publicada para { $standard } -{ $dash }.
+trade-why-end = No hay presión admisible publicada para: { $end }, de { $material }.
+trade-why-end-steel = No hay presión admisible publicada para: { $end }, de { $material }. Las presiones publicadas de los racores solo valen para acero de bajo carbono.
+trade-why-end-ceiling = No hay presión admisible publicada para: { $end }, de { $material }. La mayor presión publicada de la familia es { $ceiling } ({ $source }).
+trade-why-end-steel-ceiling = No hay presión admisible publicada para: { $end }, de { $material }. Las presiones publicadas de los racores solo valen para acero de bajo carbono. La mayor presión publicada de la familia es { $ceiling } ({ $source }).
+
+## Working pressure: known, with something to be said of it
+
+trade-rating-unverified = La presión admisible { SAY($part, case: "of") }, { $pressure }, está sin verificar (fuente: { $source }). Confírmela con los datos del fabricante.
+trade-outside-standard = -{ $dash } no es un tamaño de { $standard }: la presión admisible es la de un solo fabricante. Confírmela con los datos del fabricante de la manguera.
+trade-edition-not-entered = { $standard } -{ $dash } tiene presiones admisibles distintas según la edición ({ LIST($ratings) }), y no se ha indicado ninguna edición. Se aplica el valor menor, { $pressure }. La edición figura en el marcado impreso de la manguera.
+trade-edition-rating = { $edition }: { $pressure }
+trade-pressure-entered = La presión de trabajo es el valor introducido (fuente: { $source }).
+trade-pressure-entered-for = La presión de trabajo es el valor introducido (fuente: { $source }). Sustituye a la presión admisible que falta para { LIST($parts) }.
+trade-pressure-too-high = La presión introducida, { $entered } (fuente: { $source }), supera la presión admisible { SAY($part, case: "of") }, { $pressure }. Se aplica el valor menor.
+trade-pressure-too-high-for = La presión introducida, { $entered } (fuente: { $source }), supera la presión admisible { SAY($part, case: "of") }, { $pressure }. Se aplica el valor menor. Sustituye a la presión admisible que falta para { LIST($parts) }.
+trade-pressure-beyond-hose = La presión introducida, { $entered }, supera la presión admisible de la manguera dentro de sus límites, { $pressure } (fuente: { $source }). Se aplica el valor menor.
+
+## Temperature and fluid
+
+trade-too-hot = { $given } supera la temperatura máxima de { $standard }, { $limit } ({ $source }). No hay reducción de presión publicada: use una manguera apta para esa temperatura.
+trade-too-cold = { $given } está por debajo de la temperatura mínima de { $standard }, { $limit } ({ $source }). Use una manguera apta para esa temperatura.
+trade-cold-limit-of-fluid = Con este fluido ({ $fluid }), { $standard } tiene una temperatura mínima de { $limit } ({ $source }). No la use por debajo.
+trade-fluid-not-known = Ninguna fuente dice si { $standard } es apta para este fluido: { $fluid }. Consulte al fabricante de la manguera.
+trade-fluid-not-suited = { $standard } no es apta para este fluido: { $fluid } ({ $source }). Use una manguera hecha para este fluido.
+trade-too-hot-for-fluid = Con este fluido ({ $fluid }), { $standard } tiene una temperatura máxima de { $limit } ({ $source }), pero la especificación indica { $given }.
+
+## Lengths and bends
+
+trade-length-tolerance-unverified = La tolerancia de longitud está sin verificar (fuente: { $source }). Confírmela con los datos del fabricante de la manguera.
+trade-length-tolerance-not-known = La tolerancia de longitud no se conoce: no hay tolerancia publicada para esta longitud y este diámetro. Use el valor del fabricante de la manguera.
+trade-bend-not-known = El radio mínimo de curvatura no se conoce. Use el valor del fabricante de la manguera.
+trade-bend-unverified = El radio mínimo de curvatura, { $radius }, está sin verificar (fuente: { $source }). Confírmelo con los datos del fabricante de la manguera.
+trade-too-short-to-bend = Una curva de 90° con el radio mínimo de curvatura necesita { $needed } de manguera, pero el latiguillo solo mide { $length }. Móntelo casi recto ({ $source }).
+trade-median = Mediana de { $count } valores de fabricantes, de { $low } a { $high }
+trade-length-too-short = El latiguillo no es más largo que sus dos extremos juntos, { $ends }.
+    .mend = Compruebe la longitud y las medidas de los extremos.
+trade-dimension-missing = Esta medida hace falta para convertir la longitud.
+    .mend = Introdúzcala en mm, según el plano del fabricante del racor.
+
+## Parts that do not exist or do not go together
+
+trade-standard-read-as = { $given } se interpreta como { $standard }.
+trade-standard-not-known = { $given } no figura en las tablas: solo se aplican los valores introducidos.
+trade-not-a-standard = { $standard } no es una norma de manguera de las tablas.
+    .mend = Use una de estas: { LIST($standards, style: "or") }. Para cualquier otra manguera, introduzca la presión de trabajo y su fuente.
+trade-not-a-hose-size = { $dash } no es un tamaño de { $standard }.
+    .mend = Use uno de estos: { LIST($sizes, style: "or") }.
+trade-not-a-size = { $size } no es un tamaño de esta conexión: { $connection }.
+    .mend = Use uno de estos: { LIST($sizes, style: "or") }.
+trade-not-a-form = Esta conexión no existe en esta forma ({ $form }): { $connection }.
+    .mend = Use una de estas: { LIST($forms, style: "or") }.
+trade-not-a-form-instead = Esta conexión no existe en esta forma ({ $form }): { $connection }.
+    .mend = Para una hembra con tuerca loca que reciba su macho, elija { $instead }.
+trade-tail-for-another-hose = La espiga del racor es para manguera -{ $tail }, pero la manguera es -{ $hose }.
+    .mend = Use un racor con espiga -{ $hose }, o manguera -{ $tail }.
+trade-end-for-another-hose = { $size } { $connection } está hecho para manguera { LIST($usual, style: "or") }, pero la manguera es -{ $hose }.
+    .mend = Si es un salto de tamaño, ponga la espiga de este extremo (hose_dash) en { $hose }. Si no, corrija el tamaño.
+trade-jump-size = { SAY($part, case: "start") } es un salto de tamaño: { $size } { $connection } en manguera -{ $hose } (habitual: { LIST($usual, style: "or") }).
+trade-edition-too-new = { $year } es posterior a { $newest }, la última edición de las tablas.
+    .mend = Bórrela para que se aplique el valor menor, o introduzca la edición impresa en la manguera.
+trade-edition-not-known = { $edition } no es una edición de { $standard } en las tablas.
+    .mend = Use una de estas: { LIST($editions, style: "or") }.
+trade-edition-none = { $edition } no es una edición de { $standard } en las tablas.
+    .mend = Bórrela: esta norma solo tiene un juego de valores.
+
+## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
+
+trade-tightening-not-known = { SAY($part, case: "start") }: no se conoce cuánto apretar. Use el valor del fabricante del racor.
+trade-tightening-soft-flange = { SAY($part, case: "start") }: no se conoce cuánto apretar. Los tornillos de una brida siguen siendo de acero, no hay fuerza de apriete publicada para cabezas de brida de { $material }, y con la mitad del par del acero podría haber fugas. Use el valor del fabricante del racor.
+trade-torque-unverified = { SAY($part, case: "start") }: el par de apriete está sin verificar (fuente: { $source }). Confírmelo con los datos del fabricante del racor.
+trade-soft-material = { SAY($part, case: "start") }: { $material }, par de apriete menor que para el acero; no hay un número de caras publicado para este material.
+trade-torque-basis = { $joint }, { $lubrication }
+trade-torque-basis-screw = { $joint }, { $lubrication }, cada tornillo { $screw }
+trade-torque-basis-reduced = { $joint }, { $lubrication }, { $percent } % del valor del acero para { $material } ({ $source })
+trade-spread = { LIST($values) } ({ $joint }{ $screw ->
+    [none] { "" }
+   *[other] , tornillo { $screw }
+ }{ $sizes ->
+    [all] , todos los tamaños
+   *[one] { "" }
+ }): { $source }
+trade-spread-material = { LIST($values) } ({ $joint }{ $screw ->
+    [none] { "" }
+   *[other] , tornillo { $screw }
+ }, { $material }{ $sizes ->
+    [all] , todos los tamaños
+   *[one] { "" }
+ }): { $source }
+trade-lubrication-not_stated = lubricación no indicada
+trade-lubrication-lightly_oiled = ligeramente aceitado
+trade-lubrication-lubricated = lubricado
+trade-lubrication-run_on_dry = par para unión lubricada, tuerca roscada en seco hasta el contacto
+trade-lubrication-threads = roscas lubricadas
+trade-lubrication-threads_fluid_or_grease = roscas lubricadas (fluido hidráulico, pasta antigripante o vaselina)
+trade-lubrication-threads_engine_oil = roscas aceitadas con aceite de motor
+trade-lubrication-sealant_two_threads_bare = sellador de roscas, los dos primeros hilos libres
+trade-lubrication-sealed = rosca con sellador
+trade-lubrication-lubricated_or_sealed = rosca lubricada o con sellador
+trade-lubrication-o_ring_oiled = junta tórica aceitada
+trade-lubrication-o_ring_system_oil = lubricado (aceite del sistema en la junta tórica)
+trade-lubrication-o_ring_hydraulic_fluid = lubricado (fluido hidráulico limpio en la junta tórica)
+trade-lubrication-o_ring_and_threads = junta tórica y roscas lubricadas
+
+## Files of the tables
+
+trade-not-a-folder = { $folder } no es una carpeta.
+    .mend = Introduzca la carpeta que contiene los archivos CSV.
+trade-not-a-table = { $file } no es una de las tablas.
+    .mend = Use una de estas: { LIST($tables, style: "or") }.
+trade-wrong-columns = { $file } no tiene las columnas correctas: { LIST($columns) }.
+    .mend = Corrija la línea de encabezado.
+trade-cell-not-read = Esta celda no se puede leer.
+    .mend = Corrija la celda.

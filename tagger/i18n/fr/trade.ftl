@@ -1,0 +1,126 @@
+# What the trade says of an assembly: rating, temperature, lengths, tightening, and parts that do not go together.
+
+## Working pressure: not known. In LIST($parts) the parts stand with their article, without a case
+
+trade-pressure-not-known = La pression de service est inconnue car la pression admissible n'est pas connue pour { LIST($parts) }. Utilisez la valeur du fabricant.
+trade-pressure-at-most = La pression de service est inconnue car la pression admissible n'est pas connue pour { LIST($parts) }. Elle ne peut pas dépasser { $pressure }, la pression admissible { SAY($part, case: "of") }. Utilisez la valeur du fabricant.
+trade-pressure-unfit = La pression de service est inconnue. { $why }
+trade-rating-not-known = La pression admissible { SAY($part, case: "of") } est inconnue. { $why }
+trade-unfit-hot = Aucune source ne donne de pression pour { $standard } au-dessus de { $limit } ({ $source }).
+trade-unfit-fluid = Aucune source ne donne de pression pour { $standard } avec ce fluide : { $fluid } ({ $source }).
+trade-unfit-hot-fluid = Aucune source ne donne de pression pour { $standard } au-dessus de { $limit } avec ce fluide : { $fluid } ({ $source }).
+trade-why-standard = { $standard } ne figure pas dans les tables.
+trade-why-hose = Aucune pression admissible n'est publiée pour { $standard } -{ $dash }.
+trade-why-end = Aucune pression admissible n'est publiée pour : { $end }, en { $material }.
+trade-why-end-steel = Aucune pression admissible n'est publiée pour : { $end }, en { $material }. Les pressions publiées des embouts ne valent que pour l'acier à bas carbone.
+trade-why-end-ceiling = Aucune pression admissible n'est publiée pour : { $end }, en { $material }. La plus haute pression publiée de la famille est { $ceiling } ({ $source }).
+trade-why-end-steel-ceiling = Aucune pression admissible n'est publiée pour : { $end }, en { $material }. Les pressions publiées des embouts ne valent que pour l'acier à bas carbone. La plus haute pression publiée de la famille est { $ceiling } ({ $source }).
+
+## Working pressure: known, with something to be said of it
+
+trade-rating-unverified = La pression admissible { SAY($part, case: "of") }, { $pressure }, n'est pas vérifiée (source : { $source }). Confirmez-la avec les données du fabricant.
+trade-outside-standard = -{ $dash } n'est pas un module de { $standard } : la pression admissible est celle d'un seul fabricant. Confirmez-la avec les données du fabricant du tuyau.
+trade-edition-not-entered = { $standard } -{ $dash } a des pressions admissibles différentes selon l'édition ({ LIST($ratings) }), et aucune édition n'est indiquée. La valeur la plus basse, { $pressure }, s'applique. L'édition figure sur la ligne de marquage.
+trade-edition-rating = { $edition } : { $pressure }
+trade-pressure-entered = La pression de service est la valeur saisie (source : { $source }).
+trade-pressure-entered-for = La pression de service est la valeur saisie (source : { $source }). Elle remplace la pression admissible manquante pour { LIST($parts) }.
+trade-pressure-too-high = La pression saisie, { $entered } (source : { $source }), dépasse la pression admissible { SAY($part, case: "of") }, { $pressure }. La valeur la plus basse s'applique.
+trade-pressure-too-high-for = La pression saisie, { $entered } (source : { $source }), dépasse la pression admissible { SAY($part, case: "of") }, { $pressure }. La valeur la plus basse s'applique. Elle remplace la pression admissible manquante pour { LIST($parts) }.
+trade-pressure-beyond-hose = La pression saisie, { $entered }, dépasse la pression admissible du tuyau dans ses limites, { $pressure } (source : { $source }). La valeur la plus basse s'applique.
+
+## Temperature and fluid
+
+trade-too-hot = { $given } dépasse la température maximale de { $standard }, { $limit } ({ $source }). Aucune réduction de pression n'est publiée : utilisez un tuyau prévu pour cette température.
+trade-too-cold = { $given } est en dessous de la température minimale de { $standard }, { $limit } ({ $source }). Utilisez un tuyau prévu pour cette température.
+trade-cold-limit-of-fluid = Avec ce fluide ({ $fluid }), { $standard } a une température minimale de { $limit } ({ $source }). Ne l'utilisez pas en dessous.
+trade-fluid-not-known = Aucune source ne dit si { $standard } convient à ce fluide : { $fluid }. Consultez le fabricant du tuyau.
+trade-fluid-not-suited = { $standard } ne convient pas à ce fluide : { $fluid } ({ $source }). Utilisez un tuyau prévu pour ce fluide.
+trade-too-hot-for-fluid = Avec ce fluide ({ $fluid }), { $standard } a une température maximale de { $limit } ({ $source }), mais la spécification indique { $given }.
+
+## Lengths and bends
+
+trade-length-tolerance-unverified = La tolérance de longueur n'est pas vérifiée (source : { $source }). Confirmez-la avec les données du fabricant du tuyau.
+trade-length-tolerance-not-known = La tolérance de longueur est inconnue : aucune tolérance n'est publiée pour cette longueur et ce diamètre. Utilisez la valeur du fabricant du tuyau.
+trade-bend-not-known = Le rayon de courbure minimal est inconnu. Utilisez la valeur du fabricant du tuyau.
+trade-bend-unverified = Le rayon de courbure minimal, { $radius }, n'est pas vérifié (source : { $source }). Confirmez-le avec les données du fabricant du tuyau.
+trade-too-short-to-bend = Une courbe à 90° au rayon de courbure minimal demande { $needed } de tuyau, mais le flexible ne mesure que { $length }. Montez-le presque droit ({ $source }).
+trade-median = Médiane de { $count } valeurs de fabricants, { $low } à { $high }
+trade-length-too-short = Le flexible n'est pas plus long que ses deux extrémités ensemble, { $ends }.
+    .mend = Contrôlez la longueur et les cotes des extrémités.
+trade-dimension-missing = Cette cote est nécessaire pour convertir la longueur.
+    .mend = Saisissez-la en mm, d'après le plan du fabricant d'embouts.
+
+## Parts that do not exist or do not go together
+
+trade-standard-read-as = { $given } est lu comme { $standard }.
+trade-standard-not-known = { $given } ne figure pas dans les tables : seules les valeurs saisies s'appliquent.
+trade-not-a-standard = { $standard } n'est pas une norme de tuyau des tables.
+    .mend = Utilisez l'une de celles-ci : { LIST($standards, style: "or") }. Pour tout autre tuyau, saisissez la pression de service et sa source.
+trade-not-a-hose-size = { $dash } n'est pas un module de { $standard }.
+    .mend = Utilisez l'un de ceux-ci : { LIST($sizes, style: "or") }.
+trade-not-a-size = { $size } n'est pas une taille de ce raccordement : { $connection }.
+    .mend = Utilisez l'une de celles-ci : { LIST($sizes, style: "or") }.
+trade-not-a-form = Ce raccordement n'existe pas sous cette forme ({ $form }) : { $connection }.
+    .mend = Utilisez l'une de celles-ci : { LIST($forms, style: "or") }.
+trade-not-a-form-instead = Ce raccordement n'existe pas sous cette forme ({ $form }) : { $connection }.
+    .mend = Pour une femelle tournante qui reçoit son mâle, choisissez { $instead }.
+trade-tail-for-another-hose = La tétine de l'embout est pour tuyau -{ $tail }, mais le tuyau est -{ $hose }.
+    .mend = Utilisez un embout à tétine -{ $hose }, ou du tuyau -{ $tail }.
+trade-end-for-another-hose = { $size } { $connection } est fait pour du tuyau { LIST($usual, style: "or") }, mais le tuyau est -{ $hose }.
+    .mend = Si l'embout est réduit ou augmenté, réglez la tétine de cette extrémité (hose_dash) sur { $hose }. Sinon, corrigez la taille.
+trade-jump-size = { SAY($part, case: "start") } a un embout réduit ou augmenté : { $size } { $connection } sur tuyau -{ $hose } (habituel : { LIST($usual, style: "or") }).
+trade-edition-too-new = { $year } est postérieur à { $newest }, la dernière édition des tables.
+    .mend = Effacez-la pour appliquer la valeur la plus basse, ou saisissez l'édition imprimée sur le tuyau.
+trade-edition-not-known = { $edition } n'est pas une édition de { $standard } dans les tables.
+    .mend = Utilisez l'une de celles-ci : { LIST($editions, style: "or") }.
+trade-edition-none = { $edition } n'est pas une édition de { $standard } dans les tables.
+    .mend = Effacez-la : cette norme n'a qu'un seul jeu de valeurs.
+
+## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
+
+trade-tightening-not-known = { SAY($part, case: "start") } : le serrage est inconnu. Utilisez la valeur du fabricant d'embouts.
+trade-tightening-soft-flange = { SAY($part, case: "start") } : le serrage est inconnu. Les vis d'une bride restent en acier, aucun effort de serrage n'est publié pour les collerettes en { $material }, et la moitié du couple de l'acier pourrait fuir. Utilisez la valeur du fabricant d'embouts.
+trade-torque-unverified = { SAY($part, case: "start") } : le couple de serrage n'est pas vérifié (source : { $source }). Confirmez-le avec les données du fabricant d'embouts.
+trade-soft-material = { SAY($part, case: "start") } : { $material }, couple de serrage plus faible que pour l'acier ; aucun nombre de pans n'est publié pour cette matière.
+trade-torque-basis = { $joint }, { $lubrication }
+trade-torque-basis-screw = { $joint }, { $lubrication }, par vis { $screw }
+trade-torque-basis-reduced = { $joint }, { $lubrication }, { $percent } % de la valeur de l'acier pour { $material } ({ $source })
+trade-spread = { LIST($values) } ({ $joint }{ $screw ->
+    [none] { "" }
+   *[other] , vis { $screw }
+ }{ $sizes ->
+    [all] , toutes tailles
+   *[one] { "" }
+ }) : { $source }
+trade-spread-material = { LIST($values) } ({ $joint }{ $screw ->
+    [none] { "" }
+   *[other] , vis { $screw }
+ }, { $material }{ $sizes ->
+    [all] , toutes tailles
+   *[one] { "" }
+ }) : { $source }
+trade-lubrication-not_stated = lubrification non indiquée
+trade-lubrication-lightly_oiled = légèrement huilé
+trade-lubrication-lubricated = lubrifié
+trade-lubrication-run_on_dry = couple pour assemblage lubrifié, écrou vissé à sec jusqu'au contact
+trade-lubrication-threads = filetages lubrifiés
+trade-lubrication-threads_fluid_or_grease = filetages lubrifiés (fluide hydraulique, pâte antigrippage ou vaseline)
+trade-lubrication-threads_engine_oil = filetages huilés à l'huile moteur
+trade-lubrication-sealant_two_threads_bare = produit d'étanchéité, les deux premiers filets laissés nus
+trade-lubrication-sealed = filetage avec produit d'étanchéité
+trade-lubrication-lubricated_or_sealed = filetage lubrifié ou avec produit d'étanchéité
+trade-lubrication-o_ring_oiled = joint torique huilé
+trade-lubrication-o_ring_system_oil = lubrifié (huile du circuit sur le joint torique)
+trade-lubrication-o_ring_hydraulic_fluid = lubrifié (fluide hydraulique propre sur le joint torique)
+trade-lubrication-o_ring_and_threads = joint torique et filetages lubrifiés
+
+## Files of the tables
+
+trade-not-a-folder = { $folder } n'est pas un dossier.
+    .mend = Saisissez le dossier qui contient les fichiers CSV.
+trade-not-a-table = { $file } n'est pas l'une des tables.
+    .mend = Utilisez l'une de celles-ci : { LIST($tables, style: "or") }.
+trade-wrong-columns = { $file } n'a pas les bonnes colonnes : { LIST($columns) }.
+    .mend = Corrigez la ligne d'en-tête.
+trade-cell-not-read = Cette cellule est illisible.
+    .mend = Corrigez la cellule.
