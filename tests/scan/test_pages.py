@@ -217,7 +217,9 @@ def test_a_hose_asked_to_work_outside_its_limits_shows_the_danger_before_the_pla
     hot = register(store, max_temperature_c=150)
     page = client.get(path(hot)).text
     seen = text(page)
-    assert seen.index("is above the maximum temperature of SAE 100R2, 100 °C") < seen.index("Working pressure")
+    assert seen.index("is above the maximum temperature of SAE 100R2, 100 °C") < seen.index(
+        "Working pressure"
+    )
     assert "Do not fit this hose until somebody who knows" in page
 
 
