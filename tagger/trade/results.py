@@ -10,6 +10,7 @@ from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, computed_field, model_validator
 
+from tagger import phrases
 from tagger.messages import Message, as_is, english
 from tagger.spec import AssemblySpec, Basis, TagContent, Tightening
 
@@ -119,10 +120,50 @@ class Warning_(_Value):
     @model_validator(mode="before")
     @classmethod
     def _kept_as_text(cls, data: Any) -> Any:
-        """A warning kept before messages had ids."""
+        """A warning that was stored as English text, before messages: said anew from its code."""
         if isinstance(data, dict) and "message" not in data:
-            return {**data, "message": as_is(data["text"])}
+            return {**data, "message": _kept_warning(data["code"], data["field"], data["text"])}
         return data
+
+
+KEPT_CODES = frozenset(
+    (
+        "bend_from_memory",
+        "bend_not_known",
+        "cold_limit_of_fluid",
+        "edition_not_given",
+        "fluid_not_known",
+        "fluid_not_suited",
+        "jump_size",
+        "length_tolerance_from_memory",
+        "length_tolerance_not_known",
+        "outside_standard",
+        "pressure_given",
+        "pressure_given_too_high",
+        "pressure_not_known",
+        "rating_from_memory",
+        "rating_not_known",
+        "soft_material",
+        "standard_not_known",
+        "standard_spelling",
+        "tightening_not_known",
+        "too_cold",
+        "too_hot",
+        "too_hot_for_fluid",
+        "too_short_to_bend",
+        "torque_from_memory",
+    )
+)
+"""The codes of warnings that were stored as text; there will be no more of them."""
+
+
+def _kept_warning(code: str, field: str, text: str) -> Message:
+    """The message of a stored warning by its code and the part its field names; an unknown code's text as it is."""
+    if code not in KEPT_CODES:
+        return as_is(text)
+    part = field.partition(".")[0]
+    named = {"part": phrases.part(part)} if part in ("hose", "end_a", "end_b", "override") else {}
+    return Message(f"trade-kept-{code}", **named)
 
 
 class Assessment(_Value):

@@ -124,3 +124,31 @@ trade-wrong-columns = { $file } hat falsche Spalten: { LIST($columns) }.
     .mend = Die Kopfzeile berichtigen.
 trade-cell-not-read = Diese Zelle ist nicht lesbar.
     .mend = Die Zelle berichtigen.
+
+
+## Warnings of records from before messages: the code and the part are kept, the values are in the record
+
+trade-kept-edition_not_given = Dieser Schlauch hat je nach Ausgabe der Norm verschiedene zulässige Drücke, und es wurde keine Ausgabe angegeben. Es gilt der niedrigere Wert. Die Ausgabe steht im Schlauchaufdruck.
+trade-kept-outside_standard = Diese Größe gibt es in der Norm des Schlauchs nicht: der zulässige Druck stammt von einem einzelnen Hersteller. Mit den Angaben des Schlauchherstellers abgleichen.
+trade-kept-pressure_not_known = Der Betriebsdruck ist nicht bekannt. Den Wert des Herstellers verwenden.
+trade-kept-pressure_given = Der Betriebsdruck ist der eingegebene Wert.
+trade-kept-pressure_given_too_high = Der eingegebene Druck liegt über einem zulässigen Druck dieser Schlauchleitung. Es gilt der niedrigere Wert.
+trade-kept-rating_not_known = Der zulässige Druck { SAY($part, case: "gen") } ist nicht bekannt. Den Wert des Herstellers verwenden.
+trade-kept-rating_from_memory = Der zulässige Druck { SAY($part, case: "gen") } ist ungeprüft. Mit den Angaben des Herstellers abgleichen.
+trade-kept-jump_size = { SAY($part, case: "start") } ist eine Sprunggröße.
+trade-kept-bend_not_known = Der Mindestbiegeradius ist nicht bekannt. Den Wert des Schlauchherstellers verwenden.
+trade-kept-bend_from_memory = Der Mindestbiegeradius ist ungeprüft. Mit den Angaben des Schlauchherstellers abgleichen.
+trade-kept-too_short_to_bend = Die Schlauchleitung ist zu kurz für eine Biegung um 90° mit dem Mindestbiegeradius. Nahezu gerade einbauen.
+trade-kept-too_hot = Die Temperatur liegt über der Höchsttemperatur der Norm des Schlauchs. Einen Schlauch verwenden, der für diese Temperatur zugelassen ist.
+trade-kept-too_cold = Die Temperatur liegt unter der Mindesttemperatur der Norm des Schlauchs. Einen Schlauch verwenden, der für diese Temperatur zugelassen ist.
+trade-kept-cold_limit_of_fluid = Mit diesem Medium hat der Schlauch eine höhere Mindesttemperatur. Darunter nicht verwenden.
+trade-kept-fluid_not_known = Keine Quelle sagt, ob der Schlauch für dieses Medium geeignet ist. Den Schlauchhersteller fragen.
+trade-kept-fluid_not_suited = Der Schlauch ist nicht für dieses Medium geeignet. Einen Schlauch verwenden, der für dieses Medium gemacht ist.
+trade-kept-too_hot_for_fluid = Mit diesem Medium liegt die Temperatur über der Höchsttemperatur des Schlauchs. Einen Schlauch verwenden, der für beides zugelassen ist.
+trade-kept-tightening_not_known = { SAY($part, case: "start") }: Wie weit anzuziehen ist, ist nicht bekannt. Den Wert des Armaturenherstellers verwenden.
+trade-kept-torque_from_memory = { SAY($part, case: "start") }: Das Anziehdrehmoment ist ungeprüft. Mit den Angaben des Armaturenherstellers abgleichen.
+trade-kept-soft_material = { SAY($part, case: "start") }: Dieser Werkstoff verträgt ein kleineres Anziehdrehmoment als Stahl, und eine Zahl von Schlüsselflächen ist dafür nicht veröffentlicht.
+trade-kept-length_tolerance_from_memory = Die Längentoleranz ist ungeprüft. Mit den Angaben des Schlauchherstellers abgleichen.
+trade-kept-length_tolerance_not_known = Die Längentoleranz ist nicht bekannt. Den Wert des Schlauchherstellers verwenden.
+trade-kept-standard_spelling = Die Norm des Schlauchs wurde in anderer Schreibweise eingegeben.
+trade-kept-standard_not_known = Die Norm des Schlauchs steht nicht in den Tabellen: Es gelten nur die eingegebenen Werte.

@@ -124,3 +124,31 @@ trade-wrong-columns = { $file } has the wrong columns: { LIST($columns) }.
     .mend = Correct the header line.
 trade-cell-not-read = This cell cannot be read.
     .mend = Correct the cell.
+
+
+## Warnings of records from before messages: the code and the part are kept, the values are in the record
+
+trade-kept-edition_not_given = This hose has different ratings by edition, and no edition was entered. The lower value applies. The edition is printed on the lay line.
+trade-kept-outside_standard = This size is not in the hose's standard: the rating is from one manufacturer. Confirm it with the hose manufacturer's data.
+trade-kept-pressure_not_known = The working pressure is not known. Use the manufacturer's value.
+trade-kept-pressure_given = The working pressure is the value entered.
+trade-kept-pressure_given_too_high = The pressure entered is above a rating of this assembly. The lower value applies.
+trade-kept-rating_not_known = The rating of { SAY($part, case: "of") } is not known. Use the manufacturer's value.
+trade-kept-rating_from_memory = The rating of { SAY($part, case: "of") } is unverified. Confirm it with the manufacturer's data.
+trade-kept-jump_size = { SAY($part, case: "start") } is a jump size.
+trade-kept-bend_not_known = The minimum bend radius is not known. Use the hose manufacturer's value.
+trade-kept-bend_from_memory = The minimum bend radius is unverified. Confirm it with the hose manufacturer's data.
+trade-kept-too_short_to_bend = The assembly is too short for a 90° bend at the minimum bend radius. Install it nearly straight.
+trade-kept-too_hot = The temperature is above the maximum of the hose's standard. Use a hose rated for that temperature.
+trade-kept-too_cold = The temperature is below the minimum of the hose's standard. Use a hose rated for that temperature.
+trade-kept-cold_limit_of_fluid = With this fluid the hose has a higher minimum temperature. Do not use it below that.
+trade-kept-fluid_not_known = No source says whether the hose is suitable for this fluid. Ask the hose manufacturer.
+trade-kept-fluid_not_suited = The hose is not suitable for this fluid. Use a hose made for this fluid.
+trade-kept-too_hot_for_fluid = With this fluid the temperature is above the maximum of the hose. Use a hose rated for both.
+trade-kept-tightening_not_known = { SAY($part, case: "start") }: how far to tighten is not known. Use the fitting manufacturer's value.
+trade-kept-torque_from_memory = { SAY($part, case: "start") }: the torque is unverified. Confirm it with the fitting manufacturer's data.
+trade-kept-soft_material = { SAY($part, case: "start") }: this material takes less torque than steel, and no number of flats is published for it.
+trade-kept-length_tolerance_from_memory = The length tolerance is unverified. Confirm it with the hose manufacturer's data.
+trade-kept-length_tolerance_not_known = The length tolerance is not known. Use the hose manufacturer's value.
+trade-kept-standard_spelling = The hose's standard was entered in another spelling.
+trade-kept-standard_not_known = The hose's standard is not in the tables: only the values entered apply.

@@ -124,3 +124,31 @@ trade-wrong-columns = { $file } no tiene las columnas correctas: { LIST($columns
     .mend = Corrija la línea de encabezado.
 trade-cell-not-read = Esta celda no se puede leer.
     .mend = Corrija la celda.
+
+
+## Warnings of records from before messages: the code and the part are kept, the values are in the record
+
+trade-kept-edition_not_given = Esta manguera tiene presiones admisibles distintas según la edición, y no se indicó ninguna edición. Se aplica el valor menor. La edición figura en el marcado impreso de la manguera.
+trade-kept-outside_standard = Este tamaño no existe en la norma de la manguera: la presión admisible es la de un solo fabricante. Confírmela con los datos del fabricante de la manguera.
+trade-kept-pressure_not_known = La presión de trabajo no se conoce. Use el valor del fabricante.
+trade-kept-pressure_given = La presión de trabajo es el valor introducido.
+trade-kept-pressure_given_too_high = La presión introducida supera una presión admisible de este latiguillo. Se aplica el valor menor.
+trade-kept-rating_not_known = La presión admisible { SAY($part, case: "of") } no se conoce. Use el valor del fabricante.
+trade-kept-rating_from_memory = La presión admisible { SAY($part, case: "of") } está sin verificar. Confírmela con los datos del fabricante.
+trade-kept-jump_size = { SAY($part, case: "start") } es un salto de tamaño.
+trade-kept-bend_not_known = El radio mínimo de curvatura no se conoce. Use el valor del fabricante de la manguera.
+trade-kept-bend_from_memory = El radio mínimo de curvatura está sin verificar. Confírmelo con los datos del fabricante de la manguera.
+trade-kept-too_short_to_bend = El latiguillo es demasiado corto para una curva de 90° con el radio mínimo de curvatura. Móntelo casi recto.
+trade-kept-too_hot = La temperatura supera el máximo de la norma de la manguera. Use una manguera apta para esa temperatura.
+trade-kept-too_cold = La temperatura está por debajo del mínimo de la norma de la manguera. Use una manguera apta para esa temperatura.
+trade-kept-cold_limit_of_fluid = Con este fluido la manguera tiene una temperatura mínima más alta. No la use por debajo.
+trade-kept-fluid_not_known = Ninguna fuente dice si la manguera es apta para este fluido. Consulte al fabricante de la manguera.
+trade-kept-fluid_not_suited = La manguera no es apta para este fluido. Use una manguera hecha para este fluido.
+trade-kept-too_hot_for_fluid = Con este fluido la temperatura supera el máximo de la manguera. Use una manguera apta para ambos.
+trade-kept-tightening_not_known = { SAY($part, case: "start") }: no se conoce cuánto apretar. Use el valor del fabricante del racor.
+trade-kept-torque_from_memory = { SAY($part, case: "start") }: el par de apriete está sin verificar. Confírmelo con los datos del fabricante del racor.
+trade-kept-soft_material = { SAY($part, case: "start") }: este material admite menos par de apriete que el acero, y no hay un número de caras publicado para él.
+trade-kept-length_tolerance_from_memory = La tolerancia de longitud está sin verificar. Confírmela con los datos del fabricante de la manguera.
+trade-kept-length_tolerance_not_known = La tolerancia de longitud no se conoce. Use el valor del fabricante de la manguera.
+trade-kept-standard_spelling = La norma de la manguera se introdujo con otra grafía.
+trade-kept-standard_not_known = La norma de la manguera no figura en las tablas: solo se aplican los valores introducidos.

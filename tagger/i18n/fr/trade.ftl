@@ -124,3 +124,31 @@ trade-wrong-columns = { $file } n'a pas les bonnes colonnes : { LIST($columns) 
     .mend = Corrigez la ligne d'en-tête.
 trade-cell-not-read = Cette cellule est illisible.
     .mend = Corrigez la cellule.
+
+
+## Warnings of records from before messages: the code and the part are kept, the values are in the record
+
+trade-kept-edition_not_given = Ce tuyau a des pressions admissibles différentes selon l'édition, et aucune édition n'a été indiquée. La valeur la plus basse s'applique. L'édition figure sur la ligne de marquage.
+trade-kept-outside_standard = Ce module n'existe pas dans la norme du tuyau : la pression admissible est celle d'un seul fabricant. Confirmez-la avec les données du fabricant du tuyau.
+trade-kept-pressure_not_known = La pression de service est inconnue. Utilisez la valeur du fabricant.
+trade-kept-pressure_given = La pression de service est la valeur saisie.
+trade-kept-pressure_given_too_high = La pression saisie dépasse une pression admissible de ce flexible. La valeur la plus basse s'applique.
+trade-kept-rating_not_known = La pression admissible { SAY($part, case: "of") } est inconnue. Utilisez la valeur du fabricant.
+trade-kept-rating_from_memory = La pression admissible { SAY($part, case: "of") } n'est pas vérifiée. Confirmez-la avec les données du fabricant.
+trade-kept-jump_size = { SAY($part, case: "start") } a un embout réduit ou augmenté.
+trade-kept-bend_not_known = Le rayon de courbure minimal est inconnu. Utilisez la valeur du fabricant du tuyau.
+trade-kept-bend_from_memory = Le rayon de courbure minimal n'est pas vérifié. Confirmez-le avec les données du fabricant du tuyau.
+trade-kept-too_short_to_bend = Le flexible est trop court pour une courbe à 90° au rayon de courbure minimal. Montez-le presque droit.
+trade-kept-too_hot = La température dépasse le maximum de la norme du tuyau. Utilisez un tuyau prévu pour cette température.
+trade-kept-too_cold = La température est en dessous du minimum de la norme du tuyau. Utilisez un tuyau prévu pour cette température.
+trade-kept-cold_limit_of_fluid = Avec ce fluide, la température minimale du tuyau est plus haute. Ne l'utilisez pas en dessous.
+trade-kept-fluid_not_known = Aucune source ne dit si le tuyau convient à ce fluide. Consultez le fabricant du tuyau.
+trade-kept-fluid_not_suited = Le tuyau ne convient pas à ce fluide. Utilisez un tuyau prévu pour ce fluide.
+trade-kept-too_hot_for_fluid = Avec ce fluide, la température dépasse le maximum du tuyau. Utilisez un tuyau prévu pour les deux.
+trade-kept-tightening_not_known = { SAY($part, case: "start") } : le serrage est inconnu. Utilisez la valeur du fabricant d'embouts.
+trade-kept-torque_from_memory = { SAY($part, case: "start") } : le couple de serrage n'est pas vérifié. Confirmez-le avec les données du fabricant d'embouts.
+trade-kept-soft_material = { SAY($part, case: "start") } : le couple de serrage de cette matière est plus faible que celui de l'acier, et aucun nombre de pans n'est publié pour elle.
+trade-kept-length_tolerance_from_memory = La tolérance de longueur n'est pas vérifiée. Confirmez-la avec les données du fabricant du tuyau.
+trade-kept-length_tolerance_not_known = La tolérance de longueur est inconnue. Utilisez la valeur du fabricant du tuyau.
+trade-kept-standard_spelling = La norme du tuyau a été saisie sous une autre écriture.
+trade-kept-standard_not_known = La norme du tuyau ne figure pas dans les tables : seules les valeurs saisies s'appliquent.
