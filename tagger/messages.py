@@ -25,6 +25,7 @@ class Unit(StrEnum):
     PRESSURE = "pressure"  # bar; never shown as more than it is
     LEAST_PRESSURE = "least_pressure"  # bar that must be reached: never shown as less
     LENGTH = "length"  # mm
+    DIAMETER = "diameter"  # mm, to the hundredth, as a caliper reads a thread
     TEMPERATURE = "temperature"  # °C
     TORQUE = "torque"  # N·m
     COUNT = "count"  # flats or turns, shown to the twelfth: "1 to 1 1/4"
@@ -178,6 +179,11 @@ def least_pressure(bar: float) -> Figure:
 def length(mm: float) -> Figure:
     """A length in mm."""
     return Figure(mm, Unit.LENGTH)
+
+
+def diameter(mm: float) -> Figure:
+    """A diameter of a thread or a flange head in mm."""
+    return Figure(mm, Unit.DIAMETER)
 
 
 def temperature(celsius: float) -> Figure:

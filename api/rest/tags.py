@@ -26,6 +26,7 @@ from api.shared.known_tag import assessment_of, turns_of
 from api.shared.known_tag import find as tag_behind
 from api.shared.label_files import one_of, template_of
 from api.shared.photos import MAX_BYTES, read_photo
+from api.web.language import translator_of
 from api.web.state import settings_of, tables_of
 from tagger.code import link, payload, reading
 from tagger.code import number as tag_number
@@ -94,19 +95,18 @@ def fit_steps(
         found = tag_behind(store, scanned.number, scanned.digits)
     except TaggerError as error:
         raise there(error) from None
-    tables, content = tables_of(request), found.content
+    tables, content, t = tables_of(request), found.content, translator_of(request)
     assessed = assessment_of(found, tables)
     steps: dict[str, list[StepOut]] = {}
     for name in ("a", "b"):
         end, tighten = getattr(content.spec, f"end_{name}"), getattr(content, f"tighten_{name}")
-        advice = getattr(found.record.assessment, f"end_{name}") if found.record else None
         chosen = steps_for(
             end, tighten, spec=content.spec, pressure_bar=content.working_pressure_bar,
             bend_radius_mm=assessed.bend_radius_mm if assessed else None, turns=turns_of(end, tighten),
-            torque_basis=str(advice.torque.basis) if advice and advice.torque else "", tables=tables,
+            tables=tables,
         )  # fmt: skip
         steps[f"end_{name}"] = [
-            StepOut(step=s.step_id, phase=s.phase, text=s.text, caution=s.caution, source=s.source)
+            StepOut(step=s.step_id, phase=s.phase, text=t(s.message), caution=s.caution, source=t(s.source))
             for s in chosen
         ]
     number, origin = tag_number.format(found.number), "record" if found.record else "tag"

@@ -7,12 +7,14 @@ from typing import Annotated
 from fastapi import APIRouter, File, Request, UploadFile
 from fastapi.responses import RedirectResponse, Response
 
-from api.scan.i18n import Translator, choose
 from api.scan.pages import page, refused
 from api.shared.photos import MAX_BYTES, read_photo
+from api.web.language import translator_of
 from tagger.code import link as tag_link
 from tagger.code import number as tag_number
 from tagger.errors import LinkError, NumberError, TaggerError
+from tagger.i18n import Translator
+from tagger.messages import Message
 
 router = APIRouter()
 
@@ -30,11 +32,11 @@ def find(request: Request, q: str = "") -> Response:
         try:
             return RedirectResponse(path_of(tag_link.parse(q)), status_code=303)
         except NumberError as error:
-            return refused(request, error, status=422, typed=q, also=meant(q, Translator(choose(request))))
+            return refused(request, error, status=422, typed=q, also=meant(q, translator_of(request)))
         except LinkError as error:
             return refused(request, error, status=422, typed=q)
-    t = Translator(choose(request))
-    return page(request, "find.html", keep=True, title=t("Find a tag"), typed="")
+    title = translator_of(request)("scan-find-title")
+    return page(request, "find.html", keep=True, title=title, typed="")
 
 
 @router.post("/find", include_in_schema=False)
@@ -52,11 +54,9 @@ def meant(typed: str, t: Translator) -> tuple[tuple[str, str], ...]:
     found = []
     for near in tag_number.near(number)[:3]:
         places = [place for place in range(len(near)) if near[place] != number[place]]
-        said = [
-            t("place {place}: {right}, not {wrong}", place=p + 1, right=near[p], wrong=number[p])
-            for p in places
-        ]
-        found.append((f"/T/{near}", f"{tag_number.format(near)} ({'; '.join(said)})"))
+        slips = tuple(Message("scan-meant-slip", place=p + 1, right=near[p], wrong=number[p]) for p in places)
+        said = t("scan-meant-number", number=tag_number.format(near), slips=slips)
+        found.append((f"/T/{near}", said))
     return tuple(found)
 
 

@@ -17,58 +17,40 @@ from markupsafe import Markup
 from pydantic import ValidationError
 
 from api.scan import view
-from api.scan.i18n import Reader, reader_of
-from api.scan.labels import LABELS
 from api.scan.pages import page
-from tagger import units
+from api.scan.visitor import Reader, reader_of
+from tagger import phrases, units
 from tagger.errors import Problem, SpecError, TaggerError, problems_of
-from tagger.spec import AssemblySpec, Connection, End, Form, LengthBasis, Sizing
+from tagger.i18n import Translator
+from tagger.messages import Message, angle
+from tagger.spec import AssemblySpec, Connection, Cover, End, Form, LengthBasis, Sizing
 from tagger.trade import assess
 from tagger.trade.identifying.identify import Candidate, Identification, Measurements, identify
-from tagger.words import COVERS, FORMS, LENGTH_BASES, N_
 
 router = APIRouter()
 
 SEATS = {
-    "": N_("do not know"),
-    "37": N_("37° flare"),
-    "45": N_("45° flare"),
-    "30": N_("30° flare or cone"),
-    "60": N_("60° cone"),
-    "24": N_("24° cone"),
-    "face": N_("O-ring in the flat face"),
-    "boss": N_("O-ring under the hexagon (boss)"),
-    "flat": N_("flat, for a washer or a flange"),
-    "taper": N_("no seat: the thread gets thicker"),
+    "": Message("scan-seat-not_sure"),
+    **{
+        seat: Message(f"scan-seat-{seat}")
+        for seat in ("37", "45", "30", "60", "24", "face", "boss", "flat", "taper")
+    },
 }
 CONES = {
-    "": N_("do not know"),
-    "outside": N_("stands out like a nose"),
-    "inside": N_("lies inside like a funnel"),
+    "": Message("scan-cone-not_sure"),
+    "outside": Message("scan-cone-outside"),
+    "inside": Message("scan-cone-inside"),
 }
-FEATURES = {
-    "thread": N_("thread diameter"),
-    "tpi": N_("pitch"),
-    "seat": N_("seat"),
-    "cone": N_("cone"),
-    "hex": N_("hexagon"),
-    "tube_od": N_("tube diameter"),
-    "flange_od": N_("flange head diameter"),
-    "bolt_spacing": N_("bolt spacing"),
-}
-ASK = {
-    "seat": N_("Look at the seat: its angle with a seat gauge, or whether it is an O-ring face, an O-ring boss, flat, or a taper thread with no seat."),
-    "cone": N_("Look at the cone: does it stand out like a nose, or lie inside like a funnel?"),
-    "thread": N_("Measure the thread's diameter with a caliper: outside on a male, inside on a female. Hold the caliper at an angle to the thread."),
-    "tpi": N_("Count the pitch with a thread gauge: threads per inch, or millimetres."),
-    "hex": N_("Measure the nut across its flats."),
-    "tube_od": N_("Measure the outside diameter of the tube it goes on."),
-    "flange_od": N_("Measure the diameter of the flange head."),
-    "bolt_spacing": N_("Measure between the bolts, centre to centre, along the longer side."),
-}  # fmt: skip
+FORMS = {form: phrases.form(form) for form in Form}
+BASES = {basis: phrases.length_basis(basis) for basis in LengthBasis}
+COVERS = {cover: phrases.cover(cover) for cover in Cover}
 FIELD = {"thread": "diameter"}  # where the form's field has another name than the feature
 MEASURED = ("form", "diameter", "tpi", "pitch", "seat", "cone", "tube_od", "hex", "flange_od", "bolt_spacing")
-SHAPES = {"straight": N_("straight"), "elbow_45": N_("45° elbow"), "elbow_90": N_("90° elbow")}
+SHAPES = {
+    "straight": Message("words-shape-straight"),
+    "elbow_45": Message("words-shape-elbow", angle=angle(45)),
+    "elbow_90": Message("words-shape-elbow", angle=angle(90)),
+}
 
 
 @dataclass(frozen=True)
@@ -86,7 +68,7 @@ class Picked:
             return None
         parts = text.split("~")
         if len(parts) != 3:
-            raise SpecError(Problem("end", text, "is not an end picked here", "Measure it again."))
+            raise SpecError(Problem("end", text, Message("scan-picked-wrong", given=text)))
         found = cls(*parts)
         found.end({})
         return found
@@ -111,7 +93,7 @@ class Picked:
 def measure(request: Request) -> Response:
     """The form for one end and, once it is filled in, what that end can be."""
     reader = reader_of(request)
-    words, t = reader.words, reader.t
+    t = reader.t
     asked = {key: request.query_params.get(key, "").strip() for key in (*MEASURED, "a", "b")}
     problems: tuple[Problem, ...] = ()
     found: Identification | None = None
@@ -129,20 +111,19 @@ def measure(request: Request) -> Response:
         request,
         "identify.html",
         status=422 if problems else 200,
-        title=t("The tag is lost: identify the hose"),
+        title=t("scan-no_tag"),
         asked=asked,
         problems=problems,
-        labels=LABELS,
         seats=SEATS,
         cones=CONES,
         forms=FORMS,
         which=which,
         wanted=wanted,
         state=state,
-        picked=[(key.upper(), words.end(end.end({}))) for key, end in (("a", a), ("b", b)) if end],
+        picked=[(key.upper(), t(phrases.end(end.end({})))) for key, end in (("a", a), ("b", b)) if end],
         same=_address(state | {"b": str(a)}) if a and not b else None,
         complete=f"/identify/hose?{urlencode(state)}" if a and b else None,
-        next_words=ASK[wanted] if wanted else None,
+        next_words=t(f"scan-ask-{wanted}") if wanted else None,
         next_field=FIELD.get(wanted, wanted),
         candidates=[_shown(c, which, state, reader) for c in found.candidates] if found else None,
     )
@@ -152,7 +133,7 @@ def _measurements(asked: dict[str, str]) -> Measurements:
     """Raises SpecError naming every field that cannot be read."""
     form = asked["form"]
     if not form:
-        raise SpecError(Problem("form", None, "is missing", "Say whether the thread is outside or inside."))
+        raise SpecError(Problem("form", None, Message("scan-form-missing")))
     inside = form in (Form.FEMALE_SWIVEL, Form.FEMALE_FIXED)
     return Measurements.read(
         form=form,
@@ -171,17 +152,27 @@ def _measurements(asked: dict[str, str]) -> Measurements:
 
 def _shown(candidate: Candidate, which: str, state: dict[str, str], reader: Reader) -> dict[str, Any]:
     """One candidate for the page. What contradicts a measurement cannot be picked."""
-    words = reader.words
+    t = reader.t
     picked = Picked(candidate.connection.value, candidate.size, candidate.form.value)
     end = picked.end({})
     return {
-        "words": f"{end.size_text} {words.connection(end.connection)}, {words.form(end.form)}",
+        "words": t(phrases.end_family(end)),
         "thread": candidate.thread,
-        "percent": f"{candidate.likelihood * 100:.0f} %" if candidate.likelihood >= 0.01 else "< 1 %",
-        "contradicts": [FEATURES.get(name, name) for name in candidate.contradicts],
-        "look_alikes": [reader.t.said(text) for text in candidate.look_alikes],
+        "likelihood": t("scan-identify-likelihood", percent=_percent(candidate.likelihood)),
+        "contradicts": _contradicted(candidate, t),
+        "look_alikes": [t(alike) for alike in candidate.look_alikes],
         "pick": None if candidate.contradicts else _address(state | {which: str(picked)}),
     }
+
+
+def _percent(likelihood: float) -> str:
+    return f"{likelihood * 100:.0f} %" if likelihood >= 0.01 else "< 1 %"
+
+
+def _contradicted(candidate: Candidate, t: Translator) -> str:
+    """What was measured and does not fit; empty where everything does."""
+    features = tuple(Message(f"scan-feature-{name}") for name in candidate.contradicts)
+    return t("scan-identify-contradicts", features=features) if features else ""
 
 
 def _address(state: dict[str, str]) -> str:
@@ -194,7 +185,7 @@ def _address(state: dict[str, str]) -> str:
 def hose(request: Request) -> Response:
     """The form for the hose between the ends and, once it is filled in, the whole spec to order."""
     reader = reader_of(request)
-    words, t = reader.words, reader.t
+    t = reader.t
     asked = defaultdict(str, {key: value.strip() for key, value in request.query_params.items()})
     problems: tuple[Problem, ...] = ()
     spec = assessed = None
@@ -202,8 +193,8 @@ def hose(request: Request) -> Response:
     try:
         a, b = Picked.read(asked.get("a", "")), Picked.read(asked.get("b", ""))
         if not a or not b:
-            raise SpecError(Problem("end", None, "is missing", "Measure both ends first."))
-        ends = [("A", words.end(a.end({}))), ("B", words.end(b.end({})))]
+            raise SpecError(Problem("end", None, Message("scan-picked-missing")))
+        ends = [("A", t(phrases.end(a.end({})))), ("B", t(phrases.end(b.end({}))))]
         if "standard" in asked:
             spec = _spec(a, b, asked, request.query_params.getlist("covers"))
             assessed = assess(spec, reader.tables)
@@ -214,18 +205,17 @@ def hose(request: Request) -> Response:
         request,
         "identify_hose.html",
         status=422 if problems else 200,
-        title=t("The hose between the ends"),
+        title=t("scan-hose-title"),
         asked=asked,
         problems=problems,
-        labels=LABELS,
         ends=ends,
         shapes=SHAPES,
-        bases=LENGTH_BASES,
+        bases=BASES,
         covers=COVERS,
         chosen_covers=request.query_params.getlist("covers"),
         standards=list(reader.tables.standards),
         values=values,
-        order_form=Markup(view.order_form(spec, words, spec_json=json.dumps(spec.as_dict()))) if spec else "",
+        order_form=Markup(view.order_form(spec, t, spec_json=json.dumps(spec.as_dict()))) if spec else "",
     )
 
 

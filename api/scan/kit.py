@@ -6,7 +6,8 @@ from functools import cache
 from typing import Any, Final
 
 from api.scan import catalogue, dims, fill, fit
-from api.scan.i18n import Reader, messages
+from api.scan.i18n import messages
+from api.scan.visitor import Reader
 from tagger.code import payload
 from tagger.i18n.catalogue import source
 from tagger.spec import Connection

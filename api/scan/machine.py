@@ -8,19 +8,20 @@ from __future__ import annotations
 
 from typing import Any
 
-from api.scan.i18n import LANGUAGES, Reader
 from api.scan.view import Shop, one_line, sections, short_end
+from api.scan.visitor import Reader
 from api.shared.known_tag import Tag
 from tagger.code import number as tag_number
+from tagger.i18n import LANGUAGES, Translator
 from tagger.trade.results import Assessment
 
 GS1 = "https://gs1.org/voc/"
-# Link type, the part of the page it points at, and what it is called.
+# Link type, the part of the page it points at, and the message that names it.
 LINK_TYPES = (
-    ("pip", "#spec", "The hose"),  # product information page
-    ("instructions", "#fit", "Fit it"),
-    ("safetyInfo", "#fit", "Fit it"),
-    ("support", "#order", "Order again"),
+    ("pip", "#spec", "scan-the_hose"),  # product information page
+    ("instructions", "#fit", "scan-fit"),
+    ("safetyInfo", "#fit", "scan-fit"),
+    ("support", "#order", "scan-order-again"),
 )
 
 
@@ -44,13 +45,13 @@ def as_json(tag: Tag, assessed: Assessment | None, shop: Shop) -> dict[str, Any]
 
 def json_ld(tag: Tag, reader: Reader, shop: Shop) -> dict[str, Any]:
     """The tag as a schema.org IndividualProduct."""
-    words, t = reader.words, reader.t
+    t = reader.t
     properties = [
         {"@type": "PropertyValue", "name": label, "value": text}
-        for _, label, text in sections(tag.content, reader)
+        for _, label, text in sections(tag.content, t)
     ]
     if tag.withdrawn:
-        state = {"@type": "PropertyValue", "name": t("State"), "value": t("Withdrawn: do not use")}
+        state = {"@type": "PropertyValue", "name": t("scan-state"), "value": t("scan-withdrawn-title")}
         properties.insert(0, state)
     found: dict[str, Any] = {
         "@context": "https://schema.org",
@@ -58,9 +59,9 @@ def json_ld(tag: Tag, reader: Reader, shop: Shop) -> dict[str, Any]:
         "@id": shop.base_url + tag.path,
         "name": " – ".join(
             (
-                one_line(tag.content, words),
-                short_end(tag.content.spec.end_a, words),
-                short_end(tag.content.spec.end_b, words),
+                t(one_line(tag.content)),
+                t(short_end(tag.content.spec.end_a)),
+                t(short_end(tag.content.spec.end_b)),
             )
         ),
         "serialNumber": tag_number.format(tag.number),
@@ -72,14 +73,14 @@ def json_ld(tag: Tag, reader: Reader, shop: Shop) -> dict[str, Any]:
     return found
 
 
-def linkset(tag: Tag, shop: Shop) -> dict[str, Any]:
-    """Every link of the tag by its type."""
+def linkset(tag: Tag, shop: Shop, t: Translator) -> dict[str, Any]:
+    """Every link of the tag by its type, named in the visitor's language."""
     languages = list(LANGUAGES)
     page = shop.base_url + tag.path
-    links: dict[str, Any] = {"anchor": page, f"{GS1}defaultLink": [_link(page, "Tag", languages)]}
+    links: dict[str, Any] = {"anchor": page, f"{GS1}defaultLink": [_link(page, t("scan-tag"), languages)]}
     for kind, part, title in LINK_TYPES:
-        links[GS1 + kind] = [_link(page + part, title, languages)]
-    links[f"{GS1}masterData"] = [{"href": page, "title": "Tag", "type": "application/json"}]
+        links[GS1 + kind] = [_link(page + part, t(title), languages)]
+    links[f"{GS1}masterData"] = [{"href": page, "title": t("scan-tag"), "type": "application/json"}]
     return {"linkset": [links]}
 
 

@@ -11,34 +11,29 @@ from fastapi.responses import JSONResponse, RedirectResponse, Response
 from pydantic import BaseModel
 
 from api.scan import tag_page
-from api.scan.i18n import Translator, choose
 from api.scan.pages import page, refused, wants
+from api.scan.view import spec_rows
 from api.shared.known_tag import find
-from api.web.state import store_of, tables_of
+from api.web.language import translator_of
+from api.web.state import settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import NumberError, Problem, StoreError, TaggerError
+from tagger.i18n import Translator
+from tagger.messages import Message
 from tagger.spec import AssemblySpec
-from tagger.store import OrderState, refuse_past
+from tagger.store import refuse_past
 from tagger.trade import assess
-from tagger.words import N_, Words
 
 router = APIRouter()
 
 CHANGES = (
-    ("change_length", N_("Length")),
-    ("change_end_a", N_("End A")),
-    ("change_end_b", N_("End B")),
-    ("change_cover", N_("Over the hose")),
-    ("change_other", N_("Anything else")),
+    ("change_length", "scan-length"),
+    ("change_end_a", "scan-end_a"),
+    ("change_end_b", "scan-end_b"),
+    ("change_cover", "scan-covers"),
+    ("change_other", "scan-order-other"),
 )
-STATES = {
-    OrderState.RECEIVED: N_("received"),
-    OrderState.ASKED: N_("the shop has a question"),
-    OrderState.ACCEPTED: N_("accepted"),
-    OrderState.BUILDING: N_("being built"),
-    OrderState.DONE: N_("done"),
-    OrderState.DECLINED: N_("declined"),
-}
+"""Fields of the form for what must be different, and the messages that name them."""
 
 
 class OrderForm(BaseModel):
@@ -70,8 +65,8 @@ def order(request: Request, form: Annotated[OrderForm, Form()]) -> Response:
     try:
         kept = store_of(request).request_order(**asked(request, form))
     except TaggerError as error:
-        t = Translator(choose(request))
-        return refused(request, error, status=422, typed=form.number, title=t("This order was not sent"))
+        title = translator_of(request)("scan-order-not_sent")
+        return refused(request, error, status=422, typed=form.number, title=title)
     if as_json:
         number = kept.number and tag_number.format(kept.number)
         return JSONResponse(
@@ -92,7 +87,7 @@ def asked(request: Request, form: OrderForm) -> dict[str, Any]:
         spec = AssemblySpec.read(form.spec)
         assess(spec, tables_of(request))  # refuses parts that cannot go together
     else:
-        raise NumberError(Problem("number", None, "is missing", "Scan the tag, or type its number."))
+        raise NumberError(Problem("number", None, Message("scan-order-nothing")))
     return {
         "number": number,
         "spec": spec,
@@ -100,7 +95,7 @@ def asked(request: Request, form: OrderForm) -> dict[str, Any]:
         "needed_by": _day(form.needed_by, form.asked_on),
         "reference": form.reference.strip() or None,
         "contact": {"name": form.name, "company": form.company, "phone": form.phone, "email": form.email},
-        "changes": _changes(form),
+        "changes": _changes(form, Translator(settings_of(request).language)),
         "key": form.key.strip() or _key_of(form),
     }
 
@@ -111,17 +106,17 @@ def _key_of(form: OrderForm) -> str:
     return f"words-{hashlib.sha256(words.encode()).hexdigest()[:40]}"
 
 
-def _changes(form: OrderForm) -> str | None:
-    """What must be different from the tag, a line each."""
+def _changes(form: OrderForm, t: Translator) -> str | None:
+    """What must be different from the tag, a line each, for the shop to read."""
     given = [(label, getattr(form, name).strip()) for name, label in CHANGES]
-    return "\n".join(f"{label}: {text}" for label, text in given if text) or None
+    return "\n".join(t("scan-line", label=t(label), text=text) for label, text in given if text) or None
 
 
 def _quantity(text: str) -> int:
     try:
         return int(text.strip() or "1")
     except ValueError:
-        raise StoreError(Problem("quantity", text, "is not a whole number", "Give one such as 2.")) from None
+        raise StoreError(Problem("quantity", text, Message("scan-order-quantity", given=text))) from None
 
 
 def _day(text: str, asked_on: str) -> date | None:
@@ -130,8 +125,7 @@ def _day(text: str, asked_on: str) -> date | None:
     try:
         day = date.fromisoformat(text.strip())
     except ValueError:
-        mend = "Give year, month and day, such as 2027-03-31."
-        raise StoreError(Problem("needed_by", text, "is not a date", mend)) from None
+        raise StoreError(Problem("needed_by", text, Message("scan-order-day", given=text))) from None
     today = datetime.now(UTC).date()
     try:
         asked = min(date.fromisoformat(asked_on), today)
@@ -144,19 +138,19 @@ def _day(text: str, asked_on: str) -> date | None:
 @router.get("/order/{reference}", include_in_schema=False)
 def ordered(request: Request, reference: str) -> Response:
     """The confirmation: the reference and what was asked for; never who asked."""
-    lang = choose(request)
-    t = Translator(lang)
+    t = translator_of(request)
     try:
         kept = store_of(request).order(reference)
     except StoreError as error:
-        return refused(request, error, status=404, title=t("This order is not here"))
+        return refused(request, error, status=404, title=t("scan-order-not_found"))
     return page(
         request,
         "ordered.html",
-        title=t("Order {reference}", reference=kept.reference),
+        title=t("scan-ordered-title", reference=kept.reference),
         order=kept,
-        state_words=STATES,
-        words=Words(lang),
+        needed_by=t("scan-day", day=kept.needed_by) if kept.needed_by else None,
+        state=t(f"scan-order_state-{kept.state}"),
+        spec=[(label, text) for _, label, text in spec_rows(kept.spec, t)],
         number=kept.number and tag_number.format(kept.number),
         back=f"/T/{kept.number}" if kept.number and store_of(request).known(kept.number) else None,
         shop=tag_page.shop_of(request),

@@ -16,11 +16,13 @@ from fastapi.responses import HTMLResponse, JSONResponse, Response
 from markupsafe import Markup
 
 from api.scan import kit, scripts
-from api.scan.i18n import LANGUAGES, Translator, choose
-from api.scan.labels import LABELS
+from api.scan.captions import caption, in_words
 from api.web.headers import content_policy
+from api.web.language import language_of, translator_of
 from api.web.state import settings_of, tables_of, templates_of
 from tagger.errors import LinkError, Problem, TaggerError
+from tagger.i18n import LANGUAGES, Translator
+from tagger.messages import Message
 
 UNITS = ("metric", "inch")
 _YEAR = 365 * 24 * 3600
@@ -84,7 +86,7 @@ def units_of(request: Request) -> str:
 def render(request: Request, name: str, lang: str, units: str = "metric", **values: Any) -> str:
     """One page as HTML text."""
     common = {
-        "lang": lang, "units": units, "languages": LANGUAGES, "t": Translator(lang), "css": Markup(css()),
+        "lang": lang, "units": units, "languages": LANGUAGES, "t": Translator(lang), "caption": caption, "css": Markup(css()),
         "number": None, "json_ld": None, "links": (), "body": "",
     }  # fmt: skip
     if "script" not in values:
@@ -100,7 +102,7 @@ def shell(request: Request, lang: str, version: str) -> str:
         request,
         "shell.html",
         lang,
-        title=t("Hose tag"),
+        title=t("scan-shell-title"),
         script=_script(version, "offline.js"),
         tables=_script(version, "tables.json"),
         words=_script(version, f"words-{lang}.json"),
@@ -115,7 +117,7 @@ def page(
 
     ``keep``: whether caches may hold it (and ask again each time); forms and answers are not kept.
     """
-    lang, units = choose(request), units_of(request)
+    lang, units = language_of(request), units_of(request)
     response = HTMLResponse(render(request, name, lang, units, **values), status_code=status)
     response.headers["Content-Security-Policy"] = policy()
     response.headers["Content-Language"] = lang
@@ -201,30 +203,21 @@ def refused(
 
     ``title``: what did not happen, in the visitor's language; by default that a tag was not read.
     """
+    t = translator_of(request)
     if wants(request, "text/html", "application/json") == "application/json":
-        t = Translator(choose(request))
-        problems = [problem.as_dict() | {"text": in_words(problem, t)} for problem in error.problems]
+        problems = [problem.as_dict(t) | {"text": in_words(problem, t)} for problem in error.problems]
         return _not_kept(request, JSONResponse({"problems": problems}, status_code=status))
-    t = Translator(choose(request))
     return page(
-        request, "refused.html", status=status, title=title or t("This tag cannot be read"),
-        problems=error.problems, typed=typed, also=also, labels=LABELS,
+        request, "refused.html", status=status, title=title or t("scan-refused-title"),
+        problems=error.problems, typed=typed, also=also,
     )  # fmt: skip
 
 
 def not_there(request: Request) -> Response:
     """For an address that no page has."""
-    t = Translator(choose(request))
-    mend = "Scan the QR code on the tag again, or type its number."
-    nothing = Problem("address", request.url.path[:100], "holds no tag and no page", mend)
-    title = t("There is nothing at this address")
+    nothing = Problem("address", request.url.path[:100], Message("scan-not_there"))
+    title = translator_of(request)("scan-not_there-title")
     return refused(request, LinkError(nothing), status=404, title=title)
-
-
-def in_words(problem: Problem, t: Translator) -> str:
-    """A refusal as one line in the reader's language."""
-    label = t(LABELS.get(problem.field, problem.field))
-    return f"{label}: {t.said(problem.why)}. {t.said(problem.mend)}".strip()
 
 
 def json_text(value: Any) -> Markup:

@@ -13,8 +13,9 @@ from typing import Any
 
 from api.scan import dims
 from api.scan.fill import fill
-from api.scan.i18n import Reader
-from tagger import units
+from api.scan.visitor import Reader
+from tagger import phrases
+from tagger.messages import Message, diameter, length
 from tagger.spec import AssemblySpec, End, Form
 from tagger.trade.tables import Tables
 
@@ -36,7 +37,7 @@ def end(spec: AssemblySpec, which: str, reader: Reader) -> str:
     figures = _figures(shown, spec.hose.dash, _FACING, reader.tables)
     return fill("card", {
         "left": _n(-left), "top": _n(-top), "width": _n(width), "height": _n(height),
-        "px": _CARD_PX, "name": reader.words.end(shown), "shape": fill("end", figures),
+        "px": _CARD_PX, "name": reader.t(phrases.end(shown)), "shape": fill("end", figures),
     })  # fmt: skip
 
 
@@ -59,13 +60,13 @@ def assembly(spec: AssemblySpec, reader: Reader) -> str:
     a["hose_long"] = b["hose_long"] = _n(hose)
     return fill("assembly", {
         "width": _n(width), "top": _n(-high), "height": _n(high + low + font * 2.2), "px": 640,
-        "name": reader.words.length(spec), "a": fill("end", a), "b": fill("end", b),
+        "name": reader.t(phrases.overall_length(spec)), "a": fill("end", a), "b": fill("end", b),
         "a_x": _n(a_x), "b_x": _n(b_x), "hose_r": hose_r, "break_1": _n(middle - hose_r * 0.3),
         "lean": _n(hose_r * 0.5), "gap": _n(hose_r * 0.6),
         "from": _n(start), "to": _n(stop), "tick": _n(low + font * 0.2), "tick_long": _n(font * 0.8),
         "arrow": _n(low + font * 0.6), "head": _n(font * 0.5), "head_r": _n(font * 0.25),
         "middle": _n(middle), "text_y": _n(low + font * 1.7), "font": _n(font),
-        "length": units.show_length(spec.length_mm),
+        "length": reader.t.figure(length(spec.length_mm)),
         "a_label": _n(a_x + a["shell"] / 2), "b_label": _n(b_x - b["shell"] / 2), "label_y": _n(-a["shell_r"] - font * 0.4),
     })  # fmt: skip
 
@@ -73,7 +74,9 @@ def assembly(spec: AssemblySpec, reader: Reader) -> str:
 def clocking(spec: AssemblySpec, reader: Reader) -> str:
     """Seen along the hose from end A: A nearest, pointing down; B dashed, turned by the angle."""
     angle = spec.clocking_deg or 0
-    return fill("clocking", {"deg": angle, "apart": 25 <= angle <= 335, "name": reader.words.clocking(spec)})
+    said = phrases.clocking(spec)
+    name = "" if said is None else reader.t(said)
+    return fill("clocking", {"deg": angle, "apart": 25 <= angle <= 335, "name": name})
 
 
 def nut(flats_min: float | None, flats_max: float, name: str, *, turned: bool) -> str:
@@ -83,26 +86,23 @@ def nut(flats_min: float | None, flats_max: float, name: str, *, turned: bool) -
     return fill("nut", {"turned": turned, "least": least, "most": most, "name": name})
 
 
-def thread_text(end: End, reader: Reader) -> str:
+def thread(end: End, reader: Reader) -> Message:
     """The one dimension to measure, as the trade gives it."""
-    t, found = reader.t, dims.mating(end, reader.tables)
+    found = dims.mating(end, reader.tables)
     if found is None:
-        return t("Thread not in the tables: use the fitting maker's data")
-    figure = f"{units.number_text(found.across_mm, 2)} mm ({units.inch_text(found.across_mm)})"
+        return Message("scan-thread-not_known")
+    across = diameter(found.across_mm)
     if end.connection.is_flange:
-        return t("Flange head {figure} across", figure=figure)
-    return t("Thread {thread}, male {figure} outside", thread=found.thread, figure=figure)
+        return Message("scan-thread-flange", diameter=across)
+    return Message("scan-thread", thread=found.thread, diameter=across)
 
 
-def size_note(end: End, reader: Reader) -> str:
+def scale(end: End, reader: Reader) -> Message:
     """What is to scale in the picture, and where the dimension comes from."""
-    t, found = reader.t, dims.mating(end, reader.tables)
+    found = dims.mating(end, reader.tables)
     if found is None:
-        return t("Not drawn to scale.")
-    return t(
-        "The thread or flange head is drawn to scale, the rest is schematic. Source: {source}",
-        source=found.source,
-    )
+        return Message("scan-scale-none")
+    return Message("scan-scale", source=found.source)
 
 
 @dataclass(frozen=True)

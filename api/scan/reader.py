@@ -10,10 +10,11 @@ from fastapi import APIRouter, HTTPException, Request
 from fastapi.responses import JSONResponse, Response
 
 from api.scan import pages, scripts
-from api.scan.i18n import LANGUAGES, Translator, choose
 from api.scan.kit import shared_tables, words_of
 from api.web.headers import content_policy
+from api.web.language import translator_of
 from api.web.state import tables_of
+from tagger.i18n import LANGUAGES
 
 router = APIRouter()
 FOR_EVER = "public, max-age=31536000, immutable"
@@ -80,9 +81,9 @@ def _file(kind: str, text: str) -> dict[str, str]:
 @router.get("/scan.webmanifest", include_in_schema=False)
 def manifest(request: Request) -> Response:
     """Lets a phone put the reader on its home screen."""
-    t = Translator(choose(request))
+    t = translator_of(request)
     values = {
-        "name": t("Hose tag reader"), "short_name": t("Hose tags"), "start_url": "/find", "scope": "/",
+        "name": t("scan-app-name"), "short_name": t("scan-app-short_name"), "start_url": "/find", "scope": "/",
         "display": "browser", "background_color": "#ffffff", "theme_color": "#003e80",
         "icons": [{"src": "/static/scan-icon.svg", "sizes": "any", "type": "image/svg+xml"}],
     }  # fmt: skip

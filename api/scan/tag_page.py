@@ -9,11 +9,12 @@ from markupsafe import Markup
 from api.scan import machine, view
 from api.scan.fill import fill
 from api.scan.find import meant
-from api.scan.i18n import Translator, choose, reader_of
 from api.scan.pages import json_text, kept, page, refused, wants
 from api.scan.view import Shop
+from api.scan.visitor import reader_of
 from api.settings import ClockingSense
 from api.shared.known_tag import Tag, assessment_of, find
+from api.web.language import translator_of
 from api.web.state import settings_of, store_of
 from tagger.code import number as tag_number
 from tagger.errors import NumberError, PayloadError, StoreError
@@ -54,7 +55,7 @@ def show(request: Request, number: str, digits: str | None) -> Response:
     try:
         tag = find(store_of(request), number, digits)
     except NumberError as error:
-        also = meant(number, Translator(choose(request)))
+        also = meant(number, translator_of(request))
         return refused(request, error, status=404, typed=number, also=also)
     except (PayloadError, StoreError) as error:
         return refused(request, error, status=404, typed=number)
@@ -67,7 +68,7 @@ def answer(request: Request, tag: Tag, link_type: str | None = None) -> Response
     kinds = ("text/html", "application/json", "application/ld+json", "application/linkset+json")
     wanted = wants(request, *kinds)
     if link_type in ("all", "linkset") or wanted == "application/linkset+json":
-        return _json(request, machine.linkset(tag, shop), "application/linkset+json")
+        return _json(request, machine.linkset(tag, shop, translator_of(request)), "application/linkset+json")
     if target := machine.target(tag, link_type):
         return RedirectResponse(target, status_code=307)
     reader = reader_of(request)
@@ -77,12 +78,11 @@ def answer(request: Request, tag: Tag, link_type: str | None = None) -> Response
     if wanted == "application/json":
         return _json(request, machine.as_json(tag, assessed, shop), wanted)
     values = view.build(tag, assessed, reader, shop)
-    t = reader.t
     return page(
         request,
         keep=True,
         status=200,
-        title=f"{t('Tag')} {values['number']}",
+        title=reader.t("scan-tag-title", number=values["number"]),
         number=values["number"],
         body=Markup(fill("tag", values, reader.lang)),
         json_ld=json_text(machine.json_ld(tag, reader, shop)),

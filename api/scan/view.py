@@ -12,14 +12,16 @@ from typing import Any
 from urllib.parse import quote
 
 from api.scan import fill, fit, picture
-from api.scan.i18n import Reader, Translator
+from api.scan.visitor import Reader
 from api.shared.known_tag import DAMAGED, Tag
-from tagger import units
+from tagger import phrases, units
 from tagger.code import number as tag_number
+from tagger.i18n import Translator
+from tagger.messages import Message, angle, length, pressure, temperature, torque
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
 from tagger.trade import servicelife
 from tagger.trade.results import Assessment
-from tagger.words import Words
+from tagger.trade.screws import screw_of
 
 View = dict[str, Any]
 
@@ -37,33 +39,30 @@ class Shop:
 
 def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> View:
     """Everything the template shows. ``assessed``: the record's, or today's tables for the spec."""
-    words, t = reader.words, reader.t
+    t = reader.t
     content, spec = tag.content, tag.content.spec
-    lines = sections(content, reader)
-    order_lines = _order_lines(tag, lines, t, shop)
+    own = assessed if tag.record else None
+    order_lines = _order_lines(tag, t, shop)
     warnings = _warnings(assessed, t)
     radius = assessed.bend_radius_mm if assessed else None
-    advice = (assessed.end_a, assessed.end_b) if assessed and tag.record else None
+    advice = (own.end_a, own.end_b) if own else None
     guide = None if tag.withdrawn else fit.guide(content, radius, advice, reader)
     return {
         "number": tag_number.format(tag.number),
-        "withdrawn": _withdrawn(tag),
+        "withdrawn": _withdrawn(tag, t),
         "notices": _notices(tag, reader),
         "dangers": [w for w in warnings if w["severity"] == "danger"],
         "warnings": [w for w in warnings if w["severity"] != "danger"],
-        "line": fill.both(one_line(content, words)),
-        "end_a_short": fill.both(short_end(spec.end_a, words)),
-        "end_b_short": fill.both(short_end(spec.end_b, words)),
-        "pressure": _pressure(content, assessed if tag.record else None, t),
+        "line": t.html(one_line(content)),
+        "end_a_short": t.html(short_end(spec.end_a)),
+        "end_b_short": t.html(short_end(spec.end_b)),
+        "pressure": _pressure(content, own, t),
         "overview": picture.assembly(spec, reader),
-        "ends": [
-            _end(tag, "end_a", reader, assessed),
-            _end(tag, "end_b", reader, assessed),
-        ],
-        "length": _length(content, reader, assessed if tag.record else None),
-        "clocking": _clocking(content, reader, shop, assessed if tag.record else None),
-        "facts": _facts(tag, reader, assessed),
-        "order_form": order_form(spec, words, number=tag.number, digits=tag.digits or ""),
+        "ends": [_end(tag, "end_a", reader, assessed), _end(tag, "end_b", reader, assessed)],
+        "length": _length(content, t, own),
+        "clocking": _clocking(content, reader, shop, own),
+        "facts": _facts(tag, t, assessed),
+        "order_form": order_form(spec, t, number=tag.number, digits=tag.digits or ""),
         "shop_name": shop.name,
         "shop_phone": shop.phone,
         "order_lines": order_lines,
@@ -77,14 +76,14 @@ def spec_only(spec: AssemblySpec, assessed: Assessment, reader: Reader) -> View:
     t = reader.t
     content = assessed.content_of(spec)
     return {
-        "sections": [(label, text) for key, label, text in sections(content, reader) if key != "pressure"],
+        "sections": [(label, text) for key, label, text in sections(content, t) if key != "pressure"],
         "pressure": _pressure(content, assessed, t),
         "warnings": _warnings(assessed, t),
     }
 
 
 def order_form(
-    spec: AssemblySpec, words: Words, *, number: str = "", digits: str = "", spec_json: str = ""
+    spec: AssemblySpec, t: Translator, *, number: str = "", digits: str = "", spec_json: str = ""
 ) -> str:
     """The order form: for a tag by ``number`` and ``digits``, or for a spec without a tag."""
     values = {
@@ -92,112 +91,157 @@ def order_form(
         "digits": digits,
         "spec_json": spec_json,
         "changes": not spec_json,
-        "length_words": units.show_length(spec.length_mm),
-        "end_a_words": words.end(spec.end_a),
-        "end_b_words": words.end(spec.end_b),
+        "new_length": t("scan-order-new_length", length=length(spec.length_mm)),
+        "new_end_a": t("scan-order-new_end_a", end=phrases.end(spec.end_a)),
+        "new_end_b": t("scan-order-new_end_b", end=phrases.end(spec.end_b)),
     }
-    return fill.fill("order", values, words.language)
+    return fill.fill("order", values, t.language)
 
 
-def one_line(content: TagContent, words: Words) -> str:
+def one_line(content: TagContent) -> Message:
     """What the assembly is, in one line."""
-    return f"{words.hose(content.spec.hose)}, {units.show_length(content.spec.length_mm)}"
-
-
-def short_end(end: End, words: Words) -> str:
-    """An end without what the page says further down."""
-    return f"{end.size_text} {words.connection(end.connection)}, {words.shape(end)}"
-
-
-def sections(content: TagContent, reader: Reader) -> list[tuple[str, str, str]]:
-    """The whole content as (key, label, words), in the order in which a shop asks for it."""
-    words, t = reader.words, reader.t
     spec = content.spec
-    found = [
-        ("hose", t("Hose"), words.hose(spec.hose)),
-        ("end_a", t("End A"), words.end(spec.end_a)),
-        ("end_b", t("End B"), words.end(spec.end_b)),
-        ("length", t("Length"), words.length(spec)),
-        ("clocking", t("Clocking angle"), words.clocking(spec) or ""),
-        ("pressure", t("Working pressure"), words.pressure(content.working_pressure_bar)),
-        ("temperature", t("Highest temperature"), _temperature(spec.max_temperature_c)),
-        ("fluid", t("Fluid"), words.fluid(spec.fluid) if spec.fluid else ""),
-        ("covers", t("Over the hose"), ", ".join(words.cover(cover) for cover in spec.covers)),
+    return Message("scan-one_line", hose=phrases.hose(spec.hose), length=length(spec.length_mm))
+
+
+def short_end(end: End) -> Message:
+    """An end without what the page says further down."""
+    return Message("scan-short_end", title=end_title(end), shape=phrases.shape(end))
+
+
+def end_title(end: End) -> Message:
+    """Size and family: "-12 37° flare (JIC)"."""
+    return Message("scan-end_title", size=end.size_text, connection=phrases.connection(end.connection))
+
+
+def tighten(tightening: Tightening | None, end: End) -> tuple[Message, ...]:
+    """How to tighten one end: torque first, then the turn with its basis; never a guess."""
+    if tightening is None:
+        return (phrases.NOT_KNOWN,)
+    lines = [_torque(tightening, end), phrases.counted(tightening, end)]
+    return tuple(line for line in lines if line is not None) or (phrases.NOT_KNOWN,)
+
+
+def _torque(tightening: Tightening, end: End) -> Message | None:
+    """The torque of the nut, or of each screw of a flange."""
+    low, high = tightening.torque_min_nm, tightening.torque_max_nm
+    if high is None:
+        return None
+    if not end.connection.is_flange:
+        return Message("scan-torque", torque=torque(low, high))
+    screw = screw_of(end, low, high)
+    if screw is None:
+        return Message("words-torque-any-screw", torque=torque(low, high))
+    return Message("words-torque-screw", torque=torque(low, high), screw=screw)
+
+
+def _temperature(celsius: float) -> Message:
+    return Message("scan-temperature", temperature=temperature(celsius))
+
+
+def _covers(spec: AssemblySpec) -> Message:
+    return Message("scan-cover_list", covers=tuple(phrases.cover(cover) for cover in spec.covers))
+
+
+def _rows(content: TagContent) -> list[tuple[str, str, Message | None]]:
+    """The whole content as (key, id of its label, what it says), in the order in which a shop asks for it."""
+    spec = content.spec
+    bar, hottest = content.working_pressure_bar, spec.max_temperature_c
+    return [
+        *_parts(spec),
+        ("pressure", "scan-pressure", phrases.NOT_KNOWN if bar is None else _bar(bar)),
+        ("temperature", "scan-max_temperature", None if hottest is None else _temperature(hottest)),
+        ("fluid", "scan-fluid", phrases.fluid(spec.fluid) if spec.fluid else None),
+        ("covers", "scan-covers", _covers(spec) if spec.covers else None),
     ]
-    return [(key, label, text) for key, label, text in found if text]
+
+
+def _parts(spec: AssemblySpec) -> list[tuple[str, str, Message | None]]:
+    return [
+        ("hose", "scan-hose", phrases.hose(spec.hose)),
+        ("end_a", "scan-end_a", phrases.end(spec.end_a)),
+        ("end_b", "scan-end_b", phrases.end(spec.end_b)),
+        ("length", "scan-length", phrases.overall_length(spec)),
+        ("clocking", "scan-clocking", phrases.clocking(spec)),
+    ]
+
+
+def spec_rows(spec: AssemblySpec, t: Translator) -> list[tuple[str, str, str]]:
+    """Hose, ends, length and clocking as (key, label, text)."""
+    return [(key, t(label), t(said)) for key, label, said in _parts(spec) if said is not None]
+
+
+def _bar(bar: float) -> Message:
+    return Message("scan-pressure-figure", pressure=pressure(bar))
+
+
+def sections(content: TagContent, t: Translator) -> list[tuple[str, str, str]]:
+    """The whole content as (key, label, text)."""
+    return [(key, t(label), t(said)) for key, label, said in _rows(content) if said is not None]
 
 
 def differences(record: TagContent, printed: TagContent, reader: Reader) -> list[View]:
     """Where the digits on the tag say something else than the record."""
     t = reader.t
-    nothing = t("nothing")
-    ours = {key: (label, text) for key, label, text in _compared(record, reader)}
-    theirs = {key: (label, text) for key, label, text in _compared(printed, reader)}
+    nothing = t("scan-differ-nothing")
+    ours = {key: (label, text) for key, label, text in _compared(record, t)}
+    theirs = {key: (label, text) for key, label, text in _compared(printed, t)}
     return [
-        {"field": (ours.get(key) or theirs[key])[0], "record": ours.get(key, ("", nothing))[1], "tag": theirs.get(key, ("", nothing))[1]}
+        {
+            "field": (ours.get(key) or theirs[key])[0],
+            "record": ours.get(key, ("", nothing))[1],
+            "tag": theirs.get(key, ("", nothing))[1],
+        }
         for key in dict.fromkeys([*ours, *theirs])
         if ours.get(key) != theirs.get(key)
-    ]  # fmt: skip
-
-
-def _compared(content: TagContent, reader: Reader) -> list[tuple[str, str, str]]:
-    words, t = reader.words, reader.t
-    spec = content.spec
-    more = [
-        ("tighten_a", t("Tighten end A"), "; ".join(words.tighten(content.tighten_a, spec.end_a))),
-        ("tighten_b", t("Tighten end B"), "; ".join(words.tighten(content.tighten_b, spec.end_b))),
-        ("built_on", t("Built on"), content.built_on.isoformat() if content.built_on else ""),
     ]
-    return sections(content, reader) + [row for row in more if row[2]]
 
 
-def _withdrawn(tag: Tag) -> View | None:
+def _compared(content: TagContent, t: Translator) -> list[tuple[str, str, str]]:
+    spec = content.spec
+    found = sections(content, t)
+    for key, label, tightening, end in (
+        ("tighten_a", "scan-tighten-a", content.tighten_a, spec.end_a),
+        ("tighten_b", "scan-tighten-b", content.tighten_b, spec.end_b),
+    ):
+        found.append((key, t(label), "; ".join(t(line) for line in tighten(tightening, end))))
+    if content.built_on:
+        found.append(("built_on", t("scan-built_on"), t("scan-day", day=content.built_on)))
+    return found
+
+
+def _withdrawn(tag: Tag, t: Translator) -> View | None:
     if not tag.record or not tag.record.withdrawals:
         return None
     held = tag.record.withdrawals
-    return {"reason": "; ".join(w.reason for w in held), "since": held[0].at.date().isoformat()}
+    reason = "; ".join(w.reason for w in held)
+    return {"reason": reason, "since": t("scan-withdrawn-since", day=held[0].at.date())}
 
 
 def _notices(tag: Tag, reader: Reader) -> list[View]:
     t = reader.t
     found: list[View] = []
     if tag.record is None:
-        found.append(
-            _notice(
-                "care",
-                t("Read from the tag itself"),
-                t("This shop has no record of the number. You see what the tag says. Whether the hose has been withdrawn since it was built is not known here: ask the shop that built it."),
-            )
-        )  # fmt: skip
+        found.append(_notice("care", t("scan-notice-tag_only-title"), t("scan-notice-tag_only")))
     elif tag.digits_state == DAMAGED:
-        found.append(
-            _notice(
-                "care",
-                t("The link is damaged"),
-                t("The digits in this link cannot be read. You see the shop's record of the number; compare it with the words on the tag."),
-            )
-        )  # fmt: skip
+        found.append(_notice("care", t("scan-notice-damaged-title"), t("scan-notice-damaged")))
     elif tag.digits_state == "differ" and tag.printed:
-        found.append(
-            _notice(
-                "danger",
-                t("The tag does not say what the record says"),
-                t("You see the record. Do not fit the hose before the shop has told you which is right."),
-                differences=differences(tag.record.content, tag.printed, reader),
-            )
-        )  # fmt: skip
+        off = differences(tag.record.content, tag.printed, reader)
+        notice = _notice("danger", t("scan-notice-differ-title"), t("scan-notice-differ"), differences=off)
+        found.append(notice)
     if tag.record and tag.record.replaced_by:
-        found.append(
-            _notice("care", t("This hose has been replaced"), t("A newer hose took its place."),
-                    href=f"/T/{tag.record.replaced_by}", href_words=tag_number.format(tag.record.replaced_by))
+        newer = tag.record.replaced_by
+        notice = _notice(
+            "care", t("scan-notice-replaced-title"), t("scan-notice-replaced"),
+            href=f"/T/{newer}", href_words=tag_number.format(newer),
         )  # fmt: skip
+        found.append(notice)
     return found + _age(tag.content, date.today(), reader)
 
 
 def _warnings(assessed: Assessment | None, t: Translator) -> list[View]:
     return [
-        {"severity": w.severity, "words": fill.both(t.said(w.text))}
-        for w in (assessed.warnings if assessed else ())
+        {"severity": w.severity, "words": t.html(w.message)} for w in (assessed.warnings if assessed else ())
     ]
 
 
@@ -213,13 +257,19 @@ def _age(content: TagContent, today: date, reader: Reader) -> list[View]:
         return []
     years = (today - content.built_on).days / 365.25
     life, shelf = servicelife.cautious(tables)
+    built = content.built_on
     if years > life.value:
-        text = t("Built on {day}, more than {years} years ago. An assembly is given {years} years in all, storage included ({source}): have it replaced, or inspected by somebody trained, before it works again.", day=content.built_on, years=units.number_text(life.value), source=life.source)  # fmt: skip
-        return [_notice("care", t("Over its storage guidance"), text)]
-    if years > shelf.value:
-        text = t("Built on {day}, more than {years} years ago. An assembly may lie for {years} years before it is used ({source}): if it has not been in use since, have it inspected before you fit it.", day=content.built_on, years=units.number_text(shelf.value), source=shelf.source)  # fmt: skip
-        return [_notice("care", t("Over its storage guidance"), text)]
-    return []
+        text = t("scan-notice-life", day=built, years=_whole(life.value), source=life.source)
+    elif years > shelf.value:
+        text = t("scan-notice-shelf", day=built, years=_whole(shelf.value), source=shelf.source)
+    else:
+        return []
+    return [_notice("care", t("scan-notice-old-title"), text)]
+
+
+def _whole(years: float) -> float:
+    """A whole number as an int, so that it is "1 year" and not "1 years"."""
+    return int(years) if years == int(years) else years
 
 
 def _pressure(content: TagContent, rated: Assessment | None, t: Translator) -> View | None:
@@ -233,133 +283,111 @@ def _pressure(content: TagContent, rated: Assessment | None, t: Translator) -> V
 def _pressure_basis(content: TagContent, rated: Assessment | None, t: Translator) -> str:
     given = content.spec.working_pressure
     if given:
-        return t("Given by the shop. Source: {source}", source=given.source)
+        return t("scan-pressure-given", source=given.source)
     if rated is None:
-        return t("As the shop that built it put it on the tag")
+        return t("scan-pressure-as_tagged")
     rating = rated.working_pressure
-    parts = {"hose": t("the hose"), "end_a": t("end A"), "end_b": t("end B")}
-    limit = parts.get(rating.limited_by or "", rating.limited_by or "")
-    return t(
-        "The least of hose and both ends; here it is {part}. Source: {source}",
-        part=limit,
-        source=rating.source,
-    )
+    if not rating.limited_by:
+        return t("scan-source", source=rating.source)
+    return t("scan-pressure-least", part=phrases.part(rating.limited_by), source=rating.source)
 
 
 def _end_source(tag: Tag, assessed: Assessment | None, name: str, t: Translator) -> str:
     if tag.record is None or assessed is None:
-        return t("As the shop that built it put it on the tag")
+        return t("scan-pressure-as_tagged")
     advice = getattr(assessed, name)
     sources = dict.fromkeys(figure.source for figure in (advice.torque, advice.flats) if figure)
-    return t("Source: {source}", source="; ".join(sources)) if sources else ""
+    return t("scan-source", source="; ".join(sources)) if sources else ""
 
 
 def _end(tag: Tag, which: str, reader: Reader, assessed: Assessment | None) -> View:
-    words, t = reader.words, reader.t
-    spec = tag.content.spec
+    t, spec = reader.t, tag.content.spec
     shown: End = getattr(spec, which)
-    letter = which[-1].upper()
-    tighten: Tightening | None = getattr(tag.content, f"tighten_{which[-1]}")
+    tightening: Tightening | None = getattr(tag.content, f"tighten_{which[-1]}")
     return {
-        "letter": letter,
-        "title": f"{shown.size_text} {words.connection(shown.connection)}",
-        "words": fill.both(words.end(shown)),
+        "letter": which[-1].upper(),
+        "title": t(end_title(shown)),
+        "words": t.html(phrases.end(shown)),
         "picture": picture.end(spec, which, reader),
-        "thread": fill.both(picture.thread_text(shown, reader)),
-        "size_note": picture.size_note(shown, reader),
-        "tighten": [fill.both(line) for line in words.tighten(tighten, shown)],
+        "thread": t.html(picture.thread(shown, reader)),
+        "size_note": t(picture.scale(shown, reader)),
+        "tighten": [t.html(line) for line in tighten(tightening, shown)],
         "tighten_source": _end_source(tag, assessed, which, t),
     }
 
 
-def _length(content: TagContent, reader: Reader, assessed: Assessment | None) -> View:
-    words, t = reader.words, reader.t
+def _length(content: TagContent, t: Translator, assessed: Assessment | None) -> View:
     spec = content.spec
     tolerance = assessed.length_tolerance if assessed else None
-    return {
-        "si": f"{units.number_text(spec.length_mm)} mm",
-        "us": units.inch_text(spec.length_mm),
-        "basis": words.length_basis(LengthBasis(spec.length_basis)),
-        "tolerance": tolerance and t(
-            "May be {minus} mm shorter or {plus} mm longer",
-            minus=units.number_text(tolerance.minus), plus=units.number_text(tolerance.plus),
-        ),
-        "source": tolerance and t("Source: {source}", source=tolerance.source),
-    }  # fmt: skip
+    shown: View = {
+        "figure": t.html("scan-length-figure", length=length(spec.length_mm)),
+        "basis": t(phrases.length_basis(LengthBasis(spec.length_basis))),
+        "tolerance": None,
+        "source": None,
+    }
+    if tolerance:
+        minus, plus = length(tolerance.minus), length(tolerance.plus)
+        shown["tolerance"] = t.html("scan-length-tolerance", minus=minus, plus=plus)
+        shown["source"] = t("scan-source", source=tolerance.source)
+    return shown
 
 
 def _clocking(content: TagContent, reader: Reader, shop: Shop, assessed: Assessment | None) -> View | None:
-    words, t = reader.words, reader.t
-    text = words.clocking(content.spec)
-    if text is None:
+    t, said = reader.t, phrases.clocking(content.spec)
+    if said is None:
         return None
-    source = t(
-        "Convention: MIL-DTL-83796-5 figure 3, citing SAE J517; the viewing side is common practice, no source"
-    )
-    turned = (360 - (content.spec.clocking_deg or 0)) % 360
-    own = (
-        t("{angle}° as this shop counts: clockwise from 12 o'clock", angle=turned) if shop.clockwise else None
-    )
-    degrees = assessed.clocking_tolerance_deg if assessed else None
+    turned = angle((360 - (content.spec.clocking_deg or 0)) % 360)
+    sources = [t("scan-clocking-convention")]
     tolerance = None
-    if assessed and degrees is not None:
-        tolerance = t("May be {angle}° off either way", angle=units.number_text(degrees))
-        source = f"{source}. {t('Source: {source}', source=assessed.clocking_tolerance_source)}"
+    if assessed and assessed.clocking_tolerance_deg is not None:
+        tolerance = t("scan-clocking-tolerance", angle=angle(assessed.clocking_tolerance_deg))
+        sources.append(t("scan-source", source=assessed.clocking_tolerance_source))
     return {
-        "words": text, "own": own, "tolerance": tolerance, "source": source,
+        "words": t(said),
+        "own": t("scan-clocking-shop", angle=turned) if shop.clockwise else None,
+        "tolerance": tolerance,
+        "source": " ".join(sources),
         "picture": picture.clocking(content.spec, reader),
-    }  # fmt: skip
+    }
 
 
-def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:
-    words, t = reader.words, reader.t
+def _facts(tag: Tag, t: Translator, assessed: Assessment | None) -> list[View]:
     content, spec = tag.content, tag.content.spec
-    found = [_fact(t("Hose"), words.hose(spec.hose))]
+    found = [_fact(t("scan-hose"), t.html(phrases.hose(spec.hose)))]
     if assessed and assessed.bend_radius_mm is not None:
-        radius = assessed.bend_radius_mm
-        note = t("Source: {source}", source=assessed.bend_radius_source)
-        found.append(
-            _both(t("Smallest bend radius"), f"{units.number_text(radius)} mm", units.inch_text(radius), note)
-        )
+        radius = t.html("scan-length-figure", length=length(assessed.bend_radius_mm))
+        note = t("scan-source", source=assessed.bend_radius_source)
+        found.append(_fact(t("scan-bend_radius"), radius, note))
     if spec.max_temperature_c is not None:
-        found.append(_celsius(t("Highest temperature"), spec.max_temperature_c))
+        found.append(_fact(t("scan-max_temperature"), t.html(_temperature(spec.max_temperature_c))))
     if assessed and assessed.min_temperature_c is not None:
-        note = t("Source: {source}", source=assessed.min_temperature_source)
-        found.append(_celsius(t("Lowest temperature of the hose"), assessed.min_temperature_c, note))
+        coldest = t.html(_temperature(assessed.min_temperature_c))
+        note = t("scan-source", source=assessed.min_temperature_source)
+        found.append(_fact(t("scan-min_temperature"), coldest, note))
     if spec.fluid:
-        found.append(_fact(t("Fluid"), words.fluid(spec.fluid)))
+        found.append(_fact(t("scan-fluid"), t.html(phrases.fluid(spec.fluid))))
     if spec.covers:
-        found.append(_fact(t("Over the hose"), ", ".join(words.cover(cover) for cover in spec.covers)))
+        found.append(_fact(t("scan-covers"), t.html(_covers(spec))))
     if content.built_on:
-        found.append(_fact(t("Built on"), content.built_on.isoformat()))
+        found.append(_fact(t("scan-built_on"), t.html("scan-day", day=content.built_on)))
     if tag.record and tag.record.spec.note:
-        found.append(_fact(t("Note"), tag.record.spec.note))
+        found.append(_fact(t("scan-note"), t.html("words-as-is", text=tag.record.spec.note)))
     return found
 
 
-def _fact(label: str, value: str, note: str | None = None) -> View:
-    return {"label": label, "si": None, "us": None, "value": value, "note": note}
+def _fact(label: str, html: str, note: str | None = None) -> View:
+    return {"label": label, "html": html, "note": note}
 
 
-def _both(label: str, si: str, us: str, note: str | None = None) -> View:
-    return {"label": label, "si": si, "us": us, "value": "", "note": note}
-
-
-def _celsius(label: str, celsius: float, note: str | None = None) -> View:
-    return _both(label, f"{units.number_text(celsius)} °C", f"{round(celsius * 1.8 + 32)} °F", note)
-
-
-def _temperature(celsius: float | None) -> str:
-    return "" if celsius is None else units.show_temperature(celsius)
-
-
-def _order_lines(tag: Tag, lines: list[tuple[str, str, str]], t: Translator, shop: Shop) -> str:
-    found = [t("Please make this hose again."), f"{t('Tag')}: {tag_number.format(tag.number)}"]
-    found += [f"{label}: {text}" for _, label, text in lines]
-    found.append(f"{t('Link')}: {shop.base_url}{tag.path}")
-    return "\n".join(found)
+def _order_lines(tag: Tag, t: Translator, shop: Shop) -> str:
+    """The order as text: a line for each section."""
+    lines = [(t("scan-tag"), tag_number.format(tag.number))]
+    lines += [(label, text) for _, label, text in sections(tag.content, t)]
+    lines.append((t("scan-link"), shop.base_url + tag.path))
+    said = [t("scan-line", label=label, text=text) for label, text in lines]
+    return "\n".join([t("scan-order-please"), *said])
 
 
 def _mailto(tag: Tag, lines: str, t: Translator, shop: Shop) -> str:
-    subject = t("Order again: tag {number}", number=tag_number.format(tag.number))
+    subject = t("scan-order-subject", number=tag_number.format(tag.number))
     return f"mailto:{quote(shop.email, safe='@')}?subject={quote(subject)}&body={quote(lines.replace(chr(10), chr(13) + chr(10)))}"

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from tagger.code import number as tag_number
 from tagger.code import payload
 from tagger.errors import PayloadError, Problem, StoreError, TaggerError
+from tagger.messages import Message
 from tagger.spec import End, TagContent, Tightening
 from tagger.store import Assembly, Store
 from tagger.trade import assess
@@ -51,10 +52,8 @@ def find(store: Store, typed: str, digits: str | None) -> Tag:
     record = store.assembly(number) if store.known(number) else None
     if digits is None:
         if record is None:
-            raise StoreError(
-                Problem("number", tag_number.format(number), "is not known to this shop",
-                        "Scan the QR code on the tag: it holds the whole spec, and works without a record.")
-            )  # fmt: skip
+            shown = tag_number.format(number)
+            raise StoreError(Problem("number", shown, Message("scan-unknown_tag", number=shown)))
         return Tag(number, None, record.content, record)
     try:
         printed = payload.decode(digits)

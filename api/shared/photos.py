@@ -7,6 +7,7 @@ import io
 from tagger.code import link as tag_link
 from tagger.code import photo
 from tagger.errors import LinkError, Problem
+from tagger.messages import Message
 
 MAX_BYTES = 15_000_000
 
@@ -14,9 +15,5 @@ MAX_BYTES = 15_000_000
 def read_photo(data: bytes) -> tag_link.Link:
     """The tag in an image file. Raises LinkError when there is none in it, or it is no image."""
     if len(data) > MAX_BYTES:
-        raise _refusal("is too large", "Take it with fewer pixels.")
+        raise LinkError(Problem("image", None, Message("scan-photo-too_large")))
     return photo.read(io.BytesIO(data))
-
-
-def _refusal(why: str, mend: str) -> LinkError:
-    return LinkError(Problem("image", None, why, mend))

@@ -28,6 +28,10 @@ def _length(mm: float) -> tuple[str, str]:
     return f"{units.number_text(mm)} mm", units.inch_text(mm)
 
 
+def _diameter(mm: float) -> tuple[str, str]:
+    return f"{units.number_text(mm, 2)} mm", units.inch_text(mm)
+
+
 def _temperature(celsius: float) -> tuple[str, str]:
     return f"{units.number_text(celsius)} °C", f"{round(celsius * 1.8 + 32)} °F"
 
@@ -36,6 +40,7 @@ _PAIRS: Final[dict[Unit, Callable[[float], tuple[str, str]]]] = {
     Unit.PRESSURE: _pressure,
     Unit.LEAST_PRESSURE: _least_pressure,
     Unit.LENGTH: _length,
+    Unit.DIAMETER: _diameter,
     Unit.TEMPERATURE: _temperature,
 }
 

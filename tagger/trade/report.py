@@ -65,7 +65,7 @@ def _candidate(c: Candidate) -> dict[str, Any]:
         "reasons": list(c.reasons),
         "thread": c.thread,
         "contradicts": list(c.contradicts),
-        "look_alikes": list(c.look_alikes),
+        "look_alikes": [str(alike) for alike in c.look_alikes],
     }
 
 
@@ -77,7 +77,9 @@ def identification_text(found: Identification) -> str:
         lines.append(f"{c.likelihood:6.1%}  {c.connection} {size}  {c.form}  {c.thread}")
         lines += [f"          {reason}" for reason in c.reasons]
     alike = list(
-        dict.fromkeys(text for c in found.candidates[: max(1, found.remaining)] for text in c.look_alikes)
+        dict.fromkeys(
+            str(alike) for c in found.candidates[: max(1, found.remaining)] for alike in c.look_alikes
+        )
     )
     if alike:
         lines += ["", "Look-alikes:"] + [f"  {text}" for text in alike]

@@ -84,11 +84,11 @@ class ConeRow:
 
 @dataclass(frozen=True, slots=True)
 class LookAlike:
-    """Two families that are taken for each other, and how they differ."""
+    """Two families that are taken for each other; ``message`` is the id of how they differ."""
 
     family: Connection
     other: Connection
-    text: str
+    message: str
     source: str
     confidence: str
 
@@ -308,7 +308,8 @@ class FitStep:
     families: tuple[str, ...]
     forms: tuple[str, ...]
     condition: str
-    text: str
+    message: str
+    figures: tuple[str, ...]
     picture: str
     caution: str
     source: str

@@ -1,4 +1,4 @@
-"""The fit guide of one end: rows of data/fit_steps.csv that apply, with their figures.
+"""The fit guide of one end: rows of data/fit_steps.csv that apply, as messages with their figures.
 
 Works from what a tag carries, so that the page offline says the same as the page with a record.
 """
@@ -7,23 +7,33 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from tagger.spec import BASIS_WORDS, STATED, AssemblySpec, Basis, End, Tightening
+from tagger import phrases
+from tagger.messages import Message, Value, angle, as_is, length, pressure, torque
+from tagger.spec import STATED, AssemblySpec, Basis, End, Tightening
 from tagger.trade.results import EndAdvice, Turns, carried_tightening
+from tagger.trade.rows import FitStep
+from tagger.trade.screws import screw_of
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
-from tagger.units import lbf_ft_of, mixed_text, number_text, show_length, show_pressure
+from tagger.units import lbf_ft_of, mixed_text, number_text
+
+PHASES = ("before", "check", "route", "tighten", "prove")
+FIGURE_SOURCE = "fit-source-tag"
+"""The ``source`` of a step whose source is that of its figures; said where theirs is not known."""
 
 
 @dataclass(frozen=True)
 class Step:
-    """One step, filled in. ``picture`` is a key; ``source`` is that of the practice, not the figure."""
+    """One step with its figures. ``picture`` is a key; ``source`` is that of the practice, not the figure."""
 
     step_id: str
     phase: str
-    text: str
+    order: int
+    message: Message
+    figures: tuple[str, ...]
     picture: str
     caution: bool
-    source: str
+    source: Message
 
 
 def steps_for(
@@ -34,19 +44,39 @@ def steps_for(
     pressure_bar: float | None = None,
     bend_radius_mm: float | None = None,
     turns: Turns | None = None,
-    torque_basis: str = "",
     tables: Tables | None = None,
 ) -> tuple[Step, ...]:
-    """The steps for one end in order, with figures in both systems."""
+    """The steps for one end in order, with their figures."""
     tables = tables or our_tables()
-    figures = _figures(tightening, turns, spec, pressure_bar, bend_radius_mm, torque_basis)
+    figures = _figures(end, tightening, turns, spec, pressure_bar, bend_radius_mm)
+    holds = _conditions(end, spec, tightening, figures)
     return tuple(
-        Step(r.step_id, r.phase, r.text.format(**figures), r.picture, r.caution == "yes", r.source)
-        for r in tables.steps
-        if r.condition in _conditions(end, spec, figures)
-        and ("all" in r.families or end.connection in r.families)
-        and ("all" in r.forms or end.form in r.forms)
+        _step(row, figures)
+        for row in tables.steps
+        if row.condition in holds
+        and ("all" in row.families or end.connection in row.families)
+        and ("all" in row.forms or end.form in row.forms)
     )
+
+
+def _step(row: FitStep, figures: dict[str, Value]) -> Step:
+    own = {name: figures[name] for name in row.figures}
+    message = Message(row.message, **own) if row.message.startswith("fit-") else as_is(row.message)
+    return Step(
+        step_id=row.step_id,
+        phase=row.phase,
+        order=row.order,
+        message=message,
+        figures=row.figures,
+        picture=row.picture,
+        caution=row.caution == "yes",
+        source=source_of(row),
+    )
+
+
+def source_of(row: FitStep) -> Message:
+    """Where a step's practice comes from: a message, or a citation as it is."""
+    return Message(row.source) if row.source.startswith("fit-") else as_is(row.source)
 
 
 def for_end(
@@ -57,56 +87,59 @@ def for_end(
     bend_radius_mm: float | None,
     tables: Tables,
 ) -> tuple[tuple[str, ...], dict[str, str]]:
-    """Ids and figures of the steps for an assessed end."""
+    """Ids of the steps for an assessed end, and its figures as English text."""
     tightening = carried_tightening(advice)
-    basis = str(advice.torque.basis) if advice.torque else ""
     found = steps_for(
         end, tightening, spec=spec, pressure_bar=pressure_bar, bend_radius_mm=bend_radius_mm,
-        turns=advice.turns, torque_basis=basis, tables=tables,
+        turns=advice.turns, tables=tables,
     )  # fmt: skip
-    figures = _figures(tightening, advice.turns, spec, pressure_bar, bend_radius_mm, basis)
-    return tuple(step.step_id for step in found), figures
+    figures = _figures(end, tightening, advice.turns, spec, pressure_bar, bend_radius_mm)
+    said = {name: str(Message("words-as-is", text=value)) for name, value in figures.items()}
+    return tuple(step.step_id for step in found), said
 
 
 def _figures(
+    end: End,
     tightening: Tightening | None,
     turns: Turns | None,
     spec: AssemblySpec,
     pressure_bar: float | None,
     bend_radius_mm: float | None,
-    torque_basis: str,
-) -> dict[str, str]:
-    found: dict[str, str] = {}
+) -> dict[str, Value]:
+    found: dict[str, Value] = {}
     if tightening is not None and tightening.torque_max_nm is not None:
-        found["torque"] = torque_text(tightening.torque_min_nm, tightening.torque_max_nm)
-        found["torque_basis"] = torque_basis or "see the record for what it holds for"
+        low, high = tightening.torque_min_nm, tightening.torque_max_nm
+        found["torque"] = torque(low, high)
+        found["screw"] = screw_of(end, low, high) or "none"
     if turns is None and tightening is not None and tightening.flats_max is not None:
-        found["flats"] = count_text(tightening.flats_min or 0.0, tightening.flats_max)
+        found["flats"] = phrases.flats(tightening.flats_min or 0.0, tightening.flats_max)
         if tightening.flats_basis in STATED:
-            found["flats_basis"] = BASIS_WORDS[tightening.flats_basis]
+            found["flats_basis"] = phrases.basis(tightening.flats_basis)
     if turns is not None:
-        found["turns"] = count_text(turns.min, turns.max)
+        found["turns"] = phrases.turns(turns.min, turns.max)
     if pressure_bar is not None:
-        found["pressure"] = show_pressure(pressure_bar)
+        found["pressure"] = pressure(pressure_bar)
     if bend_radius_mm is not None:
-        found["bend_radius"] = show_length(bend_radius_mm)
+        found["bend_radius"] = length(bend_radius_mm)
     if spec.clocking_deg is not None:
-        found["clocking"] = f"{spec.clocking_deg}°"
+        found["clocking"] = angle(spec.clocking_deg)
     return found
 
 
-def _conditions(end: End, spec: AssemblySpec, figures: dict[str, str]) -> set[str]:
+def _conditions(
+    end: End, spec: AssemblySpec, tightening: Tightening | None, figures: dict[str, Value]
+) -> set[str]:
     """The conditions that hold; the words of fit_steps.csv's ``condition`` column."""
     flats, torque, turns = "flats_basis" in figures, "torque" in figures, "turns" in figures
-    basis = figures.get("flats_basis", "")
+    basis = tightening.flats_basis if tightening is not None and flats else None
     holds = {
         "": True,
         "has_flats": flats,
         "has_torque": torque,
         "has_turns": turns,
         "flats_and_torque": flats and torque,
-        "flats_finger_tight": basis == BASIS_WORDS[Basis.FINGER_TIGHT],
-        "flats_wrench_resistance": basis == BASIS_WORDS[Basis.WRENCH_RESISTANCE],
+        "flats_finger_tight": basis is Basis.FINGER_TIGHT,
+        "flats_wrench_resistance": basis is Basis.WRENCH_RESISTANCE,
         "no_figures": not (flats or torque or turns),
         "has_pressure": "pressure" in figures,
         "no_pressure": "pressure" not in figures,
@@ -126,8 +159,8 @@ CONDITIONS = frozenset(
 )  # fmt: skip
 """Every word the ``condition`` column may hold."""
 
-PLACEHOLDERS = frozenset(
-    ("torque", "torque_basis", "flats", "flats_basis", "turns", "pressure", "bend_radius", "clocking")
+STEP_FIGURES = frozenset(
+    ("torque", "screw", "flats", "flats_basis", "turns", "pressure", "bend_radius", "clocking")
 )
 """Every figure a step may name."""
 

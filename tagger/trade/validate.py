@@ -12,13 +12,12 @@ from collections.abc import Iterable, Iterator
 from dataclasses import fields
 from fractions import Fraction
 from itertools import pairwise
-from string import Formatter
 from typing import Any
 
 from tagger.spec import Connection, Form
 from tagger.trade import rows as row
 from tagger.trade.identifying.readings import SEATS
-from tagger.trade.steps import CONDITIONS, PLACEHOLDERS
+from tagger.trade.steps import CONDITIONS, PHASES, STEP_FIGURES
 from tagger.trade.tables import KEYS, Tables, size_order
 from tagger.trade.tables import tables as our_tables
 
@@ -291,11 +290,11 @@ def _steps(tables: Tables) -> Iterator[str]:
         name = f"fit_steps: {step.step_id}"
         if step.condition not in CONDITIONS:
             yield f"{name}: condition {step.condition!r} is not known"
-        if unknown := {f for _, f, _, _ in Formatter().parse(step.text) if f} - PLACEHOLDERS:
+        if unknown := set(step.figures) - STEP_FIGURES:
             yield f"{name}: figures {_said(sorted(unknown))} are not known"
         if unknown := set(step.families) - known:
             yield f"{name}: families {_said(sorted(unknown))} are not known"
-        if step.phase not in ("before", "check", "route", "tighten", "prove"):
+        if step.phase not in PHASES:
             yield f"{name}: phase {step.phase!r} is not known"
 
 

@@ -13,7 +13,7 @@ from tagger.i18n.catalogue import rooms
 
 ROOT = Path(__file__).parents[2]
 ROOMS = tuple(room for room in rooms(SOURCE) if room != "language")
-ID = re.compile(rf"(?:{'|'.join(ROOMS)})-[A-Za-z0-9_-]*[A-Za-z0-9_]")
+ID = re.compile(rf"(?<![\w/-])(?:{'|'.join(ROOMS)})-[A-Za-z0-9_-]*[A-Za-z0-9_]")
 QUOTED = re.compile(rf"""(['"`])((?:{"|".join(ROOMS)})-[A-Za-z0-9_-]*)(\1|\$\{{|\{{\{{)""")
 """An id in quotes; one that ends where a value begins is the start of several ids."""
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import tagger.trade
-from tagger.trade.steps import CONDITIONS, PLACEHOLDERS
+from tagger.trade.steps import CONDITIONS, STEP_FIGURES
 from tagger.trade.tables import FILES, tables
 from tagger.trade.validate import figures, memory_share
 
@@ -19,7 +19,7 @@ def test_every_table_is_described() -> None:
 def test_every_word_of_the_fit_guide_is_described() -> None:
     pictures = {step.picture for step in tables().steps}
     assert [word for word in CONDITIONS | pictures if word and f"`{word}`" not in README] == []
-    assert [word for word in PLACEHOLDERS if f"`{{{word}}}`" not in README] == []
+    assert [word for word in STEP_FIGURES if f"`{word}`" not in README] == []
 
 
 def test_the_number_of_figures_and_the_share_from_memory_are_those_stated() -> None:

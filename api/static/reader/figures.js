@@ -1,8 +1,8 @@
 // Figures and days as people read them: the phone's side of tagger/i18n/figures.py.
 
-import { lbfFtOf, leastPressurePair, lengthPair, mixedText, numberText, pressurePair, temperaturePair } from "./units.js";
+import { inchText, lbfFtOf, leastPressurePair, lengthPair, mixedText, numberText, pressurePair, temperaturePair } from "./units.js";
 
-const PAIRS = { pressure: pressurePair, least_pressure: leastPressurePair, length: lengthPair, temperature: temperaturePair };
+const PAIRS = { pressure: pressurePair, least_pressure: leastPressurePair, length: lengthPair, diameter: (mm) => [`${numberText(mm, 2)} mm`, inchText(mm)], temperature: temperaturePair };
 
 // A figure {value, unit, low?, at_most?} in SI and in US units; null where there is one system only.
 export function shown(figure, t) {
@@ -30,6 +30,7 @@ export function showDate(text, t) {
 
 export const pressure = (bar) => ({ value: bar, unit: "pressure" });
 export const length = (mm) => ({ value: mm, unit: "length" });
+export const diameter = (mm) => ({ value: mm, unit: "diameter" });
 export const temperature = (celsius) => ({ value: celsius, unit: "temperature" });
 export const angle = (degrees) => ({ value: degrees, unit: "angle" });
 export const count = (low, high) => ({ value: high, unit: "count", low });

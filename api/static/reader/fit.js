@@ -17,9 +17,9 @@ export function guide(content, radius, words) {
   shown.forEach((step, at) => {
     const title = titles[step.row.phase];
     if (phases.at(-1)?.phase !== step.row.phase) phases.push({ phase: step.row.phase, title, steps: [] });
-    const where = { A: ` · ${t("End A")}`, B: ` · ${t("End B")}` }[step.ends] || "";
+    const end = { A: t("End A"), B: t("End B") }[step.ends] || null;
     phases.at(-1).steps.push({
-      id: `fit-${at + 1}`, n: at + 1, total, where: title + where,
+      id: `fit-${at + 1}`, count: `${at + 1} / ${total}`, phase: title, end,
       text: step.text, picture: step.picture, source: step.source, severity: step.row.caution ? "danger" : "",
       back: at ? `fit-${at}` : "fit", next: at + 1 < total ? `fit-${at + 2}` : null,
     });
@@ -90,13 +90,13 @@ function figuresOf(end, tightening, content, radius, words) {
   if (tightening && tightening.torque_max_nm !== null) {
     found.torque = words.torque(tightening.torque_min_nm, tightening.torque_max_nm);
     const screw = words.screwOf(tightening, end);
-    found.torque_basis = screw === null ? t("see the maker for which screw and grade") : t("{screw} screw; see the maker for its grade", { screw });
+    found.screw = screw ?? "";
   }
   if (tightening && tightening.flats_max !== null) {
     const { flats_min: low, flats_max: high } = tightening;
-    found.flats = words.count(low, high);
+    found.flats = words.flats(low, high);
     found.flats_basis = words.basis(tightening.flats_basis);
-    found.turns = words.count(low / 6, high / 6);
+    found.turns = words.turns(low, high);
   }
   if (content.working_pressure_bar !== null) found.pressure = words.pressure(content.working_pressure_bar);
   if (radius !== null) found.bend_radius = showLength(radius);

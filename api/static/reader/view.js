@@ -30,7 +30,7 @@ export function view(tag, words, today) {
     overview: assemblyPicture(spec, words),
     ends: ["end_a", "end_b"].map((which) => endOf(content, which, words)),
     length: {
-      si: `${numberText(spec.length_mm)} mm`, us: inchText(spec.length_mm),
+      figure: inBoth(showLength(spec.length_mm)),
       basis: words.lengthBasis(spec.length_basis), tolerance: null, source: null,
     },
     clocking: spec.clocking_deg === null ? null : {
@@ -39,8 +39,8 @@ export function view(tag, words, today) {
     },
     facts: facts(content, bend, words),
     order_form: fill(words.language.templates.order, {
-      number_compact: number, digits, spec_json: "", changes: true, length_words: showLength(spec.length_mm),
-      end_a_words: words.end(spec.end_a), end_b_words: words.end(spec.end_b),
+      number_compact: number, digits, spec_json: "", changes: true, new_length: showLength(spec.length_mm),
+      new_end_a: words.end(spec.end_a), new_end_b: words.end(spec.end_b),
     }),
     shop_name: tag.name, shop_phone: tag.phone,
     order_lines: orderLines,
@@ -109,8 +109,8 @@ function sizeNote(end, words) {
 function facts(content, bend, words) {
   const t = words.t.bind(words);
   const { spec } = content;
-  const fact = (label, value) => ({ label, si: null, us: null, value, note: null });
-  const both = (label, si, us, note = null) => ({ label, si, us, value: "", note });
+  const fact = (label, value) => ({ label, html: inBoth(value), note: null });
+  const both = (label, si, us, note = null) => ({ label, html: inBoth(`${si} (${us})`), note });
   const found = [fact(t("Hose"), words.hose(spec.hose))];
   if (bend) {
     const note = t("Source: {source}", { source: words.tables.sources[bend[1]] });

@@ -12,6 +12,8 @@ from weakref import WeakKeyDictionary
 
 import numpy as np
 
+from tagger import phrases
+from tagger.messages import Message
 from tagger.spec import Connection, Form, Sizing
 from tagger.trade.identifying import likelihood
 from tagger.trade.identifying.likelihood import Array, Errors, Pool
@@ -52,7 +54,7 @@ class Candidate:
     likelihood: float
     reasons: tuple[str, ...]
     contradicts: tuple[str, ...]
-    look_alikes: tuple[str, ...]
+    look_alikes: tuple[Message, ...]
 
     @property
     def size_key(self) -> tuple[str, int | str]:
@@ -194,18 +196,18 @@ def _cone_reason(pool: Pool, n: int, cone: int) -> tuple[str, bool]:
     return "cone: this one has none in the tables", True
 
 
-_ALIKE: WeakKeyDictionary[Pool, dict[int, tuple[str, ...]]] = WeakKeyDictionary()
+_ALIKE: WeakKeyDictionary[Pool, dict[int, tuple[Message, ...]]] = WeakKeyDictionary()
 
 
-def _look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[str, ...]:
-    """Sentences on the families that share this candidate's thread, found once."""
+def _look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[Message, ...]:
+    """The families that share this candidate's thread, and how they differ; found once."""
     known = _ALIKE.setdefault(pool, {})
     if n not in known:
         known[n] = _find_look_alikes(pool, n, tables)
     return known[n]
 
 
-def _find_look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[str, ...]:
+def _find_look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[Message, ...]:
     family, form = pool.families[n], pool.forms[n]
     found = []
     for alike in tables.look_alikes:
@@ -218,7 +220,14 @@ def _find_look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[str, ...]:
             if pool.families[m] is other and pool.forms[m] is form and _same_thread(pool, n, m)
         ]
         if sizes:
-            found.append(f"{family} and {other} ({', '.join(sizes)}) {alike.text}.")
+            found.append(
+                Message(
+                    alike.message,
+                    family=phrases.connection(family),
+                    other=phrases.connection(other),
+                    sizes=tuple(sizes),
+                )
+            )
     return tuple(found)
 
 

@@ -1,0 +1,123 @@
+# The fit guide: its steps, what is taken for what, and where the practice comes from.
+
+## Phases
+
+fit-phase-before = Bevor Sie anfangen
+fit-phase-check = Teile prüfen
+fit-phase-route = Schlauch verlegen
+fit-phase-tighten = Anziehen
+fit-phase-prove = Auf Dichtheit prüfen
+
+## Before you start
+
+fit-defer = Betriebsanleitung des Maschinenherstellers, Angaben des Armaturenherstellers und örtliche Vorschriften befolgen. Sie gehen dieser Anleitung vor. Nur ausgebildete und, wo vorgeschrieben, befähigte Personen dürfen diese Arbeit ausführen.
+fit-stop_lock = Maschine abstellen, Zündschlüssel abziehen und die Maschine gegen Wiedereinschalten sichern. Jede Last, die fallen oder sich bewegen kann, absenken oder abstützen.
+fit-depressurise = Den ganzen Druck nach der Betriebsanleitung der Maschine ablassen: bei stehendem Motor jeden Steuerhebel bewegen, Druckspeicher entladen. Nie eine Verbindung unter Druck lösen.
+fit-cool = Das Öl abkühlen lassen. Augenschutz und ölbeständige Handschuhe tragen. Eine Auffangwanne unter die Verbindung stellen.
+fit-injection = Nie mit der Hand nach einem Leck tasten. Öl unter Druck dringt durch Handschuhe und Haut. Ist Öl unter die Haut gedrungen, sofort in chirurgische Notfallbehandlung, auch wenn die Wunde harmlos aussieht.
+
+## Check the parts
+
+fit-pressure = Maximaler Betriebsdruck: { $pressure }. Prüfen, dass das Druckbegrenzungsventil der Maschine nicht höher eingestellt ist.
+fit-no_pressure = Der Betriebsdruck dieser Schlauchleitung ist nicht bekannt. Nicht einbauen, bevor die Angaben des Schlauchherstellers und des Armaturenherstellers ihn bestätigt haben.
+fit-compare = Die neue Schlauchleitung mit der alten vergleichen: Enden, Dichtsitze, Länge und Bogenwinkel müssen übereinstimmen. Weicht etwas ab, nicht einbauen.
+fit-damage_flare = Beide Dichtsitze und beide Gewinde reinigen und prüfen. Kein Teil mit Riss, Kerbe quer über den Sitz oder beschädigtem Gewinde verwenden.
+fit-damage = Gewinde und Dichtflächen reinigen und prüfen. Kein Teil mit Riss, Kratzer quer über die Dichtfläche oder beschädigtem Gewinde verwenden.
+fit-seat_37_45 = Den Dichtsitz mit einer Winkellehre prüfen. 37°- und 45°-Bördel haben in den Größen -2, -3, -4, -5, -8 und -10 dasselbe Gewinde. Sie lassen sich verschrauben, dichten aber nicht verlässlich.
+fit-cone_bspp_jis = Den Konus prüfen. BSPP- und JIS-60°-Enden haben dasselbe Gewinde, aber entgegengesetzte Konen. Sie lassen sich verschrauben, dichten aber nicht.
+fit-npt_bspt = Das Gewinde mit einer Gewindelehre prüfen. In den Größen 1/2 und 3/4 haben NPT und BSP beide 14 Gänge je Zoll und lassen sich ein Stück weit ineinanderschrauben, aber 60°- und 55°-Gewinde dichten nicht aufeinander.
+fit-oring = Einen neuen O-Ring verwenden, der für das Medium geeignet ist, und mit sauberem Systemöl einölen. Er muss in seiner Nut liegen und darf nicht eingeschnitten, plattgedrückt oder verhärtet sein.
+fit-clean_inside = Die Schutzkappen erst unmittelbar vor dem Anschließen abnehmen. Innen muss alles sauber und trocken sein.
+
+## Route the hose
+
+fit-lay_line = Den Schlauch ohne Verdrehen verlegen: Der Schlauchaufdruck muss gerade laufen, und der Schlauch darf sich nur in einer Ebene biegen.
+fit-bend = Den Schlauch mit einem Biegeradius von mindestens { $bend_radius } verlegen, innen am Bogen gemessen. Hinter jeder Armatur zuerst ein gerades Stück von mindestens dem 1,5-Fachen des Schlauch-Außendurchmessers lassen.
+fit-no_bend = Der Mindestbiegeradius ist nicht bekannt: Wert des Schlauchherstellers verwenden.
+fit-slack = Den Schlauch mit Durchhang verlegen, nie straff: Unter Druck kann er um 2 % länger oder um 4 % kürzer werden.
+fit-rub = Den Schlauch im gesamten Bewegungsbereich der Maschine von heißen Teilen, scharfen Kanten und bewegten Teilen fernhalten.
+fit-elbow = Den Bogen vor dem Anziehen ausrichten und in dieser Stellung halten.
+fit-clocking = Verdrehwinkel { $clocking }: Liegt Ende A vorn (Ihnen am nächsten) und zeigt Bogen A nach unten, ist Bogen B um { $clocking } gegen den Uhrzeigersinn gedreht. Erst ein Ende anschließen, dann das andere nur an seiner Mutter drehen. Nie den Schlauch verdrehen.
+
+## Tighten
+
+fit-by_hand = Die Mutter von Hand ansetzen. Sie muss leicht laufen. Klemmt sie, aufhören: Das Gewinde ist schief angesetzt oder passt nicht.
+fit-by_hand_fixed = Das Gewinde von Hand ansetzen. Es muss leicht laufen. Klemmt es, aufhören: Es ist schief angesetzt oder passt nicht.
+fit-two_wrenches = Zwei Schraubenschlüssel verwenden: mit einem an der Schlaucharmatur gegenhalten, mit dem anderen nur die Überwurfmutter drehen. Der Schlauch darf sich nicht mitdrehen.
+fit-two_wrenches_fixed = Zwei Schraubenschlüssel verwenden: mit einem an der Schlaucharmatur gegenhalten, mit dem anderen nur die Mutter des Gegenstücks drehen. Der Schlauch darf sich nicht mitdrehen. Hat keines der Teile eine Mutter, dieses Ende zuerst anschließen.
+fit-mark_finger = Die Mutter mit den Fingern bis zum Anschlag drehen (handfest). Einen Strich über Mutter und Stutzen ziehen.
+fit-mark_wrench = Die Mutter mit dem Schraubenschlüssel bis zum deutlich spürbaren Kraftanstieg drehen (etwa 3,4 N·m, 30 lbf·in). Einen Strich über Mutter und Stutzen ziehen.
+fit-flats = Die Mutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Schlüsselflächen zählen, nicht Umdrehungen.
+fit-torque_nut = Die Mutter mit { $torque } anziehen.
+fit-both_orfs = Sind Anziehdrehmoment und Schlüsselflächen beide angegeben, ist das Anziehdrehmoment maßgebend.
+fit-both_first = Sind Anziehdrehmoment und Schlüsselflächen beide angegeben, beim zuerst erreichten Wert aufhören. Weicht der andere stark von seinem Wert ab, die Verbindung lösen und prüfen.
+fit-over_flare = Nicht weiter anziehen, um ein Leck zu schließen: Der Bördel kann reißen. Die Verbindung lösen und beide Dichtsitze prüfen.
+fit-stud_in = Den Einschraubzapfen von Hand bis zum Anschlag eindrehen. Den O-Ring dabei nicht am Gewinde beschädigen.
+fit-stud_into = Den Einschraubzapfen des Gegenstücks von Hand bis zum Anschlag eindrehen. Den O-Ring dabei nicht am Gewinde beschädigen.
+fit-locknut_back = Die Kontermutter ganz zurückdrehen und die Scheibe an sie anlegen. Den Einschraubzapfen von Hand eindrehen, bis die Scheibe am Einschraubloch anliegt.
+fit-locknut_align = Zum Ausrichten des Bogens den Einschraubzapfen höchstens eine Umdrehung zurückdrehen. Den Bogen mit einem Schraubenschlüssel halten und mit dem anderen nur die Kontermutter anziehen.
+fit-torque_stud = Einschraubzapfen, Mutter oder Kontermutter mit { $torque } anziehen. Ein Einschraubloch aus Aluminium verträgt weniger: den Maschinenhersteller nach dem Wert fragen.
+fit-flats_stud = Ohne Drehmomentschlüssel den Einschraubzapfen, die Mutter oder die Kontermutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°).
+fit-sealant = Für das Medium geeignetes Dichtmittel auf das Außengewinde geben. Die ersten zwei Gänge frei lassen.
+fit-turns = Handfest einschrauben, dann mit dem Schraubenschlüssel noch um { $turns } weiterdrehen. Bei kegeligem Gewinde nie Schlüsselflächen zählen.
+fit-never_back = Ein kegeliges Gewinde nie zum Ausrichten zurückdrehen: Es wird undicht. Herausdrehen, reinigen und neu abdichten.
+fit-flange_seat = Den Flanschbund mit O-Ring in der Nut plan auf die Anschlussfläche setzen. Alle vier Schrauben von Hand ansetzen. Der Spalt muss an beiden Flanschhälften gleich sein.
+fit-flange_cross = Die Schrauben über Kreuz in zwei oder drei Durchgängen gleichmäßig anziehen: eine, dann die diagonal gegenüberliegende, dann die anderen zwei. Keinen Schlagschrauber verwenden.
+fit-torque_screw = { $screw ->
+    [none] Im letzten Durchgang jede Schraube mit { $torque } anziehen. Dieses Anziehdrehmoment gilt nur für eine Schraubengröße und Festigkeitsklasse: vor dem Anziehen den Hersteller fragen, für welche.
+   *[other] Im letzten Durchgang jede Schraube { $screw } mit { $torque } anziehen. Für eine andere Schraubengröße gilt ein anderes Anziehdrehmoment. Die Festigkeitsklasse nennt der Hersteller.
+ }
+fit-no_figures = Wie weit diese Verbindung anzuziehen ist, ist nicht bekannt: Wert des Armaturenherstellers verwenden.
+
+## Test for leaks
+
+fit-nobody_near = Personen fernhalten. Die Maschine ohne Last laufen lassen, bis sie entlüftet ist und der Ölstand stimmt.
+fit-leak_look = Den Druck langsam steigern. Lecks mit einem Stück Pappe suchen, nie mit der Hand.
+fit-leak_stop = Ist eine Verbindung undicht: Maschine anhalten, Druck ablassen, erst dann die Verbindung lösen. Nie eine Verbindung unter Druck nachziehen.
+fit-full_travel = Die Maschine durch ihren gesamten Bewegungsbereich fahren. Der Schlauch darf dabei nirgends spannen, knicken, sich verdrehen oder scheuern.
+fit-look_again = Die Verbindungen nach den ersten Arbeitsstunden noch einmal prüfen.
+
+## What a picture shows
+
+fit-mark = Strich über Mutter und Stutzen
+
+## Families that are taken for each other; the sizes are those of the second
+
+fit-alike-flares = { $family } und { $other } ({ LIST($sizes) }) haben in den Größen -2, -3, -4, -5, -8 und -10 dasselbe Gewinde. Sie lassen sich verschrauben, aber 37°- und 45°-Sitze dichten nicht verlässlich.
+fit-alike-cone_oring-each = { $family } und { $other } ({ LIST($sizes) }) haben in jeder Größe dasselbe Gewinde. Das eine dichtet mit einem Konus, das andere mit einem O-Ring unter dem Sechskant.
+fit-alike-cone_oring = { $family } und { $other } ({ LIST($sizes) }) haben dieselben Gewinde. Das eine dichtet mit einem Konus, das andere mit einem O-Ring unter dem Sechskant.
+fit-alike-face_cone = { $family } und { $other } ({ LIST($sizes) }) haben bei verschiedenen Dash-Größen dasselbe Gewinde. Das eine dichtet mit einem O-Ring in ebener Stirnfläche, das andere mit einem Konus.
+fit-alike-face_boss = { $family } und { $other } ({ LIST($sizes) }) haben bei verschiedenen Dash-Größen dasselbe Gewinde. Sie unterscheiden sich nur durch die Lage des O-Rings.
+fit-alike-tapers = { $family } und { $other } ({ LIST($sizes) }) lassen sich ein Stück weit ineinanderschrauben. Beide sind kegelig, aber 60°- und 55°-Gewinde dichten nicht aufeinander. Die Größen 1/2 und 3/4 haben bei beiden 14 Gänge je Zoll.
+fit-alike-taper_parallel-14 = { $family } und { $other } ({ LIST($sizes) }) lassen sich in den Größen 1/2 und 3/4, beide mit 14 Gängen je Zoll, ein Stück weit ineinanderschrauben. Das eine ist kegelig, das andere zylindrisch, und die Flankenwinkel sind verschieden.
+fit-alike-npt_nptf = { $family } und { $other } ({ LIST($sizes) }) haben dieselbe Größe und Steigung. NPTF dichtet trocken über die Gewindespitzen, NPT braucht Dichtmittel. Durch Messen lassen sie sich nicht unterscheiden.
+fit-alike-taper_parallel = { $family } und { $other } ({ LIST($sizes) }) haben dieselbe Steigung und fast denselben Durchmesser. Das eine ist kegelig, das andere zylindrisch.
+fit-alike-npsm_bspp = { $family } und { $other } ({ LIST($sizes) }) haben in den Größen 1/2 und 3/4 fast dasselbe Gewinde und Sitze mit 60° Gesamtwinkel. Die Flankenwinkel sind verschieden.
+fit-alike-bspp_jis = { $family } und { $other } ({ LIST($sizes) }) haben dasselbe Gewinde, aber entgegengesetzte Konen. Sie lassen sich verschrauben, dichten aber nicht.
+fit-alike-taper_cone = { $family } und { $other } ({ LIST($sizes) }) haben dieselbe Steigung und fast denselben Durchmesser. Das eine ist kegelig, das andere dichtet mit einem Konus.
+fit-alike-tube_sizes = { $family } und { $other } ({ LIST($sizes) }) haben bei verschiedenen Rohrgrößen dasselbe Gewinde. Zum Unterscheiden den Rohraußendurchmesser messen.
+fit-alike-metric_cone_flare = { $family } und { $other } ({ LIST($sizes) }) haben dieselben metrischen Gewinde. Das eine dichtet mit einem 24°-Konus, das andere mit einem 30°-Bördel.
+fit-alike-metric_cone_oring = { $family } und { $other } ({ LIST($sizes) }) haben dieselben metrischen Gewinde. Das eine dichtet mit einem Konus, das andere mit einem O-Ring unter dem Sechskant.
+fit-alike-flanges = { $family } und { $other } ({ LIST($sizes) }) sehen ähnlich aus. Der Flanschbund von Code 62 ist dicker und breiter, und die Schrauben stehen weiter auseinander.
+
+## Where a step's practice comes from
+
+fit-source-tag = Angabe der Werkstatt auf dem Schild
+fit-source-practice = allgemeine Praxis (keine veröffentlichte Quelle)
+fit-source-iso4413_j1273 = ISO 4413 und SAE J1273 (nicht überprüft)
+fit-source-j1273 = SAE J1273 (nicht überprüft)
+fit-source-previews = Auszüge der SAE J517 und J516: Für eine Schlauchleitung gilt der Druck ihres schwächsten Teils
+fit-source-flare_pages = zwei öffentliche Seiten: Der 45°-Bördel hat in -2 -3 -4 -5 -8 -10 dasselbe Gewinde wie der 37°-Bördel
+fit-source-hose_page = öffentliche technische Seite eines Schlauchherstellers, japanische Anschlüsse
+fit-source-thread_page = öffentliche Gewinde-Nachschlageseite
+fit-source-oring_manuals = Betriebsanleitungen von Herstellern (O-Ring geölt)
+fit-source-no_twist = SAE J1273 und Betriebsanleitungen von Herstellern: zwei Schraubenschlüssel, kein Verdrehen
+fit-source-bend = Auszug der EN 853:2015; öffentlicher Hydraulik-Nachschlagetext (ungeprüft)
+fit-source-two_wrenches = mehrere Betriebsanleitungen von Herstellern verlangen zwei Schraubenschlüssel
+fit-source-finger = Betriebsanleitungen von Herstellern, Schlüsselflächen ab handfest
+fit-source-wrench = US Army TM 9-2320-364-20-4; Betriebsanleitung eines Kompakttraktorherstellers
+fit-source-farm_manual = Betriebsanleitung eines Landmaschinenherstellers
+fit-source-manuals = mehrere Betriebsanleitungen von Herstellern
+fit-source-torque_page = öffentliche Drehmoment-Rechnerseite für Hydraulikverschraubungen
+fit-source-pipe_pages = zwei öffentliche Seiten über Rohrverschraubungen
+fit-source-telehandler = Werkstatthandbuch eines Teleskopladerherstellers (1994)

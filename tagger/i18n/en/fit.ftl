@@ -1,0 +1,123 @@
+# The fit guide: its steps, what is taken for what, and where the practice comes from.
+
+## Phases
+
+fit-phase-before = Before you start
+fit-phase-check = Check the parts
+fit-phase-route = Route the hose
+fit-phase-tighten = Tighten
+fit-phase-prove = Test for leaks
+
+## Before you start
+
+fit-defer = Follow the machine manufacturer's manual, the fitting manufacturer's data and local regulations. They take precedence over this guide. Only trained people may do this work, licensed where the law requires it.
+fit-stop_lock = Stop the machine, remove the ignition key and lock the machine out. Lower or support every load that could fall or move.
+fit-depressurise = Release all pressure as the machine manual describes: engine off, move every control, discharge the accumulators. Never loosen a joint under pressure.
+fit-cool = Let the oil cool. Wear eye protection and oil-resistant gloves. Put a drip tray under the joint.
+fit-injection = Never feel for a leak with your hand. Oil under pressure penetrates gloves and skin. If oil is injected under the skin, get emergency surgical treatment at once, even if the wound looks small.
+
+## Check the parts
+
+fit-pressure = Maximum working pressure: { $pressure }. Check that the machine's relief valve is set no higher.
+fit-no_pressure = The working pressure of this hose assembly is not known. Do not install it until the hose and fitting manufacturers' data have confirmed it.
+fit-compare = Compare the new hose assembly with the old one: ends, seats, length and elbow angles must match. If anything differs, do not install it.
+fit-damage_flare = Clean and inspect both seats and both threads. Reject a part with a crack, a nick across the seat or a damaged thread.
+fit-damage = Clean and inspect the threads and sealing faces. Reject a part with a crack, a scratch across the face or a damaged thread.
+fit-seat_37_45 = Check the seat with a seat gauge. 37° and 45° flares have the same thread in sizes -2, -3, -4, -5, -8 and -10. They screw together but do not seal reliably.
+fit-cone_bspp_jis = Check the cone. BSPP and JIS 60° ends have the same thread but opposite cones. They screw together but do not seal.
+fit-npt_bspt = Check the thread with a thread gauge. In sizes 1/2 and 3/4, NPT and BSP both have 14 threads per inch and will start to engage, but 60° and 55° threads do not seal together.
+fit-oring = Use a new O-ring that suits the fluid, and lubricate it with clean system oil. It must sit in its groove and must not be cut, flattened or hard.
+fit-clean_inside = Keep the protective caps on until you connect the hose. The inside must be clean and dry.
+
+## Route the hose
+
+fit-lay_line = Route the hose without twist: the lay line must run straight, and the hose must bend in one plane only.
+fit-bend = Keep every bend radius at { $bend_radius } or more, measured to the inside of the bend. Keep the hose straight for at least 1.5 times its outside diameter between each fitting and the first bend.
+fit-no_bend = The minimum bend radius is not known: use the hose manufacturer's value.
+fit-slack = Leave slack: under pressure the hose may lengthen by 2 % or shorten by 4 %.
+fit-rub = Keep the hose clear of hot parts, sharp edges and moving parts over the machine's full travel.
+fit-elbow = Align the elbow before you tighten it, and hold it in position.
+fit-clocking = Clocking angle { $clocking }: with end A nearest you and elbow A pointing down, elbow B points { $clocking } counter-clockwise from it. Connect one end, then turn the other by its nut only. Never twist the hose.
+
+## Tighten
+
+fit-by_hand = Start the nut by hand. It must turn freely. If it binds, stop: the thread is crossed or does not match.
+fit-by_hand_fixed = Start the thread by hand. It must turn freely. If it binds, stop: the thread is crossed or does not match.
+fit-two_wrenches = Use two wrenches: hold the hose fitting with one and turn only the nut with the other. Do not let the hose turn.
+fit-two_wrenches_fixed = Use two wrenches: hold the hose fitting with one and turn only the mating nut with the other. Do not let the hose turn. If neither part has a nut, connect this end first.
+fit-mark_finger = Tighten the nut by hand until it bottoms (finger-tight). Draw a line across the nut and the fitting body.
+fit-mark_wrench = Tighten the nut with a wrench until you feel firm resistance (about 3.4 N·m, 30 lbf·in). Draw a line across the nut and the fitting body.
+fit-flats = Tighten the nut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
+fit-torque_nut = Tighten the nut to { $torque }.
+fit-both_orfs = Where torque and flats are both given, use the torque.
+fit-both_first = Where torque and flats are both given, stop at whichever comes first. If the other is far from its value, take the joint apart and inspect it.
+fit-over_flare = Do not overtighten to stop a leak: the flare may crack. Take the joint apart and inspect both seats.
+fit-stud_in = Screw the stud in by hand until it bottoms. Do not damage the O-ring on the thread.
+fit-stud_into = Screw the mating stud in by hand until it bottoms. Do not damage the O-ring on the thread.
+fit-locknut_back = Back the locknut off fully and push the washer against it. Screw the stud in by hand until the washer touches the port face.
+fit-locknut_align = To align the elbow, back the stud out by no more than one turn. Hold the elbow with one wrench and tighten only the locknut with the other.
+fit-torque_stud = Tighten the stud, nut or locknut to { $torque }. An aluminium port takes less: ask the machine manufacturer for the value.
+fit-flats_stud = Without a torque wrench, tighten the stud, nut or locknut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°).
+fit-sealant = Apply thread sealant suited to the fluid to the male thread. Leave the first two threads bare.
+fit-turns = Screw in finger-tight, then tighten by { $turns } more with a wrench. Never count flats on a taper thread.
+fit-never_back = Never back off a taper thread to align it: it will leak. Take it out, clean it and reseal it.
+fit-flange_seat = Seat the flange head squarely on the port face with the O-ring in its groove. Start all four screws by hand. The gap must be equal at both clamp halves.
+fit-flange_cross = Tighten the screws evenly in a cross pattern, in two or three rounds: one, its diagonal, then the other two. Do not use an impact wrench.
+fit-torque_screw = { $screw ->
+    [none] In the last round tighten each screw to { $torque }. This torque is for one screw size and grade only: ask the manufacturer which, before you tighten.
+   *[other] In the last round tighten each { $screw } screw to { $torque }. Other screw sizes need a different torque. Ask the manufacturer for the screw grade.
+ }
+fit-no_figures = How far to tighten this joint is not known: use the fitting manufacturer's value.
+
+## Test for leaks
+
+fit-nobody_near = Keep people clear. Run the machine without load until the air is bled and the oil level is correct.
+fit-leak_look = Raise the pressure slowly. Check for leaks with a piece of cardboard, never with your hand.
+fit-leak_stop = If a joint leaks, stop the machine, release the pressure and take the joint apart. Never tighten a joint under pressure.
+fit-full_travel = Move the machine through its full travel. The hose must not pull tight, kink, twist or rub.
+fit-look_again = Inspect the joints again after the first few hours of operation.
+
+## What a picture shows
+
+fit-mark = Line across nut and fitting body
+
+## Families that are taken for each other; the sizes are those of the second
+
+fit-alike-flares = { $family } and { $other } ({ LIST($sizes) }) have the same thread in sizes -2, -3, -4, -5, -8 and -10. They screw together, but 37° and 45° seats do not seal reliably.
+fit-alike-cone_oring-each = { $family } and { $other } ({ LIST($sizes) }) have the same thread in each size. One seals on a cone, the other on an O-ring under a shoulder.
+fit-alike-cone_oring = { $family } and { $other } ({ LIST($sizes) }) have the same threads. One seals on a cone, the other on an O-ring under a shoulder.
+fit-alike-face_cone = { $family } and { $other } ({ LIST($sizes) }) have the same thread in different dash sizes. One seals on an O-ring in a flat face, the other on a cone.
+fit-alike-face_boss = { $family } and { $other } ({ LIST($sizes) }) have the same thread in different dash sizes. Only the position of the O-ring tells them apart.
+fit-alike-tapers = { $family } and { $other } ({ LIST($sizes) }) will start to engage. Both are tapered, but 60° and 55° threads do not seal together. Sizes 1/2 and 3/4 have 14 threads per inch in both.
+fit-alike-taper_parallel-14 = { $family } and { $other } ({ LIST($sizes) }) will start to engage in sizes 1/2 and 3/4, both with 14 threads per inch. One is tapered, the other parallel, and the thread angles differ.
+fit-alike-npt_nptf = { $family } and { $other } ({ LIST($sizes) }) have the same size and pitch. NPTF seals dry on its thread crests, NPT needs sealant. Measuring cannot tell them apart.
+fit-alike-taper_parallel = { $family } and { $other } ({ LIST($sizes) }) have the same pitch and nearly the same diameter. One is tapered, the other parallel.
+fit-alike-npsm_bspp = { $family } and { $other } ({ LIST($sizes) }) have nearly the same thread in sizes 1/2 and 3/4, and seats of 60° included angle. The thread angles differ.
+fit-alike-bspp_jis = { $family } and { $other } ({ LIST($sizes) }) have the same thread but opposite cones. They screw together but do not seal.
+fit-alike-taper_cone = { $family } and { $other } ({ LIST($sizes) }) have the same pitch and nearly the same diameter. One is tapered, the other seals on a cone.
+fit-alike-tube_sizes = { $family } and { $other } ({ LIST($sizes) }) have the same thread for different tube sizes. Measure the tube outside diameter to tell them apart.
+fit-alike-metric_cone_flare = { $family } and { $other } ({ LIST($sizes) }) have the same metric threads. One seals on a 24° cone, the other on a 30° flare.
+fit-alike-metric_cone_oring = { $family } and { $other } ({ LIST($sizes) }) have the same metric threads. One seals on a cone, the other on an O-ring under a shoulder.
+fit-alike-flanges = { $family } and { $other } ({ LIST($sizes) }) look alike. The Code 62 head is thicker and wider, and its bolt spacing is larger.
+
+## Where a step's practice comes from
+
+fit-source-tag = as recorded on the tag by the shop
+fit-source-practice = common practice (no published source)
+fit-source-iso4413_j1273 = ISO 4413 and SAE J1273 (unverified)
+fit-source-j1273 = SAE J1273 (unverified)
+fit-source-previews = SAE J517 and J516 previews: an assembly is rated at its lowest part
+fit-source-flare_pages = two public pages: the 45° flare shares its thread with the 37° flare in -2 -3 -4 -5 -8 -10
+fit-source-hose_page = public technical page of a hose manufacturer, Japanese connections
+fit-source-thread_page = public thread reference page
+fit-source-oring_manuals = OEM operator manuals (O-ring oiled)
+fit-source-no_twist = SAE J1273 and OEM manuals: two wrenches, no twist
+fit-source-bend = EN 853:2015 preview; public hydraulic reference text (unreviewed)
+fit-source-two_wrenches = several OEM manuals call for two wrenches
+fit-source-finger = OEM operator manuals, flats from finger-tight
+fit-source-wrench = US Army TM 9-2320-364-20-4; OEM compact-tractor manual
+fit-source-farm_manual = OEM agricultural-machine operator manual
+fit-source-manuals = several OEM manuals
+fit-source-torque_page = public torque calculator page for hydraulic fittings
+fit-source-pipe_pages = two public pipe-fitting pages
+fit-source-telehandler = OEM telehandler service manual (1994)

@@ -1,0 +1,123 @@
+# The fit guide: its steps, what is taken for what, and where the practice comes from.
+
+## Phases
+
+fit-phase-before = Antes de empezar
+fit-phase-check = Comprobar las piezas
+fit-phase-route = Colocar la manguera
+fit-phase-tighten = Apretar
+fit-phase-prove = Comprobar la estanqueidad
+
+## Before you start
+
+fit-defer = Siga el manual del fabricante de la máquina, los datos del fabricante del racor y la normativa local. Prevalecen sobre esta guía. Este trabajo es solo para personas con formación, y habilitadas donde la ley lo exija.
+fit-stop_lock = Pare la máquina, retire la llave de contacto y consigne la máquina: bloqueada y señalizada. Baje o calce toda carga que pueda caer o moverse.
+fit-depressurise = Descargue toda la presión como indica el manual de la máquina: con el motor parado, accione cada mando y descargue los acumuladores. Nunca afloje una unión con presión.
+fit-cool = Deje enfriar el aceite. Lleve protección ocular y guantes resistentes al aceite. Ponga una bandeja bajo la unión.
+fit-injection = Nunca busque una fuga con la mano. El aceite a presión atraviesa los guantes y la piel. Si el aceite penetra bajo la piel, acuda de inmediato a urgencias quirúrgicas, aunque la herida parezca leve.
+
+## Check the parts
+
+fit-pressure = Presión de trabajo máxima: { $pressure }. Compruebe que la válvula limitadora de la máquina no está tarada más alta.
+fit-no_pressure = No se conoce la presión de trabajo de este latiguillo. No lo monte hasta que los datos del fabricante de la manguera y del fabricante del racor la hayan confirmado.
+fit-compare = Compare el latiguillo nuevo con el viejo: los extremos, los asientos, la longitud y los ángulos de los codos deben coincidir. Si algo difiere, no lo monte.
+fit-damage_flare = Limpie y revise los dos asientos y las dos roscas. Rechace una pieza con una grieta, una mella que cruce el asiento o una rosca dañada.
+fit-damage = Limpie y revise las roscas y las caras de sellado. Rechace una pieza con una grieta, un arañazo que cruce la cara o una rosca dañada.
+fit-seat_37_45 = Compruebe el asiento con una galga de asientos. Los abocardados de 37° y 45° tienen la misma rosca en los tamaños -2, -3, -4, -5, -8 y -10. Enroscan entre sí, pero no sellan de forma segura.
+fit-cone_bspp_jis = Compruebe el cono. Los extremos BSPP y JIS de 60° tienen la misma rosca, pero los conos invertidos. Enroscan entre sí, pero no sellan.
+fit-npt_bspt = Compruebe la rosca con una galga de roscas. En los tamaños 1/2 y 3/4, NPT y BSP tienen 14 hilos por pulgada y empiezan a enroscar, pero las roscas de 60° y 55° no sellan entre sí.
+fit-oring = Use una junta tórica nueva, apta para el fluido, y acéitela con aceite limpio del sistema. Debe quedar en su ranura y no estar cortada, aplastada ni endurecida.
+fit-clean_inside = No quite los tapones hasta el momento de conectar. El interior debe estar limpio y seco.
+
+## Route the hose
+
+fit-lay_line = Coloque la manguera sin torsión: su línea de marcado debe quedar recta, y la manguera solo debe curvarse en un plano.
+fit-bend = No curve la manguera con un radio menor de { $bend_radius }, medido por el lado interior de la curva. Deje recto, junto a cada racor, un tramo de al menos 1,5 veces el diámetro exterior de la manguera.
+fit-no_bend = No se conoce el radio mínimo de curvatura: use el valor del fabricante de la manguera.
+fit-slack = Deje holgura: con presión, la manguera puede alargarse un 2 % o acortarse un 4 %.
+fit-rub = Mantenga la manguera lejos de piezas calientes, cantos vivos y piezas móviles, en todo el recorrido de la máquina.
+fit-elbow = Oriente el codo antes de apretar y manténgalo en su posición.
+fit-clocking = Ángulo de orientación { $clocking }: con el extremo A más cerca de usted y el codo A hacia abajo, el codo B queda girado { $clocking } en sentido antihorario. Conecte un extremo y gire el otro solo por su tuerca. Nunca retuerza la manguera.
+
+## Tighten
+
+fit-by_hand = Enrosque la tuerca con los dedos. Debe girar con suavidad. Si se frena, pare: la rosca está cruzada o no corresponde.
+fit-by_hand_fixed = Enrosque con los dedos. Debe girar con suavidad. Si se frena, pare: la rosca está cruzada o no corresponde.
+fit-two_wrenches = Use dos llaves: con una sujete el racor de la manguera y con la otra gire solo la tuerca. No deje que la manguera gire.
+fit-two_wrenches_fixed = Use dos llaves: con una sujete el racor de la manguera y con la otra gire solo la tuerca de la pieza opuesta. No deje que la manguera gire. Si ninguna de las dos piezas tiene tuerca, conecte primero este extremo.
+fit-mark_finger = Gire la tuerca con los dedos hasta que haga tope (apriete con los dedos). Trace una línea que cruce la tuerca y el cuerpo.
+fit-mark_wrench = Gire la tuerca con una llave hasta notar una resistencia firme (unos 3,4 N·m, 30 lbf·in). Trace una línea que cruce la tuerca y el cuerpo.
+fit-flats = Gire la tuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
+fit-torque_nut = Apriete la tuerca a { $torque }.
+fit-both_orfs = Si se indican par de apriete y caras, manda el par de apriete.
+fit-both_first = Si se indican par de apriete y caras, pare en cuanto alcance uno de los dos. Si el otro queda lejos de su valor, desmonte la unión y revísela.
+fit-over_flare = No apriete más para parar una fuga: el abocardado puede agrietarse. Desmonte la unión y revise los dos asientos.
+fit-stud_in = Enrosque el extremo macho con los dedos hasta que haga tope. No dañe la junta tórica con la rosca.
+fit-stud_into = Enrosque con los dedos el extremo macho de la pieza opuesta hasta que haga tope. No dañe la junta tórica con la rosca.
+fit-locknut_back = Gire la contratuerca hacia atrás hasta el final y lleve la arandela contra ella. Enrosque el extremo macho con los dedos hasta que la arandela toque la cara de la boca.
+fit-locknut_align = Para orientar el codo, desenrosque el extremo macho una vuelta como máximo. Sujete el codo con una llave y apriete con la otra solo la contratuerca.
+fit-torque_stud = Apriete el extremo macho, la tuerca o la contratuerca a { $torque }. Una boca de aluminio admite menos: pida el valor al fabricante de la máquina.
+fit-flats_stud = Sin llave dinamométrica, apriete el extremo macho, la tuerca o la contratuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°).
+fit-sealant = Ponga en la rosca macho un sellador apto para el fluido. Deje sin sellador los dos primeros hilos.
+fit-turns = Enrosque hasta apretar con los dedos y luego apriete { $turns } más con una llave. Nunca cuente caras en una rosca cónica.
+fit-never_back = Nunca afloje una rosca cónica para orientarla: tendrá fugas. Desmóntela, límpiela y séllela de nuevo.
+fit-flange_seat = Apoye la cabeza de brida de plano sobre la cara de la boca, con la junta tórica en su ranura. Enrosque los cuatro tornillos con los dedos. La separación debe ser igual en las dos semibridas.
+fit-flange_cross = Apriete los tornillos poco a poco y en cruz, en dos o tres pasadas: uno, el opuesto en diagonal y luego los otros dos. No use llave de impacto.
+fit-torque_screw = { $screw ->
+    [none] En la última pasada apriete cada tornillo a { $torque }. Este par vale para un solo tamaño y una sola clase de resistencia: pregunte al fabricante cuáles antes de apretar.
+   *[other] En la última pasada apriete cada tornillo { $screw } a { $torque }. Otro tamaño de tornillo necesita otro par de apriete. Pregunte al fabricante la clase de resistencia.
+ }
+fit-no_figures = No se conoce el apriete de esta unión: use el valor del fabricante del racor.
+
+## Test for leaks
+
+fit-nobody_near = Mantenga alejada a la gente. Haga funcionar la máquina sin carga hasta que salga el aire y el nivel de aceite sea correcto.
+fit-leak_look = Suba la presión despacio. Busque fugas con un trozo de cartón, nunca con la mano.
+fit-leak_stop = Si una unión tiene fugas, pare la máquina, descargue la presión y desmonte la unión. Nunca apriete una unión con presión.
+fit-full_travel = Mueva la máquina en todo su recorrido. La manguera no debe quedar tirante, acodada ni retorcida, ni rozar en ningún punto.
+fit-look_again = Revise otra vez las uniones después de las primeras horas de trabajo.
+
+## What a picture shows
+
+fit-mark = Una línea que cruza la tuerca y el cuerpo
+
+## Families that are taken for each other; the sizes are those of the second
+
+fit-alike-flares = { $family } y { $other } ({ LIST($sizes) }) tienen la misma rosca en los tamaños -2, -3, -4, -5, -8 y -10. Enroscan entre sí, pero los asientos de 37° y 45° no sellan de forma segura.
+fit-alike-cone_oring-each = { $family } y { $other } ({ LIST($sizes) }) tienen la misma rosca en cada tamaño. Una sella por cono, la otra por junta tórica bajo un resalte.
+fit-alike-cone_oring = { $family } y { $other } ({ LIST($sizes) }) tienen las mismas roscas. Una sella por cono, la otra por junta tórica bajo un resalte.
+fit-alike-face_cone = { $family } y { $other } ({ LIST($sizes) }) tienen la misma rosca en tamaños dash distintos. Una sella por cara plana con junta tórica, la otra por cono.
+fit-alike-face_boss = { $family } y { $other } ({ LIST($sizes) }) tienen la misma rosca en tamaños dash distintos. Solo se distinguen por la posición de la junta tórica.
+fit-alike-tapers = { $family } y { $other } ({ LIST($sizes) }) empiezan a enroscar entre sí. Las dos son cónicas, pero las roscas de 60° y 55° no sellan entre sí. Los tamaños 1/2 y 3/4 tienen 14 hilos por pulgada en las dos.
+fit-alike-taper_parallel-14 = { $family } y { $other } ({ LIST($sizes) }) empiezan a enroscar entre sí en los tamaños 1/2 y 3/4, ambos con 14 hilos por pulgada. Una es cónica, la otra paralela, y el ángulo de los hilos difiere.
+fit-alike-npt_nptf = { $family } y { $other } ({ LIST($sizes) }) tienen el mismo tamaño y paso. NPTF sella en seco por sus crestas, NPT necesita sellador. Midiendo no se distinguen.
+fit-alike-taper_parallel = { $family } y { $other } ({ LIST($sizes) }) tienen el mismo paso y casi el mismo diámetro. Una es cónica, la otra paralela.
+fit-alike-npsm_bspp = { $family } y { $other } ({ LIST($sizes) }) tienen casi la misma rosca en los tamaños 1/2 y 3/4, y asientos de 60° de ángulo total. El ángulo de los hilos difiere.
+fit-alike-bspp_jis = { $family } y { $other } ({ LIST($sizes) }) tienen la misma rosca, pero los conos invertidos. Enroscan entre sí, pero no sellan.
+fit-alike-taper_cone = { $family } y { $other } ({ LIST($sizes) }) tienen el mismo paso y casi el mismo diámetro. Una es cónica, la otra sella por cono.
+fit-alike-tube_sizes = { $family } y { $other } ({ LIST($sizes) }) tienen la misma rosca en tamaños de tubo distintos. Mida el diámetro exterior del tubo para distinguirlas.
+fit-alike-metric_cone_flare = { $family } y { $other } ({ LIST($sizes) }) tienen las mismas roscas métricas. Una sella por cono de 24°, la otra por abocardado de 30°.
+fit-alike-metric_cone_oring = { $family } y { $other } ({ LIST($sizes) }) tienen las mismas roscas métricas. Una sella por cono, la otra por junta tórica bajo un resalte.
+fit-alike-flanges = { $family } y { $other } ({ LIST($sizes) }) se parecen. La cabeza código 62 es más gruesa y más ancha, y sus tornillos están más separados.
+
+## Where a step's practice comes from
+
+fit-source-tag = según lo puso el taller en la etiqueta
+fit-source-practice = práctica común (sin fuente publicada)
+fit-source-iso4413_j1273 = ISO 4413 y SAE J1273 (sin verificar)
+fit-source-j1273 = SAE J1273 (sin verificar)
+fit-source-previews = extractos de SAE J517 y J516: la presión admisible de un latiguillo es la menor de sus piezas
+fit-source-flare_pages = dos páginas públicas: el abocardado de 45° comparte rosca con el de 37° en -2 -3 -4 -5 -8 -10
+fit-source-hose_page = página técnica pública de un fabricante de mangueras, conexiones japonesas
+fit-source-thread_page = página pública de referencia de roscas
+fit-source-oring_manuals = manuales del operador de fabricantes (junta tórica aceitada)
+fit-source-no_twist = SAE J1273 y manuales de fabricantes: dos llaves, sin torsión
+fit-source-bend = extracto de la EN 853:2015; texto público de referencia hidráulica (sin revisar)
+fit-source-two_wrenches = varios manuales de fabricantes piden dos llaves
+fit-source-finger = manuales del operador de fabricantes, caras desde el apriete con los dedos
+fit-source-wrench = US Army TM 9-2320-364-20-4; manual de un fabricante de tractores compactos
+fit-source-farm_manual = manual del operador de un fabricante de maquinaria agrícola
+fit-source-manuals = varios manuales de fabricantes
+fit-source-torque_page = página pública de cálculo de pares para racores hidráulicos
+fit-source-pipe_pages = dos páginas públicas sobre accesorios de tubería
+fit-source-telehandler = manual de taller de un fabricante de manipuladores telescópicos (1994)

@@ -1,0 +1,295 @@
+# The public pages: a tag, finding it, ordering again, identifying a hose without a tag.
+
+## Around every page
+
+scan-skip = Ir al contenido
+scan-choose = Idioma y unidades
+scan-units-metric = bar y mm primero
+scan-units-inch = psi y pulgadas primero
+scan-more = Más
+scan-find_another = Buscar otra etiqueta
+scan-no_tag = Sin etiqueta: identificar el latiguillo
+scan-disclaimer = Los valores vienen de las fuentes indicadas. No sustituyen a los datos del fabricante del racor, al manual de la máquina, a la normativa local ni a un montador cualificado.
+scan-tag = Etiqueta
+scan-tag-title = Etiqueta { $number }
+scan-line = { $label }: { $text }
+scan-source = Fuente: { $source }
+scan-source-label = Fuente
+scan-app-name = Lector de etiquetas de latiguillos
+scan-app-short_name = Etiquetas
+
+## Finding a tag
+
+scan-find-title = Buscar una etiqueta
+scan-typed-hint = XXXXX-XXXXXX, impreso bajo el código QR
+scan-typed-show = Mostrar la etiqueta
+scan-camera-title = Escanear con la cámara
+scan-camera-start = Encender la cámara
+scan-camera-picture = Imagen de la cámara
+scan-camera-not_a_tag = Este no es el código de una etiqueta de latiguillo.
+scan-camera-missing = Cámara no disponible. Permita el acceso a la cámara o use una foto.
+scan-photo-title = Usar una foto de la etiqueta
+scan-photo-label = Foto del código QR o del código de barras
+scan-photo-read = Leer la etiqueta
+scan-meant = Quizá quería decir
+scan-meant-number = { $number } ({ LIST($slips) })
+scan-meant-slip = posición { $place }: { $right }, no { $wrong }
+
+## Refusals
+
+scan-refused-title = No se puede leer esta etiqueta
+scan-refused-line = { $field }: { $why } { $mend }
+scan-not_there-title = Página no encontrada
+scan-not_there = No hay ninguna página en esta dirección.
+    .mend = Escanee otra vez el código QR de la etiqueta, o escriba su número.
+scan-unknown_tag = { $number } no está en los registros de este taller.
+    .mend = Escanee el código QR de la etiqueta: contiene la especificación completa.
+scan-photo-too_large = La foto es demasiado grande.
+    .mend = Use una foto más pequeña.
+scan-order-nothing = El pedido no indica ningún latiguillo.
+    .mend = Escanee la etiqueta, o escriba su número.
+scan-order-quantity = { $given } no es un número entero.
+    .mend = Introduzca un número entero, por ejemplo 2.
+scan-order-day = { $given } no es una fecha.
+    .mend = Introduzca año, mes y día, por ejemplo 2027-03-31.
+scan-picked-wrong = { $given } no es una opción válida.
+    .mend = Mida otra vez el extremo.
+scan-picked-missing = Falta un extremo.
+    .mend = Mida primero los dos extremos.
+scan-form-missing = Falta la forma.
+    .mend = Elija macho o hembra.
+
+## Captions of fields
+
+scan-field-spec = Latiguillo
+scan-field-number = Número de etiqueta
+scan-field-digits = Código de la etiqueta
+scan-field-link = Enlace
+scan-field-address = Dirección
+scan-field-image = Foto
+scan-field-quantity = Cantidad
+scan-field-needed_by = Se necesita para el
+scan-field-reference = Su referencia
+scan-field-contact_phone = Teléfono
+scan-field-contact_email = Correo electrónico
+scan-field-contact_name = Nombre
+scan-field-contact_company = Empresa
+scan-field-changes = Cambios que desea
+scan-field-form = Forma
+scan-field-thread_od = Diámetro de la rosca
+scan-field-thread_id = Diámetro de la rosca
+scan-field-tpi = Hilos por pulgada
+scan-field-pitch = O paso en mm
+scan-field-seat = Asiento
+scan-field-cone = Cono
+scan-field-tube_od = Diámetro exterior del tubo
+scan-field-hex = Hexágono, entre caras
+scan-field-flange_od = Diámetro de la cabeza de brida
+scan-field-bolt_spacing = Distancia entre centros de tornillos, lado largo
+scan-field-measurements = Medidas
+scan-field-end = Extremos
+scan-field-hose_standard = Norma de la manguera
+scan-field-hose_dash = Tamaño dash de la manguera
+scan-field-length_mm = Longitud total
+scan-field-clocking_deg = Ángulo de orientación
+scan-field-end_a = Extremo A
+scan-field-end_b = Extremo B
+scan-field-covers = Fundas y protecciones
+
+## A tag: what stands first
+
+scan-withdrawn-title = Retirado: no usar
+scan-withdrawn-act = No use este latiguillo. Si está montado, pare la máquina, descargue la presión y desmóntelo. Después, póngase en contacto con el taller.
+scan-withdrawn-since = Retirado el { $day }
+scan-withdrawn-no_guide = Este latiguillo está retirado. No lo monte.
+scan-notice-tag_only-title = Solo datos de la etiqueta
+scan-notice-tag_only = Este taller no tiene registro de este número. Los datos mostrados vienen solo de la etiqueta. Pregunte al taller que fabricó el latiguillo si ha sido retirado.
+scan-notice-damaged-title = Código de la etiqueta dañado
+scan-notice-damaged = Los datos de este código no se pueden leer. En su lugar se muestra el registro del taller: compárelo con el texto impreso en la etiqueta.
+scan-notice-differ-title = La etiqueta y el registro difieren
+scan-notice-differ = Se muestra el registro del taller. No monte el latiguillo hasta que el taller confirme cuál es el correcto.
+scan-differ-record = Registro:
+scan-differ-tag = Etiqueta:
+scan-differ-nothing = nada
+scan-notice-replaced-title = Latiguillo sustituido
+scan-notice-replaced = Un latiguillo más nuevo lo ha sustituido.
+scan-notice-old-title = Vida útil o almacenamiento superados
+scan-notice-life = Fabricado el { $day }, hace más de { $years } { $years ->
+    [one] año
+   *[other] años
+ }. Vida útil máxima: { $years } { $years ->
+    [one] año
+   *[other] años
+ }, incluido el almacenamiento ({ $source }). Haga que lo sustituyan, o que lo revise una persona competente, antes de volver a usarlo.
+scan-notice-shelf = Fabricado el { $day }, hace más de { $years } { $years ->
+    [one] año
+   *[other] años
+ }. Tiempo máximo de almacenamiento de un latiguillo: { $years } { $years ->
+    [one] año
+   *[other] años
+ } ({ $source }). Si no ha estado en uso desde entonces, haga que lo revisen antes de montarlo.
+
+## A tag: figures and parts by themselves
+
+scan-one_line = { $hose }, { $length }
+scan-short_end = { $title }, { $shape }
+scan-end_title = { $size } { $connection }
+scan-torque = { $torque }
+scan-temperature = { $temperature }
+scan-pressure-figure = { $pressure }
+scan-length-figure = { $length }
+scan-cover_list = { LIST($covers) }
+scan-day = { $day }
+
+## A tag: the hose
+
+scan-pressure = Presión de trabajo máx.
+scan-pressure-not_known = No se conoce. No monte este latiguillo hasta que los datos del fabricante de la manguera y del fabricante del racor hayan confirmado su presión de trabajo.
+scan-pressure-given = Valor fijado por el taller. Fuente: { $source }
+scan-pressure-as_tagged = Según lo puso el taller en la etiqueta
+scan-pressure-least = La menor presión admisible de la manguera y los dos extremos; la limita { SAY($part) }. Fuente: { $source }
+scan-hose = Manguera
+scan-the_hose = El latiguillo
+scan-end_a = Extremo A
+scan-end_b = Extremo B
+scan-length = Longitud
+scan-length-tolerance = Tolerancia: -{ $minus } / +{ $plus }
+scan-clocking = Ángulo de orientación
+scan-clocking-tolerance = Tolerancia: ±{ $angle }
+scan-clocking-shop = { $angle } en sentido horario desde las 12 (convención de este taller)
+scan-clocking-convention = Convención: MIL-DTL-83796-5 figura 3 (que cita SAE J517); lado de observación: práctica común.
+scan-max_temperature = Temperatura máxima
+scan-min_temperature = Temperatura mínima de la manguera
+scan-fluid = Fluido
+scan-covers = Fundas y protecciones
+scan-bend_radius = Radio mínimo de curvatura
+scan-built_on = Fabricado el
+scan-note = Nota
+scan-state = Estado
+scan-tightening = Apriete
+scan-tighten-a = Apriete del extremo A
+scan-tighten-b = Apriete del extremo B
+scan-sources = Fuentes
+scan-thread = Rosca { $thread }, diámetro exterior del macho { $diameter }
+scan-thread-flange = Diámetro de la cabeza de brida { $diameter }
+scan-thread-not_known = Rosca que no está en las tablas: use los datos del fabricante del racor.
+scan-scale = La rosca o la cabeza de brida está a escala, el resto es esquemático. Fuente: { $source }
+scan-scale-none = El dibujo no está a escala.
+scan-link = Enlace
+
+## A tag: installing it
+
+scan-fit = Montarlo
+scan-fit-first = Siga primero el manual de la máquina; después, los datos del fabricante del racor y la normativa local. No empiece si no tiene formación para trabajar en sistemas hidráulicos.
+scan-fit-start = Empezar
+scan-fit-step = Paso { $n } de { $total }
+scan-fit-back = Atrás
+scan-fit-next = Siguiente
+scan-fit-done = Listo
+scan-tabs = ¿Qué quiere hacer?
+
+## Ordering
+
+scan-order-again = Pedir otra vez
+scan-order-by_phone = Pedir por teléfono o correo
+scan-order-lines = Datos del pedido para cualquier taller de latiguillos:
+scan-order-please = Por favor, fabriquen otro latiguillo como este:
+scan-order-subject = Nuevo pedido: etiqueta { $number }
+scan-order-copy = Copiar
+scan-order-share = Compartir
+scan-order-reference-hint = Su número de pedido o de trabajo, o la máquina
+scan-order-contact = Sus datos de contacto
+scan-order-contact-hint = Introduzca un número de teléfono o una dirección de correo electrónico.
+scan-order-changes = Pedir con cambios
+scan-order-changes-hint = Deje vacío lo que no cambia.
+scan-order-new_length = Longitud nueva (etiqueta: { $length })
+scan-order-new_end_a = Extremo A nuevo (etiqueta: { $end })
+scan-order-new_end_b = Extremo B nuevo (etiqueta: { $end })
+scan-order-other = Otros cambios
+scan-order-send = Enviar el pedido
+scan-order-checked = El taller revisa cada pedido y se pone en contacto con usted antes de fabricar.
+scan-order-waiting = Sin cobertura. Su pedido está guardado en este teléfono y se enviará automáticamente. No lo envíe otra vez.
+scan-order-not_sent = El pedido no se ha enviado
+scan-order-not_found = No se encuentra el pedido
+scan-outbox-sent = Su pedido se ha enviado. Número de pedido:
+scan-outbox-waiting = Su pedido está guardado en este teléfono. Se enviará cuando haya cobertura y esta página esté abierta.
+scan-ordered-title = Pedido { $reference }
+scan-ordered-received = Hemos recibido su solicitud de pedido
+scan-ordered-number = Número de pedido
+scan-ordered-keep = Anote este número o guarde esta página. Indíquelo cuando llame.
+scan-ordered-back = Volver a la etiqueta
+scan-order_state-received = recibido
+scan-order_state-asked = pregunta del taller
+scan-order_state-accepted = aceptado
+scan-order_state-building = en fabricación
+scan-order_state-done = terminado
+scan-order_state-declined = rechazado
+
+## Identifying a hose without a tag
+
+scan-identify-careful = Pare la máquina y descargue la presión antes de tocar una unión. Nunca busque una fuga con la mano.
+scan-identify-next_hose = Seguir con la manguera
+scan-identify-same = Extremo B igual que el A
+scan-identify-possible_a = Conexiones posibles, extremo A
+scan-identify-possible_b = Conexiones posibles, extremo B
+scan-identify-measure_next = Lo siguiente que medir
+scan-identify-enter_below = Introdúzcalo más abajo
+scan-identify-no_match = Sin coincidencias. Mida otra vez o lleve el latiguillo al taller.
+scan-identify-likelihood = probabilidad { $percent }
+scan-identify-contradicts = No corresponde. Difiere en: { LIST($features) }.
+scan-identify-use_a = Usar para el extremo A
+scan-identify-use_b = Usar para el extremo B
+scan-identify-measure_a = Medir el extremo A
+scan-identify-measure_b = Medir el extremo B
+scan-identify-diameter-hint = Macho: diámetro exterior. Hembra: diámetro interior. Ejemplo: 1 1/16 in o 26,9 mm
+scan-identify-more = Más medidas
+scan-identify-go = Identificar
+scan-identify-ends = Medir los extremos
+scan-seat-not_sure = no lo sé
+scan-seat-37 = abocardado 37°
+scan-seat-45 = abocardado 45°
+scan-seat-30 = abocardado o cono 30°
+scan-seat-60 = cono 60°
+scan-seat-24 = cono 24°
+scan-seat-face = junta tórica en la cara plana (ORFS)
+scan-seat-boss = junta tórica bajo el hexágono
+scan-seat-flat = cara plana, para una arandela o una brida
+scan-seat-taper = sin asiento: rosca cónica
+scan-cone-not_sure = no lo sé
+scan-cone-outside = cono exterior (sobresale como una nariz)
+scan-cone-inside = cono interior (hundido como un embudo)
+scan-feature-thread = diámetro de la rosca
+scan-feature-tpi = paso
+scan-feature-seat = asiento
+scan-feature-cone = cono
+scan-feature-hex = hexágono
+scan-feature-tube_od = diámetro del tubo
+scan-feature-flange_od = diámetro de la cabeza de brida
+scan-feature-bolt_spacing = distancia entre tornillos
+scan-ask-thread = Mida el diámetro de la rosca con un calibre (pie de rey): por fuera en un macho, por dentro en una hembra. Incline el calibre respecto a la rosca.
+scan-ask-tpi = Mida el paso con una galga de roscas: hilos por pulgada o milímetros.
+scan-ask-seat = Compruebe el asiento: mida su ángulo con una galga de asientos, o vea si es cara plana con junta tórica, junta tórica bajo el hexágono, cara plana o rosca cónica sin asiento.
+scan-ask-cone = Compruebe el cono: ¿sobresale como una nariz o está hundido como un embudo?
+scan-ask-hex = Mida el hexágono entre caras.
+scan-ask-tube_od = Mida el diámetro exterior del tubo al que se conecta.
+scan-ask-flange_od = Mida el diámetro de la cabeza de brida.
+scan-ask-bolt_spacing = Mida entre tornillos, de centro a centro, por el lado largo.
+scan-hose-title = La manguera entre los extremos
+scan-hose-order = Pedir este latiguillo
+scan-hose-checked = Estas son sus medidas. El taller las comprueba con usted antes de fabricar.
+scan-hose-correct = Corregir las medidas
+scan-hose-lay_line = La línea de marcado impresa a lo largo de la manguera da su norma y su tamaño.
+scan-hose-dash-hint = Diámetro interior nominal en 1/16 in: 12 = 3/4 in
+scan-hose-shape = Forma
+scan-hose-drop = Altura del codo (drop)
+scan-hose-jump = Salto de tamaño: racor de un tamaño mayor o menor que la manguera
+scan-hose-clocking = Ángulo de orientación (solo con dos codos)
+scan-hose-clocking-hint = Extremo A más cerca de usted y codo A hacia abajo: grados en sentido antihorario hasta el codo B
+scan-hose-length-hint = Ejemplo: 1250 mm o 49 1/4 in
+scan-hose-measured = Medida
+scan-hose-show = Mostrar el latiguillo
+
+## On a phone without a signal
+
+scan-shell-title = Etiqueta de latiguillo
+scan-shell-no_script = Sin cobertura. Active JavaScript para leer la etiqueta sin conexión.

@@ -1,0 +1,123 @@
+# The fit guide: its steps, what is taken for what, and where the practice comes from.
+
+## Phases
+
+fit-phase-before = Avant de commencer
+fit-phase-check = Contrôler les pièces
+fit-phase-route = Poser le tuyau
+fit-phase-tighten = Serrer
+fit-phase-prove = Contrôler l'étanchéité
+
+## Before you start
+
+fit-defer = Suivez le manuel du constructeur de la machine, les données du fabricant d'embouts et la réglementation locale. Ils priment sur ce guide. Ce travail est réservé à une personne formée, et habilitée là où la loi l'exige.
+fit-stop_lock = Arrêtez la machine, retirez la clé de contact et consignez la machine. Abaissez ou calez toute charge qui pourrait tomber ou bouger.
+fit-depressurise = Relâchez toute la pression comme l'indique le manuel de la machine : moteur arrêté, actionnez toutes les commandes et déchargez les accumulateurs. Ne desserrez jamais un raccord sous pression.
+fit-cool = Laissez refroidir l'huile. Portez une protection des yeux et des gants étanches à l'huile. Placez un bac sous le raccord.
+fit-injection = Ne cherchez jamais une fuite à la main. L'huile sous pression traverse les gants et la peau. Toute injection d'huile sous la peau est une urgence chirurgicale, même si la plaie paraît bénigne.
+
+## Check the parts
+
+fit-pressure = Pression de service maximale : { $pressure }. Vérifiez que le limiteur de pression de la machine n'est pas taré plus haut.
+fit-no_pressure = La pression de service de ce flexible n'est pas connue. Ne le montez pas avant que les données du fabricant du tuyau et du fabricant d'embouts l'aient confirmée.
+fit-compare = Comparez le nouveau flexible à l'ancien : extrémités, sièges, longueur et angles des coudes doivent être identiques. Si quelque chose diffère, ne le montez pas.
+fit-damage_flare = Nettoyez et contrôlez les deux sièges et les deux filetages. N'utilisez pas une pièce fissurée, entaillée en travers du siège ou au filetage abîmé.
+fit-damage = Nettoyez et contrôlez les filetages et les faces d'étanchéité. N'utilisez pas une pièce fissurée, rayée en travers de la face ou au filetage abîmé.
+fit-seat_37_45 = Contrôlez le siège au calibre de siège. Les évasements 37° et 45° ont le même filetage dans les tailles -2, -3, -4, -5, -8 et -10. Ils se vissent l'un dans l'autre, mais l'étanchéité n'est pas fiable.
+fit-cone_bspp_jis = Contrôlez le cône. Les extrémités BSPP et JIS 60° ont le même filetage, mais des cônes inversés. Elles se vissent, mais ne font pas étanchéité.
+fit-npt_bspt = Contrôlez le filetage au peigne à filets. En tailles 1/2 et 3/4, NPT et BSP ont tous deux 14 filets par pouce et commencent à se visser, mais des filets à 60° et à 55° ne font pas étanchéité entre eux.
+fit-oring = Mettez un joint torique neuf adapté au fluide et huilez-le avec de l'huile propre du circuit. Il doit être dans sa gorge, ni coupé, ni écrasé, ni durci.
+fit-clean_inside = Ne retirez les bouchons qu'au moment de raccorder. L'intérieur doit être propre et sec.
+
+## Route the hose
+
+fit-lay_line = Posez le tuyau sans le vriller : la ligne de marquage doit rester droite, et le tuyau ne doit se courber que dans un seul plan.
+fit-bend = Respectez un rayon de courbure d'au moins { $bend_radius }, mesuré à l'intérieur de la courbe. À la sortie de chaque embout, gardez le tuyau droit sur au moins 1,5 fois son diamètre extérieur.
+fit-no_bend = Le rayon de courbure minimal n'est pas connu : utilisez la valeur du fabricant du tuyau.
+fit-slack = Laissez du mou : sous pression, le tuyau peut s'allonger de 2 % ou se raccourcir de 4 %.
+fit-rub = Tenez le tuyau à l'écart des pièces chaudes, des arêtes vives et des pièces mobiles, sur toute la course de la machine.
+fit-elbow = Orientez le coude avant de serrer, et maintenez-le en position.
+fit-clocking = Angle d'orientation { $clocking } : extrémité A de votre côté et coude A vers le bas, le coude B est tourné de { $clocking } dans le sens antihoraire. Raccordez une extrémité, puis orientez l'autre en ne tournant que son écrou. Ne vrillez jamais le tuyau.
+
+## Tighten
+
+fit-by_hand = Engagez l'écrou à la main. Il doit tourner librement. S'il force, arrêtez : le filetage est engagé de travers ou ne correspond pas.
+fit-by_hand_fixed = Engagez le filetage à la main. Il doit tourner librement. S'il force, arrêtez : il est engagé de travers ou ne correspond pas.
+fit-two_wrenches = Utilisez deux clés : maintenez l'embout avec l'une et tournez seulement l'écrou avec l'autre. Le tuyau ne doit pas tourner.
+fit-two_wrenches_fixed = Utilisez deux clés : maintenez l'embout avec l'une et tournez seulement l'écrou de la pièce opposée avec l'autre. Le tuyau ne doit pas tourner. Si aucune des deux pièces n'a d'écrou, raccordez d'abord cette extrémité.
+fit-mark_finger = Vissez l'écrou avec les doigts jusqu'en butée (serrage aux doigts). Tracez un trait à cheval sur l'écrou et le corps.
+fit-mark_wrench = Vissez l'écrou à la clé jusqu'à sentir une résistance franche (environ 3,4 N·m, 30 lbf·in). Tracez un trait à cheval sur l'écrou et le corps.
+fit-flats = Vissez encore l'écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez des pans, pas des tours.
+fit-torque_nut = Serrez l'écrou à { $torque }.
+fit-both_orfs = Si le couple et le nombre de pans sont donnés, c'est le couple qui fait foi.
+fit-both_first = Si le couple et le nombre de pans sont donnés, arrêtez-vous au premier atteint. Si l'autre est loin de sa valeur, démontez le raccord et contrôlez-le.
+fit-over_flare = Ne serrez pas davantage pour arrêter une fuite : l'évasement pourrait se fissurer. Démontez le raccord et contrôlez les deux sièges.
+fit-stud_in = Vissez l'élément mâle aux doigts jusqu'en butée. N'abîmez pas le joint torique sur le filetage.
+fit-stud_into = Vissez aux doigts l'élément mâle de la pièce opposée jusqu'en butée. N'abîmez pas le joint torique sur le filetage.
+fit-locknut_back = Dévissez le contre-écrou jusqu'au bout et poussez la rondelle contre lui. Vissez l'élément mâle aux doigts jusqu'à ce que la rondelle touche la face de l'orifice.
+fit-locknut_align = Pour orienter le coude, dévissez l'élément mâle d'un tour au plus. Maintenez le coude avec une clé et serrez seulement le contre-écrou avec l'autre.
+fit-torque_stud = Serrez l'élément mâle, l'écrou ou le contre-écrou à { $torque }. Un orifice en aluminium supporte moins : demandez la valeur au constructeur de la machine.
+fit-flats_stud = Sans clé dynamométrique, serrez encore l'élément mâle, l'écrou ou le contre-écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°).
+fit-sealant = Mettez un produit d'étanchéité adapté au fluide sur le filetage mâle. Laissez nus les deux premiers filets.
+fit-turns = Vissez aux doigts, puis serrez encore à la clé de { $turns }. Ne comptez jamais en pans sur un filetage conique.
+fit-never_back = Ne dévissez jamais un filetage conique pour l'orienter : il fuirait. Démontez-le, nettoyez-le et étanchez-le à nouveau.
+fit-flange_seat = Posez la collerette bien à plat sur la face de l'orifice, joint torique dans sa gorge. Engagez les quatre vis à la main. L'écart doit être égal aux deux demi-brides.
+fit-flange_cross = Serrez les vis progressivement et en croix, en deux ou trois passes : une vis, celle en diagonale, puis les deux autres. N'utilisez pas de clé à chocs.
+fit-torque_screw = { $screw ->
+    [none] À la dernière passe, serrez chaque vis à { $torque }. Ce couple ne vaut que pour une taille et une classe de vis : demandez lesquelles au fabricant avant de serrer.
+   *[other] À la dernière passe, serrez chaque vis { $screw } à { $torque }. Une autre taille de vis demande un autre couple. Demandez la classe de la vis au fabricant.
+ }
+fit-no_figures = Le serrage de ce raccord n'est pas connu : utilisez la valeur du fabricant d'embouts.
+
+## Test for leaks
+
+fit-nobody_near = Éloignez les personnes. Faites tourner la machine à vide jusqu'à ce que l'air soit purgé et le niveau d'huile correct.
+fit-leak_look = Montez la pression lentement. Cherchez les fuites avec un morceau de carton, jamais avec la main.
+fit-leak_stop = Si un raccord fuit, arrêtez la machine, relâchez la pression et démontez le raccord. Ne serrez jamais un raccord sous pression.
+fit-full_travel = Faites parcourir à la machine toute sa course. Le tuyau ne doit nulle part être tendu, plié ou vrillé, ni frotter.
+fit-look_again = Contrôlez à nouveau les raccords après les premières heures de travail.
+
+## What a picture shows
+
+fit-mark = Un trait à cheval sur l'écrou et le corps
+
+## Families that are taken for each other; the sizes are those of the second
+
+fit-alike-flares = { $family } et { $other } ({ LIST($sizes) }) : même filetage dans les tailles -2, -3, -4, -5, -8 et -10. Les pièces se vissent, mais des sièges à 37° et à 45° n'assurent pas une étanchéité fiable.
+fit-alike-cone_oring-each = { $family } et { $other } ({ LIST($sizes) }) : même filetage dans chaque taille. L'un fait étanchéité par un cône, l'autre par un joint torique sous un épaulement.
+fit-alike-cone_oring = { $family } et { $other } ({ LIST($sizes) }) : mêmes filetages. L'un fait étanchéité par un cône, l'autre par un joint torique sous un épaulement.
+fit-alike-face_cone = { $family } et { $other } ({ LIST($sizes) }) : même filetage à des modules (dash) différents. L'un fait étanchéité par un joint torique dans une face plane, l'autre par un cône.
+fit-alike-face_boss = { $family } et { $other } ({ LIST($sizes) }) : même filetage à des modules (dash) différents. Seule la place du joint torique les distingue.
+fit-alike-tapers = { $family } et { $other } ({ LIST($sizes) }) commencent à se visser. Tous deux sont coniques, mais des filets à 60° et à 55° ne font pas étanchéité entre eux. Les tailles 1/2 et 3/4 ont 14 filets par pouce dans les deux.
+fit-alike-taper_parallel-14 = { $family } et { $other } ({ LIST($sizes) }) commencent à se visser en tailles 1/2 et 3/4, toutes deux à 14 filets par pouce. L'un est conique, l'autre cylindrique, et l'angle des filets diffère.
+fit-alike-npt_nptf = { $family } et { $other } ({ LIST($sizes) }) : même taille et même pas. NPTF fait étanchéité à sec par ses sommets de filet, NPT demande un produit d'étanchéité. La mesure ne les distingue pas.
+fit-alike-taper_parallel = { $family } et { $other } ({ LIST($sizes) }) : même pas et presque le même diamètre. L'un est conique, l'autre cylindrique.
+fit-alike-npsm_bspp = { $family } et { $other } ({ LIST($sizes) }) : presque le même filetage en tailles 1/2 et 3/4, et des sièges d'angle total 60°. L'angle des filets diffère.
+fit-alike-bspp_jis = { $family } et { $other } ({ LIST($sizes) }) : même filetage, mais des cônes inversés. Les pièces se vissent, mais ne font pas étanchéité.
+fit-alike-taper_cone = { $family } et { $other } ({ LIST($sizes) }) : même pas et presque le même diamètre. L'un est conique, l'autre fait étanchéité par un cône.
+fit-alike-tube_sizes = { $family } et { $other } ({ LIST($sizes) }) : même filetage à des tailles de tube différentes. Mesurez le diamètre extérieur du tube pour les distinguer.
+fit-alike-metric_cone_flare = { $family } et { $other } ({ LIST($sizes) }) : mêmes filetages métriques. L'un fait étanchéité par un cône 24°, l'autre par un évasement 30°.
+fit-alike-metric_cone_oring = { $family } et { $other } ({ LIST($sizes) }) : mêmes filetages métriques. L'un fait étanchéité par un cône, l'autre par un joint torique sous un épaulement.
+fit-alike-flanges = { $family } et { $other } ({ LIST($sizes) }) se ressemblent. La collerette code 62 est plus épaisse et plus large, et ses vis sont plus écartées.
+
+## Where a step's practice comes from
+
+fit-source-tag = valeur inscrite sur l'étiquette par l'atelier
+fit-source-practice = usage courant (aucune source publiée)
+fit-source-iso4413_j1273 = ISO 4413 et SAE J1273 (non vérifié)
+fit-source-j1273 = SAE J1273 (non vérifié)
+fit-source-previews = extraits des SAE J517 et J516 : un flexible vaut ce que vaut sa pièce la plus faible
+fit-source-flare_pages = deux pages publiques : l'évasement 45° a le même filetage que l'évasement 37° en -2 -3 -4 -5 -8 -10
+fit-source-hose_page = page technique publique d'un fabricant de tuyaux, raccords japonais
+fit-source-thread_page = page publique de référence sur les filetages
+fit-source-oring_manuals = manuels de l'opérateur de constructeurs (joint torique huilé)
+fit-source-no_twist = SAE J1273 et manuels de constructeurs : deux clés, pas de vrillage
+fit-source-bend = extrait de l'EN 853:2015 ; texte public de référence en hydraulique (non relu)
+fit-source-two_wrenches = plusieurs manuels de constructeurs demandent deux clés
+fit-source-finger = manuels de l'opérateur de constructeurs, pans à partir du serrage aux doigts
+fit-source-wrench = US Army TM 9-2320-364-20-4 ; manuel d'un constructeur de tracteurs compacts
+fit-source-farm_manual = manuel de l'opérateur d'un constructeur de machines agricoles
+fit-source-manuals = plusieurs manuels de constructeurs
+fit-source-torque_page = page publique de calcul de couples pour raccords hydrauliques
+fit-source-pipe_pages = deux pages publiques sur la tuyauterie
+fit-source-telehandler = manuel d'atelier d'un constructeur de chariots télescopiques (1994)
