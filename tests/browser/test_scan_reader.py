@@ -15,10 +15,10 @@ from playwright.sync_api import Page
 
 from api.scan import fill, view
 from api.scan.find import path_of
-from api.scan.visitor import Reader
 from api.scan.kit import shared_tables, words_of
 from api.scan.tag_page import assessment_of
 from api.scan.view import Shop, Tag
+from api.scan.visitor import Reader
 from tagger.code import link, payload
 from tagger.code import number as tag_number
 from tagger.errors import PayloadError

@@ -3,6 +3,7 @@
 
 import { both, escape } from "./fill.js";
 import { clockingPicture, nutPicture } from "./picture.js";
+import { turns } from "./phrases.js";
 import { showLength } from "./units.js";
 import { angleOf } from "./words.js";
 
@@ -96,7 +97,7 @@ function figuresOf(end, tightening, content, radius, words) {
     const { flats_min: low, flats_max: high } = tightening;
     found.flats = words.flats(low, high);
     found.flats_basis = words.basis(tightening.flats_basis);
-    found.turns = words.turns(low, high);
+    found.turns = words.say(turns(low / 6, high / 6));
   }
   if (content.working_pressure_bar !== null) found.pressure = words.pressure(content.working_pressure_bar);
   if (radius !== null) found.bend_radius = showLength(radius);
