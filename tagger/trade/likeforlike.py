@@ -1,4 +1,4 @@
-"""Does B replace A? A verdict field by field, and one for all, with reasons.
+"""Does a new assembly replace an old one? A verdict field by field, and one for all, with reasons.
 
 ``same`` and ``better`` stand in the way of nothing; ``differs`` asks for a look;
 ``dangerous`` means it does not replace. A figure that is not known is never ``same``.
@@ -7,32 +7,47 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
+from typing import Final, Literal
 
+from tagger import phrases
 from tagger.errors import TradeError
-from tagger.spec import AssemblySpec, End, Fluid
+from tagger.messages import Message, Value, angle, length, pressure
+from tagger.messages import temperature as celsius
+from tagger.spec import AssemblySpec, Connection, Cover, End, Fluid
 from tagger.trade import geometry, temperature
 from tagger.trade.assess import assess
 from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
-from tagger.units import show_length, show_pressure, show_temperature
 
 FieldVerdict = Literal["same", "better", "differs", "dangerous"]
 Verdict = Literal["replaces", "replaces with care", "does not replace"]
+
+_VERDICTS: Final[dict[Verdict, Message]] = {
+    "replaces": Message("trade-verdict-replaces"),
+    "replaces with care": Message("trade-verdict-with-care"),
+    "does not replace": Message("trade-verdict-does-not-replace"),
+}
+_FLARES = {Connection("sae_37_flare"), Connection("sae_45_flare")}
+_PROTECT_PEOPLE = {Cover.FIRE_SLEEVE, Cover.BURST_SLEEVE}
 
 
 @dataclass(frozen=True)
 class Field:
     field: str
     verdict: FieldVerdict
-    reason: str
+    reason: Message
 
 
 @dataclass(frozen=True)
 class Comparison:
     verdict: Verdict
     fields: tuple[Field, ...]
+
+    @property
+    def message(self) -> Message:
+        """The verdict for people."""
+        return _VERDICTS[self.verdict]
 
 
 def compare(a: AssemblySpec, b: AssemblySpec, tables: Tables | None = None) -> Comparison:
@@ -71,19 +86,27 @@ def _assessed(name: str, spec: AssemblySpec, tables: Tables) -> Assessment:
         raise error.within(name) from None
 
 
+def _values(old: Value, new: Value) -> Message:
+    return Message("trade-compare-values", old=old, new=new)
+
+
+def _both(what: Value) -> Message:
+    return Message("trade-compare-both", both=what)
+
+
 def _pressure(a: AssemblySpec, b: AssemblySpec, was: Assessment, new: Assessment) -> Field:
     old_bar, new_bar = was.working_pressure.value_bar, new.working_pressure.value_bar
     name = "working_pressure"
     if old_bar is None and new_bar is None and _parts(a) == _parts(b):
-        return Field(name, "same", "the same parts, though their working pressure is not known")
+        return Field(name, "same", Message("trade-compare-pressure-same-parts"))
     if old_bar is None or new_bar is None:
-        which = "either" if old_bar is None and new_bar is None else ("A" if old_bar is None else "B")
-        reason = f"the working pressure of {which} is not known: give it in the spec with its source"
-        return Field(name, "dangerous", reason)
-    shown = f"A {show_pressure(old_bar)}, B {show_pressure(new_bar)}"
+        which = "both" if old_bar is None and new_bar is None else ("old" if old_bar is None else "new")
+        return Field(name, "dangerous", Message("trade-compare-pressure-not-known", which=which))
+    old, to_come = pressure(old_bar), pressure(new_bar)
     if new_bar < old_bar - 0.05:
-        return Field(name, "dangerous", f"B is rated lower: {shown}")
-    return Field(name, "same" if abs(new_bar - old_bar) <= 0.05 else "better", shown)
+        lower = Message("trade-compare-pressure-lower", old=old, new=to_come)
+        return Field(name, "dangerous", lower)
+    return Field(name, "same" if abs(new_bar - old_bar) <= 0.05 else "better", _values(old, to_come))
 
 
 def _parts(spec: AssemblySpec) -> tuple[object, ...]:
@@ -94,17 +117,12 @@ def _parts(spec: AssemblySpec) -> tuple[object, ...]:
 
 
 def _hose_dash(a: AssemblySpec, b: AssemblySpec) -> Field:
-    if a.hose.dash == b.hose.dash:
-        return Field("hose.dash", "same", f"both -{a.hose.dash}")
-    if b.hose.dash < a.hose.dash:
-        return Field(
-            "hose.dash",
-            "dangerous",
-            f"B is -{b.hose.dash}, smaller than -{a.hose.dash}: less flow, more heat",
-        )
-    return Field(
-        "hose.dash", "differs", f"B is -{b.hose.dash}, larger than -{a.hose.dash}: check that it has room"
-    )
+    old, new = a.hose.dash, b.hose.dash
+    if old == new:
+        return Field("hose.dash", "same", _both(f"-{old}"))
+    if new < old:
+        return Field("hose.dash", "dangerous", Message("trade-compare-dash-smaller", old=old, new=new))
+    return Field("hose.dash", "differs", Message("trade-compare-dash-larger", old=old, new=new))
 
 
 def _construction(a: AssemblySpec, b: AssemblySpec, tables: Tables) -> Field:
@@ -112,98 +130,92 @@ def _construction(a: AssemblySpec, b: AssemblySpec, tables: Tables) -> Field:
     old, new = tables.standard_of(a.hose.standard), tables.standard_of(b.hose.standard)
     if old is None or new is None:
         same = a.hose.standard.casefold() == b.hose.standard.casefold()
-        verdict: FieldVerdict = "same" if same else "differs"
-        return Field(name, verdict, f"A is {a.hose.standard}, B is {b.hose.standard}")
+        return Field(name, "same" if same else "differs", _values(a.hose.standard, b.hose.standard))
     if old is new:
-        return Field(name, "same", f"both {old.standard}")
-    reason = f"A is {old.standard} ({old.construction}), B is {new.standard} ({new.construction})"
+        return Field(name, "same", _both(old.standard))
     if "suction" in old.construction and "suction" not in new.construction:
-        return Field(name, "dangerous", f"{reason}: a pressure hose may collapse under suction")
-    return Field(name, "differs", reason)
+        suction = Message("trade-compare-suction", old=old.standard, new=new.standard)
+        return Field(name, "dangerous", suction)
+    return Field(name, "differs", _values(old.standard, new.standard))
 
 
 def _end(name: str, old: End, new: End) -> list[Field]:
-    fields = []
+    was, to_come = phrases.end_family(old), phrases.end_family(new)
     if (old.connection, old.size_key, old.form) == (new.connection, new.size_key, new.form):
-        fields.append(Field(name, "same", f"both {_end_text(old)}"))
+        fields = [Field(name, "same", _both(to_come))]
+    elif {old.connection, new.connection} == _FLARES:
+        fields = [Field(name, "dangerous", Message("trade-compare-flares", old=was, new=to_come))]
     else:
-        reason = f"A has {_end_text(old)}, B has {_end_text(new)}"
-        if {old.connection, new.connection} == {"sae_37_flare", "sae_45_flare"}:
-            reason += "; they may screw together, but the two seats do not make a reliable seal"
-        fields.append(Field(name, "dangerous", reason))
+        fields = [Field(name, "dangerous", _values(was, to_come))]
     fields.append(_shape(name, old, new))
     if old.material is not new.material:
-        reason = f"A is {old.material}, B is {new.material}: check corrosion and the maker's rating"
-        fields.append(Field(f"{name}.material", "differs", reason))
+        metals = Message(
+            "trade-compare-material", old=phrases.material(old.material), new=phrases.material(new.material)
+        )
+        fields.append(Field(f"{name}.material", "differs", metals))
     return fields
 
 
 def _shape(name: str, old: End, new: End) -> Field:
+    field = f"{name}.shape"
+    was, to_come = phrases.shape(old), phrases.shape(new)
     if old.angle_deg != new.angle_deg:
-        return Field(
-            f"{name}.shape",
-            "differs",
-            f"A bends {old.angle_deg}°, B {new.angle_deg}°: the hose lies otherwise",
-        )
+        return Field(field, "differs", Message("trade-compare-shape", old=was, new=to_come))
     if old.drop_mm != new.drop_mm:
-        drops = [show_length(d) if d is not None else "a drop not given" for d in (old.drop_mm, new.drop_mm)]
-        return Field(f"{name}.shape", "differs", f"A has {drops[0]}, B {drops[1]}")
-    return Field(f"{name}.shape", "same", f"both {old.shape}".replace("_", " "))
-
-
-def _end_text(end: End) -> str:
-    return f"{end.connection} {end.size_text} {end.form.replace('_', ' ')}"
+        return Field(field, "differs", _values(was, to_come))
+    return Field(field, "same", _both(to_come))
 
 
 def _length(a: AssemblySpec, b: AssemblySpec, tables: Tables) -> Field:
     name = "length_mm"
     if a.length_basis is not b.length_basis:
-        reason = (
-            f"A is measured to the {a.length_basis}, B to the {b.length_basis}: measure both the same way"
-        )
-        return Field(name, "differs", reason.replace("_", " "))
+        old, new = phrases.length_basis(a.length_basis), phrases.length_basis(b.length_basis)
+        return Field(name, "differs", Message("trade-compare-length-basis", old=old, new=new))
     off = b.length_mm - a.length_mm
-    shown = f"A {show_length(a.length_mm)}, B {show_length(b.length_mm)}"
+    was, to_come = length(a.length_mm), length(b.length_mm)
     tolerance = geometry.length_tolerance(a.length_mm, a.hose, tables)
     if off == 0:
-        return Field(name, "same", shown)
+        return Field(name, "same", _values(was, to_come))
     if tolerance is None:
-        return Field(name, "differs", f"{shown}; no tolerance is known for A")
+        unknown = Message("trade-compare-length-no-tolerance", old=was, new=to_come)
+        return Field(name, "differs", unknown)
     if -tolerance.minus <= off <= tolerance.plus:
-        return Field(
-            name, "same", f"{shown}: within the tolerance, +{tolerance.plus:g} / -{tolerance.minus:g} mm"
-        )
+        plus, minus = length(tolerance.plus), length(tolerance.minus)
+        within = Message("trade-compare-length-within", old=was, new=to_come, plus=plus, minus=minus)
+        return Field(name, "same", within)
     if off < 0:
-        return Field(name, "dangerous", f"{shown}: too short, it would be pulled")
-    return Field(name, "differs", f"{shown}: longer than the tolerance allows, it may rub or kink")
+        return Field(name, "dangerous", Message("trade-compare-length-short", old=was, new=to_come))
+    return Field(name, "differs", Message("trade-compare-length-long", old=was, new=to_come))
 
 
 def _clocking(a: AssemblySpec, b: AssemblySpec, was: Assessment) -> Field:
     name = "clocking_deg"
     if a.clocking_deg is None and b.clocking_deg is None:
-        return Field(name, "same", "neither has two elbows")
+        return Field(name, "same", Message("trade-compare-clocking-none"))
+    old, new = _degrees(a), _degrees(b)
     if a.clocking_deg is None or b.clocking_deg is None:
-        return Field(name, "differs", f"A {_degrees(a)}, B {_degrees(b)}")
+        return Field(name, "differs", _values(old, new))
     off = abs((b.clocking_deg - a.clocking_deg + 180) % 360 - 180)
     allowed = was.clocking_tolerance_deg or 0.0
-    shown = f"A {_degrees(a)}, B {_degrees(b)}"
     if off <= allowed:
-        return Field(name, "same", f"{shown}: within ±{allowed:g}°")
-    return Field(name, "dangerous", f"{shown}: {off}° apart, the hose would be twisted")
+        within = Message("trade-compare-clocking-within", old=old, new=new, allowed=angle(allowed))
+        return Field(name, "same", within)
+    return Field(name, "dangerous", Message("trade-compare-clocking-off", old=old, new=new, off=angle(off)))
 
 
-def _degrees(spec: AssemblySpec) -> str:
-    return "none" if spec.clocking_deg is None else f"{spec.clocking_deg}°"
+def _degrees(spec: AssemblySpec) -> Value:
+    return Message("trade-compare-none") if spec.clocking_deg is None else angle(spec.clocking_deg)
 
 
 def _bend(was: Assessment, new: Assessment) -> Field:
+    name = "bend_radius_mm"
     old_mm, new_mm = was.bend_radius_mm, new.bend_radius_mm
     if old_mm is None or new_mm is None:
-        return Field("bend_radius_mm", "differs", "the least bend radius is not known for both")
-    shown = f"A {show_length(old_mm)}, B {show_length(new_mm)}"
+        return Field(name, "differs", Message("trade-compare-bend-not-known"))
+    old, to_come = length(old_mm), length(new_mm)
     if new_mm > old_mm:
-        return Field("bend_radius_mm", "differs", f"{shown}: B must not be bent as tight as A")
-    return Field("bend_radius_mm", "same" if new_mm == old_mm else "better", shown)
+        return Field(name, "differs", Message("trade-compare-bend-larger", old=old, new=to_come))
+    return Field(name, "same" if new_mm == old_mm else "better", _values(old, to_come))
 
 
 def _temperature(a: AssemblySpec, b: AssemblySpec, tables: Tables) -> Field:
@@ -211,47 +223,49 @@ def _temperature(a: AssemblySpec, b: AssemblySpec, tables: Tables) -> Field:
     new = tables.standard_of(b.hose.standard)
     limit = new.max_temperature_c if new else b.max_temperature_c
     if a.max_temperature_c is None:
-        return Field(name, "same", "A names no temperature")
+        return Field(name, "same", Message("trade-compare-temperature-none"))
+    old = celsius(a.max_temperature_c)
     if limit is None:
-        return Field(
-            name, "differs", f"A goes to {show_temperature(a.max_temperature_c)}; B's limit is not known"
-        )
-    shown = f"A goes to {show_temperature(a.max_temperature_c)}, B's hose to {show_temperature(limit)}"
-    if limit < a.max_temperature_c:
-        return Field(name, "dangerous", shown)
-    return Field(name, "same", shown)
+        return Field(name, "differs", Message("trade-compare-temperature-not-known", old=old))
+    said = Message("trade-compare-temperature", old=old, new=celsius(limit))
+    return Field(name, "dangerous" if limit < a.max_temperature_c else "same", said)
 
 
 def _fluid(a: AssemblySpec, b: AssemblySpec, new: Assessment, tables: Tables) -> Field:
-    """Whether B's hose suits A's fluid by a source; without one it never plainly replaces."""
+    """Whether the new hose suits the old one's fluid by a source; without one it never plainly replaces."""
     unfit = [w for w in new.warnings if w.code in ("fluid_not_suited", "too_hot_for_fluid")]
     if unfit:
-        return Field("fluid", "dangerous", unfit[0].text)
-    old, other = (f.replace("_", " ") if f else "a fluid not named" for f in (a.fluid, b.fluid))
-    shown = f"both for {old}" if a.fluid is b.fluid else f"A is for {old}, B for {other}"
+        return Field("fluid", "dangerous", unfit[0].message)
+    if a.fluid is None and b.fluid is None:
+        return Field("fluid", "same", Message("trade-compare-fluid-none"))
+    old, other = _named_fluid(a.fluid), _named_fluid(b.fluid)
     if a.fluid is None:
-        return Field("fluid", "same" if b.fluid is None else "differs", shown)
+        return Field("fluid", "differs", _values(old, other))
     duty = temperature.fluid_warnings(a.fluid, a.max_temperature_c, b.hose, tables)
     if any(w.severity == "danger" for w in duty):
-        return Field("fluid", "dangerous", f"{shown}: {duty[0].text}")
+        return Field("fluid", "dangerous", duty[0].message)
     known = temperature.speaks_of(a.fluid, b.hose, tables)
     if a.fluid is b.fluid:
-        sure = known or a.fluid is Fluid.MINERAL_OIL
-        why = "" if sure else f"; no source says that {b.hose.standard} suits it: ask the hose maker"
-        return Field("fluid", "same" if sure else "differs", shown + why)
+        if known or a.fluid is Fluid.MINERAL_OIL:
+            return Field("fluid", "same", _both(old))
+        unsure = Message("trade-compare-fluid-no-source", fluid=old, standard=b.hose.standard)
+        return Field("fluid", "differs", unsure)
     if known or (b.fluid is None and a.fluid is Fluid.MINERAL_OIL):
-        return Field("fluid", "differs", f"{shown}: ask the hose maker")
-    return Field("fluid", "dangerous", f"{shown}, and no source says that B's hose suits {old}")
+        return Field("fluid", "differs", Message("trade-compare-fluid-ask", old=old, new=other))
+    return Field("fluid", "dangerous", Message("trade-compare-fluid-unknown", old=old, new=other))
+
+
+def _named_fluid(fluid: Fluid | None) -> Message:
+    return Message("trade-compare-not-specified") if fluid is None else phrases.fluid(fluid)
 
 
 def _covers(a: AssemblySpec, b: AssemblySpec) -> Field:
-    missing = [str(c).replace("_", " ") for c in a.covers if c not in b.covers]
-    extra = [str(c).replace("_", " ") for c in b.covers if c not in a.covers]
+    missing = [c for c in a.covers if c not in b.covers]
+    extra = [c for c in b.covers if c not in a.covers]
     if missing:
-        verdict: FieldVerdict = (
-            "dangerous" if any("fire" in m or "burst" in m for m in missing) else "differs"
-        )
-        return Field("covers", verdict, f"B lacks: {', '.join(missing)}")
-    return Field(
-        "covers", "better" if extra else "same", f"B adds: {', '.join(extra)}" if extra else "the same"
-    )
+        lacks = Message("trade-compare-covers-missing", covers=tuple(phrases.cover(c) for c in missing))
+        return Field("covers", "dangerous" if _PROTECT_PEOPLE & set(missing) else "differs", lacks)
+    if extra:
+        adds = Message("trade-compare-covers-added", covers=tuple(phrases.cover(c) for c in extra))
+        return Field("covers", "better", adds)
+    return Field("covers", "same", Message("trade-compare-covers-same"))

@@ -223,11 +223,15 @@ def _least(value: float | None) -> str:
     return str(phrases.NOT_KNOWN) if value is None else show_least_pressure(value)
 
 
-def comparison(found: Comparison) -> dict[str, Any]:
-    """``{"verdict", "fields": [{"field", "verdict", "reason"}]}``."""
+def comparison(found: Comparison, t: Speaks | None = None) -> dict[str, Any]:
+    """``{"verdict", "fields": [{"field", "verdict", "reason"}]}``, its texts in the language of ``t``."""
     return {
         "verdict": found.verdict,
-        "fields": [{"field": f.field, "verdict": f.verdict, "reason": f.reason} for f in found.fields],
+        **_said(found.message, t),
+        "fields": [
+            {"field": f.field, "verdict": f.verdict, "reason": _in(t, f.reason), **_said(f.reason, t)}
+            for f in found.fields
+        ],
     }
 
 

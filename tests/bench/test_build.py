@@ -239,7 +239,7 @@ def test_a_replacement_is_held_against_the_tag_it_replaces(bench: Bench, store: 
     bench.submit("/bench/build", HOSE)
     [old] = store.find().assemblies
     same = str(_preview(bench, replaces=old.number)["html"])
-    assert "It replaces the old one" in same
+    assert "The new assembly replaces the old one" in same
     other = str(_preview(bench, replaces=old.number, **{"end_a.connection": "orfs"})["html"])
-    assert "It does not replace the old one" in other
+    assert "The new assembly does not replace the old one" in other
     assert "Against the tag it replaces" not in str(_preview(bench)["html"])

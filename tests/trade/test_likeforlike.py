@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
+from tagger.i18n import LANGUAGES, Translator
 from tagger.spec import AssemblySpec
 from tagger.trade.likeforlike import Comparison, compare
 from tagger.trade.report import comparison
@@ -47,7 +50,7 @@ def test_a_45_degree_flare_never_replaces_a_37() -> None:
     other = both("SAE 100R17", 8, end("sae_45_flare", 8))
     field = next(f for f in compare(one, other).fields if f.field == "end_a")
     assert field.verdict == "dangerous"
-    assert "do not make a reliable seal" in field.reason
+    assert field.reason.id == "trade-compare-flares"
 
 
 def test_length_within_tolerance_is_the_same_and_shorter_is_dangerous() -> None:
@@ -127,5 +130,17 @@ def test_the_fluid_of_the_old_hose_is_what_the_new_hose_must_bear() -> None:
 
 def test_the_answer_has_the_contracts_shape() -> None:
     answer = comparison(compare(example(), example()))
-    assert set(answer) == {"verdict", "fields"}
-    assert all(set(field) == {"field", "verdict", "reason"} for field in answer["fields"])
+    said = {"id", "values", "text"}
+    assert set(answer) == {"verdict", "fields"} | said
+    assert all(set(field) == {"field", "verdict", "reason"} | said for field in answer["fields"])
+    assert all(field["reason"] == field["text"] for field in answer["fields"])
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_two_assemblies_are_told_as_old_and_new_and_never_as_a_and_b(language: str) -> None:
+    """A and B are the ends of one assembly."""
+    other = example(hose__dash=16, hose__standard="SAE 100R17", end_b__dash=16, end_a__dash=16, length_mm=900,
+                    covers=[], fluid="water", max_temperature_c=None)  # fmt: skip
+    t = Translator(language)
+    for field in compare(example(), other).fields:
+        assert not re.search(r"\b[AB]\b", t(field.reason)), field

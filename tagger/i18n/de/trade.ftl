@@ -126,6 +126,50 @@ trade-cell-not-read = Diese Zelle ist nicht lesbar.
     .mend = Die Zelle berichtigen.
 
 
+## Whether one assembly may take the place of another: "old" is the one to be replaced, "new" the one to replace it
+
+trade-verdict-replaces = Die neue Schlauchleitung ersetzt die alte.
+trade-verdict-with-care = Die neue Schlauchleitung kann die alte ersetzen, mit Unterschieden.
+trade-verdict-does-not-replace = Die neue Schlauchleitung ersetzt die alte nicht.
+trade-compare-values = Alt: { $old }, neu: { $new }.
+trade-compare-both = Beide { $both }.
+trade-compare-not-specified = nicht angegeben
+trade-compare-none = keiner
+trade-compare-pressure-same-parts = Gleiche Teile; Betriebsdruck nicht bekannt.
+trade-compare-pressure-not-known = { $which ->
+    [old] Der Betriebsdruck der alten Schlauchleitung ist nicht bekannt. In der Spezifikation mit seiner Quelle eingeben.
+    [new] Der Betriebsdruck der neuen Schlauchleitung ist nicht bekannt. In der Spezifikation mit seiner Quelle eingeben.
+   *[both] Der Betriebsdruck beider Schlauchleitungen ist nicht bekannt. In den Spezifikationen mit seiner Quelle eingeben.
+ }
+trade-compare-pressure-lower = Die neue Schlauchleitung hat einen niedrigeren Betriebsdruck. Alt: { $old }, neu: { $new }.
+trade-compare-dash-smaller = Der neue Schlauch ist -{ $new }, kleiner als -{ $old }: weniger Durchfluss, mehr Wärme.
+trade-compare-dash-larger = Der neue Schlauch ist -{ $new }, größer als -{ $old }. Den verfügbaren Platz prüfen.
+trade-compare-suction = Alt: { $old }, ein Saugschlauch; neu: { $new }. Ein Druckschlauch kann unter Unterdruck zusammenfallen.
+trade-compare-flares = Alt: { $old }, neu: { $new }. Sie lassen sich verschrauben, aber Dichtsitze mit 37° und 45° dichten nicht zuverlässig.
+trade-compare-material = Alt: { $old }, neu: { $new }. Korrosionsbeständigkeit und zulässigen Druck laut Hersteller prüfen.
+trade-compare-shape = Alt: { $old }, neu: { $new }. Die Verlegung des Schlauchs ändert sich.
+trade-compare-length-basis = Alt: { $old } gemessen; neu: { $new } gemessen. Für beide dieselben Messpunkte verwenden.
+trade-compare-length-no-tolerance = Alt: { $old }, neu: { $new }. Für die alte Schlauchleitung ist keine Toleranz bekannt.
+trade-compare-length-within = Alt: { $old }, neu: { $new }. Innerhalb der Toleranz, +{ $plus } / -{ $minus }.
+trade-compare-length-short = Alt: { $old }, neu: { $new }. Zu kurz: Der Schlauch stünde unter Zug.
+trade-compare-length-long = Alt: { $old }, neu: { $new }. Zu lang: Der Schlauch kann scheuern oder abknicken.
+trade-compare-clocking-none = Kein Verdrehwinkel: Keine der beiden hat zwei Bögen.
+trade-compare-clocking-within = Alt: { $old }, neu: { $new }. Innerhalb der Toleranz, ±{ $allowed }.
+trade-compare-clocking-off = Alt: { $old }, neu: { $new }. Unterschied { $off }: Der Schlauch würde verdreht.
+trade-compare-bend-not-known = Der Mindestbiegeradius ist nicht für beide bekannt.
+trade-compare-bend-larger = Alt: { $old }, neu: { $new }. Die neue Schlauchleitung nicht so eng biegen wie die alte.
+trade-compare-temperature-none = Für die alte Schlauchleitung ist keine Temperatur angegeben.
+trade-compare-temperature-not-known = Die alte Schlauchleitung wird bis { $old } verwendet; die Grenze der neuen ist nicht bekannt.
+trade-compare-temperature = Die alte Schlauchleitung wird bis { $old } verwendet; der neue Schlauch ist bis { $new } zugelassen.
+trade-compare-fluid-none = Für keine der beiden ist ein Medium angegeben.
+trade-compare-fluid-no-source = Beide für { SAY($fluid, case: "acc") }, aber keine Quelle sagt, dass { $standard } dafür geeignet ist. Den Schlauchhersteller fragen.
+trade-compare-fluid-ask = Alt: { $old }, neu: { $new }. Den Schlauchhersteller fragen.
+trade-compare-fluid-unknown = Alt: { $old }, neu: { $new }. Keine Quelle sagt, dass der neue Schlauch für das Medium der alten Schlauchleitung geeignet ist.
+trade-compare-covers-missing = Der neuen Schlauchleitung fehlt: { LIST($covers) }.
+trade-compare-covers-added = Die neue Schlauchleitung hat zusätzlich: { LIST($covers) }.
+trade-compare-covers-same = Gleicher Schlauchschutz.
+
+
 ## Warnings of records from before messages: the code and the part are kept, the values are in the record
 
 trade-kept-edition_not_given = Dieser Schlauch hat je nach Ausgabe der Norm verschiedene zulässige Drücke, und es wurde keine Ausgabe angegeben. Es gilt der niedrigere Wert. Die Ausgabe steht im Schlauchaufdruck.

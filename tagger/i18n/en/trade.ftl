@@ -126,6 +126,50 @@ trade-cell-not-read = This cell cannot be read.
     .mend = Correct the cell.
 
 
+## Whether one assembly may take the place of another: "old" is the one to be replaced, "new" the one to replace it
+
+trade-verdict-replaces = The new assembly replaces the old one.
+trade-verdict-with-care = The new assembly can replace the old one, with differences.
+trade-verdict-does-not-replace = The new assembly does not replace the old one.
+trade-compare-values = Old: { $old }, new: { $new }.
+trade-compare-both = Both { $both }.
+trade-compare-not-specified = not specified
+trade-compare-none = none
+trade-compare-pressure-same-parts = Same parts; working pressure not known.
+trade-compare-pressure-not-known = { $which ->
+    [old] The working pressure of the old assembly is not known. Enter it in the spec with its source.
+    [new] The working pressure of the new assembly is not known. Enter it in the spec with its source.
+   *[both] The working pressure of both assemblies is not known. Enter it in their specs with its source.
+ }
+trade-compare-pressure-lower = The new assembly is rated lower. Old: { $old }, new: { $new }.
+trade-compare-dash-smaller = The new hose is -{ $new }, smaller than -{ $old }: less flow, more heat.
+trade-compare-dash-larger = The new hose is -{ $new }, larger than -{ $old }. Check the available space.
+trade-compare-suction = Old: { $old }, a suction hose; new: { $new }. A pressure hose may collapse under suction.
+trade-compare-flares = Old: { $old }, new: { $new }. They may screw together, but 37° and 45° seats do not seal reliably.
+trade-compare-material = Old: { $old }, new: { $new }. Check corrosion resistance and the manufacturer's rating.
+trade-compare-shape = Old: { $old }, new: { $new }. The hose routing changes.
+trade-compare-length-basis = Old: measured { $old }; new: measured { $new }. Use the same measuring points for both.
+trade-compare-length-no-tolerance = Old: { $old }, new: { $new }. No tolerance is known for the old one.
+trade-compare-length-within = Old: { $old }, new: { $new }. Within the tolerance, +{ $plus } / -{ $minus }.
+trade-compare-length-short = Old: { $old }, new: { $new }. Too short: the hose would be under tension.
+trade-compare-length-long = Old: { $old }, new: { $new }. Too long: it may rub or kink.
+trade-compare-clocking-none = No clocking angle: neither has two elbows.
+trade-compare-clocking-within = Old: { $old }, new: { $new }. Within the tolerance, ±{ $allowed }.
+trade-compare-clocking-off = Old: { $old }, new: { $new }. They are { $off } apart: the hose would be twisted.
+trade-compare-bend-not-known = The minimum bend radius is not known for both.
+trade-compare-bend-larger = Old: { $old }, new: { $new }. Do not bend the new one as tightly as the old one.
+trade-compare-temperature-none = The old one has no temperature specified.
+trade-compare-temperature-not-known = The old one is used at up to { $old }; the limit of the new one is not known.
+trade-compare-temperature = The old one is used at up to { $old }; the new hose is rated to { $new }.
+trade-compare-fluid-none = No fluid is specified for either.
+trade-compare-fluid-no-source = Both for { $fluid }, but no source says that { $standard } is suitable for it. Ask the hose manufacturer.
+trade-compare-fluid-ask = Old: { $old }, new: { $new }. Ask the hose manufacturer.
+trade-compare-fluid-unknown = Old: { $old }, new: { $new }. No source says that the new hose is suitable for the fluid of the old one.
+trade-compare-covers-missing = The new one lacks: { LIST($covers) }.
+trade-compare-covers-added = The new one adds: { LIST($covers) }.
+trade-compare-covers-same = The same sleeves and guards.
+
+
 ## Warnings of records from before messages: the code and the part are kept, the values are in the record
 
 trade-kept-edition_not_given = This hose has different ratings by edition, and no edition was entered. The lower value applies. The edition is printed on the lay line.

@@ -126,6 +126,50 @@ trade-cell-not-read = Esta celda no se puede leer.
     .mend = Corrija la celda.
 
 
+## Whether one assembly may take the place of another: "old" is the one to be replaced, "new" the one to replace it
+
+trade-verdict-replaces = El latiguillo nuevo sustituye al antiguo.
+trade-verdict-with-care = El latiguillo nuevo puede sustituir al antiguo, con diferencias.
+trade-verdict-does-not-replace = El latiguillo nuevo no sustituye al antiguo.
+trade-compare-values = Antiguo: { $old }, nuevo: { $new }.
+trade-compare-both = Ambos: { $both }.
+trade-compare-not-specified = no indicado
+trade-compare-none = ninguno
+trade-compare-pressure-same-parts = Las mismas piezas; presión de trabajo no conocida.
+trade-compare-pressure-not-known = { $which ->
+    [old] No se conoce la presión de trabajo del latiguillo antiguo. Introdúzcala en la especificación con su fuente.
+    [new] No se conoce la presión de trabajo del latiguillo nuevo. Introdúzcala en la especificación con su fuente.
+   *[both] No se conoce la presión de trabajo de ninguno de los dos latiguillos. Introdúzcala en sus especificaciones con su fuente.
+ }
+trade-compare-pressure-lower = El latiguillo nuevo tiene una presión de trabajo menor. Antiguo: { $old }, nuevo: { $new }.
+trade-compare-dash-smaller = La manguera nueva es -{ $new }, menor que -{ $old }: menos caudal, más calor.
+trade-compare-dash-larger = La manguera nueva es -{ $new }, mayor que -{ $old }. Compruebe el espacio disponible.
+trade-compare-suction = Antiguo: { $old }, una manguera de aspiración; nuevo: { $new }. Una manguera de presión puede colapsar con la aspiración.
+trade-compare-flares = Antiguo: { $old }, nuevo: { $new }. Pueden enroscar entre sí, pero los asientos de 37° y 45° no sellan con seguridad.
+trade-compare-material = Antiguo: { $old }, nuevo: { $new }. Compruebe la resistencia a la corrosión y la presión admisible del fabricante.
+trade-compare-shape = Antiguo: { $old }, nuevo: { $new }. Cambia el trazado de la manguera.
+trade-compare-length-basis = Antiguo: medido { $old }; nuevo: medido { $new }. Use los mismos puntos de medida para ambos.
+trade-compare-length-no-tolerance = Antiguo: { $old }, nuevo: { $new }. No se conoce ninguna tolerancia para el antiguo.
+trade-compare-length-within = Antiguo: { $old }, nuevo: { $new }. Dentro de la tolerancia, +{ $plus } / -{ $minus }.
+trade-compare-length-short = Antiguo: { $old }, nuevo: { $new }. Demasiado corto: la manguera quedaría tirante.
+trade-compare-length-long = Antiguo: { $old }, nuevo: { $new }. Demasiado largo: la manguera puede rozar o acodarse.
+trade-compare-clocking-none = Sin ángulo de orientación: ninguno tiene dos codos.
+trade-compare-clocking-within = Antiguo: { $old }, nuevo: { $new }. Dentro de la tolerancia, ±{ $allowed }.
+trade-compare-clocking-off = Antiguo: { $old }, nuevo: { $new }. Difieren { $off }: la manguera quedaría retorcida.
+trade-compare-bend-not-known = El radio mínimo de curvatura no se conoce para ambos.
+trade-compare-bend-larger = Antiguo: { $old }, nuevo: { $new }. No curve el nuevo tanto como el antiguo.
+trade-compare-temperature-none = El antiguo no tiene temperatura indicada.
+trade-compare-temperature-not-known = El antiguo se usa hasta { $old }; no se conoce el límite del nuevo.
+trade-compare-temperature = El antiguo se usa hasta { $old }; la manguera nueva es apta hasta { $new }.
+trade-compare-fluid-none = No se ha indicado fluido para ninguno.
+trade-compare-fluid-no-source = Ambos para este fluido: { $fluid }. Ninguna fuente dice que { $standard } sea apta para él. Consulte al fabricante de la manguera.
+trade-compare-fluid-ask = Antiguo: { $old }, nuevo: { $new }. Consulte al fabricante de la manguera.
+trade-compare-fluid-unknown = Antiguo: { $old }, nuevo: { $new }. Ninguna fuente dice que la manguera nueva sea apta para el fluido del antiguo.
+trade-compare-covers-missing = Al nuevo le falta: { LIST($covers) }.
+trade-compare-covers-added = El nuevo tiene además: { LIST($covers) }.
+trade-compare-covers-same = Las mismas fundas y protecciones.
+
+
 ## Warnings of records from before messages: the code and the part are kept, the values are in the record
 
 trade-kept-edition_not_given = Esta manguera tiene presiones admisibles distintas según la edición, y no se indicó ninguna edición. Se aplica el valor menor. La edición figura en el marcado impreso de la manguera.

@@ -126,6 +126,50 @@ trade-cell-not-read = Cette cellule est illisible.
     .mend = Corrigez la cellule.
 
 
+## Whether one assembly may take the place of another: "old" is the one to be replaced, "new" the one to replace it
+
+trade-verdict-replaces = Le nouveau flexible remplace l'ancien.
+trade-verdict-with-care = Le nouveau flexible peut remplacer l'ancien, avec des différences.
+trade-verdict-does-not-replace = Le nouveau flexible ne remplace pas l'ancien.
+trade-compare-values = Ancien : { $old }, nouveau : { $new }.
+trade-compare-both = Les deux : { $both }.
+trade-compare-not-specified = non indiqué
+trade-compare-none = aucun
+trade-compare-pressure-same-parts = Mêmes pièces ; pression de service inconnue.
+trade-compare-pressure-not-known = { $which ->
+    [old] La pression de service de l'ancien flexible est inconnue. Saisissez-la dans la spécification avec sa source.
+    [new] La pression de service du nouveau flexible est inconnue. Saisissez-la dans la spécification avec sa source.
+   *[both] La pression de service des deux flexibles est inconnue. Saisissez-la dans leurs spécifications avec sa source.
+ }
+trade-compare-pressure-lower = La pression de service du nouveau flexible est plus basse. Ancien : { $old }, nouveau : { $new }.
+trade-compare-dash-smaller = Le nouveau tuyau est -{ $new }, plus petit que -{ $old } : moins de débit, plus de chaleur.
+trade-compare-dash-larger = Le nouveau tuyau est -{ $new }, plus grand que -{ $old }. Vérifiez la place disponible.
+trade-compare-suction = Ancien : { $old }, un tuyau d'aspiration ; nouveau : { $new }. Un tuyau de pression peut s'écraser sous la dépression.
+trade-compare-flares = Ancien : { $old }, nouveau : { $new }. Ils peuvent se visser ensemble, mais des sièges à 37° et à 45° ne font pas une étanchéité fiable.
+trade-compare-material = Ancien : { $old }, nouveau : { $new }. Vérifiez la tenue à la corrosion et la pression admissible du fabricant.
+trade-compare-shape = Ancien : { $old }, nouveau : { $new }. Le cheminement du tuyau change.
+trade-compare-length-basis = Ancien : mesuré { $old } ; nouveau : mesuré { $new }. Utilisez les mêmes points de mesure pour les deux.
+trade-compare-length-no-tolerance = Ancien : { $old }, nouveau : { $new }. Aucune tolérance n'est connue pour l'ancien.
+trade-compare-length-within = Ancien : { $old }, nouveau : { $new }. Dans la tolérance, +{ $plus } / -{ $minus }.
+trade-compare-length-short = Ancien : { $old }, nouveau : { $new }. Trop court : le tuyau serait sous tension.
+trade-compare-length-long = Ancien : { $old }, nouveau : { $new }. Trop long : le tuyau peut frotter ou se plier.
+trade-compare-clocking-none = Pas d'angle d'orientation : aucun des deux n'a deux coudes.
+trade-compare-clocking-within = Ancien : { $old }, nouveau : { $new }. Dans la tolérance, ±{ $allowed }.
+trade-compare-clocking-off = Ancien : { $old }, nouveau : { $new }. Écart de { $off } : le tuyau serait vrillé.
+trade-compare-bend-not-known = Le rayon de courbure minimal n'est pas connu pour les deux.
+trade-compare-bend-larger = Ancien : { $old }, nouveau : { $new }. Ne courbez pas le nouveau aussi serré que l'ancien.
+trade-compare-temperature-none = Aucune température n'est indiquée pour l'ancien.
+trade-compare-temperature-not-known = L'ancien est utilisé jusqu'à { $old } ; la limite du nouveau est inconnue.
+trade-compare-temperature = L'ancien est utilisé jusqu'à { $old } ; le nouveau tuyau est prévu jusqu'à { $new }.
+trade-compare-fluid-none = Aucun fluide n'est indiqué pour les deux.
+trade-compare-fluid-no-source = Les deux pour ce fluide : { $fluid }. Aucune source ne dit que { $standard } y convient. Consultez le fabricant du tuyau.
+trade-compare-fluid-ask = Ancien : { $old }, nouveau : { $new }. Consultez le fabricant du tuyau.
+trade-compare-fluid-unknown = Ancien : { $old }, nouveau : { $new }. Aucune source ne dit que le nouveau tuyau convient au fluide de l'ancien.
+trade-compare-covers-missing = Il manque au nouveau : { LIST($covers) }.
+trade-compare-covers-added = Le nouveau a en plus : { LIST($covers) }.
+trade-compare-covers-same = Les mêmes protections du tuyau.
+
+
 ## Warnings of records from before messages: the code and the part are kept, the values are in the record
 
 trade-kept-edition_not_given = Ce tuyau a des pressions admissibles différentes selon l'édition, et aucune édition n'a été indiquée. La valeur la plus basse s'applique. L'édition figure sur la ligne de marquage.
