@@ -24,7 +24,6 @@ from api.web.limits import LimitBody, Limiter, LimitPublic
 from api.workers import outbox, print_queue
 from tagger.code import number as tag_number
 from tagger.store import Role, Store
-from tagger.words import Words
 
 DEMO_NAME, DEMO_PASSWORD = "demo", "demonstration"
 TEMPLATES = Path(__file__).parent / "templates"
@@ -99,5 +98,4 @@ def templates(settings: Settings) -> Jinja2Templates:
     )  # fmt: skip
     environment.globals.update(asset=assets.url, settings=settings)
     environment.filters["number"] = tag_number.format
-    environment.filters["named"] = Words(settings.language).named  # the bench speaks the shop's language
     return Jinja2Templates(env=environment)

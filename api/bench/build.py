@@ -1,4 +1,4 @@
-"""The build page: a spec under the hands, what the trade says of it, and the tag as it will print."""
+"""The build page: the form of a spec, what the trade says of it, and the tag as it will print."""
 
 from __future__ import annotations
 
@@ -12,15 +12,18 @@ from starlette.responses import JSONResponse, Response
 
 from api.bench import form as forms
 from api.bench import identify, starts
-from api.bench.page import go, render
+from api.bench.page import go, render, spoken
 from api.settings import ClockingSense
 from api.shared.label_files import template_of, template_titles
 from api.shared.registering import register
 from api.web.identity import Builder, OwnForm
-from api.web.state import settings_of, store_of, tables_of, templates_of, words_of
-from tagger import drawing, spec, units, words
+from api.web.language import translator_of
+from api.web.state import settings_of, store_of, tables_of, templates_of
+from tagger import drawing, phrases, spec
 from tagger.code import payload
 from tagger.errors import Problem, TaggerError
+from tagger.i18n import Translator
+from tagger.messages import Message, angle, length
 from tagger.printing import layout
 from tagger.record_tag import preview
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
@@ -48,15 +51,15 @@ class View:
 
 def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
     """Reads the fields as far as they go: spec, then what the trade says, then the tag."""
-    settings, tables = settings_of(request), tables_of(request)
+    settings, tables, t = settings_of(request), tables_of(request), translator_of(request)
     fields = forms.settled(fields, tables)
     try:
         wanted = forms.spec_of(fields, settings.clocking_sense)
     except TaggerError as error:
         return View(fields, error.problems)
     ends = drawing.svg(
-        drawing.ends_picture(wanted, 120, 26, length_text=units.show_length(wanted.length_mm)),
-        title="The assembly from the side, end A left",
+        drawing.ends_picture(wanted, 120, 26, length_text=t.figure(length(wanted.length_mm))),
+        title=t("bench-view-ends"),
     )
     try:
         found = assess(wanted, tables)
@@ -68,9 +71,7 @@ def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
     try:
         label = template_of(template_name, settings)
         page = layout.lay_out(preview(row, settings), label, settings.printer_dpi)
-        picture = drawing.svg(
-            page.drawing, title="The tag as it will print; its number is given when it is registered"
-        )
+        picture = drawing.svg(page.drawing, title=t("bench-view-tag-picture"))
     except TaggerError as error:
         return View(fields, (), wanted, found, ends, tag_problems=error.problems, instead=instead)
     return View(fields, (), wanted, found, ends, picture, instead=instead)
@@ -79,9 +80,16 @@ def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
 def _row(record: forms.Record, wanted: AssemblySpec, found: Assessment) -> Registration:
     """What will be registered."""
     return Registration(
-        wanted, found, record.count, record.built_on, record.customer, record.machine, record.position,
-        record.replaces, record.order_reference,
-    )  # fmt: skip
+        wanted,
+        found,
+        record.count,
+        record.built_on,
+        record.customer,
+        record.machine,
+        record.position,
+        record.replaces,
+        record.order_reference,
+    )
 
 
 def _against_the_old_one(request: Request, replaces: str, wanted: AssemblySpec) -> Comparison | None:
@@ -97,23 +105,29 @@ def _against_the_old_one(request: Request, replaces: str, wanted: AssemblySpec) 
 
 
 def choices(request: Request) -> dict[str, Any]:
-    """Everything the page's lists offer, in the trade's words."""
-    tables, said = tables_of(request), words_of(request)
+    """Everything the page's lists offer, in the reader's language."""
+    tables, t = tables_of(request), translator_of(request)
     families = list(tables.families)
     settings = settings_of(request)
     return {
         "standards": [(s.standard, s.construction) for s in tables.standards.values()],
-        "connections": [(str(c), said.connection(c)) for c in families],
+        "connections": [(str(c), t(phrases.connection(c))) for c in families],
         "forms": {str(c): forms.forms_of(c, tables) for c in families},
-        "form_words": {str(f): said.form(f) for f in spec.Form},
+        "form_words": {str(f): t(phrases.form(f)) for f in spec.Form},
         "sizes": {str(c): tables.sizes(c) for c in families},
-        "materials": [(str(m), said.material(m)) for m in Material],
-        "bases": [(str(b), said.t(words.LENGTH_BASES[b])) for b in LengthBasis],
-        "fluids": [(str(f), said.fluid(f)) for f in Fluid],
-        "covers": [(str(c), said.cover(c)) for c in Cover],
+        "materials": [(str(m), t(phrases.material(m))) for m in Material],
+        "bases": [(str(b), t(phrases.length_basis(b))) for b in LengthBasis],
+        "fluids": [(str(f), t(phrases.fluid(f))) for f in Fluid],
+        "shapes": _shapes(t),
+        "covers": [(str(c), t(phrases.cover(c))) for c in Cover],
         "templates": template_titles(settings),
         "clockwise": settings.clocking_sense is ClockingSense.CLOCKWISE,
     }
+
+
+def _shapes(t: Translator) -> list[tuple[str, str]]:
+    elbows = [(f"elbow_{degrees}", t("bench-build-elbow", angle=angle(degrees))) for degrees in (45, 90)]
+    return [("straight", t("bench-build-straight")), *elbows, ("angle", t("bench-build-other-angle"))]
 
 
 @router.get("/build")
@@ -128,22 +142,20 @@ def build_page(request: Request, me: Builder) -> Response:
 
 @router.post("/build/preview")
 def build_preview(request: Request, me: Builder, form: OwnForm) -> Response:
-    """Asked at every key: the page's right side, and the fields that followed from others."""
+    """Answer every key: the right side of the page, and the fields that follow from others."""
     shown = view(request, forms.sent(form), str(form.get("template") or settings_of(request).label_template))
-    templates = templates_of(request)
-    html = templates.get_template("bench/_view.html").render(view=shown, **_shared(request, shown))
+    templates, t = templates_of(request), translator_of(request)
+    html = templates.get_template("bench/_view.html").render(
+        **spoken(request), view=shown, **_shared(request, shown)
+    )
     return JSONResponse(
         {
             "html": html,
             "settled": {k: v for k, v in shown.fields.items() if k not in ("key", "covers", "end_b.same")},
-            "problems": [_named(p, words_of(request)) for p in shown.problems],
+            "problems": [problem.as_dict(t) for problem in shown.problems],
             "clocking": bool(shown.fields["end_a.shape"] != "straight" != shown.fields["end_b.shape"]),
         }
     )
-
-
-def _named(problem: Problem, names: words.Words) -> dict[str, Any]:
-    return problem.as_dict() | {"why": names.named(problem.why), "mend": names.named(problem.mend)}
 
 
 @router.get("/build/dial.svg")
@@ -188,14 +200,26 @@ def _page(
     shown = view(request, fields, chosen)
     wrong = {p.field: p for p in problems}
     return render(
-        request, "build.html", title="Build", here="/bench/build", status=status, view=shown, fields=shown.fields,
-        problems=problems, wrong=wrong, **identify.offered(request), chosen=chosen, choices=choices(request), recipes=store_of(request).recipes(),
-        order=_order(request, shown.fields["order_reference"]), **_shared(request, shown),
-    )  # fmt: skip
+        request,
+        "build.html",
+        title=Message("bench-build"),
+        here="build",
+        status=status,
+        view=shown,
+        fields=shown.fields,
+        problems=problems,
+        wrong=wrong,
+        **identify.offered(request),
+        chosen=chosen,
+        choices=choices(request),
+        recipes=store_of(request).recipes(),
+        order=_order(request, shown.fields["order_reference"]),
+        **_shared(request, shown),
+    )
 
 
 def _order(request: Request, reference: str) -> OrderRequest | None:
-    """The order that is built for: what its customer wants changed must stand before the builder."""
+    """The order that is built for: the page shows the changes its customer wants."""
     try:
         return store_of(request).order(reference) if reference else None
     except TaggerError:
@@ -207,8 +231,7 @@ def _shared(request: Request, shown: View) -> dict[str, Any]:
     sense = settings_of(request).clocking_sense
     said = forms.shown_clocking(shown.spec.clocking_deg if shown.spec else None, sense)
     return {
-        "words": words_of(request),
-        "units": units,
+        "part": phrases.part,
         "dial": _dial(request, said or 0),
         "clockwise": sense is ClockingSense.CLOCKWISE,
     }

@@ -10,12 +10,14 @@ from fastapi import APIRouter, Request
 from starlette.datastructures import QueryParams
 from starlette.responses import Response
 
-from api.bench.page import go, refused, render
+from api.bench.page import NOT_FOUND, go, refused, render
 from api.shared import spreadsheets
 from api.web.identity import Builder, Counter, OwnForm
-from api.web.state import store_of, tables_of, words_of
-from tagger import units
+from api.web.language import translator_of
+from api.web.state import store_of, tables_of
+from tagger import phrases
 from tagger.errors import Problem, StoreError, TaggerError
+from tagger.messages import Message
 from tagger.store import Filter
 from tagger.units import read_pressure_bar, whole_number
 
@@ -37,15 +39,13 @@ def filter_of(asked: QueryParams) -> Filter:
     for name in ("built_from", "built_to"):
         if text := asked.get(name, "").strip():
             try:
-                found[name] = date.fromisoformat(text)
-            except ValueError:
-                problems.append(Problem(name, text, "is not a day", "Give it as 2026-03-02."))
+                found[name] = _day(name, text)
+            except StoreError as error:
+                problems += error.problems
     if text := asked.get("dash", "").strip().lstrip("-"):
         found["dash"] = whole_number(text)
         if found["dash"] is None:
-            problems.append(
-                Problem("dash", text, "is not a dash size", "Give sixteenths of an inch, such as 12.")
-            )
+            problems.append(Problem("dash", text, Message("bench-not-a-dash", value=text)))
     for name in ("printed", "withdrawn"):
         if asked.get(name) in ("yes", "no"):
             found[name] = asked[name] == "yes"
@@ -56,7 +56,7 @@ def filter_of(asked: QueryParams) -> Filter:
 
 @router.get("/find")
 def find_page(request: Request, me: Builder) -> Response:
-    """By anything that is known of it; the address holds the question, so it can be kept."""
+    """Find assemblies; the address holds the conditions, so that it can be kept."""
     asked, store = request.query_params, store_of(request)
     problems: tuple[Problem, ...] = ()
     try:
@@ -65,14 +65,23 @@ def find_page(request: Request, me: Builder) -> Response:
         count = store.count(wanted)
     except TaggerError as error:
         problems, page, count = error.problems, store.find(Filter(number="none"), limit=1), 0
-    words = words_of(request)
-    families = [(str(family), words.connection(family)) for family in tables_of(request).families]
+    t = translator_of(request)
+    families = [(str(family), t(phrases.connection(family))) for family in tables_of(request).families]
     question = "&".join(part for part in str(request.url.query).split("&") if not part.startswith("after="))
     return render(
-        request, "find.html", title="Find", here="/bench/find", problems=problems, asked=asked, items=page.assemblies,
-        after=page.after, count=count, families=families, question=question, units=units,
+        request,
+        "find.html",
+        title=Message("bench-find"),
+        here="find",
+        problems=problems,
+        asked=asked,
+        items=page.assemblies,
+        after=page.after,
+        count=count,
+        families=families,
+        question=question,
         status=422 if problems else 200,
-    )  # fmt: skip
+    )
 
 
 @router.get("/find.{form}")
@@ -81,9 +90,9 @@ def find_file(request: Request, me: Builder, form: str) -> Response:
     try:
         wanted = filter_of(request.query_params)
     except TaggerError as error:
-        return refused(request, 422, "Cannot be looked for", str(error))
+        return refused(request, 422, Message("bench-search-refused"), error)
     if form not in spreadsheets.FORMS:
-        return refused(request, 404, "Not found", "Lists come as .csv or .xlsx.")
+        return refused(request, 404, NOT_FOUND, Message("bench-form-of-files"))
     rows = (spreadsheets.row(item) for item in store_of(request).every(wanted))
     return spreadsheets.file(form, "assemblies", spreadsheets.heading(), rows)
 
@@ -93,24 +102,38 @@ def machine_page(request: Request, me: Builder, machine: str = "", customer: str
     """All hoses of one machine, for a service visit."""
     items = store_of(request).on_machine(customer, machine)
     return render(
-        request, "machine.html", title=f"Machine {machine}", here="/bench/find", machine=machine, customer=customer,
-        items=items, key=secrets.token_urlsafe(9),
-    )  # fmt: skip
+        request,
+        "machine.html",
+        title=Message("bench-machine-title", machine=machine) if machine else Message("bench-machine-none"),
+        here="find",
+        machine=machine,
+        customer=customer,
+        items=items,
+        key=secrets.token_urlsafe(9),
+    )
 
 
 @router.post("/machine/order")
 def order_all(request: Request, me: Counter, form: OwnForm) -> Response:
-    """An order request for each hose that was ticked."""
+    """Send an order request for each hose selected."""
     contact = {name: str(form.get(name) or "") for name in ("name", "company", "phone", "email")}
     numbers = [str(number) for number in form.getlist("number")]
     try:
-        needed = date.fromisoformat(str(form["needed_by"])) if form.get("needed_by") else None
+        needed = _day("needed_by", str(form.get("needed_by") or ""))
         if not numbers:
-            raise StoreError(Problem("hoses", None, "are not ticked", "Tick those to order."))
+            raise StoreError(Problem("hoses", None, Message("bench-no-hoses")))
         store_of(request).request_orders(
             numbers, needed_by=needed,
             reference=str(form.get("reference") or ""), contact=contact, key=str(form.get("key")),
         )  # fmt: skip
-    except (TaggerError, ValueError) as error:
-        return refused(request, 422, "Not ordered", str(error))
+    except TaggerError as error:
+        return refused(request, 422, Message("bench-nothing-ordered"), error)
     return go("/bench/orders?note=sent")
+
+
+def _day(field: str, text: str) -> date | None:
+    """A day typed into a field; None for an empty one. Raises StoreError for one that is none."""
+    try:
+        return date.fromisoformat(text) if text else None
+    except ValueError:
+        raise StoreError(Problem(field, text, Message("bench-not-a-date", value=text))) from None

@@ -1,8 +1,8 @@
 """The build form: its fields as a spec's JSON, and a spec as its fields.
 
-Fields are named as the spec's are ("end_a.form"). What differs from the JSON, because hands fill
-it in: one size field serves every family; end B may be "the same as A"; a size left empty is the
-one that belongs to the hose; clocking is read in the shop's own sense.
+Fields are named as the spec's are ("end_a.form"). They differ from the JSON where that is quicker
+to fill in: one size field serves every family; end B may be "the same as A"; a size left empty is
+the one that belongs to the hose; clocking is read in the shop's own sense.
 """
 
 from __future__ import annotations
@@ -15,6 +15,7 @@ from typing import Any
 
 from api.settings import ClockingSense
 from tagger.errors import Problem, SpecError
+from tagger.messages import Message
 from tagger.spec import MAX_COUNT, AssemblySpec, Connection, Cover, Form, Sizing
 from tagger.trade.tables import Tables
 from tagger.units import whole_number
@@ -187,17 +188,16 @@ def record_of(fields: Mapping[str, Any], today: date) -> Record:
     problems = []
     count, built_on = whole_number(fields["count"] or "1"), fields["built_on"]
     if count is None or not 1 <= count <= MAX_COUNT:
-        why = "is not a number of assemblies"
-        problems.append(Problem("count", fields["count"], why, f"Give 1 to {MAX_COUNT}."))
+        what = Message("bench-not-a-quantity", value=fields["count"], most=MAX_COUNT)
+        problems.append(Problem("count", fields["count"], what))
         count = 1
     try:
         day = date.fromisoformat(built_on) if built_on else today
     except ValueError:
-        problems.append(Problem("built_on", built_on, "is not a day", "Give it as 2026-03-02."))
+        problems.append(Problem("built_on", built_on, Message("bench-not-a-date", value=built_on)))
         day = today
     if day > today + timedelta(days=1):  # somewhere it is already tomorrow
-        why = "is in the future"
-        problems.append(Problem("built_on", built_on, why, "Give the day it was built, or leave it out."))
+        problems.append(Problem("built_on", built_on, Message("bench-future", day=day)))
     if problems:
         raise SpecError(problems)
     names = ("customer", "machine", "position", "replaces", "order_reference")
@@ -206,7 +206,7 @@ def record_of(fields: Mapping[str, Any], today: date) -> Record:
 
 
 def on_the_page(problem: Problem) -> Problem:
-    """A problem of the spec under the name of the field that the hand filled in."""
+    """A problem of the spec under the name of the page's field."""
     field = problem.field.replace(".dash", ".size") if problem.field.startswith("end_") else problem.field
     if field.endswith(".shape") and whole_number(str(problem.value)) is not None:
         field = field.replace(".shape", ".angle")

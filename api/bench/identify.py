@@ -7,32 +7,28 @@ from typing import Any
 from fastapi import APIRouter, Request
 from starlette.responses import HTMLResponse, Response
 
-from api.bench.page import render
+from api.bench.page import render, spoken
 from api.web.identity import Builder
-from api.web.state import tables_of, templates_of, words_of
+from api.web.language import translator_of
+from api.web.state import tables_of, templates_of
+from tagger import phrases
 from tagger.errors import Problem, TaggerError
+from tagger.i18n import Translator
+from tagger.messages import Message
 from tagger.spec import Form
 from tagger.trade.identifying.identify import Identification, Measurements, identify
 from tagger.trade.identifying.readings import CONES, SEATS
 
 router = APIRouter()
-_CONES = {"outside": "stands out like a nose", "inside": "lies inside like a funnel"}
 _CHOSEN = ("form", "seat", "cone")
-FIELDS = {
-    "thread_od": "Male thread, outside diameter",
-    "thread_id": "Female thread, inside diameter",
-    "tpi": "Threads per inch",
-    "pitch": "or pitch, mm",
-    "hex": "Hexagon across flats",
-    "tube_od": "Tube outside diameter",
-    "flange_od": "Flange head diameter",
-    "bolt_spacing": "Bolt spacing, longer side",
-}
+FIELDS = ("thread_od", "thread_id", "tpi", "pitch", "hex", "tube_od", "flange_od", "bolt_spacing")
+_HINTS = {"tpi": "12", "pitch": 1.5}
+"""Examples for the fields that are no lengths."""
 
 
 @router.get("/identify")
 def identify_page(request: Request, me: Builder, end: str = "end_a", part: bool = False) -> Response:
-    """What the measurements can be, best first, and what to measure next."""
+    """Show what the measurements can be, best first, and what to measure next."""
     asked = {name: request.query_params.get(name, "").strip() for name in (*_CHOSEN, *FIELDS)}
     found: Identification | None = None
     problems: tuple[Problem, ...] = ()
@@ -46,21 +42,25 @@ def identify_page(request: Request, me: Builder, end: str = "end_a", part: bool 
     end = end if end in ("end_a", "end_b") else "end_a"
     values = {**offered(request), "asked": asked, "found": found, "end": end, "problems": problems}
     if part:
-        html = (
-            templates_of(request)
-            .get_template("bench/_identify.html")
-            .render(**values, words=words_of(request))
-        )
+        html = templates_of(request).get_template("bench/_identify.html").render(**spoken(request), **values)
         return HTMLResponse(html, headers={"Cache-Control": "no-store"})
-    return render(request, "identify.html", title="Identify an end", here="/bench/build", **values)
+    return render(request, "identify.html", title=Message("bench-identify"), here="build", **values)
 
 
 def offered(request: Request) -> dict[str, Any]:
     """What the form for measurements offers; empty at first."""
+    t = translator_of(request)
     return {
-        "labels": FIELDS,
-        "forms": [(str(form), words_of(request).form(form)) for form in Form],
-        "seats": list(SEATS),
-        "cones": [(cone, _CONES[cone]) for cone in CONES],
+        "measures": [(name, _hint(name, t)) for name in FIELDS],
+        "forms": [(str(form), t(phrases.form(form))) for form in Form],
+        "seats": [(seat, t("bench-identify-seat", seat=seat)) for seat in SEATS],
+        "cones": [(cone, t(f"bench-identify-cone-{cone}")) for cone in CONES],
         "asked": dict.fromkeys((*_CHOSEN, *FIELDS), ""),
     }
+
+
+def _hint(name: str, t: Translator) -> str:
+    example = _HINTS.get(name)
+    if example is None:
+        return t("bench-identify-hint", example=27)
+    return t.decimal(str(example))

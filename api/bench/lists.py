@@ -1,4 +1,4 @@
-"""Lists in and out: a customer's spreadsheet is matched, run dry, and registered as a whole."""
+"""Import and export: a customer's spreadsheet is matched, checked, and registered as a whole."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from fastapi import APIRouter, Request
 from starlette.datastructures import FormData, UploadFile
 from starlette.responses import Response, StreamingResponse
 
-from api.bench.page import go, refused, render
+from api.bench.page import NOT_FOUND, go, refused, render
 from api.shared import list_import, spreadsheets
 from api.shared.epcis import document_lines
 from api.shared.full_export import archive
@@ -18,6 +18,7 @@ from api.web.identity import Counter, Manager, OwnForm
 from api.web.state import settings_of, store_of, tables_of
 from tagger import lists
 from tagger.errors import Problem, SpecError, TaggerError
+from tagger.messages import Message
 from tagger.store import Filter
 
 router = APIRouter()
@@ -31,16 +32,22 @@ def lists_page(request: Request, me: Counter) -> Response:
 def _page(request: Request, problems: Sequence[Problem] = ()) -> Response:
     waiting = store_of(request).count(Filter(printed=False))
     return render(
-        request, "lists.html", title="Lists", here="/bench/lists", problems=problems, columns=lists.columns(),
-        status=422 if problems else 200, not_printed=waiting,
-    )  # fmt: skip
+        request,
+        "lists.html",
+        title=Message("bench-nav-lists"),
+        here="lists",
+        problems=problems,
+        columns=lists.columns(),
+        status=422 if problems else 200,
+        not_printed=waiting,
+    )
 
 
 @router.get("/lists/empty.{form}")
 def empty_list(request: Request, me: Counter, form: str) -> Response:
     """A list with our columns and one example row."""
     if form not in spreadsheets.FORMS:
-        return refused(request, 404, "Not found", "Lists come as .csv or .xlsx.")
+        return refused(request, 404, NOT_FOUND, Message("bench-form-of-files"))
     return spreadsheets.file(form, "list", lists.columns(), [list_import.example_row()])
 
 
@@ -49,7 +56,7 @@ def read_list(request: Request, me: Counter, form: OwnForm) -> Response:
     """The file's columns beside ours, matched as far as that is plain."""
     file = form.get("file")
     if not isinstance(file, UploadFile) or not file.filename:
-        return _page(request, [Problem("file", None, "is missing", "Choose a .csv or .xlsx file.")])
+        return _page(request, [Problem("file", None, Message("bench-no-file"))])
     try:
         cells = list_import.read(file.filename, file.file.read(list_import.MAX_BYTES + 1))
     except SpecError as error:
@@ -66,10 +73,19 @@ def _matching(
     dry: list_import.Dry | None = None,
 ) -> Response:
     return render(
-        request, "match.html", title="Match the columns", here="/bench/lists", name=name, cells=cells, match=match,
-        packed=list_import.pack(cells), columns=lists.columns(), key=key, dry=dry,
+        request,
+        "match.html",
+        title=Message("bench-match-title"),
+        here="lists",
+        name=name,
+        cells=cells,
+        match=match,
+        packed=list_import.pack(cells),
+        columns=lists.columns(),
+        key=key,
+        dry=dry,
         status=422 if dry and dry.problems else 200,
-    )  # fmt: skip
+    )
 
 
 @router.post("/lists/dry")
@@ -110,7 +126,7 @@ def _sent(form: FormData) -> tuple[list_import.Cells, list[str]]:
     known = {*lists.columns(), ""}
     match = [str(value) if str(value) in known else "" for value in form.getlist("match")]
     if not cells or len(match) != len(cells[0]):
-        raise SpecError(Problem("list", None, "was damaged on its way", "Upload the file again."))
+        raise SpecError(Problem("list", None, Message("bench-list-damaged")))
     return cells, match
 
 

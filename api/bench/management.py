@@ -1,4 +1,4 @@
-"""What the manager keeps: people, devices, crimp diameters, recipes; printers are in printers.py. And everyone's own password."""
+"""The settings page: people, devices, crimp diameters, saved specs (printers: printers.py); everyone's own password."""
 
 from __future__ import annotations
 
@@ -13,6 +13,7 @@ from api.shared.label_files import template_titles
 from api.web.identity import Builder, Manager, OwnForm, check_password, hash_password
 from api.web.state import settings_of, store_of, tables_of
 from tagger.errors import Problem, StoreError, TaggerError
+from tagger.messages import Message
 from tagger.store import CrimpValue, Role
 from tagger.units import read_length_mm, whole_number
 
@@ -35,12 +36,25 @@ def shop_with(
     """The page, with what was wrong, and what was typed for a printer that was refused."""
     store = store_of(request)
     return render(
-        request, "shop.html", title="Shop", here="/bench/shop", status=422 if problems else 200, problems=problems,
-        people=store.people(), tokens=store.tokens(), crimps=store.crimps(), recipes=store.recipes(), roles=list(Role),
-        standards=list(tables_of(request).standards), secret=secret, device=device, printers=store.printers(),
-        printer_given=printer_given or {}, templates=template_titles(settings_of(request)),
+        request,
+        "shop.html",
+        title=Message("bench-nav-shop"),
+        here="shop",
+        status=422 if problems else 200,
+        problems=problems,
+        people=store.people(),
+        tokens=store.tokens(),
+        crimps=store.crimps(),
+        recipes=store.recipes(),
+        roles=list(Role),
+        standards=list(tables_of(request).standards),
+        secret=secret,
+        device=device,
+        printers=store.printers(),
+        printer_given=printer_given or {},
+        templates=template_titles(settings_of(request)),
         undelivered=store.undelivered(),
-    )  # fmt: skip
+    )
 
 
 @router.post("/shop/people")
@@ -70,7 +84,7 @@ def change_person(request: Request, me: Manager, form: OwnForm, person: int) -> 
             case "everywhere":
                 store.sign_out_everywhere(person)
             case other:
-                raise StoreError(Problem("do", other, "is not something to do", "Load the page again."))
+                raise StoreError(Problem("do", other, Message("bench-not-an-action", value=other)))
     except TaggerError as error:
         return shop_with(request, error.problems)
     return go("/bench/shop?note=saved")
@@ -80,9 +94,9 @@ def _role(form: Any) -> Role:
     try:
         return Role(str(form.get("role")))
     except ValueError:
-        raise StoreError(
-            Problem("role", form.get("role"), "is not a role", f"Use one of: {', '.join(Role)}.")
-        ) from None
+        given, roles = str(form.get("role")), tuple(Message(f"bench-role-{role}") for role in Role)
+        what = Message("bench-not-a-role", value=given, roles=roles)
+        raise StoreError(Problem("role", given, what)) from None
 
 
 @router.post("/shop/tokens")
@@ -121,9 +135,8 @@ def _crimp(request: Request, form: Any) -> CrimpValue:
     text = str(form.get("hose_dash") or "").strip().lstrip("-")
     dash = whole_number(text)
     if dash is None:
-        raise StoreError(
-            Problem("hose_dash", text, "is not a dash size", "Give sixteenths of an inch, such as 12.")
-        )
+        what = Message("bench-not-a-dash", value=text) if text else Message("bench-no-dash")
+        raise StoreError(Problem("hose_dash", text, what))
     figures = {}
     for field in ("diameter_mm", "minus_mm", "plus_mm"):
         try:
@@ -151,7 +164,7 @@ def change_own_password(request: Request, me: Builder, form: OwnForm) -> Respons
     store = store_of(request)
     try:
         if check_password(store, me.person.name, str(form.get("old") or "")) is None:
-            raise StoreError(Problem("old password", None, "is not right", "Try again."))
+            raise StoreError(Problem("old", None, Message("bench-old-password-wrong")))
         store.change_person(me.person.id, password_hash=hash_password(str(form.get("password") or "")))
     except TaggerError as error:
         return render(

@@ -1,4 +1,4 @@
-"""The inbox of order requests: accept, ask back, build, done."""
+"""The inbox of order requests: accept, ask the customer, build, mark as done."""
 
 from __future__ import annotations
 
@@ -7,20 +7,17 @@ from collections.abc import Iterable
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import go, refused, render
+from api.bench.page import NOT_FOUND, go, refused, render
 from api.web.identity import Builder, Counter, OwnForm
 from api.web.state import store_of
 from tagger.errors import Problem, TaggerError
+from tagger.messages import Message
 from tagger.store import OrderRequest, OrderState
 
 router = APIRouter()
 OPEN = (OrderState.RECEIVED, OrderState.ASKED, OrderState.ACCEPTED, OrderState.BUILDING)
-VERBS = {
-    OrderState.ACCEPTED: "Accept",
-    OrderState.ASKED: "Ask back",
-    OrderState.DECLINED: "Decline",
-    OrderState.DONE: "Done",
-}
+BY_BUTTON = (OrderState.ACCEPTED, OrderState.ASKED, OrderState.DECLINED, OrderState.DONE)
+"""The states that the shop sets by a button; an order is being built once a hose is registered for it."""
 
 
 @router.get("/orders")
@@ -28,9 +25,8 @@ def orders_page(request: Request, me: Builder, show: str = "open") -> Response:
     """Every open one; the newest of all when asked."""
     store = store_of(request)
     shown = store.orders(limit=500) if show == "all" else store.orders(*OPEN, limit=None)
-    return render(
-        request, "orders.html", title="Order requests", here="/bench/orders", orders=shown, show=show
-    )
+    title = Message("bench-orders-title")
+    return render(request, "orders.html", title=title, here="orders", orders=shown, show=show)
 
 
 @router.get("/orders/{reference}")
@@ -38,7 +34,7 @@ def order_page(request: Request, me: Builder, reference: str) -> Response:
     try:
         order = store_of(request).order(reference)
     except TaggerError as error:
-        return refused(request, 404, "Not found", str(error))
+        return refused(request, 404, NOT_FOUND, error)
     return _page(request, order)
 
 
@@ -46,11 +42,17 @@ def _page(
     request: Request, order: OrderRequest, problems: Iterable[Problem] = (), status: int = 200
 ) -> Response:
     ours = bool(order.number and store_of(request).known(order.number))
-    verbs = [(state, VERBS[state]) for state in order.state.next if state in VERBS]
     return render(
-        request, "order.html", title=f"Order {order.reference}", here="/bench/orders", status=status, order=order,
-        problems=problems, ours=ours, verbs=verbs,
-    )  # fmt: skip
+        request,
+        "order.html",
+        title=Message("bench-order-title", order=order.reference),
+        here="orders",
+        status=status,
+        order=order,
+        problems=problems,
+        ours=ours,
+        next_states=[state for state in order.state.next if state in BY_BUTTON],
+    )
 
 
 @router.post("/orders/{reference}")
@@ -60,7 +62,7 @@ def move(request: Request, me: Counter, form: OwnForm, reference: str) -> Respon
     try:
         order = store.order(reference)
     except TaggerError as error:
-        return refused(request, 404, "Not found", str(error))
+        return refused(request, 404, NOT_FOUND, error)
     try:
         store.set_order_state(
             reference, str(form.get("state")), by=me.person.name, note=str(form.get("note") or "")

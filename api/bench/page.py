@@ -1,4 +1,4 @@
-"""What every page of the bench shares: rendering, navigation, problems shown where they belong."""
+"""What every page of the bench shares: rendering, language, navigation, problems under their captions."""
 
 from __future__ import annotations
 
@@ -8,57 +8,72 @@ from typing import Any
 from fastapi import Request
 from starlette.responses import RedirectResponse, Response
 
+from api.bench.captions import caption
 from api.web.identity import who
-from api.web.state import store_of, templates_of, words_of
-from tagger.errors import Problem
+from api.web.page_words import page_words, remember_language
+from api.web.state import store_of, templates_of
+from tagger.errors import Problem, TaggerError
+from tagger.messages import Message
 from tagger.store import OrderState, Role
 
 NAV = (
-    ("/bench/build", "Build", Role.BUILDER),
-    ("/bench/prints", "Prints", Role.BUILDER),
-    ("/bench/find", "Find", Role.BUILDER),
-    ("/bench/orders", "Orders", Role.BUILDER),
-    ("/bench/withdrawn", "Withdrawn", Role.BUILDER),
-    ("/bench/lists", "Lists", Role.COUNTER),
-    ("/bench/figures", "Figures", Role.MANAGER),
-    ("/bench/shop", "Shop", Role.MANAGER),
+    ("build", Role.BUILDER),
+    ("prints", Role.BUILDER),
+    ("find", Role.BUILDER),
+    ("orders", Role.BUILDER),
+    ("withdrawn", Role.BUILDER),
+    ("lists", Role.COUNTER),
+    ("figures", Role.MANAGER),
+    ("shop", Role.MANAGER),
 )
-NOTES = {
-    "saved": "Saved.",
-    "recorded": "Recorded.",
-    "withdrawn": "Withdrawn. Every page of these tags now says so first.",
-    "lifted": "The withdrawal is lifted; that is in the record.",
-    "sent": "The order requests are in the inbox.",
-}
+"""The pages in the head of every page; each has its address and its message by this name."""
+NOTES = ("saved", "recorded", "withdrawn", "lifted", "sent")
 """What a page may say after a form; named in its address, so that nobody can put words there."""
+NOT_FOUND = Message("bench-not-found")
 
 
 def render(
     request: Request,
     page: str,
     *,
-    title: str,
+    title: Message | str,
     status: int = 200,
     problems: Iterable[Problem] = (),
     here: str = "",
     **values: Any,
 ) -> Response:
-    """One page. Nothing of the bench is kept by browsers or proxies."""
+    """One page, never kept by browsers or proxies. ``title``: a message, or a name as it is."""
     me = who(request)
     store = store_of(request)
     waiting: dict[str, int] = {}
     if me:
-        waiting["/bench/orders"] = store.count_orders(OrderState.RECEIVED)
-        waiting["/bench/prints"] = store.count_stuck_prints()
+        waiting["orders"] = store.count_orders(OrderState.RECEIVED)
+        waiting["prints"] = store.count_stuck_prints()
+    speech = spoken(request)
+    note = request.query_params.get("note", "")
     common: dict[str, Any] = {
-        "title": title, "problems": list(problems), "here": here, "me": me, "nav": NAV, "waiting": waiting,
-        "note": NOTES.get(request.query_params.get("note", ""), ""), "words": words_of(request),
-    }  # fmt: skip
+        "title": speech["said"](title),
+        "problems": list(problems),
+        "here": here,
+        "me": me,
+        "nav": [(name, f"bench-nav-{name}", role) for name, role in NAV],
+        "waiting": waiting,
+        "note": speech["t"](f"bench-note-{note}") if note in NOTES else "",
+    }
     response: Response = templates_of(request).TemplateResponse(
-        request, f"bench/{page}", common | values, status_code=status
+        request, f"bench/{page}", speech | common | values, status_code=status
     )
     response.headers["Cache-Control"] = "no-store"
+    remember_language(request, response)
     return response
+
+
+def spoken(request: Request) -> dict[str, Any]:
+    """What a template of the bench needs to speak: see ``page_words``; and the captions of fields."""
+    elsewhere = "/bench/build" if who(request) else "/bench/sign-in"
+    speech = page_words(request, elsewhere)
+    t = speech["t"]
+    return speech | {"caption": lambda field: t(caption(field))}
 
 
 def go(address: str) -> Response:
@@ -66,5 +81,15 @@ def go(address: str) -> Response:
     return RedirectResponse(address, 303)
 
 
-def refused(request: Request, status: int, title: str, text: str) -> Response:
-    return render(request, "refused.html", title=title, status=status, text=text, narrow=True)
+def refused(
+    request: Request,
+    status: int,
+    title: Message | str,
+    why: Message | str | TaggerError,
+) -> Response:
+    """A page that says why something was not done."""
+    problems = why.problems if isinstance(why, TaggerError) else ()
+    text = "" if isinstance(why, TaggerError) else why
+    return render(
+        request, "refused.html", title=title, status=status, problems=problems, text=text, narrow=True
+    )

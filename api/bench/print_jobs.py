@@ -1,14 +1,16 @@
-"""Print jobs: how far each is, and what somebody decides about those that are stuck."""
+"""Print jobs: the status of each, and what somebody decides about those that are stuck."""
 
 from __future__ import annotations
 
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import go, refused, render
+from api.bench.page import NOT_FOUND, go, refused, render
+from api.bench.reprints import REPRINTS
 from api.web.identity import Builder, OwnForm
 from api.web.state import queue_of, store_of
 from tagger.errors import Problem, StoreError, TaggerError
+from tagger.messages import Message
 
 router = APIRouter()
 
@@ -20,9 +22,14 @@ def jobs_page(request: Request, me: Builder) -> Response:
     open_jobs = store.print_jobs(open_only=True, limit=200)
     ended = [job for job in store.print_jobs(limit=50) if not (job.state.under_way or job.state.stuck)]
     return render(
-        request, "jobs.html", title="Prints", here="/bench/prints", open_jobs=open_jobs, ended=ended,
+        request,
+        "jobs.html",
+        title=Message("bench-nav-prints"),
+        here="prints",
+        open_jobs=open_jobs,
+        ended=ended,
         printers=store.printers(),
-    )  # fmt: skip
+    )
 
 
 @router.get("/prints/{job}")
@@ -42,16 +49,23 @@ def _page(request: Request, job: int, name: str = "job.html", problems: tuple[Pr
         found = store.print_job(job)
         made = store.assemblies(found.numbers[:200])
     except TaggerError as error:
-        return refused(request, 404, "Not found", str(error))
+        return refused(request, 404, NOT_FOUND, error)
     return render(
-        request, name, title=f"Print job {job}", here="/bench/prints", job=found, made=made, problems=problems,
+        request,
+        name,
+        title=Message("bench-prints-title", job=job),
+        here="prints",
+        job=found,
+        made=made,
+        problems=problems,
+        reprints=REPRINTS,
         status=422 if problems else 200,
-    )  # fmt: skip
+    )
 
 
 @router.post("/prints/{job}")
 def decide(request: Request, me: Builder, form: OwnForm, job: int) -> Response:
-    """Send it again, drop it, or say that it is printed."""
+    """Send a job again, cancel it, or mark it as printed."""
     store, by = store_of(request), me.person.name
     try:
         match str(form.get("do")):
@@ -64,7 +78,7 @@ def decide(request: Request, me: Builder, form: OwnForm, job: int) -> Response:
             case "seen":
                 store.print_seen(job, by=by)
             case other:
-                raise StoreError(Problem("do", other, "is not something to do", "Load the page again."))
+                raise StoreError(Problem("do", other, Message("bench-not-an-action", value=other)))
     except TaggerError as error:
         return _page(request, job, problems=error.problems)
     return go(f"/bench/prints/{job}")

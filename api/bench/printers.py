@@ -10,11 +10,12 @@ from fastapi import APIRouter, Request
 from starlette.responses import Response
 
 from api.bench.management import shop_with
-from api.bench.page import go, refused, render
+from api.bench.page import NOT_FOUND, go, refused, render
 from api.shared.label_files import template_of
 from api.web.identity import Manager, OwnForm
 from api.web.state import settings_of, store_of
 from tagger.errors import Problem, StoreError, TaggerError
+from tagger.messages import Message
 from tagger.printing.printer import printer_at
 
 router = APIRouter()
@@ -44,9 +45,7 @@ def _dpi(text: str) -> int | None:
     if not text:
         return None
     if not (text.isdigit() and 100 <= int(text) <= 1200):
-        raise StoreError(
-            Problem("dpi", text, "is not a number of dots an inch", "Give 100 to 1200, or leave it empty.")
-        )
+        raise StoreError(Problem("dpi", text, Message("bench-not-a-resolution", value=text)))
     return int(text)
 
 
@@ -56,7 +55,7 @@ def look_at_printer(request: Request, me: Manager, printer: int) -> Response:
     try:
         known = store_of(request).printer(printer)
     except TaggerError as error:
-        return refused(request, 404, "Not found", str(error))
+        return refused(request, 404, NOT_FOUND, error)
     found, problems = None, tuple[Problem, ...]()
     try:
         found = printer_at(known.uri).status(timeout=_CHECK_TIMEOUT_S)
@@ -64,8 +63,8 @@ def look_at_printer(request: Request, me: Manager, printer: int) -> Response:
     except TaggerError as error:
         problems = error.problems
     return render(
-        request, "printer.html", title=known.name, here="/bench/shop", problems=problems, printer=known, found=found,
-    )  # fmt: skip
+        request, "printer.html", title=known.name, here="shop", problems=problems, printer=known, found=found
+    )
 
 
 @router.post("/shop/printers/{printer}/retire")

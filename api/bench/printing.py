@@ -1,4 +1,4 @@
-"""Printing what is registered: a run or a single tag, counted, re-prints with their reason."""
+"""Print what is registered: a run or a single tag; prints are counted, reprints have a reason."""
 
 from __future__ import annotations
 
@@ -8,12 +8,14 @@ from datetime import UTC, datetime
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import go, refused, render
+from api.bench.page import NOT_FOUND, go, refused, render
+from api.bench.reprints import REPRINTS
 from api.shared.label_files import pdf_of, template_of, template_titles
 from api.web.identity import Builder, OwnForm
 from api.web.state import queue_of, settings_of, store_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
+from tagger.messages import Message
 from tagger.printing import raster
 from tagger.record_tag import tags_of
 from tagger.store import Assembly, Kind, Printer
@@ -30,7 +32,7 @@ def run_page(request: Request, me: Builder, run: int) -> Response:
     try:
         made = store_of(request).run(run)
     except TaggerError as error:
-        return refused(request, 404, "Not found", str(error))
+        return refused(request, 404, NOT_FOUND, error)
     return page(request, made)
 
 
@@ -42,14 +44,25 @@ def page(
     printers, last = store.printers(), request.cookies.get(HERE)
     first = next((p for p in printers if str(p.id) == last), None)
     loaded = first.template if first else None
+    open_jobs = store.print_jobs(open_only=True, limit=200)
     return render(
-        request, "run.html", title="Print", status=status, problems=problems, made=made,
-        printed=store.last(numbers, Kind.PRINTED), run=made[0].run, blocked=store.blocked(numbers),
+        request,
+        "run.html",
+        title=Message("bench-print"),
+        status=status,
+        problems=problems,
+        made=made,
+        printed=store.last(numbers, Kind.PRINTED),
+        run=made[0].run,
+        blocked=store.blocked(numbers),
         chosen=request.query_params.get("template") or loaded or settings.label_template,
-        templates=template_titles(settings), first=first, others=[p for p in printers if p is not first],
-        jobs=[j for j in store.print_jobs(open_only=True, limit=200) if not set(numbers).isdisjoint(j.numbers)],
+        templates=template_titles(settings),
+        first=first,
+        others=[p for p in printers if p is not first],
+        jobs=[job for job in open_jobs if not set(numbers).isdisjoint(job.numbers)],
+        reprints=REPRINTS,
         key=secrets.token_urlsafe(12),
-    )  # fmt: skip
+    )
 
 
 @router.post("/print")
@@ -73,7 +86,7 @@ def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
             return _remembered(go(f"/bench/prints/{job.id}"), printer, secure=settings.secure)
         as_png = place == "png"
         if as_png and len(made) > 1:
-            raise StoreError(Problem("as", "png", "holds one tag only", "Take the PDF for several."))
+            raise StoreError(Problem("as", "png", Message("bench-png-one-tag")))
         tags = tags_of(store, made, settings)
         body = (
             raster.png(tags[0], wanted, settings.printer_dpi)
@@ -81,11 +94,7 @@ def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
             else pdf_of(tags, wanted, settings.printer_dpi)
         )
     except TaggerError as error:
-        return (
-            page(request, made, 422, error.problems)
-            if made
-            else refused(request, 404, "Not found", str(error))
-        )
+        return page(request, made, 422, error.problems) if made else refused(request, 404, NOT_FOUND, error)
     # Written down before the paper exists: a tag that may have been printed counts as printed.
     data = {"template": wanted.name, "as": "png" if as_png else "pdf", "reason": reason}
     store.record_many([a.number for a in made], Kind.PRINTED, data, by=me.person.name)
@@ -115,5 +124,5 @@ def _remembered(response: Response, printer: Printer, *, secure: bool) -> Respon
 def _id(text: str) -> int:
     """A printer's id from the form. Raises StoreError for anything else."""
     if not text.isdecimal() or len(text) > 9:
-        raise StoreError(Problem("as", text, "is not a printer here", "Load the page again."))
+        raise StoreError(Problem("as", text, Message("bench-not-a-printer", value=text)))
     return int(text)

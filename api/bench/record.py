@@ -1,4 +1,4 @@
-"""One tag's record on the bench: what it is, what happened to it, and proving it."""
+"""One tag's record on the bench: the assembly, its history, crimp measurements and proof tests."""
 
 from __future__ import annotations
 
@@ -8,13 +8,14 @@ from fastapi import APIRouter, Request
 from pydantic import ValidationError
 from starlette.responses import Response
 
-from api.bench.page import go, refused, render
+from api.bench.page import NOT_FOUND, go, refused, render
+from api.bench.reprints import REPRINTS
 from api.shared.papers.certificate import of_last_test
 from api.web.identity import Builder, OwnForm
 from api.web.state import settings_of, store_of, tables_of
-from tagger import units
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError, problems_of
+from tagger.messages import Message
 from tagger.spec import Hose
 from tagger.store import MEDIA, Assembly, CrimpMeasured, Kind, ProofTest, Store
 from tagger.trade.rows import Rule
@@ -29,7 +30,7 @@ def record_page(request: Request, me: Builder, number: str) -> Response:
     try:
         known = store_of(request).assembly(number)
     except TaggerError as error:
-        return refused(request, 404, "Not found", str(error))
+        return refused(request, 404, NOT_FOUND, error)
     return _page(request, known)
 
 
@@ -42,12 +43,23 @@ def _page(
 ) -> Response:
     store = store_of(request)
     return render(
-        request, "record.html", title=f"Tag {tag_number.format(known.number)}", status=status, problems=problems,
-        item=known, history=store.history(known.number)[::-1], blocked=store.blocked([known.number]).get(known.number),
-        crimps=store.crimps(known.spec.hose.standard, known.spec.hose.dash), media=MEDIA, units=units,
-        times_printed=store.times_printed(known.number), by_hand=BY_HAND,
-        fields=fields or {}, hold=_hold(request), wrong={p.field: p for p in problems},
-    )  # fmt: skip
+        request,
+        "record.html",
+        title=Message("bench-record-title", number=tag_number.format(known.number)),
+        status=status,
+        problems=problems,
+        item=known,
+        history=store.history(known.number)[::-1],
+        blocked=store.blocked([known.number]).get(known.number),
+        crimps=store.crimps(known.spec.hose.standard, known.spec.hose.dash),
+        media=MEDIA,
+        reprints=REPRINTS,
+        times_printed=store.times_printed(known.number),
+        by_hand=BY_HAND,
+        fields=fields or {},
+        hold=_hold(request),
+        wrong={p.field: p for p in problems},
+    )
 
 
 @router.post("/tag/{number}/proof")
@@ -57,7 +69,7 @@ def proof(request: Request, me: Builder, form: OwnForm, number: str) -> Response
     try:
         known = store.assembly(number)
     except TaggerError as error:
-        return refused(request, 404, "Not found", str(error))
+        return refused(request, 404, NOT_FOUND, error)
     try:
         test = _proof_test(known, given, me.person.name, _hold(request))
         store.record_proof_test(known.number, test, by=me.person.name)
@@ -67,16 +79,14 @@ def proof(request: Request, me: Builder, form: OwnForm, number: str) -> Response
 
 
 def _hold(request: Request) -> tuple[Rule, Rule]:
-    """How long a proof pressure is held: at least, at most."""
+    """The minimum and the maximum hold time of a proof test."""
     tables = tables_of(request)
     return tables.rule("proof_hold_min"), tables.rule("proof_hold_max")
 
 
 def _proof_test(known: Assembly, given: dict[str, str], by: str, hold: tuple[Rule, Rule]) -> ProofTest:
     if given.get("result") not in ("passed", "failed"):
-        raise StoreError(
-            Problem("result", given.get("result"), "is missing", "Say whether it passed or failed.")
-        )
+        raise StoreError(Problem("result", None, Message("bench-no-result")))
     try:
         return ProofTest.model_validate(
             {
@@ -104,13 +114,13 @@ def crimp(request: Request, me: Builder, form: OwnForm, number: str) -> Response
     try:
         known = store.assembly(number)
     except TaggerError as error:
-        return refused(request, 404, "Not found", str(error))
+        return refused(request, 404, NOT_FOUND, error)
     try:
         measured = [
             _measured(end, given, known.spec.hose, store) for end in ("a", "b") if given.get(f"crimp_{end}")
         ]
         if not measured:
-            raise StoreError(Problem("crimp_a", None, "is missing", "Give at least one measured diameter."))
+            raise StoreError(Problem("crimp_a", None, Message("bench-no-crimp")))
         store.record_crimps(known.number, measured, by=me.person.name)
     except TaggerError as error:
         return _page(request, known, error.problems, given, 422)
@@ -130,17 +140,16 @@ def _measured(end: str, given: dict[str, str], hose: Hose, store: Store) -> Crim
 
 @router.post("/tag/{number}/event")
 def event(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
-    """Fitted, inspected, taken off: what the shop's own people saw or did."""
+    """Record that a hose was installed, inspected or removed."""
     kind = str(form.get("kind") or "")
     if kind not in set(BY_HAND):
-        return refused(
-            request, 422, "Not recorded", f"{kind!r} is not recorded by hand. Choose one from the list."
-        )
+        why = Message("bench-not-by-hand", value=kind)
+        return refused(request, 422, Message("bench-event-refused"), why)
     try:
         data = {"note": note} if (note := str(form.get("note") or "").strip()[:500]) else {}
         store_of(request).record(number, kind, data, by=me.person.name)
     except TaggerError as error:
-        return refused(request, 404, "Not found", str(error))
+        return refused(request, 404, NOT_FOUND, error)
     return go(f"/bench/tag/{tag_number.compact(number)}?note=recorded")
 
 
@@ -150,7 +159,7 @@ def certificate_pdf(request: Request, me: Builder, number: str) -> Response:
     try:
         body = of_last_test(store_of(request), number, settings_of(request))
     except TaggerError as error:
-        return refused(request, 404, "No certificate", str(error))
+        return refused(request, 404, Message("bench-no-certificate"), error)
     name = f"certificate-{tag_number.format(tag_number.compact(number))}.pdf"
     headers = {"Content-Disposition": f'inline; filename="{name}"', "Cache-Control": "no-store"}
     return Response(body, media_type="application/pdf", headers=headers)

@@ -18,6 +18,7 @@ from api.web.identity import (
 )
 from api.web.state import store_of, tries_of
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 
 router = APIRouter()
 
@@ -31,9 +32,16 @@ def sign_in_page(request: Request, next: str = "/bench") -> Response:
 
 def _sign_in_page(request: Request, back: str, name: str = "", problem: Problem | None = None) -> Response:
     return render(
-        request, "sign_in.html", title="Sign in", status=403 if problem else 200, next=own_address(back), name=name,
-        first=not store_of(request).people(), problems=[problem] if problem else [], narrow=True,
-    )  # fmt: skip
+        request,
+        "sign_in.html",
+        title=Message("bench-sign-in"),
+        status=403 if problem else 200,
+        next=own_address(back),
+        name=name,
+        first=not store_of(request).people(),
+        problems=[problem] if problem else [],
+        narrow=True,
+    )
 
 
 @router.post("/sign-in")
@@ -45,11 +53,11 @@ def sign_in(request: Request, form: SameSiteForm) -> Response:
     address = f"address {request.client.host if request.client else ''}"
     # Counted before the slow check of the password: many tries at once must not all get in beside it.
     if not tries.allow(named, address):
-        problem = Problem("password", None, "was wrong too often", "Wait ten minutes.")
+        problem = Problem("password", None, Message("bench-too-many-tries"))
         return _sign_in_page(request, back, name, problem)
     person = check_password(store_of(request), name, password)
     if person is None:
-        problem = Problem("name and password", None, "do not fit together", "Try again.")
+        problem = Problem("sign_in", None, Message("bench-sign-in-wrong"))
         return _sign_in_page(request, back, name, problem)
     tries.forget(named)
     tries.give_back(address)
@@ -75,7 +83,7 @@ def sign_out(request: Request, form: OwnForm) -> Response:
 def first_page(request: Request) -> Response:
     if store_of(request).people():
         return go("/bench/sign-in")
-    return render(request, "first.html", title="First start", name="", narrow=True)
+    return render(request, "first.html", title=Message("bench-first"), name="", narrow=True)
 
 
 @router.post("/first")
@@ -84,14 +92,14 @@ def first(request: Request, form: SameSiteForm) -> Response:
     key = f"code {request.client.host if request.client else ''}"
     try:
         if not tries_of(request).allow(key):
-            raise StoreError(Problem("code", None, "was wrong too often", "Wait ten minutes."))
+            raise StoreError(Problem("code", None, Message("bench-too-many-tries")))
         hashed = hash_password(str(form.get("password", "")))
         person = store_of(request).make_first_manager(str(form.get("code", "")), name, hashed)
     except StoreError as error:
         return render(
             request,
             "first.html",
-            title="First start",
+            title=Message("bench-first"),
             status=403,
             problems=error.problems,
             name=name,

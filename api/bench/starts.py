@@ -10,7 +10,7 @@ from fastapi import APIRouter, Request
 from starlette.responses import JSONResponse, Response
 
 from api.bench import form as forms
-from api.bench.page import go
+from api.bench.page import go, spoken
 from api.settings import ClockingSense
 from api.shared.scan_look_up import Scanned, look_up, spec_on, without_lots
 from api.web.identity import Builder
@@ -68,10 +68,11 @@ def scan(request: Request, me: Builder, text: str = "") -> Response:
     """What was scanned into the build page: a tag, a lot seen before, or something not known.
 
     Answers JSON: ``kind`` is "tag", "hose_lot", "fitting_lot" or "unknown"; ``fields`` are those
-    of the page that follow from it; ``say`` tells the builder in words.
+    of the page that follow from it; ``say`` tells the builder what it is.
     """
     found, sense = look_up(store_of(request), text), settings_of(request).clocking_sense
-    return JSONResponse({"kind": found.kind, "fields": _fields(found, sense), "say": found.say})
+    said = spoken(request)["said"]
+    return JSONResponse({"kind": found.kind, "fields": _fields(found, sense), "say": said(found.say)})
 
 
 def _fields(found: Scanned, sense: ClockingSense) -> dict[str, Any]:

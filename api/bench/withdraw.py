@@ -1,4 +1,4 @@
-"""Withdrawing a tag or a lot, the hoses it touches with whom to call, and lifting it again."""
+"""Withdraw a tag or a lot, list the hoses and customers it affects, and lift the withdrawal."""
 
 from __future__ import annotations
 
@@ -7,18 +7,18 @@ from collections.abc import Iterable
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import go, refused, render
+from api.bench.page import NOT_FOUND, go, refused, render
 from api.shared import call_list as calls
 from api.shared import spreadsheets
 from api.shared.papers.withdrawal_letters import letters
 from api.web.identity import Builder, Counter, Manager, OwnForm
 from api.web.state import settings_of, store_of
-from tagger import units
+from tagger.code import number as tag_number
 from tagger.errors import Problem, TaggerError
-from tagger.store import Assembly, Scope
+from tagger.messages import Message
+from tagger.store import Assembly, Scope, Withdrawal
 
 router = APIRouter()
-NAMES = {Scope.TAG: "one tag", Scope.HOSE_LOT: "a hose lot", Scope.FITTING_LOT: "a fitting lot"}
 
 
 @router.get("/withdrawn")
@@ -37,10 +37,28 @@ def _page(request: Request, problems: Iterable[Problem] = (), status: int = 200)
             problems, status = [*problems, *error.problems], 422
     found = store.withdrawals()
     return render(
-        request, "withdrawn.html", title="Withdrawn", here="/bench/withdrawn", problems=problems, status=status,
-        holding=[w for w in found if w.holds], lifted=[w for w in found if not w.holds], asked=asked, names=NAMES,
-        touched=touched, settings_seconds=settings_of(request).page_cache_seconds,
-    )  # fmt: skip
+        request,
+        "withdrawn.html",
+        title=Message("bench-nav-withdrawn"),
+        here="withdrawn",
+        problems=problems,
+        status=status,
+        holding=[w for w in found if w.holds],
+        lifted=[w for w in found if not w.holds],
+        asked=asked,
+        scopes=list(Scope),
+        what=what,
+        touched=touched,
+        settings_seconds=settings_of(request).page_cache_seconds,
+    )
+
+
+def what(withdrawal: Withdrawal) -> Message:
+    """What is withdrawn: "Hose lot 4711"."""
+    value = withdrawal.value
+    if withdrawal.scope is Scope.TAG:
+        value = tag_number.format(value)
+    return Message("bench-withdrawn-what", scope=str(withdrawal.scope), value=value)
 
 
 @router.post("/withdrawn")
@@ -49,7 +67,9 @@ def withdraw(request: Request, me: Counter, form: OwnForm) -> Response:
     try:
         known = Scope(scope)
     except ValueError:
-        return refused(request, 422, "Not withdrawn", f"{scope!r} is none of: {', '.join(Scope)}.")
+        scopes = tuple(Message(f"bench-scope-{known}") for known in Scope)
+        why = Message("bench-not-a-scope", value=scope, scopes=scopes)
+        return refused(request, 422, Message("bench-not-withdrawn"), why)
     named = {known.value: value}
     try:
         made = store_of(request).withdraw(str(form.get("reason") or ""), by=me.person.name, **named)
@@ -63,11 +83,15 @@ def affected_page(request: Request, me: Builder, withdrawal: int) -> Response:
     try:
         known = store_of(request).withdrawal(withdrawal)
     except TaggerError as error:
-        return refused(request, 404, "Not found", str(error))
+        return refused(request, 404, NOT_FOUND, error)
     return render(
-        request, "affected.html", title=f"Withdrawn: {known.value}", here="/bench/withdrawn", withdrawal=known,
-        items=calls.touched(store_of(request), known), units=units, names=NAMES,
-    )  # fmt: skip
+        request,
+        "affected.html",
+        title=what(known),
+        here="withdrawn",
+        withdrawal=known,
+        items=calls.touched(store_of(request), known),
+    )
 
 
 @router.get("/withdrawn/{withdrawal}/call.csv")
@@ -76,7 +100,7 @@ def call_list(request: Request, me: Builder, withdrawal: int) -> Response:
     try:
         known = store_of(request).withdrawal(withdrawal)
     except TaggerError as error:
-        return refused(request, 404, "Not found", str(error))
+        return refused(request, 404, NOT_FOUND, error)
     rows = calls.rows(calls.touched(store_of(request), known))
     return spreadsheets.file("csv", f"withdrawn-{known.id}", calls.HEADING, rows)
 
@@ -87,10 +111,10 @@ def letters_pdf(request: Request, me: Counter, withdrawal: int) -> Response:
     try:
         known = store_of(request).withdrawal(withdrawal)
     except TaggerError as error:
-        return refused(request, 404, "Not found", str(error))
+        return refused(request, 404, NOT_FOUND, error)
     items = calls.touched(store_of(request), known)
     if not items:
-        return refused(request, 404, "No letters", "No registered assembly is touched by this withdrawal.")
+        return refused(request, 404, Message("bench-no-letters"), Message("bench-nothing-affected"))
     body = letters(known, items, settings_of(request))
     headers = {
         "Content-Disposition": f'inline; filename="withdrawn-{known.id}.pdf"',

@@ -12,6 +12,7 @@ from api.rest.problem import RESPONSES
 from api.rest.shared import Answer, AsManager, EventOut, TheStore, paged
 from api.shared.epcis import document_lines
 from api.shared.full_export import archive
+from api.web.page_words import page_words, remember_language
 from api.web.state import settings_of, templates_of
 from tagger.store import Kind
 
@@ -80,6 +81,14 @@ def docs(request: Request) -> Response:
     response: Response = templates_of(request).TemplateResponse(
         request,
         "bench/api.html",
-        {"title": "JSON API", "routes": routes, "me": None, "problems": [], "note": "", "narrow": False},
+        {
+            **page_words(request),
+            "title": "JSON API",
+            "routes": routes,
+            "me": None,
+            "problems": [],
+            "note": "",
+        },
     )
+    remember_language(request, response)
     return response

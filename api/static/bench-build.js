@@ -82,7 +82,7 @@ function settle(found) {
     // A field that is merely empty is listed as still needed; only what was typed is called wrong.
     const bad = Boolean(problem && control?.value && control !== document.activeElement);
     note.hidden = !bad;
-    note.textContent = bad ? `${problem.why}. ${problem.mend}` : "";
+    note.textContent = bad ? `${problem.why} ${problem.mend}` : "";
     if (bad) {
       note.id = `wrong-${note.dataset.wrong}`;
       control.setAttribute("aria-invalid", "true");
@@ -130,7 +130,7 @@ let picture = 0;
 function turnTo(value) {
   const degrees = /^\d{1,3}$/.test(value) && Number(value) < 360 ? Number(value) : null;
   dial.setAttribute("aria-valuenow", degrees ?? 0);
-  dial.setAttribute("aria-valuetext", degrees === null ? "not set" : `${degrees} degrees`);
+  dial.setAttribute("aria-valuetext", degrees === null ? dial.dataset.unset : `${degrees}°`);
   const mine = ++picture;
   fetch(`/bench/build/dial.svg?degrees=${degrees ?? 0}`).then((got) => got.ok && got.text()).then((svg) => {
     if (svg && mine === picture) dial.innerHTML = svg;
@@ -167,7 +167,7 @@ dial.addEventListener("pointermove", (event) => { if (dial.hasPointerCapture(eve
 const told = document.getElementById("scanned");
 let keys = [];
 
-function say(words) { told.textContent = words; told.hidden = !words; }
+function say(text) { told.textContent = text; told.hidden = !text; }
 
 function fill(fields) {
   for (const [name, value] of Object.entries(fields)) {

@@ -6,6 +6,7 @@ from datetime import date
 
 import pytest
 
+from api.bench.captions import caption
 from api.rest.shared import EXAMPLE_SPEC
 from tagger.spec import AssemblySpec
 from tagger.store import CrimpValue, Kind, OrderState, Role, Store
@@ -36,7 +37,7 @@ def test_a_question_that_cannot_be_read_is_told(bench: Bench) -> None:
     answer = bench.get("/bench/find?dash=big&built_from=monday&pressure_min_bar=lots")
     assert answer.status_code == 422
     for field in ("dash", "built_from", "pressure_min_bar"):
-        assert f"<strong>{field}</strong>" in answer.text
+        assert f"<strong>{caption(field)}:</strong>" in answer.text
 
 
 def test_a_raised_two_is_no_number(bench: Bench) -> None:
@@ -103,7 +104,7 @@ def test_the_figures_count_what_happened(bench: Bench, store: Store) -> None:
     store.request_order(number=number, quantity=1, contact={"phone": "1"})
     store.request_order(spec=store.assembly(number).spec, quantity=1, contact={"phone": "1"})
     page = bench.get("/bench/figures").text
-    for words in ("2 of them again", "1 from a scanned tag", "Scans: 5 from", "past all of them"):
+    for words in ("2 reprints", "1 from a scanned tag", "Scans: 5 from", "all dates passed"):
         assert words in page
     today = store.now().date()
     assert store.by_day(Kind.SCANNED, today, today) == [(today, 5)]

@@ -76,7 +76,7 @@ def test_a_printer_is_added_and_prints_the_tag_that_is_logged(
     assert (job.attempts, job.why) == (1, None)
     [event] = [e for e in store.history(number) if e.kind is Kind.PRINTED]
     assert event.data["printer"] == "Bench 1" and event.by == "manager"
-    assert f'on Bench 1, <a href="/bench/prints/{job.id}">' in bench.get(f"/bench/tag/{number}").text
+    assert f'Printer: Bench 1. <a href="/bench/prints/{job.id}">' in bench.get(f"/bench/tag/{number}").text
 
 
 def test_where_a_browser_printed_last_stands_first(bench: Bench, store: Store, number: str) -> None:
@@ -108,7 +108,7 @@ def test_a_printer_that_is_off_leaves_a_job_that_says_so_and_is_sent_again(
     assert "cannot be reached: Connection refused" in str(job.why)
     assert store.times_printed(number) == 0
     page = bench.get(f"/bench/prints/{job.id}").text
-    assert "Send it again" in page and "Drop it" in page and "Connection refused" in page
+    assert "Send again" in page and "Cancel job" in page and "Connection refused" in page
     assert '<span class="count" title="waiting">1</span>' in bench.get("/bench/build").text
     with serving(tmp_path / "spool", PDF, port=port) as endpoint:
         bench.submit(f"/bench/prints/{job.id}", {"do": "again"})
@@ -127,7 +127,7 @@ def test_a_line_that_breaks_in_the_middle_counts_as_printed_and_is_never_sent_by
         assert store.print_job(job.id).attempts == 1
     assert store.times_printed(number) == 1
     page = bench.get(f"/bench/prints/{job.id}").text
-    assert "It may have been printed: look at Bench 1" in page and "It is printed" in page
+    assert "It may have been printed. Check Bench 1" in page and "Mark as printed" in page
     bench.submit(f"/bench/prints/{job.id}", {"do": "seen"})
     assert store.print_job(job.id).state is PrintState.DONE
     assert store.times_printed(number) == 1
@@ -197,7 +197,7 @@ def test_what_is_withdrawn_while_it_waits_is_not_printed(
         ({"uri": "ipp://169.254.169.254/latest"}, "where no printer of a shop&#39;s network stands"),
         ({"uri": "OFF"}, "cannot be reached: Connection refused"),
         ({"dpi": "203"}, "is not what the printer at"),
-        ({"dpi": "many"}, "is not a number of dots an inch"),
+        ({"dpi": "many"}, "many is not a valid resolution."),
         ({"template": "nonsense"}, "is not a template here"),
         ({"name": "  "}, "is not a name for a printer"),
     ],

@@ -21,7 +21,7 @@ def _build(bench: Bench, **changes: str) -> None:
 def test_what_a_withdrawal_would_touch_is_shown_before(bench: Bench, store: Store) -> None:
     _build(bench, count="3", customer="Quarry")
     page = bench.get("/bench/withdrawn?scope=hose_lot&value=h-2291").text
-    assert "<strong>3</strong> registered assemblies are touched, of 1 customer" in page
+    assert "<strong>3 registered assemblies are affected.</strong> Customers: 1." in page
     assert store.withdrawals() == []
 
 

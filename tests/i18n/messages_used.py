@@ -15,7 +15,7 @@ ROOT = Path(__file__).parents[2]
 ROOMS = tuple(room for room in rooms(SOURCE) if room != "language")
 ID = re.compile(rf"(?<![\w/-])(?:{'|'.join(ROOMS)})-[A-Za-z0-9_-]*[A-Za-z0-9_]")
 QUOTED = re.compile(rf"""(['"`])((?:{"|".join(ROOMS)})-[A-Za-z0-9_-]*)(\1|\$\{{|\{{\{{)""")
-"""An id in quotes; one that ends where a value begins is the start of several ids."""
+"""An id in quotes; one that ends in a hyphen, or where a value begins, is the start of several ids."""
 
 
 @dataclass(frozen=True)
@@ -48,7 +48,7 @@ def uses() -> Iterator[Use]:
 
 def _in_text(text: str, where: str) -> Iterator[Use]:
     for match in QUOTED.finditer(text):
-        yield Use(match[2], where, start=match[3] != match[1])
+        yield Use(match[2], where, start=match[3] != match[1] or match[2].endswith("-"))
 
 
 def _in_python(path: Path, where: str) -> Iterator[Use]:

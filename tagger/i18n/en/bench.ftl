@@ -1,0 +1,733 @@
+# The bench: the signed-in pages of a shop.
+
+## Every page
+
+bench-skip = Skip to content
+bench-navigation = Bench
+bench-demo = This is a demonstration with invented data. Do not use it for real work. Sign in with the name { $name } and the password { $password }.
+bench-nav-build = Build
+bench-nav-prints = Print jobs
+bench-nav-find = Find
+bench-nav-orders = Orders
+bench-nav-withdrawn = Withdrawn
+bench-nav-lists = Import and export
+bench-nav-figures = Statistics
+bench-nav-shop = Settings
+bench-nav-waiting = waiting
+bench-tag = Tag
+bench-go-hint = Scan or type tag number
+bench-sign-out = Sign out
+bench-sign-out-name = Sign out { $name }
+bench-language = Language
+bench-note-saved = Saved.
+bench-note-recorded = Recorded.
+bench-note-withdrawn = Withdrawn. The tag pages now show a warning.
+bench-note-lifted = Withdrawal lifted and recorded.
+bench-note-sent = Order requests sent.
+bench-key-ctrl = Ctrl
+bench-key-enter = Enter
+bench-key-escape = Esc
+
+## Words used on several pages
+
+bench-hose = Hose
+bench-end_a = End A
+bench-end_b = End B
+bench-length = Length
+bench-clocking = Clocking angle
+bench-pressure = Pressure
+bench-working-pressure = Working pressure
+bench-built-on = Built on
+bench-customer = Customer
+bench-machine = Machine
+bench-place = Customer, machine, position
+bench-for = For
+bench-position = Position
+bench-by = By
+bench-when = When (UTC)
+bench-note = Note
+bench-reason = Reason
+bench-status = Status
+bench-quantity = Quantity
+bench-qty = Qty
+bench-name = Name
+bench-role = Role
+bench-since = Since
+bench-source = Source
+bench-printer = Printer
+bench-label = Label
+bench-tags = Tags
+bench-row = Row
+bench-details = Details
+bench-print = Print
+bench-printed = Printed
+bench-not-printed = not printed yet
+bench-not-recorded = not recorded
+bench-not-specified = not specified
+bench-not-reported = not reported
+bench-withdrawn = withdrawn
+bench-replaced = replaced
+bench-passed = passed
+bench-failed = failed
+bench-danger = Danger
+bench-caution = Caution
+bench-record = Record
+bench-add = Add
+bench-save = Save
+bench-delete = Delete
+bench-fitting-lot = fitting lot { $lot }
+bench-reel-lot = reel lot { $lot }
+bench-assemblies = { $count } { $count ->
+    [one] assembly
+   *[other] assemblies
+ }
+bench-first-shown = The first { $shown } of { $all } are shown.
+bench-first-shown-all-printed = The first { $shown } of { $all } are shown; all of them are printed.
+
+## Roles, orders, events, print jobs, withdrawals: one name for each value
+
+bench-role-builder = builder
+bench-role-counter = counter
+bench-role-manager = manager
+bench-order-received = received
+bench-order-asked = question to customer
+bench-order-accepted = accepted
+bench-order-building = being built
+bench-order-done = done
+bench-order-declined = declined
+bench-event-registered = registered
+bench-event-crimped = crimp measured
+bench-event-proof_tested = proof test
+bench-event-printed = tag printed
+bench-event-fitted = installed
+bench-event-inspected = inspected
+bench-event-scanned = scanned
+bench-event-ordered = ordered
+bench-event-replaced = replaced
+bench-event-removed = removed from the machine
+bench-event-withdrawn = withdrawn
+bench-event-withdrawal_lifted = withdrawal lifted
+bench-medium-mineral-oil = mineral oil
+bench-medium-water = water
+bench-medium-water-with-inhibitor = water with inhibitor
+bench-medium-air = air
+bench-medium-nitrogen = nitrogen
+bench-job-waiting = waiting
+bench-job-sending = sending
+bench-job-printing = printing
+bench-job-done = printed
+bench-job-failed = failed
+bench-job-unknown = possibly printed
+bench-job-dropped = cancelled
+bench-scope-tag = tag
+bench-scope-hose_lot = hose lot
+bench-scope-fitting_lot = fitting lot
+bench-withdrawn-what = { $scope ->
+    [tag] Tag { $value }
+    [hose_lot] Hose lot { $value }
+   *[fitting_lot] Fitting lot { $value }
+ }
+bench-confidence-published = published
+bench-confidence-memory = unverified
+bench-confidence-shop = shop's own
+bench-reprint-paper-jam = paper jam
+bench-reprint-damaged = tag damaged
+bench-reprint-lost = tag lost
+bench-reprint-second = second tag needed
+
+## Captions of fields, one for each
+
+bench-field-of-end = { SAY($end, case: "start") }, { $field }
+bench-field-hose = Hose
+bench-field-hose-standard = Hose standard (from lay line)
+bench-field-hose-dash = Dash size
+bench-field-hose-edition = Edition (from lay line)
+bench-field-hose-lot = Reel lot
+bench-field-end-connection = Connection
+bench-field-end-size = Size
+bench-field-end-form = End type
+bench-field-end-shape = Shape
+bench-field-end-angle = Elbow angle (°)
+bench-field-end-drop_mm = Drop length
+bench-field-end-material = Material
+bench-field-end-hose_dash = Jump size: tail for hose dash
+bench-field-end-lot = Fitting lot
+bench-field-length_mm = Overall length
+bench-field-length_basis = Measured
+bench-field-clocking_deg = Clocking angle (°)
+bench-field-max_temperature_c = Maximum temperature
+bench-field-fluid = Fluid
+bench-field-covers = Sleeves and guards
+bench-field-working_pressure = Working pressure
+bench-field-working_pressure-value_bar = Working pressure from another source
+bench-field-working_pressure-source = Source of working pressure
+bench-field-bend_radius_mm = Minimum bend radius
+bench-field-note = Note (public: shown to anyone who scans the tag)
+bench-field-count = Quantity
+bench-field-customer = Customer
+bench-field-machine = Machine
+bench-field-position = Position on machine
+bench-field-replaces = Replaces tag
+bench-field-order_reference = Order number
+bench-field-built_on = Built on
+bench-field-template = Label
+bench-field-recipe = Name of the saved spec
+bench-field-number = Tag number
+bench-field-tag = Tag
+bench-field-lot = Hose or fitting lot
+bench-field-connection = Connection at either end
+bench-field-hose_standard = Hose standard
+bench-field-hose_dash = Hose dash size
+bench-field-dash = Hose dash size
+bench-field-pressure_min_bar = Min. pressure
+bench-field-pressure_max_bar = Max. pressure
+bench-field-built_from = Built from
+bench-field-built_to = Built to
+bench-field-hoses = Hoses
+bench-field-thread_od = Male thread, outside diameter
+bench-field-thread_id = Female thread, inside diameter
+bench-field-tpi = Threads per inch
+bench-field-pitch = Or pitch in mm
+bench-field-hex = Hexagon across flats (A/F)
+bench-field-tube_od = Tube outside diameter
+bench-field-flange_od = Flange head diameter
+bench-field-bolt_spacing = Bolt spacing, long side, centre to centre
+bench-field-form = End type
+bench-field-seat = Seat
+bench-field-cone = Cone
+bench-field-crimp_a = Crimp diameter, end A (mm)
+bench-field-crimp_b = Crimp diameter, end B (mm)
+bench-field-shell_a = Ferrule (shell), end A
+bench-field-shell_b = Ferrule (shell), end B
+bench-field-pressure_bar = Pressure
+bench-field-hold_s = Hold time (s)
+bench-field-medium = Test medium
+bench-field-tester = Tested by
+bench-field-result = Result
+bench-field-kind = Event
+bench-field-name = Name
+bench-field-password = Password
+bench-field-old = Current password
+bench-field-code = Code from the console
+bench-field-sign_in = Sign-in
+bench-field-role = Role
+bench-field-uri = Address
+bench-field-dpi = Resolution (dpi)
+bench-field-shell = Ferrule (shell)
+bench-field-diameter_mm = Diameter (mm)
+bench-field-minus_mm = Minus (mm)
+bench-field-plus_mm = Plus (mm)
+bench-field-source = Source
+bench-field-state = Status
+bench-field-quantity = Quantity
+bench-field-needed_by = Needed by
+bench-field-contact = Contact
+bench-field-company = Company
+bench-field-phone = Phone
+bench-field-email = Email
+bench-field-reference = Customer ref.
+bench-field-reason = Reason
+bench-field-scope = Withdraw
+bench-field-value = Tag or lot number
+bench-field-file = File
+bench-field-list = List
+bench-field-as = Print on
+bench-field-do = Action
+
+## Problems and refusals
+
+bench-not-found = Not found
+bench-form-of-files = Lists are available as .csv or .xlsx.
+bench-search-refused = Search not possible
+bench-nothing-ordered = Nothing ordered
+bench-not-withdrawn = Not withdrawn
+bench-no-letters = No letters
+bench-no-certificate = No certificate
+bench-event-refused = Not recorded
+bench-go-to-bench = Go to bench
+bench-not-a-date = { $value } is not a valid date.
+    .mend = Enter the date as YYYY-MM-DD, for example 2026-03-02.
+bench-not-a-dash = { $value } is not a dash size.
+    .mend = Enter the dash size, for example 12 (3/4 in).
+bench-no-dash = The dash size is missing.
+    .mend = Enter the dash size, for example 12 (3/4 in).
+bench-no-hoses = No hoses are selected.
+    .mend = Select the hoses to order.
+bench-not-a-quantity = { $value } is not a valid quantity.
+    .mend = Enter 1 to { $most }.
+bench-future = { $day } is in the future.
+    .mend = Enter the build date or clear the field.
+bench-no-file = No file is chosen.
+    .mend = Choose a .csv or .xlsx file.
+bench-list-damaged = The list was damaged in transfer.
+    .mend = Upload the file again.
+bench-not-an-action = { $value } is not an action of this page.
+    .mend = Load the page again.
+bench-not-a-role = { $value } is not a role.
+    .mend = Use one of: { LIST($roles, style: "or") }.
+bench-old-password-wrong = The current password is not correct.
+    .mend = Try again.
+bench-sign-in-wrong = Name and password do not match.
+    .mend = Try again.
+bench-too-many-tries = There were too many failed attempts.
+    .mend = Try again in 10 minutes.
+bench-not-a-resolution = { $value } is not a valid resolution.
+    .mend = Enter 100 to 1200 dpi or leave blank.
+bench-png-one-tag = A PNG file shows one tag only.
+    .mend = Use PDF for several tags.
+bench-not-a-printer = { $value } is not a printer of this shop.
+    .mend = Load the page again.
+bench-no-result = The result of the test is missing.
+    .mend = Choose Passed or Failed.
+bench-no-crimp = No diameter is entered.
+    .mend = Enter at least one measured diameter.
+bench-not-by-hand = { $value } cannot be recorded manually. Choose an event from the list.
+bench-not-a-scope = { $value } cannot be withdrawn. Use one of: { LIST($scopes, style: "or") }.
+bench-nothing-affected = No registered assembly is affected by this withdrawal.
+
+## Sign-in and first start
+
+bench-sign-in = Sign in
+bench-sign-in-first = First start: create the manager account with the code from the console
+bench-sign-in-not-needed = Tag pages need no sign-in.
+bench-find-tag = Find a tag
+bench-first = First start
+bench-first-hint = No users yet. The console where the server was started shows a one-time code.
+bench-first-name = Your name
+bench-first-password = Password (at least 10 characters)
+bench-first-create = Create the manager account
+
+## Build
+
+bench-build = Build
+bench-build-for-order = Build for order { $order }
+bench-build-changes = Changes: { $changes }
+bench-build-no-changes = Same as before, no changes.
+bench-build-customer = Customer: { $customer }.
+bench-build-reference = Customer ref.: { $reference }.
+bench-build-wanted = Quantity: { $count }.
+bench-build-needed = Needed by: { $day }.
+bench-build-show-order = Show order
+bench-build-nearest-tag = (nearest the tag)
+bench-build-standard-hint = R2, 2SN, 4SP ...
+bench-build-edition-hint = S or year
+bench-build-as-hose = as hose
+bench-build-drop-hint = mm or 2 1/4 in
+bench-build-length-hint = 1250 or 49 1/4 in
+bench-build-clocking-hint = 0 to 359
+bench-build-temperature-hint = 100 or 212 F
+bench-build-pressure-hint = 172 or 2500 psi
+bench-build-source-hint = data sheet, drawing ...
+bench-build-identify = Identify by measuring
+bench-build-straight = straight
+bench-build-elbow = { $angle } elbow
+bench-build-other-angle = other angle
+bench-build-same = Same as end A
+bench-build-length-and-clocking = Length and clocking angle
+bench-build-dial = Clocking angle of end B
+bench-build-dial-unset = not set
+bench-build-clockwise = Your shop uses the angle clockwise from 12 o'clock. Tag and record show the standard angle (360° minus yours).
+bench-build-counter-clockwise = Hold the hose with end A nearest you, elbow A pointing down. Look along the hose to end B and measure counter-clockwise.
+bench-build-turn-drawing = Drag the drawing or use the arrow keys.
+bench-build-customer-and-quantity = Customer and quantity
+bench-build-more = More: sleeves and guards, fluid, temperature, material, jump size, note
+bench-build-register = Register and print
+bench-build-clear = Clear form
+bench-build-recipes = Saved specs: save this spec or start from one
+bench-build-save-recipe = Save spec
+bench-build-updating = Updating ...
+bench-build-out-of-date = Out of date.
+bench-build-unanswered = No answer from the server: the values below are for the previous entries. Retrying every few seconds.
+bench-close = Close
+
+## What the build page shows of a spec
+
+bench-view-ends = The assembly from the side, end A left
+bench-view-tag-picture = The tag as it will print; its number is assigned when it is registered
+bench-view-rating = Rating
+bench-view-limited = Limited by { SAY($part) }.
+bench-view-tolerance = Tolerance: +{ $plus } / -{ $minus } mm
+bench-view-no-tolerance = Tolerance unknown
+bench-view-bend = Minimum bend radius
+bench-view-ask-hose-manufacturer = not known: use the hose manufacturer's value
+bench-view-cold = Minimum temperature
+bench-view-proof = Proof pressure
+bench-view-clocking-tolerance = Tolerance: ± { $angle }
+bench-view-instead = Compared with the tag it replaces
+bench-view-notes = { $count } { $count ->
+    [one] note
+   *[other] notes
+ }
+bench-view-tag = The tag
+bench-view-sample = Sample number. The real number is assigned when you register.
+bench-view-needed = Still needed
+
+## Identify
+
+bench-identify = Identify an end
+bench-identify-button = Identify
+bench-identify-not-sure = Not sure
+bench-identify-seat = { $seat ->
+    [face] flat face with O-ring
+    [boss] O-ring under the hexagon
+    [flat] flat seat
+    [taper] no seat, taper thread
+   *[degrees] { $seat }°
+ }
+bench-identify-cone-outside = sticks out like a nose
+bench-identify-cone-inside = lies inside like a funnel
+bench-identify-hint = { $example } or 1 1/16 in
+bench-identify-advice = Hold the caliper at an angle to the thread. 37° and 45° seats have the same thread in several sizes but do not seal together: use a seat gauge.
+bench-identify-measure-next = Measure next:
+bench-identify-possible = Possible connections, most likely first
+bench-identify-likelihood = Likelihood
+bench-identify-percent = { $percent } %
+bench-identify-why = Why
+bench-identify-use-for = Use for
+bench-identify-differs = Differs in:
+bench-identify-look-alike = Look-alike:
+
+## Printing
+
+bench-run-registered = { $count } { $count ->
+    [one] tag
+   *[other] tags
+ } registered
+bench-run-blocked = Do not print this tag.
+bench-run-job = Print job { $job } on { $printer }: { $state }.
+bench-run-check-job = Check it before you reprint these tags.
+bench-run-show-job = Show print job
+bench-run-reason = Reason for reprint
+bench-run-only-new = Unprinted tags only ({ $count })
+bench-run-print-on = Print on { $printer }
+bench-run-reprint-on = Reprint on { $printer }
+bench-run-print-pdf = Print (PDF)
+bench-run-reprint-pdf = Reprint (PDF)
+bench-run-png = Save as PNG
+bench-run-next = New build
+bench-run-counted = Prints and reprints are recorded in each tag's history.
+bench-run-last-first = The printer used last is listed first.
+bench-run-loaded = Label in { $printer }: { $label }.
+bench-run-assemblies = Registered assemblies
+bench-prints-job = Job
+bench-prints-job-number = Job { $job }
+bench-prints-no-printer = No printers set up. Tags are printed as PDF or PNG. A manager can add network printers under Settings.
+bench-prints-active = Active jobs and jobs that need attention
+bench-prints-none = No active print jobs.
+bench-prints-finished = Finished
+bench-prints-title = Print job { $job }
+bench-prints-heading = Print job { $job } on { $printer }: { $count } { $count ->
+    [one] tag
+   *[other] tags
+ }
+bench-prints-state = Status of the print job
+bench-prints-back = Back to tags
+bench-prints-refresh = Refresh
+bench-prints-label = Label: { $label }.
+bench-prints-reason = Reason for reprint: { $reason }.
+bench-prints-requested = Requested { $moment } UTC.
+bench-prints-requested-by = Requested { $moment } UTC by { $name }.
+bench-prints-counts = A tag counts as printed when the printer accepts it, even if the result is unknown.
+bench-prints-tags = Tags in this job
+bench-state-waiting = Waiting for { $printer }.
+bench-state-sending = Sending to { $printer }.
+bench-state-printing = Accepted by { $printer } as job { $job }.
+bench-state-done = { $printer } printed it.
+bench-state-done-by = { $printer } printed it (confirmed by { $name }).
+bench-state-failed = { $printer } did not print this job.
+bench-state-failed-partly = { $printer } did not print all tags.
+bench-state-unknown = It may have been printed. Check { $printer }, then send it again or mark it as printed.
+bench-state-dropped = Cancelled.
+bench-state-dropped-by = Cancelled by { $name }.
+bench-state-attempts = Sent { $count } times.
+bench-state-send-again = Send again
+bench-state-mark-printed = Mark as printed
+bench-state-cancel = Cancel job
+bench-state-cancel-ask = Cancel this print job? You can print the tags later.
+
+## A tag's record
+
+bench-record-title = Tag { $number }
+bench-record-withdrawn = Withdrawn: do not use.
+bench-record-blocked = Blocked: do not print this tag.
+bench-record-replaced-by = Replaced by
+bench-record-assembly = Assembly
+bench-record-replaces = Replaces
+bench-record-order = Order
+bench-record-reprint = { $count ->
+    [one] Print again ({ $count } print so far)
+   *[other] Print again ({ $count } prints so far)
+ }
+bench-record-build-replacement = Build replacement
+bench-record-build-copy = Build a copy
+bench-record-phone-page = Show phone page
+bench-record-history = History
+bench-record-event = Event
+bench-record-proof-line = { $pressure }, { $hold } s, { $medium }, { $tester }
+bench-record-crimp-in = End { $end }: { $measured } mm, within { $low } to { $high } mm
+bench-record-crimp-out = End { $end }: { $measured } mm, outside { $low } to { $high } mm
+bench-record-printed-on = Label: { $label }. Printer: { $printer }.
+bench-record-printed-as = Label: { $label }. File: { $form }.
+bench-record-printed-label = Label: { $label }.
+bench-record-crimp = Crimp diameter
+bench-record-crimp-end = End { $end } (mm)
+bench-record-crimp-shell = Ferrule (shell), end { $end }
+bench-record-crimp-choice = { $shell }: { $diameter } +{ $plus } -{ $minus } mm ({ $source })
+bench-record-crimp-save = Record crimp diameter
+bench-record-crimp-none = No crimp diameter set for { $hose }. A manager can add one under Settings, from the fitting manufacturer's chart.
+bench-record-proof = Proof test
+bench-record-proof-danger = Stored pressure can kill or injure.
+bench-record-proof-care = Bleed all air before the test, stay behind the guard, and follow the test bench manufacturer's instructions and local regulations.
+bench-record-proof-required = Required proof pressure: { $pressure }, hold time { $low } to { $high } s.
+bench-record-proof-unknown = Required proof pressure not known: use the hose manufacturer's value. Hold time { $low } to { $high } s.
+bench-record-source = Source: { $source }
+bench-record-pressure-hint = bar or psi
+bench-record-pass = Passed
+bench-record-fail = Failed
+bench-record-fail-ask = Record the test as failed? The tag will be blocked.
+bench-record-certificate = Certificate (PDF)
+bench-record-add-event = Add to history
+bench-record-withdraw = Withdraw ...
+
+## Find, machines
+
+bench-find = Find
+bench-find-number-hint = readable part is enough
+bench-find-pressure-hint = bar or psi
+bench-find-any = any
+bench-find-printed-yes = printed
+bench-find-printed-no = not printed
+bench-find-withdrawn-yes = withdrawn
+bench-find-withdrawn-no = not withdrawn
+bench-find-clear = Clear
+bench-find-older = Older
+bench-machine-title = Machine { $machine }
+bench-machine-none = No machine
+bench-machine-installed = Installed hoses: { $count }, by position
+bench-machine-order = Order
+bench-machine-order-one = Order { $number }
+bench-machine-order-selected = Order selected hoses
+bench-machine-order-button = Order selected
+bench-machine-empty = No hoses recorded for this machine.
+
+## Orders
+
+bench-orders-title = Order requests
+bench-orders-open-only = Open only
+bench-orders-all = Show all
+bench-orders-order = Order
+bench-orders-received = Received
+bench-orders-needed = Needed by
+bench-orders-from = From
+bench-orders-action = Action
+bench-orders-reference = Customer ref.: { $reference }
+bench-orders-no-name = no name
+bench-orders-what = { $hose }, { $length }
+bench-orders-build = Build
+bench-orders-none = No open order requests. Customers send them from the tag pages.
+bench-order-title = Order { $order }
+bench-order-heading = Order
+bench-order-details = Order details
+bench-order-from-tag = From tag
+bench-order-foreign-tag = { $number } (not in our records; spec read from the tag)
+bench-order-no-tag = none
+bench-order-reference = Customer ref.
+bench-order-contact = Contact
+bench-order-built = Built for this order:
+bench-order-answer = Answer
+bench-order-message = Message to customer (required for a question)
+bench-order-verb-accepted = Accept order
+bench-order-verb-asked = Ask customer
+bench-order-verb-declined = Decline order
+bench-order-verb-done = Mark as done
+bench-order-hint = The customer sees the status and this message on the order page.
+
+## Withdrawals
+
+bench-withdrawn-title = Withdrawn: do not use
+bench-withdrawn-state = Withdrawn
+bench-withdrawn-lifted = Lifted
+bench-withdrawn-lifted-because = Reason for lifting: { $reason }
+bench-withdrawn-lifted-on = Lifted { $day }.
+bench-withdrawn-lifted-on-by = Lifted { $day } by { $name }.
+bench-withdrawn-affected = Affected hoses and customers
+bench-withdrawn-lift-this = Lift this withdrawal ...
+bench-withdrawn-lift-reason = Reason for lifting
+bench-withdrawn-lift = Lift withdrawal
+bench-withdrawn-none = Nothing is withdrawn.
+bench-withdrawn-new = Withdraw
+bench-withdrawn-show = Show affected hoses
+bench-withdrawn-count = { $count ->
+    [one] { $count } registered assembly is affected.
+   *[other] { $count } registered assemblies are affected.
+ }
+bench-withdrawn-customers = Customers: { $count }.
+bench-withdrawn-reason = Reason (shown first at every scan)
+bench-withdrawn-seconds = Pages open on phones show it within { $count } seconds.
+bench-withdrawn-lot-closed = No more hoses can be registered from this lot.
+bench-withdrawn-call-list = Customer list (CSV)
+bench-withdrawn-letters = Letters (PDF)
+
+## Import and export
+
+bench-lists-import = Import a list
+bench-lists-how = CSV or XLSX, one row per spec. Match the columns, check the problems found in each cell, then register the whole list. If one row fails, nothing is registered.
+bench-lists-file = File, at most 5 MB
+bench-lists-read = Import
+bench-lists-template = Template ({ $form })
+bench-lists-columns = Allowed columns
+bench-lists-export = Export
+bench-lists-all = All assemblies ({ $form })
+bench-lists-everything = Everything (ZIP)
+bench-lists-epcis = History as EPCIS 2.0
+bench-lists-formats = The ZIP file contains JSON Lines and CSV. EPCIS is an open GS1 standard used by large customers.
+bench-lists-unprinted = Registered, not printed yet
+bench-lists-tags = { $count } { $count ->
+    [one] tag
+   *[other] tags
+ }
+bench-match-title = Match columns
+bench-match-rows = { $name }: { $count } { $count ->
+    [one] row
+   *[other] rows
+ }
+bench-match-problems = { $count } { $count ->
+    [one] problem
+   *[other] problems
+ }
+bench-match-nothing = Nothing was registered. Correct the list and import it again, or match the columns differently.
+bench-match-by-cell = Problems by cell
+bench-match-cell = Cell
+bench-match-column = Column
+bench-match-value = Value
+bench-match-problem = Problem
+bench-match-fix = How to fix
+bench-match-first-problems = The first { $count } are shown.
+bench-match-good = The check found no problem.
+bench-match-found = Rows: { $rows }. Assemblies: { $count }. Nothing registered yet.
+bench-match-register = Register { $count } and print
+bench-match-preview = Preview
+bench-match-cautions = { $count } { $count ->
+    [one] caution
+   *[other] cautions
+ }
+bench-match-matched = Columns matched
+bench-match-theirs = Column in file
+bench-match-sample = Sample rows
+bench-match-ours = Field
+bench-match-no-heading = (no heading)
+bench-match-field-for = Field for { $column }
+bench-match-field-for-number = Field for column { $number }
+bench-match-leave-out = do not import
+bench-match-check = Check
+bench-match-another = Another file
+
+## Statistics
+
+bench-figures = Statistics
+bench-figures-title = Statistics for the last { $days } days
+bench-figures-period = Period
+bench-figures-days = { $days } days
+bench-figures-year = 1 year
+bench-figures-registered = Assemblies registered
+bench-figures-printed = Tags printed
+bench-figures-reprints = { $count } { $count ->
+    [one] reprint
+   *[other] reprints
+ }
+bench-figures-scanned = Scans
+bench-figures-orders = Order requests
+bench-figures-ordered = Orders from scans
+bench-figures-from-tags = { $count } from a scanned tag
+bench-figures-plot = { $title }: { $count } from { $from } to { $to }, maximum { $top } { $span ->
+    [week] per week
+   *[day] per day
+ }
+bench-figures-bar = { $day }: { $count }
+bench-figures-oldest = Oldest hoses still in use (according to the records)
+bench-figures-guidance = Guidance.
+bench-figures-next = Next recommended date
+bench-figures-next-date = { $day }: { $rule }
+bench-figures-past = all dates passed
+bench-figures-sources = Sources of the dates
+bench-figures-rule = { $rule } Source: { $source } ({ $confidence })
+
+## Settings
+
+bench-shop-token = Token for { $device }.
+bench-shop-token-once = Copy it to the device now. It is not shown again.
+bench-shop-undelivered = Undelivered messages
+bench-shop-undelivered-hint = Order notifications. Sending is retried at intervals of up to six hours. Correct the cause shown.
+bench-shop-to = To
+bench-shop-tries = Tries
+bench-shop-people = People
+bench-shop-sign-in = Sign-in
+bench-shop-blocked = sign-in disabled
+bench-shop-role-of = Role of { $name }
+bench-shop-set-role = Set role
+bench-shop-everywhere = Sign out everywhere
+bench-shop-disable = Disable sign-in
+bench-shop-disable-ask = Disable sign-in for { $name }?
+bench-shop-enable = Enable sign-in
+bench-shop-new-password = New password ...
+bench-shop-new-password-for = New password for { $name }
+bench-shop-set-password = Set password
+bench-shop-add-person = Add a person
+bench-shop-initial-password = Initial password
+bench-shop-roles = Builder: builds, tests and prints. Counter: also answers orders, withdraws and imports lists. Manager: also lifts withdrawals, sees statistics and changes settings.
+bench-shop-devices = Devices and programs
+bench-shop-device = Device
+bench-shop-device-role = Role of the device
+bench-shop-token-head = Token
+bench-shop-revoked = revoked
+bench-shop-revoke = Revoke
+bench-shop-create-token = Create token
+bench-shop-api = JSON API for devices and programs
+bench-shop-crimps = Crimp diameters
+bench-shop-crimps-hint = From the fitting manufacturer's chart for this hose and ferrule (shell). None are supplied with this program.
+bench-shop-crimp-diameter = Diameter
+bench-shop-crimp-band = { $diameter } +{ $plus } -{ $minus } mm
+bench-shop-recipes = Saved specs
+bench-shop-recipe-delete-ask = Delete saved spec { $name }?
+bench-shop-no-recipes = No saved specs. Save one on the build page.
+bench-shop-me = My password and sessions
+bench-shop-printers = Printers
+bench-shop-no-printers = No printers. Tags are printed as PDF or PNG.
+bench-shop-label-loaded = Label loaded
+bench-shop-label-varies = varies
+bench-shop-add-printer = Add a network printer
+bench-shop-printer-default = printer default
+bench-shop-check-printer = Check and add printer
+bench-shop-printer-hint = Any printer that supports IPP with PDF or PWG Raster. The server connects to this address, so only a manager can add printers.
+bench-printer-title = Printer { $name }
+bench-printer-status = Current printer status
+bench-printer-model = Model
+bench-printer-state-idle = idle
+bench-printer-state-processing = busy
+bench-printer-state-stopped = stopped
+bench-printer-refuses = Not accepting jobs.
+bench-printer-formats = Formats
+bench-printer-no-format = neither PDF nor PWG Raster
+bench-printer-media = Media loaded
+bench-printer-settings = Printer settings
+bench-printer-added = Added
+bench-printer-check = Check again
+bench-printer-back = Back to settings
+bench-printer-remove = Remove
+bench-printer-remove-ask = Remove { $name }? Waiting jobs will not be printed.
+bench-printer-change = To change the address, resolution or label, remove the printer and add it again with the same name.
+bench-me-new-password = New password
+bench-me-new-password-long = New password (at least 10 characters)
+bench-me-change = Change password and sign out everywhere
+bench-me-sign-out-this = Sign out on this device
+
+## JSON API
+
+bench-api-title = JSON API
+bench-api-openapi = Machine-readable description (OpenAPI)
+bench-api-token = Send a device token (created under Settings) in the header:
+bench-api-errors = Errors come as application/problem+json (RFC 9457) with every field's problem. A POST with the header Idempotency-Key can be repeated safely.
+bench-api-verb = Verb
+bench-api-address = Address
+bench-api-purpose = Purpose
+bench-api-parameters = Parameters

@@ -1,0 +1,733 @@
+# L'établi : les pages d'un atelier, après connexion.
+
+## Every page
+
+bench-skip = Aller au contenu
+bench-navigation = Établi
+bench-demo = Ceci est une démonstration avec des données inventées. Ne l'utilisez pas pour un vrai travail. Connectez-vous avec le nom { $name } et le mot de passe { $password }.
+bench-nav-build = Fabrication
+bench-nav-prints = Impressions
+bench-nav-find = Rechercher
+bench-nav-orders = Commandes
+bench-nav-withdrawn = Retraits
+bench-nav-lists = Import et export
+bench-nav-figures = Statistiques
+bench-nav-shop = Réglages
+bench-nav-waiting = en attente
+bench-tag = Étiquette
+bench-go-hint = Scannez ou tapez le numéro
+bench-sign-out = Se déconnecter
+bench-sign-out-name = Déconnecter { $name }
+bench-language = Langue
+bench-note-saved = Enregistré.
+bench-note-recorded = Consigné dans l'historique.
+bench-note-withdrawn = Retrait enregistré. Les pages des étiquettes affichent maintenant un avertissement.
+bench-note-lifted = Retrait levé et consigné.
+bench-note-sent = Demandes de commande envoyées.
+bench-key-ctrl = Ctrl
+bench-key-enter = Entrée
+bench-key-escape = Échap
+
+## Words used on several pages
+
+bench-hose = Tuyau
+bench-end_a = Extrémité A
+bench-end_b = Extrémité B
+bench-length = Longueur
+bench-clocking = Angle d'orientation
+bench-pressure = Pression
+bench-working-pressure = Pression de service
+bench-built-on = Fabriqué le
+bench-customer = Client
+bench-machine = Machine
+bench-place = Client, machine, position
+bench-for = Pour
+bench-position = Position
+bench-by = Par
+bench-when = Quand (UTC)
+bench-note = Remarque
+bench-reason = Motif
+bench-status = État
+bench-quantity = Quantité
+bench-qty = Qté
+bench-name = Nom
+bench-role = Rôle
+bench-since = Depuis
+bench-source = Source
+bench-printer = Imprimante
+bench-label = Étiquette vierge
+bench-tags = Étiquettes
+bench-row = Ligne
+bench-details = Détails
+bench-print = Imprimer
+bench-printed = Imprimée
+bench-not-printed = pas encore imprimée
+bench-not-recorded = non renseigné
+bench-not-specified = non précisé
+bench-not-reported = non communiqué
+bench-withdrawn = retirée du service
+bench-replaced = remplacé
+bench-passed = réussie
+bench-failed = échouée
+bench-danger = Danger
+bench-caution = Attention
+bench-record = Consigner
+bench-add = Ajouter
+bench-save = Enregistrer
+bench-delete = Supprimer
+bench-fitting-lot = lot d'embouts { $lot }
+bench-reel-lot = lot de touret { $lot }
+bench-assemblies = { $count } { $count ->
+    [one] flexible
+   *[other] flexibles
+ }
+bench-first-shown = Les { $shown } premières sur { $all } sont affichées.
+bench-first-shown-all-printed = Les { $shown } premières sur { $all } sont affichées ; toutes sont imprimées.
+
+## Roles, orders, events, print jobs, withdrawals: one name for each value
+
+bench-role-builder = monteur-sertisseur
+bench-role-counter = comptoir
+bench-role-manager = responsable d'atelier
+bench-order-received = reçue
+bench-order-asked = question au client
+bench-order-accepted = acceptée
+bench-order-building = en fabrication
+bench-order-done = terminée
+bench-order-declined = refusée
+bench-event-registered = enregistrement
+bench-event-crimped = sertissage mesuré
+bench-event-proof_tested = épreuve
+bench-event-printed = étiquette imprimée
+bench-event-fitted = montage
+bench-event-inspected = contrôle
+bench-event-scanned = scan
+bench-event-ordered = commande
+bench-event-replaced = remplacement
+bench-event-removed = dépose de la machine
+bench-event-withdrawn = retrait du service
+bench-event-withdrawal_lifted = retrait levé
+bench-medium-mineral-oil = huile minérale
+bench-medium-water = eau
+bench-medium-water-with-inhibitor = eau avec inhibiteur de corrosion
+bench-medium-air = air
+bench-medium-nitrogen = azote
+bench-job-waiting = en attente
+bench-job-sending = envoi en cours
+bench-job-printing = impression en cours
+bench-job-done = imprimée
+bench-job-failed = échec
+bench-job-unknown = peut-être imprimée
+bench-job-dropped = annulée
+bench-scope-tag = étiquette
+bench-scope-hose_lot = lot de tuyau
+bench-scope-fitting_lot = lot d'embouts
+bench-withdrawn-what = { $scope ->
+    [tag] Étiquette { $value }
+    [hose_lot] Lot de tuyau { $value }
+   *[fitting_lot] Lot d'embouts { $value }
+ }
+bench-confidence-published = publié
+bench-confidence-memory = non vérifié
+bench-confidence-shop = propre à l'atelier
+bench-reprint-paper-jam = bourrage papier
+bench-reprint-damaged = étiquette abîmée
+bench-reprint-lost = étiquette perdue
+bench-reprint-second = deuxième étiquette nécessaire
+
+## Captions of fields, one for each
+
+bench-field-of-end = { SAY($end, case: "start") }, { $field }
+bench-field-hose = Tuyau
+bench-field-hose-standard = Norme du tuyau (ligne de marquage)
+bench-field-hose-dash = Module
+bench-field-hose-edition = Édition (marquage)
+bench-field-hose-lot = Lot de touret
+bench-field-end-connection = Raccordement
+bench-field-end-size = Taille
+bench-field-end-form = Type d'embout
+bench-field-end-shape = Forme
+bench-field-end-angle = Angle du coude (°)
+bench-field-end-drop_mm = Déport
+bench-field-end-material = Matière
+bench-field-end-hose_dash = Embout réduit ou augmenté : tétine pour module
+bench-field-end-lot = Lot d'embouts
+bench-field-length_mm = Longueur totale
+bench-field-length_basis = Mesurée
+bench-field-clocking_deg = Angle d'orientation (°)
+bench-field-max_temperature_c = Température maximale
+bench-field-fluid = Fluide
+bench-field-covers = Gaines et protections
+bench-field-working_pressure = Pression de service
+bench-field-working_pressure-value_bar = Pression de service d'une autre source
+bench-field-working_pressure-source = Source de la pression de service
+bench-field-bend_radius_mm = Rayon de courbure minimal
+bench-field-note = Remarque (publique : visible par quiconque scanne l'étiquette)
+bench-field-count = Quantité
+bench-field-customer = Client
+bench-field-machine = Machine
+bench-field-position = Position sur la machine
+bench-field-replaces = Remplace l'étiquette
+bench-field-order_reference = Numéro de commande
+bench-field-built_on = Fabriqué le
+bench-field-template = Étiquette vierge
+bench-field-recipe = Nom de la spécification
+bench-field-number = Numéro d'étiquette
+bench-field-tag = Étiquette
+bench-field-lot = Lot de tuyau ou d'embouts
+bench-field-connection = Raccordement à l'une des extrémités
+bench-field-hose_standard = Norme du tuyau
+bench-field-hose_dash = Module du tuyau
+bench-field-dash = Module du tuyau
+bench-field-pressure_min_bar = Pression min.
+bench-field-pressure_max_bar = Pression max.
+bench-field-built_from = Fabriqué à partir du
+bench-field-built_to = Fabriqué jusqu'au
+bench-field-hoses = Flexibles
+bench-field-thread_od = Filetage mâle, diamètre extérieur
+bench-field-thread_id = Filetage femelle, diamètre intérieur
+bench-field-tpi = Filets par pouce
+bench-field-pitch = Ou bien pas en mm
+bench-field-hex = Hexagone, cote sur plats
+bench-field-tube_od = Diamètre extérieur du tube
+bench-field-flange_od = Diamètre de la collerette
+bench-field-bolt_spacing = Entraxe des vis, grand côté
+bench-field-form = Type d'embout
+bench-field-seat = Siège
+bench-field-cone = Cône
+bench-field-crimp_a = Diamètre de sertissage, extrémité A (mm)
+bench-field-crimp_b = Diamètre de sertissage, extrémité B (mm)
+bench-field-shell_a = Jupe, extrémité A
+bench-field-shell_b = Jupe, extrémité B
+bench-field-pressure_bar = Pression
+bench-field-hold_s = Durée de maintien (s)
+bench-field-medium = Fluide d'épreuve
+bench-field-tester = Éprouvé par
+bench-field-result = Résultat
+bench-field-kind = Événement
+bench-field-name = Nom
+bench-field-password = Mot de passe
+bench-field-old = Mot de passe actuel
+bench-field-code = Code de la console
+bench-field-sign_in = Connexion
+bench-field-role = Rôle
+bench-field-uri = Adresse
+bench-field-dpi = Résolution (dpi)
+bench-field-shell = Jupe
+bench-field-diameter_mm = Diamètre (mm)
+bench-field-minus_mm = Moins (mm)
+bench-field-plus_mm = Plus (mm)
+bench-field-source = Source
+bench-field-state = État
+bench-field-quantity = Quantité
+bench-field-needed_by = Date souhaitée
+bench-field-contact = Contact
+bench-field-company = Entreprise
+bench-field-phone = Téléphone
+bench-field-email = E-mail
+bench-field-reference = Référence client
+bench-field-reason = Motif
+bench-field-scope = À retirer
+bench-field-value = Numéro d'étiquette ou de lot
+bench-field-file = Fichier
+bench-field-list = Liste
+bench-field-as = Impression sur
+bench-field-do = Action
+
+## Problems and refusals
+
+bench-not-found = Introuvable
+bench-form-of-files = Les listes existent en .csv ou en .xlsx.
+bench-search-refused = Recherche impossible
+bench-nothing-ordered = Rien n'a été commandé
+bench-not-withdrawn = Retrait non enregistré
+bench-no-letters = Aucune lettre
+bench-no-certificate = Pas de certificat
+bench-event-refused = Non consigné
+bench-go-to-bench = Aller à l'établi
+bench-not-a-date = { $value } n'est pas une date valable.
+    .mend = Saisissez la date sous la forme AAAA-MM-JJ, par exemple 2026-03-02.
+bench-not-a-dash = { $value } n'est pas un module.
+    .mend = Saisissez le module, par exemple 12 (3/4 in).
+bench-no-dash = Le module manque.
+    .mend = Saisissez le module, par exemple 12 (3/4 in).
+bench-no-hoses = Aucun flexible n'est sélectionné.
+    .mend = Sélectionnez les flexibles à commander.
+bench-not-a-quantity = { $value } n'est pas une quantité valable.
+    .mend = Saisissez un nombre de 1 à { $most }.
+bench-future = La date { $day } est dans le futur.
+    .mend = Saisissez la date de fabrication ou videz le champ.
+bench-no-file = Aucun fichier n'est choisi.
+    .mend = Choisissez un fichier .csv ou .xlsx.
+bench-list-damaged = La liste a été endommagée pendant le transfert.
+    .mend = Envoyez le fichier de nouveau.
+bench-not-an-action = { $value } n'est pas une action de cette page.
+    .mend = Rechargez la page.
+bench-not-a-role = { $value } n'est pas un rôle.
+    .mend = Choisissez : { LIST($roles, style: "or") }.
+bench-old-password-wrong = Le mot de passe actuel n'est pas exact.
+    .mend = Réessayez.
+bench-sign-in-wrong = Le nom et le mot de passe ne correspondent pas.
+    .mend = Réessayez.
+bench-too-many-tries = Il y a eu trop d'essais manqués.
+    .mend = Réessayez dans 10 minutes.
+bench-not-a-resolution = { $value } n'est pas une résolution valable.
+    .mend = Saisissez 100 à 1200 dpi ou laissez vide.
+bench-png-one-tag = Un fichier PNG ne montre qu'une étiquette.
+    .mend = Utilisez le PDF pour plusieurs étiquettes.
+bench-not-a-printer = { $value } n'est pas une imprimante de cet atelier.
+    .mend = Rechargez la page.
+bench-no-result = Le résultat de l'épreuve manque.
+    .mend = Choisissez Réussie ou Échouée.
+bench-no-crimp = Aucun diamètre n'est saisi.
+    .mend = Saisissez au moins un diamètre mesuré.
+bench-not-by-hand = { $value } ne peut pas être consigné à la main. Choisissez un événement dans la liste.
+bench-not-a-scope = { $value } ne peut pas être retiré. Choisissez : { LIST($scopes, style: "or") }.
+bench-nothing-affected = Aucun flexible enregistré n'est concerné par ce retrait.
+
+## Sign-in and first start
+
+bench-sign-in = Se connecter
+bench-sign-in-first = Premier démarrage : créer le compte du responsable avec le code de la console
+bench-sign-in-not-needed = Les pages des étiquettes se lisent sans connexion.
+bench-find-tag = Trouver une étiquette
+bench-first = Premier démarrage
+bench-first-hint = Aucun utilisateur pour l'instant. La console où le serveur a été démarré affiche un code à usage unique.
+bench-first-name = Votre nom
+bench-first-password = Mot de passe (10 caractères au moins)
+bench-first-create = Créer le compte du responsable
+
+## Build
+
+bench-build = Fabrication
+bench-build-for-order = Fabrication pour la commande { $order }
+bench-build-changes = Modifications : { $changes }
+bench-build-no-changes = Comme avant, sans modification.
+bench-build-customer = Client : { $customer }.
+bench-build-reference = Référence client : { $reference }.
+bench-build-wanted = Quantité : { $count }.
+bench-build-needed = Date souhaitée : { $day }.
+bench-build-show-order = Voir la commande
+bench-build-nearest-tag = (côté étiquette)
+bench-build-standard-hint = R2, 2SN, 4SP ...
+bench-build-edition-hint = S ou année
+bench-build-as-hose = comme le tuyau
+bench-build-drop-hint = mm ou 2 1/4 in
+bench-build-length-hint = 1250 ou 49 1/4 in
+bench-build-clocking-hint = 0 à 359
+bench-build-temperature-hint = 100 ou 212 F
+bench-build-pressure-hint = 172 ou 2500 psi
+bench-build-source-hint = fiche technique, plan ...
+bench-build-identify = Identifier en mesurant
+bench-build-straight = droit
+bench-build-elbow = coude { $angle }
+bench-build-other-angle = autre angle
+bench-build-same = Comme l'extrémité A
+bench-build-length-and-clocking = Longueur et angle d'orientation
+bench-build-dial = Angle d'orientation de l'extrémité B
+bench-build-dial-unset = non réglé
+bench-build-clockwise = Votre atelier compte l'angle en sens horaire à partir de 12 heures. L'étiquette et le dossier montrent l'angle normalisé (360° moins le vôtre).
+bench-build-counter-clockwise = Tenez le flexible avec l'extrémité A la plus proche de vous, le coude A pointant vers le bas. Regardez le long du flexible vers l'extrémité B et mesurez en sens antihoraire.
+bench-build-turn-drawing = Faites tourner le dessin ou utilisez les flèches du clavier.
+bench-build-customer-and-quantity = Client et quantité
+bench-build-more = Autres : gaines et protections, fluide, température, matière, embout réduit ou augmenté, remarque
+bench-build-register = Enregistrer et imprimer
+bench-build-clear = Vider le formulaire
+bench-build-recipes = Spécifications enregistrées : enregistrer celle-ci ou partir d'une autre
+bench-build-save-recipe = Enregistrer
+bench-build-updating = Mise à jour ...
+bench-build-out-of-date = Pas à jour.
+bench-build-unanswered = Le serveur ne répond pas : les valeurs ci-dessous correspondent aux saisies précédentes. Nouvel essai toutes les quelques secondes.
+bench-close = Fermer
+
+## What the build page shows of a spec
+
+bench-view-ends = Le flexible vu de côté, extrémité A à gauche
+bench-view-tag-picture = L'étiquette telle qu'elle sera imprimée ; son numéro est attribué à l'enregistrement
+bench-view-rating = Valeurs admissibles
+bench-view-limited = Limitée par { SAY($part) }.
+bench-view-tolerance = Tolérance : +{ $plus } / -{ $minus } mm
+bench-view-no-tolerance = Tolérance inconnue
+bench-view-bend = Rayon de courbure minimal
+bench-view-ask-hose-manufacturer = inconnu : utilisez la valeur du fabricant du tuyau
+bench-view-cold = Température minimale
+bench-view-proof = Pression d'épreuve
+bench-view-clocking-tolerance = Tolérance : ± { $angle }
+bench-view-instead = Comparaison avec l'étiquette remplacée
+bench-view-notes = { $count } { $count ->
+    [one] remarque
+   *[other] remarques
+ }
+bench-view-tag = L'étiquette
+bench-view-sample = Numéro d'exemple. Le vrai numéro est attribué à l'enregistrement.
+bench-view-needed = À compléter
+
+## Identify
+
+bench-identify = Identifier une extrémité
+bench-identify-button = Identifier
+bench-identify-not-sure = Je ne sais pas
+bench-identify-seat = { $seat ->
+    [face] face plane à joint torique
+    [boss] joint torique sous l'hexagone
+    [flat] siège plat
+    [taper] sans siège, filetage conique
+   *[degrees] { $seat }°
+ }
+bench-identify-cone-outside = en saillie, comme un nez
+bench-identify-cone-inside = en creux, comme un entonnoir
+bench-identify-hint = { $example } ou 1 1/16 in
+bench-identify-advice = Tenez le pied à coulisse en biais par rapport au filetage. Les sièges de 37° et de 45° ont le même filetage dans plusieurs tailles, mais ne font pas étanchéité ensemble : utilisez un calibre de siège.
+bench-identify-measure-next = À mesurer ensuite :
+bench-identify-possible = Raccordements possibles, le plus probable d'abord
+bench-identify-likelihood = Probabilité
+bench-identify-percent = { $percent } %
+bench-identify-why = Pourquoi
+bench-identify-use-for = Utiliser pour
+bench-identify-differs = Différences :
+bench-identify-look-alike = À ne pas confondre :
+
+## Printing
+
+bench-run-registered = { $count ->
+    [one] { $count } étiquette enregistrée
+   *[other] { $count } étiquettes enregistrées
+ }
+bench-run-blocked = N'imprimez pas cette étiquette.
+bench-run-job = Tâche d'impression { $job } sur { $printer } : { $state }.
+bench-run-check-job = Vérifiez-la avant de réimprimer ces étiquettes.
+bench-run-show-job = Voir la tâche
+bench-run-reason = Motif de la réimpression
+bench-run-only-new = Étiquettes non imprimées seulement ({ $count })
+bench-run-print-on = Imprimer sur { $printer }
+bench-run-reprint-on = Réimprimer sur { $printer }
+bench-run-print-pdf = Imprimer (PDF)
+bench-run-reprint-pdf = Réimprimer (PDF)
+bench-run-png = Enregistrer en PNG
+bench-run-next = Nouvelle fabrication
+bench-run-counted = Impressions et réimpressions sont consignées dans l'historique de chaque étiquette.
+bench-run-last-first = L'imprimante utilisée en dernier est listée en premier.
+bench-run-loaded = Étiquettes dans { $printer } : { $label }.
+bench-run-assemblies = Flexibles enregistrés
+bench-prints-job = Tâche
+bench-prints-job-number = Tâche { $job }
+bench-prints-no-printer = Aucune imprimante configurée. Les étiquettes s'impriment en PDF ou en PNG. Un responsable peut ajouter des imprimantes réseau dans les réglages.
+bench-prints-active = Tâches actives et tâches bloquées
+bench-prints-none = Aucune tâche d'impression active.
+bench-prints-finished = Terminées
+bench-prints-title = Tâche d'impression { $job }
+bench-prints-heading = Tâche d'impression { $job } sur { $printer } : { $count } { $count ->
+    [one] étiquette
+   *[other] étiquettes
+ }
+bench-prints-state = État de la tâche d'impression
+bench-prints-back = Retour aux étiquettes
+bench-prints-refresh = Actualiser
+bench-prints-label = Étiquette vierge : { $label }.
+bench-prints-reason = Motif de la réimpression : { $reason }.
+bench-prints-requested = Demandée le { $moment } UTC.
+bench-prints-requested-by = Demandée le { $moment } UTC par { $name }.
+bench-prints-counts = Une étiquette compte comme imprimée dès que l'imprimante l'accepte, même si le résultat n'est pas connu.
+bench-prints-tags = Étiquettes de cette tâche
+bench-state-waiting = En attente de { $printer }.
+bench-state-sending = Envoi à { $printer }.
+bench-state-printing = Acceptée par { $printer } comme tâche { $job }.
+bench-state-done = { $printer } a imprimé cette tâche.
+bench-state-done-by = { $printer } a imprimé cette tâche (confirmé par { $name }).
+bench-state-failed = { $printer } n'a pas imprimé cette tâche.
+bench-state-failed-partly = { $printer } n'a pas imprimé toutes les étiquettes.
+bench-state-unknown = Elle a peut-être été imprimée. Vérifiez { $printer }, puis renvoyez-la ou marquez-la comme imprimée.
+bench-state-dropped = Annulée.
+bench-state-dropped-by = Annulée par { $name }.
+bench-state-attempts = Envoyée { $count } fois.
+bench-state-send-again = Renvoyer
+bench-state-mark-printed = Marquer comme imprimée
+bench-state-cancel = Annuler la tâche
+bench-state-cancel-ask = Annuler cette tâche d'impression ? Vous pourrez imprimer les étiquettes plus tard.
+
+## A tag's record
+
+bench-record-title = Étiquette { $number }
+bench-record-withdrawn = Retiré du service : ne pas utiliser.
+bench-record-blocked = Bloqué : n'imprimez pas cette étiquette.
+bench-record-replaced-by = Remplacé par
+bench-record-assembly = Flexible
+bench-record-replaces = Remplace
+bench-record-order = Commande
+bench-record-reprint = { $count ->
+    [one] Réimprimer ({ $count } impression)
+   *[other] Réimprimer ({ $count } impressions)
+ }
+bench-record-build-replacement = Fabriquer le remplaçant
+bench-record-build-copy = Fabriquer une copie
+bench-record-phone-page = Voir la page mobile
+bench-record-history = Historique
+bench-record-event = Événement
+bench-record-proof-line = { $pressure }, { $hold } s, { $medium }, { $tester }
+bench-record-crimp-in = Extrémité { $end } : { $measured } mm, dans la bande de { $low } à { $high } mm
+bench-record-crimp-out = Extrémité { $end } : { $measured } mm, hors de la bande de { $low } à { $high } mm
+bench-record-printed-on = Étiquette vierge : { $label }. Imprimante : { $printer }.
+bench-record-printed-as = Étiquette vierge : { $label }. Fichier : { $form }.
+bench-record-printed-label = Étiquette vierge : { $label }.
+bench-record-crimp = Diamètre de sertissage
+bench-record-crimp-end = Extrémité { $end } (mm)
+bench-record-crimp-shell = Jupe, extrémité { $end }
+bench-record-crimp-choice = { $shell } : { $diameter } +{ $plus } -{ $minus } mm ({ $source })
+bench-record-crimp-save = Consigner le diamètre
+bench-record-crimp-none = Aucun diamètre de sertissage pour { $hose }. Un responsable peut en ajouter un dans les réglages, d'après le tableau du fabricant d'embouts.
+bench-record-proof = Épreuve de pression
+bench-record-proof-danger = La pression accumulée peut tuer ou blesser.
+bench-record-proof-care = Purgez tout l'air avant l'épreuve, restez derrière la protection et suivez les instructions du fabricant du banc d'épreuve et la réglementation locale.
+bench-record-proof-required = Pression d'épreuve requise : { $pressure }, durée de maintien { $low } à { $high } s.
+bench-record-proof-unknown = Pression d'épreuve requise inconnue : utilisez la valeur du fabricant du tuyau. Durée de maintien { $low } à { $high } s.
+bench-record-source = Source : { $source }
+bench-record-pressure-hint = bar ou psi
+bench-record-pass = Réussie
+bench-record-fail = Échouée
+bench-record-fail-ask = Consigner l'épreuve comme échouée ? L'étiquette sera bloquée.
+bench-record-certificate = Certificat (PDF)
+bench-record-add-event = Ajouter à l'historique
+bench-record-withdraw = Retirer du service ...
+
+## Find, machines
+
+bench-find = Rechercher
+bench-find-number-hint = la partie lisible suffit
+bench-find-pressure-hint = bar ou psi
+bench-find-any = indifférent
+bench-find-printed-yes = imprimée
+bench-find-printed-no = non imprimée
+bench-find-withdrawn-yes = retirée du service
+bench-find-withdrawn-no = en service
+bench-find-clear = Effacer
+bench-find-older = Plus anciens
+bench-machine-title = Machine { $machine }
+bench-machine-none = Sans machine
+bench-machine-installed = Flexibles montés : { $count }, par position
+bench-machine-order = Commander
+bench-machine-order-one = Commander { $number }
+bench-machine-order-selected = Commander les flexibles sélectionnés
+bench-machine-order-button = Commander la sélection
+bench-machine-empty = Aucun flexible n'est enregistré pour cette machine.
+
+## Orders
+
+bench-orders-title = Demandes de commande
+bench-orders-open-only = Seulement en cours
+bench-orders-all = Tout afficher
+bench-orders-order = Commande
+bench-orders-received = Reçue
+bench-orders-needed = Date souhaitée
+bench-orders-from = De
+bench-orders-action = Action
+bench-orders-reference = Référence client : { $reference }
+bench-orders-no-name = sans nom
+bench-orders-what = { $hose }, { $length }
+bench-orders-build = Fabriquer
+bench-orders-none = Aucune demande de commande en cours. Les clients les envoient depuis les pages des étiquettes.
+bench-order-title = Commande { $order }
+bench-order-heading = Commande
+bench-order-details = Détails de la commande
+bench-order-from-tag = D'après l'étiquette
+bench-order-foreign-tag = { $number } (absent de nos dossiers ; spécification lue sur l'étiquette)
+bench-order-no-tag = aucune
+bench-order-reference = Référence client
+bench-order-contact = Contact
+bench-order-built = Fabriqué pour cette commande :
+bench-order-answer = Répondre
+bench-order-message = Message au client (obligatoire pour une question)
+bench-order-verb-accepted = Accepter la commande
+bench-order-verb-asked = Interroger le client
+bench-order-verb-declined = Refuser la commande
+bench-order-verb-done = Marquer comme terminée
+bench-order-hint = Le client voit l'état et ce message sur la page de la commande.
+
+## Withdrawals
+
+bench-withdrawn-title = Retiré du service : ne pas utiliser
+bench-withdrawn-state = Retiré du service
+bench-withdrawn-lifted = Levés
+bench-withdrawn-lifted-because = Motif de la levée : { $reason }
+bench-withdrawn-lifted-on = Levé le { $day }.
+bench-withdrawn-lifted-on-by = Levé le { $day } par { $name }.
+bench-withdrawn-affected = Flexibles et clients concernés
+bench-withdrawn-lift-this = Lever ce retrait ...
+bench-withdrawn-lift-reason = Motif de la levée
+bench-withdrawn-lift = Lever le retrait
+bench-withdrawn-none = Rien n'est retiré du service.
+bench-withdrawn-new = Retirer du service
+bench-withdrawn-show = Voir les flexibles concernés
+bench-withdrawn-count = { $count ->
+    [one] { $count } flexible enregistré est concerné.
+   *[other] { $count } flexibles enregistrés sont concernés.
+ }
+bench-withdrawn-customers = Clients : { $count }.
+bench-withdrawn-reason = Motif (affiché en premier à chaque scan)
+bench-withdrawn-seconds = Les pages ouvertes sur les téléphones l'affichent en { $count } secondes au plus.
+bench-withdrawn-lot-closed = Plus aucun flexible de ce lot ne peut être enregistré.
+bench-withdrawn-call-list = Liste des clients (CSV)
+bench-withdrawn-letters = Lettres (PDF)
+
+## Import and export
+
+bench-lists-import = Importer une liste
+bench-lists-how = CSV ou XLSX, une ligne par spécification. Associez les colonnes, vérifiez les problèmes trouvés dans chaque cellule, puis enregistrez toute la liste. Si une ligne échoue, rien n'est enregistré.
+bench-lists-file = Fichier, 5 Mo au plus
+bench-lists-read = Importer
+bench-lists-template = Modèle ({ $form })
+bench-lists-columns = Colonnes admises
+bench-lists-export = Exporter
+bench-lists-all = Tous les flexibles ({ $form })
+bench-lists-everything = Tout (ZIP)
+bench-lists-epcis = Historique EPCIS 2.0
+bench-lists-formats = Le fichier ZIP contient du JSON Lines et du CSV. EPCIS est une norme ouverte de GS1 utilisée par de grands clients.
+bench-lists-unprinted = Enregistrées, pas encore imprimées
+bench-lists-tags = { $count } { $count ->
+    [one] étiquette
+   *[other] étiquettes
+ }
+bench-match-title = Associer les colonnes
+bench-match-rows = { $name } : { $count } { $count ->
+    [one] ligne
+   *[other] lignes
+ }
+bench-match-problems = { $count } { $count ->
+    [one] problème
+   *[other] problèmes
+ }
+bench-match-nothing = Rien n'a été enregistré. Corrigez la liste et importez-la de nouveau, ou associez les colonnes autrement.
+bench-match-by-cell = Problèmes par cellule
+bench-match-cell = Cellule
+bench-match-column = Colonne
+bench-match-value = Valeur
+bench-match-problem = Problème
+bench-match-fix = Correction
+bench-match-first-problems = Les { $count } premiers sont affichés.
+bench-match-good = La vérification n'a trouvé aucun problème.
+bench-match-found = Lignes : { $rows }. Flexibles : { $count }. Rien n'est encore enregistré.
+bench-match-register = Enregistrer { $count } et imprimer
+bench-match-preview = Aperçu
+bench-match-cautions = { $count } { $count ->
+    [one] mise en garde
+   *[other] mises en garde
+ }
+bench-match-matched = Colonnes associées
+bench-match-theirs = Colonne du fichier
+bench-match-sample = Exemples
+bench-match-ours = Champ
+bench-match-no-heading = (sans titre)
+bench-match-field-for = Champ pour { $column }
+bench-match-field-for-number = Champ pour la colonne { $number }
+bench-match-leave-out = ne pas importer
+bench-match-check = Vérifier
+bench-match-another = Autre fichier
+
+## Statistics
+
+bench-figures = Statistiques
+bench-figures-title = Statistiques des { $days } derniers jours
+bench-figures-period = Période
+bench-figures-days = { $days } jours
+bench-figures-year = 1 an
+bench-figures-registered = Flexibles enregistrés
+bench-figures-printed = Étiquettes imprimées
+bench-figures-reprints = { $count } { $count ->
+    [one] réimpression
+   *[other] réimpressions
+ }
+bench-figures-scanned = Scans
+bench-figures-orders = Demandes de commande
+bench-figures-ordered = Commandes après scan
+bench-figures-from-tags = { $count } depuis une étiquette scannée
+bench-figures-plot = { $title } : { $count } du { $from } au { $to }, { $top } au plus { $span ->
+    [week] par semaine
+   *[day] par jour
+ }
+bench-figures-bar = { $day } : { $count }
+bench-figures-oldest = Flexibles les plus anciens encore en service (d'après les dossiers)
+bench-figures-guidance = Indication.
+bench-figures-next = Prochaine date recommandée
+bench-figures-next-date = { $day } : { $rule }
+bench-figures-past = toutes les dates sont dépassées
+bench-figures-sources = Sources des dates
+bench-figures-rule = { $rule } Source : { $source } ({ $confidence })
+
+## Settings
+
+bench-shop-token = Jeton pour { $device }.
+bench-shop-token-once = Copiez-le maintenant dans l'appareil. Il ne sera plus affiché.
+bench-shop-undelivered = Messages non remis
+bench-shop-undelivered-hint = Avis de commande. L'envoi est réessayé à des intervalles de six heures au plus. Corrigez la cause indiquée.
+bench-shop-to = À
+bench-shop-tries = Essais
+bench-shop-people = Personnes
+bench-shop-sign-in = Connexion
+bench-shop-blocked = connexion désactivée
+bench-shop-role-of = Rôle de { $name }
+bench-shop-set-role = Attribuer
+bench-shop-everywhere = Déconnecter partout
+bench-shop-disable = Désactiver la connexion
+bench-shop-disable-ask = Désactiver la connexion de { $name } ?
+bench-shop-enable = Réactiver la connexion
+bench-shop-new-password = Nouveau mot de passe ...
+bench-shop-new-password-for = Nouveau mot de passe de { $name }
+bench-shop-set-password = Définir le mot de passe
+bench-shop-add-person = Ajouter une personne
+bench-shop-initial-password = Mot de passe initial
+bench-shop-roles = Monteur-sertisseur : fabrique, éprouve et imprime. Comptoir : répond aussi aux commandes, retire du service et importe des listes. Responsable : lève aussi les retraits, voit les statistiques et change les réglages.
+bench-shop-devices = Appareils et programmes
+bench-shop-device = Appareil
+bench-shop-device-role = Rôle de l'appareil
+bench-shop-token-head = Jeton
+bench-shop-revoked = révoqué
+bench-shop-revoke = Révoquer
+bench-shop-create-token = Créer un jeton
+bench-shop-api = API JSON pour appareils et programmes
+bench-shop-crimps = Diamètres de sertissage
+bench-shop-crimps-hint = D'après le tableau du fabricant d'embouts pour ce tuyau et cette jupe. Ce programme n'en fournit aucun.
+bench-shop-crimp-diameter = Diamètre
+bench-shop-crimp-band = { $diameter } +{ $plus } -{ $minus } mm
+bench-shop-recipes = Spécifications enregistrées
+bench-shop-recipe-delete-ask = Supprimer la spécification { $name } ?
+bench-shop-no-recipes = Aucune spécification enregistrée. Enregistrez-en une sur la page de fabrication.
+bench-shop-me = Mon mot de passe et mes sessions
+bench-shop-printers = Imprimantes
+bench-shop-no-printers = Aucune imprimante. Les étiquettes s'impriment en PDF ou en PNG.
+bench-shop-label-loaded = Étiquettes chargées
+bench-shop-label-varies = variable
+bench-shop-add-printer = Ajouter une imprimante réseau
+bench-shop-printer-default = celle de l'imprimante
+bench-shop-check-printer = Vérifier et ajouter
+bench-shop-printer-hint = Toute imprimante qui accepte IPP avec PDF ou PWG Raster. Le serveur se connecte à cette adresse : seul un responsable peut donc ajouter des imprimantes.
+bench-printer-title = Imprimante { $name }
+bench-printer-status = État actuel de l'imprimante
+bench-printer-model = Modèle
+bench-printer-state-idle = prête
+bench-printer-state-processing = occupée
+bench-printer-state-stopped = arrêtée
+bench-printer-refuses = N'accepte pas de tâches.
+bench-printer-formats = Formats
+bench-printer-no-format = ni PDF ni PWG Raster
+bench-printer-media = Support chargé
+bench-printer-settings = Réglages de l'imprimante
+bench-printer-added = Ajoutée
+bench-printer-check = Vérifier de nouveau
+bench-printer-back = Retour aux réglages
+bench-printer-remove = Retirer
+bench-printer-remove-ask = Retirer { $name } ? Les tâches en attente ne seront pas imprimées.
+bench-printer-change = Pour changer l'adresse, la résolution ou l'étiquette vierge, retirez l'imprimante et ajoutez-la de nouveau sous le même nom.
+bench-me-new-password = Nouveau mot de passe
+bench-me-new-password-long = Nouveau mot de passe (10 caractères au moins)
+bench-me-change = Changer le mot de passe et se déconnecter partout
+bench-me-sign-out-this = Se déconnecter de cet appareil
+
+## JSON API
+
+bench-api-title = API JSON
+bench-api-openapi = Description lisible par machine (OpenAPI)
+bench-api-token = Envoyez un jeton d'appareil (créé dans les réglages) dans l'en-tête :
+bench-api-errors = Les erreurs arrivent en application/problem+json (RFC 9457), avec le problème de chaque champ. Un POST avec l'en-tête Idempotency-Key peut être répété sans risque.
+bench-api-verb = Verbe
+bench-api-address = Adresse
+bench-api-purpose = Objet
+bench-api-parameters = Paramètres
