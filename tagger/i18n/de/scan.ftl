@@ -153,7 +153,7 @@ scan-the_hose = Die Schlauchleitung
 scan-end_a = Ende A
 scan-end_b = Ende B
 scan-length = Länge
-scan-length-tolerance = Toleranz: -{ $minus } / +{ $plus }
+scan-length-tolerance = Toleranz: { $minus } kürzer, { $plus } länger
 scan-clocking = Verdrehwinkel
 scan-clocking-tolerance = Toleranz: ±{ $angle }
 scan-clocking-shop = { $angle } im Uhrzeigersinn ab 12 Uhr (Zählweise dieser Werkstatt)
@@ -187,6 +187,9 @@ scan-fit-back = Zurück
 scan-fit-next = Weiter
 scan-fit-done = Fertig
 scan-tabs = Was möchten Sie tun?
+scan-tab-hose = Daten
+scan-tab-order = Bestellen
+scan-tab-fit = Einbauen
 
 ## Ordering
 

@@ -153,7 +153,7 @@ scan-the_hose = The hose
 scan-end_a = End A
 scan-end_b = End B
 scan-length = Length
-scan-length-tolerance = Tolerance: -{ $minus } / +{ $plus }
+scan-length-tolerance = Tolerance: { $minus } shorter, { $plus } longer
 scan-clocking = Clocking angle
 scan-clocking-tolerance = Tolerance: ±{ $angle }
 scan-clocking-shop = { $angle } clockwise from 12 o'clock (this shop's convention)
@@ -187,6 +187,9 @@ scan-fit-back = Back
 scan-fit-next = Next
 scan-fit-done = Done
 scan-tabs = What do you want to do?
+scan-tab-hose = The hose
+scan-tab-order = Order again
+scan-tab-fit = Install
 
 ## Ordering
 

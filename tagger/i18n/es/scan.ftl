@@ -153,7 +153,7 @@ scan-the_hose = El latiguillo
 scan-end_a = Extremo A
 scan-end_b = Extremo B
 scan-length = Longitud
-scan-length-tolerance = Tolerancia: -{ $minus } / +{ $plus }
+scan-length-tolerance = Tolerancia: { $minus } menos, { $plus } más
 scan-clocking = Ángulo de orientación
 scan-clocking-tolerance = Tolerancia: ±{ $angle }
 scan-clocking-shop = { $angle } en sentido horario desde las 12 (convención de este taller)
@@ -187,6 +187,9 @@ scan-fit-back = Atrás
 scan-fit-next = Siguiente
 scan-fit-done = Listo
 scan-tabs = ¿Qué quiere hacer?
+scan-tab-hose = Latiguillo
+scan-tab-order = Pedir
+scan-tab-fit = Montar
 
 ## Ordering
 

@@ -153,7 +153,7 @@ scan-the_hose = Le flexible
 scan-end_a = Extrémité A
 scan-end_b = Extrémité B
 scan-length = Longueur
-scan-length-tolerance = Tolérance : −{ $minus } / +{ $plus }
+scan-length-tolerance = Tolérance : { $minus } en moins, { $plus } en plus
 scan-clocking = Angle d'orientation
 scan-clocking-tolerance = Tolérance : ± { $angle }
 scan-clocking-shop = { $angle } dans le sens horaire à partir de 12 heures (convention de cet atelier)
@@ -187,6 +187,9 @@ scan-fit-back = Retour
 scan-fit-next = Suivant
 scan-fit-done = Terminé
 scan-tabs = Que voulez-vous faire ?
+scan-tab-hose = Le flexible
+scan-tab-order = Commander
+scan-tab-fit = Monter
 
 ## Ordering
 
