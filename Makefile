@@ -7,7 +7,7 @@ READY  := $(VENV)/.ready
 SYSTEM := $(VENV)/.system
 
 .DEFAULT_GOAL := help
-.PHONY: help run test lint speed survive tables clean
+.PHONY: help run test prove lint speed survive tables clean
 
 help: ## list the targets
 	@awk -F':.*## ' '/^[a-z]+:.*## / {printf "  make %-9s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -19,7 +19,10 @@ test: $(READY) $(SYSTEM) ## lint, type-check and run all tests
 	$(BIN)/ruff check .
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy
-	$(BIN)/pytest -n 2
+	$(BIN)/pytest -n 2 --dist worksteal
+
+prove: $(READY) $(SYSTEM) ## what is proved by volume, many times over: kills, fuzz, requests at once
+	TAGGER_TEST_VOLUME=full $(BIN)/pytest -n 2 --dist worksteal tests/code tests/trade tests/store tests/rest tests/cli tests/bench
 
 lint: $(READY) ## lint and type-check only
 	$(BIN)/ruff check .

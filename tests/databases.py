@@ -6,13 +6,19 @@ import os
 import pwd
 import shutil
 import socket
+import sqlite3
 import subprocess
+import tempfile
 import uuid
 from collections.abc import Iterator
+from contextlib import closing
+from functools import cache
 from pathlib import Path
 
 import psycopg
 import pytest
+
+from tagger.store import Store
 
 _WHERE = ("/usr/lib/postgresql/*/bin", "/usr/local/pgsql/bin", "/opt/homebrew/opt/postgresql*/bin")
 
@@ -69,18 +75,65 @@ def _exists(user: str) -> bool:
     return True
 
 
+@pytest.fixture(scope="session")
+def postgresql_template(postgresql_server: str) -> str:
+    """The name of a database of today's shape that holds nothing; the others are copied from it."""
+    name = "of_today"
+    _create(postgresql_server, name)
+    Store.open(f"{postgresql_server}/{name}").close()
+    return name
+
+
 @pytest.fixture
-def postgresql_url(postgresql_server: str) -> str:
-    """The address of a new, empty database."""
+def postgresql_url(postgresql_server: str, postgresql_template: str) -> str:
+    """The address of a new database of today's shape that holds nothing."""
     name = f"t_{uuid.uuid4().hex}"
-    with psycopg.connect(f"{postgresql_server}/postgres", autocommit=True) as connection:
-        connection.execute(f"CREATE DATABASE {name}")
+    _create(postgresql_server, name, postgresql_template)
     return f"{postgresql_server}/{name}"
 
 
 @pytest.fixture
+def empty_postgresql_url(postgresql_server: str) -> str:
+    """The address of a new database without any table."""
+    name = f"t_{uuid.uuid4().hex}"
+    _create(postgresql_server, name)
+    return f"{postgresql_server}/{name}"
+
+
+def _create(server: str, name: str, template: str = "template1") -> None:
+    with psycopg.connect(f"{server}/postgres", autocommit=True) as connection:
+        connection.execute(f"CREATE DATABASE {name} TEMPLATE {template}")
+
+
+@pytest.fixture
 def sqlite_url(tmp_path: Path) -> str:
-    return f"sqlite:///{tmp_path / 'tags.sqlite3'}"
+    return fresh_sqlite(tmp_path)
+
+
+def fresh_sqlite(folder: Path) -> str:
+    """The address of a new SQLite file there, of today's shape and empty: a copy, not migrated each time."""
+    file = folder / "tags.sqlite3"
+    file.write_bytes(_sqlite_template())
+    return f"sqlite:///{file}"
+
+
+@cache
+def _sqlite_template() -> bytes:
+    with tempfile.TemporaryDirectory() as folder:
+        file = Path(folder) / "tags.sqlite3"
+        Store.open(f"sqlite:///{file}").close()
+        with closing(sqlite3.connect(file)) as connection:
+            connection.execute("PRAGMA wal_checkpoint(TRUNCATE)")
+        return file.read_bytes()
+
+
+@pytest.fixture(params=["sqlite", "postgresql"])
+def new_url(request: pytest.FixtureRequest, tmp_path: Path) -> str:
+    """A database without any table, on each of the two."""
+    if request.param == "sqlite":
+        return f"sqlite:///{tmp_path / 'new.sqlite3'}"
+    value: str = request.getfixturevalue("empty_postgresql_url")
+    return value
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])

@@ -10,6 +10,7 @@ import csv
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, fields
 from fractions import Fraction
+from math import isfinite
 from pathlib import Path
 from typing import Any, Literal, TypeVar
 
@@ -366,7 +367,13 @@ def _reader(annotation: str) -> Callable[[str], Any]:
 
 def _number(text: str) -> float:
     """A decimal or a fraction: thirds of a flat are written as fractions, to be exact."""
-    return float(Fraction(text))
+    try:
+        number = float(Fraction(text)) if "/" in text else float(text)
+    except ZeroDivisionError:
+        raise ValueError(text) from None
+    if not isfinite(number):
+        raise ValueError(text)
+    return number
 
 
 def _one_of(text: str, allowed: set[str]) -> str:

@@ -10,7 +10,7 @@ import re
 from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any, Literal, TypeVar
 
@@ -104,9 +104,7 @@ class Tables:
         ``bands``: whose length tolerances the shop holds to, "sae" or "din"; by default those of
         each hose's standard. Raises TradeError where a file there has a name or a cell that cannot be used.
         """
-        raw = {name: tuple(row.read_rows(DATA / f"{name}.csv", kind)) for name, kind in FILES.items()}
-        if extra is not None:
-            raw = _with_shop_rows(raw, Path(extra))
+        raw = _ours() if extra is None else _with_shop_rows(_ours(), Path(extra))
         return cls(
             families={r.family: r for r in raw["families"]},
             threads={(r.family, r.size): r for r in raw["connections"]},
@@ -212,6 +210,12 @@ def _grouped(items: Iterable[T], key: Any) -> dict[Any, tuple[T, ...]]:
     for item in items:
         found[key(item)].append(item)
     return {name: tuple(group) for name, group in found.items()}
+
+
+@cache
+def _ours() -> dict[str, tuple[Any, ...]]:
+    """The rows of our own files, read once."""
+    return {name: tuple(row.read_rows(DATA / f"{name}.csv", kind)) for name, kind in FILES.items()}
 
 
 def _with_shop_rows(raw: dict[str, tuple[Any, ...]], folder: Path) -> dict[str, tuple[Any, ...]]:

@@ -12,6 +12,7 @@ from api.settings import Settings
 from api.web.identity import hash_password
 from tagger.store import Role, Store
 from tests.bench.served import PASSWORD, Bench, Served, serving
+from tests.databases import fresh_sqlite
 
 
 @pytest.fixture(scope="session")
@@ -21,7 +22,7 @@ def password_hash() -> str:
 
 @pytest.fixture
 def store(tmp_path: Path, password_hash: str) -> Iterator[Store]:
-    with Store.open(f"sqlite:///{tmp_path / 'tags.sqlite3'}") as opened:
+    with Store.open(fresh_sqlite(tmp_path)) as opened:
         for role in Role:
             opened.add_person(role.value, password_hash, role)
         yield opened

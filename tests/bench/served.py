@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import threading
 import time
 from collections.abc import Iterator
@@ -24,9 +25,18 @@ class Served:
     url: str
 
 
+class _Server(uvicorn.Server):
+    """Looks often whether it should end, so that a test does not wait for it."""
+
+    async def main_loop(self) -> None:
+        await self.on_tick(0)  # sets the date that answers carry
+        while not self.should_exit:
+            await asyncio.sleep(0.01)
+
+
 @contextmanager
 def serving(settings: Settings, store: Store) -> Iterator[Served]:
-    server = uvicorn.Server(
+    server = _Server(
         uvicorn.Config(create_app(settings, store=store), port=0, log_level="warning", lifespan="on")
     )
     thread = threading.Thread(target=server.run, daemon=True)

@@ -11,6 +11,7 @@ from qrcode.main import QRCode
 
 from tagger.code import symbol
 from tagger.errors import SymbolError
+from tests.volume import volume
 
 LINK = "HTTPS://TAGS.EXAMPLE-HOSE-SHOP.COM/T/7K3MQ9XW2R1/" + "9" * 93
 ALNUM = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ $%*+-./:"
@@ -34,7 +35,7 @@ def test_every_level_and_mask_is_read(level, mask):
 
 
 @given(st.text(ALNUM, min_size=1, max_size=120), st.sampled_from("LMQH"))
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=volume(60, 600), deadline=None)
 def test_any_text_is_read_back(text, level):
     assert read(symbol.qr(text, level)) == [text]
 

@@ -11,11 +11,12 @@ import pytest
 from api.settings import Settings
 from tagger.store import Role, Store
 from tests.bench.served import serving
+from tests.databases import fresh_sqlite
 
 
 @pytest.fixture
 def store(tmp_path: Path) -> Iterator[Store]:
-    with Store.open(f"sqlite:///{tmp_path / 'tags.sqlite3'}") as opened:
+    with Store.open(fresh_sqlite(tmp_path)) as opened:
         yield opened
 
 

@@ -23,11 +23,11 @@ from api.rest.shared import EXAMPLE_SPEC
 from api.settings import Settings
 from tagger.store import Kind, Role, Store
 from tests.bench.served import serving
-from tests.databases import postgresql_server, postgresql_url, sqlite_url
-from tests.databases import url as database_url
+from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url
 from tests.rest.examples import CRIMP, LIST
+from tests.volume import volume
 
-__all__ = ["database_url", "postgresql_server", "postgresql_url", "sqlite_url"]
+__all__ = ["postgresql_server", "postgresql_template", "postgresql_url", "sqlite_url"]
 
 ROOT = Path(__file__).parents[2]
 BODY = {"spec": EXAMPLE_SPEC, "customer": "Quarry North", "machine": "Loader 4"}
@@ -260,10 +260,15 @@ def _serve(url: str, when: str) -> tuple[subprocess.Popen[bytes], str]:
     raise AssertionError("the server did not start")
 
 
-@pytest.mark.parametrize(("when", "kept"), [("within", 0), ("after", 1)])
+KILLS = [(d, w) for d in ("sqlite", "postgresql") for w in ("within", "after")]
+
+
+@pytest.mark.parametrize(("database", "when"), volume([KILLS[1], KILLS[2]], KILLS))
 def test_a_server_killed_before_it_answers_leaves_all_or_nothing(
-    database_url: str, when: str, kept: int
+    request: pytest.FixtureRequest, database: str, when: str
 ) -> None:
+    database_url: str = request.getfixturevalue(f"{database}_url")
+    kept = 0 if when == "within" else 1
     with Store.open(database_url) as store:
         _, secret = store.make_token("tablet", Role.MANAGER)
         headers = {"Authorization": f"Bearer {secret}", "Idempotency-Key": "one"}

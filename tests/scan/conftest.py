@@ -16,6 +16,7 @@ from api.settings import Settings
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Store
 from tagger.trade import assess
+from tests.databases import fresh_sqlite
 
 OTHER_SHOP = "7K3MQ9XW2R1"
 SPEC: dict[str, Any] = {
@@ -29,7 +30,7 @@ SPEC: dict[str, Any] = {
 
 @pytest.fixture
 def store(tmp_path: Path) -> Iterator[Store]:
-    with Store.open(f"sqlite:///{tmp_path}/tags.sqlite3") as opened:
+    with Store.open(fresh_sqlite(tmp_path)) as opened:
         yield opened
 
 

@@ -7,9 +7,26 @@ from collections.abc import Iterator
 import pytest
 
 from tagger.store import Store
-from tests.databases import postgresql_server, postgresql_url, sqlite_url, url
+from tests.databases import (
+    empty_postgresql_url,
+    new_url,
+    postgresql_server,
+    postgresql_template,
+    postgresql_url,
+    sqlite_url,
+    url,
+)
 
-__all__ = ["postgresql_server", "postgresql_url", "sqlite_url", "store", "url"]
+__all__ = [
+    "empty_postgresql_url",
+    "new_url",
+    "postgresql_server",
+    "postgresql_template",
+    "postgresql_url",
+    "sqlite_url",
+    "store",
+    "url",
+]
 
 
 @pytest.fixture

@@ -37,8 +37,8 @@ def test_every_append_only_table_is_guarded(store: Store) -> None:
 _OPEN = "import sys; from tagger.store import Store; print(Store.open(sys.argv[1]).count())"
 
 
-def test_several_processes_may_open_a_new_database_at_once(url: str) -> None:
-    command = [sys.executable, "-c", _OPEN, url]
+def test_several_processes_may_open_a_new_database_at_once(new_url: str) -> None:
+    command = [sys.executable, "-c", _OPEN, new_url]
     opened = [
         subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True) for _ in range(4)
     ]

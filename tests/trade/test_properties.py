@@ -18,13 +18,14 @@ from tagger.trade.identifying.simulate import measurement
 from tagger.trade.rating import end_rating, hose_rating
 from tagger.trade.tables import tables
 from tests.trade.specs import an_end, end
+from tests.volume import volume
 
 POOL = likelihood.pool(tables())
 PLACES = st.integers(0, len(POOL) - 1)
 SEEDS = st.integers(0, 2**32 - 1)
 
 
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=volume(150, 3000), deadline=None)
 @given(place=PLACES, seed=SEEDS)
 def test_a_perturbed_connection_is_among_the_first_three(place: int, seed: int) -> None:
     measured = measurement(POOL, place, np.random.default_rng(seed), Errors(), slips=1.5)
@@ -32,7 +33,7 @@ def test_a_perturbed_connection_is_among_the_first_three(place: int, seed: int) 
     assert (POOL.families[place], POOL.sizes[place], POOL.forms[place]) in found
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=volume(100, 2000), deadline=None)
 @given(place=PLACES, seed=SEEDS)
 def test_it_is_the_first_where_nothing_looks_alike(place: int, seed: int) -> None:
     measured = measurement(POOL, place, np.random.default_rng(seed), Errors(), slips=1.0)
@@ -42,7 +43,7 @@ def test_it_is_the_first_where_nothing_looks_alike(place: int, seed: int) -> Non
         assert identify(measured).candidates[0].size == POOL.sizes[place]
 
 
-@settings(max_examples=100, deadline=None)
+@settings(max_examples=volume(50, 1000), deadline=None)
 @given(
     od=st.floats(5, 80),
     tpi=st.one_of(st.none(), st.floats(8, 30)),
@@ -64,7 +65,7 @@ ENDS = [
 ]
 
 
-@settings(max_examples=200, deadline=None)
+@settings(max_examples=volume(100, 2000), deadline=None)
 @given(hose=st.sampled_from(HOSES), a=st.sampled_from(ENDS), b=st.sampled_from(ENDS))
 def test_the_rating_is_never_above_any_part(
     hose: tuple[str, str], a: tuple[str, str, str], b: tuple[str, str, str]

@@ -85,6 +85,13 @@ def test_every_rule_is_read_somewhere() -> None:
     assert [key for key in tables().rules if f'"{key}"' not in code] == []
 
 
+@pytest.mark.parametrize("bore", ["nan", "inf", "1/0", "wide"])
+def test_a_shops_figure_that_is_no_number_is_refused(tmp_path: Path, bore: str) -> None:
+    (tmp_path / "bores.csv").write_text(f"dash,bore_mm,source,confidence\n12,{bore},our chart,shop\n")
+    with pytest.raises(TradeError, match=r"bores\.csv, line 2, bore_mm"):
+        Tables.load(extra=tmp_path)
+
+
 def test_a_shop_file_of_another_name_or_shape_is_refused(tmp_path: Path) -> None:
     (tmp_path / "prices.csv").write_text("a,b\n1,2\n")
     with pytest.raises(TradeError, match="is not one of the tables"):

@@ -28,6 +28,7 @@ from api.workers import outbox
 from tagger.store import OrderState, Role, Store
 from tagger.store.outbox import LEASE
 from tests.bench.served import PASSWORD, Bench, serving
+from tests.databases import fresh_sqlite
 from tests.store.samples import spec
 
 NOW = datetime(2026, 3, 2, 12, tzinfo=UTC)
@@ -114,7 +115,7 @@ def clock() -> Clock:
 
 @pytest.fixture
 def store(tmp_path: Path, clock: Clock) -> Iterator[Store]:
-    with Store.open(f"sqlite:///{tmp_path / 'tags.sqlite3'}", now=clock) as opened:
+    with Store.open(fresh_sqlite(tmp_path), now=clock) as opened:
         yield opened
 
 
