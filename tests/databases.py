@@ -11,7 +11,7 @@ import subprocess
 import tempfile
 import uuid
 from collections.abc import Iterator
-from contextlib import closing
+from contextlib import closing, contextmanager
 from functools import cache
 from pathlib import Path
 
@@ -41,7 +41,7 @@ def _binaries() -> Path:
 def postgresql_server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
     """The address, without a database, of a throw-away server."""
     binaries = _binaries()
-    folder = Path("/tmp") / f"tagger-pg-{uuid.uuid4().hex[:8]}"  # short: a socket's path has a limit
+    folder = _memory() / f"tagger-pg-{uuid.uuid4().hex[:8]}"  # short: a socket's path has a limit
     folder.mkdir(mode=0o700)
     run_as: dict[str, object] = {}
     if os.geteuid() == 0:  # the server refuses to run as root
@@ -67,6 +67,13 @@ def postgresql_server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]
         shutil.rmtree(folder)
 
 
+def _memory() -> Path:
+    """A folder in memory where there is room: each database is some 300 files, to be made and deleted."""
+    memory = Path("/dev/shm")
+    roomy = memory.is_dir() and shutil.disk_usage(memory).free > 4_000_000_000
+    return memory if roomy else Path("/tmp")
+
+
 def _exists(user: str) -> bool:
     try:
         pwd.getpwnam(user)
@@ -85,24 +92,34 @@ def postgresql_template(postgresql_server: str) -> str:
 
 
 @pytest.fixture
-def postgresql_url(postgresql_server: str, postgresql_template: str) -> str:
+def postgresql_url(postgresql_server: str, postgresql_template: str) -> Iterator[str]:
     """The address of a new database of today's shape that holds nothing."""
-    name = f"t_{uuid.uuid4().hex}"
-    _create(postgresql_server, name, postgresql_template)
-    return f"{postgresql_server}/{name}"
+    with _new(postgresql_server, postgresql_template) as address:
+        yield address
 
 
 @pytest.fixture
-def empty_postgresql_url(postgresql_server: str) -> str:
+def empty_postgresql_url(postgresql_server: str) -> Iterator[str]:
     """The address of a new database without any table."""
+    with _new(postgresql_server, "template1") as address:
+        yield address
+
+
+@contextmanager
+def _new(server: str, template: str) -> Iterator[str]:
     name = f"t_{uuid.uuid4().hex}"
-    _create(postgresql_server, name)
-    return f"{postgresql_server}/{name}"
+    _create(server, name, template)
+    yield f"{server}/{name}"
+    _run(server, f"DROP DATABASE {name} WITH (FORCE)")
 
 
 def _create(server: str, name: str, template: str = "template1") -> None:
+    _run(server, f"CREATE DATABASE {name} TEMPLATE {template}")
+
+
+def _run(server: str, statement: str) -> None:
     with psycopg.connect(f"{server}/postgres", autocommit=True) as connection:
-        connection.execute(f"CREATE DATABASE {name} TEMPLATE {template}")
+        connection.execute(statement)
 
 
 @pytest.fixture
