@@ -45,13 +45,13 @@ tables: $(READY) ## check the trade's tables
 clean: ## remove the virtual environment and caches
 	rm -rf $(VENV) .pytest_cache .mypy_cache .ruff_cache .hypothesis build *.egg-info
 
-$(READY): pyproject.toml
+$(READY): pyproject.toml tests/constraints.txt
 	@$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11))' || \
 	  { echo "Python 3.11 or newer is needed; $(PYTHON) is $$($(PYTHON) -V 2>&1). Try: make PYTHON=python3.12 ..."; exit 1; }
 	@$(PYTHON) -m venv $(VENV) || \
 	  { echo "The venv module is missing. On Debian: apt-get install python3-venv"; exit 1; }
 	$(BIN)/python -m pip install -qq --upgrade pip
-	$(BIN)/python -m pip install -qq --editable '.[dev]'
+	$(BIN)/python -m pip install -qq --constraint tests/constraints.txt --editable '.[dev]'
 	@touch $@
 
 $(SYSTEM): tests/system-packages.sh
