@@ -237,7 +237,7 @@ for (const link of document.querySelectorAll("[data-identify]")) {
     measuring.showModal();
   });
 }
-document.getElementById("identify-close").addEventListener("click", () => measuring.close());
+document.getElementById("close-measuring").addEventListener("click", () => measuring.close());
 measured.addEventListener("submit", async (event) => {
   event.preventDefault();
   const question = new URLSearchParams(new FormData(measured));

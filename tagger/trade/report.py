@@ -36,17 +36,23 @@ def _said(message: Message, t: Speaks | None) -> dict[str, Any]:
     return message.as_json() | {"text": _in(t, message)}
 
 
-def identification(found: Identification) -> dict[str, Any]:
-    """``{"candidates": [...], "measure_next": {"what", "why"} or null, ...}``, best first."""
+def identification(found: Identification, t: Speaks | None = None) -> dict[str, Any]:
+    """``{"candidates": [...], "measure_next": {"what", "why"} or null, ...}``, best first.
+
+    Texts are in the language of ``t``; beside each stands its message with id and values.
+    """
     following = found.measure_next
     return {
-        "summary": found.summary,
-        "candidates": [_candidate(c) for c in found.candidates],
+        "summary": _in(t, found.summary),
+        "summary_message": found.summary.as_json(),
+        "candidates": [_candidate(c, t) for c in found.candidates],
         "measure_next": None
         if following is None
         else {
-            "what": following.what,
-            "why": following.why,
+            "what": _in(t, following.what),
+            "what_message": following.what.as_json(),
+            "why": _in(t, following.why),
+            "why_message": following.why.as_json(),
             "feature": following.feature,
             "picture": following.picture,
             "bits": following.bits,
@@ -54,7 +60,7 @@ def identification(found: Identification) -> dict[str, Any]:
     }
 
 
-def _candidate(c: Candidate) -> dict[str, Any]:
+def _candidate(c: Candidate, t: Speaks | None) -> dict[str, Any]:
     name, size = c.size_key
     return {
         "connection": str(c.connection),
@@ -62,16 +68,18 @@ def _candidate(c: Candidate) -> dict[str, Any]:
         "form": str(c.form),
         "likelihood": round(c.likelihood, 4),
         "match": not c.contradicts,
-        "reasons": list(c.reasons),
+        "reasons": [_in(t, reason) for reason in c.reasons],
+        "reason_messages": [reason.as_json() for reason in c.reasons],
         "thread": c.thread,
         "contradicts": list(c.contradicts),
-        "look_alikes": [str(alike) for alike in c.look_alikes],
+        "look_alikes": [_in(t, alike) for alike in c.look_alikes],
+        "look_alike_messages": [alike.as_json() for alike in c.look_alikes],
     }
 
 
 def identification_text(found: Identification) -> str:
     """Ranked candidates with reasons, then what to measure next."""
-    lines = [found.summary, ""]
+    lines = [str(found.summary), ""]
     for c in found.candidates:
         size = f"-{c.size}" if c.size_key[0] == "dash" else c.size
         lines.append(f"{c.likelihood:6.1%}  {c.connection} {size}  {c.form}  {c.thread}")
@@ -84,7 +92,7 @@ def identification_text(found: Identification) -> str:
     if alike:
         lines += ["", "Look-alikes:"] + [f"  {text}" for text in alike]
     if found.measure_next is not None:
-        lines += ["", f"Measure next: {found.measure_next.what}.", found.measure_next.why]
+        lines += ["", f"Measure next: {found.measure_next.what}.", str(found.measure_next.why)]
     return "\n".join(lines)
 
 

@@ -58,7 +58,7 @@ def test_the_bench_speaks_of_parts_by_their_names_not_their_keys(bench: Bench) -
     keys = re.compile(rf"\b({'|'.join([*Connection, *(f for f in Form if '_' in f)])})\b")
     measured = {"form": "male", "thread_od": "27", "tpi": "12", "seat": "37"}
     identified = bench.get("/bench/identify", params=measured).text
-    assert "only 37° flare (JIC) -12 fits" in identified
+    assert "Only -12 37° flare (JIC) matches." in identified
     found = _preview(bench, **{"end_a.size": "7", "end_b.connection": "sae_45_flare"})
     whole = _preview(bench, **{"end_b.connection": "npt", "end_b.form": "male"})
     assert "37° flare (JIC)" in json.dumps(found["problems"], ensure_ascii=False)
@@ -70,12 +70,12 @@ def test_the_bench_speaks_of_parts_by_their_names_not_their_keys(bench: Bench) -
 def test_whatever_identify_may_ask_for_has_a_field_on_the_bench(bench: Bench) -> None:
     measured = {"form": "female_swivel", "thread_id": "18.9", "tpi": "14", "seat": "60"}
     page = bench.get("/bench/identify", params=measured).text
-    assert "Measure next:</strong> whether the cone stands out" in page
+    assert "Measure next:</strong> cone: whether it stands out" in page
     for feature in ("seat", "cone", *CONTINUOUS):
         for name in {"thread": ("thread_od", "thread_id")}.get(feature, (feature,)):
             assert f'name="{name}"' in page
     answered = bench.get("/bench/identify", params={**measured, "cone": "inside"}).text
-    assert "Measure next:" not in answered or "whether the cone" not in answered
+    assert "Measure next:" not in answered or "cone: whether" not in answered
     assert '<option value="inside" selected>lies inside like a funnel</option>' in answered
 
 

@@ -13,14 +13,13 @@ from weakref import WeakKeyDictionary
 import numpy as np
 
 from tagger import phrases
-from tagger.messages import Message
+from tagger.messages import Message, Value, angle, diameter
 from tagger.spec import Connection, Form, Sizing
 from tagger.trade.identifying import likelihood
 from tagger.trade.identifying.likelihood import Array, Errors, Pool
 from tagger.trade.identifying.readings import CONES, SEATS, Measurements
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
-from tagger.units import inch_text, number_text
 
 __all__ = ["CONES", "SEATS", "Candidate", "Errors", "Identification", "Measurements", "Next", "identify"]
 
@@ -30,17 +29,7 @@ NAMED = 4  # more that remain are counted, not named
 LEAST_SHOWN, MOST_SHOWN = 3, 12
 WORTH_MEASURING = 0.02  # bits
 
-_ASK = {
-    "seat": ("the seat: its angle with a seat gauge, or whether it is an O-ring face, an O-ring boss, flat, or a "
-             "taper thread with no seat", "seat_gauge"),
-    "cone": ("whether the cone stands out like a nose or lies inside like a funnel", "cone"),
-    "thread": ("the thread's diameter with a caliper: outside on a male, inside on a female", "caliper"),
-    "tpi": ("the pitch with a thread gauge: threads per inch, or millimetres", "thread_gauge"),
-    "hex": ("the nut across its flats", "caliper"),
-    "tube_od": ("the outside diameter of the tube it goes on", "caliper"),
-    "flange_od": ("the diameter of the flange head", "caliper"),
-    "bolt_spacing": ("the distance between the bolts, centre to centre, along the longer side", "caliper"),
-}  # fmt: skip
+_PICTURES = {"seat": "seat_gauge", "cone": "cone", "tpi": "thread_gauge"}  # the rest takes a caliper
 
 
 @dataclass(frozen=True)
@@ -52,7 +41,7 @@ class Candidate:
     form: Form
     thread: str
     likelihood: float
-    reasons: tuple[str, ...]
+    reasons: tuple[Message, ...]
     contradicts: tuple[str, ...]
     look_alikes: tuple[Message, ...]
 
@@ -69,8 +58,8 @@ class Next:
     """The measurement that separates the candidates best; ``bits`` is what it is expected to tell."""
 
     feature: str
-    what: str
-    why: str
+    what: Message
+    why: Message
     picture: str
     bits: float
 
@@ -82,7 +71,7 @@ class Identification:
     candidates: tuple[Candidate, ...]
     measure_next: Next | None
     remaining: int
-    summary: str
+    summary: Message
 
 
 def identify(
@@ -94,7 +83,7 @@ def identify(
     pool = likelihood.pool(tables)
     among, weights, fits = posterior(pool, measured, errors)
     if among.size == 0:
-        return Identification((), None, 0, "Nothing in the tables has this form with these measurements.")
+        return Identification((), None, 0, Message("identify-nothing"))
     order = np.argsort(-weights, kind="stable")
     count = int(min(MOST_SHOWN, max(LEAST_SHOWN, (weights >= SHOWN_FROM * weights.max()).sum()), among.size))
     candidates = tuple(
@@ -128,9 +117,14 @@ def _next(pool: Pool, among: Array, weights: Array, measured: Measurements, erro
     if not told or max(told.values()) < WORTH_MEASURING:
         return None
     best = max(told, key=lambda f: told[f])
-    what, picture = _ASK[best]
-    names = _joined(_names(pool, among[np.argsort(-weights, kind="stable")])[:NAMED])
-    return Next(best, what, f"It separates {names} best.", picture, round(told[best], 3))
+    names = _names(pool, among[np.argsort(-weights, kind="stable")])[:NAMED]
+    return Next(
+        best,
+        Message(f"identify-ask-{best}"),
+        Message("identify-ask-why", names=tuple(names)),
+        _PICTURES.get(best, "caliper"),
+        round(told[best], 3),
+    )
 
 
 def _candidate(
@@ -138,8 +132,8 @@ def _candidate(
 ) -> Candidate:
     reasons, contradicts = [], []
     for feature, value in measured.readings().items():
-        text, fits = _reason(pool, n, feature, value, errors)
-        reasons.append(text)
+        reason, fits = _reason(pool, n, feature, value, errors)
+        reasons.append(reason)
         if not fits:
             contradicts.append(feature)
     return Candidate(
@@ -154,7 +148,7 @@ def _candidate(
     )
 
 
-def _reason(pool: Pool, n: int, feature: str, value: float, errors: Errors) -> tuple[str, bool]:
+def _reason(pool: Pool, n: int, feature: str, value: float, errors: Errors) -> tuple[Message, bool]:
     """Why a reading speaks for or against a candidate, and whether it fits."""
     if feature == "seat":
         return _seat_reason(pool, n, SEATS[int(value)])
@@ -162,38 +156,41 @@ def _reason(pool: Pool, n: int, feature: str, value: float, errors: Errors) -> t
         return _cone_reason(pool, n, int(value))
     low, high = pool.low[feature][n], pool.high[feature][n]
     if np.isnan(low).all():
-        return f"{_NAMES[feature]}: no figure in the tables for this one", True
+        return Message("identify-no-value", feature=feature), True
     off = np.maximum(np.maximum(low - value, value - high), 0.0)  # stays NaN where there is no figure
     near = int(np.nanargmin(off))
     allowed = 3 * errors.of(feature)
     fits = bool(off[near] <= allowed) or feature == "hex"
     nominal = high[near] if feature in ("thread", "hex") and pool.forms[n] is Form.MALE else low[near]
-    if feature == "tpi":
-        shown = f"{number_text(value, 2)} threads per inch measured, {number_text(float(nominal), 2)} nominal"
-    else:
-        shown = f"{_NAMES[feature]} {_both(value)} measured, {_both(float(nominal))} nominal"
-    return f"{shown}: {'fits' if off[near] <= allowed else 'does not fit'}", fits
+    show = _to_hundredths if feature == "tpi" else diameter
+    reason = Message(
+        f"identify-reading-{feature}",
+        measured=show(value),
+        nominal=show(float(nominal)),
+        fits="yes" if off[near] <= allowed else "no",
+    )
+    return reason, fits
 
 
-def _seat_reason(pool: Pool, n: int, seat: str) -> tuple[str, bool]:
+def _to_hundredths(value: float) -> float:
+    return round(value, 2)
+
+
+def _seat_reason(pool: Pool, n: int, seat: str) -> tuple[Message, bool]:
     shares = pool.words["seat"][n]
     own = [SEATS[k] for k in np.argsort(-shares) if shares[k] > likelihood.SEAT_MISREAD / 2]
     if seat in own:
-        return f"seat {_seat_text(seat)}: fits", True
-    text = f"seat {_seat_text(seat)} measured, this one has {' or '.join(_seat_text(s) for s in own)}: not a match"
-    return f"{text}; two different seats do not make a reliable seal", False
+        return Message("identify-seat-fits", seat=_seat(seat)), True
+    return Message("identify-seat-differs", seat=_seat(seat), own=tuple(_seat(s) for s in own)), False
 
 
-def _cone_reason(pool: Pool, n: int, cone: int) -> tuple[str, bool]:
+def _cone_reason(pool: Pool, n: int, cone: int) -> tuple[Message, bool]:
     share = pool.words["cone"][n, cone]
     if share > 0.9:
-        return f"cone {CONES[cone]}: fits", True
+        return Message("identify-cone-fits", cone=CONES[cone]), True
     if share < 0.1:
-        return (
-            f"cone {CONES[cone]} measured, this one's is {CONES[1 - cone]}: not a match; they do not seal",
-            False,
-        )
-    return "cone: this one has none in the tables", True
+        return Message("identify-cone-differs", cone=CONES[cone]), False
+    return Message("identify-no-value", feature="cone"), True
 
 
 _ALIKE: WeakKeyDictionary[Pool, dict[int, tuple[Message, ...]]] = WeakKeyDictionary()
@@ -242,51 +239,36 @@ def _same_thread(pool: Pool, n: int, m: int) -> bool:
     return bool(gap < 0.3 and abs(pool.low["tpi"][n, 0] - pool.low["tpi"][m, 0]) < 0.75)
 
 
-def _names(pool: Pool, places: Array) -> list[str]:
+def _names(pool: Pool, places: Array) -> list[Message]:
     """Family and size of each, in the order given, once: the forms of one are not told apart here."""
-    families = [pool.families[int(n)] for n in places]
-    sizes = [pool.sizes[int(n)] for n in places]
-    return list(dict.fromkeys(f"{f} {_size_text(f, s)}" for f, s in zip(families, sizes, strict=True)))
+    return list(dict.fromkeys(_named(pool.families[int(n)], pool.sizes[int(n)]) for n in places))
 
 
-def _summary(candidates: tuple[Candidate, ...], names: list[str], fits: bool) -> str:
+def _named(family: Connection, size: str) -> Message:
+    return Message("identify-named", size=_size_text(family, size), connection=phrases.connection(family))
+
+
+def _summary(candidates: tuple[Candidate, ...], names: list[Message], fits: bool) -> Message:
     """``names``: those that remain, best first."""
     best = candidates[0]
-    name = f"{best.connection} {_size_text(best.connection, best.size)}"
+    name = _named(best.connection, best.size)
     if best.contradicts == ("seat",) and fits:
-        return (
-            f"The thread is that of {name}, but the seat is not: two different seats do not make a reliable seal. "
-            f"No connection in the tables has both. Measure again."
-        )
+        return Message("identify-other-seat", name=name)
     if best.contradicts or not fits:
-        return f"Nothing in the tables fits all that was measured; {name} is nearest. Measure again."
+        return Message("identify-closest", name=name)
     if len(names) > NAMED:
-        return f"{len(names)} connections are still possible; most likely {_joined(names[:NAMED])}."
+        return Message("identify-many", count=len(names), names=tuple(names[:NAMED]))
     if len(names) > 1:
-        return f"It can be {name}, and also {_joined(names[1:])}."
-    return f"Of the connections in the tables only {name} fits."
+        return Message("identify-some", names=tuple(names))
+    return Message("identify-only", name=name)
 
 
-_NAMES = {
-    "thread": "thread", "tpi": "pitch", "hex": "hexagon", "tube_od": "tube", "flange_od": "flange head",
-    "bolt_spacing": "bolt spacing",
-}  # fmt: skip
-
-
-def _both(mm: float) -> str:
-    return f"{number_text(mm, 2)} mm ({inch_text(mm)})"
-
-
-def _seat_text(seat: str) -> str:
-    words = {"face": "O-ring face", "boss": "O-ring boss", "flat": "flat", "taper": "taper thread"}
-    return words.get(seat, f"{seat} degrees")
+def _seat(seat: str) -> Value:
+    """A seat's angle, or what it is where it has none."""
+    return angle(float(seat)) if seat.isdigit() else Message(f"identify-seat-{seat}")
 
 
 def _size_text(family: Connection, size: str) -> str:
     if family.sized_by is Sizing.DASH:
         return f"-{size}"
     return f"{size} mm" if family.sized_by is Sizing.TUBE else size
-
-
-def _joined(names: list[str]) -> str:
-    return names[0] if len(names) == 1 else f"{', '.join(names[:-1])} and {names[-1]}"

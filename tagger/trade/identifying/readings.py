@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
 from tagger.errors import Problem, SpecError, UnitError
+from tagger.messages import Message
 from tagger.spec import Form
 from tagger.units import read_length_mm
 
@@ -76,27 +78,13 @@ class Measurements:
 
     def _contradictions(self) -> list[Problem]:
         if self.thread_od_mm is not None and self.thread_id_mm is not None:
-            return [
-                Problem(
-                    "thread_id", self.thread_id_mm, "was given with thread_od", "Give the one you measured."
-                )
-            ]
+            return [Problem("thread_id", self.thread_id_mm, Message("identify-two-diameters"))]
         if self.form is Form.MALE and self.thread_id_mm is not None:
-            return [
-                Problem(
-                    "thread_id", self.thread_id_mm, "a male thread is measured outside", "Give thread_od."
-                )
-            ]
+            return [Problem("thread_id", self.thread_id_mm, Message("identify-male-inside"))]
         if self.form in (Form.FEMALE_SWIVEL, Form.FEMALE_FIXED) and self.thread_od_mm is not None:
-            return [
-                Problem(
-                    "thread_od", self.thread_od_mm, "a female thread is measured inside", "Give thread_id."
-                )
-            ]
+            return [Problem("thread_od", self.thread_od_mm, Message("identify-female-outside"))]
         if all(value is None for value in vars(self).values()):
-            return [
-                Problem("measurements", None, "none was given", "Give at least one, for example thread_od.")
-            ]
+            return [Problem("measurements", None, Message("identify-none-entered"))]
         return []
 
     def forms(self) -> set[Form]:
@@ -134,20 +122,18 @@ def _read_length(field: str, value: object, problems: list[Problem]) -> float | 
         problems += [Problem(field, p.value, p.message) for p in error.problems]
         return None
     if not 0 < found < 1000:
-        problems.append(Problem(field, value, "is not a size of a fitting", "Check the unit."))
+        problems.append(Problem(field, value, Message("identify-not-a-fitting-size", value=str(value))))
     return found
 
 
 def _read_pitch(tpi: object, pitch: object, problems: list[Problem]) -> float | None:
     if not _unknown(tpi) and not _unknown(pitch):
-        problems.append(Problem("pitch", pitch, "was given with tpi", "Give one of them."))
+        problems.append(Problem("pitch", pitch, Message("identify-two-pitches")))
         return None
     if not _unknown(pitch):
         mm = _read_length("pitch", pitch, problems)
         if mm is not None and not 0.3 <= mm <= 6:
-            problems.append(
-                Problem("pitch", pitch, "is not a pitch of a fitting", "Give mm, for example 1.5.")
-            )
+            problems.append(Problem("pitch", pitch, Message("identify-not-a-pitch", value=str(pitch))))
             return None
         return None if mm is None else 25.4 / mm
     if _unknown(tpi):
@@ -155,14 +141,9 @@ def _read_pitch(tpi: object, pitch: object, problems: list[Problem]) -> float | 
     try:
         found = read_length_mm(tpi if isinstance(tpi, int | float) else f"{tpi} mm")
     except UnitError:
-        problems.append(
-            Problem("tpi", tpi, "is not a number of threads per inch", "Give for example 12 or 11 1/2.")
-        )
-        return None
+        found = 0.0
     if not 4 <= found <= 80:
-        problems.append(
-            Problem("tpi", tpi, "is not a number of threads per inch", "Give for example 12 or 11 1/2.")
-        )
+        problems.append(Problem("tpi", tpi, Message("identify-not-tpi", value=str(tpi))))
         return None
     return found
 
@@ -173,17 +154,20 @@ def _read_form(value: object, problems: list[Problem]) -> Form | None:
     try:
         return Form(str(value).strip().lower())
     except ValueError:
-        problems.append(Problem("form", value, "is not a form known here", f"Use one of: {', '.join(Form)}."))
+        forms = tuple(str(form) for form in Form)
+        problems.append(Problem("form", value, Message("identify-not-a-form", value=str(value), known=forms)))
         return None
 
 
-def _read_word(field: str, value: object, known: tuple[str, ...], problems: list[Problem]) -> str | None:
+def _read_word(
+    field: Literal["seat", "cone"], value: object, known: tuple[str, ...], problems: list[Problem]
+) -> str | None:
     if _unknown(value):
         return None
     text = str(value).strip().lower().removesuffix("°").removesuffix("deg").strip()
     if text not in known:
         problems.append(
-            Problem(field, value, f"is not a {field} known here", f"Use one of: {', '.join(known)}.")
+            Problem(field, value, Message(f"identify-not-a-{field}", value=str(value), known=known))
         )
         return None
     return text

@@ -6,6 +6,7 @@ import pytest
 
 from tagger import phrases
 from tagger.errors import SpecError
+from tagger.i18n import LANGUAGES, Translator
 from tagger.spec import Connection, Form
 from tagger.trade.identifying.identify import Identification, Measurements, identify
 
@@ -35,7 +36,7 @@ def test_a_shared_thread_leaves_both_flares_and_asks_for_the_seat() -> None:
     assert set(names(found)[:3]) == {("sae_37_flare", "8"), ("sae_45_flare", "8"), ("sae_orb", "8")}
     assert found.remaining == 3
     assert found.measure_next is not None and found.measure_next.feature == "seat"
-    assert "also" in found.summary
+    assert found.summary.id == "identify-some"
     assert "fit-alike-flares" in {alike.id for c in found.candidates for alike in c.look_alikes}
 
 
@@ -43,8 +44,8 @@ def test_a_37_thread_with_a_45_seat_is_never_a_match() -> None:
     found = of(form="male", thread_od="26.99", tpi=12, seat="45")
     flare = next(c for c in found.candidates if c.connection is Connection.SAE_37_FLARE)
     assert flare.contradicts == ("seat",)
-    assert any("do not make a reliable seal" in reason for reason in flare.reasons)
-    assert "do not make a reliable seal" in found.summary
+    assert "identify-seat-differs" in {reason.id for reason in flare.reasons}
+    assert found.summary.id == "identify-other-seat"
 
 
 def test_m22_has_four_look_alikes_and_the_tube_or_seat_separates_them() -> None:
@@ -84,7 +85,7 @@ def test_likelihoods_are_shares_of_one_and_fall() -> None:
 
 def test_nothing_that_fits_is_said_and_not_a_match() -> None:
     found = of(form="male", thread_od="150")
-    assert "Nothing in the tables fits" in found.summary
+    assert found.summary.id == "identify-closest"
     assert found.candidates[0].contradicts == ("thread",)
 
 
@@ -126,10 +127,9 @@ def test_all_lookalikes_are_named_in_words() -> None:
 def test_a_single_reading_leaves_many_and_says_so_and_what_to_measure_next(given: dict[str, object]) -> None:
     found = of(**given)
     assert found.remaining > 4
-    count, _, rest = found.summary.partition(" ")
-    assert 4 < int(count) <= found.remaining
-    likely = rest.removeprefix("connections are still possible; most likely ").rstrip(".")
-    assert len(set(likely.replace(" and ", ", ").split(", "))) == 4
+    values = found.summary.values
+    assert isinstance(values["count"], int) and 4 < values["count"] <= found.remaining
+    assert isinstance(values["names"], tuple) and len(set(values["names"])) == 4
     assert found.measure_next is not None and found.measure_next.feature not in given
 
 
@@ -137,4 +137,11 @@ def test_a_single_reading_leaves_many_and_says_so_and_what_to_measure_next(given
 def test_a_hexagon_alone_is_read_for_families_without_one_too(form: str | None) -> None:
     found = of(form=form, hex=32)
     assert found.candidates
-    assert not any("nan" in reason for c in found.candidates for reason in c.reasons)
+    assert not any("nan" in str(reason) for c in found.candidates for reason in c.reasons)
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_reason_is_told_in_the_readers_language_with_its_decimal_sign(language: str) -> None:
+    (thread, *_) = of(form="male", thread_od="26.89", tpi=12, seat="37").candidates[0].reasons
+    said = Translator(language)(thread)
+    assert ("26.89 mm" if language == "en" else "26,89 mm") in said

@@ -1,0 +1,99 @@
+# Which connection an end can be by what was measured, why, and what to measure next.
+
+identify-named = { $size } { $connection }
+
+## In one sentence
+
+identify-nothing = Aucun raccordement des tables ne correspond à ces mesures.
+identify-other-seat = Le filetage correspond à { $name }, mais pas le siège. Des sièges différents ne font pas une étanchéité fiable. Aucun raccordement des tables n'a les deux : mesurez à nouveau.
+identify-closest = Aucun raccordement ne correspond à toutes les mesures ; le plus proche est { $name }. Mesurez à nouveau.
+identify-many = { $count } raccordements sont encore possibles. Les plus probables : { LIST($names) }.
+identify-some = Ce peut être { LIST($names, style: "or") }.
+identify-only = Seul { $name } correspond.
+
+## What to measure next; each follows a heading such as "Measure next:"
+
+identify-ask-seat = siège : son angle avec un calibre de siège, ou s'il s'agit d'une face à joint torique, d'un bossage à joint torique, d'un siège plat ou d'un filetage conique sans siège
+identify-ask-cone = cône : s'il est en saillie comme un nez ou en creux comme un entonnoir
+identify-ask-thread = diamètre du filetage au pied à coulisse : extérieur pour un mâle, intérieur pour une femelle
+identify-ask-tpi = pas avec un peigne à filets : filets par pouce, ou millimètres
+identify-ask-hex = cote sur plats de l'écrou
+identify-ask-tube_od = diamètre extérieur du tube correspondant
+identify-ask-flange_od = diamètre de la collerette
+identify-ask-bolt_spacing = entraxe des vis, sur le plus grand côté
+identify-ask-why = C'est ce qui distingue le mieux { LIST($names) }.
+
+## Why a reading speaks for or against a connection
+
+identify-reading-thread = Filetage : { $measured } mesuré, { $nominal } nominal, { $fits ->
+    [yes] correspond
+   *[no] ne correspond pas
+ }.
+identify-reading-tpi = Pas : { $measured } filets par pouce mesurés, { $nominal } nominal, { $fits ->
+    [yes] correspond
+   *[no] ne correspond pas
+ }.
+identify-reading-hex = Hexagone : { $measured } mesuré, { $nominal } nominal, { $fits ->
+    [yes] correspond
+   *[no] ne correspond pas
+ }.
+identify-reading-tube_od = Tube : { $measured } mesuré, { $nominal } nominal, { $fits ->
+    [yes] correspond
+   *[no] ne correspond pas
+ }.
+identify-reading-flange_od = Collerette : { $measured } mesuré, { $nominal } nominal, { $fits ->
+    [yes] correspond
+   *[no] ne correspond pas
+ }.
+identify-reading-bolt_spacing = Entraxe des vis : { $measured } mesuré, { $nominal } nominal, { $fits ->
+    [yes] correspond
+   *[no] ne correspond pas
+ }.
+identify-no-value = { $feature ->
+    [thread] Filetage
+    [tpi] Pas
+    [hex] Hexagone
+    [tube_od] Tube
+    [flange_od] Collerette
+    [bolt_spacing] Entraxe des vis
+   *[cone] Cône
+ } : aucune valeur dans les tables.
+identify-seat-fits = Siège : { $seat }, correspond.
+identify-seat-differs = Siège : { $seat } mesuré, mais ce raccordement a : { LIST($own, style: "or") }. Il ne correspond pas : des sièges différents ne font pas une étanchéité fiable.
+identify-cone-fits = { $cone ->
+    [outside] Le cône est en saillie : correspond.
+   *[inside] Le cône est en creux : correspond.
+ }
+identify-cone-differs = { $cone ->
+    [outside] Le cône est en saillie, mais celui de ce raccordement est en creux : il ne correspond pas. Ils ne font pas étanchéité.
+   *[inside] Le cône est en creux, mais celui de ce raccordement est en saillie : il ne correspond pas. Ils ne font pas étanchéité.
+ }
+identify-seat-face = face à joint torique
+identify-seat-boss = bossage à joint torique
+identify-seat-flat = plat
+identify-seat-taper = filetage conique
+
+## Measurements that cannot be read
+
+identify-two-diameters = Un diamètre intérieur ne peut pas être combiné à un diamètre extérieur.
+    .mend = Saisissez seulement celui que vous avez mesuré.
+identify-male-inside = Un filetage mâle demande un diamètre extérieur.
+    .mend = Saisissez le diamètre extérieur (thread_od).
+identify-female-outside = Un filetage femelle demande un diamètre intérieur.
+    .mend = Saisissez le diamètre intérieur (thread_id).
+identify-none-entered = Au moins une mesure est nécessaire.
+    .mend = Saisissez-en au moins une, par exemple le diamètre extérieur du filetage (thread_od).
+identify-not-a-fitting-size = { $value } n'est pas une taille d'embout.
+    .mend = Vérifiez l'unité.
+identify-two-pitches = Un pas ne peut pas être combiné à des filets par pouce.
+    .mend = Saisissez un seul des deux.
+identify-not-a-pitch = { $value } n'est pas un pas d'embout.
+    .mend = Saisissez-le en mm, par exemple 1,5.
+identify-not-tpi = { $value } n'est pas un nombre de filets par pouce.
+    .mend = Saisissez un nombre, par exemple 12 ou 11 1/2.
+identify-not-a-form = { $value } n'est pas une forme de raccordement.
+    .mend = Utilisez l'une de celles-ci : { LIST($known, style: "or") }.
+identify-not-a-seat = { $value } n'est pas un siège.
+    .mend = Utilisez l'un de ceux-ci : { LIST($known, style: "or") }.
+identify-not-a-cone = { $value } n'est pas un cône.
+    .mend = Utilisez l'un de ceux-ci : { LIST($known, style: "or") }.
