@@ -81,7 +81,7 @@ def _filled(each: _Shown, n: int, total: int, t: Translator) -> dict[str, Any]:
     """What the template shows of step ``n`` of ``total``."""
     end = {"A": t("scan-end_a"), "B": t("scan-end_b")}.get(each.ends)
     return {
-        "id": f"fit-{n}",
+        "id": f"step-{n}",
         "count": t("scan-fit-step", n=n, total=total),
         "phase": t(f"fit-phase-{each.step.phase}"),
         "end": end,
@@ -89,8 +89,8 @@ def _filled(each: _Shown, n: int, total: int, t: Translator) -> dict[str, Any]:
         "picture": each.picture,
         "source": t("scan-source", source=each.source),
         "severity": "danger" if each.step.caution else "",
-        "back": f"fit-{n - 1}" if n > 1 else "fit",
-        "next": f"fit-{n + 1}" if n < total else None,
+        "back": f"step-{n - 1}" if n > 1 else "fit",
+        "next": f"step-{n + 1}" if n < total else None,
     }
 
 
@@ -177,17 +177,6 @@ def rules(tables: Tables) -> dict[str, Any]:
         "spellings": _spellings(tables),
         "pictures": {key: drawn(key) for key in DRAWN},
     }
-
-
-def steps_of(reader: Reader) -> dict[str, list[str]]:
-    """Each step's text, with places for its figures, and its source, in one language."""
-    t = reader.t
-    found = {}
-    for row in reader.tables.steps:
-        text = t(Message(row.message, **{name: f"{{{name}}}" for name in row.figures}))
-        figure = row.source == steps.FIGURE_SOURCE
-        found[row.step_id] = [text, "" if figure else t(steps.source_of(row))]
-    return found
 
 
 def _spellings(tables: Tables) -> dict[str, str]:

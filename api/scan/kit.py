@@ -2,20 +2,21 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Callable
 from functools import cache
 from typing import Any, Final
 
-from api.scan import catalogue, dims, fill, fit
-from api.scan.i18n import messages
-from api.scan.visitor import Reader
+from api.scan import dims, fill, fit, scripts
 from tagger.code import payload
 from tagger.i18n.catalogue import source
 from tagger.spec import Connection
 from tagger.trade import servicelife
 from tagger.trade.tables import Tables
 
-ROOMS: Final = ("words", "fit", "scan", "code")
+ROOMS: Final = ("words", "fit", "scan", "offline")
 """Whose messages a phone without a signal may show."""
+_ID: Final = re.compile(rf"""["`]((?:{"|".join(ROOMS)})-[\w-]*)(["`]|\$)""")
 
 
 def shared_tables(tables: Tables) -> dict[str, Any]:
@@ -71,26 +72,38 @@ class _Numbered:
 
 
 def words_of(lang: str, tables: Tables) -> dict[str, Any]:
-    """One language, as the phone needs it. English needs no sentences: they are their own keys."""
-    used = _used_on_the_phone()
+    """One language, as the phone needs it: what it renders messages from, and the templates."""
     return {
         "lang": lang,
-        "catalogues": catalogues(lang),
+        "catalogues": catalogues(lang, tables),
         "templates": {name: fill.translated(name, lang) for name in fill.TEMPLATES},
-        "messages": {key: text for key, text in messages(lang).items() if key in used},
-        "steps": fit.steps_of(Reader(lang, tables)),
     }
 
 
-def catalogues(lang: str) -> list[str]:
-    """The catalogues that a phone renders from, without their comments."""
-    texts = (source(lang, room) for room in ROOMS)
-    return [
-        "".join(line for line in text.splitlines(keepends=True) if not line.startswith("#")) for text in texts
-    ]
+def catalogues(lang: str, tables: Tables) -> list[str]:
+    """The catalogues that a phone renders from, without comments.
+
+    Of ``words`` all; else the messages that the scripts and the steps of the fit guide ask for.
+    """
+    steps = {id for row in tables.steps for id in (row.message, row.source)}
+    return [_kept(source(lang, room), lambda id: id in steps or asked_for(id)) for room in ROOMS]
+
+
+def _kept(text: str, wanted: Callable[[str], bool]) -> str:
+    """The wanted messages of a catalogue. A message begins where a line begins with its id."""
+    lines = "".join(line for line in text.splitlines(keepends=True) if not line.startswith("#"))
+    entries = re.split(r"^(?=[A-Za-z])", lines, flags=re.MULTILINE)
+    return "".join(entry for entry in entries if wanted(entry.partition(" ")[0]))
+
+
+def asked_for(id: str) -> bool:
+    """Whether a script names the message, or begins an id that it completes with a value."""
+    if id.startswith("words-"):
+        return True  # a spec may name any of them
+    return any(id == found or (open_ and id.startswith(found)) for found, open_ in _ids_in_scripts())
 
 
 @cache
-def _used_on_the_phone() -> frozenset[str]:
-    """The strings that the scripts look up: t("...") in any module."""
-    return catalogue.in_scripts()
+def _ids_in_scripts() -> frozenset[tuple[str, bool]]:
+    texts = (scripts.small(name) for name in scripts.names())
+    return frozenset((found, end == "$") for text in texts for found, end in _ID.findall(text))

@@ -53,7 +53,7 @@ def addresses(live: Live) -> dict[str, str]:
         "tag": tag,
         "order form": f"{tag}#order",
         "fit": f"{tag}#fit",
-        "fit step": f"{tag}#fit-1",
+        "fit step": f"{tag}#step-1",
         "fit step with nut": f"{tag}#fit-20",
         "withdrawn": path(withdrawn),
         "differs": f"/T/{assembly.number}/{other.digits}",
@@ -142,7 +142,7 @@ def test_order_and_guide_work_by_keyboard_alone(
     for _ in range(3):
         _tab_to(page, "Next")
         page.keyboard.press("Enter")
-    expect(page.locator("#fit-4")).to_be_visible()
+    expect(page.locator("#step-4")).to_be_visible()
 
 
 def _tab_to(page: Page, name: str) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+import re
 from collections.abc import Iterator
 from datetime import date
 from typing import Any
@@ -12,6 +13,7 @@ from playwright.sync_api import Page
 
 from api.scan import kit
 from tagger.i18n import LANGUAGES, Translator
+from tagger.i18n.catalogue import source
 from tagger.messages import (
     Figure,
     Message,
@@ -25,7 +27,9 @@ from tagger.messages import (
     temperature,
     torque,
 )
+from tagger.trade.tables import tables
 from tests.browser.test_scan_reader import reader
+from tests.i18n.messages_used import uses
 from tests.i18n.test_catalogues import Reads, entries, reads
 
 __all__ = ["reader"]  # the fixture
@@ -65,7 +69,8 @@ def test_the_phone_renders_every_message_as_the_library_does(reader: tuple[Page,
     page, base = reader
     messages = [message for id in sorted(_ids()) for message in _with_samples(id, language)]
     t = Translator(language)
-    found = page.evaluate(RENDER, [[m.as_json() for m in messages], base, language, kit.catalogues(language)])
+    texts = [source(language, room) for room in kit.ROOMS]
+    found = page.evaluate(RENDER, [[m.as_json() for m in messages], base, language, texts])
     for message, shown in zip(messages, found, strict=True):
         assert shown == [t(message), t.mend(message), t.html(message)], message
 
@@ -105,7 +110,7 @@ def test_the_phone_rounds_figures_as_the_library_does(reader: tuple[Page, str], 
     page, base = reader
     figures = list(_figures())
     t = Translator(language)
-    given = [[figure.as_json() for figure in figures], base, language, kit.catalogues(language)]
+    given = [[figure.as_json() for figure in figures], base, language, kit.catalogues(language, tables())]
     found = page.evaluate(FIGURES, given)
     off = {figure: (t.figure(figure), shown) for figure, shown in zip(figures, found, strict=True)}
     assert {figure: pair for figure, pair in off.items() if pair[0] != pair[1]} == {}
@@ -123,6 +128,20 @@ def _figures() -> Iterator[Figure]:
         yield torque(None, value)
         yield count(value / 2, value)
     yield from (temperature(-value) for value in plain[1:])
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_phone_keeps_every_message_its_scripts_ask_for_and_no_others(language: str) -> None:
+    kept = set(re.findall(r"^([a-z]\S*) =", "".join(kit.catalogues(language, tables())), re.MULTILINE))
+    asked = {use for use in uses() if use.where.startswith("api/static/reader/")}
+    for use in asked:
+        assert any(id == use.id or (use.start and id.startswith(use.id)) for id in kept), use
+    named = {use.id for use in asked}
+    steps = {id for row in tables().steps for id in (row.message, row.source)}
+    spare = {
+        id for id in kept - named - steps if not any(use.start and id.startswith(use.id) for use in asked)
+    }
+    assert not [id for id in spare if not id.startswith("words-")]
 
 
 def test_a_nested_message_takes_its_case_and_a_figure_in_it_is_marked(reader: tuple[Page, str]) -> None:

@@ -11,12 +11,15 @@ from playwright.sync_api import Page, expect
 
 from tagger.code import number as tag_number
 from tagger.code import payload
+from tagger.i18n import LANGUAGES, Translator
+from tagger.messages import Message
 from tagger.spec import AssemblySpec
 from tagger.store import Store
 from tagger.trade import assess
 from tests.browser.conftest import Live, until
 from tests.browser.test_scan_tag import TWO_ELBOWS, path, registered
 
+T = Translator()
 OpenPage = Callable[..., Page]
 KEPT = """async () => {
   await navigator.serviceWorker.ready;
@@ -58,17 +61,17 @@ def phone(live: Live, open_page: OpenPage) -> Page:
 def test_a_tag_never_seen_opens_without_a_network(live: Live, phone: Page) -> None:
     without_network(phone, live)
     phone.goto(live.url + unseen())
-    expect(phone.locator(".notice").first).to_contain_text("No signal: read from the tag itself")
+    expect(phone.locator(".notice").first).to_contain_text(T("offline-tag-only"))
     expect(phone.locator("h1.number")).to_be_visible()
     expect(phone.locator("#line")).to_contain_text("EN 856 4SP -16")
     expect(phone.locator(".plate")).to_contain_text("bar")
     expect(phone.locator("#spec")).to_contain_text("270° counter-clockwise")
     assert phone.locator("#spec svg").count() == 4
-    phone.locator(".tabs").get_by_role("link", name="Fit it").click()
-    phone.get_by_role("link", name="Start, one step at a time").click()
+    phone.locator(".tabs").get_by_role("link", name=T("scan-fit")).click()
+    phone.get_by_role("link", name=T("scan-fit-start")).click()
     expect(phone.locator(".step:visible")).to_have_count(1)
     text = phone.locator("#fit").evaluate("e => e.textContent")
-    for wanted in ("lock it out", "each screw", "O-ring", "cardboard", "270°"):
+    for wanted in ("lock the machine out", "each M12 screw", "O-ring", "cardboard", "270°"):
         assert wanted in text
 
 
@@ -82,12 +85,16 @@ def test_the_gs1_form_of_a_link_opens_without_a_network(live: Live, phone: Page)
 def test_a_damaged_or_bare_link_is_refused_with_words_without_a_network(live: Live, phone: Page) -> None:
     without_network(phone, live)
     link = unseen()
-    phone.goto(live.url + link[:-3])
-    expect(phone.locator("main")).to_contain_text("The digits are damaged")
-    phone.goto(live.url + "/T/" + link.split("/")[2])
-    expect(phone.locator("main")).to_contain_text("a number alone does not hold the spec")
-    phone.goto(live.url + "/T/7K3MQ9XWZR1")
-    expect(phone.locator("main")).to_contain_text("its check character does not fit")
+    for address, id in (
+        (link[:-3], "offline-damaged"),
+        (link.rpartition("/")[0] + "/123456789", "offline-not_digits"),
+        ("/T/" + link.split("/")[2], "offline-number-alone"),
+        ("/T/7K3MQ9XWZR1", "offline-number-check"),
+    ):
+        phone.goto(live.url + address)
+        assert T.has(id)
+        expect(phone.locator("main")).to_contain_text(T(id))
+        expect(phone.locator("main")).to_contain_text(T.mend(Message(id)))
 
 
 def test_the_language_last_seen_is_the_one_without_a_network(live: Live, phone: Page) -> None:
@@ -97,6 +104,21 @@ def test_the_language_last_seen_is_the_one_without_a_network(live: Live, phone: 
     phone.goto(live.url + unseen())
     expect(phone.locator(".plate")).to_contain_text("Betriebsdruck")
     assert phone.locator("html").get_attribute("lang") == "de"
+
+
+@pytest.mark.parametrize("lang", LANGUAGES)
+def test_no_word_is_cut_off_without_a_network(live: Live, open_page: OpenPage, lang: str) -> None:
+    """Tabs and captions on a narrow phone hold their words in every language."""
+    page = open_page(viewport={"width": 360, "height": 740})
+    page.goto(live.url + path(registered(live)) + f"?lang={lang}")
+    until(page, f"async () => !!(await caches.match('/scan/shell?lang={lang}'))")
+    without_network(page, live)
+    page.goto(live.url + unseen())
+    expect(page.locator(".plate")).to_contain_text(Translator(lang)("scan-pressure"))
+    cut = """() => [...document.querySelectorAll('.tabs a, dt, h1, h2, h3, .button')]
+      .filter((e) => e.offsetParent && e.scrollWidth > e.clientWidth).map((e) => e.textContent)"""
+    assert page.evaluate(cut) == []
+    assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
 
 
 def test_units_chosen_with_a_signal_hold_without_one(live: Live, phone: Page) -> None:
@@ -124,15 +146,15 @@ def test_an_order_made_offline_arrives_exactly_once(live: Live, phone: Page) -> 
     without_network(phone, live)
     link = unseen()
     phone.goto(live.url + link + "#order")
-    phone.get_by_label("Your reference").fill("from the pit")
-    phone.get_by_label("Telephone").fill("+44 1632 960 333")
-    phone.get_by_role("button", name="Send the order").dblclick()
-    expect(phone.locator("[data-done]")).to_contain_text("Your order waits on this phone")
+    phone.get_by_label(T("scan-field-reference")).fill("from the pit")
+    phone.get_by_label(T("scan-field-contact_phone")).fill("+44 1632 960 333")
+    phone.get_by_role("button", name=T("scan-order-send")).dblclick()
+    expect(phone.locator("[data-done]")).to_contain_text(T("scan-order-waiting"))
     expect(phone.locator("[data-done]")).to_contain_text(tag_number.format(link.split("/")[2]))
     assert not found(live.store)
     phone.context.set_offline(False)
     phone.reload()
-    expect(phone.locator("[data-outbox]")).to_contain_text("Your order was sent")
+    expect(phone.locator("[data-outbox]")).to_contain_text(T("scan-outbox-sent"))
     phone.reload()
     phone.goto(live.url + "/find")
     deadline = time.monotonic() + 3
@@ -158,13 +180,13 @@ def test_an_order_sent_again_after_a_lost_answer_is_one_order(live: Live, phone:
             route.continue_()
 
     phone.context.route("**/order", lose)
-    phone.get_by_label("Your reference").fill("bad line")
-    phone.get_by_label("Telephone").fill("1")
-    phone.get_by_role("button", name="Send the order").click()
-    expect(phone.locator("[data-done]")).to_contain_text("waits on this phone")
+    phone.get_by_label(T("scan-field-reference")).fill("bad line")
+    phone.get_by_label(T("scan-field-contact_phone")).fill("1")
+    phone.get_by_role("button", name=T("scan-order-send")).click()
+    expect(phone.locator("[data-done]")).to_contain_text(T("scan-order-waiting"))
     assert lost == [201]
     phone.reload()
-    expect(phone.locator("[data-outbox]")).to_contain_text("Your order was sent")
+    expect(phone.locator("[data-outbox]")).to_contain_text(T("scan-outbox-sent"))
     orders = [o for o in live.store.orders(number=assembly.number) if o.customer_reference == "bad line"]
     assert len(orders) == 1
 

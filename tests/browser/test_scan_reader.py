@@ -38,9 +38,9 @@ DECODE = """async ([digits, base, tables]) => {
 }"""
 READ = """async ([paths, base, tables, language, today, shop]) => {
   const { read } = await import(`${base}/offline.js`);
-  const { Words } = await import(`${base}/words.js`);
-  const words = new Words(language, tables);
-  return paths.map((path) => read(path, words, today, shop).html);
+  const { Kit } = await import(`${base}/kit.js`);
+  const kit = new Kit(language, tables);
+  return paths.map((path) => read(path, kit, today, shop).html);
 }"""
 
 

@@ -1,8 +1,8 @@
 // Figures and days as people read them: the phone's side of tagger/i18n/figures.py.
 
-import { inchText, lbfFtOf, leastPressurePair, lengthPair, mixedText, numberText, pressurePair, temperaturePair } from "./units.js";
+import { diameterPair, lbfFtOf, leastPressurePair, lengthPair, mixedText, numberText, pressurePair, temperaturePair } from "./units.js";
 
-const PAIRS = { pressure: pressurePair, least_pressure: leastPressurePair, length: lengthPair, diameter: (mm) => [`${numberText(mm, 2)} mm`, inchText(mm)], temperature: temperaturePair };
+const PAIRS = { pressure: pressurePair, least_pressure: leastPressurePair, length: lengthPair, diameter: diameterPair, temperature: temperaturePair };
 
 // A figure {value, unit, low?, at_most?} in SI and in US units; null where there is one system only.
 export function shown(figure, t) {

@@ -60,8 +60,3 @@ function look(path, stack) {
   }
   return undefined;
 }
-
-const BOTH = /((?:≤ )?[^\s(]+ (?:N·m|bar|mm|°C)) \(([^()]+ (?:lbf·ft|psi|in|°F))\)/g;
-
-// Text as HTML, each figure that stands in both systems marked, so that the visitor's can come first.
-export const both = (text) => escape(text).replace(BOTH, '<span class="both"><span class="si">$1</span> <span class="us">$2</span></span>');

@@ -1,33 +1,37 @@
 // The fit guide without a server: which of the trade's steps apply to the two ends, in order,
 // with their figures. The same choice as tagger/trade/steps.py, the same order as api/scan/fit.py.
 
-import { both, escape } from "./fill.js";
+import { angle, length, pressure, torque } from "./figures.js";
+import { angleOf, basis, flats, turns } from "./phrases.js";
 import { clockingPicture, nutPicture } from "./picture.js";
-import { turns } from "./phrases.js";
-import { showLength } from "./units.js";
-import { angleOf } from "./words.js";
+import { screwOf } from "./tighten.js";
 
+const WHOLE_TURN = 6; // flats
+const STATED = ["finger_tight", "wrench_resistance"];
 const PHASES = ["before", "check", "route", "tighten", "prove"];
 
-export function guide(content, radius, words) {
-  const t = words.t.bind(words);
-  const titles = { before: t("Before you start"), check: t("Check"), route: t("Lay the hose"), tighten: t("Tighten"), prove: t("Prove it") };
-  const shown = merged(ofEnd("A", content, radius, words), ofEnd("B", content, radius, words));
-  const total = shown.length;
+export function guide(content, radius, kit) {
+  const shown = merged(ofEnd("A", content, radius, kit), ofEnd("B", content, radius, kit));
   const phases = [];
   shown.forEach((step, at) => {
-    const title = titles[step.row.phase];
-    if (phases.at(-1)?.phase !== step.row.phase) phases.push({ phase: step.row.phase, title, steps: [] });
-    const end = { A: t("End A"), B: t("End B") }[step.ends] || null;
-    phases.at(-1).steps.push({
-      id: `fit-${at + 1}`, count: `${at + 1} / ${total}`, phase: title, end,
-      text: step.text, picture: step.picture, source: step.source, severity: step.row.caution ? "danger" : "",
-      back: at ? `fit-${at}` : "fit", next: at + 1 < total ? `fit-${at + 2}` : null,
-    });
+    const { phase } = step.row;
+    if (phases.at(-1)?.phase !== phase) phases.push({ phase, title: kit.t(`fit-phase-${phase}`), steps: [] });
+    phases.at(-1).steps.push(filled(step, at + 1, shown.length, kit.t));
   });
-  return { phases, total };
+  return { phases, total: shown.length };
 }
 
+// What the template shows of step n of the total.
+function filled({ row, ends, text, picture, source }, n, total, t) {
+  return {
+    id: `step-${n}`, count: t("scan-fit-step", { n, total }), phase: t(`fit-phase-${row.phase}`),
+    end: { A: t("scan-end_a"), B: t("scan-end_b") }[ends] ?? null,
+    text, picture, source, severity: row.caution ? "danger" : "",
+    back: n > 1 ? `step-${n - 1}` : "fit", next: n < total ? `step-${n + 1}` : null,
+  };
+}
+
+// Both ends' steps in the trade's order; tightening is done end by end unless it is the same.
 function merged(a, b) {
   const found = [];
   const key = (step) => `${step.row.id}|${step.text}`;
@@ -44,74 +48,71 @@ function merged(a, b) {
   return found;
 }
 
-function ofEnd(letter, content, radius, words) {
+function ofEnd(letter, content, radius, kit) {
   const which = letter === "A" ? "end_a" : "end_b";
   const end = content.spec[which], tightening = letter === "A" ? content.tighten_a : content.tighten_b;
-  const figures = figuresOf(end, tightening, content, radius, words);
-  const holds = conditions(end, content, tightening, radius, words.tables.fit.taper);
-  return words.tables.fit.rows.filter((row) =>
+  const figures = figuresOf(end, tightening, content, radius, kit.tables);
+  const holds = conditions(end, content, tightening, figures);
+  return kit.tables.fit.rows.filter((row) =>
     holds.has(row.condition) &&
     (row.families.includes("all") || row.families.includes(end.connection)) &&
     (row.forms.includes("all") || row.forms.includes(end.form)),
-  ).map((row) => {
-    const [text, source] = words.language.steps[row.id];
-    return {
-      row, ends: letter,
-      text: escape(text).replace(/\{(\w+)\}/g, (whole, name) => (name in figures ? `<strong>${both(figures[name])}</strong>` : whole)),
-      picture: pictureOf(row, content, tightening, words),
-      source: sourceOf(source, words),
-    };
-  });
+  ).map((row) => ({
+    row, ends: letter,
+    text: kit.t.html(messageOf(row, figures, kit.t)),
+    picture: pictureOf(row, content, tightening, kit),
+    source: kit.t("scan-source", { source: messageOf({ message: row.source }, {}, kit.t) }),
+  }));
 }
 
-function sourceOf(source, words) {
-  const t = words.t.bind(words);
-  return t("Source: {source}", { source: source || t("as the shop that built it put it on the tag") });
+// A row's message with the figures it names; a shop's own sentence, or a citation, is as it is.
+function messageOf({ message, figures: names = [] }, figures, t) {
+  if (!t.has(message)) return { id: "words-as-is", values: { text: message } };
+  return { id: message, values: Object.fromEntries(names.map((name) => [name, figures[name]])) };
 }
 
-function conditions(end, content, tightening, radius, tapers) {
-  const counted = tightening && tightening.flats_max !== null ? tightening.flats_basis : null;
-  const flats = counted === "finger_tight" || counted === "wrench_resistance";
-  const torque = Boolean(tightening && tightening.torque_max_nm !== null);
-  const turns = Boolean(counted) && tapers.includes(end.connection);
-  const elbow = angleOf(end) > 0;
+// Turns in place of flats on a taper thread; a count whose start is not stated has no basis.
+function figuresOf(end, tightening, content, radius, tables) {
+  const found = {};
+  if (tightening && tightening.torque_max_nm !== null) {
+    found.torque = torque(tightening.torque_min_nm, tightening.torque_max_nm);
+    found.screw = screwOf(tightening, end, tables) ?? "none";
+  }
+  if (tightening && tightening.flats_max !== null) {
+    const { flats_min: low, flats_max: high, flats_basis: start } = tightening;
+    if (start && tables.fit.taper.includes(end.connection)) found.turns = turns((low ?? 0) / 6, high / 6);
+    else found.flats = flats(low ?? 0, high);
+    if (found.flats && STATED.includes(start)) found.flats_basis = basis(start);
+  }
+  if (content.working_pressure_bar !== null) found.pressure = pressure(content.working_pressure_bar);
+  if (radius !== null) found.bend_radius = length(radius);
+  if (content.spec.clocking_deg !== null) found.clocking = angle(content.spec.clocking_deg);
+  return found;
+}
+
+function conditions(end, content, tightening, figures) {
+  const flats = "flats_basis" in figures, torque = "torque" in figures, turns = "turns" in figures;
+  const start = flats ? tightening.flats_basis : null, elbow = angleOf(end) > 0;
   return new Set(Object.entries({
     "": true, has_flats: flats, has_torque: torque, has_turns: turns, flats_and_torque: flats && torque,
-    flats_finger_tight: counted === "finger_tight", flats_wrench_resistance: counted === "wrench_resistance",
+    flats_finger_tight: start === "finger_tight", flats_wrench_resistance: start === "wrench_resistance",
     no_figures: !(flats || torque || turns),
-    has_pressure: content.working_pressure_bar !== null, no_pressure: content.working_pressure_bar === null,
-    has_bend: radius !== null, no_bend: radius === null,
+    has_pressure: "pressure" in figures, no_pressure: !("pressure" in figures),
+    has_bend: "bend_radius" in figures, no_bend: !("bend_radius" in figures),
     straight: !elbow, elbow, elbow_pair: content.spec.clocking_deg !== null,
   }).filter(([, holding]) => holding).map(([name]) => name));
 }
 
-function figuresOf(end, tightening, content, radius, words) {
-  const t = words.t.bind(words);
-  const found = {};
-  if (tightening && tightening.torque_max_nm !== null) {
-    found.torque = words.torque(tightening.torque_min_nm, tightening.torque_max_nm);
-    const screw = words.screwOf(tightening, end);
-    found.screw = screw ?? "";
+function pictureOf(row, content, tightening, kit) {
+  if (row.picture === "clocking" && content.spec.clocking_deg !== null) return clockingPicture(content.spec, kit);
+  if (row.picture === "nut_flats" && tightening?.flats_max && tightening.flats_basis && tightening.flats_max < WHOLE_TURN) {
+    return nutOf(row, tightening, kit);
   }
-  if (tightening && tightening.flats_max !== null) {
-    const { flats_min: low, flats_max: high } = tightening;
-    found.flats = words.flats(low, high);
-    found.flats_basis = words.basis(tightening.flats_basis);
-    found.turns = words.say(turns(low / 6, high / 6));
-  }
-  if (content.working_pressure_bar !== null) found.pressure = words.pressure(content.working_pressure_bar);
-  if (radius !== null) found.bend_radius = showLength(radius);
-  if (content.spec.clocking_deg !== null) found.clocking = `${content.spec.clocking_deg}°`;
-  return found;
+  return kit.tables.fit.pictures[row.picture] || "";
 }
 
-function pictureOf(row, content, tightening, words) {
-  const t = words.t.bind(words);
-  if (row.picture === "clocking" && content.spec.clocking_deg !== null) return clockingPicture(content.spec, words);
-  if (row.picture === "nut_flats" && tightening && tightening.flats_max && tightening.flats_max < 6) {
-    const { flats_min: low, flats_max: high } = tightening;
-    if (row.id.startsWith("mark")) return nutPicture(low, high, t("A line across nut and body"), false, words);
-    return nutPicture(low, high, `${words.flats(low, high)} ${words.basis(tightening.flats_basis)}`, true, words);
-  }
-  return words.tables.fit.pictures[row.picture] || "";
+// The nut with its mark before the turn, or turned by its flats.
+function nutOf(row, { flats_min: low, flats_max: high, flats_basis: start }, kit) {
+  if (row.id.startsWith("mark")) return nutPicture(low, high, kit.t("fit-mark"), false, kit);
+  return nutPicture(low, high, kit.t("words-counted", { count: flats(low ?? 0, high), basis: basis(start) }), true, kit);
 }

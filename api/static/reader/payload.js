@@ -2,13 +2,14 @@
 // library's Python reads (tables.layouts, tables.points). What it returns has the same JSON
 // shape as the library's TagContent, and the same golden vectors test both.
 
+// A tag that cannot be read; `problem` is a message with its mend.
 export class Damaged extends Error {
-  constructor(message, mend) { super(message); this.mend = mend; }
+  constructor(id) {
+    super(id);
+    this.problem = { id };
+  }
 }
 
-const N_ = (text) => text; // marks a text for the catalogues
-const SCAN_AGAIN = N_("Scan again; if it stays so, type the tag number instead.");
-const UPDATE = N_("Open a tag page once with a signal, so that this phone gets the newer tables.");
 const NAMED = "(named in full)";
 
 export function decode(digits, tables) {
@@ -17,30 +18,30 @@ export function decode(digits, tables) {
 }
 
 function readFlat(text, tables) {
-  if (!/^\d{10,300}$/.test(text)) throw new Damaged(N_("These are not a tag's digits."), SCAN_AGAIN);
+  if (!/^\d{10,300}$/.test(text)) throw new Damaged("offline-not_digits");
   const value = BigInt(text);
   const length = value.toString(2).length - 16;
   const body = value >> 16n;
   if (length < 6 || crc16(body, length) !== Number(value & 0xffffn)) {
-    throw new Damaged(N_("The digits are damaged: their check value does not fit."), SCAN_AGAIN);
+    throw new Damaged("offline-damaged");
   }
   const bits = new Bits(body, length - 1);
   const layout = tables.layouts[bits.take(4)];
-  if (!layout) throw new Damaged(N_("This tag is of a newer kind than this phone knows."), UPDATE);
+  if (!layout) throw new Damaged("offline-newer-tag");
   const flat = {};
   for (const field of layout.fields) {
     if (applies(field, flat) && (!field.optional || bits.take(1))) {
       flat[field.name] = fieldValue(field, bits, flat, tables);
     }
   }
-  if (bits.left) throw new Damaged(N_("The digits are damaged: there are too many."), SCAN_AGAIN);
+  if (bits.left) throw new Damaged("offline-damaged");
   return flat;
 }
 
 class Bits {
   constructor(value, length) { this.value = value; this.left = length; }
   take(width) {
-    if (width > this.left) throw new Damaged(N_("The digits are damaged: they end too early."), SCAN_AGAIN);
+    if (width > this.left) throw new Damaged("offline-incomplete");
     this.left -= width;
     return Number((this.value >> BigInt(this.left)) & ((1n << BigInt(width)) - 1n));
   }
@@ -85,7 +86,7 @@ function step(given = 1) {
 
 function named(table, point, tables) {
   const name = tables.points[table][point];
-  if (name === undefined) throw new Damaged(N_("This tag names a part that this phone does not know yet."), UPDATE);
+  if (name === undefined) throw new Damaged("offline-newer-part");
   return name;
 }
 

@@ -1,57 +1,57 @@
 // The figures behind the pictures, as api/scan/picture.py computes them.
 
 import { fill } from "./fill.js";
-import { showLength } from "./units.js";
-import { angleOf, sizeKey } from "./words.js";
+import { length } from "./figures.js";
+import * as phrases from "./phrases.js";
 
 const BORE = 1.5875, CARD_PX = 300;
 const rad = (degrees) => degrees * Math.PI / 180;
 const n = (value) => Math.floor(value * 100 + 0.5) / 100;
 
-export const mating = (end, tables) => tables.mating[`${end.connection}|${sizeKey(end)}`];
+export const mating = (end, tables) => tables.mating[`${end.connection}|${phrases.sizeKey(end)}`];
 
-export function endPicture(spec, which, words) {
-  const shapes = [spec.end_a, spec.end_b].map((end) => figures(end, spec.hose.dash, FACING, words.tables));
+export function endPicture(spec, which, kit) {
+  const shapes = [spec.end_a, spec.end_b].map((end) => figures(end, spec.hose.dash, FACING, kit.tables));
   const most = (name) => Math.max(...shapes.map((shape) => shape[name]));
   const left = most("shell") * 1.5, top = most("high");
   const shown = spec[which];
-  return fill(words.language.templates.card, {
+  return fill(kit.templates.card, {
     left: n(-left), top: n(-top), width: n(left + most("reach")), height: n(top + most("low")),
-    px: CARD_PX, name: words.end(shown), shape: shapeOf(figures(shown, spec.hose.dash, FACING, words.tables), words),
+    px: CARD_PX, name: kit.t(phrases.end(shown, kit.tables)), shape: shapeOf(figures(shown, spec.hose.dash, FACING, kit.tables), kit),
   });
 }
 
-export function assemblyPicture(spec, words) {
-  const a = figures(spec.end_a, spec.hose.dash, FACING, words.tables);
-  const b = figures(spec.end_b, spec.hose.dash, seen(spec), words.tables);
+export function assemblyPicture(spec, kit) {
+  const a = figures(spec.end_a, spec.hose.dash, FACING, kit.tables);
+  const b = figures(spec.end_b, spec.hose.dash, seen(spec), kit.tables);
   const hoseR = a.hose_r, hose = Math.max(a.shell, b.shell) * 1.6 + hoseR * 3;
   const aX = a.reach, bX = aX + 2 * hose, width = bX + b.reach, font = width * 0.052;
   const high = Math.max(a.high, b.high) + font * 1.3, low = Math.max(a.low, b.low);
   const middle = (aX + bX) / 2;
   a.hose_long = b.hose_long = n(hose);
-  return fill(words.language.templates.assembly, {
+  return fill(kit.templates.assembly, {
     width: n(width), top: n(-high), height: n(high + low + font * 2.2), px: 640,
-    name: words.length(spec), a: shapeOf(a, words), b: shapeOf(b, words),
+    name: kit.t(phrases.overallLength(spec)), a: shapeOf(a, kit), b: shapeOf(b, kit),
     a_x: n(aX), b_x: n(bX), hose_r: hoseR, break_1: n(middle - hoseR * 0.3),
     lean: n(hoseR * 0.5), gap: n(hoseR * 0.6),
     from: n(aX - a.face), to: n(bX + b.face), tick: n(low + font * 0.2), tick_long: n(font * 0.8),
     arrow: n(low + font * 0.6), head: n(font * 0.5), head_r: n(font * 0.25),
-    middle: n(middle), text_y: n(low + font * 1.7), font: n(font), length: showLength(spec.length_mm),
+    middle: n(middle), text_y: n(low + font * 1.7), font: n(font), length: kit.t.figure(length(spec.length_mm)),
     a_label: n(aX + a.shell / 2), b_label: n(bX - b.shell / 2), label_y: n(-a.shell_r - font * 0.4),
   });
 }
 
-export function clockingPicture(spec, words) {
+export function clockingPicture(spec, kit) {
   const deg = spec.clocking_deg || 0;
-  return fill(words.language.templates.clocking, { deg, apart: deg >= 25 && deg <= 335, name: words.clocking(spec) });
+  return fill(kit.templates.clocking, { deg, apart: deg >= 25 && deg <= 335, name: kit.t(phrases.clocking(spec)) });
 }
 
-export function nutPicture(low, high, name, turned, words) {
+export function nutPicture(low, high, name, turned, kit) {
   const least = low === null || low === high ? null : n(low * 60);
-  return fill(words.language.templates.nut, { turned, least, most: turned ? n(high * 60) : 0, name });
+  return fill(kit.templates.nut, { turned, least, most: turned ? n(high * 60) : 0, name });
 }
 
-function shapeOf(values, words) { return fill(words.language.templates.end, values).trim(); }
+function shapeOf(values, kit) { return fill(kit.templates.end, values).trim(); }
 
 const FACING = { flip: 1, endOn: false, near: false };
 
@@ -67,7 +67,7 @@ function figures(end, hoseDash, { flip, endOn, near }, tables) {
   const bore = hoseDash * BORE;
   const across = found ? found[1] : bore * 1.4;
   const hoseD = bore * 1.5, shellD = bore * 1.75, shell = bore * 2.2;
-  const degrees = angleOf(end), angle = rad(degrees), elbow = degrees > 0;
+  const degrees = phrases.angleOf(end), angle = rad(degrees), elbow = degrees > 0;
   const fitting = across * (end.form === "flange_head" ? 0.5 : end.form === "male" ? 1.1 : 1);
   const stem = bore * 0.6, corner = stem + (elbow ? bore * 0.5 : 0);
   const given = end.drop_mm && degrees > 0 && degrees < 180 ? end.drop_mm / Math.sin(angle) : fitting + bore * 0.9;

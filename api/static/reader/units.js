@@ -53,6 +53,7 @@ export function leastPressurePair(bar) {
 }
 
 export const lengthPair = (mm) => [`${numberText(mm)} mm`, inchText(mm)];
+export const diameterPair = (mm) => [`${numberText(mm, 2)} mm`, inchText(mm)]; // as a caliper reads a thread
 export const pressurePair = (bar) => [`${round(bar)} bar`, `${psiOf(bar)} psi`];
 export const temperaturePair = (celsius) => [`${numberText(celsius)} °C`, `${round(celsius * 1.8 + 32)} °F`];
 
@@ -61,9 +62,3 @@ export function lbfFtOf(nm) {
   const value = nm / NM_PER_LBF_FT;
   return value >= 10 ? round(value) : Number(fixed(value, 1));
 }
-
-export { mixed };
-export const showLength = (mm) => `${numberText(mm)} mm (${inchText(mm)})`;
-export const showPressure = (bar) => `${round(bar)} bar (${psiOf(bar)} psi)`;
-export const fahrenheit = (celsius) => `${round(celsius * 1.8 + 32)} °F`;
-export const showTemperature = (celsius) => `${numberText(celsius)} °C (${fahrenheit(celsius)})`;

@@ -1,132 +1,128 @@
 // A tag read from its own digits, as the dictionary that fills tag.mustache: the same one that
 // api/scan/view.py builds for a tag without a record.
 
-import { both as inBoth, fill } from "./fill.js";
+import * as figures from "./figures.js";
+import { fill } from "./fill.js";
 import { guide } from "./fit.js";
 import { format } from "./number.js";
+import * as phrases from "./phrases.js";
 import { assemblyPicture, clockingPicture, endPicture, mating } from "./picture.js";
-import { fahrenheit, inchText, numberText, psiOf, round, showLength, showTemperature } from "./units.js";
-import { isFlange } from "./words.js";
+import { tighten } from "./tighten.js";
+import { psiOf, round } from "./units.js";
 
-export function view(tag, words, today) {
-  const t = words.t.bind(words);
+export function view(tag, kit, today) {
+  const { t, tables } = kit;
   const { content, number, digits } = tag, { spec } = content;
-  const bend = bendOf(spec.hose, words.tables);
-  const short = (end) => `${words.title(end)}, ${words.shape(end)}`;
-  const orderLines = [
-    t("Please make this hose again."), `${t("Tag")}: ${format(number)}`,
-    ...sections(content, words).map(([, label, text]) => `${label}: ${text}`),
-    `${t("Link")}: ${tag.base}/T/${number}/${digits}`,
-  ].join("\n");
+  const bend = bendOf(spec.hose, tables);
+  const lines = orderLines(tag, content, kit);
   return {
     number: format(number),
     withdrawn: null,
-    notices: [...tag.notices.map((n) => ({ href: null, href_words: null, differences: [], ...n })), ...age(content, today, words)],
+    notices: [...tag.notices, ...age(content, today, kit)].map((n) => ({ href: null, href_words: null, differences: [], ...n })),
     dangers: [],
     warnings: [],
-    line: inBoth(`${words.hose(spec.hose)}, ${showLength(spec.length_mm)}`),
-    end_a_short: inBoth(short(spec.end_a)), end_b_short: inBoth(short(spec.end_b)),
-    pressure: pressure(content, words),
-    overview: assemblyPicture(spec, words),
-    ends: ["end_a", "end_b"].map((which) => endOf(content, which, words)),
-    length: {
-      figure: inBoth(showLength(spec.length_mm)),
-      basis: words.lengthBasis(spec.length_basis), tolerance: null, source: null,
-    },
+    line: t.html("scan-one_line", { hose: phrases.hose(spec.hose), length: figures.length(spec.length_mm) }),
+    end_a_short: t.html(shortEnd(spec.end_a, tables)), end_b_short: t.html(shortEnd(spec.end_b, tables)),
+    pressure: pressure(content, t),
+    overview: assemblyPicture(spec, kit),
+    ends: ["end_a", "end_b"].map((which) => endOf(content, which, kit)),
+    length: { figure: t.html(long(spec.length_mm)), basis: t(phrases.lengthBasis(spec.length_basis)), tolerance: null, source: null },
     clocking: spec.clocking_deg === null ? null : {
-      words: words.clocking(spec), own: null, tolerance: null, picture: clockingPicture(spec, words),
-      source: t("Convention: MIL-DTL-83796-5 figure 3, citing SAE J517; the viewing side is common practice, no source"),
+      words: t(phrases.clocking(spec)), own: null, tolerance: null, picture: clockingPicture(spec, kit),
+      source: t("scan-clocking-convention"),
     },
-    facts: facts(content, bend, words),
-    order_form: fill(words.language.templates.order, {
-      number_compact: number, digits, spec_json: "", changes: true, new_length: showLength(spec.length_mm),
-      new_end_a: words.end(spec.end_a), new_end_b: words.end(spec.end_b),
+    facts: facts(content, bend, kit),
+    order_form: fill(kit.templates.order, {
+      number_compact: number, digits, spec_json: "", changes: true,
+      new_length: t("scan-order-new_length", { length: figures.length(spec.length_mm) }),
+      new_end_a: t("scan-order-new_end_a", { end: phrases.end(spec.end_a, tables) }),
+      new_end_b: t("scan-order-new_end_b", { end: phrases.end(spec.end_b, tables) }),
     }),
     shop_name: tag.name, shop_phone: tag.phone,
-    order_lines: orderLines,
-    mailto: mailto(tag, orderLines, words),
-    fit: guide(content, bend ? bend[0] : null, words),
+    order_lines: lines,
+    mailto: mailto(tag, lines, t),
+    fit: guide(content, bend ? bend[0] : null, kit),
   };
 }
 
-export function sections(content, words) {
-  const t = words.t.bind(words);
-  const { spec } = content;
-  return [
-    ["hose", t("Hose"), words.hose(spec.hose)],
-    ["end_a", t("End A"), words.end(spec.end_a)],
-    ["end_b", t("End B"), words.end(spec.end_b)],
-    ["length", t("Length"), words.length(spec)],
-    ["clocking", t("Clocking angle"), words.clocking(spec)],
-    ["pressure", t("Working pressure"), words.pressure(content.working_pressure_bar)],
-    ["temperature", t("Highest temperature"), spec.max_temperature_c === null ? "" : showTemperature(spec.max_temperature_c)],
-    ["fluid", t("Fluid"), spec.fluid ? words.fluid(spec.fluid) : ""],
-    ["covers", t("Over the hose"), covers(spec, words)],
-  ].filter(([, , text]) => text);
+// A figure alone, as a message.
+const long = (mm) => ({ id: "scan-length-figure", values: { length: figures.length(mm) } });
+const warm = (celsius) => ({ id: "scan-temperature", values: { temperature: figures.temperature(celsius) } });
+const pressed = (bar) => ({ id: "scan-pressure-figure", values: { pressure: figures.pressure(bar) } });
+
+// Size and family; with its shape, an end without what the page says further down.
+const title = (end, tables) => ({ id: "scan-end_title", values: { size: phrases.sizeText(end, tables), connection: phrases.connection(end.connection) } });
+const shortEnd = (end, tables) => ({ id: "scan-short_end", values: { title: title(end, tables), shape: phrases.shape(end) } });
+const covers = (spec) => ({ id: "scan-cover_list", values: { covers: spec.covers.map(phrases.cover) } });
+
+function orderLines(tag, content, { t, tables }) {
+  const rows = [[t("scan-tag"), format(tag.number)], ...sections(content, t, tables), [t("scan-link"), `${tag.base}/T/${tag.number}/${tag.digits}`]];
+  return [t("scan-order-please"), ...rows.map(([label, text]) => t("scan-line", { label, text }))].join("\n");
 }
 
-const covers = (spec, words) => spec.covers.map((cover) => words.cover(cover)).join(", ");
+// The whole content as labels and words, in the order in which a shop asks for it.
+function sections(content, t, tables) {
+  const { spec } = content, bar = content.working_pressure_bar, celsius = spec.max_temperature_c;
+  return [
+    [t("scan-hose"), t(phrases.hose(spec.hose))],
+    [t("scan-end_a"), t(phrases.end(spec.end_a, tables))],
+    [t("scan-end_b"), t(phrases.end(spec.end_b, tables))],
+    [t("scan-length"), t(phrases.overallLength(spec))],
+    [t("scan-clocking"), spec.clocking_deg === null ? "" : t(phrases.clocking(spec))],
+    [t("scan-pressure"), t(bar === null ? phrases.NOT_KNOWN : pressed(bar))],
+    [t("scan-max_temperature"), celsius === null ? "" : t(warm(celsius))],
+    [t("scan-fluid"), spec.fluid ? t(phrases.fluid(spec.fluid)) : ""],
+    [t("scan-covers"), spec.covers.length ? t(covers(spec)) : ""],
+  ].filter(([, text]) => text);
+}
 
-function pressure(content, words) {
-  const t = words.t.bind(words);
-  const bar = content.working_pressure_bar;
+function pressure(content, t) {
+  const bar = content.working_pressure_bar, given = content.spec.working_pressure;
   if (bar === null) return null;
-  const given = content.spec.working_pressure;
-  const basis = given
-    ? t("Given by the shop. Source: {source}", { source: given.source })
-    : t("As the shop that built it put it on the tag");
+  const basis = given ? t("scan-pressure-given", { source: given.source }) : t("scan-pressure-as_tagged");
   return { si: String(round(bar)), us: String(psiOf(bar)), basis };
 }
 
-function endOf(content, which, words) {
-  const t = words.t.bind(words);
+function endOf(content, which, kit) {
+  const { t, tables } = kit;
   const end = content.spec[which], letter = which.at(-1);
   return {
-    letter: letter.toUpperCase(), title: words.title(end), words: inBoth(words.end(end)),
-    picture: endPicture(content.spec, which, words),
-    thread: inBoth(threadText(end, words)), size_note: sizeNote(end, words),
-    tighten: words.tighten(content[`tighten_${letter}`], end).map(inBoth),
-    tighten_source: t("As the shop that built it put it on the tag"),
+    letter: letter.toUpperCase(), title: t(title(end, tables)), words: t.html(phrases.end(end, tables)),
+    picture: endPicture(content.spec, which, kit),
+    thread: t.html(thread(end, tables)), size_note: t(scale(end, tables)),
+    tighten: tighten(content[`tighten_${letter}`], end, tables).map((line) => t.html(line)),
+    tighten_source: t("scan-pressure-as_tagged"),
   };
 }
 
-function threadText(end, words) {
-  const t = words.t.bind(words);
-  const found = mating(end, words.tables);
-  if (!found) return t("Thread not in the tables: use the fitting maker's data");
-  const figure = `${numberText(found[1], 2)} mm (${inchText(found[1])})`;
-  if (isFlange(end)) return t("Flange head {figure} across", { figure });
-  return t("Thread {thread}, male {figure} outside", { thread: found[0], figure });
+// The one dimension to measure, as the trade gives it.
+function thread(end, tables) {
+  const found = mating(end, tables);
+  if (!found) return { id: "scan-thread-not_known" };
+  const diameter = figures.diameter(found[1]);
+  if (phrases.isFlange(end)) return { id: "scan-thread-flange", values: { diameter } };
+  return { id: "scan-thread", values: { thread: found[0], diameter } };
 }
 
-function sizeNote(end, words) {
-  const t = words.t.bind(words);
-  const found = mating(end, words.tables);
-  if (!found) return t("Not drawn to scale.");
-  return t("The thread or flange head is drawn to scale, the rest is schematic. Source: {source}", { source: words.tables.sources[found[2]] });
+// What is to scale in the picture, and where the dimension comes from.
+function scale(end, tables) {
+  const found = mating(end, tables);
+  return found ? { id: "scan-scale", values: { source: tables.sources[found[2]] } } : { id: "scan-scale-none" };
 }
 
-function facts(content, bend, words) {
-  const t = words.t.bind(words);
-  const { spec } = content;
-  const fact = (label, value) => ({ label, html: inBoth(value), note: null });
-  const both = (label, si, us, note = null) => ({ label, html: inBoth(`${si} (${us})`), note });
-  const found = [fact(t("Hose"), words.hose(spec.hose))];
-  if (bend) {
-    const note = t("Source: {source}", { source: words.tables.sources[bend[1]] });
-    found.push(both(t("Smallest bend radius"), `${numberText(bend[0])} mm`, inchText(bend[0]), note));
-  }
-  const celsius = spec.max_temperature_c;
-  if (celsius !== null) found.push(both(t("Highest temperature"), `${numberText(celsius)} °C`, fahrenheit(celsius)));
-  const cold = coldest(spec, words.tables);
-  if (cold) {
-    const note = t("Source: {source}", { source: words.tables.sources[cold[1]] });
-    found.push(both(t("Lowest temperature of the hose"), `${numberText(cold[0])} °C`, fahrenheit(cold[0]), note));
-  }
-  if (spec.fluid) found.push(fact(t("Fluid"), words.fluid(spec.fluid)));
-  if (spec.covers.length) found.push(fact(t("Over the hose"), covers(spec, words)));
-  if (content.built_on) found.push(fact(t("Built on"), content.built_on));
-  return found;
+function facts(content, bend, { t, tables }) {
+  const { spec } = content, celsius = spec.max_temperature_c, cold = coldest(spec, tables);
+  const source = (place) => t("scan-source", { source: tables.sources[place] });
+  const fact = (label, said, note = null) => ({ label, html: t.html(said), note });
+  return [
+    fact(t("scan-hose"), phrases.hose(spec.hose)),
+    bend && fact(t("scan-bend_radius"), long(bend[0]), source(bend[1])),
+    celsius !== null && fact(t("scan-max_temperature"), warm(celsius)),
+    cold && fact(t("scan-min_temperature"), warm(cold[0]), source(cold[1])),
+    spec.fluid && fact(t("scan-fluid"), phrases.fluid(spec.fluid)),
+    spec.covers.length && fact(t("scan-covers"), covers(spec)),
+    content.built_on && fact(t("scan-built_on"), { id: "scan-day", values: { day: { date: content.built_on } } }),
+  ].filter(Boolean);
 }
 
 const spelled = (standard, tables) => tables.fit.spellings[standard.toLowerCase().replace(/[^a-z0-9]/g, "")];
@@ -143,20 +139,20 @@ function coldest(spec, tables) {
   return found(spec.hose.standard) || found(spelled(spec.hose.standard, tables)) || null;
 }
 
-function age(content, today, words) {
-  const t = words.t.bind(words);
+// What the storage guidance says of an assembly of this age.
+function age(content, today, { t, tables }) {
   if (!content.built_on) return [];
   const old = (Date.parse(today) - Date.parse(content.built_on)) / 86400000 / 365.25;
-  const { life, shelf } = words.tables.storage;
-  const notice = (text) => [{ severity: "care", heading: t("Over its storage guidance"), words: text, href: null, href_words: null, differences: [] }];
-  if (old > life[0]) return notice(t("Built on {day}, more than {years} years ago. An assembly is given {years} years in all, storage included ({source}): have it replaced, or inspected by somebody trained, before it works again.", { day: content.built_on, years: numberText(life[0]), source: words.tables.sources[life[1]] }));
-  if (old > shelf[0]) return notice(t("Built on {day}, more than {years} years ago. An assembly may lie for {years} years before it is used ({source}): if it has not been in use since, have it inspected before you fit it.", { day: content.built_on, years: numberText(shelf[0]), source: words.tables.sources[shelf[1]] }));
+  const { life, shelf } = tables.storage;
+  const values = ([years, place]) => ({ day: { date: content.built_on }, years, source: tables.sources[place] });
+  const notice = (words) => [{ severity: "care", heading: t("scan-notice-old-title"), words }];
+  if (old > life[0]) return notice(t("scan-notice-life", values(life)));
+  if (old > shelf[0]) return notice(t("scan-notice-shelf", values(shelf)));
   return [];
 }
 
-function mailto(tag, lines, words) {
-  const t = words.t.bind(words);
-  const subject = t("Order again: tag {number}", { number: format(tag.number) });
+function mailto(tag, lines, t) {
+  const subject = t("scan-order-subject", { number: format(tag.number) });
   return `mailto:${tag.email}?subject=${quoted(subject)}&body=${quoted(lines.replace(/\n/g, "\r\n"))}`;
 }
 

@@ -1,0 +1,30 @@
+// How to tighten one end, as messages: the same choice as api/scan/view.py.
+
+import { torque } from "./figures.js";
+import { counted, isFlange, NOT_KNOWN, sizeKey } from "./phrases.js";
+
+// Torque first, then the turn with its basis; never a guess.
+export function tighten(tightening, end, tables) {
+  if (!tightening) return [NOT_KNOWN];
+  const lines = [torqued(tightening, end, tables), counted(tightening, end, tables)].filter(Boolean);
+  return lines.length ? lines : [NOT_KNOWN];
+}
+
+// The torque of the nut, or of each screw of a flange.
+function torqued(tightening, end, tables) {
+  const { torque_min_nm: low, torque_max_nm: high } = tightening;
+  if (high === null) return null;
+  const values = { torque: torque(low, high) };
+  if (!isFlange(end)) return { id: "scan-torque", values };
+  const screw = screwOf(tightening, end, tables);
+  return screw === null ? { id: "words-torque-any-screw", values } : { id: "words-torque-screw", values: { ...values, screw } };
+}
+
+// The torque tells the screw: only its range is on the tag. The same look-up as tagger/trade/screws.py.
+export function screwOf(tightening, end, tables) {
+  const tenths = (nm) => (nm === null ? null : Math.round(nm * 10));
+  const { torque_min_nm: low, torque_max_nm: high } = tightening;
+  const rows = tables.fit.screws[`${end.connection}|${sizeKey(end)}`] || [];
+  const found = new Set(rows.filter((r) => tenths(r[0]) === tenths(low) && tenths(r[1]) === tenths(high)).map((r) => r[2]));
+  return found.size === 1 ? [...found][0] : null;
+}

@@ -1,0 +1,25 @@
+# What a phone says by itself, without a signal.
+
+## Refusals
+
+offline-no-signal = Sin cobertura
+offline-scan-a-tag = Escanee el código QR de una etiqueta. Se lee aunque no haya cobertura.
+offline-number-alone = Un número de etiqueta por sí solo no contiene la especificación, y no hay cobertura.
+    .mend = Escanee el código QR: se lee aunque no haya cobertura.
+offline-not_digits = Estos dígitos no son el código de una etiqueta.
+    .mend = Escanee la etiqueta otra vez. Si no basta, introduzca el número de etiqueta.
+offline-damaged = El código de la etiqueta está dañado (error de control).
+    .mend = Escanee la etiqueta otra vez. Si no basta, introduzca el número de etiqueta.
+offline-incomplete = El código de la etiqueta está incompleto.
+    .mend = Escanee la etiqueta otra vez. Si no basta, introduzca el número de etiqueta.
+offline-number-check = El carácter de control no coincide: al menos un carácter es erróneo.
+    .mend = Compare el número con la etiqueta, carácter por carácter.
+offline-newer-tag = Esta etiqueta es más reciente que los datos de este teléfono.
+    .mend = Abra una página de etiqueta con cobertura para actualizar este teléfono.
+offline-newer-part = Esta etiqueta incluye un componente que este teléfono aún no conoce.
+    .mend = Abra una página de etiqueta con cobertura para actualizar este teléfono.
+
+## Above a tag that was read without a signal
+
+offline-tag-only = Sin cobertura: solo datos de la etiqueta
+offline-withdrawn-unknown = Los datos mostrados proceden solo de la etiqueta. Para saber si el latiguillo ha sido retirado, compruébelo de nuevo con cobertura o pregunte al taller.
