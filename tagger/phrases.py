@@ -143,5 +143,7 @@ def counted(tightening: Tightening, end: End) -> Message | None:
 
 
 def _many(high: float) -> str:
-    """Singular up to one, as the trade counts: "1/2 flat"."""
-    return "one" if high <= 1 else "other"
+    """Singular up to one, as the trade counts ("1/2 flat"); French has it below two ("1 1/2 pan")."""
+    if high <= 1:
+        return "one"
+    return "below_two" if high < 2 else "other"

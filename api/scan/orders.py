@@ -141,8 +141,9 @@ def ordered(request: Request, reference: str) -> Response:
     t = translator_of(request)
     try:
         kept = store_of(request).order(reference)
-    except StoreError as error:
-        return refused(request, error, status=404, title=t("scan-order-not_found"))
+    except StoreError:
+        unknown = Problem("order", reference, Message("scan-order-unknown", number=reference))
+        return refused(request, StoreError(unknown), status=404, title=t("scan-order-not_found"))
     return page(
         request,
         "ordered.html",

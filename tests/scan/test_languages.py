@@ -13,7 +13,16 @@ from api.settings import Settings
 from tagger.i18n import LANGUAGES, SOURCE, Translator
 from tagger.store import Store
 from tagger.trade.tables import tables
-from tests.i18n.test_catalogues import entries, reads, texts
+from tests.i18n.test_catalogues import ALIKE, ENGLISH, entries, reads, texts
+from tests.scan.conftest import OTHER_SHOP, SPEC, register, text
+
+PILOT = {
+    "hose": {"standard": "SAE 100R17", "dash": 4},
+    "end_a": {"connection": "sae_37_flare", "dash": 4, "form": "female_swivel"},
+    "end_b": {"connection": "npt", "size": "1/4", "form": "male"},
+    "clocking_deg": None,
+}
+"""A line whose end B has no rating: its page begins with a danger."""
 
 OTHERS = [language for language in LANGUAGES if language != SOURCE]
 
@@ -43,7 +52,7 @@ def test_a_step_is_given_the_figures_that_its_message_uses(language: str) -> Non
         for step in tables().steps
         if set(step.figures) != reads(entries(language)[step.message]).values
     }
-    assert off == {}
+    assert off == {}, off
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
@@ -65,6 +74,8 @@ def test_a_step_says_one_flat_and_two_flats(language: str) -> None:
         "de": ("1 Schlüsselfläche weiter", "2 Schlüsselflächen weiter"),
     }[language]
     assert singular in one and plural in two
+    half = t(phrases.flats(1, 1.5))
+    assert half.endswith(" pan" if language == "fr" else plural.split(" ")[1].rstrip(","))
 
 
 def test_the_browsers_language_is_taken_and_can_be_changed(store: Store) -> None:
@@ -73,3 +84,48 @@ def test_the_browsers_language_is_taken_and_can_be_changed(store: Store) -> None
     assert '<html lang="de"' in german.text
     assert '<html lang="es"' in client.get("/find?lang=es", headers={"accept-language": "de"}).text
     assert '<html lang="es"' in client.get("/find", headers={"accept-language": "de"}).text
+
+
+ORDER_PAGE = "/identify/hose?a=npt~3/4~male&b=bspp~3/4~female_swivel&standard=SAE+100R2&dash=8"
+
+
+@pytest.fixture
+def pages(store: Store) -> tuple[TestClient, list[str]]:
+    app = create_app(Settings(database_url="sqlite://", public_requests_per_minute=10_000), store=store)
+    ours = SPEC | {"note": None}
+    good, bad, other = (register(store, **ours) for _ in range(3))
+    pilot = register(store, **ours | PILOT)
+    store.withdraw("4711", tag=bad.number)
+    order = store.request_order(number=good.number, contact={"phone": "1"})
+    digits = register(store, **ours | {"length_mm": 900.0}).digits
+    return TestClient(app), [
+        f"/T/{good.number}/{good.digits}", f"/T/{bad.number}", f"/T/{other.number}/{digits}", f"/T/{pilot.number}",
+        f"/T/{OTHER_SHOP}/{digits}", f"/T/{OTHER_SHOP}",
+        f"/T/{good.number}/{good.digits[:-1]}", f"/order/{order.reference}", "/order/R-0000000",
+        "/find", "/nosuch",
+        "/identify", "/identify?form=male&diameter=27&tpi=12&seat=45", "/identify?diameter=27", "/identify?form=male",
+        "/identify?a=x", "/identify/hose", f"{ORDER_PAGE}&length=1000",
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("language", OTHERS)
+def test_no_english_stands_on_a_page_in_another_language(
+    pages: tuple[TestClient, list[str]], language: str
+) -> None:
+    """Citations of sources are as they are; everything else is in the visitor's language."""
+    client, addresses = pages
+    off = {}
+    for address in addresses:
+        answer = client.get(address, headers={"accept-language": language}, follow_redirects=False)
+        assert answer.headers["content-language"] == language
+        cited = re.sub(
+            r'<p class="source">.*?</p>|<footer>.*?</footer>|<nav class="choices".*?</nav>',
+            " ",
+            answer.text,
+            flags=re.DOTALL,
+        )
+        said = text(cited)
+        hits = {word.lower() for word in ENGLISH.findall(said)} - ALIKE.get(language, set())
+        if hits:
+            off[address] = (sorted(hits), said)
+    assert off == {}, off

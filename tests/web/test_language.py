@@ -3,21 +3,17 @@
 from __future__ import annotations
 
 import pytest
-from starlette.datastructures import State
+from fastapi import FastAPI
 from starlette.requests import Request
 
 from api.settings import Settings
 from api.web.language import language_of, translator_of
 
 
-class _App:
-    def __init__(self, settings: Settings) -> None:
-        self.state = State({"settings": settings})
-
-
 def _request(*, query: str = "", cookie: str = "", accept: str = "", shop: str = "fr") -> Request:
     headers = [(b"cookie", cookie.encode()), (b"accept-language", accept.encode())]
-    app = _App(Settings(language=shop))
+    app = FastAPI()
+    app.state.settings = Settings(language=shop)
     return Request({"type": "http", "headers": headers, "query_string": query.encode(), "app": app})
 
 

@@ -57,8 +57,8 @@ export const overallLength = (spec) => message("words-length", { length: length(
 // The clocking angle with its convention; null unless both ends are elbows.
 export const clocking = (spec) => (spec.clocking_deg === null ? null : message("words-clocking", { angle: angle(spec.clocking_deg) }));
 
-// Singular up to one, as the trade counts: "1/2 flat".
-const many = (high) => (high <= 1 ? "one" : "other");
+// Singular up to one, as the trade counts ("1/2 flat"); French has it below two ("1 1/2 pan").
+const many = (high) => (high <= 1 ? "one" : high < 2 ? "below_two" : "other");
 export const flats = (low, high) => message("words-flats", { count: count(low, high), many: many(high) });
 export const turns = (low, high) => message("words-turns", { count: count(low, high), many: many(high) });
 

@@ -128,10 +128,12 @@ words-length = { $length }, { $basis }
 words-clocking = { $angle } dans le sens antihoraire, extrémité A côté observateur, coude A vers le bas
 words-flats = { $many ->
     [one] { $count } pan
+    [below_two] { $count } pan
    *[other] { $count } pans
  }
 words-turns = { $many ->
     [one] { $count } tour
+    [below_two] { $count } tour
    *[other] { $count } tours
  }
 words-counted = { $count } { $basis }
