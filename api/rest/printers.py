@@ -51,7 +51,13 @@ class PrintJobOut(Answer):
     @classmethod
     def of(cls, item: PrintJob) -> PrintJobOut:
         values = {name: getattr(item, name) for name in cls.model_fields}
-        return cls(**values | {"numbers": [tag_number.format(number) for number in item.numbers]})
+        return cls(
+            **values
+            | {
+                "numbers": [tag_number.format(number) for number in item.numbers],
+                "why": str(item.why) or None,
+            }
+        )
 
 
 @router.get("/printers", summary="List the printers")

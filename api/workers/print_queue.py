@@ -9,11 +9,12 @@ from __future__ import annotations
 import logging
 import threading
 import time
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 
 from api.settings import Settings
 from api.shared.label_files import template_of
-from tagger.errors import Problem, TaggerError
+from tagger.errors import TaggerError
+from tagger.messages import Message, as_is
 from tagger.printing.layout import lay_out
 from tagger.printing.printer import Busy, JobState, NotKnown, PrinterError, Unsure, given_up, printer_at
 from tagger.printing.template import Template
@@ -25,7 +26,7 @@ _EVERY = 1.0
 _AT_ONCE = 8  # printers that are spoken to at the same time
 _RARELY = 30.0  # seconds between questions about a job that takes long
 _PATIENCE = 15.0  # seconds that a stop waits for jobs on their way
-_FORGOTTEN = "The printer knows nothing of this job any more; it may have been switched off. Look whether the tags came out."
+_FORGOTTEN = (Message("store-print-forgotten"),)
 
 
 class PrintQueue:
@@ -124,13 +125,11 @@ def send(store: Store, settings: Settings, job: PrintJob) -> None:
         tags, wanted = tags_of(store, made, settings), template_of(job.template, settings)
         taken = printer_at(job.uri).send(tags, wanted, dpi=job.dpi, name=_name(job))
     except Busy as error:
-        store.print_waits(job, in_sentences(error.problems))
+        store.print_waits(job, _messages(error))
     except TaggerError as error:
-        store.print_failed(job, in_sentences(error.problems), unsure=isinstance(error, Unsure))
+        store.print_failed(job, _messages(error), unsure=isinstance(error, Unsure))
     except Exception as error:
-        store.print_failed(
-            job, f"The program failed while it sent the job ({error}). Report this.", unsure=True
-        )
+        store.print_failed(job, [Message("store-print-crashed", error=str(error))], unsure=True)
         raise
     else:
         store.print_taken(job, taken.id)
@@ -145,28 +144,25 @@ def follow(store: Store, settings: Settings, job: PrintJob) -> None:
         if now.name not in (None, _name(job)):  # a printer that was reset counts its jobs anew
             store.print_failed(job, _FORGOTTEN, unsure=True)
         elif now.state.given_up:
-            store.print_failed(job, in_sentences([given_up(job.uri, now)]))
+            store.print_failed(job, [given_up(job.uri, now).message])
         elif now.state is JobState.COMPLETED:
-            store.print_told(job, "; ".join(now.notable) or None, done=True)
+            store.print_told(job, _status(now.notable), done=True)
         else:
-            told = "; ".join(dict.fromkeys([*now.notable, *printer.status().remarks]))
-            store.print_told(job, f"The printer says: {told}." if told else None)
+            store.print_told(job, _status(dict.fromkeys([*now.notable, *printer.status().remarks])))
     except NotKnown:
         store.print_failed(job, _FORGOTTEN, unsure=True)
     except PrinterError as error:
-        store.print_told(job, in_sentences(error.problems))
+        store.print_told(job, _messages(error))
 
 
-def in_sentences(problems: tuple[Problem, ...] | list[Problem]) -> str:
-    """Problems as they are told of a job: its printer's address is known."""
-    found = []
-    for problem in problems:
-        who = "The printer" if problem.field == "printer" else problem.field
-        given = (
-            f" (given: {problem.value})" if problem.field != "printer" and problem.value is not None else ""
-        )
-        found.append(f"{who} {problem.why}{given}. {problem.mend}".strip())
-    return " ".join(found)
+def _messages(error: TaggerError) -> list[Message]:
+    return [problem.message for problem in error.problems]
+
+
+def _status(told: Iterable[str | Message]) -> list[Message]:
+    """What the printer reports, as one message; none where it reports nothing."""
+    said = tuple(as_is(one) if isinstance(one, str) else one for one in told)
+    return [Message("store-print-status", said=said)] if said else []
 
 
 def _name(job: PrintJob) -> str:

@@ -13,9 +13,10 @@ from sqlalchemy.orm import Session
 from tagger.code import number as tag_number
 from tagger.code import payload
 from tagger.errors import Problem, StoreError, TaggerError
+from tagger.messages import Message
 from tagger.spec import MAX_COUNT, AssemblySpec
 from tagger.store import designs
-from tagger.store.base import Part, compact, fingerprint, in_chunks
+from tagger.store.base import Part, compact, fingerprint, in_chunks, not_registered
 from tagger.store.designs import Design
 from tagger.store.history import add_events
 from tagger.store.models import AssemblyRow, OrderRow, RegistrationRow
@@ -124,11 +125,7 @@ class Assemblies(Part):
                 rows.update((row.number, row) for row in found)
             missing = [number for number in wanted if number not in rows]
             if missing:
-                raise StoreError(
-                    Problem("number", tag_number.format(number), "is not registered here",
-                            "Check the number, or read the tag itself: its symbol holds the whole spec.")
-                    for number in missing
-                )  # fmt: skip
+                raise StoreError(not_registered(number) for number in missing)
             return values_of(session, [rows[number] for number in wanted])
 
     def run(self, run: int) -> list[Assembly]:
@@ -137,7 +134,7 @@ class Assemblies(Part):
         with self.reading() as session:
             numbers = list(session.scalars(query.order_by(AssemblyRow.place)))
         if not numbers:
-            raise StoreError(Problem("run", run, "is not known here", "Look for its tags instead."))
+            raise StoreError(Problem("run", run, Message("store-run-not-found", run=run)))
         return self.assemblies(numbers)
 
     def run_size(self, run: int) -> int:
@@ -171,10 +168,9 @@ def _prepare(rows: Sequence[Registration]) -> list[_Prepared]:
             within = error.within(f"row {place}") if len(rows) > 1 else error
             problems.extend(within.problems)
     if not rows:
-        problems.append(Problem("rows", None, "are empty: there is nothing to register", "Give one row."))
+        problems.append(Problem("rows", None, Message("store-rows-none")))
     if (total := sum(row.count for row in rows)) > MAX_RUN:
-        why = f"are more than {MAX_RUN} assemblies at once"
-        problems.append(Problem("rows", total, why, "Register them in several runs."))
+        problems.append(Problem("rows", total, Message("store-rows-too-many", count=total, most=MAX_RUN)))
     if problems:
         raise StoreError(problems)
     return prepared
@@ -182,14 +178,13 @@ def _prepare(rows: Sequence[Registration]) -> list[_Prepared]:
 
 def _columns(row: Registration) -> dict[str, Any]:
     if not 1 <= row.count <= MAX_COUNT:
-        raise StoreError(
-            Problem("count", row.count, "is not a number of assemblies", f"Give 1 to {MAX_COUNT}.")
-        )
+        wrong = Message("store-quantity-not-valid", count=row.count, most=MAX_COUNT)
+        raise StoreError(Problem("count", row.count, wrong))
     content = row.assessment.content_of(row.spec, row.built_on)
     digits = payload.encode(content)
     printed = payload.decode(digits)
     if printed != payload.carried(content):  # a tag that would say something else must never be printed
-        raise StoreError(Problem("spec", None, "does not read back from its own symbol", "Report this."))
+        raise StoreError(Problem("spec", None, Message("store-read-back")))
     spec = row.spec
     return {
         "digits": digits,
@@ -213,7 +208,7 @@ def _columns(row: Registration) -> dict[str, Any]:
 def _text(name: str, value: str | None) -> str | None:
     value = " ".join(value.split()) if value else ""
     if len(value) > 120:
-        raise StoreError(Problem(name, value[:20] + "...", "is too long", "Use at most 120 characters."))
+        raise StoreError(Problem(name, value[:20] + "...", Message("store-too-long", most=120)))
     return value or None
 
 
@@ -230,10 +225,7 @@ def _already(session: Session, key: str | None, mark: str) -> list[str]:
     if act is None:
         return []
     if act.fingerprint != mark:
-        raise StoreError(
-            Problem("key", key, "was used before, to register something else",
-                    "Take a new key for a new registration.")
-        )  # fmt: skip
+        raise StoreError(Problem("key", key, Message("store-key-of-other", what="registration")))
     numbers = select(AssemblyRow.number).where(AssemblyRow.registration_id == act.id)
     return list(session.scalars(numbers.order_by(AssemblyRow.place)))
 
@@ -248,7 +240,7 @@ def _fresh_numbers(session: Session, count: int, make_number: MakeNumber) -> lis
                 del fresh[taken]
         if len(fresh) == count:
             return list(fresh)
-    raise StoreError(Problem("number", None, "every number made is already given", "Report this."))
+    raise StoreError(Problem("number", None, Message("store-numbers-used-up")))
 
 
 def _refuse_unknown_orders(session: Session, rows: Sequence[Registration]) -> None:
@@ -256,7 +248,7 @@ def _refuse_unknown_orders(session: Session, rows: Sequence[Registration]) -> No
     known = set(session.scalars(select(OrderRow.reference).where(OrderRow.reference.in_(named))))
     if missing := sorted(named - known):
         raise StoreError(
-            Problem("order_reference", name, "is no order request here", "Check the reference.")
+            Problem("order_reference", name, Message("store-order-not-found", reference=name))
             for name in missing
         )
 

@@ -22,6 +22,7 @@ from sqlalchemy import Table as SqlTable
 from sqlalchemy import table as light_table
 
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 from tagger.store.base import Part
 from tagger.store.database import Database
 from tagger.store.models import PrintJobRow, Table
@@ -53,11 +54,10 @@ class Backup(Part):
         part = path.with_name(path.name + ".part")
         self._refuse_own_files("backup", path, part)
         if path.exists() or path.is_symlink():
-            mend = "Name a file that is not there yet, or move that one away."
-            raise StoreError(Problem("backup", str(path), "is there already, and is not written over", mend))
+            raise StoreError(Problem("backup", str(path), Message("store-backup-exists", path=str(path))))
         if not path.parent.is_dir():
-            mend = "Make the folder, or check the path."
-            raise StoreError(Problem("backup", str(path.parent), "is not a folder here", mend))
+            folder = str(path.parent)
+            raise StoreError(Problem("backup", folder, Message("store-backup-no-folder", path=folder)))
         for old in _files(part):
             old.unlink(missing_ok=True)
         with self.reading() as session:
@@ -73,10 +73,12 @@ class Backup(Part):
         _single_file(part)
         if taken != held:
             part.unlink()
-            raise StoreError(Problem("backup", str(path), "does not read back as it was", "Check the disk."))
+            raise StoreError(
+                Problem("backup", str(path), Message("store-backup-not-verified", path=str(path)))
+            )
         if path.exists():  # somebody else's, since we looked
             part.unlink()
-            raise StoreError(Problem("backup", str(path), "was written meanwhile", "Name another file."))
+            raise StoreError(Problem("backup", str(path), Message("store-backup-meanwhile", path=str(path))))
         part.replace(path)
         return held
 
@@ -95,7 +97,7 @@ class Backup(Part):
                     _copy(source, target)
                     _set_sequences(target)
                     if (held := _digest(target)) != _digest(source):
-                        raise StoreError(Problem("restore", str(path), "was not written whole", "Try again."))
+                        raise StoreError(Problem("restore", str(path), Message("store-restore-incomplete")))
                     _hold_prints(target)
                     return held
             finally:
@@ -109,8 +111,8 @@ class Backup(Part):
         own = [file.resolve() for file in _files(Path(url.database))]
         for path in paths:
             if any(path.resolve() == file or _same(path, file) for file in own):
-                why = "belongs to the database itself"
-                raise StoreError(Problem(field, str(path), why, "Name another file for the copy."))
+                wrong = Message("store-backup-own-file", path=str(path))
+                raise StoreError(Problem(field, str(path), wrong))
 
 
 def _same(one: Path, other: Path) -> bool:
@@ -123,10 +125,7 @@ def _empty(database: Database) -> Iterator[Connection]:
     with database.engine.execution_options(writes=True).begin() as connection:
         used = [t.name for t in _tables() if connection.scalar(select(func.count()).select_from(t))]
         if used:
-            raise StoreError(
-                Problem("restore", None, f"needs an empty database; this one has {', '.join(used)}",
-                        "Give the address of a new one in TAGGER_DATABASE_URL.")
-            )  # fmt: skip
+            raise StoreError(Problem("restore", None, Message("store-restore-not-empty", tables=tuple(used))))
         yield connection
 
 
@@ -176,7 +175,7 @@ def _files(path: Path) -> list[Path]:
 
 def _checked_copy(path: Path, folder: Path) -> Path:
     if not path.is_file():
-        raise StoreError(Problem("restore", str(path), "is not there", "Check the path."))
+        raise StoreError(Problem("restore", str(path), Message("store-restore-no-file", path=str(path))))
     file = folder / "copy.sqlite3"
     shutil.copyfile(path, file)
     connection = sqlite3.connect(file)
@@ -188,16 +187,14 @@ def _checked_copy(path: Path, folder: Path) -> Path:
     finally:
         connection.close()
     if not sound or ours is None:
-        raise StoreError(
-            Problem("restore", str(path), "is not a whole copy written by backup", "Take another copy.")
-        )
+        raise StoreError(Problem("restore", str(path), Message("store-restore-not-a-backup", path=str(path))))
     return file
 
 
 def _hold_prints(target: Connection) -> None:
     """What waited to be printed when the copy was taken may have been printed since: somebody decides."""
     on_the_way = PrintJobRow.state.in_((PrintState.WAITING, PrintState.SENDING))
-    why = "It comes from a restored copy, and may have been printed since. Look before you send it again."
+    why = (Message("store-print-restored"),)
     held = update(PrintJobRow).where(on_the_way).values(state=PrintState.FAILED, why=why)
     target.execute(held)
 

@@ -12,6 +12,8 @@ from typing import Any, TypeVar
 from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
+from tagger.errors import Problem
+from tagger.messages import Message
 from tagger.store.database import Database
 
 Clock = Callable[[], datetime]
@@ -42,6 +44,12 @@ class Part:
 def compact(number: str) -> str:
     """A tag number as it is kept. Raises NumberError for one with a slip in it."""
     return tag_number.validate(number)
+
+
+def not_registered(number: str, field: str = "number") -> Problem:
+    """The problem of a tag number that has no record."""
+    shown = tag_number.format(number)
+    return Problem(field, shown, Message("store-not-registered", number=shown))
 
 
 def fingerprint(value: Any) -> str:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from sqlalchemy import select
 
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 from tagger.store.base import Part
 from tagger.store.models import CrimpRow
 from tagger.store.proving import CrimpMeasured
@@ -44,13 +45,11 @@ class Crimps(Part):
         """Keeps a crimp diameter; it holds from now on, earlier ones stay in the record."""
         figures = (value.diameter_mm, value.minus_mm, value.plus_mm)
         if not (1 <= value.diameter_mm <= 300 and 0 <= value.minus_mm <= 5 and 0 <= value.plus_mm <= 5):
-            raise StoreError(
-                Problem("diameter_mm", str(figures), "is not a crimp diameter with its band",
-                        "Give mm: a diameter from 1 to 300, minus and plus from 0 to 5.")
-            )  # fmt: skip
-        for name, text in (("source", value.source), ("shell", value.shell)):
-            if not text.strip():
-                raise StoreError(Problem(name, None, "is missing", "A crimp figure is nothing without it."))
+            raise StoreError(Problem("diameter_mm", str(figures), Message("store-crimp-not-valid")))
+        if not value.source.strip():
+            raise StoreError(Problem("source", None, Message("store-crimp-source-missing")))
+        if not value.shell.strip():
+            raise StoreError(Problem("shell", None, Message("store-crimp-shell-missing")))
         with self.writing() as session:
             row = CrimpRow(
                 hose_standard=value.hose_standard, hose_dash=value.hose_dash, shell=value.shell.strip(),
@@ -82,7 +81,7 @@ class Crimps(Part):
             newest = {_key(row): _crimp(row) for row in session.scalars(query)}
             last = session.get(CrimpRow, after) if after is not None else None
         if after is not None and last is None:
-            raise StoreError(Problem("after", after, "is no crimp diameter here", "Use the id last given."))
+            raise StoreError(Problem("after", after, Message("store-crimp-not-found", crimp=after)))
         return [newest[key] for key in sorted(newest) if last is None or key > _key(last)][:limit]
 
     def crimp(self, hose_standard: str, hose_dash: int, shell: str, *, field: str = "shell") -> CrimpValue:
@@ -93,10 +92,7 @@ class Crimps(Part):
         for value in self.crimps(hose_standard, hose_dash):
             if value.shell == shell:
                 return value
-        raise StoreError(
-            Problem(field, shell, "has no crimp diameter kept for this hose",
-                    "The manager keeps them under Shop; take the figure from the fitting maker's chart.")
-        )  # fmt: skip
+        raise StoreError(Problem(field, shell, Message("store-crimp-none", shell=shell)))
 
 
 def _key(row: CrimpRow) -> tuple[str, int, str]:

@@ -24,6 +24,7 @@ from sqlalchemy.orm import Session
 from sqlalchemy.pool import QueuePool
 
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 from tagger.store import folding
 from tagger.store.locks import Turn, take
 
@@ -54,9 +55,10 @@ class Database:
         except OperationalError as error:
             self.engine.dispose()
             raise StoreError(
-                Problem("database", shown(self.url), f"cannot be opened: {error.orig}",
-                        "Check TAGGER_DATABASE_URL, and that the folder or the server is there.")
-            ) from error  # fmt: skip
+                Problem(
+                    "database", shown(self.url), Message("store-database-cannot-open", why=str(error.orig))
+                )
+            ) from error
         self._writer = self.engine.execution_options(writes=True)
         self._reader = self.engine
         if self.engine.dialect.name == "postgresql":
@@ -153,10 +155,8 @@ class Database:
     def _at(self, script: ScriptDirectory) -> bool:
         current = self.revision()
         if current is not None and current not in {step.revision for step in script.walk_revisions()}:
-            raise StoreError(
-                Problem("database", shown(self.url), f"was written by a newer version (step {current})",
-                        "Install that version, or restore a backup into a new database.")
-            )  # fmt: skip
+            wrong = Message("store-database-newer", step=current)
+            raise StoreError(Problem("database", shown(self.url), wrong))
         return current == script.get_current_head()
 
 
@@ -169,16 +169,11 @@ def _readable(url: str) -> URL:
     try:
         parsed = make_url(url)
     except ArgumentError:
-        raise StoreError(
-            Problem("database", url, "is not the address of a database",
-                    "Give one such as sqlite:////srv/tags.sqlite3 or postgresql://user@host/tags.")
-        ) from None  # fmt: skip
+        raise StoreError(Problem("database", url, Message("store-database-address", address=url))) from None
     if parsed.drivername in ("postgresql", "postgres"):
         return parsed.set(drivername="postgresql+psycopg")
     if parsed.get_backend_name() not in ("sqlite", "postgresql"):
-        raise StoreError(
-            Problem("database", shown(parsed), "is neither SQLite nor PostgreSQL", "Use one of them.")
-        )
+        raise StoreError(Problem("database", shown(parsed), Message("store-database-kind")))
     return parsed
 
 
@@ -186,9 +181,7 @@ def _engine(url: URL) -> Engine:
     if url.get_backend_name() != "sqlite":
         return create_engine(url, pool_pre_ping=True, pool_size=10, max_overflow=20)
     if url.database in (None, "", ":memory:"):
-        raise StoreError(
-            Problem("database", shown(url), "would be lost when the program ends", "Give a file.")
-        )
+        raise StoreError(Problem("database", shown(url), Message("store-database-in-memory")))
     Path(str(url.database)).parent.mkdir(parents=True, exist_ok=True)
     engine = create_engine(url, poolclass=QueuePool, connect_args={"timeout": 30}, pool_size=10)
     event.listen(engine, "connect", _prepare_sqlite)

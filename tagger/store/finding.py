@@ -10,6 +10,7 @@ from sqlalchemy import ColumnElement, and_, exists, func, or_, select, tuple_
 
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 from tagger.store.assemblies import values_of
 from tagger.store.base import Part
 from tagger.store.folding import fold, folded
@@ -103,7 +104,7 @@ def _cursor(after: str) -> tuple[int, int]:
         registration, place = after.split(".")
         return int(registration), int(place)
     except ValueError:
-        raise StoreError(Problem("after", after, "is not a page mark", "Use the one last given.")) from None
+        raise StoreError(Problem("after", after, Message("store-not-a-page-mark", mark=after))) from None
 
 
 def _conditions(wanted: Filter) -> list[ColumnElement[bool]]:

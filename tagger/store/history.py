@@ -9,9 +9,9 @@ from typing import Any
 from sqlalchemy import func, insert, select
 from sqlalchemy.orm import Session
 
-from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
-from tagger.store.base import Part, compact, in_chunks
+from tagger.messages import Message
+from tagger.store.base import Part, compact, in_chunks, not_registered
 from tagger.store.locks import Turn, take
 from tagger.store.models import AssemblyRow, EventRow
 from tagger.store.values import Event, Kind
@@ -40,10 +40,9 @@ class History(Part):
         try:
             known = Kind(kind)
         except ValueError:
-            raise StoreError(
-                Problem("kind", str(kind), "is not something that happens to an assembly",
-                        f"Use one of: {', '.join(Kind)}.")
-            ) from None  # fmt: skip
+            kinds = tuple(str(one) for one in Kind)
+            wrong = Message("store-not-an-event", kind=str(kind), kinds=kinds)
+            raise StoreError(Problem("kind", str(kind), wrong)) from None
         with self.writing() as session:
             return add_alike(session, [compact(n) for n in numbers], known, dict(data or {}), by, self.now())
 
@@ -121,10 +120,7 @@ def _refuse_unknown(session: Session, numbers: list[str]) -> None:
     for chunk in in_chunks(numbers):
         known.update(session.scalars(select(AssemblyRow.number).where(AssemblyRow.number.in_(chunk))))
     if missing := [number for number in numbers if number not in known]:
-        raise StoreError(
-            Problem("number", tag_number.format(number), "is not registered here", "Check the number.")
-            for number in missing
-        )
+        raise StoreError(not_registered(number) for number in missing)
 
 
 def _value(row: EventRow) -> Event:

@@ -21,6 +21,7 @@ from sqlalchemy import (
 from sqlalchemy.engine import Dialect
 from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
 
+from tagger.store.said import Said, Told
 from tagger.store.texts import Json, Line
 
 
@@ -306,7 +307,7 @@ class PrintJobRow(Table):
     template: Mapped[str] = mapped_column(Line(80, "template"))
     reason: Mapped[str] = mapped_column(Line(120, "reason"))
     state: Mapped[str] = mapped_column(Line(12, "state"))
-    why: Mapped[str | None] = mapped_column(Line(None, "why"))
+    why: Mapped[Said] = mapped_column(Told(), nullable=True)
     attempts: Mapped[int]
     printer_job: Mapped[int | None]
     created_at: Mapped[datetime]

@@ -16,6 +16,7 @@ from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.orm import Session
 
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 from tagger.store.base import Part
 from tagger.store.models import AnswerRow
 
@@ -38,7 +39,7 @@ class Once(Part):
         ``fingerprint``: at most 64 characters that are equal for equal requests. Raises KeyUsed.
         """
         if not 1 <= len(key) <= MAX_KEY:
-            raise StoreError(Problem("key", key, "is too long or empty", f"Use 1 to {MAX_KEY} characters."))
+            raise StoreError(Problem("key", key, Message("store-key-length", most=MAX_KEY)))
 
         def kept(session: Session) -> dict[str, Any]:
             row = {"key": key, "fingerprint": fingerprint, "answer": {}, "at": self.now()}
@@ -59,9 +60,7 @@ class Once(Part):
 
 def _same(row: AnswerRow, fingerprint: str) -> dict[str, Any]:
     if row.fingerprint != fingerprint:
-        raise KeyUsed(
-            Problem("key", None, "was used before, for another request", "Take a new key for a new request.")
-        )
+        raise KeyUsed(Problem("key", None, Message("store-key-of-other", what="request")))
     return row.answer
 
 

@@ -12,8 +12,10 @@ from pydantic import ValidationError
 from sqlalchemy import func, select, tuple_
 from sqlalchemy.orm import Session
 
+from tagger.code import number as tag_number
 from tagger.code.number import ALPHABET
 from tagger.errors import Problem, StoreError, problems_of
+from tagger.messages import Message
 from tagger.spec import MAX_COUNT, AssemblySpec
 from tagger.store.base import compact, fingerprint, in_chunks
 from tagger.store.history import add_events
@@ -107,10 +109,7 @@ class Orders(Outbox):
         if wanted is None and ours is not None:
             wanted = session.get_one(DesignRow, ours.design_id).spec
         if wanted is None:
-            raise StoreError(
-                Problem("number", number, "is not registered here" if number else "is missing",
-                        "Give the spec as well: the tag's symbol holds it.")
-            )  # fmt: skip
+            raise StoreError(Problem("number", number, _no_spec(number)))
         return OrderRow(
             reference=_make_reference(), key=key, fingerprint=mark, number=number, spec=wanted,
             state=str(OrderState.RECEIVED), created_at=self.now(),
@@ -178,12 +177,9 @@ class Orders(Outbox):
             row = _row(session, reference, lock=True)
             now = OrderState(row.state)
             if wanted is not now and wanted not in now.next:
-                after = ", ".join(now.next) or "nothing"
-                raise StoreError(
-                    Problem("state", str(wanted), f"cannot follow {now}", f"What may follow is: {after}.")
-                )
+                raise StoreError(Problem("state", str(wanted), _not_after(wanted, now)))
             if wanted is OrderState.ASKED and not (note or "").strip():
-                raise StoreError(Problem("note", None, "is missing", "Write what you ask the customer."))
+                raise StoreError(Problem("note", None, Message("store-order-question-missing")))
             row.state = str(wanted)
             session.flush()
             self._step(session, row, by, note)
@@ -201,14 +197,16 @@ def _row(session: Session, reference: str, *, lock: bool = False) -> OrderRow:
         OrderRow, reference.strip().upper(), populate_existing=lock, with_for_update=lock or None
     )
     if row is None:
-        raise StoreError(Problem("reference", reference, "is no order request here", "Check the reference."))
+        raise StoreError(
+            Problem("reference", reference, Message("store-order-not-found", reference=reference))
+        )
     return row
 
 
 def _already(session: Session, key: str | None, mark: str) -> OrderRow | None:
     row = session.scalar(select(OrderRow).where(OrderRow.key == key)) if key else None
     if row is not None and row.fingerprint != mark:
-        raise StoreError(Problem("key", key, "was used before, for another order request", "Take a new key."))
+        raise StoreError(Problem("key", key, Message("store-key-of-other", what="order")))
     return row
 
 
@@ -224,11 +222,12 @@ def _contact(given: Contact | Mapping[str, Any]) -> Contact:
 def _check(quantity: int, changes: str | None, reference: str | None) -> None:
     problems = []
     if not 1 <= quantity <= MAX_COUNT:
-        problems.append(Problem("quantity", quantity, "is not a quantity", f"Give 1 to {MAX_COUNT}."))
+        wrong = Message("store-quantity-not-valid", count=quantity, most=MAX_COUNT)
+        problems.append(Problem("quantity", quantity, wrong))
     if len(changes or "") > MAX_CHANGES:
-        problems.append(Problem("changes", None, "is too long", f"Use at most {MAX_CHANGES} characters."))
+        problems.append(Problem("changes", None, Message("store-too-long", most=MAX_CHANGES)))
     if len(reference or "") > 80:
-        problems.append(Problem("reference", None, "is too long", "Use at most 80 characters."))
+        problems.append(Problem("reference", None, Message("store-too-long", most=80)))
     if problems:
         raise StoreError(problems)
 
@@ -237,15 +236,14 @@ def _check_lines(person: Contact, reference: str | None) -> None:
     """What stands on one line, or in a mail's header, holds nothing that would begin another."""
     lines = {f"contact.{name}": str(text) for name, text in person.model_dump().items()}
     lines["reference"] = (reference or "").strip()
-    why = "holds a line break or a sign that cannot be seen"
     problems = [
-        Problem(field, clean(text)[:40], why, "Type it again on one line.")
+        Problem(field, clean(text)[:40], Message("store-hidden-character"))
         for field, text in lines.items()
         if not text.isprintable()
     ]
     if not problems and person.email and not _ADDRESS.match(person.email):
-        mend = "Give one such as anna@example.com."
-        problems.append(Problem("contact.email", person.email, "is not an e-mail address", mend))
+        wrong = Message("store-email-not-valid", email=person.email)
+        problems.append(Problem("contact.email", person.email, wrong))
     if problems:
         raise StoreError(problems)
 
@@ -257,10 +255,22 @@ def _state(state: OrderState | str) -> OrderState:
     try:
         return OrderState(state)
     except ValueError:
-        states = ", ".join(OrderState)
-        raise StoreError(
-            Problem("state", str(state), "is not a state of an order request", f"Use one of: {states}.")
-        ) from None
+        states = tuple(str(one) for one in OrderState)
+        wrong = Message("store-order-not-a-state", state=str(state), states=states)
+        raise StoreError(Problem("state", str(state), wrong)) from None
+
+
+def _no_spec(number: str | None) -> Message:
+    if number is None:
+        return Message("store-order-of-nothing")
+    return Message("store-order-tag-unknown", number=tag_number.format(number))
+
+
+def _not_after(wanted: OrderState, now: OrderState) -> Message:
+    if not now.next:
+        return Message("store-order-finished", now=now.words)
+    next_states = tuple(state.words for state in now.next)
+    return Message("store-order-not-after", wanted=wanted.words, now=now.words, next=next_states)
 
 
 def _text(text: str | None) -> str | None:
@@ -295,6 +305,5 @@ def _values(session: Session, rows: list[OrderRow]) -> list[OrderRequest]:
 def refuse_past(needed_by: date | None, asked_on: date) -> None:
     """Raises StoreError for a day before the one on which it was asked for."""
     if needed_by is not None and needed_by < asked_on - timedelta(days=1):  # somewhere it is still yesterday
-        raise StoreError(
-            Problem("needed_by", needed_by.isoformat(), "is in the past", "Give today or a later day.")
-        )
+        wrong = Message("store-order-past", day=needed_by)
+        raise StoreError(Problem("needed_by", needed_by.isoformat(), wrong))

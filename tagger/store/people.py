@@ -16,6 +16,7 @@ from sqlalchemy import delete, func, select
 from sqlalchemy.orm import Session
 
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 from tagger.store.base import Part
 from tagger.store.folding import fold, folded
 from tagger.store.locks import Turn, take
@@ -84,9 +85,7 @@ class People(Part):
             take(session, Turn.PEOPLE)
             known = session.get(SignInCodeRow, _hash(code.strip().upper()))
             if known is None or session.scalar(select(func.count()).select_from(PersonRow)):
-                raise StoreError(
-                    Problem("code", None, "is not the code of this start", "Look at the console again.")
-                )
+                raise StoreError(Problem("code", None, Message("store-code-wrong")))
             session.execute(delete(SignInCodeRow))
             return self._add(session, name, password_hash, Role.MANAGER)
 
@@ -98,10 +97,10 @@ class People(Part):
     def _add(self, session: Session, name: str, password_hash: str, role: Role) -> Person:
         name = " ".join(name.split())
         if not 1 <= len(name) <= 80:
-            raise StoreError(Problem("name", name, "is not a name", "Use 1 to 80 characters."))
+            raise StoreError(Problem("name", name, Message("store-name-length", most=80)))
         take(session, Turn.PEOPLE)
         if _by_name(session, name) is not None:
-            raise StoreError(Problem("name", name, "is taken", "Take another."))
+            raise StoreError(Problem("name", name, Message("store-name-used", name=name)))
         row = PersonRow(
             name=name, password_hash=password_hash, role=str(role), active=True, created_at=self.now()
         )
@@ -144,7 +143,7 @@ class People(Part):
             row.password_hash = password_hash or row.password_hash
             session.flush()
             if before and not session.scalar(managers):
-                raise StoreError(Problem("role", None, "would leave no manager", "Make another one first."))
+                raise StoreError(Problem("role", None, Message("store-last-manager")))
             session.execute(delete(SessionRow).where(SessionRow.person_id == person))
             return _person(row)
 
@@ -190,7 +189,7 @@ class People(Part):
         """
         secret = secret or "tag_" + secrets.token_urlsafe(32)
         if not 1 <= len(name.strip()) <= 80:
-            raise StoreError(Problem("name", name, "is not a device's name", "Use 1 to 80 characters."))
+            raise StoreError(Problem("name", name, Message("store-name-length", most=80)))
         with self.writing() as session:
             row = TokenRow(
                 hash=_hash(secret), name=name.strip(), role=str(role), created_at=self.now(), created_by=by
@@ -214,7 +213,7 @@ class People(Part):
         with self.writing() as session:
             row = session.get(TokenRow, token)
             if row is None:
-                raise StoreError(Problem("token", token, "is not known here", "Look at the list again."))
+                raise StoreError(Problem("token", token, Message("store-token-not-found", token=token)))
             row.revoked_at = row.revoked_at or self.now()
             return _token(row)
 
@@ -222,7 +221,7 @@ class People(Part):
 def _known(session: Session, person: int) -> PersonRow:
     row = session.get(PersonRow, person)
     if row is None:
-        raise StoreError(Problem("person", person, "is not known here", "Look at the list again."))
+        raise StoreError(Problem("person", person, Message("store-person-not-found", person=person)))
     return row
 
 

@@ -13,7 +13,7 @@ A job is written down before anything is sent (waiting), and again before its fi
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from datetime import timedelta
 from typing import Any
 
@@ -22,10 +22,12 @@ from sqlalchemy.exc import IntegrityError
 from sqlalchemy.orm import Session
 
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 from tagger.store.base import Part, compact, fingerprint
 from tagger.store.history import add_alike
 from tagger.store.models import PrinterRow, PrintJobRow
 from tagger.store.printers import printer_row
+from tagger.store.said import Said
 from tagger.store.values import Kind, PrintJob, PrintState
 
 LEASE = timedelta(minutes=2)
@@ -35,7 +37,7 @@ BUSY_FOR = timedelta(seconds=3)
 """How long a printer that took no job is left alone."""
 
 _S = PrintState
-INTERRUPTED = "The program was stopped while the job was on its way: it may have been printed."
+INTERRUPTED = Message("store-print-interrupted")
 _STUCK = (_S.FAILED, _S.UNKNOWN)
 _UNDER_WAY = (_S.WAITING, _S.SENDING, _S.PRINTING)
 
@@ -77,10 +79,7 @@ class Prints(Part):
         with self.writing() as session:
             if key is not None and (row := session.scalar(select(PrintJobRow).where(PrintJobRow.key == key))):
                 if row.fingerprint != mark:
-                    raise StoreError(
-                        Problem("key", key, "was used before, to print something else",
-                                "Load the page again, or take a new key.")
-                    )  # fmt: skip
+                    raise StoreError(Problem("key", key, Message("store-key-of-other", what="print")))
                 return _value(session, row)
             now = self.now()
             row = PrintJobRow(
@@ -127,7 +126,7 @@ class Prints(Part):
                 first = select(PrintJobRow).where(self._free(), PrintJobRow.printer_id == printer)
                 row = session.scalar(first.order_by(PrintJobRow.id).limit(1))
                 if row is not None:
-                    row.state, row.why, row.printer_job = _S.SENDING, None, None
+                    row.state, row.why, row.printer_job = _S.SENDING, Said(), None
                     row.attempts, row.changed_at, row.changed_by = row.attempts + 1, self.now(), None
                     session.flush()
                     return _value(session, row)
@@ -141,17 +140,17 @@ class Prints(Part):
                 return
             if row.state == _S.SENDING:
                 self._log(session, row, sure=True)
-            self._change(row, _S.PRINTING, None)
+            self._change(row, _S.PRINTING, Said())
             row.printer_job = printer_job
 
-    def print_waits(self, job: PrintJob, why: str) -> None:
+    def print_waits(self, job: PrintJob, why: Iterable[Message]) -> None:
         """The printer took no job just now, as ``why`` says: this one keeps its place."""
         with self.writing() as session:
             row = _row(session, job.id, lock=True)
             if row.attempts == job.attempts and row.state == _S.SENDING:
                 self._change(row, _S.WAITING, why)
 
-    def print_failed(self, job: PrintJob, why: str, *, unsure: bool = False) -> None:
+    def print_failed(self, job: PrintJob, why: Iterable[Message], *, unsure: bool = False) -> None:
         """This attempt did not reach the printer; or, ``unsure``, it may have."""
         with self.writing() as session:
             row = _row(session, job.id, lock=True)
@@ -161,8 +160,9 @@ class Prints(Part):
                 self._log(session, row, sure=False)
             self._change(row, _S.UNKNOWN if unsure else _S.FAILED, why)
 
-    def print_told(self, job: PrintJob, why: str | None, *, done: bool = False) -> None:
+    def print_told(self, job: PrintJob, why: Iterable[Message] = (), *, done: bool = False) -> None:
         """What the printer says of a job it took; ``done`` when all of it is printed."""
+        why = Said(why)
         with self.writing() as session:
             row = _row(session, job.id, lock=True)
             if row.attempts == job.attempts and row.state == _S.PRINTING and (done or row.why != why):
@@ -184,7 +184,7 @@ class Prints(Part):
             rows = list(session.scalars(select(PrintJobRow).where(*lost).with_for_update(skip_locked=True)))
             for row in rows:
                 self._log(session, row, sure=False)
-                self._change(row, _S.UNKNOWN, INTERRUPTED)
+                self._change(row, _S.UNKNOWN, (INTERRUPTED,))
         return len(rows)
 
     def print_again(self, job: int, *, by: str | None = None) -> PrintJob:
@@ -203,14 +203,12 @@ class Prints(Part):
         with self.writing() as session:
             row = _row(session, job, lock=True)
             if row.state not in may_be:
-                raise StoreError(
-                    Problem(
-                        "print job", job, f"is {PrintState(row.state).words} now", "Look at it again first."
-                    )
-                )
+                now = PrintState(row.state).words
+                moved = Message("store-print-job-moved", job=job, state=now)
+                raise StoreError(Problem("print job", job, moved))
             if to is _S.WAITING:
                 printer_row(session, row.printer_id)
-            self._change(row, to, row.why if to is _S.DROPPED else None, by)
+            self._change(row, to, row.why if to is _S.DROPPED else Said(), by)
             session.flush()
             return _value(session, row)
 
@@ -222,8 +220,10 @@ class Prints(Part):
         )
         return (PrintJobRow.state == _S.WAITING) & PrintJobRow.printer_id.not_in(not_free)
 
-    def _change(self, row: PrintJobRow, state: PrintState, why: str | None, by: str | None = None) -> None:
-        row.state, row.why = state, why[:500] if why else None
+    def _change(
+        self, row: PrintJobRow, state: PrintState, why: Iterable[Message], by: str | None = None
+    ) -> None:
+        row.state, row.why = state, Said(why)
         row.changed_at, row.changed_by = self.now(), by
 
     def _log(self, session: Session, row: PrintJobRow, *, sure: bool) -> None:
@@ -233,14 +233,14 @@ class Prints(Part):
             "reason": row.reason,
         }  # fmt: skip
         if not sure:
-            data["note"] = "it may have been printed; nobody knows"
+            data["unconfirmed"] = True
         add_alike(session, list(row.numbers), Kind.PRINTED, data, row.created_by, self.now())
 
 
 def _row(session: Session, job: int, *, lock: bool = False) -> PrintJobRow:
     row = session.get(PrintJobRow, job, with_for_update=lock or None)
     if row is None:
-        raise StoreError(Problem("print job", job, "is not known here", "Look under Prints."))
+        raise StoreError(Problem("print job", job, Message("store-print-job-not-found", job=job)))
     return row
 
 

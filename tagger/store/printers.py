@@ -6,9 +6,12 @@ from sqlalchemy import func, select, update
 from sqlalchemy.orm import Session
 
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 from tagger.store.base import Part
 from tagger.store.models import PrinterRow, PrintJobRow
 from tagger.store.values import Printer, PrintState
+
+RETIRED = Message("store-print-retired")
 
 
 class Printers(Part):
@@ -24,13 +27,11 @@ class Printers(Part):
         """
         name = " ".join(name.split())
         if not 1 <= len(name) <= 40:
-            raise StoreError(Problem("name", name, "is not a name for a printer", "Use 1 to 40 characters."))
+            raise StoreError(Problem("name", name, Message("store-name-length", most=40)))
         with self.writing() as session:
             row = session.scalar(select(PrinterRow).where(func.lower(PrinterRow.name) == name.lower()))
             if row is not None and row.retired_at is None:
-                raise StoreError(
-                    Problem("name", name, "is a printer already", "Take another name, or retire that one.")
-                )
+                raise StoreError(Problem("name", name, Message("store-printer-name-used", name=name)))
             row = row or PrinterRow()
             row.name, row.uri, row.dpi, row.template = name, uri, dpi, template
             row.added_at, row.added_by, row.retired_at, row.retired_by = self.now(), by, None, None
@@ -59,9 +60,8 @@ class Printers(Part):
             session.execute(
                 update(PrintJobRow)
                 .where(PrintJobRow.printer_id == printer, PrintJobRow.state == PrintState.WAITING)
-                .values(state=PrintState.FAILED, why="The printer was retired before its turn came.",
-                        changed_at=now, changed_by=by)
-            )  # fmt: skip
+                .values(state=PrintState.FAILED, why=(RETIRED,), changed_at=now, changed_by=by)
+            )
             return _value(row)
 
 
@@ -72,10 +72,7 @@ def printer_row(session: Session, which: int | str) -> PrinterRow:
     else:
         row = session.scalar(select(PrinterRow).where(func.lower(PrinterRow.name) == which.strip().lower()))
     if row is None or row.retired_at is not None:
-        raise StoreError(
-            Problem("printer", which, "is not a printer in use here",
-                    "Choose one from the list; a manager adds printers under Shop.")
-        )  # fmt: skip
+        raise StoreError(Problem("printer", which, Message("store-printer-not-found", printer=which)))
     return row
 
 

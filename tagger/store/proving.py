@@ -13,6 +13,8 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message, least_pressure, pressure
+from tagger.phrases import part
 from tagger.spec import PressureBar
 from tagger.store.assemblies import Assemblies
 from tagger.store.history import History
@@ -70,15 +72,12 @@ class Proving(Assemblies, History):
         than called for.
         """
         if test.passed and test.called_for_bar is not None and test.pressure_bar < test.called_for_bar:
-            raise StoreError(
-                Problem("pressure_bar", test.pressure_bar, f"is less than the {test.called_for_bar} bar called for",
-                        "Test again at that pressure, or record the test as failed.")
-            )  # fmt: skip
+            given, called = pressure(test.pressure_bar), least_pressure(test.called_for_bar)
+            wrong = Message("store-proof-pressure-low", given=given, called=called)
+            raise StoreError(Problem("pressure_bar", test.pressure_bar, wrong))
         if test.passed and test.called_for_s is not None and test.hold_s < test.called_for_s:
-            raise StoreError(
-                Problem("hold_s", test.hold_s, f"is less than the {test.called_for_s:g} s called for",
-                        "Hold it that long, or record the test as failed.")
-            )  # fmt: skip
+            wrong = Message("store-proof-hold-short", given=test.hold_s, called=test.called_for_s)
+            raise StoreError(Problem("hold_s", test.hold_s, wrong))
         return self.record(number, Kind.PROOF_TESTED, test.model_dump(mode="json"), by)
 
     def record_crimps(self, number: str, crimps: Sequence[CrimpMeasured], *, by: str | None = None) -> Event:
@@ -86,28 +85,34 @@ class Proving(Assemblies, History):
         data = {"crimps": [crimp.model_dump(mode="json") | {"holds": crimp.holds} for crimp in crimps]}
         return self.record(number, Kind.CRIMPED, data, by)
 
-    def blocked(self, numbers: Sequence[str]) -> dict[str, str]:
+    def blocked(self, numbers: Sequence[str]) -> dict[str, Message]:
         """Those of these tags that must not be printed, and why."""
         found = {
-            a.number: f"it is withdrawn: {a.withdrawals[0].reason}"
+            a.number: Message(
+                "store-blocked-withdrawn", number=tag_number.format(a.number), reason=a.withdrawals[0].reason
+            )
             for a in self.assemblies(numbers)
             if a.withdrawn
         }
         for number, event in self.last(numbers, Kind.CRIMPED).items():
-            out = [c for c in event.data.get("crimps", ()) if not c["holds"]]
-            if out:
-                ends = " and ".join(f"end {c['end'].upper()} ({c['measured_mm']} mm)" for c in out)
-                found.setdefault(number, f"the crimp of {ends} was measured out of its band")
+            ends = tuple(
+                Message("store-crimp-of-end", end=part(f"end_{c['end']}"), measured=float(c["measured_mm"]))
+                for c in event.data.get("crimps", ())
+                if not c["holds"]
+            )
+            if ends:
+                why = Message("store-blocked-crimp", number=tag_number.format(number), ends=ends)
+                found.setdefault(number, why)
         for number, event in self.last(numbers, Kind.PROOF_TESTED).items():
             if not event.data.get("passed"):
-                found.setdefault(number, f"its proof test of {event.at:%Y-%m-%d} failed")
+                day = event.at.date()
+                why = Message("store-blocked-proof", number=tag_number.format(number), day=day)
+                found.setdefault(number, why)
         return found
 
     def refuse_blocked(self, numbers: Sequence[str]) -> None:
         """Raises StoreError naming every tag that must not be printed."""
         if blocked := self.blocked(numbers):
             raise StoreError(
-                Problem("number", tag_number.format(number), f"must not be printed: {why}",
-                        "Mend the assembly and record it again, or scrap it.")
-                for number, why in blocked.items()
-            )  # fmt: skip
+                Problem("number", tag_number.format(number), why) for number, why in blocked.items()
+            )

@@ -8,6 +8,7 @@ from datetime import datetime
 from sqlalchemy import delete, select
 
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 from tagger.spec import AssemblySpec
 from tagger.store.base import Part
 from tagger.store.models import RecipeRow
@@ -30,7 +31,7 @@ class Recipes(Part):
         """Keeps a spec, without its lots, under a name; one saved before under it is replaced."""
         name = " ".join(name.split())
         if not 1 <= len(name) <= 80:
-            raise StoreError(Problem("recipe", name, "is not a name", "Use 1 to 80 characters."))
+            raise StoreError(Problem("recipe", name, Message("store-name-length", most=80)))
         without_lots = spec.carried().model_copy(update={"note": spec.note})
         with self.writing() as session:
             row = session.get(RecipeRow, name) or RecipeRow(name=name)
@@ -51,7 +52,7 @@ class Recipes(Part):
         with self.reading() as session:
             row = session.get(RecipeRow, name)
             if row is None:
-                raise StoreError(Problem("recipe", name, "is not kept here", "Choose one from the list."))
+                raise StoreError(Problem("recipe", name, Message("store-recipe-not-found", name=name)))
             return _recipe(row)
 
     def drop_recipe(self, name: str) -> None:

@@ -17,6 +17,7 @@ from sqlalchemy.sql.operators import OperatorType
 from sqlalchemy.types import TypeEngine
 
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 
 # C0 but tab and the line ends, DEL, and halves of a UTF-16 pair, which UTF-8 cannot hold.
 _CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ud800-\udfff]")
@@ -35,9 +36,7 @@ def clean(text: str) -> str:
 
 def _refuse_control(field: str, text: str) -> None:
     if _CONTROL.search(text):
-        raise TextRefused(
-            Problem(field, clean(text)[:_SHOWN], "holds a control character", "Type it again without it.")
-        )
+        raise TextRefused(Problem(field, clean(text)[:_SHOWN], Message("store-control-character")))
 
 
 class Line(TypeDecorator[str]):
@@ -56,10 +55,8 @@ class Line(TypeDecorator[str]):
     def process_bind_param(self, value: str | None, dialect: Dialect) -> str | None:
         if value is not None:
             if self.length is not None and len(value) > self.length:
-                raise TextRefused(
-                    Problem(self.field, clean(value)[:_SHOWN] + "...", "is too long",
-                            f"Use at most {self.length} characters.")
-                )  # fmt: skip
+                wrong = Message("store-too-long", most=self.length)
+                raise TextRefused(Problem(self.field, clean(value)[:_SHOWN] + "...", wrong))
             _refuse_control(self.field, value)
         return value
 

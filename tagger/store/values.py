@@ -10,7 +10,9 @@ from typing import Annotated, Any
 from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 from tagger.spec import AssemblySpec, TagContent
+from tagger.store.said import Said
 from tagger.trade.results import Assessment
 
 
@@ -52,6 +54,11 @@ class OrderState(StrEnum):
         """The states that may follow."""
         return _NEXT[self]
 
+    @property
+    def words(self) -> Message:
+        """The state as the shop and the customer read it."""
+        return Message(f"store-order-state-{self}")
+
 
 _S = OrderState
 _NEXT: dict[OrderState, tuple[OrderState, ...]] = {
@@ -76,8 +83,9 @@ class PrintState(StrEnum):
     DROPPED = "dropped"
 
     @property
-    def words(self) -> str:
-        return "perhaps printed" if self is PrintState.UNKNOWN else str(self)
+    def words(self) -> Message:
+        """The state as people read it."""
+        return Message(f"store-print-state-{self}")
 
     @property
     def under_way(self) -> bool:
@@ -105,7 +113,7 @@ class Printer:
 
 @dataclass(frozen=True)
 class PrintJob:
-    """Tags to one printer. ``why`` says in words what keeps it, or what became of it.
+    """Tags to one printer. ``why`` says what keeps it, or what became of it.
 
     ``attempts`` counts how often it was sent; ``printer_job`` is the printer's own number for it.
     """
@@ -119,7 +127,7 @@ class PrintJob:
     template: str
     reason: str
     state: PrintState
-    why: str | None
+    why: Said
     attempts: int
     printer_job: int | None
     created_at: datetime
@@ -192,7 +200,7 @@ class Assembly:
 
 
 class Contact(BaseModel):
-    """Whom to answer; a telephone number or an e-mail address at least."""
+    """The customer's contact: a phone number or an email address at least."""
 
     model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
 
@@ -204,20 +212,15 @@ class Contact(BaseModel):
     @model_validator(mode="after")
     def _reachable(self) -> Contact:
         if self.email and ("@" not in self.email or " " in self.email):
-            raise _wrong(
-                "email", self.email, "is not an e-mail address", "Give one such as anna@example.com."
-            )
+            wrong = Message("store-email-not-valid", email=self.email)
+            raise _ContactError(Problem("email", self.email, wrong))
         if not (self.phone or self.email):
-            raise _wrong("phone", None, "is missing, and so is the e-mail address", "Give one of them.")
+            raise _ContactError(Problem("phone", None, Message("store-contact-missing")))
         return self
 
 
 class _ContactError(StoreError, ValueError):
     """A StoreError that pydantic collects with its own."""
-
-
-def _wrong(name: str, value: object, why: str, mend: str) -> _ContactError:
-    return _ContactError(Problem(name, value, why, mend))
 
 
 @dataclass(frozen=True)

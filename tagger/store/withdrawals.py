@@ -12,7 +12,8 @@ from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
-from tagger.store.base import Part, compact, in_chunks
+from tagger.messages import Message
+from tagger.store.base import Part, compact, in_chunks, not_registered
 from tagger.store.history import add_events
 from tagger.store.locks import Turn, take
 from tagger.store.models import AssemblyRow, WithdrawalRow
@@ -40,18 +41,15 @@ class Withdrawals(Part):
         """
         scope, value = _named(tag, hose_lot, fitting_lot)
         if not reason.strip():
-            raise StoreError(Problem("reason", None, "is missing", "Say why it must not be used."))
+            raise StoreError(Problem("reason", None, Message("store-withdraw-reason-missing")))
         with self.writing() as session:
             take(session, Turn.WITHDRAWALS)
             if scope is Scope.TAG and session.get(AssemblyRow, value) is None:
-                raise StoreError(
-                    Problem("tag", tag_number.format(value), "is not registered here", "Check the number.")
-                )
+                raise StoreError(not_registered(value, "tag"))
             same = and_(WithdrawalRow.scope == str(scope), WithdrawalRow.value == value)
             if session.scalar(select(WithdrawalRow).where(same, WithdrawalRow.lifted_at.is_(None))):
-                raise StoreError(
-                    Problem(str(scope), value, "is withdrawn already", "Lift it first to change the reason.")
-                )
+                wrong = Message("store-withdrawn-already", scope=str(scope), value=_shown(scope, value))
+                raise StoreError(Problem(str(scope), value, wrong))
             now = self.now()
             row = WithdrawalRow(scope=str(scope), value=value, reason=reason.strip(), at=now, by=by)
             session.add(row)
@@ -63,13 +61,15 @@ class Withdrawals(Part):
     def lift(self, withdrawal: int, reason: str, *, by: str | None = None) -> Withdrawal:
         """Ends a withdrawal; it stays in the record with who ended it and why."""
         if not reason.strip():
-            raise StoreError(Problem("reason", None, "is missing", "Say why it may be used again."))
+            raise StoreError(Problem("reason", None, Message("store-lift-reason-missing")))
         with self.writing() as session:
             take(session, Turn.WITHDRAWALS)
             row = session.get(WithdrawalRow, withdrawal)
-            if row is None or row.lifted_at is not None:
-                why = "is no withdrawal here" if row is None else "is lifted already"
-                raise StoreError(Problem("withdrawal", withdrawal, why, "Look at the list again."))
+            if row is None:
+                raise StoreError(_not_found(withdrawal))
+            if row.lifted_at is not None:
+                wrong = Message("store-withdrawal-lifted", withdrawal=withdrawal)
+                raise StoreError(Problem("withdrawal", withdrawal, wrong))
             row.lifted_at, row.lifted_by, row.lifted_why = self.now(), by, reason.strip()
             session.flush()
             data = {"withdrawal": row.id, "reason": row.lifted_why}
@@ -96,9 +96,7 @@ class Withdrawals(Part):
         with self.reading() as session:
             row = session.get(WithdrawalRow, withdrawal)
             if row is None:
-                raise StoreError(
-                    Problem("withdrawal", withdrawal, "is no withdrawal here", "Check the list.")
-                )
+                raise StoreError(_not_found(withdrawal))
             return _value(row)
 
     def withdrawn_lots(self, lot: str) -> list[Withdrawal]:
@@ -156,9 +154,8 @@ def refuse_withdrawn_lots(session: Session, rows: Sequence[Registration]) -> Non
         query = select(WithdrawalRow).where(WithdrawalRow.value.in_(chunk), WithdrawalRow.lifted_at.is_(None))
         held.update(((row.scope, row.value), row.reason) for row in session.scalars(query))
     problems = [
-        Problem(f"row {place}.{field}" if len(rows) > 1 else field, lot,
-                f"is withdrawn: {held[str(scope), str(lot_key(lot))]}",
-                "Take another lot, or have the withdrawal lifted.")
+        Problem(f"row {place}.{field}" if len(rows) > 1 else field, lot, Message(
+            "store-lot-withdrawn", scope=str(scope), lot=lot, reason=held[str(scope), str(lot_key(lot))]))
         for place, row in enumerate(rows, 1)
         for field, scope, lot in _lots(row)
         if (str(scope), str(lot_key(lot))) in held
@@ -191,11 +188,17 @@ def _named(tag: str | None, hose_lot: str | None, fitting_lot: str | None) -> tu
         if value and value.strip()
     ]
     if len(named) != 1:
-        raise StoreError(
-            Problem("withdraw", None, "needs one tag, one hose lot or one fitting lot", "Give exactly one.")
-        )
+        raise StoreError(Problem("withdraw", None, Message("store-withdraw-which")))
     scope, value = named[0]
     return scope, compact(value) if scope is Scope.TAG else str(lot_key(value))
+
+
+def _shown(scope: Scope, value: str) -> str:
+    return tag_number.format(value) if scope is Scope.TAG else value
+
+
+def _not_found(withdrawal: int) -> Problem:
+    return Problem("withdrawal", withdrawal, Message("store-withdrawal-not-found", withdrawal=withdrawal))
 
 
 def _keys(row: AssemblyRow) -> list[tuple[str, str]]:

@@ -149,7 +149,7 @@ def test_the_same_post_with_its_key_answers_alike_and_writes_nothing_more(
         assert again.json() == first.json()
     refused = api.post(address, headers=key, **other)
     assert (refused.status_code, refused.headers["content-type"]) == (409, "application/problem+json")
-    assert refused.json()["problems"][0]["why"].startswith("was used before")
+    assert refused.json()["problems"][0]["why"].startswith("This key was already used")
     assert _rows(store, tmp_path) == written
 
 

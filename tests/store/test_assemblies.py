@@ -46,7 +46,7 @@ def test_the_same_key_registers_once(store: Store) -> None:
 
 def test_a_key_used_for_something_else_is_refused(store: Store) -> None:
     store.register(spec(), assessment(), key="bench-1")
-    with pytest.raises(StoreError, match="used before"):
+    with pytest.raises(StoreError, match="already used"):
         store.register(spec(length_mm=1300), assessment(), key="bench-1")
     assert store.count() == 1
 
@@ -81,7 +81,7 @@ def test_a_run_with_one_bad_row_registers_nothing(store: Store) -> None:
         Registration(spec(), assessment(), 10),
         Registration(spec(hose={"standard": "SAE 100R2", "dash": 12, "lot": "h-13"}), assessment()),
     ]
-    with pytest.raises(StoreError, match=r"row 2\.hose\.lot: is withdrawn: cover blisters"):
+    with pytest.raises(StoreError, match=r"row 2\.hose\.lot: Hose lot .* is withdrawn \(“cover blisters"):
         store.register_many(rows)
     assert store.count() == 0
 
@@ -165,13 +165,13 @@ def test_pages_hold_every_assembly_once(store: Store) -> None:
 
 
 def test_an_unregistered_number_is_told_with_what_to_do(store: Store) -> None:
-    with pytest.raises(StoreError, match="is not registered here"):
+    with pytest.raises(StoreError, match="is not registered"):
         store.assembly(tag_number.make())
 
 
 def test_more_in_one_run_than_can_be_meant_is_refused(store: Store) -> None:
     rows = [Registration(spec(), assessment(), count=10_000)] * 11
-    with pytest.raises(StoreError, match="100000 assemblies at once"):
+    with pytest.raises(StoreError, match="more than one batch"):
         store.register_many(rows)
     assert store.count() == 0
 

@@ -58,7 +58,7 @@ def test_a_copy_never_goes_onto_the_database_itself(tmp_path: Path, name: str) -
         elif name == "hard link":
             target.hardlink_to(file)
         for act in (store.backup, store.restore) if name != "part" else (store.backup,):
-            with pytest.raises(StoreError, match="belongs to the database itself"):
+            with pytest.raises(StoreError, match="is a file of the database itself"):
                 act(target)
         store.record(number, Kind.SCANNED, {})
     with Store.open(f"sqlite:///{file}") as store:
@@ -69,13 +69,13 @@ def test_a_copy_is_never_written_over_another_file(store: Store, tmp_path: Path)
     _filled(store)
     held = tmp_path / "letter.txt"
     held.write_text("keep me")
-    with pytest.raises(StoreError, match=r"is there already.*Name a file"):
+    with pytest.raises(StoreError, match=r"already exists.*Choose a new file"):
         store.backup(held)
     assert held.read_text() == "keep me"
     (tmp_path / "dangling").symlink_to(tmp_path / "nowhere")
-    with pytest.raises(StoreError, match="is there already"):
+    with pytest.raises(StoreError, match="already exists"):
         store.backup(tmp_path / "dangling")
-    with pytest.raises(StoreError, match=r"is not a folder here.*Make the folder"):
+    with pytest.raises(StoreError, match=r"does not exist.*Create the folder"):
         store.backup(tmp_path / "no" / "such" / "copy")
     assert not (tmp_path / "no").exists()
 
@@ -83,7 +83,7 @@ def test_a_copy_is_never_written_over_another_file(store: Store, tmp_path: Path)
 def test_restore_refuses_a_database_in_use(store: Store, tmp_path: Path) -> None:
     _filled(store)
     store.backup(tmp_path / "tags.copy")
-    with pytest.raises(StoreError, match="needs an empty database"):
+    with pytest.raises(StoreError, match="into an empty database only"):
         store.restore(tmp_path / "tags.copy")
 
 
@@ -96,6 +96,6 @@ def test_restore_refuses_what_is_no_whole_copy(store: Store, tmp_path: Path, con
             other.backup(path)
         content = path.read_bytes()[: path.stat().st_size // 2]
     path.write_bytes(content)
-    with pytest.raises(StoreError, match="not a whole copy"):
+    with pytest.raises(StoreError, match="not a complete backup"):
         store.restore(path)
     assert store.count() == 0

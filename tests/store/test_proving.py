@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tagger.errors import StoreError
+from tagger.i18n import Translator
 from tagger.store import CrimpMeasured, ProofTest, Store
 from tests.store.samples import assessment, spec
 
@@ -22,7 +23,7 @@ def test_the_last_proof_test_decides(store: Store) -> None:
     [made] = store.register(spec(), assessment())
     assert store.blocked([made.number]) == {}
     store.record_proof_test(made.number, PASSED.model_copy(update={"passed": False}))
-    with pytest.raises(StoreError, match=r"must not be printed: its proof test of .* failed"):
+    with pytest.raises(StoreError, match=r"cannot be printed: its proof test of .* failed"):
         store.refuse_blocked([made.number])
     store.record_proof_test(made.number, PASSED)
     store.refuse_blocked([made.number])
@@ -32,7 +33,7 @@ def test_the_last_proof_test_decides(store: Store) -> None:
 def test_less_than_called_for_cannot_pass(store: Store, change: dict[str, float]) -> None:
     [made] = store.register(spec(), assessment())
     test = PASSED.model_copy(update={"called_for_s": 30.0, **change})
-    with pytest.raises(StoreError, match="called for"):
+    with pytest.raises(StoreError, match="less than the .*(required|proof pressure)"):
         store.record_proof_test(made.number, test)
     assert len(store.history(made.number)) == 1
 
@@ -40,10 +41,9 @@ def test_less_than_called_for_cannot_pass(store: Store, change: dict[str, float]
 def test_a_crimp_out_of_its_band_blocks_until_measured_again(store: Store) -> None:
     [made] = store.register(spec(), assessment())
     store.record_crimps(made.number, [_crimp("a", 33.6), _crimp("b", 33.61)])
-    assert (
-        store.blocked([made.number])[made.number]
-        == "the crimp of end B (33.61 mm) was measured out of its band"
-    )
+    why = store.blocked([made.number])[made.number]
+    assert str(why).endswith("the crimp diameter is out of tolerance at end B (33.61 mm).")
+    assert Translator("de")(why).endswith("Ende B (33,61 mm).")
     store.record_crimps(made.number, [_crimp("b", 33.5)])
     assert store.blocked([made.number]) == {}
 

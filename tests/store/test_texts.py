@@ -37,7 +37,7 @@ def test_text_too_long_is_refused(store: Store, case: str) -> None:
     with pytest.raises(StoreError) as refused:
         _LONG[case](store)
     [problem] = refused.value.problems
-    assert (problem.field, problem.why) == (field, "is too long")
+    assert (problem.field, problem.why) == (field, f"The text is longer than {most} characters.")
     assert problem.mend == f"Use at most {most} characters."
     assert store.count() == 0 and store.withdrawals() == [] and store.orders() == []
 
@@ -68,12 +68,12 @@ def test_a_control_character_is_refused_in_any_text(store: Store, field: str, ba
     one_line = field == "contact.name"  # goes into a mail's lines, and is held to more
     assert (
         problem.why
-        == f"holds a {'line break or a sign that cannot be seen' if one_line else 'control character'}"
+        == f"The text contains a {'line break or a hidden character' if one_line else 'control character'}."
     )
 
 
 def test_half_a_character_is_refused(store: Store) -> None:
-    with pytest.raises(StoreError, match="changes: holds a control character"):
+    with pytest.raises(StoreError, match="changes: The text contains a control character"):
         store.request_order(spec=spec(), contact=ANNA, changes="Q\ud800X")
 
 

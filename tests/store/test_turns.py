@@ -52,7 +52,7 @@ def test_an_order_request_being_declined_is_not_built(store: Store) -> None:
         lambda: store.set_order_state(order.reference, OrderState.DECLINED),
         lambda: store.set_order_state(order.reference, OrderState.BUILDING),
     )
-    assert refused(late, "cannot follow declined")
+    assert refused(late, "“declined”, which can no longer change")
     assert [step.state for step in store.order(order.reference).steps] == ["received", "declined"]
 
 
@@ -63,7 +63,7 @@ def test_the_last_two_managers_are_not_both_demoted(store: Store) -> None:
         lambda: store.change_person(anna.id, role=Role.BUILDER),
         lambda: store.change_person(bela.id, active=False),
     )
-    assert refused(late, "no manager")
+    assert refused(late, "last manager")
 
 
 def test_one_code_makes_one_manager(store: Store) -> None:
@@ -73,7 +73,7 @@ def test_one_code_makes_one_manager(store: Store) -> None:
         lambda: store.make_first_manager(code, "Anna", "hash"),
         lambda: store.make_first_manager(code, "Bela", "hash"),
     )
-    assert refused(late, "is not the code")
+    assert refused(late, "is not the current code")
     assert [person.name for person in store.people()] == ["Anna"]
 
 
@@ -83,14 +83,14 @@ def test_a_name_is_taken_by_one(store: Store) -> None:
         lambda: store.add_person("Anna", "hash", Role.BUILDER),
         lambda: store.add_person("anna", "hash", Role.BUILDER),
     )
-    assert refused(late, "is taken")
+    assert refused(late, "already in use")
 
 
 def test_a_lot_is_withdrawn_once(store: Store) -> None:
     late = while_open(
         store, lambda: store.withdraw("x", hose_lot="H-1"), lambda: store.withdraw("y", hose_lot="h-1")
     )
-    assert refused(late, "is withdrawn already")
+    assert refused(late, "already withdrawn")
     assert len(store.withdrawals(holds=True)) == 1
     with pytest.raises(IntegrityError), store.writing() as session:  # the database itself refuses it too
         session.execute(
@@ -104,7 +104,7 @@ def test_a_lot_is_withdrawn_once(store: Store) -> None:
 def test_a_withdrawal_is_lifted_once(store: Store) -> None:
     held = store.withdraw("x", hose_lot="H-1")
     late = while_open(store, lambda: store.lift(held.id, "a"), lambda: store.lift(held.id, "b"))
-    assert refused(late, "is lifted already")
+    assert refused(late, "already lifted")
     assert store.withdrawal(held.id).lifted_why == "a"
 
 
@@ -125,7 +125,7 @@ def test_a_run_registered_while_its_lot_is_withdrawn_is_refused(store: Store) ->
         lambda: store.withdraw("blisters", fitting_lot="F-119"),
         lambda: store.register(spec(), assessment()),
     )
-    assert refused(late, "is withdrawn: blisters")
+    assert refused(late, "is withdrawn (“blisters")
     assert store.count() == 0
 
 

@@ -1,0 +1,194 @@
+# What the store refuses, what became of a print job, and the states of orders and prints.
+
+## Assemblies and registering
+
+store-not-registered = Das Schild { $number } ist nicht registriert.
+    .mend = Nummer prüfen oder das Schild scannen: Sein QR-Code enthält die ganze Spezifikation.
+store-run-not-found = Das Fertigungslos { $run } gibt es nicht.
+    .mend = Stattdessen nach seinen Schildern suchen.
+store-rows-none = Es gibt keine Zeile zu registrieren.
+    .mend = Mindestens eine Zeile eingeben.
+store-rows-too-many = { $count } Schlauchleitungen sind mehr, als ein Fertigungslos haben darf ({ $most }).
+    .mend = In mehreren Fertigungslosen registrieren.
+store-quantity-not-valid = { $count } ist keine gültige Menge.
+    .mend = Eine Menge von 1 bis { $most } eingeben.
+store-read-back = Der QR-Code hat die Gegenprobe beim Lesen nicht bestanden. Nichts wurde registriert.
+    .mend = Dem Support melden.
+store-numbers-used-up = Es wurde keine freie Schildnummer gefunden.
+    .mend = Dem Support melden.
+store-key-of-other = Dieser Schlüssel wurde schon für { $what ->
+        [registration] eine andere Registrierung
+        [order] eine andere Bestellung
+        [print] einen anderen Druckauftrag
+       *[request] eine andere Anfrage
+     } verwendet.
+    .mend = Einen neuen Schlüssel verwenden.
+store-key-length = Der Schlüssel ist leer oder länger als { $most } Zeichen.
+    .mend = 1 bis { $most } Zeichen verwenden.
+store-not-a-page-mark = { $mark } ist keine Seitenmarke.
+    .mend = Die zuletzt erhaltene verwenden.
+store-not-an-event = { $kind } ist keine Art von Ereignis.
+    .mend = Eines von diesen verwenden: { LIST($kinds, style: "or") }.
+
+## Texts
+
+store-too-long = Der Text ist länger als { $most } Zeichen.
+    .mend = Höchstens { $most } Zeichen verwenden.
+store-control-character = Der Text enthält ein Steuerzeichen.
+    .mend = Das Zeichen löschen und den Text neu eingeben.
+store-hidden-character = Der Text enthält einen Zeilenumbruch oder ein unsichtbares Zeichen.
+    .mend = In einer Zeile neu eingeben.
+store-name-length = Der Name muss 1 bis { $most } Zeichen haben.
+    .mend = 1 bis { $most } Zeichen eingeben.
+store-name-used = Der Name { $name } ist schon vergeben.
+    .mend = Einen anderen Namen wählen.
+
+## Orders
+
+store-order-not-found = Die Bestellung { $reference } ist nicht vorhanden.
+    .mend = Bestellnummer prüfen.
+store-order-tag-unknown = Das Schild { $number } ist nicht registriert, seine Spezifikation ist nicht bekannt.
+    .mend = Die Spezifikation mitsenden: Sie steht im QR-Code.
+store-order-of-nothing = Die Bestellung hat weder eine Schildnummer noch eine Spezifikation.
+    .mend = Schildnummer eingeben oder die Spezifikation senden.
+store-order-not-after = Der Status „{ $wanted }“ ist nach „{ $now }“ nicht erlaubt.
+    .mend = Erlaubt: { LIST($next, style: "or") }.
+store-order-finished = Die Bestellung hat den Status „{ $now }“, der sich nicht mehr ändern lässt.
+    .mend = Eine neue Bestellung eingeben.
+store-order-question-missing = Die Frage an den Kunden fehlt.
+    .mend = Die Frage an den Kunden eingeben.
+store-order-past = Der { $day } ist vergangen.
+    .mend = Das heutige oder ein späteres Datum eingeben.
+store-order-not-a-state = { $state } ist kein Status einer Bestellung.
+    .mend = Einen von diesen verwenden: { LIST($states, style: "or") }.
+store-contact-missing = Eine Telefonnummer oder eine E-Mail-Adresse ist erforderlich.
+    .mend = Eine von beiden eingeben.
+store-email-not-valid = { $email } ist keine E-Mail-Adresse.
+    .mend = Eine Adresse wie anna@example.com verwenden.
+store-order-state-received = eingegangen
+store-order-state-asked = Rückfrage gestellt
+store-order-state-accepted = angenommen
+store-order-state-building = in Arbeit
+store-order-state-done = fertig
+store-order-state-declined = abgelehnt
+
+## Withdrawals
+
+store-withdraw-which = Eine Sperrung muss genau ein Schild, eine Schlauchcharge oder eine Armaturencharge nennen.
+    .mend = Genau eines davon eingeben.
+store-withdraw-reason-missing = Der Grund der Sperrung fehlt.
+    .mend = Den Grund der Sperrung eingeben.
+store-lift-reason-missing = Der Grund für die Aufhebung der Sperrung fehlt.
+    .mend = Den Grund der Aufhebung eingeben.
+store-withdrawn-already = { $scope ->
+        [hose_lot] Die Schlauchcharge { $value } ist schon gesperrt.
+        [fitting_lot] Die Armaturencharge { $value } ist schon gesperrt.
+       *[tag] Das Schild { $value } ist schon gesperrt.
+     }
+    .mend = Um den Grund zu ändern, zuerst die Sperrung aufheben.
+store-withdrawal-not-found = Die Sperrung { $withdrawal } ist nicht vorhanden.
+    .mend = Die Liste der Sperrungen prüfen.
+store-withdrawal-lifted = Die Sperrung { $withdrawal } ist schon aufgehoben.
+    .mend = Die Liste der Sperrungen prüfen.
+store-lot-withdrawn = { $scope ->
+        [hose_lot] Die Schlauchcharge { $lot } ist gesperrt („{ $reason }“).
+       *[fitting_lot] Die Armaturencharge { $lot } ist gesperrt („{ $reason }“).
+     }
+    .mend = Eine andere Charge verwenden oder die Werkstattleitung bitten, die Sperrung aufzuheben.
+
+## Crimps and proof tests
+
+store-crimp-not-valid = Durchmesser und Toleranzen ergeben kein gültiges Pressmaß.
+    .mend = Einen Durchmesser von 1 bis 300 mm und Toleranzen von 0 bis 5 mm eingeben.
+store-crimp-source-missing = Die Quelle des Pressmaßes fehlt.
+    .mend = Die Quelle eingeben: Sie ist für jedes Pressmaß erforderlich.
+store-crimp-shell-missing = Die Presshülse zum Pressmaß fehlt.
+    .mend = Die Presshülse eingeben: Sie ist für jedes Pressmaß erforderlich.
+store-crimp-not-found = Das Pressmaß { $crimp } ist nicht vorhanden.
+    .mend = Die zuletzt erhaltene Kennung verwenden.
+store-crimp-none = Für diesen Schlauch mit der Presshülse { $shell } gibt es kein Pressmaß.
+    .mend = Die Werkstattleitung kann es unter „Werkstatt“ eintragen, nach der Tabelle des Armaturenherstellers.
+store-proof-pressure-low = { $given } ist weniger als der geforderte Prüfdruck von { $called }.
+    .mend = Mit diesem Druck neu prüfen oder die Prüfung als nicht bestanden eintragen.
+store-proof-hold-short = { $given } s sind weniger als die geforderten { $called } s.
+    .mend = Den Druck die volle Zeit halten oder die Prüfung als nicht bestanden eintragen.
+store-crimp-of-end = { $end } ({ $measured } mm)
+store-blocked-withdrawn = Das Schild { $number } lässt sich nicht drucken: Es ist gesperrt („{ $reason }“).
+    .mend = Die Schlauchleitung verschrotten oder die Werkstattleitung bitten, die Sperrung aufzuheben.
+store-blocked-crimp = Das Schild { $number } lässt sich nicht drucken: Das Pressmaß liegt außerhalb der Toleranz, { LIST($ends) }.
+    .mend = Die Schlauchleitung neu fertigen und die Pressmaße neu eintragen oder die Schlauchleitung verschrotten.
+store-blocked-proof = Das Schild { $number } lässt sich nicht drucken: Die Druckprüfung vom { $day } wurde nicht bestanden.
+    .mend = Die Schlauchleitung neu fertigen und eine neue Druckprüfung eintragen oder die Schlauchleitung verschrotten.
+
+## Print jobs and printers
+
+store-printer-not-found = { $printer } ist kein Drucker in Gebrauch.
+    .mend = Einen aus der Liste wählen. Die Werkstattleitung trägt Drucker unter „Werkstatt“ ein.
+store-printer-name-used = Ein Drucker hat schon den Namen { $name }.
+    .mend = Einen anderen Namen wählen oder jenen Drucker entfernen.
+store-print-job-not-found = Der Druckauftrag { $job } ist nicht vorhanden.
+    .mend = Unter „Drucke“ nachsehen.
+store-print-job-moved = Der Druckauftrag { $job } hat jetzt den Status „{ $state }“.
+    .mend = Zuerst die Seite neu laden.
+store-print-state-waiting = wartet
+store-print-state-sending = wird gesendet
+store-print-state-printing = wird gedruckt
+store-print-state-done = gedruckt
+store-print-state-failed = fehlgeschlagen
+store-print-state-unknown = Druck unbestätigt
+store-print-state-dropped = abgebrochen
+store-print-interrupted = Das Programm wurde beim Senden des Auftrags angehalten. Er wurde vielleicht gedruckt.
+    .mend = Prüfen, ob die Schilder gedruckt wurden.
+store-print-restored = Der Auftrag stammt aus einer wiederhergestellten Sicherung. Er wurde vielleicht schon gedruckt.
+    .mend = Prüfen, ob die Schilder gedruckt wurden, bevor Sie ihn neu senden.
+store-print-retired = Der Drucker wurde entfernt, bevor der Auftrag gesendet wurde.
+    .mend = Die Schilder an einen anderen Drucker senden.
+store-print-forgotten = Der Drucker führt diesen Auftrag nicht mehr. Er wurde vielleicht ausgeschaltet.
+    .mend = Prüfen, ob die Schilder gedruckt wurden.
+store-print-crashed = Das Programm ist beim Senden des Auftrags gescheitert ({ $error }).
+    .mend = Prüfen, ob die Schilder gedruckt wurden, und dem Support melden.
+store-print-status = Druckerstatus: { LIST($said) }.
+
+## People and devices
+
+store-code-wrong = Das ist nicht der aktuelle Code.
+    .mend = Den Code auf der Konsole prüfen.
+store-last-manager = Das ist die letzte Person mit der Rolle Werkstattleitung; sie lässt sich nicht ändern.
+    .mend = Zuerst eine weitere Werkstattleitung anlegen.
+store-person-not-found = Die Person { $person } ist nicht vorhanden.
+    .mend = Die Liste der Personen prüfen.
+store-token-not-found = Das Gerät { $token } ist nicht vorhanden.
+    .mend = Die Liste der Geräte prüfen.
+store-recipe-not-found = Das Rezept { $name } ist nicht vorhanden.
+    .mend = Eines aus der Liste wählen.
+
+## The database and its backups
+
+store-database-cannot-open = Die Datenbank lässt sich nicht öffnen: { $why }
+    .mend = TAGGER_DATABASE_URL prüfen und ob Ordner oder Server vorhanden sind.
+store-database-newer = Die Datenbank wurde von einer neueren Version geschrieben (Schritt { $step }).
+    .mend = Jene Version installieren oder eine Sicherung in eine neue Datenbank einspielen.
+store-database-address = { $address } ist keine Adresse einer Datenbank.
+    .mend = Eine Adresse wie sqlite:////srv/data.sqlite3 oder postgresql://name@host/data verwenden.
+store-database-kind = Die Datenbank ist weder SQLite noch PostgreSQL.
+    .mend = Eine von beiden verwenden.
+store-database-in-memory = Die Datenbank ginge beim Beenden des Programms verloren (Datenbank im Arbeitsspeicher).
+    .mend = Eine Datei angeben.
+store-backup-exists = { $path } gibt es schon und wird nicht überschrieben.
+    .mend = Einen neuen Dateinamen wählen oder die vorhandene Datei verschieben.
+store-backup-no-folder = Den Ordner { $path } gibt es nicht.
+    .mend = Den Ordner anlegen oder den Pfad prüfen.
+store-backup-not-verified = Die Sicherung { $path } hat die Überprüfung nicht bestanden.
+    .mend = Den Datenträger prüfen.
+store-backup-meanwhile = { $path } wurde inzwischen angelegt.
+    .mend = Einen anderen Dateinamen wählen.
+store-backup-own-file = { $path } ist eine Datei der Datenbank selbst.
+    .mend = Eine andere Datei für die Sicherung wählen.
+store-restore-no-file = { $path } gibt es nicht.
+    .mend = Den Pfad prüfen.
+store-restore-not-a-backup = { $path } ist keine vollständige Sicherung.
+    .mend = Eine neue Sicherung anlegen.
+store-restore-incomplete = Die wiederhergestellte Datenbank ist unvollständig.
+    .mend = Erneut versuchen.
+store-restore-not-empty = Eine Sicherung wird nur in eine leere Datenbank eingespielt. Diese enthält { LIST($tables) }.
+    .mend = Die Adresse einer neuen Datenbank in TAGGER_DATABASE_URL angeben.

@@ -1,0 +1,194 @@
+# What the store refuses, what became of a print job, and the states of orders and prints.
+
+## Assemblies and registering
+
+store-not-registered = Tag { $number } is not registered.
+    .mend = Check the number, or scan the tag: its QR code contains the full spec.
+store-run-not-found = Batch { $run } does not exist.
+    .mend = Search for its tags instead.
+store-rows-none = There are no rows to register.
+    .mend = Enter at least one row.
+store-rows-too-many = { $count } assemblies are more than one batch may have ({ $most }).
+    .mend = Register them in several batches.
+store-quantity-not-valid = { $count } is not a valid quantity.
+    .mend = Enter 1 to { $most }.
+store-read-back = The QR code failed its read-back check. Nothing was registered.
+    .mend = Report it to support.
+store-numbers-used-up = No free tag numbers were found.
+    .mend = Report it to support.
+store-key-of-other = This key was already used for { $what ->
+        [registration] another registration
+        [order] another order request
+        [print] another print job
+       *[request] another request
+     }.
+    .mend = Use a new key.
+store-key-length = The key is empty or longer than { $most } characters.
+    .mend = Use 1 to { $most } characters.
+store-not-a-page-mark = { $mark } is not a page mark.
+    .mend = Use the last one you received.
+store-not-an-event = { $kind } is not a kind of event.
+    .mend = Use one of: { LIST($kinds, style: "or") }.
+
+## Texts
+
+store-too-long = The text is longer than { $most } characters.
+    .mend = Use at most { $most } characters.
+store-control-character = The text contains a control character.
+    .mend = Delete the character and retype the text.
+store-hidden-character = The text contains a line break or a hidden character.
+    .mend = Retype it on one line.
+store-name-length = The name must have 1 to { $most } characters.
+    .mend = Enter 1 to { $most } characters.
+store-name-used = The name { $name } is already in use.
+    .mend = Choose another name.
+
+## Orders
+
+store-order-not-found = Order { $reference } is not on record.
+    .mend = Check the order number.
+store-order-tag-unknown = Tag { $number } is not registered, so its spec is not known.
+    .mend = Send the spec too: it is in the QR code.
+store-order-of-nothing = The order has neither a tag number nor a spec.
+    .mend = Enter the tag number or send the spec.
+store-order-not-after = The status “{ $wanted }” is not allowed after “{ $now }”.
+    .mend = Allowed: { LIST($next, style: "or") }.
+store-order-finished = The order has the status “{ $now }”, which can no longer change.
+    .mend = Enter a new order instead.
+store-order-question-missing = The question to the customer is missing.
+    .mend = Enter your question to the customer.
+store-order-past = { $day } is in the past.
+    .mend = Enter today or a later date.
+store-order-not-a-state = { $state } is not a status of an order request.
+    .mend = Use one of: { LIST($states, style: "or") }.
+store-contact-missing = A phone number or an email address is required.
+    .mend = Enter one of them.
+store-email-not-valid = { $email } is not an email address.
+    .mend = Use an address such as anna@example.com.
+store-order-state-received = received
+store-order-state-asked = question sent
+store-order-state-accepted = accepted
+store-order-state-building = being built
+store-order-state-done = done
+store-order-state-declined = declined
+
+## Withdrawals
+
+store-withdraw-which = A withdrawal must name one tag, one hose lot or one fitting lot.
+    .mend = Enter exactly one of them.
+store-withdraw-reason-missing = The reason for the withdrawal is missing.
+    .mend = Enter the reason for the withdrawal.
+store-lift-reason-missing = The reason for lifting the withdrawal is missing.
+    .mend = Enter the reason for lifting it.
+store-withdrawn-already = { $scope ->
+        [hose_lot] Hose lot { $value } is already withdrawn.
+        [fitting_lot] Fitting lot { $value } is already withdrawn.
+       *[tag] Tag { $value } is already withdrawn.
+     }
+    .mend = To change the reason, lift the withdrawal first.
+store-withdrawal-not-found = Withdrawal { $withdrawal } is not on record.
+    .mend = Check the list of withdrawals.
+store-withdrawal-lifted = Withdrawal { $withdrawal } is already lifted.
+    .mend = Check the list of withdrawals.
+store-lot-withdrawn = { $scope ->
+        [hose_lot] Hose lot { $lot } is withdrawn (“{ $reason }”).
+       *[fitting_lot] Fitting lot { $lot } is withdrawn (“{ $reason }”).
+     }
+    .mend = Use another lot or ask a manager to lift the withdrawal.
+
+## Crimps and proof tests
+
+store-crimp-not-valid = The diameter and its tolerances are not a valid crimp diameter.
+    .mend = Enter a diameter of 1 to 300 mm and tolerances of 0 to 5 mm.
+store-crimp-source-missing = The source of the crimp diameter is missing.
+    .mend = Enter the source: it is required for every crimp diameter.
+store-crimp-shell-missing = The ferrule of the crimp diameter is missing.
+    .mend = Enter the ferrule: it is required for every crimp diameter.
+store-crimp-not-found = Crimp diameter { $crimp } is not on record.
+    .mend = Use the id last received.
+store-crimp-none = There is no crimp diameter for this hose with the ferrule { $shell }.
+    .mend = A manager can add one under Shop, from the fitting manufacturer's chart.
+store-proof-pressure-low = { $given } is less than the proof pressure required, { $called }.
+    .mend = Test again at that pressure, or record the test as failed.
+store-proof-hold-short = { $given } s is less than the { $called } s required.
+    .mend = Hold the pressure for the full time, or record the test as failed.
+store-crimp-of-end = { $end } ({ $measured } mm)
+store-blocked-withdrawn = Tag { $number } cannot be printed: it is withdrawn (“{ $reason }”).
+    .mend = Scrap the assembly, or ask a manager to lift the withdrawal.
+store-blocked-crimp = Tag { $number } cannot be printed: the crimp diameter is out of tolerance at { LIST($ends) }.
+    .mend = Re-make the assembly and record its crimp diameters again, or scrap it.
+store-blocked-proof = Tag { $number } cannot be printed: its proof test of { $day } failed.
+    .mend = Re-make the assembly and record a new proof test, or scrap it.
+
+## Print jobs and printers
+
+store-printer-not-found = { $printer } is not a printer in use.
+    .mend = Choose one from the list. A manager adds printers under Shop.
+store-printer-name-used = A printer already has the name { $name }.
+    .mend = Choose another name or remove that printer.
+store-print-job-not-found = Print job { $job } is not on record.
+    .mend = Look under Prints.
+store-print-job-moved = Print job { $job } now has the status “{ $state }”.
+    .mend = Reload the page first.
+store-print-state-waiting = waiting
+store-print-state-sending = sending
+store-print-state-printing = printing
+store-print-state-done = printed
+store-print-state-failed = failed
+store-print-state-unknown = print unconfirmed
+store-print-state-dropped = cancelled
+store-print-interrupted = The program stopped while sending the job. It may have been printed.
+    .mend = Check whether the tags were printed.
+store-print-restored = The job was restored from a backup. It may already have been printed.
+    .mend = Check whether the tags were printed before you send it again.
+store-print-retired = The printer was removed before the job was sent.
+    .mend = Send the tags to another printer.
+store-print-forgotten = The printer no longer lists this job. It may have been switched off.
+    .mend = Check whether the tags were printed.
+store-print-crashed = The program failed while sending the job ({ $error }).
+    .mend = Check whether the tags were printed, and report it to support.
+store-print-status = Printer status: { LIST($said) }.
+
+## People and devices
+
+store-code-wrong = This is not the current code.
+    .mend = Check the code on the console.
+store-last-manager = This is the last manager and cannot be changed.
+    .mend = Add another manager first.
+store-person-not-found = Person { $person } is not on record.
+    .mend = Check the list of people.
+store-token-not-found = Device { $token } is not on record.
+    .mend = Check the list of devices.
+store-recipe-not-found = Recipe { $name } is not on record.
+    .mend = Choose one from the list.
+
+## The database and its backups
+
+store-database-cannot-open = The database cannot be opened: { $why }
+    .mend = Check TAGGER_DATABASE_URL and that the folder or server exists.
+store-database-newer = The database was written by a newer version (step { $step }).
+    .mend = Install that version, or restore a backup into a new database.
+store-database-address = { $address } is not the address of a database.
+    .mend = Use an address such as sqlite:////srv/data.sqlite3 or postgresql://name@host/data.
+store-database-kind = The database is neither SQLite nor PostgreSQL.
+    .mend = Use one of them.
+store-database-in-memory = The database would be lost when the program stops (in-memory database).
+    .mend = Enter a file.
+store-backup-exists = { $path } already exists and will not be overwritten.
+    .mend = Choose a new file name or move the existing file.
+store-backup-no-folder = The folder { $path } does not exist.
+    .mend = Create the folder or check the path.
+store-backup-not-verified = The backup { $path } failed verification.
+    .mend = Check the disk.
+store-backup-meanwhile = { $path } was created in the meantime.
+    .mend = Choose another file name.
+store-backup-own-file = { $path } is a file of the database itself.
+    .mend = Choose another file for the backup.
+store-restore-no-file = { $path } does not exist.
+    .mend = Check the path.
+store-restore-not-a-backup = { $path } is not a complete backup.
+    .mend = Make a new backup.
+store-restore-incomplete = The restored database is incomplete.
+    .mend = Try again.
+store-restore-not-empty = A backup is restored into an empty database only. This one contains { LIST($tables) }.
+    .mend = Enter the address of a new one in TAGGER_DATABASE_URL.

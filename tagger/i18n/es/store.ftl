@@ -1,0 +1,194 @@
+# What the store refuses, what became of a print job, and the states of orders and prints.
+
+## Assemblies and registering
+
+store-not-registered = La etiqueta { $number } no está registrada.
+    .mend = Compruebe el número o escanee la etiqueta: su código QR contiene la especificación completa.
+store-run-not-found = La serie { $run } no existe.
+    .mend = Busque sus etiquetas.
+store-rows-none = No hay ninguna fila que registrar.
+    .mend = Introduzca al menos una fila.
+store-rows-too-many = { $count } latiguillos superan el límite de una serie ({ $most }).
+    .mend = Regístrelos en varias series.
+store-quantity-not-valid = { $count } no es una cantidad válida.
+    .mend = Introduzca una cantidad de 1 a { $most }.
+store-read-back = El código QR no superó la comprobación de lectura. No se ha registrado nada.
+    .mend = Comuníquelo al servicio de asistencia.
+store-numbers-used-up = No se encontró ningún número de etiqueta libre.
+    .mend = Comuníquelo al servicio de asistencia.
+store-key-of-other = Esta clave ya se usó para { $what ->
+        [registration] otro registro
+        [order] otro pedido
+        [print] otro trabajo de impresión
+       *[request] otra petición
+     }.
+    .mend = Use una clave nueva.
+store-key-length = La clave está vacía o supera los { $most } caracteres.
+    .mend = Use de 1 a { $most } caracteres.
+store-not-a-page-mark = { $mark } no es una marca de página.
+    .mend = Use la última que recibió.
+store-not-an-event = { $kind } no es un tipo de suceso.
+    .mend = Use uno de los siguientes: { LIST($kinds, style: "or") }.
+
+## Texts
+
+store-too-long = El texto supera los { $most } caracteres.
+    .mend = Use { $most } caracteres como máximo.
+store-control-character = El texto contiene un carácter de control.
+    .mend = Borre ese carácter y vuelva a escribir el texto.
+store-hidden-character = El texto contiene un salto de línea o un carácter invisible.
+    .mend = Vuelva a escribirlo en una sola línea.
+store-name-length = El nombre debe tener de 1 a { $most } caracteres.
+    .mend = Introduzca de 1 a { $most } caracteres.
+store-name-used = El nombre { $name } ya está en uso.
+    .mend = Elija otro nombre.
+
+## Orders
+
+store-order-not-found = El pedido { $reference } no existe.
+    .mend = Compruebe el número de pedido.
+store-order-tag-unknown = La etiqueta { $number } no está registrada y su especificación no se conoce.
+    .mend = Envíe también la especificación: está en el código QR.
+store-order-of-nothing = El pedido no tiene ni número de etiqueta ni especificación.
+    .mend = Introduzca el número de etiqueta o envíe la especificación.
+store-order-not-after = El estado «{ $wanted }» no se admite después de «{ $now }».
+    .mend = Se admite: { LIST($next, style: "or") }.
+store-order-finished = El estado del pedido es «{ $now }» y ya no puede cambiar.
+    .mend = Introduzca un pedido nuevo.
+store-order-question-missing = Falta la pregunta al cliente.
+    .mend = Introduzca su pregunta al cliente.
+store-order-past = El { $day } ya ha pasado.
+    .mend = Introduzca la fecha de hoy o una posterior.
+store-order-not-a-state = { $state } no es un estado de pedido.
+    .mend = Use uno de los siguientes: { LIST($states, style: "or") }.
+store-contact-missing = Hace falta un número de teléfono o una dirección de correo electrónico.
+    .mend = Introduzca uno de los dos.
+store-email-not-valid = { $email } no es una dirección de correo electrónico.
+    .mend = Use una dirección como anna@example.com.
+store-order-state-received = recibido
+store-order-state-asked = pregunta enviada
+store-order-state-accepted = aceptado
+store-order-state-building = en fabricación
+store-order-state-done = terminado
+store-order-state-declined = rechazado
+
+## Withdrawals
+
+store-withdraw-which = Una retirada debe indicar una etiqueta, un lote de manguera o un lote de racores.
+    .mend = Introduzca exactamente uno de los tres.
+store-withdraw-reason-missing = Falta el motivo de la retirada.
+    .mend = Introduzca el motivo de la retirada.
+store-lift-reason-missing = Falta el motivo para anular la retirada.
+    .mend = Introduzca el motivo.
+store-withdrawn-already = { $scope ->
+        [hose_lot] El lote de manguera { $value } ya está retirado.
+        [fitting_lot] El lote de racores { $value } ya está retirado.
+       *[tag] La etiqueta { $value } ya está retirada.
+     }
+    .mend = Para cambiar el motivo, anule primero la retirada.
+store-withdrawal-not-found = La retirada { $withdrawal } no existe.
+    .mend = Compruebe la lista de retiradas.
+store-withdrawal-lifted = La retirada { $withdrawal } ya está anulada.
+    .mend = Compruebe la lista de retiradas.
+store-lot-withdrawn = { $scope ->
+        [hose_lot] El lote de manguera { $lot } está retirado («{ $reason }»).
+       *[fitting_lot] El lote de racores { $lot } está retirado («{ $reason }»).
+     }
+    .mend = Use otro lote o pida a un encargado que anule la retirada.
+
+## Crimps and proof tests
+
+store-crimp-not-valid = El diámetro y sus tolerancias no son un diámetro de prensado válido.
+    .mend = Introduzca un diámetro de 1 a 300 mm y tolerancias de 0 a 5 mm.
+store-crimp-source-missing = Falta la fuente del diámetro de prensado.
+    .mend = Introduzca la fuente: es obligatoria para todo diámetro de prensado.
+store-crimp-shell-missing = Falta el casquillo del diámetro de prensado.
+    .mend = Introduzca el casquillo: es obligatorio para todo diámetro de prensado.
+store-crimp-not-found = El diámetro de prensado { $crimp } no existe.
+    .mend = Use el último identificador recibido.
+store-crimp-none = No hay diámetro de prensado para esta manguera con el casquillo { $shell }.
+    .mend = Un encargado puede añadirlo en Taller, según la tabla del fabricante del racor.
+store-proof-pressure-low = { $given } es menos que la presión de prueba exigida, { $called }.
+    .mend = Repita la prueba a esa presión o registre la prueba como no superada.
+store-proof-hold-short = { $given } s es menos que los { $called } s exigidos.
+    .mend = Mantenga la presión todo ese tiempo o registre la prueba como no superada.
+store-crimp-of-end = { SAY($end, case: "of") } ({ $measured } mm)
+store-blocked-withdrawn = La etiqueta { $number } no se puede imprimir: está retirada («{ $reason }»).
+    .mend = Deseche el latiguillo o pida a un encargado que anule la retirada.
+store-blocked-crimp = La etiqueta { $number } no se puede imprimir: está fuera de tolerancia el diámetro de prensado { LIST($ends) }.
+    .mend = Vuelva a fabricar el latiguillo y registre de nuevo sus diámetros de prensado, o deséchelo.
+store-blocked-proof = La etiqueta { $number } no se puede imprimir: no superó su prueba de presión del { $day }.
+    .mend = Vuelva a fabricar el latiguillo y registre una nueva prueba de presión, o deséchelo.
+
+## Print jobs and printers
+
+store-printer-not-found = { $printer } no es una impresora en uso.
+    .mend = Elija una de la lista. Un encargado añade las impresoras en Taller.
+store-printer-name-used = Ya hay una impresora con el nombre { $name }.
+    .mend = Elija otro nombre o quite esa impresora.
+store-print-job-not-found = El trabajo de impresión { $job } no existe.
+    .mend = Búsquelo en Impresiones.
+store-print-job-moved = El estado del trabajo de impresión { $job } es ahora «{ $state }».
+    .mend = Vuelva a cargar primero la página.
+store-print-state-waiting = en espera
+store-print-state-sending = enviándose
+store-print-state-printing = imprimiéndose
+store-print-state-done = impreso
+store-print-state-failed = fallido
+store-print-state-unknown = impresión sin confirmar
+store-print-state-dropped = cancelado
+store-print-interrupted = El programa se detuvo mientras enviaba el trabajo. Puede que se haya impreso.
+    .mend = Compruebe si las etiquetas se imprimieron.
+store-print-restored = El trabajo procede de una copia de seguridad restaurada. Puede que ya se haya impreso.
+    .mend = Compruebe si las etiquetas se imprimieron antes de volver a enviarlo.
+store-print-retired = La impresora se quitó antes de enviar el trabajo.
+    .mend = Envíe las etiquetas a otra impresora.
+store-print-forgotten = La impresora ya no muestra este trabajo. Puede que se haya apagado.
+    .mend = Compruebe si las etiquetas se imprimieron.
+store-print-crashed = El programa falló mientras enviaba el trabajo ({ $error }).
+    .mend = Compruebe si las etiquetas se imprimieron y comuníquelo al servicio de asistencia.
+store-print-status = Estado de la impresora: { LIST($said) }.
+
+## People and devices
+
+store-code-wrong = Este no es el código actual.
+    .mend = Compruebe el código en la consola.
+store-last-manager = Es el último encargado y no se puede cambiar.
+    .mend = Añada antes otro encargado.
+store-person-not-found = La persona { $person } no existe.
+    .mend = Compruebe la lista de personas.
+store-token-not-found = El dispositivo { $token } no existe.
+    .mend = Compruebe la lista de dispositivos.
+store-recipe-not-found = La receta { $name } no existe.
+    .mend = Elija una de la lista.
+
+## The database and its backups
+
+store-database-cannot-open = No se puede abrir la base de datos: { $why }
+    .mend = Compruebe TAGGER_DATABASE_URL y que exista la carpeta o el servidor.
+store-database-newer = La base de datos la escribió una versión más reciente (paso { $step }).
+    .mend = Instale esa versión o restaure una copia de seguridad en una base de datos nueva.
+store-database-address = { $address } no es la dirección de una base de datos.
+    .mend = Use una dirección como sqlite:////srv/data.sqlite3 o postgresql://name@host/data.
+store-database-kind = La base de datos no es ni SQLite ni PostgreSQL.
+    .mend = Use una de las dos.
+store-database-in-memory = La base de datos se perdería al detenerse el programa (base en memoria).
+    .mend = Introduzca un archivo.
+store-backup-exists = { $path } ya existe y no se sobrescribirá.
+    .mend = Elija otro nombre de archivo o mueva el existente.
+store-backup-no-folder = La carpeta { $path } no existe.
+    .mend = Cree la carpeta o compruebe la ruta.
+store-backup-not-verified = La copia de seguridad { $path } no superó la verificación.
+    .mend = Compruebe el disco.
+store-backup-meanwhile = { $path } se creó mientras tanto.
+    .mend = Elija otro nombre de archivo.
+store-backup-own-file = { $path } es un archivo de la propia base de datos.
+    .mend = Elija otro archivo para la copia de seguridad.
+store-restore-no-file = { $path } no existe.
+    .mend = Compruebe la ruta.
+store-restore-not-a-backup = { $path } no es una copia de seguridad completa.
+    .mend = Haga una copia de seguridad nueva.
+store-restore-incomplete = La base de datos restaurada está incompleta.
+    .mend = Inténtelo de nuevo.
+store-restore-not-empty = Una copia de seguridad solo se restaura en una base de datos vacía. Esta contiene { LIST($tables) }.
+    .mend = Indique la dirección de una base nueva en TAGGER_DATABASE_URL.

@@ -1,0 +1,194 @@
+# What the store refuses, what became of a print job, and the states of orders and prints.
+
+## Assemblies and registering
+
+store-not-registered = L'étiquette { $number } n'est pas enregistrée.
+    .mend = Vérifiez le numéro ou scannez l'étiquette : son code QR contient toute la spécification.
+store-run-not-found = La série { $run } n'existe pas.
+    .mend = Recherchez plutôt ses étiquettes.
+store-rows-none = Il n'y a aucune ligne à enregistrer.
+    .mend = Saisissez au moins une ligne.
+store-rows-too-many = { $count } flexibles dépassent la limite d'une série ({ $most }).
+    .mend = Enregistrez-les en plusieurs séries.
+store-quantity-not-valid = { $count } n'est pas une quantité valable.
+    .mend = Saisissez une quantité de 1 à { $most }.
+store-read-back = Le code QR relu ne correspond pas à la spécification. Rien n'a été enregistré.
+    .mend = Signalez-le à l'assistance.
+store-numbers-used-up = Aucun numéro d'étiquette libre n'a été trouvé.
+    .mend = Signalez-le à l'assistance.
+store-key-of-other = Cette clé a déjà servi pour { $what ->
+        [registration] un autre enregistrement
+        [order] une autre commande
+        [print] une autre tâche d'impression
+       *[request] une autre demande
+     }.
+    .mend = Utilisez une nouvelle clé.
+store-key-length = La clé est vide ou dépasse { $most } caractères.
+    .mend = Utilisez de 1 à { $most } caractères.
+store-not-a-page-mark = { $mark } n'est pas un repère de page.
+    .mend = Utilisez le dernier repère reçu.
+store-not-an-event = { $kind } n'est pas un type d'événement.
+    .mend = Utilisez l'un des suivants : { LIST($kinds, style: "or") }.
+
+## Texts
+
+store-too-long = Le texte dépasse { $most } caractères.
+    .mend = Utilisez { $most } caractères au plus.
+store-control-character = Le texte contient un caractère de commande.
+    .mend = Supprimez ce caractère et ressaisissez le texte.
+store-hidden-character = Le texte contient un saut de ligne ou un caractère invisible.
+    .mend = Ressaisissez-le sur une seule ligne.
+store-name-length = Le nom doit avoir de 1 à { $most } caractères.
+    .mend = Saisissez de 1 à { $most } caractères.
+store-name-used = Le nom { $name } est déjà utilisé.
+    .mend = Choisissez un autre nom.
+
+## Orders
+
+store-order-not-found = La commande { $reference } n'existe pas.
+    .mend = Vérifiez le numéro de commande.
+store-order-tag-unknown = L'étiquette { $number } n'est pas enregistrée : sa spécification est inconnue.
+    .mend = Envoyez aussi la spécification : elle est dans le code QR.
+store-order-of-nothing = La commande n'a ni numéro d'étiquette ni spécification.
+    .mend = Saisissez le numéro d'étiquette ou envoyez la spécification.
+store-order-not-after = L'état « { $wanted } » n'est pas permis après « { $now } ».
+    .mend = États permis : { LIST($next, style: "or") }.
+store-order-finished = L'état de la commande est « { $now } » et ne peut plus changer.
+    .mend = Saisissez une nouvelle commande.
+store-order-question-missing = La question au client manque.
+    .mend = Saisissez votre question au client.
+store-order-past = Le { $day } est passé.
+    .mend = Saisissez la date du jour ou une date ultérieure.
+store-order-not-a-state = { $state } n'est pas un état de commande.
+    .mend = Utilisez l'un des suivants : { LIST($states, style: "or") }.
+store-contact-missing = Un numéro de téléphone ou une adresse e-mail est nécessaire.
+    .mend = Saisissez l'un des deux.
+store-email-not-valid = { $email } n'est pas une adresse e-mail.
+    .mend = Utilisez une adresse telle que anna@example.com.
+store-order-state-received = reçue
+store-order-state-asked = question envoyée
+store-order-state-accepted = acceptée
+store-order-state-building = en fabrication
+store-order-state-done = terminée
+store-order-state-declined = refusée
+
+## Withdrawals
+
+store-withdraw-which = Un retrait du service doit indiquer une étiquette, un lot du tuyau ou un lot d'embouts.
+    .mend = Saisissez exactement l'un des trois.
+store-withdraw-reason-missing = Le motif du retrait du service manque.
+    .mend = Saisissez le motif du retrait du service.
+store-lift-reason-missing = Le motif de la levée du retrait manque.
+    .mend = Saisissez le motif de la levée.
+store-withdrawn-already = { $scope ->
+        [hose_lot] Le lot du tuyau { $value } est déjà retiré du service.
+        [fitting_lot] Le lot d'embouts { $value } est déjà retiré du service.
+       *[tag] L'étiquette { $value } est déjà retirée du service.
+     }
+    .mend = Pour changer le motif, levez d'abord le retrait.
+store-withdrawal-not-found = Le retrait du service { $withdrawal } n'existe pas.
+    .mend = Vérifiez la liste des retraits.
+store-withdrawal-lifted = Le retrait du service { $withdrawal } est déjà levé.
+    .mend = Vérifiez la liste des retraits.
+store-lot-withdrawn = { $scope ->
+        [hose_lot] Le lot du tuyau { $lot } est retiré du service (« { $reason } »).
+       *[fitting_lot] Le lot d'embouts { $lot } est retiré du service (« { $reason } »).
+     }
+    .mend = Utilisez un autre lot ou demandez à un responsable d'atelier de lever le retrait.
+
+## Crimps and proof tests
+
+store-crimp-not-valid = Le diamètre et ses tolérances ne forment pas un diamètre de sertissage valable.
+    .mend = Saisissez un diamètre de 1 à 300 mm et des tolérances de 0 à 5 mm.
+store-crimp-source-missing = La source du diamètre de sertissage manque.
+    .mend = Saisissez la source : elle est obligatoire pour tout diamètre de sertissage.
+store-crimp-shell-missing = La jupe du diamètre de sertissage manque.
+    .mend = Saisissez la jupe : elle est obligatoire pour tout diamètre de sertissage.
+store-crimp-not-found = Le diamètre de sertissage { $crimp } n'existe pas.
+    .mend = Utilisez le dernier identifiant reçu.
+store-crimp-none = Il n'y a pas de diamètre de sertissage pour ce tuyau avec la jupe { $shell }.
+    .mend = Un responsable d'atelier peut en ajouter un sous Atelier, d'après le tableau du fabricant d'embouts.
+store-proof-pressure-low = { $given } est inférieur à la pression d'épreuve exigée, { $called }.
+    .mend = Recommencez l'épreuve à cette pression, ou enregistrez l'épreuve comme échouée.
+store-proof-hold-short = { $given } s est inférieur aux { $called } s exigées.
+    .mend = Maintenez la pression pendant toute la durée, ou enregistrez l'épreuve comme échouée.
+store-crimp-of-end = { SAY($end, case: "of") } ({ $measured } mm)
+store-blocked-withdrawn = L'étiquette { $number } ne peut pas être imprimée : elle est retirée du service (« { $reason } »).
+    .mend = Mettez le flexible au rebut, ou demandez à un responsable d'atelier de lever le retrait.
+store-blocked-crimp = L'étiquette { $number } ne peut pas être imprimée : hors tolérance, le diamètre de sertissage { LIST($ends) }.
+    .mend = Refabriquez le flexible et enregistrez de nouveau ses diamètres de sertissage, ou mettez-le au rebut.
+store-blocked-proof = L'étiquette { $number } ne peut pas être imprimée : son épreuve du { $day } a échoué.
+    .mend = Refabriquez le flexible et enregistrez une nouvelle épreuve, ou mettez-le au rebut.
+
+## Print jobs and printers
+
+store-printer-not-found = { $printer } n'est pas une imprimante en service.
+    .mend = Choisissez-en une dans la liste. Un responsable d'atelier ajoute les imprimantes sous Atelier.
+store-printer-name-used = Une imprimante porte déjà le nom { $name }.
+    .mend = Choisissez un autre nom ou supprimez cette imprimante.
+store-print-job-not-found = La tâche d'impression { $job } n'existe pas.
+    .mend = Cherchez sous Impressions.
+store-print-job-moved = L'état de la tâche d'impression { $job } est maintenant « { $state } ».
+    .mend = Rechargez d'abord la page.
+store-print-state-waiting = en attente
+store-print-state-sending = envoi en cours
+store-print-state-printing = impression en cours
+store-print-state-done = imprimée
+store-print-state-failed = échouée
+store-print-state-unknown = impression non confirmée
+store-print-state-dropped = annulée
+store-print-interrupted = Le programme s'est arrêté pendant l'envoi de la tâche. Elle a peut-être été imprimée.
+    .mend = Vérifiez si les étiquettes ont été imprimées.
+store-print-restored = La tâche vient d'une sauvegarde restaurée. Elle a peut-être déjà été imprimée.
+    .mend = Vérifiez si les étiquettes ont été imprimées avant de la renvoyer.
+store-print-retired = L'imprimante a été supprimée avant l'envoi de la tâche.
+    .mend = Envoyez les étiquettes à une autre imprimante.
+store-print-forgotten = L'imprimante ne connaît plus cette tâche. Elle a peut-être été éteinte.
+    .mend = Vérifiez si les étiquettes ont été imprimées.
+store-print-crashed = Le programme a échoué pendant l'envoi de la tâche ({ $error }).
+    .mend = Vérifiez si les étiquettes ont été imprimées et signalez-le à l'assistance.
+store-print-status = État de l'imprimante : { LIST($said) }.
+
+## People and devices
+
+store-code-wrong = Ce n'est pas le code actuel.
+    .mend = Vérifiez le code sur la console.
+store-last-manager = C'est le dernier responsable d'atelier : la modification est impossible.
+    .mend = Ajoutez d'abord un autre responsable d'atelier.
+store-person-not-found = La personne { $person } n'existe pas.
+    .mend = Vérifiez la liste des personnes.
+store-token-not-found = L'appareil { $token } n'existe pas.
+    .mend = Vérifiez la liste des appareils.
+store-recipe-not-found = La recette { $name } n'existe pas.
+    .mend = Choisissez-en une dans la liste.
+
+## The database and its backups
+
+store-database-cannot-open = Impossible d'ouvrir la base de données : { $why }
+    .mend = Vérifiez TAGGER_DATABASE_URL et l'existence du dossier ou du serveur.
+store-database-newer = La base de données a été écrite par une version plus récente (étape { $step }).
+    .mend = Installez cette version, ou restaurez une sauvegarde dans une nouvelle base de données.
+store-database-address = { $address } n'est pas l'adresse d'une base de données.
+    .mend = Utilisez une adresse telle que sqlite:////srv/data.sqlite3 ou postgresql://name@host/data.
+store-database-kind = La base de données n'est ni SQLite ni PostgreSQL.
+    .mend = Utilisez l'une des deux.
+store-database-in-memory = La base de données serait perdue à l'arrêt du programme (base en mémoire).
+    .mend = Saisissez un fichier.
+store-backup-exists = { $path } existe déjà et ne sera pas remplacé.
+    .mend = Choisissez un nouveau nom de fichier ou déplacez le fichier existant.
+store-backup-no-folder = Le dossier { $path } n'existe pas.
+    .mend = Créez le dossier ou vérifiez le chemin.
+store-backup-not-verified = La sauvegarde { $path } n'a pas passé la vérification.
+    .mend = Vérifiez le disque.
+store-backup-meanwhile = { $path } a été créé entre-temps.
+    .mend = Choisissez un autre nom de fichier.
+store-backup-own-file = { $path } est un fichier de la base de données elle-même.
+    .mend = Choisissez un autre fichier pour la sauvegarde.
+store-restore-no-file = { $path } n'existe pas.
+    .mend = Vérifiez le chemin.
+store-restore-not-a-backup = { $path } n'est pas une sauvegarde complète.
+    .mend = Faites une nouvelle sauvegarde.
+store-restore-incomplete = La base de données restaurée est incomplète.
+    .mend = Réessayez.
+store-restore-not-empty = Une sauvegarde ne se restaure que dans une base de données vide. Celle-ci contient { LIST($tables) }.
+    .mend = Indiquez l'adresse d'une nouvelle base dans TAGGER_DATABASE_URL.
