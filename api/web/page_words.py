@@ -14,6 +14,7 @@ from tagger import messages
 from tagger.i18n import LANGUAGES
 from tagger.i18n.figures import show_date
 from tagger.messages import Message
+from tagger.store.said import Said
 from tagger.words import Words
 
 _YEAR = 365 * 86400
@@ -22,14 +23,17 @@ _YEAR = 365 * 86400
 def page_words(request: Request, elsewhere: str = "/bench/sign-in") -> dict[str, Any]:
     """Names for a template, in the language of the request.
 
-    ``t`` renders messages and ``words`` a spec; ``said`` takes a message or somebody's own words;
+    ``t`` renders messages and ``words`` a spec; ``said`` takes a message, what is kept of a print job, or
+    somebody's own words;
     ``day`` and ``moment`` show dates; ``quantity`` makes figures for ``t.figure``; ``in_language``
     is the address of this page in another language, or ``elsewhere`` where it answers a form.
     """
     t = translator_of(request)
     words = Words(t.language)
 
-    def said(what: Message | str | None) -> str:
+    def said(what: Message | Said | str | None) -> str:
+        if isinstance(what, Said):
+            return what.text(t)
         return t(what) if isinstance(what, Message) else words.named(what or "")
 
     def day(of: date | None) -> str:

@@ -33,7 +33,7 @@ def test_the_last_proof_test_decides(store: Store) -> None:
 def test_less_than_called_for_cannot_pass(store: Store, change: dict[str, float]) -> None:
     [made] = store.register(spec(), assessment())
     test = PASSED.model_copy(update={"called_for_s": 30.0, **change})
-    with pytest.raises(StoreError, match="less than the .*(required|proof pressure)"):
+    with pytest.raises(StoreError, match=r"less than the .*(required|proof pressure)"):
         store.record_proof_test(made.number, test)
     assert len(store.history(made.number)) == 1
 

@@ -147,6 +147,7 @@ store-print-forgotten = Der Drucker führt diesen Auftrag nicht mehr. Er wurde v
     .mend = Prüfen, ob die Schilder gedruckt wurden.
 store-print-crashed = Das Programm ist beim Senden des Auftrags gescheitert ({ $error }).
     .mend = Prüfen, ob die Schilder gedruckt wurden, und dem Support melden.
+store-print-unconfirmed = Es wurde vielleicht gedruckt.
 store-print-status = Druckerstatus: { LIST($said) }.
 
 ## People and devices

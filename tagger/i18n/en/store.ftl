@@ -147,6 +147,7 @@ store-print-forgotten = The printer no longer lists this job. It may have been s
     .mend = Check whether the tags were printed.
 store-print-crashed = The program failed while sending the job ({ $error }).
     .mend = Check whether the tags were printed, and report it to support.
+store-print-unconfirmed = It may have been printed.
 store-print-status = Printer status: { LIST($said) }.
 
 ## People and devices

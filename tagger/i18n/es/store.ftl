@@ -147,6 +147,7 @@ store-print-forgotten = La impresora ya no muestra este trabajo. Puede que se ha
     .mend = Compruebe si las etiquetas se imprimieron.
 store-print-crashed = El programa falló mientras enviaba el trabajo ({ $error }).
     .mend = Compruebe si las etiquetas se imprimieron y comuníquelo al servicio de asistencia.
+store-print-unconfirmed = Puede que se haya impreso.
 store-print-status = Estado de la impresora: { LIST($said) }.
 
 ## People and devices

@@ -147,6 +147,7 @@ store-print-forgotten = L'imprimante ne connaît plus cette tâche. Elle a peut-
     .mend = Vérifiez si les étiquettes ont été imprimées.
 store-print-crashed = Le programme a échoué pendant l'envoi de la tâche ({ $error }).
     .mend = Vérifiez si les étiquettes ont été imprimées et signalez-le à l'assistance.
+store-print-unconfirmed = L'étiquette a peut-être été imprimée.
 store-print-status = État de l'imprimante : { LIST($said) }.
 
 ## People and devices
