@@ -13,6 +13,7 @@ from api.rest.problem import RESPONSES, there
 from api.rest.shared import Answer, AsBuilder, AsManager, Request_, SpecIn, TheStore, paged, spec_of
 from api.shared import figures
 from api.shared.hose_standards import standard_of
+from api.web.language import translator_of
 from api.web.state import tables_of
 from tagger.code import number as tag_number
 from tagger.errors import TaggerError
@@ -143,17 +144,17 @@ def shop_figures(
     token: AsManager,
     days: Annotated[int, Query(ge=figures.LEAST_DAYS, le=figures.MOST_DAYS)] = figures.DAYS,
 ) -> FiguresOut:
-    found = figures.collect(store, tables_of(request), days)
+    found, t = figures.collect(store, tables_of(request), days), translator_of(request)
     by_day = {str(k): [DayOut(day=d, count=n) for d, n in counts] for k, counts in found.by_day.items()}
     oldest = [
         OldOut(
             number=tag_number.format(item.number), built_on=item.built_on, customer=item.customer,
-            machine=item.machine, position=item.position, guidance=g.text if g else None,
+            machine=item.machine, position=item.position, guidance=t(g.message) if g else None,
             until=g.until if g else None, source=g.source if g else None,
         )
         for item, g in found.oldest
     ]  # fmt: skip
     return FiguresOut(
         first=found.first, last=found.today, totals=vars(found.totals), by_day=by_day, oldest=oldest,
-        caution=NOT_A_PERMISSION,
+        caution=t(NOT_A_PERMISSION),
     )  # fmt: skip

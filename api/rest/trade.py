@@ -10,6 +10,7 @@ from pydantic import Field
 from api.rest.problem import RESPONSES
 from api.rest.shared import AsBuilder, Request_, SpecIn, TheStore, assess_of, spec_of
 from api.shared.scan_look_up import spec_on
+from api.web.language import translator_of
 from api.web.state import tables_of
 from tagger.errors import TaggerError
 from tagger.spec import AssemblySpec
@@ -52,18 +53,18 @@ class CompareIn(Request_):
 @router.post("/identify", summary="Identify a connection from measurements")
 def identify(request: Request, token: AsBuilder, body: MeasuredIn) -> dict[str, Any]:
     measured = identifying.Measurements.read(**body.model_dump())
-    return report.identification(identifying.identify(measured, tables_of(request)))
+    return report.identification(identifying.identify(measured, tables_of(request)), translator_of(request))
 
 
 @router.post("/check", summary="Assess a spec without registering it")
 def check(request: Request, token: AsBuilder, spec: SpecIn) -> dict[str, Any]:
-    return report.assessment(assess_of(request, spec))
+    return report.assessment(assess_of(request, spec), translator_of(request))
 
 
 @router.post("/compare", summary="Check whether one assembly can replace another")
 def compare(request: Request, store: TheStore, token: AsBuilder, body: CompareIn) -> dict[str, Any]:
     a, b = _spec("a", body.a, store), _spec("b", body.b, store)
-    return report.comparison(likeforlike.compare(a, b, tables_of(request)))
+    return report.comparison(likeforlike.compare(a, b, tables_of(request)), translator_of(request))
 
 
 def _spec(name: str, given: dict[str, Any] | str, store: Store) -> AssemblySpec:

@@ -69,8 +69,9 @@ def tables(_: argparse.Namespace) -> Answer:
 
     tables = shop_settings().tables()
     findings = validate.findings(tables)
-    text = "\n".join(findings) or f"The tables hold together: {validate.summary(tables)}."
-    return {"ok": not findings, "findings": findings}, text
+    text = "\n".join(map(str, findings)) or f"The tables hold together: {validate.summary(tables)}."
+    answer = [finding.as_json() | {"text": str(finding)} for finding in findings]
+    return {"ok": not findings, "findings": answer}, text
 
 
 def schema(_: argparse.Namespace) -> Answer:

@@ -8,12 +8,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
+from typing import Final
 
+from tagger.messages import Message
 from tagger.trade import rows as row
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 
-NOT_A_PERMISSION = "Guidance only. Replace a hose at once when it leaks, blisters, cracks or has been kinked."
+NOT_A_PERMISSION: Final = Message("trade-guidance-only")
 
 _ASSEMBLY = ("assembly_storage_years_iso", "assembly_storage_years_din", "assembly_life_years_din")
 _BULK = ("bulk_hose_years_iso", "bulk_hose_years_din", "bulk_hose_years_tr17165", "bulk_hose_years_j1273")
@@ -24,7 +26,7 @@ class Guidance:
     """One date and what a source says of it. ``earliest`` marks the most cautious of its kind."""
 
     key: str
-    text: str
+    message: Message
     until: date
     source: str
     confidence: str
@@ -57,7 +59,7 @@ def _dated(keys: tuple[str, ...], start: date, tables: Tables) -> list[Guidance]
     return [
         Guidance(
             rule.key,
-            rule.text,
+            Message(f"trade-rule-{rule.key}"),
             years_after(start, int(rule.value)),
             rule.source,
             rule.confidence,

@@ -1,6 +1,6 @@
 """``tagger tables check``: proves that the tables hold together.
 
-Every finding is a sentence. Thread arithmetic is that of ASME B1.1 and ISO 68-1
+Every finding is a message. Thread arithmetic is that of ASME B1.1 and ISO 68-1
 (D1 = D - 1.082532 P) and ISO 228-1 (D1 = D - 1.280654 P).
 """
 
@@ -14,7 +14,8 @@ from fractions import Fraction
 from itertools import pairwise
 from typing import Any
 
-from tagger.spec import Connection, Form
+from tagger.messages import Message
+from tagger.spec import Basis, Connection, Form
 from tagger.trade import rows as row
 from tagger.trade.identifying.readings import SEATS
 from tagger.trade.steps import CONDITIONS, PHASES, STEP_FIGURES
@@ -54,7 +55,7 @@ FIGURES = {
 """The columns that hold figures; of these the share from memory is counted."""
 
 
-def findings(tables: Tables | None = None) -> list[str]:
+def findings(tables: Tables | None = None) -> list[Message]:
     """What is wrong with the tables; empty when nothing is."""
     tables = tables or our_tables()
     return [
@@ -93,45 +94,46 @@ def summary(tables: Tables | None = None) -> str:
     return f"{sum(counted.values())} figures ({parts}; {memory_share(tables):.1%} from memory)"
 
 
-def _duplicates(tables: Tables) -> Iterator[str]:
+def _duplicates(tables: Tables) -> Iterator[Message]:
     for name, columns in UNIQUE.items():
         seen = Counter(tuple(getattr(item, c) for c in columns) for item in tables.raw[name])
         for key, count in seen.items():
             if count > 1:
-                yield f"{name}: {count} rows for {_said(key)}"
+                yield Message("trade-check-duplicate", row=_row(name, *key), count=count)
 
 
-def _sources(tables: Tables) -> Iterator[str]:
+def _sources(tables: Tables) -> Iterator[Message]:
     for name, items in tables.raw.items():
         for item in items:
+            at = _row(name, *_cells(item)[:3])
             if not item.source:
-                yield f"{name}: a row has no source: {_said(_cells(item)[:3])}"
+                yield Message("trade-check-no-source", row=at)
             confidence = getattr(item, "confidence", "published")
             if confidence not in row.CONFIDENCE:
-                yield f"{name}: confidence {confidence!r} is not known: {_said(_cells(item)[:3])}"
+                yield _unknown(at, "confidence", confidence)
             if confidence == "memory" and not item.source.startswith("memory"):
-                yield f"{name}: a row from memory must say so in its source: {_said(_cells(item)[:3])}"
+                yield Message("trade-check-memory-source", row=at)
 
 
 def _cells(item: Any) -> list[object]:
     return [getattr(item, f.name) for f in fields(item)]
 
 
-def _threads(tables: Tables) -> Iterator[str]:
+def _threads(tables: Tables) -> Iterator[Message]:
     for t in tables.threads.values():
-        name = f"connections: {t.family} {t.size}"
+        at = _row("connections", t.family, t.size)
         od, tpi = _designation(t.thread)
         if od is not None and abs(od - t.thread_od_mm) > 0.002:
-            yield f"{name}: {t.thread} is {od:.3f} mm, the row says {t.thread_od_mm}"
+            yield Message("trade-check-diameter", row=at, thread=t.thread, found=od, given=t.thread_od_mm)
         if tpi is not None and abs(25.4 / tpi - t.pitch_mm) > 0.001:
-            yield f"{name}: {t.thread} has a pitch of {25.4 / tpi:.4f} mm, the row says {t.pitch_mm}"
+            yield Message("trade-check-pitch", row=at, thread=t.thread, found=25.4 / tpi, given=t.pitch_mm)
         if t.tpi is not None and abs(25.4 / t.tpi - t.pitch_mm) > 0.001:
-            yield f"{name}: {t.tpi:g} threads per inch and {t.pitch_mm} mm do not agree"
+            yield Message("trade-check-tpi", row=at, tpi=t.tpi, given=t.pitch_mm)
         height = {"un": 1.082532, "metric": 1.082532, "g": 1.280654, "r": 1.280654}.get(t.thread_form)
         if height and abs(t.thread_od_mm - height * t.pitch_mm - t.female_minor_mm) > 0.005:
-            yield f"{name}: female minor {t.female_minor_mm} is not D - {height} P"
+            yield Message("trade-check-minor", row=at, given=t.female_minor_mm, height=str(height))
         if not 0 < t.female_minor_mm < t.thread_od_mm:
-            yield f"{name}: female minor {t.female_minor_mm} is not below {t.thread_od_mm}"
+            yield Message("trade-check-minor-size", row=at, given=t.female_minor_mm, od=t.thread_od_mm)
 
 
 def _designation(thread: str) -> tuple[float | None, float | None]:
@@ -150,16 +152,22 @@ def _designation(thread: str) -> tuple[float | None, float | None]:
     return None, None
 
 
-def _pressures(tables: Tables) -> Iterator[str]:
+def _pressures(tables: Tables) -> Iterator[Message]:
     for name in ("connection_pressure", "hose_pressure"):
         for item in tables.raw[name]:
             figure, _, unit = item.printed.partition(" ")
             bar = float(figure) * (0.0689476 if unit == "psi" else 1.0)
             if abs(bar - item.max_working_bar) > 0.051:
-                yield f"{name}: {item.printed} is {bar:.1f} bar, the row says {item.max_working_bar}"
+                yield Message(
+                    "trade-check-pressure",
+                    row=_row(name, *_cells(item)[:3]),
+                    printed=item.printed,
+                    found=round(bar, 1),
+                    given=item.max_working_bar,
+                )
 
 
-def _monotone(tables: Tables) -> Iterator[str]:
+def _monotone(tables: Tables) -> Iterator[Message]:
     """Bigger sizes have bigger threads and bigger bends and never more pressure, in one source."""
     for family in tables.families:
         rising = [tables.threads[family, s] for s in tables.sizes(family) if (family, s) in tables.threads]
@@ -167,7 +175,9 @@ def _monotone(tables: Tables) -> Iterator[str]:
             if not (
                 a.thread_od_mm < b.thread_od_mm and size_order(family, a.size) < size_order(family, b.size)
             ):
-                yield f"connections: {family} {b.size} is not larger than {a.size}"
+                yield Message(
+                    "trade-check-not-larger", row=_row("connections", family, b.size), smaller=a.size
+                )
     ends = [r for rows in tables.end_pressures.values() for r in rows if r.use == "rating"]
     yield from _rising(
         "connection_pressure",
@@ -206,7 +216,7 @@ def _monotone(tables: Tables) -> Iterator[str]:
     )  # fmt: skip
 
 
-def _bends(tables: Tables) -> Iterator[str]:
+def _bends(tables: Tables) -> Iterator[Message]:
     """What is shown of a hose, the largest radius of all sources, does not fall as the hose grows.
 
     An exception needs two published sources that agree on the smaller figure.
@@ -220,10 +230,11 @@ def _bends(tables: Tables) -> Iterator[str]:
             published = [r for r in found[large] if r.confidence == "published"]
             agree = sum(abs(r.bend_radius_mm - radius) <= 0.01 * radius for r in published) > 1
             if radius < before and not agree:
-                yield f"hose_bend: {standard} -{large} bends to {radius:g} mm, -{small} only to {before:g} mm"
+                at = _row("hose_bend", standard, large)
+                yield Message("trade-check-bend", row=at, radius=radius, small=small, before=before)
 
 
-def _rising(name: str, items: Iterable[tuple[object, float, float]]) -> Iterator[str]:
+def _rising(name: str, items: Iterable[tuple[object, float, float]]) -> Iterator[Message]:
     """Within one source, figures rise with size or stay (pressures come negative); 1 % is rounding."""
     groups: dict[object, list[tuple[float, float]]] = {}
     for key, size, value in items:
@@ -232,71 +243,87 @@ def _rising(name: str, items: Iterable[tuple[object, float, float]]) -> Iterator
         pairs.sort()
         for (before, low), (size, high) in pairwise(pairs):
             if size > before and high < low - 0.01 * abs(low):
-                yield f"{name}: {_said((key,))} goes the wrong way at size {size:g}: {abs(low)} to {abs(high)}"
+                at = _row(name, key)
+                yield Message("trade-check-wrong-way", row=at, size=size, before=abs(low), after=abs(high))
 
 
-def _tightening(tables: Tables) -> Iterator[str]:
+def _tightening(tables: Tables) -> Iterator[Message]:
     for rows in tables.tightening.values():
         for r in rows:
-            name = f"tightening: {r.family} {r.size} {r.end_type}, {r.source}"
+            at = _row("tightening", r.family, r.size, r.end_type, r.source)
             for low, high in (
                 (r.torque_min_nm, r.torque_max_nm),
                 (r.flats_min, r.flats_max),
                 (r.turns_min, r.turns_max),
             ):
                 if low is not None and high is not None and low > high:
-                    yield f"{name}: {low} is above {high}"
+                    yield Message("trade-check-range", row=at, low=low, high=high)
             if r.family.is_taper and r.flats_max is not None:
-                yield f"{name}: taper threads are not turned by flats"
+                yield Message("trade-check-taper-flats", row=at)
             if r.flats_max is not None and not 0 < r.flats_max <= 6:
-                yield f"{name}: {r.flats_max} flats"
-            if r.basis not in ("finger_tight", "wrench_resistance", "not_stated", "torque"):
-                yield f"{name}: basis {r.basis!r} is not known"
+                yield Message("trade-check-flats", row=at, flats=r.flats_max)
+            if r.basis not in set(Basis):
+                yield _unknown(at, "basis", r.basis)
 
 
-def _references(tables: Tables) -> Iterator[str]:
+def _references(tables: Tables) -> Iterator[Message]:
     """Every row speaks of a family, size, standard, form and seat that exists."""
     for name in ("hexes", "flanges", "connection_pressure", "tightening"):
         for item in tables.raw[name]:
             if item.size != "all" and item.size not in tables.sizes(item.family):
-                yield f"{name}: {item.size} is not a size of {item.family}"
+                yield Message("trade-check-not-a-size", row=_row(name, item.family), size=item.size)
     for name in ("hose_pressure", "hose_bend", "hose_size", "hose_fluids", "hose_editions"):
         for item in tables.raw[name]:
             if item.standard not in tables.standards:
-                yield f"{name}: {item.standard} is not among the standards"
+                yield Message("trade-check-not-a-standard", row=_row(name, item.standard))
     for standard in tables.standards:
         if standard not in tables.hose_pressures:
-            yield f"hose_standards: {standard} has no pressure"
-    for family in Connection:
-        if family not in tables.families:
-            yield f"families: {family} is missing"
-    for item in tables.families.values():
-        if bool(item.tighten_by) == item.family.is_taper:
-            yield f"families: {item.family} needs what is turned, unless its thread is a taper"
-        for form in item.forms:
-            if form not in set(Form):
-                yield f"families: {form} is not a form"
-            shares = sum(s.share for s in tables.seats if s.family is item.family and s.form == form)
-            if abs(shares - 1) > 1e-9:
-                yield f"seats: the shares of {item.family} {form} are {shares}, not 1"
+            yield Message("trade-check-no-pressure", row=_row("hose_standards", standard))
+    yield from _families(tables)
     for s in tables.seats:
         if s.seat not in SEATS:
-            yield f"seats: {s.seat} is not a seat"
+            yield _unknown(_row("seats", s.family, s.form), "seat", s.seat)
 
 
-def _steps(tables: Tables) -> Iterator[str]:
+def _families(tables: Tables) -> Iterator[Message]:
+    """Every family is there, with what is turned, known forms, and seats that add up."""
+    for family in Connection:
+        if family not in tables.families:
+            yield Message("trade-check-no-family", row=_row("families", family))
+    for item in tables.families.values():
+        at = _row("families", item.family)
+        if bool(item.tighten_by) == item.family.is_taper:
+            yield Message("trade-check-tighten-by", row=at)
+        for form in item.forms:
+            if form not in set(Form):
+                yield _unknown(at, "forms", form)
+            shares = sum(s.share for s in tables.seats if s.family is item.family and s.form == form)
+            if abs(shares - 1) > 1e-9:
+                yield Message("trade-check-shares", row=_row("seats", item.family, form), sum=shares)
+
+
+def _steps(tables: Tables) -> Iterator[Message]:
     known = {"all", *Connection}
     for step in tables.steps:
-        name = f"fit_steps: {step.step_id}"
+        at = _row("fit_steps", step.step_id)
         if step.condition not in CONDITIONS:
-            yield f"{name}: condition {step.condition!r} is not known"
-        if unknown := set(step.figures) - STEP_FIGURES:
-            yield f"{name}: figures {_said(sorted(unknown))} are not known"
-        if unknown := set(step.families) - known:
-            yield f"{name}: families {_said(sorted(unknown))} are not known"
+            yield _unknown(at, "condition", step.condition)
+        for figure in sorted(set(step.figures) - STEP_FIGURES):
+            yield _unknown(at, "figures", figure)
+        for family in sorted(set(step.families) - known):
+            yield _unknown(at, "families", family)
         if step.phase not in PHASES:
-            yield f"{name}: phase {step.phase!r} is not known"
+            yield _unknown(at, "phase", step.phase)
 
 
-def _said(key: Iterable[object]) -> str:
-    return ", ".join(" ".join(map(str, part)) if isinstance(part, tuple) else str(part) for part in key)
+def _unknown(at: str, column: str, given: str) -> Message:
+    return Message("trade-check-unknown-word", row=at, column=column, given=given)
+
+
+def _row(table: str, *key: object) -> str:
+    """A row by its table and the cells that name it: "connections sae_37_flare 12"."""
+    return " ".join([table, *(_cell(part) for part in key)])
+
+
+def _cell(part: object) -> str:
+    return " ".join(_cell(each) for each in part) if isinstance(part, tuple) else str(part)

@@ -30,4 +30,4 @@ def test_the_end_of_february_is_the_end_of_february() -> None:
 
 
 def test_guidance_says_that_it_permits_nothing() -> None:
-    assert "Guidance only" in NOT_A_PERMISSION
+    assert "Guidance only" in str(NOT_A_PERMISSION)

@@ -170,6 +170,43 @@ trade-compare-covers-added = Die neue Schlauchleitung hat zusätzlich: { LIST($c
 trade-compare-covers-same = Gleicher Schlauchschutz.
 
 
+## What the check of the tables finds; $row names the table and the row
+
+trade-check-duplicate = { $row }: { $count } Zeilen haben denselben Schlüssel.
+trade-check-no-source = { $row }: Die Zeile hat keine Quelle.
+trade-check-unknown-word = { $row }: { $given } ist in der Spalte { $column } nicht bekannt.
+trade-check-memory-source = { $row }: Eine Zeile aus dem Gedächtnis muss das in ihrer Quelle sagen.
+trade-check-diameter = { $row }: { $thread } hat einen Durchmesser von { $found } mm, in der Zeile stehen { $given } mm.
+trade-check-pitch = { $row }: { $thread } hat eine Steigung von { $found } mm, in der Zeile stehen { $given } mm.
+trade-check-tpi = { $row }: { $tpi } Gänge je Zoll und eine Steigung von { $given } mm passen nicht zusammen.
+trade-check-minor = { $row }: Der Kerndurchmesser des Innengewindes, { $given } mm, ist nicht D - { $height } P.
+trade-check-minor-size = { $row }: Der Kerndurchmesser des Innengewindes, { $given } mm, liegt nicht zwischen 0 und { $od } mm.
+trade-check-pressure = { $row }: { $printed } sind { $found } bar, in der Zeile stehen { $given } bar.
+trade-check-not-larger = { $row }: nicht größer als { $smaller }.
+trade-check-wrong-way = { $row }: Bei Größe { $size } laufen die Werte falsch herum, von { $before } zu { $after }.
+trade-check-bend = { $row }: Der Mindestbiegeradius ist { $radius } mm, für das kleinere -{ $small } aber { $before } mm.
+trade-check-range = { $row }: { $low } ist größer als { $high }.
+trade-check-taper-flats = { $row }: Kegelige Gewinde werden nicht nach Schlüsselflächen angezogen.
+trade-check-flats = { $row }: { $flats } ist keine Zahl von Schlüsselflächen zum Anziehen.
+trade-check-not-a-size = { $row }: { $size } ist keine Größe dieser Anschlussart.
+trade-check-not-a-standard = { $row }: Die Norm steht nicht in hose_standards.
+trade-check-no-pressure = { $row }: Die Norm hat keinen Druck.
+trade-check-no-family = { $row }: Die Anschlussart fehlt.
+trade-check-tighten-by = { $row }: Was gedreht wird, muss genannt sein, außer bei kegeligem Gewinde.
+trade-check-shares = { $row }: Die Anteile der Dichtsitze ergeben { $sum }, nicht 1.
+
+## Storage and service dates
+
+trade-guidance-only = Nur ein Anhalt. Einen Schlauch sofort ersetzen, wenn er leckt, Blasen oder Risse hat oder abgeknickt war.
+trade-rule-bulk_hose_years_iso = Schlauch vor dem Konfektionieren (ISO 8331)
+trade-rule-assembly_storage_years_iso = Lagerdauer einer Schlauchleitung vor dem Einsatz (ISO 8331)
+trade-rule-bulk_hose_years_din = Schlauch vor dem Konfektionieren (DIN 20066)
+trade-rule-assembly_storage_years_din = Lagerdauer einer Schlauchleitung vor dem Einsatz (DIN 20066)
+trade-rule-assembly_life_years_din = Verwendungsdauer einer Schlauchleitung, Lagerdauer eingeschlossen (DIN 20066)
+trade-rule-bulk_hose_years_tr17165 = Schlauch, gelagert nach ISO 2230 (ISO/TR 17165-2)
+trade-rule-bulk_hose_years_j1273 = Gummischlauch und Schlauchleitung, 40 Quartale (SAE J1273)
+
+
 ## Warnings of records from before messages: the code and the part are kept, the values are in the record
 
 trade-kept-edition_not_given = Dieser Schlauch hat je nach Ausgabe der Norm verschiedene zulässige Drücke, und es wurde keine Ausgabe angegeben. Es gilt der niedrigere Wert. Die Ausgabe steht im Schlauchaufdruck.

@@ -170,6 +170,43 @@ trade-compare-covers-added = The new one adds: { LIST($covers) }.
 trade-compare-covers-same = The same sleeves and guards.
 
 
+## What the check of the tables finds; $row names the table and the row
+
+trade-check-duplicate = { $row }: there are { $count } rows with the same key.
+trade-check-no-source = { $row }: the row has no source.
+trade-check-unknown-word = { $row }: { $given } is not known in the column { $column }.
+trade-check-memory-source = { $row }: a row from memory must say so in its source.
+trade-check-diameter = { $row }: { $thread } has a diameter of { $found } mm, the row has { $given } mm.
+trade-check-pitch = { $row }: { $thread } has a pitch of { $found } mm, the row has { $given } mm.
+trade-check-tpi = { $row }: { $tpi } threads per inch and a pitch of { $given } mm do not agree.
+trade-check-minor = { $row }: the female minor diameter, { $given } mm, is not D - { $height } P.
+trade-check-minor-size = { $row }: the female minor diameter, { $given } mm, is not between 0 and { $od } mm.
+trade-check-pressure = { $row }: { $printed } is { $found } bar, the row has { $given } bar.
+trade-check-not-larger = { $row }: it is not larger than { $smaller }.
+trade-check-wrong-way = { $row }: at size { $size } the values go the wrong way, from { $before } to { $after }.
+trade-check-bend = { $row }: the minimum bend radius is { $radius } mm, but { $before } mm for the smaller -{ $small }.
+trade-check-range = { $row }: { $low } is above { $high }.
+trade-check-taper-flats = { $row }: taper threads are not tightened by flats.
+trade-check-flats = { $row }: { $flats } is not a number of flats to tighten by.
+trade-check-not-a-size = { $row }: { $size } is not a size of the family.
+trade-check-not-a-standard = { $row }: the standard is not in hose_standards.
+trade-check-no-pressure = { $row }: the standard has no pressure.
+trade-check-no-family = { $row }: the family is missing.
+trade-check-tighten-by = { $row }: what is turned must be named, unless the thread is a taper.
+trade-check-shares = { $row }: the shares of the seats add up to { $sum }, not 1.
+
+## Storage and service dates
+
+trade-guidance-only = Guidance only. Replace a hose at once if it leaks, is blistered or cracked, or has been kinked.
+trade-rule-bulk_hose_years_iso = Bulk hose before assembly (ISO 8331)
+trade-rule-assembly_storage_years_iso = Storage of an assembly before use (ISO 8331)
+trade-rule-bulk_hose_years_din = Bulk hose before assembly (DIN 20066)
+trade-rule-assembly_storage_years_din = Storage of an assembly before use (DIN 20066)
+trade-rule-assembly_life_years_din = Total life of an assembly, storage included (DIN 20066)
+trade-rule-bulk_hose_years_tr17165 = Bulk hose, stored to ISO 2230 (ISO/TR 17165-2)
+trade-rule-bulk_hose_years_j1273 = Bulk and assembled rubber hose, 40 quarters (SAE J1273)
+
+
 ## Warnings of records from before messages: the code and the part are kept, the values are in the record
 
 trade-kept-edition_not_given = This hose has different ratings by edition, and no edition was entered. The lower value applies. The edition is printed on the lay line.

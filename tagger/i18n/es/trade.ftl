@@ -170,6 +170,43 @@ trade-compare-covers-added = El nuevo tiene además: { LIST($covers) }.
 trade-compare-covers-same = Las mismas fundas y protecciones.
 
 
+## What the check of the tables finds; $row names the table and the row
+
+trade-check-duplicate = { $row }: { $count } filas tienen la misma clave.
+trade-check-no-source = { $row }: la fila no tiene fuente.
+trade-check-unknown-word = { $row }: { $given } no se conoce en la columna { $column }.
+trade-check-memory-source = { $row }: una fila citada de memoria debe decirlo en su fuente.
+trade-check-diameter = { $row }: { $thread } tiene un diámetro de { $found } mm, la fila indica { $given } mm.
+trade-check-pitch = { $row }: { $thread } tiene un paso de { $found } mm, la fila indica { $given } mm.
+trade-check-tpi = { $row }: { $tpi } hilos por pulgada y un paso de { $given } mm no concuerdan.
+trade-check-minor = { $row }: el diámetro menor de la hembra, { $given } mm, no es D - { $height } P.
+trade-check-minor-size = { $row }: el diámetro menor de la hembra, { $given } mm, no está entre 0 y { $od } mm.
+trade-check-pressure = { $row }: { $printed } son { $found } bar, la fila indica { $given } bar.
+trade-check-not-larger = { $row }: no es mayor que { $smaller }.
+trade-check-wrong-way = { $row }: en el tamaño { $size } los valores van en sentido contrario, de { $before } a { $after }.
+trade-check-bend = { $row }: el radio mínimo de curvatura es { $radius } mm, pero { $before } mm para el menor, -{ $small }.
+trade-check-range = { $row }: { $low } es mayor que { $high }.
+trade-check-taper-flats = { $row }: las roscas cónicas no se aprietan por caras.
+trade-check-flats = { $row }: { $flats } no es un número de caras para apretar.
+trade-check-not-a-size = { $row }: { $size } no es un tamaño de la familia.
+trade-check-not-a-standard = { $row }: la norma no figura en hose_standards.
+trade-check-no-pressure = { $row }: la norma no tiene presión.
+trade-check-no-family = { $row }: falta la familia.
+trade-check-tighten-by = { $row }: hay que indicar qué se gira, salvo en una rosca cónica.
+trade-check-shares = { $row }: las partes de los asientos suman { $sum }, no 1.
+
+## Storage and service dates
+
+trade-guidance-only = Solo orientativo. Sustituya una manguera de inmediato si tiene fugas, ampollas o grietas, o si ha quedado acodada.
+trade-rule-bulk_hose_years_iso = Manguera en bobina antes del montaje (ISO 8331)
+trade-rule-assembly_storage_years_iso = Almacenamiento de un latiguillo antes del uso (ISO 8331)
+trade-rule-bulk_hose_years_din = Manguera en bobina antes del montaje (DIN 20066)
+trade-rule-assembly_storage_years_din = Almacenamiento de un latiguillo antes del uso (DIN 20066)
+trade-rule-assembly_life_years_din = Vida total de un latiguillo, almacenamiento incluido (DIN 20066)
+trade-rule-bulk_hose_years_tr17165 = Manguera en bobina, almacenada según ISO 2230 (ISO/TR 17165-2)
+trade-rule-bulk_hose_years_j1273 = Manguera de caucho y latiguillo, 40 trimestres (SAE J1273)
+
+
 ## Warnings of records from before messages: the code and the part are kept, the values are in the record
 
 trade-kept-edition_not_given = Esta manguera tiene presiones admisibles distintas según la edición, y no se indicó ninguna edición. Se aplica el valor menor. La edición figura en el marcado impreso de la manguera.

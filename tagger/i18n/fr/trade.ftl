@@ -170,6 +170,43 @@ trade-compare-covers-added = Le nouveau a en plus : { LIST($covers) }.
 trade-compare-covers-same = Les mêmes protections du tuyau.
 
 
+## What the check of the tables finds; $row names the table and the row
+
+trade-check-duplicate = { $row } : { $count } lignes ont la même clé.
+trade-check-no-source = { $row } : la ligne n'a pas de source.
+trade-check-unknown-word = { $row } : { $given } n'est pas connu dans la colonne { $column }.
+trade-check-memory-source = { $row } : une ligne donnée de mémoire doit le dire dans sa source.
+trade-check-diameter = { $row } : { $thread } a un diamètre de { $found } mm, la ligne indique { $given } mm.
+trade-check-pitch = { $row } : { $thread } a un pas de { $found } mm, la ligne indique { $given } mm.
+trade-check-tpi = { $row } : { $tpi } filets par pouce et un pas de { $given } mm ne concordent pas.
+trade-check-minor = { $row } : le diamètre intérieur de la femelle, { $given } mm, n'est pas D - { $height } P.
+trade-check-minor-size = { $row } : le diamètre intérieur de la femelle, { $given } mm, n'est pas entre 0 et { $od } mm.
+trade-check-pressure = { $row } : { $printed } font { $found } bar, la ligne indique { $given } bar.
+trade-check-not-larger = { $row } : cette taille n'est pas plus grande que { $smaller }.
+trade-check-wrong-way = { $row } : à la taille { $size }, les valeurs vont dans le mauvais sens, de { $before } à { $after }.
+trade-check-bend = { $row } : le rayon de courbure minimal est { $radius } mm, mais { $before } mm pour le -{ $small }, plus petit.
+trade-check-range = { $row } : { $low } est supérieur à { $high }.
+trade-check-taper-flats = { $row } : un filetage conique ne se serre pas en pans.
+trade-check-flats = { $row } : { $flats } n'est pas un nombre de pans de serrage.
+trade-check-not-a-size = { $row } : { $size } n'est pas une taille de la famille.
+trade-check-not-a-standard = { $row } : la norme ne figure pas dans hose_standards.
+trade-check-no-pressure = { $row } : la norme n'a pas de pression.
+trade-check-no-family = { $row } : la famille manque.
+trade-check-tighten-by = { $row } : il faut nommer ce qui se tourne, sauf pour un filetage conique.
+trade-check-shares = { $row } : les parts des sièges font { $sum }, et non 1.
+
+## Storage and service dates
+
+trade-guidance-only = Simple repère. Remplacez un tuyau immédiatement s'il fuit, s'il est cloqué ou fissuré, ou s'il a été plié.
+trade-rule-bulk_hose_years_iso = Tuyau en touret avant assemblage (ISO 8331)
+trade-rule-assembly_storage_years_iso = Stockage d'un flexible avant utilisation (ISO 8331)
+trade-rule-bulk_hose_years_din = Tuyau en touret avant assemblage (DIN 20066)
+trade-rule-assembly_storage_years_din = Stockage d'un flexible avant utilisation (DIN 20066)
+trade-rule-assembly_life_years_din = Durée de vie totale d'un flexible, stockage compris (DIN 20066)
+trade-rule-bulk_hose_years_tr17165 = Tuyau en touret, stocké selon ISO 2230 (ISO/TR 17165-2)
+trade-rule-bulk_hose_years_j1273 = Tuyau en caoutchouc et flexible, 40 trimestres (SAE J1273)
+
+
 ## Warnings of records from before messages: the code and the part are kept, the values are in the record
 
 trade-kept-edition_not_given = Ce tuyau a des pressions admissibles différentes selon l'édition, et aucune édition n'a été indiquée. La valeur la plus basse s'applique. L'édition figure sur la ligne de marquage.
