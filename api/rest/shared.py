@@ -12,10 +12,13 @@ from starlette.responses import Response
 
 from api.rest.problem import NoToken, RoleTooLow, there
 from api.web.identity import device
+from api.web.language import translator_of
 from api.web.state import settings_of, store_of, tables_of
 from tagger.code import link
 from tagger.code import number as tag_number
 from tagger.errors import TaggerError
+from tagger.i18n import Translator
+from tagger.messages import Message
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Event, OrderRequest, Role, Store, Token, Withdrawal
 from tagger.trade import assess
@@ -86,14 +89,33 @@ class WithdrawalOut(Answer):
         return cls(**vars(item))
 
 
+def with_texts(data: Any, t: Translator) -> Any:
+    """JSON values in which each message (``id`` and ``values``) has its ``text`` beside them.
+
+    What holds one as ``message``, such as a warning, has these three members itself.
+    """
+    if isinstance(data, list):
+        return [with_texts(item, t) for item in data]
+    if not isinstance(data, dict):
+        return data
+    if data.keys() == {"id", "values"}:
+        return t.as_json(Message.from_json(data))
+    said = {name: with_texts(value, t) for name, value in data.items()}
+    return said | said.pop("message") if "message" in said else said
+
+
 class AssemblyOut(Answer):
-    """One registered assembly. ``number`` as it is shown; ``link`` is what its QR code holds."""
+    """One registered assembly. ``number`` as it is shown; ``link`` is what its QR code holds.
+
+    ``assessment``: what the trade said when it was registered; each warning has its message as
+    ``id`` and ``values``, and its ``text`` in the language of ``Accept-Language``.
+    """
 
     number: str
     link: str
     spec: dict[str, Any]
     working_pressure_bar: float | None
-    assessment: Assessment
+    assessment: dict[str, Any]
     built_on: date | None
     customer: str | None
     machine: str | None
@@ -111,7 +133,6 @@ class AssemblyOut(Answer):
     def of(cls, item: Assembly, request: Request) -> AssemblyOut:
         settings = settings_of(request)
         same = (
-            "assessment",
             "built_on",
             "customer",
             "machine",
@@ -132,6 +153,7 @@ class AssemblyOut(Answer):
             item.spec.as_dict(),
             item.content.working_pressure_bar,
         )
+        values["assessment"] = with_texts(item.assessment.kept(), translator_of(request))
         values["withdrawals"] = [WithdrawalOut.of(withdrawal) for withdrawal in item.withdrawals]
         return cls(**values)
 

@@ -42,7 +42,7 @@ class Recorder:
         assert answer.is_success, (operation, answer.text)
         media = answer.headers["content-type"].split(";")[0]
         if media.endswith("json"):
-            kept: dict[str, Any] = {"answers": _without_token(answer.json())}
+            kept: dict[str, Any] = {"answers": _short(_without_token(answer.json()))}
         elif media.startswith("text/"):
             kept = {"answers": answer.text.removeprefix("\ufeff")[:80] + "..."}
         else:
@@ -62,6 +62,15 @@ def _without_token(answers: Any) -> Any:
     """A token stands in no document, not even one of a database that is gone."""
     if isinstance(answers, dict) and "token" in answers:
         return {**answers, "token": answers["token"][:8] + "..."}
+    return answers
+
+
+def _short(answers: Any) -> Any:
+    """One of the sources that disagree is enough in an example."""
+    if isinstance(answers, list):
+        return [_short(item) for item in answers]
+    if isinstance(answers, dict):
+        return {name: _short(value[:1] if name == "spread" else value) for name, value in answers.items()}
     return answers
 
 
@@ -172,7 +181,9 @@ def record_errors(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
 
 
 def _written(file: Path, kept: dict[str, Any]) -> None:
-    file.write_text(json.dumps(kept, indent=1, ensure_ascii=False) + "\n", encoding="utf-8")
+    """A line for each, so that a change of one shows as one."""
+    lines = [f"{json.dumps(name)}: {json.dumps(one, ensure_ascii=False)}" for name, one in kept.items()]
+    file.write_text("{\n" + ",\n".join(lines) + "\n}\n", encoding="utf-8")
 
 
 def main() -> None:

@@ -84,6 +84,22 @@ def test_a_problem_says_its_id_its_values_and_its_text(api: httpx.Client) -> Non
 
 
 @pytest.mark.parametrize("lang", LANGUAGES)
+def test_warnings_are_in_the_language_that_is_asked_for(api: httpx.Client, lang: str) -> None:
+    t, asked = Translator(lang), {"Accept-Language": lang}
+    checked = api.post("/check", json=EXAMPLE_SPEC, headers=asked).json()["warnings"]
+    kept = api.get(f"/assemblies/{_number(api)}", headers=asked).json()["assessment"]["warnings"]
+    assert checked and checked == kept
+    for warning in checked:
+        assert warning["text"] == t(Message.from_json(warning))
+    others = [{"spec": EXAMPLE_SPEC}, {"spec": {**EXAMPLE_SPEC, "length_mm": 1200}}]
+    reasons = api.post(
+        "/compare", json={"a": others[0]["spec"], "b": others[1]["spec"]}, headers=asked
+    ).json()
+    for field in reasons["fields"]:
+        assert t(Message.from_json(field)) == field["text"] == field["reason"]
+
+
+@pytest.mark.parametrize("lang", LANGUAGES)
 def test_errors_are_in_the_language_that_is_asked_for(api: httpx.Client, lang: str) -> None:
     t = Translator(lang)
     asked = {"Accept-Language": f"{lang};q=0.9, xx"}
