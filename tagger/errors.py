@@ -1,15 +1,16 @@
-"""One family of exceptions; every one tells the field, the value, why, and the mend."""
+"""One family of exceptions; each names the field, the value, why it is wrong and what to do."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date
-from typing import Any, Protocol
+from typing import Any, Final, Protocol
 
 from pydantic import ValidationError
 
-from tagger.messages import Message, as_is, english
+from tagger.messages import Message, Value, angle, as_is, english, length, temperature, torque
 
 
 class Speaks(Protocol):
@@ -40,8 +41,8 @@ class Problem:
 
     @property
     def why(self) -> str:
-        """Why it is wrong, in English: for logs and tests."""
-        return english(self.message)
+        """Why it is wrong, in English and without its full stop: for logs and tests."""
+        return english(self.message).removesuffix(".")
 
     @property
     def mend(self) -> str:
@@ -49,9 +50,10 @@ class Problem:
         return english(self.message, "mend")
 
     def __str__(self) -> str:
-        given = "" if self.value is None else f" (given: {_plain(self.value)!r})"
+        """Field, value, why and what to do, in English: for logs and tracebacks."""
+        value = "" if self.value is None else f" (value: {_plain(self.value)!r})"
         mend = f" {self.mend}" if self.mend else ""
-        return f"{self.field}: {self.why}{given}.{mend}"
+        return f"{self.field}: {self.why}{value}.{mend}"
 
     def as_dict(self, t: Speaks | None = None) -> dict[str, object]:
         """The problem as plain JSON values, its sentences in the language of ``t`` (default English)."""
@@ -86,7 +88,7 @@ class TaggerError(Exception):
 
 
 class UnitError(TaggerError, ValueError):
-    """A figure with a unit that cannot be read."""
+    """A value with a unit that cannot be read."""
 
 
 class SpecError(TaggerError):
@@ -94,7 +96,7 @@ class SpecError(TaggerError):
 
 
 class NumberError(TaggerError):
-    """Not a tag number, or one with a slip in it."""
+    """Not a tag number, or one with a wrong character."""
 
 
 class PayloadError(TaggerError):
@@ -122,7 +124,7 @@ class StoreError(TaggerError):
 
 
 def problems_of(error: ValidationError) -> list[Problem]:
-    """Turns a pydantic error into problems with dotted fields and plain words."""
+    """Turns a pydantic error into problems with dotted fields and messages."""
     return problems_from(error.errors(include_url=False))
 
 
@@ -131,61 +133,80 @@ def problems_from(items: Iterable[Mapping[str, Any]]) -> list[Problem]:
     found = []
     for item in items:
         field = ".".join(str(part) for part in item["loc"] if not _is_branch(part)) or "spec"
-        kind, context = item["type"], item.get("ctx", {})
+        context = item.get("ctx", {})
         value: object = item.get("input")
         if isinstance(value, dict | list):
             value = None
-        if kind == "extra_forbidden":
-            found.append(Problem(field, value, "is not a field here", "Take it out, or check its spelling."))
-        elif kind == "missing":
-            found.append(Problem(field, None, "is missing", "Add it."))
-        elif isinstance(context.get("error"), TaggerError):
+        if isinstance(context.get("error"), TaggerError):
             for inner in context["error"].problems:
                 path = ".".join(part for part in (field if field != "spec" else "", inner.field) if part)
                 given = inner.value if inner.value is not None else value
                 found.append(Problem(path or "spec", given, inner.message))
-        elif kind in ("enum", "literal_error"):
-            found.append(Problem(field, value, "is not known here", f"Use one of: {context['expected']}."))
+        elif item["type"] == "missing":
+            found.append(Problem(field, None, Message("spec-missing")))
+        elif item["type"] == "string_too_long":
+            found.append(Problem(field, f"{str(value)[:40]}...", _message(field, item)))
         else:
-            found.append(_in_words(field, value, kind, context, item["msg"]))
+            found.append(Problem(field, value, _message(field, item)))
     return found
 
 
-_UNITS = {"mm": " mm", "bar": " bar", "c": " °C", "nm": " N·m", "deg": "°"}  # as a field's name ends
-
-
-def _in_words(field: str, value: object, kind: str, context: dict[str, Any], said: str) -> Problem:
-    """What pydantic says to programmers, as a builder would: with the limit and the mend."""
-    unit = _UNITS.get(field.rpartition("_")[2], "")
+def _message(field: str, item: Mapping[str, Any]) -> Message:
+    """What pydantic says to programmers, as a builder would say it, with the limit."""
+    kind, context = item["type"], item.get("ctx", {})
+    if kind in _PLAIN:
+        return _PLAIN[kind]
     match kind:
+        case "enum" | "literal_error":
+            return Message("spec-not-one-of", choices=tuple(re.findall(r"'([^']*)'", context["expected"])))
         case "greater_than_equal":
-            least = f"{context['ge']:g}{unit}"
-            return Problem(
-                field, value, f"is less than {least}, the least taken here", f"Give {least} or more."
-            )
+            return Message("spec-below-minimum", minimum=_limit(field, context["ge"]))
         case "less_than_equal":
-            most = f"{context['le']:g}{unit}"
-            return Problem(field, value, f"is more than {most}, the most taken here", f"Give {most} or less.")
+            return Message("spec-above-maximum", maximum=_limit(field, context["le"]))
         case "string_too_long":
-            most = context["max_length"]
-            value = f"{str(value)[:40]}..."
-            return Problem(field, value, f"is longer than {most} characters", f"Shorten it to {most}.")
-        case "string_too_short":
-            return Problem(field, value, "is empty", "Fill it in.")
-        case "string_type":
-            return Problem(field, value, "is not text", "Put it in quotes.")
-        case "int_type" | "int_parsing" | "int_from_float" | "int_parsing_size":
-            return Problem(field, value, "is not a whole number", "Give one such as 12.")
-        case "float_type" | "float_parsing" | "finite_number":
-            return Problem(field, value, "is not a figure", "Give one such as 1.5.")
-        case "tuple_type" | "list_type":
-            return Problem(field, value, "is not a list", 'Put it in brackets, such as ["one", "another"].')
+            return Message("spec-too-long", maximum=context["max_length"])
+        case "string_pattern_mismatch":
+            return Message("spec-not-the-pattern", pattern=context["pattern"])
         case "model_type" | "model_attributes_type" | "dict_type":
-            mend = 'Give its fields in braces, such as {"field": 1}.'
-            return Problem(field, value, "is not a group of named fields", mend)
-        case "date_type" | "date_parsing" | "date_from_datetime_parsing" | "date_from_datetime_inexact":
-            return Problem(field, value, "is not a date", "Give year, month and day, such as 2027-03-31.")
-    return Problem(field, value, said[:1].lower() + said[1:])
+            return Message("spec-not-an-object", example='{"field": 1}')
+    said = str(item["msg"])
+    return as_is(said[:1].lower() + said[1:])
+
+
+_PLAIN: Final = {
+    "extra_forbidden": Message("spec-unknown-field"),
+    "string_too_short": Message("spec-empty"),
+    "string_type": Message("spec-not-text"),
+    **dict.fromkeys(
+        ("int_type", "int_parsing", "int_from_float", "int_parsing_size"),
+        Message("spec-not-a-whole-number"),
+    ),
+    **dict.fromkeys(("float_type", "float_parsing", "finite_number"), Message("spec-not-a-number")),
+    **dict.fromkeys(("bool_type", "bool_parsing"), Message("spec-not-yes-or-no")),
+    **dict.fromkeys(("tuple_type", "list_type"), Message("spec-not-a-list")),
+    **dict.fromkeys(
+        ("date_type", "date_parsing", "date_from_datetime_parsing", "date_from_datetime_inexact"),
+        Message("spec-not-a-date"),
+    ),
+    **dict.fromkeys(("json_invalid", "json_type"), Message("spec-json-unreadable")),
+}
+"""pydantic's kinds of error whose message needs no values."""
+
+
+def _limit(field: str, limit: float) -> Value:
+    """A limit with the unit that the end of the field's name tells."""
+    match field.rpartition("_")[2]:
+        case "mm":
+            return length(limit)
+        case "bar":
+            return Message("spec-bar", number=limit)  # a Figure shows whole bars, and a limit may be 0.1
+        case "c":
+            return temperature(limit)
+        case "nm":
+            return torque(limit, limit)
+        case "deg":
+            return angle(limit)
+    return limit
 
 
 def _is_branch(part: object) -> bool:

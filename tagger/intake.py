@@ -7,6 +7,7 @@ import json
 from typing import Any
 
 from tagger.errors import Problem, SpecError
+from tagger.messages import Message
 
 # Longest first: the mark of UTF-32 begins with that of UTF-16.
 _MARKS = (
@@ -28,7 +29,7 @@ def marked(data: bytes) -> str:
 
 
 def text(data: bytes | str) -> str:
-    """A file's text. Raises SpecError naming the encoding and the mend."""
+    """A file's text. Raises SpecError naming the encoding."""
     if isinstance(data, str):
         return data.removeprefix("\ufeff")
     encoding = marked(data)
@@ -36,33 +37,28 @@ def text(data: bytes | str) -> str:
         return data.decode(encoding)
     except UnicodeDecodeError:
         if encoding == "utf-8":
-            why = "is not UTF-8 text: perhaps it was saved as Latin-1 or Windows-1252"
+            wrong = Message("spec-not-utf8")
         else:
-            why = f"begins as {encoding.removesuffix('-sig').upper()} text, but is damaged"
-        raise SpecError(Problem("spec", None, why, "Save it again with the encoding UTF-8.")) from None
+            wrong = Message("spec-encoding-damaged", encoding=encoding.removesuffix("-sig").upper())
+        raise SpecError(Problem("spec", None, wrong)) from None
 
 
 def json_value(data: bytes | str) -> Any:
-    """The value of a JSON text. Raises SpecError where it is none, or says a thing twice.
+    """The value of a JSON text. Raises SpecError where it is not JSON, or has a key twice.
 
-    RFC 8259 leaves open what a key given twice means; here either of the two could be the one
-    that was meant.
+    RFC 8259 leaves open what a repeated key means; either of the two could be the one that was meant.
     """
     try:
         value = json.loads(text(data), object_pairs_hook=_Object)
     except json.JSONDecodeError as error:
-        why = f"is not JSON from line {error.lineno}, column {error.colno} on"
-        raise SpecError(Problem("spec", None, why, "Check quotes, commas and brackets there.")) from None
+        wrong = Message("spec-not-json", line=error.lineno, column=error.colno)
+        raise SpecError(Problem("spec", None, wrong)) from None
     except RecursionError:
-        why = "is nested too deeply for a spec"
-        raise SpecError(
-            Problem("spec", None, why, "Give the fields of a spec, nothing around them.")
-        ) from None
+        raise SpecError(Problem("spec", None, Message("spec-too-deep"))) from None
     except ValueError:  # what Python says of a number of thousands of digits
-        why = "has a number that is too long"
-        raise SpecError(Problem("spec", None, why, "Give figures of a hose.")) from None
+        raise SpecError(Problem("spec", None, Message("spec-number-too-long"))) from None
     if twice := _twice(value):
-        raise SpecError(Problem(field, None, "stands twice", "Keep one.") for field in twice)
+        raise SpecError(Problem(field, None, Message("spec-twice")) for field in twice)
     return value
 
 
@@ -76,7 +72,7 @@ class _Object(dict[str, Any]):
 
 
 def _twice(value: object) -> list[str]:
-    """The dotted paths of all keys that stand twice; without recursion, however deep it is nested."""
+    """The dotted paths of all keys that appear twice; without recursion, however deep the nesting."""
     found: list[str] = []
     left: list[tuple[str, object]] = [("", value)]
     while left:

@@ -1,8 +1,8 @@
-"""What this shop has set: the settings that the command line and the web application share.
+"""The shop's settings that the command line and the web application share.
 
-Each is read from the environment as TAGGER_<NAME>; api/README.md tells what each means. The web
-application has more of its own (api/settings.py) and refuses a name it does not know; here a name
-not known may be one of those, and is left alone.
+Each is read from the environment as TAGGER_<NAME>; api/README.md explains each. The web application
+has more of its own (api/settings.py) and refuses unknown names; here an unknown name may be one of
+those and is ignored.
 """
 
 from __future__ import annotations
@@ -16,7 +16,9 @@ from urllib.parse import urlsplit
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationError, field_validator
 
 from tagger.errors import Problem, TaggerError, problems_of
-from tagger.words import LANGUAGES
+from tagger.i18n import LANGUAGES, SOURCE
+from tagger.messages import Message
+from tagger.spec import SpecValueError
 
 if TYPE_CHECKING:  # a command that prints nothing loads no templates
     from tagger.printing.template import Template
@@ -50,7 +52,7 @@ class ShopSettings(BaseModel):
     shop_phone: str = ""
 
     # how the shop works
-    language: str = "en"
+    language: str = SOURCE
     label_template_dirs: Annotated[tuple[Path, ...], BeforeValidator(_paths)] = ()
     label_template: str = "hang_tag"
     printer_dpi: Annotated[int, Field(ge=100, le=1200)] = 203
@@ -60,7 +62,7 @@ class ShopSettings(BaseModel):
 
     @classmethod
     def from_env(cls, environ: Mapping[str, str] | None = None, **given: object) -> Self:
-        """Settings from the environment; ``given`` wins over it, where it is not None.
+        """Settings from the environment; values in ``given`` that are not None take precedence.
 
         Raises SettingsError naming every variable that is wrong.
         """
@@ -83,23 +85,25 @@ class ShopSettings(BaseModel):
     def _host_alone(cls, value: str) -> str:
         parts = urlsplit(value)
         if parts.scheme not in ("http", "https") or not parts.netloc or parts.path.strip("/"):
-            raise ValueError("is not the address of a host, such as https://tags.example.com")
+            raise SpecValueError(
+                "", None, Message("spec-setting-address", example="https://tags.example.com")
+            )
         return value.rstrip("/")
 
     @field_validator("language")
     @classmethod
     def _known_language(cls, value: str) -> str:
         if value not in LANGUAGES:
-            raise ValueError(f"is not a language here; there are {', '.join(LANGUAGES)}")
+            raise SpecValueError("", None, Message("spec-setting-language", languages=tuple(LANGUAGES)))
         return value
 
     def has_set(self, name: str) -> bool:
-        """Whether the shop said this itself; where it did not, the default stands."""
+        """Whether the shop set this itself, instead of keeping the default."""
         return name in self.model_fields_set
 
     @property
     def shop_line(self) -> str:
-        """The shop on its tags; a name that nobody gave does not stand there."""
+        """Name and phone of the shop as its tags show them; empty where the shop set neither."""
         return ", ".join(
             said
             for name in ("shop_name", "shop_phone")

@@ -29,6 +29,7 @@ from tagger.connection import Connection as Connection
 from tagger.connection import Sizing as Sizing
 from tagger.errors import Problem, SpecError, problems_of
 from tagger.intake import json_value
+from tagger.messages import Message
 from tagger.units import read_length_mm, read_pressure_bar, read_temperature_c, read_torque_nm
 
 
@@ -182,31 +183,24 @@ class End(_Value):
     def _consistent(self) -> End:
         wanted = self.connection.sized_by
         if self.dash is None and self.size is None:
-            raise SpecValueError("dash" if wanted is Sizing.DASH else "size", None, "is missing", "Add it.")
+            raise SpecValueError("dash" if wanted is Sizing.DASH else "size", None, Message("spec-missing"))
+        enter = Message(
+            "spec-enter-size", sizing=str(wanted), key="dash" if wanted is Sizing.DASH else "size"
+        )
+        family = Message(f"words-connection-{self.connection}")
         if self.dash is not None and self.size is not None:
-            raise SpecValueError("dash", None, "give exactly one of dash and size", _size_hint(wanted))
+            raise SpecValueError("dash", None, Message("spec-dash-and-size", enter=enter))
         if wanted is Sizing.DASH and self.dash is None:
-            raise SpecValueError(
-                "size", self.size, f"{self.connection} is named by dash size", _size_hint(wanted)
-            )
+            wrong = Message("spec-sized-by-dash", connection=family, enter=enter)
+            raise SpecValueError("size", self.size, wrong)
         if wanted is not Sizing.DASH and self.size is None:
-            raise SpecValueError(
-                "dash", self.dash, f"{self.connection} is not named by dash size", _size_hint(wanted)
-            )
+            wrong = Message("spec-not-sized-by-dash", connection=family, enter=enter)
+            raise SpecValueError("dash", self.dash, wrong)
         if self.connection.is_flange != (self.form is Form.FLANGE_HEAD):
-            mend = (
-                "Use flange_head."
-                if self.connection.is_flange
-                else "Use male, female_swivel or female_fixed."
-            )
-            raise SpecValueError("form", str(self.form), f"is not a form of {self.connection}", mend)
+            wrong = Message("spec-form", connection=family, forms=_forms_of(self.connection))
+            raise SpecValueError("form", str(self.form), wrong)
         if self.shape == "straight" and self.drop_mm is not None:
-            raise SpecValueError(
-                "drop_mm",
-                self.drop_mm,
-                "a straight end has no drop",
-                "Leave it out, or give the elbow's shape.",
-            )
+            raise SpecValueError("drop_mm", self.drop_mm, Message("spec-drop-of-straight"))
         return self
 
     @property
@@ -264,17 +258,9 @@ class AssemblySpec(_Value):
     def _clocking_where_it_means_something(self) -> AssemblySpec:
         both = self.end_a.is_elbow and self.end_b.is_elbow
         if both and self.clocking_deg is None:
-            raise SpecValueError(
-                "clocking_deg", None, "is missing: both ends are elbows",
-                "Hold end A nearest you pointing down and give the angle, counter-clockwise, to end B (0-359).",
-            )  # fmt: skip
+            raise SpecValueError("clocking_deg", None, Message("spec-clocking-missing"))
         if not both and self.clocking_deg is not None:
-            raise SpecValueError(
-                "clocking_deg",
-                self.clocking_deg,
-                "means nothing unless both ends are elbows",
-                "Leave it out.",
-            )
+            raise SpecValueError("clocking_deg", self.clocking_deg, Message("spec-clocking-without-elbows"))
         return self
 
     @classmethod
@@ -346,11 +332,9 @@ class Tightening(_Value):
     def _whole_figures(self) -> Tightening:
         flats = (self.flats_min, self.flats_max, self.flats_basis)
         if any(part is None for part in flats) and any(part is not None for part in flats):
-            raise SpecValueError(
-                "flats_min", self.flats_min, "flats come as least, most and basis", "Give all three."
-            )
+            raise SpecValueError("flats_min", self.flats_min, Message("spec-flats-incomplete"))
         if self.torque_min_nm is not None and self.torque_max_nm is None:
-            raise SpecValueError("torque_max_nm", None, "a least torque needs a most", "Give torque_max_nm.")
+            raise SpecValueError("torque_max_nm", None, Message("spec-torque-without-maximum"))
         return self
 
 
@@ -367,8 +351,8 @@ class TagContent(_Value):
 class SpecValueError(SpecError, ValueError):
     """A SpecError that pydantic collects with its own."""
 
-    def __init__(self, field: str, value: object, why: str, mend: str) -> None:
-        super().__init__(Problem(field, value, why, mend))
+    def __init__(self, field: str, value: object, wrong: Message) -> None:
+        super().__init__(Problem(field, value, wrong))
 
 
 _PIPE = re.compile(r"^[GR]?[cp]?\s*(\d+(?:[ -]\d+/\d+)?|\d+/\d+)\s*(?:in|inch|\")?$", re.IGNORECASE)
@@ -416,10 +400,7 @@ def pipe_of_dash(dash: int) -> str:
     return " ".join(([str(whole)] if whole else []) + ([str(part)] if part else []))
 
 
-def _size_hint(sizing: Sizing) -> str:
-    return {
-        Sizing.DASH: 'Give "dash", for example 12.',
-        Sizing.PIPE: 'Give "size", the nominal pipe size, for example "3/4".',
-        Sizing.TUBE: 'Give "size", the tube outside diameter in mm, for example "12".',
-        Sizing.THREAD: 'Give "size", the thread, for example "M22x1.5".',
-    }[sizing]
+def _forms_of(family: Connection) -> tuple[Message, ...]:
+    """The names of the forms that a family has."""
+    fitting = (form for form in Form if family.is_flange == (form is Form.FLANGE_HEAD))
+    return tuple(Message(f"words-form-{form}") for form in fitting)

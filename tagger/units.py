@@ -11,6 +11,7 @@ import re
 from fractions import Fraction
 
 from tagger.errors import Problem, UnitError
+from tagger.messages import Message
 
 MM_PER_INCH = 25.4
 BAR_PER_PSI = 0.0689475729
@@ -45,7 +46,7 @@ def read_length_mm(value: object) -> float:
     >>> read_length_mm("1.25 m"), read_length_mm(12)
     (1250.0, 12.0)
     """
-    return _read(value, _LENGTH, "mm", 'a length such as 1250, "1250 mm" or "49 1/4 in"')
+    return _read(value, _LENGTH, "mm", Message("spec-enter-length"))
 
 
 def read_pressure_bar(value: object) -> float:
@@ -54,7 +55,7 @@ def read_pressure_bar(value: object) -> float:
     >>> round(read_pressure_bar("3000 psi"), 1)
     206.8
     """
-    return _read(value, _PRESSURE, "bar", 'a pressure such as 207, "207 bar" or "3000 psi"')
+    return _read(value, _PRESSURE, "bar", Message("spec-enter-pressure"))
 
 
 def read_torque_nm(value: object) -> float:
@@ -63,7 +64,7 @@ def read_torque_nm(value: object) -> float:
     >>> round(read_torque_nm("75 lbf·ft"), 1)
     101.7
     """
-    return _read(value, _TORQUE, "nm", 'a torque such as 102, "102 Nm" or "75 lbf·ft"')
+    return _read(value, _TORQUE, "nm", Message("spec-enter-torque"))
 
 
 def read_temperature_c(value: object) -> float:
@@ -73,39 +74,39 @@ def read_temperature_c(value: object) -> float:
     (100.0, 100.0)
     """
     scales = {"c": 1.0, "°c": 1.0, "f": 1.0, "°f": 1.0}
-    figure = _read(value, scales, "c", 'a temperature such as 100, "100 C" or "212 F"')
+    figure = _read(value, scales, "c", Message("spec-enter-temperature"))
     if isinstance(value, str) and value.strip().lower().endswith("f"):
         figure = (figure - 32) / 1.8
     return figure
 
 
-def _read(value: object, factors: dict[str, float], bare: str, wanted: str) -> float:
-    def refuse(why: str) -> UnitError:
-        return UnitError(Problem("", value, why, f"Give {wanted}."))
+def _read(value: object, factors: dict[str, float], bare: str, enter: Message) -> float:
+    def refuse(wrong: Message) -> UnitError:
+        return UnitError(Problem("", value, wrong))
 
     if isinstance(value, bool) or not isinstance(value, int | float | str):
-        raise refuse("is not a figure")
+        raise refuse(Message("spec-unit-no-number", enter=enter))
     if isinstance(value, int | float):
         if not math.isfinite(value):
-            raise refuse("is not a finite figure")
+            raise refuse(Message("spec-unit-not-finite", enter=enter))
         return float(value)
     match = _FIGURE.match(value.replace("\u00a0", " "))
     if match is None:
-        raise refuse("cannot be read as a figure with a unit")
+        raise refuse(Message("spec-unit-unreadable", enter=enter))
     if match["top"]:
         if int(match["bottom"]) == 0:
-            raise refuse("has a fraction over zero")
+            raise refuse(Message("spec-unit-over-zero", enter=enter))
         figure = float(int(match["whole"] or 0) + Fraction(int(match["top"]), int(match["bottom"])))
         figure = -figure if match["sign"] == "-" else figure
     else:
         text = match["decimal"]
         if re.search(r"\d,\d{3}$", text):
-            raise refuse("has a comma that may mean thousands or decimals")
+            raise refuse(Message("spec-unit-comma"))
         figure = float(text.replace(",", "."))
     unit = (match["unit"] or match["unit2"] or bare).strip().lower().rstrip(".")
     unit = unit.replace(" ", "") if unit not in factors else unit
     if unit not in factors:
-        raise refuse(f"has a unit not known here, {unit!r}")
+        raise refuse(Message("spec-unit-unknown", unit=unit[:40], enter=enter))
     return round(figure * factors[unit], 9)
 
 

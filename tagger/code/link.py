@@ -19,8 +19,10 @@ from urllib.parse import urlsplit
 
 from tagger.code import number as tag_number
 from tagger.errors import LinkError, NumberError, Problem
+from tagger.messages import Message
 
 Kind = Literal["own", "gs1", "number"]
+_EXAMPLE = "https://tags.example.com"
 _ALPHANUMERIC = re.compile(r"^[0-9A-Z $%*+\-./:]+$")  # ISO/IEC 18004, table 5
 _OWN = re.compile(r"^/T/(?P<number>[^/]+)(?:/(?P<digits>\d+))?/?$", re.IGNORECASE)
 _GS1 = re.compile(r"(?:/T/(?P<digits>\d+))?/8004/(?P<giai>[0-9]{4,12}[0-9A-Z]{11})/?$", re.IGNORECASE)
@@ -48,12 +50,9 @@ def build(base_url: str, number: str, digits: str | None = None, *, gs1_prefix: 
     base = base_url.strip().rstrip("/").upper()
     parts = urlsplit(base)
     if parts.scheme.upper() not in ("HTTP", "HTTPS") or not parts.netloc:
-        raise LinkError(
-            Problem("base_url", base_url, "is not a web address", "Give one like https://tags.example.com.")
-        )
+        raise LinkError(Problem("base_url", base_url, Message("code-link-address", example=_EXAMPLE)))
     if not _ALPHANUMERIC.match(base) or parts.query or parts.fragment or parts.path:
-        why = "must be a host alone, of letters, digits, dots and dashes"
-        raise LinkError(Problem("base_url", base_url, why, "Give one like https://tags.example.com."))
+        raise LinkError(Problem("base_url", base_url, Message("code-link-host", example=_EXAMPLE)))
     number = tag_number.validate(number)
     if gs1_prefix:
         stem = f"/T/{digits}" if digits else ""
@@ -80,9 +79,7 @@ def parse(text: str) -> Link:
         return Link(tag_number.validate(match["number"]), None, "number", text)
     if not path and text:
         return Link(tag_number.validate(text), None, "number", text)
-    raise LinkError(
-        Problem("link", text[:120], "is not a tag's link", "Scan the QR code on the tag, or type its number.")
-    )
+    raise LinkError(Problem("link", text[:120], Message("code-link-unknown")))
 
 
 def is_valid(text: str) -> bool:

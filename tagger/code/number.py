@@ -18,6 +18,7 @@ import secrets
 from stdnum.iso7064 import mod_37_36
 
 from tagger.errors import NumberError, Problem
+from tagger.messages import Message
 
 ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 LENGTH = 11
@@ -45,22 +46,24 @@ def compact(text: str) -> str:
 def validate(text: str) -> str:
     """The compact number; raises NumberError saying which part looks wrong."""
     number = compact(text)
-    strange = [f"{char!r} at place {place}" for place, char in enumerate(number, 1) if char not in ALPHABET]
+    strange = tuple(
+        Message("code-character-at", character=char, place=place)
+        for place, char in enumerate(number, 1)
+        if char not in ALPHABET
+    )
     if strange:
-        why = f"has characters no tag number has: {', '.join(strange)}"
-        raise NumberError(Problem("number", text, why, "Compare these places with the tag."))
+        raise NumberError(Problem("number", text, Message("code-number-characters", characters=strange)))
     if len(number) != LENGTH:
-        why = f"has {len(number)} characters, a tag number has {LENGTH}"
-        raise NumberError(Problem("number", text, why, "Compare it with the tag: five, a dash, six."))
+        wrong = Message("code-number-length", count=len(number), right=LENGTH)
+        raise NumberError(Problem("number", text, wrong))
     if not mod_37_36.is_valid(number, ALPHABET):
-        meant = near(number)
-        mend = "Compare it with the tag, character by character."
-        if meant:
-            mend = f"Compare it with the tag; perhaps {' or '.join(format(n) for n in meant[:3])} was meant."
-        raise NumberError(
-            Problem("number", text, "its check character does not fit, so something in it is wrong", mend)
-        )
+        raise NumberError(Problem("number", text, _wrong_check(number)))
     return number
+
+
+def _wrong_check(number: str) -> Message:
+    meant = tuple(format(n) for n in near(number)[:3])
+    return Message("code-number-check-near", numbers=meant) if meant else Message("code-number-check")
 
 
 def is_valid(text: str) -> bool:

@@ -23,6 +23,7 @@ from pydantic import ValidationError
 
 from tagger.connection import code_points
 from tagger.errors import PayloadError, Problem, problems_of
+from tagger.messages import Message
 from tagger.spec import Connection, Sizing, TagContent, dash_of_pipe, pipe_of_dash
 
 _DATA = resources.files(__package__) / "data"
@@ -30,7 +31,6 @@ VERSIONS = tuple(sorted(int(f.name[9:-5]) for f in _DATA.iterdir() if f.name.sta
 VERSION = VERSIONS[-1]  # what is written; all are read
 _NAMED = "(named in full)"
 _OTHER_SOURCE = 0
-_DAMAGED = "Scan again; if it stays so, type the tag number instead."
 
 Flat = dict[str, Any]
 
@@ -96,14 +96,7 @@ def layout_as_written(version: int) -> dict[str, Any]:
 @cache
 def _layout(version: int) -> dict[str, Any]:
     if version not in VERSIONS:
-        raise PayloadError(
-            Problem(
-                "digits",
-                None,
-                f"are of version {version}, which this program does not know yet",
-                "Update it.",
-            )
-        )
+        raise PayloadError(Problem("digits", None, Message("code-version", version=version)))
     layout = layout_as_written(version)
     for field in layout["fields"]:
         field["step"] = Fraction(str(field.get("step", 1)))
@@ -137,9 +130,8 @@ def _flatten(content: TagContent) -> Flat:
             f"{name}.jump_size": int(end.hose_dash is not None),
         }
         if end.hose_dash not in (None, hose.dash):
-            raise PayloadError(
-                Problem(f"{name}.hose_dash", end.hose_dash, "is not the hose's dash", f"Make it {hose.dash}.")
-            )
+            differs = Message("code-hose-tail", dash=hose.dash)
+            raise PayloadError(Problem(f"{name}.hose_dash", end.hose_dash, differs))
     return flat
 
 
@@ -199,9 +191,7 @@ def _field_bits(field: dict[str, Any], flat: Flat) -> Iterator[tuple[int, int]]:
         return
     raw = _raw(field, value, flat)
     if not 0 <= raw < 1 << field["bits"]:
-        raise PayloadError(
-            Problem(field["name"], value, "is beyond what a tag can carry", "Check the figure.")
-        )
+        raise PayloadError(Problem(field["name"], value, Message("code-too-large")))
     yield raw, field["bits"]
 
 
@@ -227,7 +217,7 @@ def _raw(field: dict[str, Any], value: Any, flat: Flat) -> int:
         try:
             return dash_of_pipe(value) if sizing is Sizing.PIPE else int(value)
         except ValueError:
-            raise PayloadError(Problem(name, value, "is not a size", "Check the size.")) from None
+            raise PayloadError(Problem(name, value, Message("code-not-a-size"))) from None
     raw: int = round(Fraction(str(value)) / field["step"]) - field.get("offset", 0)
     return raw
 
@@ -236,16 +226,13 @@ def _point(table: str, name: str, value: str) -> int:
     try:
         return points(table)[value]
     except KeyError:
-        raise PayloadError(
-            Problem(name, value, "has no code point, so a tag cannot carry it", "Use a known name.")
-        ) from None
+        raise PayloadError(Problem(name, value, Message("code-not-stored"))) from None
 
 
 def _text_bits(field: dict[str, Any], value: str) -> Iterator[tuple[int, int]]:
     longest = (1 << field["bits"]) - 1
     if len(value) > longest or not all(" " <= char <= "~" for char in value):
-        why = f"cannot be carried: at most {longest} plain letters, digits and signs"
-        raise PayloadError(Problem(field["name"], value, why, "Use a shorter or plainer name."))
+        raise PayloadError(Problem(field["name"], value, Message("code-text", maximum=longest)))
     yield len(value), field["bits"]
     for char in value:
         yield ord(char), 7
@@ -259,7 +246,7 @@ class _Bits:
 
     def take(self, width: int) -> int:
         if width > self.left:
-            raise PayloadError(Problem("digits", None, "end too early", _DAMAGED))
+            raise PayloadError(Problem("digits", None, Message("code-incomplete")))
         self.left -= width
         return self.value >> self.left & (1 << width) - 1
 
@@ -267,12 +254,12 @@ class _Bits:
 def _read_flat(digits: str) -> tuple[Flat, int]:
     text = digits.strip()
     if not text.isascii() or not text.isdigit() or not 10 <= len(text) <= 300:
-        raise PayloadError(Problem("digits", digits[:60], "are not a tag's digits", _DAMAGED))
+        raise PayloadError(Problem("digits", digits[:60], Message("code-not-digits")))
     value = int(text)
     length = value.bit_length() - 16
     body = value >> 16
     if length < 6 or _crc(body, length) != value & 0xFFFF:
-        raise PayloadError(Problem("digits", None, "are damaged: their check value does not fit", _DAMAGED))
+        raise PayloadError(Problem("digits", None, Message("code-damaged")))
     bits = _Bits(body, length - 1)
     version = bits.take(4)
     flat: Flat = {}
@@ -280,7 +267,7 @@ def _read_flat(digits: str) -> tuple[Flat, int]:
         if _applies(field, flat) and (not field.get("optional") or bits.take(1)):
             flat[field["name"]] = _value(field, bits, flat)
     if bits.left:
-        raise PayloadError(Problem("digits", None, f"have {bits.left} bits too many", _DAMAGED))
+        raise PayloadError(Problem("digits", None, Message("code-surplus", bits=bits.left)))
     return flat, version
 
 
@@ -309,6 +296,4 @@ def _name(table: str, field: str, point: int) -> str:
     try:
         return names(table)[point]
     except KeyError:
-        raise PayloadError(
-            Problem(field, point, "is a code point this program does not know yet", "Update it.")
-        ) from None
+        raise PayloadError(Problem(field, point, Message("code-unknown-point"))) from None

@@ -12,6 +12,7 @@ from PIL import Image, ImageOps, UnidentifiedImageError
 from tagger.code import link
 from tagger.code import number as tag_number
 from tagger.errors import LinkError, Problem
+from tagger.messages import Message
 
 _FORMATS = zxingcpp.BarcodeFormats((zxingcpp.BarcodeFormat.QRCode, zxingcpp.BarcodeFormat.Code128))
 MAX_PIXELS = 60_000_000
@@ -29,12 +30,10 @@ def read(source: Path | BinaryIO) -> link.Link:
                 raise Image.DecompressionBombError
             return find_link(image)
     except Image.DecompressionBombError:
-        raise LinkError(
-            Problem("image", None, "is too large", "Take it with fewer pixels, 60 million at most.")
-        ) from None
+        too_large = Message("code-photo-too-large", megapixels=MAX_PIXELS // 1_000_000)
+        raise LinkError(Problem("image", None, too_large)) from None
     except (UnidentifiedImageError, OSError, SyntaxError):  # what Pillow says of damaged files
-        mend = "Give a PNG, JPEG, GIF or WebP file."
-        raise LinkError(Problem("image", None, "is not a picture that can be read", mend)) from None
+        raise LinkError(Problem("image", None, Message("code-photo-unreadable"))) from None
 
 
 def texts(photo: Image.Image) -> list[str]:
@@ -60,18 +59,14 @@ def find_link(photo: Image.Image) -> link.Link:
     seen = texts(photo)
     links = [link.parse(text) for text in seen if link.is_valid(text)]
     links.sort(key=lambda found: found.digits is None)
-    numbers = list(dict.fromkeys(tag_number.format(found.number) for found in links))
+    numbers = tuple(dict.fromkeys(tag_number.format(found.number) for found in links))
     if len(numbers) > 1:
-        why = f"shows more than one tag: {', '.join(numbers)}"
-        raise LinkError(Problem("image", None, why, "Take one tag at a time: cover the others."))
+        raise LinkError(Problem("image", None, Message("code-photo-several", numbers=numbers)))
     if links:
         return links[0]
     if seen:
-        raise LinkError(
-            Problem("image", seen[0][:120], "shows a code, but not a tag's", "Photograph the tag itself.")
-        )
-    mend = "Go nearer, hold still, avoid glare; or type the tag number."
-    raise LinkError(Problem("image", None, "shows no code that can be read", mend))
+        raise LinkError(Problem("image", seen[0][:120], Message("code-photo-other")))
+    raise LinkError(Problem("image", None, Message("code-photo-none")))
 
 
 def _views(photo: Image.Image) -> Iterator[Image.Image]:

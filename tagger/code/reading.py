@@ -7,6 +7,7 @@ from typing import Any
 from tagger.code import number, payload
 from tagger.code.link import Link
 from tagger.errors import Problem, SpecError
+from tagger.messages import Message
 from tagger.spec import TagContent
 
 
@@ -16,10 +17,7 @@ def content_of(found: Link) -> TagContent:
     Raises SpecError for a number alone, PayloadError for digits that are damaged.
     """
     if found.digits is None:
-        mend = "Scan the QR code for the spec, or ask for the record: tagger show NUMBER."
-        raise SpecError(
-            Problem("tag", number.format(found.number), "is a number alone, without a spec", mend)
-        )
+        raise SpecError(Problem("tag", number.format(found.number), Message("code-number-alone")))
     return payload.decode(found.digits)
 
 

@@ -19,6 +19,7 @@ from qrcode import base, constants, util
 from qrcode.main import QRCode
 
 from tagger.errors import Problem, SymbolError
+from tagger.messages import Message
 
 Modules = npt.NDArray[np.bool_]
 
@@ -72,9 +73,8 @@ def qr(text: str, level: str = "H", *, version: int | None = None, mask: int | N
     """
     least = version_for(text, level)
     if version is not None and version < least:
-        raise SymbolError(
-            Problem("version", version, f"is too small for this text at level {level}", f"Use {least}.")
-        )
+        too_small = Message("code-symbol-version", level=level, version=least)
+        raise SymbolError(Problem("version", version, too_small))
     version = version or least
     masked = _masked_blanks(version, level)
     bits = np.unpackbits(np.append(_codewords(text, version, level), np.uint8(0))).astype(np.bool_)
@@ -95,7 +95,7 @@ def code128(text: str) -> Symbol:
     156
     """
     if not text or not all(32 <= ord(letter) < 127 for letter in text):
-        raise SymbolError(Problem("text", text, "cannot be put in Code 128", "Use printable ASCII letters."))
+        raise SymbolError(Problem("text", text, Message("code-symbol-letters")))
     pattern = barcode.Code128(text).build()[0]
     return Symbol("code128", text, np.array([[letter == "1" for letter in pattern]]), CODE128_QUIET)
 
@@ -107,12 +107,12 @@ def version_for(text: str, level: str) -> int:
     (1, 2)
     """
     if level not in _LEVEL:
-        raise SymbolError(Problem("level", level, "is not a level of QR", "Use L, M, Q or H."))
+        raise SymbolError(Problem("level", level, Message("code-symbol-level")))
     segments = _segments(text)
     for version in range(1, 41):
         if _bits(segments, version) <= capacity_bits(version, level):
             return version
-    raise SymbolError(Problem("text", len(text), "is longer than a QR symbol holds", "Shorten the link."))
+    raise SymbolError(Problem("text", len(text), Message("code-symbol-too-long")))
 
 
 @lru_cache(maxsize=160)

@@ -42,7 +42,7 @@ def test_a_base_address_that_would_not_fit_is_refused(base: str) -> None:
 
 
 def test_a_strange_link_is_refused_with_words() -> None:
-    with pytest.raises(LinkError, match="is not a tag's link"):
+    with pytest.raises(LinkError, match="not the link of a tag"):
         link.parse("https://example.com/about/us")
 
 

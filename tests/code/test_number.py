@@ -40,12 +40,12 @@ def test_nearly_every_swap_of_neighbours_is_noticed() -> None:
 
 
 def test_a_strange_character_is_named_with_its_place() -> None:
-    with pytest.raises(NumberError, match="'U' at place 3"):
+    with pytest.raises(NumberError, match='"U" at position 3'):
         number.validate("7KUMQ-9XW2R1")
 
 
 def test_a_missing_character_is_counted() -> None:
-    with pytest.raises(NumberError, match="has 10 characters"):
+    with pytest.raises(NumberError, match="10 of the 11 characters"):
         number.validate("7K3MQ-9XW2R")
 
 

@@ -95,7 +95,7 @@ def test_a_later_version_is_named() -> None:
 
 def test_trailing_bits_are_refused() -> None:
     value = int(payload.encode(EXAMPLES["contract_example"])) >> 16 << 3
-    with pytest.raises(PayloadError, match="too many"):
+    with pytest.raises(PayloadError, match="too long by 3 bits"):
         payload.decode(str(value << 16 | payload._crc(value, value.bit_length())))
 
 

@@ -26,7 +26,7 @@ def _picture(*texts: str, scale: int = 5) -> Image.Image:
 
 def test_two_tags_in_one_photo_are_refused_with_both_numbers() -> None:
     texts = [link.build("https://tags.example.com", number, "123") for number in (ONE, OTHER)]
-    with pytest.raises(LinkError, match=r"more than one tag: .*Take one tag at a time") as caught:
+    with pytest.raises(LinkError, match=r"more than one tag: .*Photograph one tag at a time") as caught:
         photo.find_link(_picture(*texts))
     assert "7K3MQ-9XW2R1" in str(caught.value)
     assert "00000-000001" in str(caught.value)

@@ -39,10 +39,10 @@ def test_what_is_given_wins_over_the_environment() -> None:
     ("name", "value", "words"),
     [
         ("TAGGER_PORT", "many", "TAGGER_PORT"),
-        ("TAGGER_COLOUR", "red", "TAGGER_COLOUR: is not a field here"),
+        ("TAGGER_COLOUR", "red", "TAGGER_COLOUR: This is not a known field"),
         ("TAGGER_BASE_URL", "tags.example.com", "not the address of a host"),
         ("TAGGER_BASE_URL", "https://example.com/tags", "not the address of a host"),
-        ("TAGGER_LANGUAGE", "xx", "not a language here"),
+        ("TAGGER_LANGUAGE", "xx", "language is not available"),
         ("TAGGER_GS1_PREFIX", "12", "TAGGER_GS1_PREFIX"),
         ("TAGGER_CLOCKING_SENSE", "left", "standard"),
     ],
