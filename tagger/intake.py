@@ -1,8 +1,9 @@
-"""Text that comes from outside: its encoding, and the JSON in it."""
+"""Text that comes from outside: files that cannot be used, encodings, JSON."""
 
 from __future__ import annotations
 
 import codecs
+import errno
 import json
 from typing import Any
 
@@ -17,6 +18,20 @@ _MARKS = (
     (codecs.BOM_UTF16_LE, "utf-16"),
     (codecs.BOM_UTF16_BE, "utf-16"),
 )
+
+
+def unusable(error: OSError) -> Message:
+    """Why a file cannot be read or written."""
+    match error:
+        case FileNotFoundError():
+            return Message("spec-file-missing")
+        case IsADirectoryError():
+            return Message("spec-file-folder")
+        case PermissionError():
+            return Message("spec-file-denied")
+    if error.errno == errno.ENOSPC:
+        return Message("spec-file-disk-full")
+    return Message("spec-file-unusable", reason=error.strerror or str(error))
 
 
 def marked(data: bytes) -> str:

@@ -22,7 +22,8 @@ from openpyxl.utils import get_column_letter
 from pydantic import BaseModel
 
 from tagger.errors import Problem, SpecError
-from tagger.intake import marked
+from tagger.intake import marked, unusable
+from tagger.messages import Message
 from tagger.spec import MAX_COUNT, AssemblySpec
 
 RECORD_COLUMNS = ("customer", "machine", "position")
@@ -30,7 +31,7 @@ RECORD_COLUMNS = ("customer", "machine", "position")
 
 @dataclass(frozen=True)
 class ListedSpec:
-    """One row: ``row`` as the spreadsheet numbers it, the heading being row 1."""
+    """One row: ``row`` as the spreadsheet numbers it, the header row being row 1."""
 
     row: int
     spec: AssemblySpec
@@ -52,22 +53,19 @@ def read_list(path: Path) -> list[ListedSpec]:
 
 
 def read_table(path: Path) -> list[list[object]]:
-    """The cells of a .csv or .xlsx file as they are, the heading first. Raises SpecError."""
+    """The cells of a .csv or .xlsx file as they are, the header row first. Raises SpecError."""
     try:
         return list(_xlsx_rows(path) if path.suffix.lower() == ".xlsx" else _csv_rows(path.read_bytes()))
     except csv.Error:
-        mend = "Save it as .csv or .xlsx from the spreadsheet program."
-        raise SpecError(Problem("file", path.name, "is not a list of text lines", mend)) from None
+        raise SpecError(Problem("file", path.name, Message("lists-not-csv"))) from None
     except OSError as error:
-        raise SpecError(
-            Problem("file", str(path), f"cannot be read: {error.strerror}", "Check the name.")
-        ) from None
+        raise SpecError(Problem("file", str(path), unusable(error))) from None
 
 
 def read_rows(table: list[list[object]]) -> list[ListedSpec]:
-    """The same from cells, the heading first."""
+    """The same from cells, the header row first. Raises SpecError."""
     if not table:
-        raise SpecError(Problem("file", None, "is empty", "Give a heading and a row for each spec."))
+        raise SpecError(Problem("file", None, Message("lists-empty")))
     heading = [str(cell or "").strip() for cell in table[0]]
     _check_heading(heading)
     rows: list[ListedSpec] = []
@@ -78,18 +76,7 @@ def read_rows(table: list[list[object]]) -> list[ListedSpec]:
             for name, cell in zip(heading, cells, strict=False)
             if name and (value := _cell(cell)) is not None
         }
-        beyond = [
-            (place, value)
-            for place, cell in enumerate(cells[len(heading) :], len(heading) + 1)
-            if (value := _cell(cell)) is not None
-        ]
-        problems += [
-            Problem(
-                f"row {number}.cell {get_column_letter(place)}{number}", value, "stands beyond the heading",
-                "Give its column a heading, or empty the cell.",
-            )
-            for place, value in beyond
-        ]  # fmt: skip
+        problems += _outside(number, cells, len(heading))
         if not given:
             continue
         try:
@@ -97,21 +84,29 @@ def read_rows(table: list[list[object]]) -> list[ListedSpec]:
         except SpecError as error:
             problems += error.within(f"row {number}").problems
     if not rows and not problems:
-        problems.append(Problem("file", None, "has a heading but no rows", "Give a row for each spec."))
+        problems.append(Problem("file", None, Message("lists-no-rows")))
     if problems:
         raise SpecError(problems)
     return rows
 
 
+def _outside(row: int, cells: list[object], width: int) -> Iterator[Problem]:
+    """A problem for each filled cell to the right of the header row."""
+    for place, cell in enumerate(cells[width:], width + 1):
+        if (value := _cell(cell)) is not None:
+            where = f"row {row}.cell {get_column_letter(place)}{row}"
+            yield Problem(where, value, Message("lists-outside-header"))
+
+
 def _check_heading(heading: list[str]) -> None:
     known = columns()
     problems = [
-        Problem(f"column {place}", name, "is not a column here", f"Columns are: {', '.join(known)}.")
+        Problem(f"column {place}", name, Message("lists-unknown-column", columns=known))
         for place, name in enumerate(heading, 1)
         if name and name not in known
     ]
     twice = {name for name in heading if name and heading.count(name) > 1}
-    problems += [Problem("heading", name, "stands twice", "Keep one.") for name in sorted(twice)]
+    problems += [Problem("heading", name, Message("lists-column-twice")) for name in sorted(twice)]
     if problems:
         raise SpecError(problems)
 
@@ -126,8 +121,7 @@ def _nested(given: dict[str, object]) -> dict[str, Any]:
     spec: dict[str, Any] = {}
     for name, value in given.items():
         if isinstance(value, dt.date | dt.datetime):
-            why = "is a date: the spreadsheet turned a size such as 3/4 into one"
-            raise SpecError(Problem(name, str(value), why, "Format the column as text and type it again."))
+            raise SpecError(Problem(name, str(value), Message("lists-became-a-date")))
         *parents, last = name.split(".")
         inner = spec
         for parent in parents:
@@ -150,9 +144,7 @@ def _quantity(value: object) -> int:
     except ValueError:
         quantity = 0
     if not 1 <= quantity <= MAX_COUNT:
-        raise SpecError(
-            Problem("quantity", value, "is not a number of assemblies", f"Give 1 to {MAX_COUNT}.")
-        )
+        raise SpecError(Problem("quantity", value, Message("lists-quantity", maximum=MAX_COUNT)))
     return quantity
 
 
@@ -182,9 +174,8 @@ def _xlsx_rows(path: Path) -> Iterator[list[object]]:
     for values, cells in zip(shown, typed, strict=False):
         for cell, value in zip(cells, values, strict=False):
             if cell.data_type == "f" and value.value is None:
-                why = "holds a formula without a value"
-                mend = "Open the file in a spreadsheet program and save it there first."
-                problems.append(Problem(f"cell {cell.coordinate}", str(cell.value)[:40], why, mend))
+                wrong = Message("lists-formula")
+                problems.append(Problem(f"cell {cell.coordinate}", str(cell.value)[:40], wrong))
         yield [value.value for value in values]
     if problems:
         raise SpecError(problems)
@@ -195,9 +186,7 @@ def _sheet(path: Path, *, data_only: bool) -> Iterator[tuple[Any, ...]]:
     try:
         book = openpyxl.load_workbook(path, read_only=True, data_only=data_only)
     except (zipfile.BadZipFile, KeyError, ValueError):
-        raise SpecError(
-            Problem("file", path.name, "is not a spreadsheet", "Save it as .xlsx or .csv.")
-        ) from None
+        raise SpecError(Problem("file", path.name, Message("lists-not-a-spreadsheet"))) from None
     try:
         yield from book.worksheets[0].iter_rows()
     finally:

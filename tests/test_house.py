@@ -34,7 +34,7 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/drawing": {"tagger.words", "tagger.trade"},
     "tagger/printing": {"tagger.code", "tagger.trade", "tagger.words", "tagger.drawing"},
     "tagger/store": {"tagger.code", "tagger.trade"},
-    "tagger/settings.py": {"tagger.printing", "tagger.trade", "tagger.words"},
+    "tagger/settings.py": {"tagger.i18n", "tagger.printing", "tagger.trade"},
     "tagger/record_tag.py": {
         "tagger.settings",
         "tagger.printing",

@@ -200,7 +200,7 @@ def test_a_number_of_thousands_of_digits_is_refused_in_words() -> None:
 def test_a_key_that_appears_twice_is_refused_by_its_path() -> None:
     text = json.dumps(EXAMPLE).replace('"drop_mm": 56', '"drop_mm": 56, "drop_mm": 65')
     text = text.replace('"length_mm": 1250', '"length_mm": 1250, "length_mm": 125')
-    with pytest.raises(SpecError, match="This appears twice. Delete one") as caught:
+    with pytest.raises(SpecError, match=r"This appears twice\. Delete one") as caught:
         AssemblySpec.read(text)
     assert {problem.field for problem in caught.value.problems} == {"length_mm", "end_b.drop_mm"}
 

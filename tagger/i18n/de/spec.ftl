@@ -98,6 +98,19 @@ spec-number-too-long = Eine Zahl hat zu viele Ziffern.
 spec-twice = Dieser Eintrag kommt zweimal vor.
     .mend = Löschen Sie einen davon.
 
+## Files
+
+spec-file-missing = Diese Datei gibt es nicht.
+    .mend = Prüfen Sie den Dateinamen.
+spec-file-folder = Das ist ein Ordner, keine Datei.
+    .mend = Geben Sie den Namen einer Datei an.
+spec-file-denied = Der Zugriff wird verweigert.
+    .mend = Prüfen Sie die Rechte an der Datei und an ihrem Ordner.
+spec-file-disk-full = Die Festplatte ist voll.
+    .mend = Schaffen Sie Platz auf der Festplatte.
+spec-file-unusable = Die Datei kann nicht verwendet werden ({ $reason }).
+    .mend = Prüfen Sie den Pfad und die Festplatte.
+
 ## Settings
 
 spec-setting-address = Das ist nicht die Adresse eines Rechners.

@@ -98,6 +98,19 @@ spec-number-too-long = This contains a number with too many digits.
 spec-twice = This appears twice.
     .mend = Delete one.
 
+## Files
+
+spec-file-missing = There is no such file.
+    .mend = Check the file name.
+spec-file-folder = This is a folder, not a file.
+    .mend = Enter the name of a file.
+spec-file-denied = Access is denied.
+    .mend = Check the permissions of the file and of its folder.
+spec-file-disk-full = The disk is full.
+    .mend = Free some disk space.
+spec-file-unusable = The file cannot be used ({ $reason }).
+    .mend = Check the path and the disk.
+
 ## Settings
 
 spec-setting-address = This is not the address of a host.

@@ -98,6 +98,19 @@ spec-number-too-long = Un número tiene demasiados dígitos.
 spec-twice = Esta entrada aparece dos veces.
     .mend = Borre una.
 
+## Files
+
+spec-file-missing = Ese archivo no existe.
+    .mend = Revise el nombre del archivo.
+spec-file-folder = Es una carpeta, no un archivo.
+    .mend = Indique el nombre de un archivo.
+spec-file-denied = Acceso denegado.
+    .mend = Revise los permisos del archivo y de su carpeta.
+spec-file-disk-full = El disco está lleno.
+    .mend = Libere espacio en el disco.
+spec-file-unusable = El archivo no se puede usar ({ $reason }).
+    .mend = Revise la ruta y el disco.
+
 ## Settings
 
 spec-setting-address = Esto no es la dirección de un servidor.

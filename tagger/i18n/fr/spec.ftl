@@ -98,6 +98,19 @@ spec-number-too-long = Un nombre a trop de chiffres.
 spec-twice = Cette entrée apparaît deux fois.
     .mend = Supprimez-en une.
 
+## Files
+
+spec-file-missing = Ce fichier n'existe pas.
+    .mend = Vérifiez le nom du fichier.
+spec-file-folder = C'est un dossier, pas un fichier.
+    .mend = Indiquez le nom d'un fichier.
+spec-file-denied = L'accès est refusé.
+    .mend = Vérifiez les droits d'accès au fichier et à son dossier.
+spec-file-disk-full = Le disque est plein.
+    .mend = Libérez de l'espace sur le disque.
+spec-file-unusable = Le fichier est inutilisable ({ $reason }).
+    .mend = Vérifiez le chemin et le disque.
+
 ## Settings
 
 spec-setting-address = Ce n'est pas l'adresse d'un hôte.

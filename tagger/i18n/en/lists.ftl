@@ -1,0 +1,22 @@
+# What is said of a list of specs, from CSV or a spreadsheet.
+
+lists-not-csv = This is not a CSV file.
+    .mend = In the spreadsheet, save it as .csv or .xlsx.
+lists-not-a-spreadsheet = This is not a spreadsheet.
+    .mend = Save it as .xlsx or .csv.
+lists-empty = The file is empty.
+    .mend = Add a header row and one row per spec.
+lists-no-rows = The file has a header row but no data.
+    .mend = Add one row per spec.
+lists-outside-header = This cell is outside the header row.
+    .mend = Add a column header or clear the cell.
+lists-unknown-column = This is not a known column.
+    .mend = Columns are: { LIST($columns) }.
+lists-column-twice = This column appears twice.
+    .mend = Delete one.
+lists-became-a-date = The spreadsheet turned this into a date (a size such as 3/4).
+    .mend = Format the column as text and enter the value again.
+lists-quantity = This is not a valid quantity.
+    .mend = Enter 1 to { $maximum }.
+lists-formula = This cell contains a formula with no saved value.
+    .mend = Open the file in a spreadsheet program, save it and try again.
