@@ -9,36 +9,40 @@ import sys
 from collections.abc import Callable, Sequence
 
 from tagger.cli.commands import Answer
+from tagger.cli.language import language_of, translate_argparse
 from tagger.cli.parser import make_parser
+from tagger.cli.refusal import refusal_text
 from tagger.errors import Problem, TaggerError
+from tagger.i18n import Translator
+from tagger.intake import unusable
 
 __all__ = ["main"]
 
 
 def main(argv: Sequence[str] | None = None) -> int:
-    """Runs one command. Returns the exit code."""
-    arguments = make_parser().parse_args(argv)
-    command: Callable[[argparse.Namespace], Answer] = arguments.command
+    """Runs one command in the language it is asked for. Returns the exit code."""
+    argv = sys.argv[1:] if argv is None else argv
+    t = Translator(language_of(argv))
+    translate_argparse(t)
+    arguments = make_parser(t, argv).parse_args(argv)
+    command: Callable[[argparse.Namespace, Translator], Answer] = arguments.command
     try:
-        answer, text = command(arguments)
+        answer, text = command(arguments, t)
         print(json.dumps(answer, indent=2, ensure_ascii=False) if arguments.json else text)
         sys.stdout.flush()
     except TaggerError as error:
-        return _refused(error, arguments.json)
+        return _refused(error, arguments.json, t)
     except BrokenPipeError:  # "tagger ... | head" has read enough
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
     except OSError as error:  # a full disk, a folder that may not be written to
         place = str(error.filename2 or error.filename or "file")
-        why = f"cannot be used: {error.strerror or error}"
-        return _refused(
-            TaggerError(Problem(place, None, why, "Check the path and the disk.")), arguments.json
-        )
+        return _refused(TaggerError(Problem(place, None, unusable(error))), arguments.json, t)
     return 1 if answer.get("ok") is False else 0
 
 
-def _refused(error: TaggerError, as_json: bool) -> int:
+def _refused(error: TaggerError, as_json: bool, t: Translator) -> int:
     if as_json:
-        print(json.dumps({"refused": [problem.as_dict() for problem in error.problems]}, ensure_ascii=False))
-    print(error, file=sys.stderr)
+        print(json.dumps({"refused": [problem.as_dict(t) for problem in error.problems]}, ensure_ascii=False))
+    print(refusal_text(error, t), file=sys.stderr)
     return 1

@@ -11,14 +11,17 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from tagger.errors import Problem, SpecError
+from tagger.i18n import Translator
+from tagger.intake import unusable
+from tagger.messages import Message
 from tagger.spec import AssemblySpec, TagContent
-from tagger.words import Words
 
 if TYPE_CHECKING:  # each command loads only what it needs: `tagger schema` opens no database
     from tagger.code.link import Link
     from tagger.printing.content import Tag
     from tagger.settings import ShopSettings
-    from tagger.store import Assembly, Store
+    from tagger.store import Assembly, Event, Store
+    from tagger.store.backup import Copied
 
 Answer = tuple[dict[str, Any], str]  # the --json answer, and the same for people
 
@@ -26,7 +29,9 @@ Answer = tuple[dict[str, Any], str]  # the --json answer, and the same for peopl
 # --- what the trade says ------------------------------------------------------------------------
 
 
-def identify(a: argparse.Namespace) -> Answer:
+def identify(a: argparse.Namespace, t: Translator) -> Answer:
+    """Ranks the connections that fit the measurements."""
+    from tagger.cli.report import identification_text
     from tagger.trade import report
     from tagger.trade.identifying import identify
 
@@ -46,35 +51,51 @@ def identify(a: argparse.Namespace) -> Answer:
         ),
         shop_settings().tables(),
     )
-    return report.identification(found), report.identification_text(found)
+    return report.identification(found, t), identification_text(found, t)
 
 
-def check(a: argparse.Namespace) -> Answer:
+def check(a: argparse.Namespace, t: Translator) -> Answer:
+    """Assesses a spec: rating, limits, tightening, warnings."""
+    from tagger.cli.report import assessment_text
     from tagger.trade import assess, report
 
     spec = _read_spec(a.spec)
     found = assess(spec, shop_settings().tables(), length_bands=a.length_bands)
-    return report.assessment(found), report.assessment_text(spec, found)
+    return report.assessment(found, t), assessment_text(spec, found, t)
 
 
-def compare(a: argparse.Namespace) -> Answer:
+def compare(a: argparse.Namespace, t: Translator) -> Answer:
+    """Compares two specs: does the second replace the first?"""
+    from tagger.cli.report import comparison_text
     from tagger.trade import likeforlike, report
 
     found = likeforlike.compare(_spec_or_tag(a.a), _spec_or_tag(a.b), shop_settings().tables())
-    return report.comparison(found), report.comparison_text(found)
+    return report.comparison(found, t), comparison_text(found, t)
 
 
-def tables(_: argparse.Namespace) -> Answer:
+def tables(_: argparse.Namespace, t: Translator) -> Answer:
+    """Checks that the tables of the trade are consistent."""
     from tagger.trade import validate
 
     tables = shop_settings().tables()
     findings = validate.findings(tables)
-    text = "\n".join(map(str, findings)) or f"The tables hold together: {validate.summary(tables)}."
-    answer = [finding.as_json() | {"text": str(finding)} for finding in findings]
-    return {"ok": not findings, "findings": answer}, text
+    answer = {"ok": not findings, "findings": [t.as_json(finding) for finding in findings]}
+    if findings:
+        return answer, "\n".join(map(t, findings))
+    counted = validate.figures(tables)
+    ok = Message(
+        "cli-tables-ok",
+        count=sum(counted.values()),
+        published=counted["published"],
+        practice=counted["practice"],
+        memory=counted["memory"],
+        shop=counted["shop"],
+    )
+    return answer, t(ok)
 
 
-def schema(_: argparse.Namespace) -> Answer:
+def schema(_: argparse.Namespace, t: Translator) -> Answer:
+    """The JSON Schema of a spec."""
     schema = AssemblySpec.model_json_schema()
     return schema, json.dumps(schema, indent=2, ensure_ascii=False)
 
@@ -82,7 +103,8 @@ def schema(_: argparse.Namespace) -> Answer:
 # --- tags ---------------------------------------------------------------------------------------
 
 
-def register(a: argparse.Namespace) -> Answer:
+def register(a: argparse.Namespace, t: Translator) -> Answer:
+    """Gives assemblies their tag numbers; dangers and cautions go to the screen."""
     from tagger.code import number
     from tagger.trade import assess
 
@@ -102,26 +124,28 @@ def register(a: argparse.Namespace) -> Answer:
         )
     for warning in found.warnings:
         if warning.severity != "note":
-            print(f"{warning.severity}: {warning.text}", file=sys.stderr)
+            print(t(Message(f"report-{warning.severity}", text=warning.message)), file=sys.stderr)
     numbers = [number.format(assembly.number) for assembly in made]
     return {"numbers": numbers}, "\n".join(numbers)
 
 
-def read(a: argparse.Namespace) -> Answer:
+def read(a: argparse.Namespace, t: Translator) -> Answer:
+    """What a tag says, without any database."""
     from tagger.code import number, reading
 
     found = _link_of(a.what)
     content = reading.content_of(found)
-    return reading.as_dict(content, found), f"{number.format(found.number)}\n{_content_text(content)}"
+    return reading.as_dict(content, found), f"{number.format(found.number)}\n{_content_text(content, t)}"
 
 
-def show(a: argparse.Namespace) -> Answer:
+def show(a: argparse.Namespace, t: Translator) -> Answer:
+    """The record of a tag and its history."""
     from tagger.code import number
 
     with open_store() as store:
         assembly = store.assembly(a.number)
         history = store.history(a.number)
-        (tag,) = tags_here(store, [assembly], shop_settings())
+        (tag,) = tags_here(store, [assembly], shop_settings(), t)
     withdrawn = [withdrawal.reason for withdrawal in assembly.withdrawals]
     lineage = {
         name: number.format(other)
@@ -149,16 +173,22 @@ def show(a: argparse.Namespace) -> Answer:
     }
     lines = [
         number.format(assembly.number),
-        *(f"WITHDRAWN, do not use: {reason}" for reason in withdrawn),
-        _content_text(assembly.content),
-        *(f"{name.replace('_', ' ').capitalize()}: {value}" for name, value in kept.items() if value),
+        *(t("cli-withdrawn", reason=reason) for reason in withdrawn),
+        _content_text(assembly.content, t),
+        *(t(Message(f"cli-{name}", value=value)) for name, value in kept.items() if value),
         "",
-        *(f"{event.at:%Y-%m-%d %H:%M}  {event.kind}  {event.by or ''}".rstrip() for event in history),
+        *(_event_line(event, t) for event in history),
     ]
     return record, "\n".join(lines)
 
 
-def templates(_: argparse.Namespace) -> Answer:
+def _event_line(event: Event, t: Translator) -> str:
+    happened = t(Message(f"cli-event-{event.kind}"))
+    return f"{event.at:%Y-%m-%d %H:%M}  {happened}  {event.by or ''}".rstrip()
+
+
+def templates(_: argparse.Namespace, t: Translator) -> Answer:
+    """The label templates."""
     from tagger.printing import template
 
     rows = template.catalogue(shop_settings().label_template_dirs)
@@ -171,7 +201,8 @@ def templates(_: argparse.Namespace) -> Answer:
 # --- the web, and copies ------------------------------------------------------------------------
 
 
-def serve(a: argparse.Namespace) -> Answer:
+def serve(a: argparse.Namespace, t: Translator) -> Answer:
+    """Runs the web application until it is stopped."""
     import uvicorn
 
     from tagger.settings import ShopSettings
@@ -180,7 +211,7 @@ def serve(a: argparse.Namespace) -> Answer:
     base = shop.base_url if shop.has_set("base_url") else f"http://127.0.0.1:{shop.port}"
     # the application reads its settings from the environment
     os.environ |= {"TAGGER_HOST": shop.host, "TAGGER_PORT": str(shop.port), "TAGGER_BASE_URL": base}
-    print(f"Serving {base} on {shop.host}:{shop.port}; the bench is at {base}/bench", file=sys.stderr)
+    print(t("cli-serving", base=base, host=shop.host, port=str(shop.port)), file=sys.stderr)
     # By name, so that the library needs nothing of the web application. Whose X-Forwarded-For is
     # believed the application says itself (TAGGER_TRUSTED_PROXIES); uvicorn alone would believe any
     # that comes from this machine.
@@ -188,25 +219,28 @@ def serve(a: argparse.Namespace) -> Answer:
         "api.app:create_app", factory=True, host=shop.host, port=shop.port, log_level="warning",
         proxy_headers=False,
     )  # fmt: skip
-    return {}, "Stopped."
+    return {}, t("cli-stopped")
 
 
-def backup(a: argparse.Namespace) -> Answer:
+def backup(a: argparse.Namespace, t: Translator) -> Answer:
+    """Writes a verified copy of the records."""
     with open_store() as store:
         copied = store.backup(a.file)
-    return _copied(a.file, copied.rows, copied.digest, "written and read back")
+    answer, rows = _copied(a.file, copied)
+    return answer, t("cli-backed-up", file=str(a.file), rows=rows, digest=copied.digest)
 
 
-def restore(a: argparse.Namespace) -> Answer:
+def restore(a: argparse.Namespace, t: Translator) -> Answer:
+    """Restores a verified copy into an empty database."""
     with open_store() as store:
         copied = store.restore(a.file)
-    return _copied(a.file, copied.rows, copied.digest, "restored and compared")
+    answer, rows = _copied(a.file, copied)
+    return answer, t("cli-restored", file=str(a.file), rows=rows, digest=copied.digest)
 
 
-def _copied(file: Path, rows: dict[str, int], digest: str, what: str) -> Answer:
-    counts = ", ".join(f"{count} {name}" for name, count in rows.items() if count)
-    answer = {"file": str(file), "rows": rows, "sha256": digest}
-    return answer, f"{file}: {what}: {counts or 'no rows'}; sha256 {digest}"
+def _copied(file: Path, copied: Copied) -> tuple[dict[str, Any], Message]:
+    answer = {"file": str(file), "rows": copied.rows, "sha256": copied.digest}
+    return answer, Message("cli-rows", count=sum(copied.rows.values()))
 
 
 # --- shared by the commands ---------------------------------------------------------------------
@@ -216,13 +250,11 @@ def _read_spec(file: Path) -> AssemblySpec:
     try:
         return AssemblySpec.read(sys.stdin.buffer.read() if str(file) == "-" else file.read_bytes())
     except OSError as error:
-        raise SpecError(
-            Problem("spec", str(file), f"cannot be read: {error.strerror}", "Check the file's name.")
-        ) from None
+        raise SpecError(Problem("spec", str(file), unusable(error))) from None
 
 
 def _spec_or_tag(what: str) -> AssemblySpec:
-    """A spec's file, or what a tag or a tag number here says."""
+    """The spec in a file, on a tag, or in the record of a tag number."""
     from tagger.code import payload
 
     if Path(what).suffix.lower() == ".json" or what == "-":
@@ -242,48 +274,49 @@ def _link_of(what: str) -> Link:
     path = Path(what)
     if "://" in what or not path.is_file():
         if path.suffix.lower() in (".png", ".jpg", ".jpeg", ".gif", ".webp", ".bmp", ".tif", ".tiff"):
-            raise LinkError(Problem("image", what, "is not a file here", "Check the file's name."))
+            raise LinkError(Problem("image", what, Message("cli-not-a-file")))
         return link.parse(what)
     return photo.read(path)
 
 
 def open_store() -> Store:
+    """The store of TAGGER_DATABASE_URL."""
     from tagger.store import Store
 
     return Store.open()
 
 
 def shop_settings() -> ShopSettings:
-    """What this shop has set; options on the command line win over it."""
+    """The settings of the shop; options on the command line take precedence."""
     from tagger.settings import ShopSettings
 
     return ShopSettings.from_env()
 
 
-def tags_here(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) -> list[Tag]:
+def tags_here(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings, t: Translator) -> list[Tag]:
+    """The tags of these assemblies; warns on the screen where their QR code opens only this computer."""
     from tagger.record_tag import tags_of
 
     if not shop.has_set("base_url"):
-        print(
-            f"note: TAGGER_BASE_URL is not set, so the QR opens {shop.base_url}, which only this machine reaches.",
-            file=sys.stderr,
-        )
+        print(t("cli-base-url-not-set", base=shop.base_url), file=sys.stderr)
     return tags_of(store, assemblies, shop)
 
 
-def _content_text(content: TagContent) -> str:
-    words, spec = Words(), content.spec
+def _content_text(content: TagContent, t: Translator) -> str:
+    from tagger.words import Words
+
+    words, spec = Words(t.language), content.spec
     clocking = words.clocking(spec)
     lines = [
-        f"Working pressure: {words.pressure(content.working_pressure_bar)}",
-        f"Hose: {words.hose(spec.hose)}",
-        f"End A: {words.end(spec.end_a)}",
-        f"End B: {words.end(spec.end_b)}",
-        f"Length: {words.length(spec)}",
-        *([f"Clocking: {clocking}"] if clocking else []),
-        f"Tighten A: {'; '.join(words.tighten(content.tighten_a, spec.end_a))}",
-        f"Tighten B: {'; '.join(words.tighten(content.tighten_b, spec.end_b))}",
+        t("cli-pressure", pressure=words.pressure(content.working_pressure_bar)),
+        t("cli-hose", hose=words.hose(spec.hose)),
+        t("cli-end", end="A", fitting=words.end(spec.end_a)),
+        t("cli-end", end="B", fitting=words.end(spec.end_b)),
+        t("cli-length", length=words.length(spec)),
+        *([t("cli-clocking", clocking=clocking)] if clocking else []),
+        t("cli-tightening", end="A", how="; ".join(words.tighten(content.tighten_a, spec.end_a))),
+        t("cli-tightening", end="B", how="; ".join(words.tighten(content.tighten_b, spec.end_b))),
     ]
     if content.built_on:
-        lines.append(f"Built on: {content.built_on.isoformat()}")
+        lines.append(t("cli-built-on", day=content.built_on))
     return "\n".join(lines)

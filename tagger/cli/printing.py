@@ -12,16 +12,19 @@ from typing import TYPE_CHECKING
 
 from tagger.cli.commands import Answer, open_store, shop_settings, tags_here
 from tagger.errors import Problem, SpecError
+from tagger.i18n import Translator
+from tagger.messages import Message, Value
 
 if TYPE_CHECKING:  # each command loads only what it needs
     from tagger.printing.content import Tag
-    from tagger.printing.preflight import Preflight
+    from tagger.printing.preflight import Finding, Preflight
     from tagger.printing.template import Template
     from tagger.settings import ShopSettings
     from tagger.store import Assembly, Registration, Store
 
 
-def print_tags(a: argparse.Namespace) -> Answer:
+def print_tags(a: argparse.Namespace, t: Translator) -> Answer:
+    """Prints the tags of registered assemblies, to a file or on a network printer."""
     shop = shop_settings()
     template = _template(a, shop)
     dpi = a.dpi or (_dpi_of(a.printer) if a.printer else shop.printer_dpi)
@@ -29,23 +32,23 @@ def print_tags(a: argparse.Namespace) -> Answer:
         assemblies = store.assemblies(a.numbers)
         numbers = [assembly.number for assembly in assemblies]
         store.refuse_blocked(numbers)
-        tags = tags_here(store, assemblies, shop)
-        _refuse_what_would_not_scan(tags, template, dpi, a)
+        tags = tags_here(store, assemblies, shop, t)
+        _refuse_what_would_not_scan(tags, template, dpi, a, t)
 
         def printed(**data: str) -> None:
             store.record_many(numbers, "printed", {"template": template.name, **data})
 
         if a.printer:
-            answer, text = _send(tags, template, dpi, a, printed)
+            answer, text = _send(tags, template, dpi, a, printed, t)
         else:
-            files = _write(tags, template, dpi, a)
+            files = _write(tags, template, dpi, a, t)
             answer, text = {"files": files}, "\n".join(files)
             printed()
     return {**answer, "tags": len(tags)}, text
 
 
-def run(a: argparse.Namespace) -> Answer:
-    """A list is registered once and printed whole; after a crash the same numbers are printed.
+def run(a: argparse.Namespace, t: Translator) -> Answer:
+    """Registers a list and prints it whole; after a crash the same numbers are printed.
 
     What could be refused on the way to paper is refused before anything is registered.
     """
@@ -72,18 +75,17 @@ def run(a: argparse.Namespace) -> Answer:
         raise SpecError(problems)
     trials = record_tag.trials(rows, shop)
     _refuse_what_cannot_be_written(trials, template, a)
-    _refuse_what_would_not_scan(trials, template, dpi, a)
+    _refuse_what_would_not_scan(trials, template, dpi, a, t)
     mark = hashlib.sha256(a.list.read_bytes()).hexdigest()
     with open_store() as store:
         assemblies = _registered_but_not_printed(store, rows, mark)
         store.refuse_blocked([one.number for one in assemblies])
-        files = _write(tags_here(store, assemblies, shop), template, dpi, a, progress=not a.json)
+        files = _write(tags_here(store, assemblies, shop, t), template, dpi, a, t, progress=not a.json)
         store.record_many(
             [one.number for one in assemblies], "printed", {"template": template.name, "list": a.list.name}
         )
     numbers = [number.format(one.number) for one in assemblies]
-    text = f"{len(numbers)} assemblies registered and printed: {', '.join(files)}"
-    return {"numbers": numbers, "files": files}, text
+    return {"numbers": numbers, "files": files}, t("cli-run-done", count=len(numbers), files=tuple(files))
 
 
 def _registered_but_not_printed(store: Store, rows: Sequence[Registration], mark: str) -> list[Assembly]:
@@ -97,17 +99,18 @@ def _registered_but_not_printed(store: Store, rows: Sequence[Registration], mark
         assemblies = store.register_many(rows, key=f"list {mark} batch {batch}")
         if not store.last([one.number for one in assemblies], Kind.PRINTED):
             return assemblies
-    raise SpecError(Problem("list", None, "was run ten thousand times", "Change the list."))
+    raise SpecError(Problem("list", None, Message("cli-too-many-batches")))
 
 
-def preflight(a: argparse.Namespace) -> Answer:
+def preflight(a: argparse.Namespace, t: Translator) -> Answer:
+    """Checks whether a tag will scan."""
     from tagger.printing import preflight
 
     shop = shop_settings()
     with open_store() as store:
-        (tag,) = tags_here(store, [store.assembly(a.number)], shop)
+        (tag,) = tags_here(store, [store.assembly(a.number)], shop, t)
     found = preflight.preflight(tag, shop.template(a.template or ""), a.hose_od, _dpi(a, shop))
-    return found.as_dict(), _preflight_text(found)
+    return found.as_dict(), _preflight_text(found, t)
 
 
 def _template(a: argparse.Namespace, shop: ShopSettings) -> Template:
@@ -119,7 +122,7 @@ def _dpi(a: argparse.Namespace, shop: ShopSettings) -> int:
 
 
 def _refuse_what_would_not_scan(
-    tags: Iterable[Tag], template: Template, dpi: int, a: argparse.Namespace
+    tags: Iterable[Tag], template: Template, dpi: int, a: argparse.Namespace, t: Translator
 ) -> None:
     """Preflight of every different tag, before anything is printed; warnings go to the screen."""
     from tagger.printing import preflight
@@ -137,50 +140,59 @@ def _refuse_what_would_not_scan(
         for finding in found.findings:
             if finding.severity == "warn" and finding.text not in told:
                 told.add(finding.text)
-                print(f"{template.name}: {finding.text} {finding.mend}", file=sys.stderr)
+                print(_finding_line(finding, t), file=sys.stderr)
 
 
-def _preflight_text(found: Preflight) -> str:
-    lines = [
-        f"{'Will scan' if found.ok else 'WILL NOT SCAN RELIABLY'}: QR version {found.version}, level {found.level}, "
-        f"modules {found.module_mm:.3f} mm = {found.dots_per_module} dots, {found.symbols} on the label, "
-        f"grade {found.grade}, payload {found.payload_bytes} bytes"
-    ]
-    lines += [f"{finding.severity}: {finding.text} {finding.mend}".rstrip() for finding in found.findings]
-    return "\n".join(lines)
+def _preflight_text(found: Preflight, t: Translator) -> str:
+    measured: dict[str, Value] = {
+        "version": found.version,
+        "level": found.level,
+        "module": round(found.module_mm, 3),
+        "dots": found.dots_per_module,
+        "symbols": found.symbols,
+        "grade": str(found.grade),
+        "bytes": found.payload_bytes,
+    }
+    first = Message("cli-scans", **measured) if found.ok else Message("cli-scans-badly", **measured)
+    return "\n".join([t(first), *(_finding_line(finding, t) for finding in found.findings)])
+
+
+def _finding_line(finding: Finding, t: Translator) -> str:
+    line = Message(f"cli-finding-{finding.severity}", text=finding.text, mend=finding.mend)
+    return t(line).rstrip()
 
 
 def _refuse_what_cannot_be_written(tags: Sequence[Tag], template: Template, a: argparse.Namespace) -> None:
     from tagger.printing.sheets import sheets
 
     if a.out.suffix.lower() not in (".pdf", ".png"):
-        raise SpecError(
-            Problem("--out", str(a.out), "is neither .pdf nor .png", "Name a .pdf or a .png file.")
-        )
+        raise SpecError(Problem("--out", str(a.out), Message("cli-out-not-pdf-or-png")))
     if not a.out.parent.is_dir():
-        mend = "Make the folder, or check the path."
-        raise SpecError(Problem("--out", str(a.out.parent), "is not a folder here", mend))
+        raise SpecError(Problem("--out", str(a.out.parent), Message("cli-out-no-folder")))
     if not os.access(a.out.parent, os.W_OK):
-        raise SpecError(
-            Problem("--out", str(a.out), "is in no folder that can be written to", "Name another folder.")
-        )
+        raise SpecError(Problem("--out", str(a.out), Message("cli-out-not-writable")))
     next(sheets(tags, template, a.start))  # refuses a place that the sheet has not
 
 
 def _dpi_of(uri: str) -> int:
-    """The printer's own dots an inch, 203 where it has them or does not say."""
+    """The resolution of the printer in dpi; 203 where it supports that or reports none."""
     from tagger.printing.printer import printer_at
 
     return printer_at(uri).status().dpi()
 
 
 def _send(
-    tags: Sequence[Tag], template: Template, dpi: int, a: argparse.Namespace, printed: Callable[..., None]
+    tags: Sequence[Tag],
+    template: Template,
+    dpi: int,
+    a: argparse.Namespace,
+    printed: Callable[..., None],
+    t: Translator,
 ) -> Answer:
-    """Hands the tags to a network printer, and waits a while for the end of the job.
+    """Sends the tags to a network printer, and waits a while for the end of the job.
 
-    They are logged as printed once the printer took them, or may have; a job that is given up, or
-    of which nobody can tell, is an error all the same.
+    They are logged as printed once the printer has accepted them, or may have. Raises PrinterError
+    for a job that the printer gave up, or whose state is not known.
     """
     from tagger.printing.printer import JobState, Unsure, printer_at, wait
 
@@ -188,17 +200,25 @@ def _send(
     try:
         taken = printer.send(tags, template, dpi=dpi, start=a.start)
     except Unsure:
-        printed(printer=a.printer, note="it may have been printed; nobody knows")
+        printed(printer=a.printer, note=t("cli-maybe-printed"))
         raise
     printed(printer=a.printer)
     job = wait(printer, taken)
     answer = {"printer": a.printer, "job": job.id, "state": str(job.state), "reasons": list(job.reasons)}
-    told = f" ({job.words})" if job.words and job.state is not JobState.COMPLETED else ""
-    return answer, f"{a.printer}: job {job.id}, {job.state}{told}"
+    state = Message(f"cli-state-{job.state}")
+    if job.words and job.state is not JobState.COMPLETED:
+        return answer, t("cli-job-said", printer=a.printer, job=str(job.id), state=state, said=job.words)
+    return answer, t("cli-job", printer=a.printer, job=str(job.id), state=state)
 
 
 def _write(
-    tags: Sequence[Tag], template: Template, dpi: int, a: argparse.Namespace, *, progress: bool = False
+    tags: Sequence[Tag],
+    template: Template,
+    dpi: int,
+    a: argparse.Namespace,
+    t: Translator,
+    *,
+    progress: bool = False,
 ) -> list[str]:
     from tqdm import tqdm
 
@@ -207,6 +227,7 @@ def _write(
     _refuse_what_cannot_be_written(tags, template, a)
     if a.out.suffix.lower() == ".png":
         return [str(file) for file in raster.write(tags, template, a.out, dpi=dpi, start=a.start)]
-    with tqdm(total=len(tags), unit="tag", disable=not progress or len(tags) < 20, file=sys.stderr) as bar:
+    quiet = not progress or len(tags) < 20
+    with tqdm(total=len(tags), unit=t("cli-progress-unit"), disable=quiet, file=sys.stderr) as bar:
         pdf.write(tags, template, a.out, dpi=dpi, start=a.start, progress=bar.update)
     return [str(a.out)]

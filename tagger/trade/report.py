@@ -1,15 +1,11 @@
-"""The trade's answers as plain JSON values, in the contract's shapes, and as text for people."""
+"""The trade's answers as plain JSON values, in the contract's shapes."""
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from tagger import phrases
 from tagger.errors import Speaks
 from tagger.messages import Message, english
-from tagger.spec import BASIS_WORDS, AssemblySpec
-from tagger.trade.identifying.identify import Candidate, Identification
-from tagger.trade.likeforlike import Comparison
 from tagger.trade.results import (
     Assessment,
     EndAdvice,
@@ -20,10 +16,10 @@ from tagger.trade.results import (
     Warning_,
     WorkingPressure,
 )
-from tagger.trade.steps import count_text, torque_text
-from tagger.units import show_least_pressure, show_length, show_pressure, show_temperature
 
-_MARKS = {"danger": "DANGER", "care": "Take care", "note": "Note"}
+if TYPE_CHECKING:  # identifying needs numpy, which takes a tenth of a second to load
+    from tagger.trade.identifying.identify import Candidate, Identification
+    from tagger.trade.likeforlike import Comparison
 
 
 def _in(t: Speaks | None, message: Message) -> str:
@@ -75,25 +71,6 @@ def _candidate(c: Candidate, t: Speaks | None) -> dict[str, Any]:
         "look_alikes": [_in(t, alike) for alike in c.look_alikes],
         "look_alike_messages": [alike.as_json() for alike in c.look_alikes],
     }
-
-
-def identification_text(found: Identification) -> str:
-    """Ranked candidates with reasons, then what to measure next."""
-    lines = [str(found.summary), ""]
-    for c in found.candidates:
-        size = f"-{c.size}" if c.size_key[0] == "dash" else c.size
-        lines.append(f"{c.likelihood:6.1%}  {c.connection} {size}  {c.form}  {c.thread}")
-        lines += [f"          {reason}" for reason in c.reasons]
-    alike = list(
-        dict.fromkeys(
-            str(alike) for c in found.candidates[: max(1, found.remaining)] for alike in c.look_alikes
-        )
-    )
-    if alike:
-        lines += ["", "Look-alikes:"] + [f"  {text}" for text in alike]
-    if found.measure_next is not None:
-        lines += ["", f"Measure next: {found.measure_next.what}.", str(found.measure_next.why)]
-    return "\n".join(lines)
 
 
 def assessment(found: Assessment, t: Speaks | None = None) -> dict[str, Any]:
@@ -169,68 +146,6 @@ def _torque(torque: Torque | None, t: Speaks | None) -> dict[str, Any] | None:
     return torque.model_dump(mode="json") | said
 
 
-def assessment_text(spec: AssemblySpec, found: Assessment) -> str:
-    """The same for people: rating by part, limits, tightening, warnings; both unit systems."""
-    pressure = found.working_pressure
-    lines = [f"Working pressure: {_bar(pressure.value_bar)}"]
-    if pressure.limited_by:
-        lines[0] += f", limited by {pressure.limited_by} ({pressure.source})"
-        if pressure.margin_bar:
-            lines[0] += f", {pressure.margin_bar:g} bar below the next part"
-    lines += [f"  {part.part}: {_bar(part.value_bar)}  {part.source}" for part in pressure.parts]
-    lines.append(
-        f"Test pressure: {_least(found.test_pressure_bar)}   "
-        f"least burst pressure: {_least(found.burst_pressure_bar)}"
-    )
-    length = found.length_tolerance
-    tolerance = (
-        str(phrases.NOT_KNOWN)
-        if length is None
-        else f"+{length.plus:g} / -{length.minus:g} mm ({length.source})"
-    )
-    lines.append(
-        f"Length: {show_length(spec.length_mm)} to the {spec.length_basis.replace('_', ' ')}, {tolerance}"
-    )
-    if found.clocking_tolerance_deg is not None:
-        tolerance = f"±{found.clocking_tolerance_deg:g}° ({found.clocking_tolerance_source})"
-        lines.append(f"Clocking: {spec.clocking_deg}° {tolerance}")
-    bend = (
-        str(phrases.NOT_KNOWN)
-        if found.bend_radius_mm is None
-        else f"{show_length(found.bend_radius_mm)} ({found.bend_radius_source})"
-    )
-    lines.append(f"Least bend radius, inside: {bend}")
-    if found.min_temperature_c is not None:
-        lowest = f"{show_temperature(found.min_temperature_c)} ({found.min_temperature_source})"
-        lines.append(f"Lowest temperature of the hose: {lowest}")
-    for name, advice in (("A", found.end_a), ("B", found.end_b)):
-        lines += _tightening_lines(name, advice)
-    lines += [f"{_MARKS[w.severity]}: {w.text}" for w in found.warnings]
-    return "\n".join(lines)
-
-
-def _tightening_lines(name: str, advice: EndAdvice) -> list[str]:
-    lines = []
-    if advice.torque is not None:
-        t = advice.torque
-        lines.append(f"End {name}: {torque_text(t.min, t.max)}, {t.basis} ({t.source})")
-    if advice.flats is not None:
-        f = advice.flats
-        lines.append(f"End {name}: {count_text(f.min, f.max)} flats {BASIS_WORDS[f.basis]} ({f.source})")
-    if advice.turns is not None:
-        u = advice.turns
-        lines.append(f"End {name}: {count_text(u.min, u.max)} turns {BASIS_WORDS[u.basis]} ({u.source})")
-    return lines or [f"End {name}: tightening {phrases.NOT_KNOWN!s}"]
-
-
-def _bar(value: float | None) -> str:
-    return str(phrases.NOT_KNOWN) if value is None else show_pressure(value)
-
-
-def _least(value: float | None) -> str:
-    return str(phrases.NOT_KNOWN) if value is None else show_least_pressure(value)
-
-
 def comparison(found: Comparison, t: Speaks | None = None) -> dict[str, Any]:
     """``{"verdict", "fields": [{"field", "verdict", "reason"}]}``, its texts in the language of ``t``."""
     return {
@@ -241,8 +156,3 @@ def comparison(found: Comparison, t: Speaks | None = None) -> dict[str, Any]:
             for f in found.fields
         ],
     }
-
-
-def comparison_text(found: Comparison) -> str:
-    """The verdict, then field by field."""
-    return "\n".join([found.verdict, ""] + [f"{f.verdict:10} {f.field}: {f.reason}" for f in found.fields])

@@ -1,0 +1,169 @@
+# The command line: commands, options, refusals and answers.
+
+## Commands
+
+cli-description = Schilder für Hydraulik-Schlauchleitungen: die ganze Spezifikation an der Schlauchleitung.
+cli-about-identify = Bestimmt einen Anschluss aus dem, was Sie von ihm wissen.
+cli-about-check = Zeigt zulässigen Druck, Grenzwerte, Toleranzen, Anziehwerte und Warnungen. Registriert nichts.
+cli-about-compare = Vergleicht zwei Schlauchleitungen: Ersetzt B die Schlauchleitung A? Jede ist eine Spezifikationsdatei, der Link eines Schilds, ein Foto oder eine Schildnummer.
+cli-about-tables = Prüft die Fachtabellen.
+cli-about-schema = Gibt das JSON-Schema einer Spezifikation aus.
+cli-about-register = Gibt Schlauchleitungen ihre Schildnummern.
+cli-about-print = Druckt die Schilder registrierter Schlauchleitungen aus.
+cli-about-run = Registriert eine ganze Liste und druckt sie aus, alles oder nichts.
+cli-about-read = Zeigt, was auf einem Schild steht, ohne Datenbank.
+cli-about-show = Zeigt den Datensatz eines Schilds und seinen Verlauf.
+cli-about-templates = Listet die Etikettvorlagen auf.
+cli-about-preflight = Prüft, ob sich ein Schild scannen lässt.
+cli-about-serve = Startet die Web-Anwendung.
+cli-about-backup = Schreibt eine einheitliche, geprüfte Kopie der Datensätze.
+cli-about-restore = Stellt eine geprüfte Kopie in einer leeren Datenbank wieder her.
+
+## Options
+
+cli-option-json = als JSON antworten
+cli-option-lang = Sprache: { LIST($languages, style: "or") } (TAGGER_LANGUAGE)
+cli-option-choices = eines von: { LIST($choices, style: "or") }
+cli-option-cone = wo der Dichtkonus liegt: { LIST($choices, style: "or") }
+cli-option-thread-od = Außendurchmesser eines Außengewindes
+cli-option-thread-id = Innendurchmesser eines Innengewindes
+cli-option-pitch = Gewindesteigung in mm
+cli-option-hex = Schlüsselweite des Sechskants
+cli-option-tube-od = Rohraußendurchmesser
+cli-option-flange-od = Durchmesser des Flanschbunds
+cli-option-bolt-spacing = größter Abstand der Flanschschrauben, Mitte zu Mitte
+cli-option-tpi = Gänge je Zoll
+cli-option-length-example = { $what }: 27, "27 mm" oder "1 1/16 in"
+cli-option-spec = eine Spezifikationsdatei, oder - für die Standardeingabe
+cli-option-length-bands = Toleranzstufen (Vorgabe: TAGGER_LENGTH_BANDS, sonst die der Schlauchnorm)
+cli-option-count = Anzahl der Schlauchleitungen (Vorgabe 1)
+cli-option-built-on = Herstellungsdatum (Vorgabe: heute)
+cli-option-record = kommt in den Datensatz, nie in den QR-Code
+cli-option-replaces = das Schild der Schlauchleitung, die ersetzt wird
+cli-option-key = derselbe Schlüsselwert registriert nur einmal, auch bei mehrfachem Senden
+cli-option-printer = ein Netzwerkdrucker: ipp://HOST/ipp/print oder ipps://
+cli-option-list = eine .csv- oder .xlsx-Datei, je Spezifikation eine Zeile
+cli-option-what = ein Foto oder ein gescannter Text
+cli-option-hose-od = Außendurchmesser des Schlauchs (Vorgabe: der aus den Tabellen)
+cli-option-host = Adresse, auf der gehört wird (Vorgabe: TAGGER_HOST, sonst 127.0.0.1)
+cli-option-port = Port, auf dem gehört wird (Vorgabe: TAGGER_PORT, sonst 8000)
+cli-option-out = eine .pdf- oder .png-Datei
+cli-option-template = Name einer Vorlage oder ihre .toml-Datei (Vorgabe: TAGGER_LABEL_TEMPLATE, sonst hang_tag)
+cli-option-dpi = Auflösung in dpi (Vorgabe: TAGGER_PRINTER_DPI, sonst 203)
+cli-option-dpi-printer = Auflösung in dpi (Vorgabe: die des Netzwerkdruckers, sonst TAGGER_PRINTER_DPI, sonst 203)
+cli-option-start = erstes freies Etikett eines angebrochenen Bogens (Vorgabe 1)
+cli-option-languages = eine oder zwei Sprachen des Schilds: { LIST($languages, style: "or") } (Vorgabe: die der Vorlage, oder TAGGER_LANGUAGE)
+cli-option-force = auch ausdrucken, wenn die Prüfung ablehnt
+
+## Wrong usage: what argparse says. The %(...)s are its own places
+
+cli-usage-start = Aufruf:
+cli-usage-argument = Argument %(argument_name)s: %(message)s
+cli-usage-positional = Positionsargumente
+cli-usage-options = Optionen
+cli-usage-help = diese Hilfe anzeigen und beenden
+cli-usage-version = die Version anzeigen und beenden
+cli-usage-unrecognized = unbekannte Argumente: %s
+cli-usage-not-allowed = nicht zusammen mit Argument %s möglich
+cli-usage-ignored = unerwarteter Wert %r
+cli-usage-required = fehlende Argumente: %s
+cli-usage-one-required = eines dieser Argumente wird benötigt: %s
+cli-usage-expects-one = ein Wert erwartet
+cli-usage-expects-some = mindestens ein Wert erwartet
+cli-usage-ambiguous = mehrdeutige Option: %(option)s kann %(matches)s sein
+cli-usage-invalid-value = ungültiger Wert: %(value)r
+cli-usage-invalid-choice = ungültige Auswahl: %(value)r (möglich: %(choices)s)
+cli-usage-error = %(prog)s: Fehler: %(message)s
+cli-usage-date = { $value } ist kein Datum. Geben Sie das Datum als JJJJ-MM-TT ein, zum Beispiel 2027-03-31.
+cli-usage-future = { $value } liegt in der Zukunft. Geben Sie das Herstellungsdatum an oder lassen Sie es weg.
+cli-usage-dpi = { $value } ist keine Druckerauflösung. Geben Sie 100 bis 1200 dpi ein.
+cli-usage-diameter = { $value } ist kein Schlauchdurchmesser. Geben Sie 1 bis 1000 mm ein.
+
+## Refusals
+
+cli-row = Zeile { $row }
+cli-row-field = Zeile { $row }, { $field }
+cli-column = Spalte { $column }
+cli-cell = Zelle { $cell }
+cli-row-cell = Zeile { $row }, Zelle { $cell }
+cli-file = Datei
+cli-heading = Kopfzeile
+cli-number = Schildnummer
+cli-spec = Spezifikation
+cli-link = Link
+cli-digits = Code des Schilds
+cli-image = Bild
+cli-template = Vorlage
+cli-printer = Drucker
+cli-tag = Schild
+cli-list = Liste
+cli-problem = { $place }: { $why } { $mend }
+cli-problem-value = { $place } („{ $value }“): { $why } { $mend }
+cli-not-a-file = Diese Bilddatei gibt es nicht.
+    .mend = Prüfen Sie den Dateinamen.
+cli-out-not-pdf-or-png = Der Dateiname endet weder auf .pdf noch auf .png.
+    .mend = Verwenden Sie einen Namen mit der Endung .pdf oder .png.
+cli-out-no-folder = Diesen Ordner gibt es nicht.
+    .mend = Legen Sie den Ordner an oder prüfen Sie den Pfad.
+cli-out-not-writable = In diesen Ordner kann nicht geschrieben werden.
+    .mend = Wählen Sie einen anderen Ordner.
+cli-too-many-batches = Diese Liste wurde zehntausendmal verarbeitet.
+    .mend = Ändern Sie die Liste.
+
+## Answers
+
+cli-tables-ok = Die Tabellen sind widerspruchsfrei. Werte: { $count } (veröffentlicht: { $published }, übliche Praxis: { $practice }, aus dem Gedächtnis: { $memory }, aus der Werkstatt: { $shop }).
+cli-withdrawn = GESPERRT, nicht verwenden: { $reason }
+cli-pressure = Max. Betriebsdruck: { $pressure }
+cli-hose = Schlauch: { $hose }
+cli-end = Ende { $end }: { $fitting }
+cli-length = Länge: { $length }
+cli-clocking = Verdrehwinkel: { $clocking }
+cli-tightening = Ende { $end } anziehen: { $how }
+cli-built-on = Hergestellt am: { $day }
+cli-customer = Kunde: { $value }
+cli-machine = Maschine: { $value }
+cli-position = Einbauort: { $value }
+cli-replaces = Ersetzt: { $value }
+cli-replaced_by = Ersetzt durch: { $value }
+cli-serving = { $base } läuft auf { $host }:{ $port }. Die Werkbank finden Sie unter { $base }/bench.
+cli-stopped = Beendet.
+cli-backed-up = { $file }: geschrieben und geprüft. { $rows }. SHA-256 { $digest }
+cli-restored = { $file }: wiederhergestellt und verglichen. { $rows }. SHA-256 { $digest }
+cli-rows = Zeilen: { $count }
+cli-base-url-not-set = Hinweis: TAGGER_BASE_URL ist nicht gesetzt. Der QR-Code öffnet { $base }; das erreicht nur dieser Rechner.
+cli-run-done = Schlauchleitungen registriert und ausgedruckt: { $count }. Dateien: { LIST($files) }.
+cli-scans = Scanbar: QR-Version { $version }, Stufe { $level }, Module { $module } mm = { $dots } Punkte, Symbole auf dem Etikett: { $symbols }, Güte { $grade }, Daten { $bytes } Byte
+cli-scans-badly = NICHT ZUVERLÄSSIG SCANBAR: QR-Version { $version }, Stufe { $level }, Module { $module } mm = { $dots } Punkte, Symbole auf dem Etikett: { $symbols }, Güte { $grade }, Daten { $bytes } Byte
+cli-finding-refuse = Abgelehnt: { $text } { $mend }
+cli-finding-warn = Vorsicht: { $text } { $mend }
+cli-finding-note = Hinweis: { $text } { $mend }
+cli-maybe-printed = Möglicherweise ausgedruckt; das ließ sich nicht feststellen.
+cli-job = { $printer }: Auftrag { $job }, { $state }
+cli-job-said = { $printer }: Auftrag { $job }, { $state } ({ $said })
+cli-progress-unit = Schild
+
+## What happened to a tag
+
+cli-event-registered = registriert
+cli-event-crimped = Pressmaß gemessen
+cli-event-proof_tested = druckgeprüft
+cli-event-printed = Schild ausgedruckt
+cli-event-fitted = eingebaut
+cli-event-inspected = geprüft
+cli-event-scanned = gescannt
+cli-event-ordered = nachbestellt
+cli-event-replaced = ersetzt
+cli-event-removed = endgültig ausgebaut
+cli-event-withdrawn = gesperrt
+cli-event-withdrawal_lifted = Sperrung aufgehoben
+
+## How far a printer is with a job
+
+cli-state-pending = wartet
+cli-state-held = angehalten
+cli-state-processing = läuft
+cli-state-stopped = gestoppt
+cli-state-canceled = storniert
+cli-state-aborted = abgebrochen
+cli-state-completed = ausgedruckt

@@ -1,0 +1,169 @@
+# The command line: commands, options, refusals and answers.
+
+## Commands
+
+cli-description = Tags for hydraulic hose assemblies: the whole spec on the hose.
+cli-about-identify = Identify a connection from what you know of it.
+cli-about-check = Show rating, limits, tolerances, tightening and warnings. Registers nothing.
+cli-about-compare = Compare two hose assemblies: does B replace A? Each is a spec file, the link of a tag, a photo or a tag number.
+cli-about-tables = Check the tables of the trade.
+cli-about-schema = Print the JSON Schema of a spec.
+cli-about-register = Give hose assemblies their tag numbers.
+cli-about-print = Print the tags of registered hose assemblies.
+cli-about-run = Register and print a whole list, all or nothing.
+cli-about-read = Show what a tag says, without any database.
+cli-about-show = Show the record of a tag and its history.
+cli-about-templates = List the label templates.
+cli-about-preflight = Check whether a tag will scan.
+cli-about-serve = Run the web application.
+cli-about-backup = Write a consistent, verified copy of the records.
+cli-about-restore = Restore a verified copy into an empty database.
+
+## Options
+
+cli-option-json = answer as JSON
+cli-option-lang = language: { LIST($languages, style: "or") } (TAGGER_LANGUAGE)
+cli-option-choices = one of: { LIST($choices, style: "or") }
+cli-option-cone = where the sealing cone is: { LIST($choices, style: "or") }
+cli-option-thread-od = outside diameter of a male thread
+cli-option-thread-id = inside diameter of a female thread
+cli-option-pitch = thread pitch in mm
+cli-option-hex = hexagon across flats
+cli-option-tube-od = outside diameter of the tube
+cli-option-flange-od = diameter of the flange head
+cli-option-bolt-spacing = longer distance between flange screws, centre to centre
+cli-option-tpi = threads per inch
+cli-option-length-example = { $what }: 27, "27 mm" or "1 1/16 in"
+cli-option-spec = a spec file, or - for standard input
+cli-option-length-bands = tolerance bands (default: TAGGER_LENGTH_BANDS, else those of the hose standard)
+cli-option-count = number of hose assemblies (default 1)
+cli-option-built-on = date of assembly (default: today)
+cli-option-record = goes into the record, never into the QR code
+cli-option-replaces = the tag of the hose assembly that this one replaces
+cli-option-key = the same key registers only once, however often it is sent
+cli-option-printer = a network printer: ipp://HOST/ipp/print or ipps://
+cli-option-list = a .csv or .xlsx file, one row per spec
+cli-option-what = a photo, or a scanned text
+cli-option-hose-od = outside diameter of the hose (default: that of the tables)
+cli-option-host = address to listen on (default: TAGGER_HOST, else 127.0.0.1)
+cli-option-port = port to listen on (default: TAGGER_PORT, else 8000)
+cli-option-out = a .pdf or .png file
+cli-option-template = name of a template, or its .toml file (default: TAGGER_LABEL_TEMPLATE, else hang_tag)
+cli-option-dpi = resolution in dpi (default: TAGGER_PRINTER_DPI, else 203)
+cli-option-dpi-printer = resolution in dpi (default: that of the network printer, else TAGGER_PRINTER_DPI, else 203)
+cli-option-start = first free label of a part-used sheet (default 1)
+cli-option-languages = one or two languages of the tag: { LIST($languages, style: "or") } (default: those of the template, or TAGGER_LANGUAGE)
+cli-option-force = print even if preflight refuses
+
+## Wrong usage: what argparse says. The %(...)s are its own places
+
+cli-usage-start = usage:
+cli-usage-argument = argument %(argument_name)s: %(message)s
+cli-usage-positional = positional arguments
+cli-usage-options = options
+cli-usage-help = show this help and exit
+cli-usage-version = show the version and exit
+cli-usage-unrecognized = unknown arguments: %s
+cli-usage-not-allowed = cannot be combined with argument %s
+cli-usage-ignored = unexpected value %r
+cli-usage-required = missing arguments: %s
+cli-usage-one-required = one of these arguments is required: %s
+cli-usage-expects-one = expected one value
+cli-usage-expects-some = expected at least one value
+cli-usage-ambiguous = ambiguous option: %(option)s could be %(matches)s
+cli-usage-invalid-value = invalid value: %(value)r
+cli-usage-invalid-choice = invalid choice: %(value)r (possible: %(choices)s)
+cli-usage-error = %(prog)s: error: %(message)s
+cli-usage-date = { $value } is not a date. Enter the date as YYYY-MM-DD, for example 2027-03-31.
+cli-usage-future = { $value } is in the future. Enter the date of assembly, or leave it out.
+cli-usage-dpi = { $value } is not a printer resolution. Enter 100 to 1200 dpi.
+cli-usage-diameter = { $value } is not a hose diameter. Enter 1 to 1000 mm.
+
+## Refusals
+
+cli-row = row { $row }
+cli-row-field = row { $row }, { $field }
+cli-column = column { $column }
+cli-cell = cell { $cell }
+cli-row-cell = row { $row }, cell { $cell }
+cli-file = file
+cli-heading = header row
+cli-number = tag number
+cli-spec = spec
+cli-link = link
+cli-digits = tag code
+cli-image = image
+cli-template = template
+cli-printer = printer
+cli-tag = tag
+cli-list = list
+cli-problem = { $place }: { $why } { $mend }
+cli-problem-value = { $place } ("{ $value }"): { $why } { $mend }
+cli-not-a-file = There is no such image file.
+    .mend = Check the file name.
+cli-out-not-pdf-or-png = The file name ends neither in .pdf nor in .png.
+    .mend = Use a name that ends in .pdf or .png.
+cli-out-no-folder = This is not an existing folder.
+    .mend = Create the folder, or check the path.
+cli-out-not-writable = Files cannot be written to this folder.
+    .mend = Choose another folder.
+cli-too-many-batches = This list was run ten thousand times.
+    .mend = Change the list.
+
+## Answers
+
+cli-tables-ok = The tables are consistent. Values: { $count } (published: { $published }, common practice: { $practice }, from memory: { $memory }, from the shop: { $shop }).
+cli-withdrawn = WITHDRAWN, do not use: { $reason }
+cli-pressure = Maximum working pressure: { $pressure }
+cli-hose = Hose: { $hose }
+cli-end = End { $end }: { $fitting }
+cli-length = Length: { $length }
+cli-clocking = Clocking angle: { $clocking }
+cli-tightening = Tighten end { $end }: { $how }
+cli-built-on = Built on: { $day }
+cli-customer = Customer: { $value }
+cli-machine = Machine: { $value }
+cli-position = Position: { $value }
+cli-replaces = Replaces: { $value }
+cli-replaced_by = Replaced by: { $value }
+cli-serving = Serving { $base } on { $host }:{ $port }. The bench is at { $base }/bench.
+cli-stopped = Stopped.
+cli-backed-up = { $file }: written and verified. { $rows }. SHA-256 { $digest }
+cli-restored = { $file }: restored and compared. { $rows }. SHA-256 { $digest }
+cli-rows = Rows: { $count }
+cli-base-url-not-set = Note: TAGGER_BASE_URL is not set. The QR code opens { $base }, which only this computer can reach.
+cli-run-done = Hose assemblies registered and printed: { $count }. Files: { LIST($files) }.
+cli-scans = Will scan: QR version { $version }, level { $level }, modules { $module } mm = { $dots } dots, symbols on the label: { $symbols }, grade { $grade }, payload { $bytes } bytes
+cli-scans-badly = WILL NOT SCAN RELIABLY: QR version { $version }, level { $level }, modules { $module } mm = { $dots } dots, symbols on the label: { $symbols }, grade { $grade }, payload { $bytes } bytes
+cli-finding-refuse = Refused: { $text } { $mend }
+cli-finding-warn = Caution: { $text } { $mend }
+cli-finding-note = Note: { $text } { $mend }
+cli-maybe-printed = It may have been printed; this could not be determined.
+cli-job = { $printer }: job { $job }, { $state }
+cli-job-said = { $printer }: job { $job }, { $state } ({ $said })
+cli-progress-unit = tag
+
+## What happened to a tag
+
+cli-event-registered = registered
+cli-event-crimped = crimp measured
+cli-event-proof_tested = proof-tested
+cli-event-printed = tag printed
+cli-event-fitted = installed
+cli-event-inspected = inspected
+cli-event-scanned = scanned
+cli-event-ordered = ordered again
+cli-event-replaced = replaced
+cli-event-removed = removed for good
+cli-event-withdrawn = withdrawn
+cli-event-withdrawal_lifted = withdrawal lifted
+
+## How far a printer is with a job
+
+cli-state-pending = waiting
+cli-state-held = held
+cli-state-processing = printing
+cli-state-stopped = stopped
+cli-state-canceled = cancelled
+cli-state-aborted = aborted
+cli-state-completed = printed

@@ -1,0 +1,169 @@
+# The command line: commands, options, refusals and answers.
+
+## Commands
+
+cli-description = Etiquetas para latiguillos hidráulicos: toda la especificación en el latiguillo.
+cli-about-identify = Identifica una conexión a partir de lo que usted sabe de ella.
+cli-about-check = Muestra la presión admisible, los límites, las tolerancias, el apriete y los avisos. No registra nada.
+cli-about-compare = Compara dos latiguillos: ¿sustituye B a A? Cada uno es un archivo de especificación, el enlace de una etiqueta, una foto o un número de etiqueta.
+cli-about-tables = Comprueba las tablas técnicas.
+cli-about-schema = Muestra el esquema JSON de una especificación.
+cli-about-register = Da a los latiguillos sus números de etiqueta.
+cli-about-print = Imprime las etiquetas de latiguillos registrados.
+cli-about-run = Registra e imprime una lista entera, todo o nada.
+cli-about-read = Muestra lo que dice una etiqueta, sin base de datos.
+cli-about-show = Muestra el registro de una etiqueta y su historial.
+cli-about-templates = Muestra las plantillas de etiqueta.
+cli-about-preflight = Comprueba si una etiqueta se podrá escanear.
+cli-about-serve = Inicia la aplicación web.
+cli-about-backup = Escribe una copia coherente y verificada de los registros.
+cli-about-restore = Restaura una copia verificada en una base de datos vacía.
+
+## Options
+
+cli-option-json = responder en JSON
+cli-option-lang = idioma: { LIST($languages, style: "or") } (TAGGER_LANGUAGE)
+cli-option-choices = una de estas: { LIST($choices, style: "or") }
+cli-option-cone = dónde está el cono de sellado: { LIST($choices, style: "or") }
+cli-option-thread-od = diámetro exterior de una rosca macho
+cli-option-thread-id = diámetro interior de una rosca hembra
+cli-option-pitch = paso de la rosca en mm
+cli-option-hex = hexágono entre caras
+cli-option-tube-od = diámetro exterior del tubo
+cli-option-flange-od = diámetro de la cabeza de brida
+cli-option-bolt-spacing = mayor distancia entre centros de los tornillos de la brida
+cli-option-tpi = hilos por pulgada
+cli-option-length-example = { $what }: 27, "27 mm" o "1 1/16 in"
+cli-option-spec = un archivo de especificación, o - para la entrada estándar
+cli-option-length-bands = escalones de tolerancia (por defecto: TAGGER_LENGTH_BANDS; si no, los de la norma de la manguera)
+cli-option-count = número de latiguillos (por defecto, 1)
+cli-option-built-on = fecha de montaje (por defecto: hoy)
+cli-option-record = va al registro, nunca al código QR
+cli-option-replaces = la etiqueta del latiguillo al que este sustituye
+cli-option-key = la misma clave registra una sola vez, aunque se envíe varias veces
+cli-option-printer = una impresora de red: ipp://HOST/ipp/print o ipps://
+cli-option-list = un archivo .csv o .xlsx, una fila por especificación
+cli-option-what = una foto o un texto escaneado
+cli-option-hose-od = diámetro exterior de la manguera (por defecto: el de las tablas)
+cli-option-host = dirección de escucha (por defecto: TAGGER_HOST; si no, 127.0.0.1)
+cli-option-port = puerto de escucha (por defecto: TAGGER_PORT; si no, 8000)
+cli-option-out = un archivo .pdf o .png
+cli-option-template = nombre de una plantilla o su archivo .toml (por defecto: TAGGER_LABEL_TEMPLATE; si no, hang_tag)
+cli-option-dpi = resolución en dpi (por defecto: TAGGER_PRINTER_DPI; si no, 203)
+cli-option-dpi-printer = resolución en dpi (por defecto: la de la impresora de red; si no, TAGGER_PRINTER_DPI; si no, 203)
+cli-option-start = primera etiqueta libre de una hoja empezada (por defecto, 1)
+cli-option-languages = uno o dos idiomas de la etiqueta: { LIST($languages, style: "or") } (por defecto: los de la plantilla, o TAGGER_LANGUAGE)
+cli-option-force = imprimir aunque la comprobación lo rechace
+
+## Wrong usage: what argparse says. The %(...)s are its own places
+
+cli-usage-start = uso:
+cli-usage-argument = argumento %(argument_name)s: %(message)s
+cli-usage-positional = argumentos posicionales
+cli-usage-options = opciones
+cli-usage-help = mostrar esta ayuda y salir
+cli-usage-version = mostrar la versión y salir
+cli-usage-unrecognized = argumentos desconocidos: %s
+cli-usage-not-allowed = no se puede combinar con el argumento %s
+cli-usage-ignored = valor inesperado %r
+cli-usage-required = faltan los argumentos: %s
+cli-usage-one-required = se necesita uno de estos argumentos: %s
+cli-usage-expects-one = se espera un valor
+cli-usage-expects-some = se espera al menos un valor
+cli-usage-ambiguous = opción ambigua: %(option)s puede ser %(matches)s
+cli-usage-invalid-value = valor no válido: %(value)r
+cli-usage-invalid-choice = opción no válida: %(value)r (posibles: %(choices)s)
+cli-usage-error = %(prog)s: error: %(message)s
+cli-usage-date = { $value } no es una fecha. Introduzca la fecha como AAAA-MM-DD, por ejemplo 2027-03-31.
+cli-usage-future = { $value } está en el futuro. Introduzca la fecha de montaje u omítala.
+cli-usage-dpi = { $value } no es una resolución de impresora. Introduzca de 100 a 1200 dpi.
+cli-usage-diameter = { $value } no es un diámetro de manguera. Introduzca de 1 a 1000 mm.
+
+## Refusals
+
+cli-row = fila { $row }
+cli-row-field = fila { $row }, { $field }
+cli-column = columna { $column }
+cli-cell = celda { $cell }
+cli-row-cell = fila { $row }, celda { $cell }
+cli-file = archivo
+cli-heading = fila de encabezado
+cli-number = número de etiqueta
+cli-spec = especificación
+cli-link = enlace
+cli-digits = código de la etiqueta
+cli-image = imagen
+cli-template = plantilla
+cli-printer = impresora
+cli-tag = etiqueta
+cli-list = lista
+cli-problem = { $place }: { $why } { $mend }
+cli-problem-value = { $place } («{ $value }»): { $why } { $mend }
+cli-not-a-file = Ese archivo de imagen no existe.
+    .mend = Revise el nombre del archivo.
+cli-out-not-pdf-or-png = El nombre del archivo no acaba en .pdf ni en .png.
+    .mend = Use un nombre que acabe en .pdf o en .png.
+cli-out-no-folder = Esa carpeta no existe.
+    .mend = Cree la carpeta o revise la ruta.
+cli-out-not-writable = No se puede escribir en esa carpeta.
+    .mend = Elija otra carpeta.
+cli-too-many-batches = Esta lista se ha procesado diez mil veces.
+    .mend = Cambie la lista.
+
+## Answers
+
+cli-tables-ok = Las tablas son coherentes. Valores: { $count } (publicados: { $published }, práctica habitual: { $practice }, citados de memoria: { $memory }, del taller: { $shop }).
+cli-withdrawn = RETIRADO, no usar: { $reason }
+cli-pressure = Presión máxima de trabajo: { $pressure }
+cli-hose = Manguera: { $hose }
+cli-end = Extremo { $end }: { $fitting }
+cli-length = Longitud: { $length }
+cli-clocking = Ángulo de orientación: { $clocking }
+cli-tightening = Apretar el extremo { $end }: { $how }
+cli-built-on = Fecha de montaje: { $day }
+cli-customer = Cliente: { $value }
+cli-machine = Máquina: { $value }
+cli-position = Posición: { $value }
+cli-replaces = Sustituye a: { $value }
+cli-replaced_by = Sustituido por: { $value }
+cli-serving = { $base } se sirve en { $host }:{ $port }. El taller está en { $base }/bench.
+cli-stopped = Detenido.
+cli-backed-up = { $file }: escrito y verificado. { $rows }. SHA-256 { $digest }
+cli-restored = { $file }: restaurado y comparado. { $rows }. SHA-256 { $digest }
+cli-rows = Filas: { $count }
+cli-base-url-not-set = Nota: TAGGER_BASE_URL no está definida. El código QR abre { $base }, accesible solo desde este ordenador.
+cli-run-done = Latiguillos registrados e impresos: { $count }. Archivos: { LIST($files) }.
+cli-scans = Se podrá escanear: versión QR { $version }, nivel { $level }, módulos { $module } mm = { $dots } puntos, símbolos en la etiqueta: { $symbols }, grado { $grade }, datos { $bytes } bytes
+cli-scans-badly = LECTURA NO FIABLE: versión QR { $version }, nivel { $level }, módulos { $module } mm = { $dots } puntos, símbolos en la etiqueta: { $symbols }, grado { $grade }, datos { $bytes } bytes
+cli-finding-refuse = Rechazado: { $text } { $mend }
+cli-finding-warn = Precaución: { $text } { $mend }
+cli-finding-note = Nota: { $text } { $mend }
+cli-maybe-printed = Puede que se haya impreso; no se pudo determinar.
+cli-job = { $printer }: trabajo { $job }, { $state }
+cli-job-said = { $printer }: trabajo { $job }, { $state } ({ $said })
+cli-progress-unit = etiqueta
+
+## What happened to a tag
+
+cli-event-registered = registrado
+cli-event-crimped = crimpado medido
+cli-event-proof_tested = probado a presión
+cli-event-printed = etiqueta impresa
+cli-event-fitted = instalado
+cli-event-inspected = inspeccionado
+cli-event-scanned = escaneado
+cli-event-ordered = pedido de nuevo
+cli-event-replaced = sustituido
+cli-event-removed = retirado definitivamente de la máquina
+cli-event-withdrawn = retirado del uso
+cli-event-withdrawal_lifted = retirada anulada
+
+## How far a printer is with a job
+
+cli-state-pending = en espera
+cli-state-held = retenido
+cli-state-processing = imprimiendo
+cli-state-stopped = detenido
+cli-state-canceled = cancelado
+cli-state-aborted = interrumpido
+cli-state-completed = impreso

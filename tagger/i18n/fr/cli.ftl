@@ -1,0 +1,169 @@
+# The command line: commands, options, refusals and answers.
+
+## Commands
+
+cli-description = Étiquettes de flexibles hydrauliques : toute la spécification sur le flexible.
+cli-about-identify = Identifie un raccordement d'après ce que vous en savez.
+cli-about-check = Affiche la pression admissible, les limites, les tolérances, le serrage et les avertissements. N'enregistre rien.
+cli-about-compare = Compare deux flexibles : B remplace-t-il A ? Chacun est un fichier de spécification, le lien d'une étiquette, une photo ou un numéro d'étiquette.
+cli-about-tables = Vérifie les tables du métier.
+cli-about-schema = Affiche le schéma JSON d'une spécification.
+cli-about-register = Donne aux flexibles leurs numéros d'étiquette.
+cli-about-print = Imprime les étiquettes de flexibles enregistrés.
+cli-about-run = Enregistre et imprime une liste entière, tout ou rien.
+cli-about-read = Affiche ce que dit une étiquette, sans base de données.
+cli-about-show = Affiche le dossier d'une étiquette et son historique.
+cli-about-templates = Liste les modèles d'étiquette.
+cli-about-preflight = Vérifie si une étiquette sera lisible.
+cli-about-serve = Lance l'application web.
+cli-about-backup = Écrit une copie cohérente et vérifiée des dossiers.
+cli-about-restore = Restaure une copie vérifiée dans une base de données vide.
+
+## Options
+
+cli-option-json = répondre en JSON
+cli-option-lang = langue : { LIST($languages, style: "or") } (TAGGER_LANGUAGE)
+cli-option-choices = au choix : { LIST($choices, style: "or") }
+cli-option-cone = où se trouve le cône d'étanchéité : { LIST($choices, style: "or") }
+cli-option-thread-od = diamètre extérieur d'un filetage mâle
+cli-option-thread-id = diamètre intérieur d'un filetage femelle
+cli-option-pitch = pas du filetage en mm
+cli-option-hex = surplat de l'hexagone
+cli-option-tube-od = diamètre extérieur du tube
+cli-option-flange-od = diamètre de la collerette
+cli-option-bolt-spacing = plus grand entraxe des vis de la bride
+cli-option-tpi = filets par pouce
+cli-option-length-example = { $what } : 27, "27 mm" ou "1 1/16 in"
+cli-option-spec = un fichier de spécification, ou - pour l'entrée standard
+cli-option-length-bands = plages de tolérance (par défaut : TAGGER_LENGTH_BANDS, sinon celles de la norme du tuyau)
+cli-option-count = nombre de flexibles (par défaut 1)
+cli-option-built-on = date d'assemblage (par défaut : aujourd'hui)
+cli-option-record = va dans le dossier, jamais dans le code QR
+cli-option-replaces = l'étiquette du flexible que celui-ci remplace
+cli-option-key = une même clé n'enregistre qu'une fois, quel que soit le nombre d'envois
+cli-option-printer = une imprimante réseau : ipp://HOST/ipp/print ou ipps://
+cli-option-list = un fichier .csv ou .xlsx, une ligne par spécification
+cli-option-what = une photo ou un texte scanné
+cli-option-hose-od = diamètre extérieur du tuyau (par défaut : celui des tables)
+cli-option-host = adresse d'écoute (par défaut : TAGGER_HOST, sinon 127.0.0.1)
+cli-option-port = port d'écoute (par défaut : TAGGER_PORT, sinon 8000)
+cli-option-out = un fichier .pdf ou .png
+cli-option-template = nom d'un modèle, ou son fichier .toml (par défaut : TAGGER_LABEL_TEMPLATE, sinon hang_tag)
+cli-option-dpi = résolution en dpi (par défaut : TAGGER_PRINTER_DPI, sinon 203)
+cli-option-dpi-printer = résolution en dpi (par défaut : celle de l'imprimante réseau, sinon TAGGER_PRINTER_DPI, sinon 203)
+cli-option-start = première étiquette libre d'une feuille entamée (par défaut 1)
+cli-option-languages = une ou deux langues de l'étiquette : { LIST($languages, style: "or") } (par défaut : celles du modèle, ou TAGGER_LANGUAGE)
+cli-option-force = imprimer même si le contrôle refuse
+
+## Wrong usage: what argparse says. The %(...)s are its own places
+
+cli-usage-start = utilisation :
+cli-usage-argument = argument %(argument_name)s : %(message)s
+cli-usage-positional = arguments positionnels
+cli-usage-options = options
+cli-usage-help = afficher cette aide et quitter
+cli-usage-version = afficher la version et quitter
+cli-usage-unrecognized = arguments inconnus : %s
+cli-usage-not-allowed = incompatible avec l'argument %s
+cli-usage-ignored = valeur inattendue %r
+cli-usage-required = arguments manquants : %s
+cli-usage-one-required = un de ces arguments est obligatoire : %s
+cli-usage-expects-one = une valeur attendue
+cli-usage-expects-some = au moins une valeur attendue
+cli-usage-ambiguous = option ambiguë : %(option)s peut être %(matches)s
+cli-usage-invalid-value = valeur incorrecte : %(value)r
+cli-usage-invalid-choice = choix incorrect : %(value)r (possibles : %(choices)s)
+cli-usage-error = %(prog)s : erreur : %(message)s
+cli-usage-date = { $value } n'est pas une date. Saisissez la date sous la forme AAAA-MM-JJ, par exemple 2027-03-31.
+cli-usage-future = { $value } est dans le futur. Saisissez la date d'assemblage ou omettez-la.
+cli-usage-dpi = { $value } n'est pas une résolution d'imprimante. Saisissez de 100 à 1200 dpi.
+cli-usage-diameter = { $value } n'est pas un diamètre de tuyau. Saisissez de 1 à 1000 mm.
+
+## Refusals
+
+cli-row = ligne { $row }
+cli-row-field = ligne { $row }, { $field }
+cli-column = colonne { $column }
+cli-cell = cellule { $cell }
+cli-row-cell = ligne { $row }, cellule { $cell }
+cli-file = fichier
+cli-heading = ligne d'en-tête
+cli-number = numéro d'étiquette
+cli-spec = spécification
+cli-link = lien
+cli-digits = code de l'étiquette
+cli-image = image
+cli-template = modèle
+cli-printer = imprimante
+cli-tag = étiquette
+cli-list = liste
+cli-problem = { $place } : { $why } { $mend }
+cli-problem-value = { $place } (« { $value } ») : { $why } { $mend }
+cli-not-a-file = Ce fichier image n'existe pas.
+    .mend = Vérifiez le nom du fichier.
+cli-out-not-pdf-or-png = Le nom du fichier ne se termine ni par .pdf ni par .png.
+    .mend = Utilisez un nom qui se termine par .pdf ou .png.
+cli-out-no-folder = Ce dossier n'existe pas.
+    .mend = Créez le dossier ou vérifiez le chemin.
+cli-out-not-writable = Impossible d'écrire dans ce dossier.
+    .mend = Choisissez un autre dossier.
+cli-too-many-batches = Cette liste a été traitée dix mille fois.
+    .mend = Modifiez la liste.
+
+## Answers
+
+cli-tables-ok = Les tables sont cohérentes. Valeurs : { $count } (publiées : { $published }, pratique courante : { $practice }, citées de mémoire : { $memory }, de l'atelier : { $shop }).
+cli-withdrawn = RETIRÉ, ne pas utiliser : { $reason }
+cli-pressure = Pression de service maximale : { $pressure }
+cli-hose = Tuyau : { $hose }
+cli-end = Extrémité { $end } : { $fitting }
+cli-length = Longueur : { $length }
+cli-clocking = Angle d'orientation : { $clocking }
+cli-tightening = Serrer l'extrémité { $end } : { $how }
+cli-built-on = Fabriqué le : { $day }
+cli-customer = Client : { $value }
+cli-machine = Machine : { $value }
+cli-position = Emplacement : { $value }
+cli-replaces = Remplace : { $value }
+cli-replaced_by = Remplacé par : { $value }
+cli-serving = { $base } est servi sur { $host }:{ $port }. L'atelier est à l'adresse { $base }/bench.
+cli-stopped = Arrêté.
+cli-backed-up = { $file } : écrit et vérifié. { $rows }. SHA-256 { $digest }
+cli-restored = { $file } : restauré et comparé. { $rows }. SHA-256 { $digest }
+cli-rows = Lignes : { $count }
+cli-base-url-not-set = Remarque : TAGGER_BASE_URL n'est pas défini. Le code QR ouvre { $base }, accessible seulement depuis cet ordinateur.
+cli-run-done = Flexibles enregistrés et imprimés : { $count }. Fichiers : { LIST($files) }.
+cli-scans = Lisible : version QR { $version }, niveau { $level }, modules { $module } mm = { $dots } points, symboles sur l'étiquette : { $symbols }, grade { $grade }, données { $bytes } octets
+cli-scans-badly = LECTURE NON FIABLE : version QR { $version }, niveau { $level }, modules { $module } mm = { $dots } points, symboles sur l'étiquette : { $symbols }, grade { $grade }, données { $bytes } octets
+cli-finding-refuse = Refusé : { $text } { $mend }
+cli-finding-warn = Attention : { $text } { $mend }
+cli-finding-note = Remarque : { $text } { $mend }
+cli-maybe-printed = Elle a peut-être été imprimée ; cela n'a pas pu être établi.
+cli-job = { $printer } : tâche { $job }, { $state }
+cli-job-said = { $printer } : tâche { $job }, { $state } ({ $said })
+cli-progress-unit = étiquette
+
+## What happened to a tag
+
+cli-event-registered = enregistré
+cli-event-crimped = sertissage mesuré
+cli-event-proof_tested = éprouvé
+cli-event-printed = étiquette imprimée
+cli-event-fitted = monté
+cli-event-inspected = inspecté
+cli-event-scanned = scanné
+cli-event-ordered = commandé à nouveau
+cli-event-replaced = remplacé
+cli-event-removed = déposé définitivement
+cli-event-withdrawn = retiré
+cli-event-withdrawal_lifted = retrait levé
+
+## How far a printer is with a job
+
+cli-state-pending = en attente
+cli-state-held = suspendue
+cli-state-processing = en cours
+cli-state-stopped = arrêtée
+cli-state-canceled = annulée
+cli-state-aborted = abandonnée
+cli-state-completed = imprimée
