@@ -1,7 +1,12 @@
-"""The catalogues of one language: ``<language>/<room>.ftl``, each parsed when its first message is asked for."""
+"""The catalogues of one language: ``<language>/<room>.ftl``.
+
+A file is read when its first message is asked for, and each message is parsed when it is first shown:
+parsing a whole file takes longer than most commands.
+"""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from functools import cache
 from typing import Any, Final
@@ -34,29 +39,50 @@ def rooms(language: str) -> tuple[str, ...]:
     )
 
 
+@cache
+def entries(language: str, room: str) -> dict[str, str]:
+    """The source of each message and term of a room, by its id."""
+    parts = _START.split(source(language, room))[1:]
+    return {part[: part.index("=")].rstrip(): part for part in parts}
+
+
+_START: Final = re.compile(r"^(?=-?[A-Za-z][\w-]* *=)", re.MULTILINE)
+_REFERENCE: Final = re.compile(r"\{\s*(-?[a-z][\w-]*)")
+"""What a message may name inside braces: another message, or a term."""
+
+
 class Catalogue:
-    """The messages of one language. Only the rooms that are asked for are read."""
+    """The messages of one language. Only those that are asked for are parsed."""
 
     def __init__(self, language: str) -> None:
         from tagger.i18n import values
 
         functions: dict[str, Callable[..., Any]] = {"SAY": values.say, "LIST": values.join}
+        self.language = language
         self.bundle = FluentBundle([language], functions=functions, use_isolating=False)
-        self._rooms: set[str] = set()
-        self._read(TERMS)
-
-    def _read(self, room: str) -> None:
-        if room not in self._rooms:
-            self._rooms.add(room)
-            self.bundle.add_resource(FluentResource(source(self.bundle.locales[0], room)))
+        self._parsed: set[str] = set()
 
     def has(self, id: str) -> bool:
         """Whether the language has that message."""
-        self._read(id.partition("-")[0])
-        return self.bundle.has_message(id)
+        return id in self._room_of(id)
+
+    def _room_of(self, id: str) -> dict[str, str]:
+        return entries(self.language, TERMS if id.startswith("-") else id.partition("-")[0])
+
+    def _parse(self, id: str) -> None:
+        """Adds a message to the bundle, with the messages and terms that it names."""
+        written = self._room_of(id).get(id)
+        if written is None or id in self._parsed:
+            return
+        for named in _REFERENCE.findall(written):
+            if named != id:
+                self._parse(named)
+        self.bundle.add_resource(FluentResource(written))
+        self._parsed.add(id)  # last: another thread may ask for it meanwhile, and parses it too
 
     def text(self, id: str, attribute: str | None, values: dict[str, FluentType | str]) -> str:
         """One message, or one attribute of it, filled in; empty where it has no such attribute."""
+        self._parse(id)
         message = self.bundle.get_message(id)
         pattern = message.attributes.get(attribute) if attribute else message.value
         if pattern is None:
