@@ -34,12 +34,17 @@ def refusal_text(error: TaggerError, t: Translator) -> str:
 
 
 def _line(problem: Problem, t: Translator) -> str:
-    place, why, mend = _place(problem.field, t), t(problem.message), t.mend(problem.message)
+    place, why = _place(problem.field, t), _ended(t(problem.message))
+    said = f"{why} {t.mend(problem.message)}".rstrip()
     value = problem.value.isoformat() if isinstance(problem.value, date) else problem.value
     if value is None or str(value) in why:
-        return t("cli-problem", place=place, why=why, mend=mend).rstrip()
-    shown = str(value)[:_LONGEST]
-    return t("cli-problem-value", place=place, value=shown, why=why, mend=mend).rstrip()
+        return t("cli-problem", place=place, said=said)
+    return t("cli-problem-value", place=place, said=said, value=str(value)[:_LONGEST])
+
+
+def _ended(sentence: str) -> str:
+    """With a full stop, which the words of a library or a printer may lack."""
+    return sentence if sentence.endswith((".", "!", "?")) else f"{sentence}."
 
 
 def _place(field: str, t: Translator) -> str:

@@ -146,11 +146,11 @@ def test_wrong_usage_exits_with_2(tagger: Shell, arguments: tuple[str, ...]) -> 
     ("what", "words"),
     [
         ("7K3MQ-9XW2R2", "check character"),
-        ("7K3MQ-9XW2R1", "number alone"),
-        ("https://example.com/about/us", "not a tag's link"),
+        ("7K3MQ-9XW2R1", "tag number alone"),
+        ("https://example.com/about/us", "not the link of a tag"),
         ("https://tags.example.com/T/7K3MQ9XW2R1/123456789012345", "damaged"),
-        ("nowhere.png", "not a file here"),
-        ("spec.json", "not a picture"),
+        ("nowhere.png", "no such image file"),
+        ("spec.json", "not a readable image"),
     ],
 )
 def test_what_cannot_be_read_is_refused_with_words(tagger: Shell, what: str, words: str) -> None:
@@ -272,7 +272,7 @@ def test_a_network_printer_prints_and_only_what_it_took_is_logged(tagger: Shell,
 
 def test_nothing_is_built_in_the_future(tagger: Shell) -> None:
     done = tagger("register", "spec.json", "--built-on", "2999-12-31", code=2)
-    assert "is in the future: give the day it was built" in done.stderr
+    assert "is in the future. Enter the date of assembly" in done.stderr
     assert "is not a date" in tagger("register", "spec.json", "--built-on", "soon", code=2).stderr
     assert not (tagger.folder / "tags.sqlite3").exists()
 
@@ -294,21 +294,24 @@ def test_figures_no_printer_or_hose_has_are_wrong_usage(tagger: Shell, arguments
 
 
 def test_a_file_that_cannot_be_written_is_refused_before_anything_is_registered(tagger: Shell) -> None:
-    for out, words in (("no/such/o.pdf", "is not a folder here"), ("o.txt", "neither .pdf nor .png")):
+    for out, words in (("no/such/o.pdf", "not an existing folder"), ("o.txt", "neither in .pdf nor in .png")):
         done = tagger("run", SERVICE_RUN, "--out", out, code=1)
         assert words in done.stderr
         assert not (tagger.folder / "tags.sqlite3").exists()
     (made,) = tagger.json("register", "spec.json")["numbers"]
     (tagger.folder / "taken.pdf").mkdir()
     done = tagger("print", made, "--out", "taken.pdf", code=1)
-    assert "taken.pdf: cannot be used: Is a directory" in done.stderr
+    assert "taken.pdf: This is a folder, not a file." in done.stderr
     assert "Traceback" not in done.stderr
 
 
 def test_a_picture_of_too_many_pixels_is_refused(tagger: Shell, tmp_path: Path) -> None:
     for side in (8_000, 14_000):  # more than we unpack; more than Pillow opens
         Image.new("1", (side, side), 1).save(tmp_path / "large.png")
-        assert "image: is too large. Take it with fewer pixels" in tagger("read", "large.png", code=1).stderr
+        assert (
+            "image: The image is too large. Use a photo of at most 60 megapixels."
+            in tagger("read", "large.png", code=1).stderr
+        )
 
 
 def test_templates_and_preflight_answer(tagger: Shell) -> None:
