@@ -57,9 +57,7 @@ def test_check_is_said_whole_in_the_language(example: Shell, language: str) -> N
 
 
 @pytest.mark.parametrize("language", OTHERS)
-def test_identify_and_compare_are_said_whole_in_the_language(example: Shell, language: str) -> None:
-    given = ("--form", "male", "--thread-od", "27", "--tpi", "12")
-    assert _english_in(example("identify", "--lang", language, *given).stdout, language) == set()
+def test_compare_is_said_whole_in_the_language(example: Shell, language: str) -> None:
     weaker = {**EXAMPLE, "hose": {"standard": "SAE 100R1", "dash": 12}, "length_mm": 900}
     (example.folder / "weaker.json").write_text(json.dumps(weaker), encoding="utf-8")
     sources = _sources(example.json("check", "spec.json")) | _sources(example.json("check", "weaker.json"))
@@ -77,8 +75,7 @@ def test_a_tag_is_registered_printed_shown_and_read_in_the_language(example: She
     printed = example("print", made, "--out", "o.pdf", *lang)
     shown = example("show", made, *lang)
     read = example("read", f"{example.json('show', made)['link']}", *lang)
-    scans = example("preflight", made, *lang)
-    for done in (printed, shown, read, scans):
+    for done in (printed, shown, read):
         assert _english_in(done.stdout + done.stderr, language, BASE) == set()
     t = Translator(language)
     assert t("cli-event-printed") in shown.stdout
@@ -96,7 +93,6 @@ def test_a_tag_is_registered_printed_shown_and_read_in_the_language(example: She
         ("read", "nowhere.png"),
         ("read", "https://example.com/about/us"),
         ("run", SERVICE_RUN, "--out", "no/such/o.pdf"),
-        ("show", "00000-000001"),
     ],
 )
 def test_refusals_are_said_whole_in_the_language(

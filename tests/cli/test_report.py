@@ -49,5 +49,5 @@ def test_identify_in_words_names_look_alikes_and_what_to_measure_next() -> None:
 def test_compare_in_words_begins_with_the_verdict() -> None:
     shorter = example().model_copy(update={"length_mm": 900.0})
     text = comparison_text(likeforlike.compare(example(), shorter), ENGLISH)
-    assert text.startswith("The new hose assembly does not replace the old one.")
+    assert text.startswith("The new assembly does not replace the old one.")
     assert "Length (DANGER): " in text
