@@ -19,18 +19,18 @@ if TYPE_CHECKING:  # identifying needs numpy, which takes a tenth of a second to
 
 def identification_text(found: Identification, t: Translator) -> str:
     """Ranked candidates with their reasons, then what to measure next, in the language of ``t``."""
-    lines = [_text(found.summary, t), ""]
+    lines = [t(found.summary), ""]
     for c in found.candidates:
         percent = t(Message("report-percent", percent=round(c.likelihood * 100, 1)))
         lines.append(f"{percent:>7}  {t(_candidate_line(c))}")
-        lines += [f"         {_text(reason, t)}" for reason in c.reasons]
+        lines += [f"         {t(reason)}" for reason in c.reasons]
     first = found.candidates[: max(1, found.remaining)]
-    alike = list(dict.fromkeys(_text(text, t) for c in first for text in c.look_alikes))
+    alike = list(dict.fromkeys(t(text) for c in first for text in c.look_alikes))
     if alike:
         lines += ["", t(Message("report-look-alikes")), *(f"  {text}" for text in alike)]
     if found.measure_next is not None:
-        what, why = (_text(one, t) for one in (found.measure_next.what, found.measure_next.why))
-        lines += ["", t(Message("report-measure-next", what=what)), why]
+        what = Message("report-measure-next", what=found.measure_next.what)
+        lines += ["", t(what), t(found.measure_next.why)]
     return "\n".join(lines)
 
 
@@ -42,10 +42,6 @@ def _candidate_line(c: Candidate) -> Message:
         form=phrases.form(c.form),
         thread=c.thread,
     )
-
-
-def _text(what: Message | str, t: Translator) -> str:
-    return what if isinstance(what, str) else t(what)
 
 
 def assessment_text(spec: AssemblySpec, found: Assessment, t: Translator) -> str:

@@ -131,7 +131,7 @@ def test_200_pieces_from_one_spreadsheet_dry_run_fix_run(bench: Bench, store: St
 
 def test_a_size_that_became_a_day_is_told(bench: Bench) -> None:
     _, form = _upload(bench, _xlsx([*GOOD[:3], datetime.datetime(2026, 4, 3), *GOOD[4:]]))
-    assert "spreadsheet turned a size" in bench.submit("/bench/lists/dry", form).text
+    assert "The spreadsheet turned this into a date" in bench.submit("/bench/lists/dry", form).text
 
 
 def test_what_was_exported_can_be_read_in_again(bench: Bench, store: Store) -> None:

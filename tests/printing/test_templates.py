@@ -39,16 +39,16 @@ def write(folder, text, name="mine.toml"):
 @pytest.mark.parametrize(
     ("change", "key", "why", "mend"),
     [
-        (('kind = "qr"', 'kind = "qr"\ncolour = "red"'), "box 1 (qr), colour", "is not a field here", "Take it out"),
+        (('kind = "qr"', 'kind = "qr"\ncolour = "red"'), "box 1 (qr), colour", "not a known field", "Remove it"),
         (('kind = "qr"', 'kind = "picture"'), "box 1 (picture)", "is not a kind of box", "Set kind to one of: text"),
         (("at = [33, 1]", "at = [43, 1]"), "box 2 (text)", "reaches off the label", "Move it"),
         (("at = [33, 1]", "at = [30, 1]"), "box 2 (text)", "lies over box 1 (qr)", "Move one of the two"),
         (('["number"]', '["numbr"]'), "box 2 (text), fields", "is not a field", "Use: bend_radius"),
-        (("size = [26, 5]", 'size = [26, "5 yards"]'), "box 2 (text), size.1", "a unit not known here", "Give a length"),
-        (("size = [60, 40]", ""), "size", "is missing", "Add it"),
+        (("size = [26, 5]", 'size = [26, "5 yards"]'), "box 2 (text), size.1", "Unknown unit: yards", "Enter a length"),
+        (("size = [60, 40]", ""), "size", "value is missing", "Enter it"),
         (('title = "A label"', 'title = "A label'), "mine.toml", "is not TOML", "Mend that line"),
-        (("size = [26, 5]", "size = [26, 5]\ntext = 1.2"), "box 2 (text), text", "is less than 1.7", "Give 1.7 or more"),
-        (('title = "A label"', 'title = "A label"\nlanguages = ["nl"]'), "languages.0", "is not known here", "'en'"),
+        (("size = [26, 5]", "size = [26, 5]\ntext = 1.2"), "box 2 (text), text", "below the minimum of 1.7", "Enter 1.7 or more"),
+        (('title = "A label"', 'title = "A label"\nlanguages = ["nl"]'), "languages.0", "not a known value", "en"),
         (('title = "A label"', 'title = "A label"\nbase = "mine"'), "base", "is this same template", "Name another"),
     ],
 )  # fmt: skip

@@ -132,7 +132,7 @@ def test_an_order_from_another_shops_tag_carries_its_spec(
         ("quantity", "two", "Quantity: two is not a whole number."),
         ("needed_by", "soon", "Needed by: soon is not a date."),
         ("email", "nobody", "Email: nobody is not an email address"),
-        ("number", "7K3MQ9XWZR1", "Tag number: its check character does not fit"),
+        ("number", "7K3MQ9XWZR1", "Tag number: The check character is wrong"),
     ],
 )
 def test_a_wrong_order_is_refused_by_field(

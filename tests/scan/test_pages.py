@@ -100,14 +100,14 @@ def test_damaged_digits_without_a_record_are_refused_with_words(
         assert answer.status_code == 404
     shown = text(answer.text)
     assert "Tag code" in shown
-    assert "Scan again" in shown
+    assert "Scan the tag again" in shown
 
 
 def test_a_mistyped_number_says_which_place_looks_wrong(client: TestClient) -> None:
     answer = client.get("/T/7K3MQ9XWZR1")  # Z typed for 2
     assert answer.status_code == 404
     shown = text(answer.text)
-    assert "its check character does not fit" in shown
+    assert "The check character is wrong" in shown
     assert "7K3MQ-9XW2R1 (position 9: 2, not Z)" in shown
     assert 'href="/T/7K3MQ9XW2R1"' in answer.text
 
@@ -393,7 +393,7 @@ def test_a_photo_without_a_tag_is_refused_with_words(client: TestClient) -> None
     blank = io.BytesIO()
     Image.new("RGB", (300, 200), "white").save(blank, "PNG")
     for data, said in (
-        (blank.getvalue(), "shows no code that can be read"),
+        (blank.getvalue(), "shows no readable code"),
         (b"no picture", "is not a picture"),
     ):
         answer = client.post("/find", files={"image": ("x.png", data, "image/png")})
