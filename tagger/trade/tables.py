@@ -104,7 +104,11 @@ class Tables:
         ``bands``: whose length tolerances the shop holds to, "sae" or "din"; by default those of
         each hose's standard. Raises TradeError where a file there has a name or a cell that cannot be used.
         """
-        raw = _ours() if extra is None else _with_shop_rows(_ours(), Path(extra))
+        return cls.of(_ours() if extra is None else _with_shop_rows(_ours(), Path(extra)), bands)
+
+    @classmethod
+    def of(cls, raw: dict[str, tuple[Any, ...]], bands: Bands | None = None) -> Tables:
+        """The tables of these rows, by the names of the files."""
         return cls(
             families={r.family: r for r in raw["families"]},
             threads={(r.family, r.size): r for r in raw["connections"]},

@@ -9,7 +9,9 @@ from tagger.errors import Problem, TradeError
 from tagger.messages import Message
 from tagger.spec import Connection
 from tagger.trade import assess
-from tagger.trade.tables import tables
+from tagger.trade.compatibility import check_parts
+from tagger.trade.tables import Tables, tables
+from tests.trade.made_up import HOSE, assembly, hose, made_up
 from tests.trade.specs import both, end, example
 
 
@@ -52,17 +54,29 @@ def test_a_swivel_npt_is_npsm() -> None:
     assert found.message.values["instead"] == phrases.connection("npsm")
 
 
-def test_metric_ends_have_a_set_of_natural_hoses() -> None:
-    for dash in (5, 6):
-        assess(both("EN 853 1SN", dash, end("din24_light", "12")))
-    with pytest.raises(TradeError):
-        assess(both("EN 853 1SN", 10, end("din24_light", "12")))
+def test_an_end_made_for_several_hoses_goes_on_each_of_them_and_on_no_other() -> None:
+    several, *_ = (t for t in tables().threads.values() if len(t.hose_dashes) > 1)
+    size, family = several.size, str(several.family)
+    form = tables().families[several.family].forms[0]
+    for dash in several.hose_dashes:
+        check_parts(both(HOSE, dash, end(family, size, form)), hoses(*several.hose_dashes))
+    beyond = max(several.hose_dashes) + 1
+    with pytest.raises(TradeError) as refused:
+        check_parts(both(HOSE, beyond, end(family, size, form)), hoses(beyond))
+    usual = tuple(f"-{dash}" for dash in several.hose_dashes)
+    assert refused.value.problems[0].message.values["usual"] == usual
 
 
-def test_a_hose_size_the_standard_does_not_have_is_refused() -> None:
-    found = problem_of(hose__standard="SAE 100R13", hose__dash=8, end_a__dash=8, end_b__dash=8)
-    assert (found.field, found.why) == ("hose.dash", "8 is not a size of SAE 100R13.")
-    assert "12, 16, 20" in found.mend
+def hoses(*dashes: int) -> Tables:
+    return made_up(hose_pressure=[hose(100, dash=dash) for dash in dashes])
+
+
+def test_a_hose_size_the_standard_does_not_have_is_refused_with_those_it_has() -> None:
+    with pytest.raises(TradeError) as refused:
+        assess(assembly(), hoses(16, 8))
+    (found,) = refused.value.problems
+    assert (found.field, found.why) == ("hose.dash", f"12 is not a size of {HOSE}.")
+    assert found.message.values["sizes"] == ("8", "16")
 
 
 def test_all_problems_are_named_at_once() -> None:

@@ -12,7 +12,8 @@ from tagger.spec import LengthBasis
 from tagger.trade import assess, lengths
 from tagger.trade.lengths import EndDimensions
 from tagger.trade.tables import Tables
-from tests.trade.specs import both, end, example
+from tests.trade.made_up import assembly, body, made_up, rule
+from tests.trade.specs import example
 
 STRAIGHT = EndDimensions(sealing_face=40, thread_end=52)
 ELBOW = EndDimensions(elbow_centreline=61)
@@ -41,11 +42,12 @@ def test_ends_longer_than_the_assembly_are_refused() -> None:
 
 
 def test_a_u_bend_takes_both_ends_half_a_circle_and_the_travel() -> None:
-    needed = lengths.u_bend_fit(1000, 180, 22, (60, 60), travel_mm=100)
+    ours = made_up(rules=rule("straight_before_bend", 1.5))
+    needed = lengths.u_bend_fit(1000, 180, 22, (60, 60), travel_mm=100, tables=ours)
     by_hand = 2 * (60 + 33) + math.pi * 191 + 100
     assert needed.needed_mm == pytest.approx(by_hand, abs=0.06)
     assert needed.ok and needed.spare_mm == pytest.approx(1000 - by_hand, abs=0.06)
-    assert not lengths.u_bend_fit(800, 180, 22, (60, 60), travel_mm=100).ok
+    assert not lengths.u_bend_fit(800, 180, 22, (60, 60), travel_mm=100, tables=ours).ok
 
 
 def test_a_shops_rule_for_straight_hose_holds_in_a_u_bend(tmp_path: Path) -> None:
@@ -53,18 +55,23 @@ def test_a_shops_rule_for_straight_hose_holds_in_a_u_bend(tmp_path: Path) -> Non
         "key,value,unit,text,source,confidence\n"
         "straight_before_bend,3,x outside diameter,Straight hose,our own rule,shop\n"
     )
-    ours = lengths.u_bend_fit(1000, 180, 22, (60, 60))
+    plain = made_up(rules=rule("straight_before_bend", 1.5))
+    ours = lengths.u_bend_fit(1000, 180, 22, (60, 60), tables=plain)
     theirs = lengths.u_bend_fit(1000, 180, 22, (60, 60), tables=Tables.load(extra=tmp_path))
     assert theirs.needed_mm - ours.needed_mm == pytest.approx(2 * 1.5 * 22)
 
 
-def test_an_assembly_too_short_to_bend_is_noted() -> None:
-    short = assess(both("SAE 100R17", 16, end("sae_37_flare", 16), length_mm=250))
+def test_an_assembly_too_short_for_a_quarter_bend_is_noted() -> None:
+    # radius 200 inside and 15 to the middle line, 1 x outside diameter straight at either side
+    ours = made_up(rules=rule("straight_before_bend", 1))
+    needed = math.pi / 2 * (200 + 15) + 2 * 30
+    short = assess(assembly(length_mm=math.floor(needed)), ours)
     assert "too_short_to_bend" in {w.code for w in short.warnings}
-    assert "too_short_to_bend" not in {w.code for w in assess(example()).warnings}
+    long = assess(assembly(length_mm=math.ceil(needed)), ours)
+    assert "too_short_to_bend" not in {w.code for w in long.warnings}
 
 
 def test_mass_and_content_follow_from_the_tables() -> None:
-    found = assess(example())
-    assert found.hose_mass_kg is not None and 0.9 < found.hose_mass_kg < 1.4
-    assert found.content_l == pytest.approx(math.pi / 4 * 1.9**2 * 125 / 1000, abs=0.001)
+    found = assess(assembly(), made_up(hose_size=[body(20, 30, 1.0), body(20, 30, 1.5)]))
+    assert found.hose_mass_kg == 1.25, "the median over one metre"
+    assert found.content_l == pytest.approx(math.pi / 4 * 2**2 * 100 / 1000, abs=0.001)

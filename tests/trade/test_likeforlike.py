@@ -10,6 +10,7 @@ from tagger.i18n import LANGUAGES, Translator
 from tagger.spec import AssemblySpec
 from tagger.trade.likeforlike import Comparison, compare
 from tagger.trade.report import comparison
+from tests.trade.made_up import HOSE, assembly, edition, fluid, hose, made_up, standard
 from tests.trade.specs import both, end, example
 
 
@@ -28,16 +29,21 @@ def test_the_same_parts_of_unknown_pressure_replace_each_other() -> None:
     assert compare(spec, spec).verdict == "replaces"
 
 
-def test_a_lower_rating_does_not_replace() -> None:
-    found = compare(example(hose__edition="S"), example())
-    assert found.verdict == "does not replace"
-    assert verdicts(found)["working_pressure"] == "dangerous"
+RAISED = {
+    "hose_pressure": [hose(100, edition="older"), hose(110, edition="newer")],
+    "hose_editions": [edition("A", "older"), edition("N", "newer")],
+}
 
 
-def test_a_higher_rating_is_better() -> None:
-    found = compare(example(), example(hose__edition="S"))
-    assert verdicts(found)["working_pressure"] == "better"
-    assert found.verdict == "replaces"
+def of_edition(name: str) -> AssemblySpec:
+    return assembly(hose={"standard": HOSE, "dash": 12, "edition": name})
+
+
+def test_a_lower_rating_does_not_replace_and_a_higher_one_is_better() -> None:
+    lower = compare(of_edition("N"), of_edition("A"), made_up(**RAISED))
+    assert (lower.verdict, verdicts(lower)["working_pressure"]) == ("does not replace", "dangerous")
+    higher = compare(of_edition("A"), of_edition("N"), made_up(**RAISED))
+    assert (higher.verdict, verdicts(higher)["working_pressure"]) == ("replaces", "better")
 
 
 def test_an_unknown_rating_does_not_replace() -> None:
@@ -54,9 +60,12 @@ def test_a_45_degree_flare_never_replaces_a_37() -> None:
 
 
 def test_length_within_tolerance_is_the_same_and_shorter_is_dangerous() -> None:
-    assert verdicts(compare(example(), example(length_mm=1260)))["length_mm"] == "same"
-    assert verdicts(compare(example(), example(length_mm=1230)))["length_mm"] == "dangerous"
-    assert verdicts(compare(example(), example(length_mm=1300)))["length_mm"] == "differs"
+    """Of 1000 mm, 5 shorter or 10 longer are allowed."""
+
+    def against(length_mm: float) -> str:
+        return verdicts(compare(assembly(), assembly(length_mm=length_mm), made_up()))["length_mm"]
+
+    assert [against(mm) for mm in (1010, 995, 994, 1011)] == ["same", "same", "dangerous", "differs"]
 
 
 def test_clocking_is_compared_round_the_circle() -> None:
@@ -80,21 +89,32 @@ def test_a_pressure_hose_does_not_replace_a_suction_hose() -> None:
     assert verdicts(compare(suction, pressure))["hose.standard"] == "dangerous"
 
 
+TWO = [standard(), standard("MADE 2", max_temperature_c=80.0)]
+
+
+def of_standard(name: str, **more: object) -> AssemblySpec:
+    return both(name, 12, end("sae_37_flare", 12), **more)
+
+
 def test_a_hose_for_less_heat_does_not_replace() -> None:
-    hot = both("SAE 100R12", 12, end("sae_37_flare", 12), max_temperature_c=115)
-    cool = both("SAE 100R17", 12, end("sae_37_flare", 12))
-    assert verdicts(compare(hot, cool))["max_temperature_c"] == "dangerous"
+    two = made_up(hose_standards=TWO, hose_pressure=[hose(100), hose(100, standard="MADE 2")])
+    found = compare(of_standard(HOSE, max_temperature_c=90), of_standard("MADE 2"), two)
+    assert verdicts(found)["max_temperature_c"] == "dangerous"
+    back = compare(of_standard("MADE 2", max_temperature_c=70), of_standard(HOSE), two)
+    assert verdicts(back)["max_temperature_c"] == "same"
 
 
 def test_a_fluid_the_hose_is_not_for_does_not_replace() -> None:
-    oil = both("SAE 100R17", 8, end("sae_37_flare", 8), fluid="synthetic_ester")
-    ester = both("EN 853 2SN", 8, end("sae_37_flare", 8), fluid="synthetic_ester")
-    assert verdicts(compare(oil, ester))["fluid"] == "dangerous"
+    found = compare(in_fluid(None), in_fluid("synthetic_ester"), FLUIDS)
+    assert verdicts(found)["fluid"] == "dangerous"
 
 
-def in_fluid(standard: str, fluid: str | None) -> AssemblySpec:
-    more = {} if fluid is None else {"fluid": fluid}
-    return both(standard, 8, end("sae_37_flare", 8), **more)
+FLUIDS = made_up(hose_fluids=[fluid("water_glycol", -20, 70), fluid("synthetic_ester")])
+"""A hose that a source allows water glycol in and no ester; of other fluids no source speaks."""
+
+
+def in_fluid(name: str | None) -> AssemblySpec:
+    return assembly(**({} if name is None else {"fluid": name}))
 
 
 @pytest.mark.parametrize(
@@ -107,24 +127,24 @@ def in_fluid(standard: str, fluid: str | None) -> AssemblySpec:
     ],
 )
 def test_an_unlike_fluid_no_source_speaks_of_does_not_replace(old: str, new: str | None) -> None:
-    found = compare(in_fluid("SAE 100R2", old), in_fluid("SAE 100R2", new))
+    found = compare(in_fluid(old), in_fluid(new), FLUIDS)
     assert verdicts(found)["fluid"] == "dangerous" and found.verdict == "does not replace"
 
 
 def test_an_unlike_fluid_a_source_speaks_for_asks_for_a_look() -> None:
-    found = compare(in_fluid("EN 853 2SN", "water_glycol"), in_fluid("EN 853 2SN", "mineral_oil"))
+    found = compare(in_fluid("water_glycol"), in_fluid("mineral_oil"), FLUIDS)
     assert verdicts(found)["fluid"] == "differs"
 
 
 def test_the_same_fluid_without_a_source_replaces_at_most_with_care() -> None:
-    found = compare(in_fluid("SAE 100R2", "phosphate_ester"), in_fluid("SAE 100R2", "phosphate_ester"))
+    found = compare(in_fluid("phosphate_ester"), in_fluid("phosphate_ester"), FLUIDS)
     assert found.verdict == "replaces with care"
-    known = compare(in_fluid("EN 853 2SN", "water_glycol"), in_fluid("EN 853 2SN", "water_glycol"))
+    known = compare(in_fluid("water_glycol"), in_fluid("water_glycol"), FLUIDS)
     assert known.verdict == "replaces"
 
 
 def test_the_fluid_of_the_old_hose_is_what_the_new_hose_must_bear() -> None:
-    found = compare(in_fluid("SAE 100R17", "phosphate_ester"), in_fluid("EN 853 2SN", None))
+    found = compare(in_fluid("synthetic_ester"), in_fluid(None), FLUIDS)
     assert verdicts(found)["fluid"] == "dangerous"
 
 

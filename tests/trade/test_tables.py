@@ -11,6 +11,7 @@ from tagger.errors import TradeError
 from tagger.spec import Connection, Hose
 from tagger.trade import assess, geometry, validate
 from tagger.trade.tables import Tables, tables
+from tests.trade.made_up import HOSE, bend, hose, standard, tables_with
 from tests.trade.specs import example
 
 
@@ -24,35 +25,36 @@ def test_less_than_a_quarter_of_the_figures_is_from_memory() -> None:
 
 def test_a_wrong_minor_diameter_is_found() -> None:
     ours = tables()
-    key = (Connection.SAE_37_FLARE, "12")
-    wrong = replace(ours, threads={**ours.threads, key: replace(ours.threads[key], female_minor_mm=24.1)})
-    found = validate.findings(wrong)
-    assert [(f.id, f.values["given"]) for f in found] == [("trade-check-minor", 24.1)]
+    key = (Connection("sae_37_flare"), "12")
+    wrong = ours.threads[key].female_minor_mm - 0.5
+    found = validate.findings(
+        replace(ours, threads={**ours.threads, key: replace(ours.threads[key], female_minor_mm=wrong)})
+    )
+    assert [(f.id, f.values["given"]) for f in found] == [("trade-check-minor", wrong)]
 
 
 def test_a_wrong_bar_figure_and_a_missing_source_are_found() -> None:
-    ours = tables()
-    first, *others = ours.raw["hose_pressure"]
-    bad = replace(first, max_working_bar=first.max_working_bar + 10, source="")
-    found = validate.findings(replace(ours, raw={**ours.raw, "hose_pressure": (bad, *others)}))
-    assert {f.id for f in found} == {"trade-check-pressure", "trade-check-no-source"}
+    rows = [hose(100, printed="110 bar"), hose(90, dash=16, source="")]
+    found = validate.findings(tables_with(hose_pressure=rows, hose_standards=[standard()]))
+    assert {
+        ("trade-check-pressure", f"hose_pressure {HOSE}  12"),
+        ("trade-check-no-source", f"hose_pressure {HOSE}  16"),
+    } <= {(f.id, f.values["row"]) for f in found}
 
 
 def test_a_rating_that_rises_with_size_is_found() -> None:
-    ours = tables()
-    first, *others = ours.hose_pressures["EN 853 2SN"]
-    wrong = replace(first, dash="32", max_working_bar=first.max_working_bar * 2)
-    found = validate.findings(
-        replace(ours, hose_pressures={**ours.hose_pressures, "EN 853 2SN": (wrong, *others)})
-    )
-    assert ("trade-check-wrong-way", 32) in {(f.id, f.values["size"]) for f in found}
+    rows = [hose(100), hose(90, dash=16), hose(120, dash=32)]
+    found = validate.findings(tables_with(hose_pressure=rows))
+    assert [f.values["size"] for f in found if f.id == "trade-check-wrong-way"] == [32]
 
 
-def test_a_larger_hose_that_is_said_to_bend_tighter_is_found() -> None:
-    ours = tables()
-    lone = tuple(r for r in ours.hose_bends["SAE 100R8"] if r.dash != "5" or r.confidence == "published")
-    found = validate.findings(replace(ours, hose_bends={**ours.hose_bends, "SAE 100R8": lone}))
-    assert [(f.id, f.values["row"]) for f in found] == [("trade-check-bend", "hose_bend SAE 100R8 5")]
+def test_a_larger_hose_that_is_said_to_bend_tighter_is_found_unless_two_sources_agree() -> None:
+    def bends(*rows: object) -> list[object]:
+        found = validate.findings(tables_with(hose_bend=list(rows), hose_standards=[standard()]))
+        return [f.values["row"] for f in found if f.id == "trade-check-bend"]
+
+    assert bends(bend(200), bend(150, dash=16)) == [f"hose_bend {HOSE} 16"]
+    assert bends(bend(200), bend(150, dash=16), bend(150, dash=16, source="another")) == []
 
 
 def test_a_shop_adds_its_own_hose_and_its_row_is_the_shops(tmp_path: Path) -> None:
@@ -60,17 +62,16 @@ def test_a_shop_adds_its_own_hose_and_its_row_is_the_shops(tmp_path: Path) -> No
     (tmp_path / "hose_pressure.csv").write_text(
         f"{header}\nSAE 100R2,S,12,190,190 bar,yes,our supplier's sheet 7,shop,\n"
     )
-    found = assess(example(hose__edition="S"), Tables.load(extra=tmp_path))
-    assert found.working_pressure.value_bar == 190
-    assert found.working_pressure.parts[0].confidence == "shop"
-    assert "supplier's sheet 7" in found.working_pressure.source
+    part = assess(example(hose__edition="S"), Tables.load(extra=tmp_path)).working_pressure.parts[0]
+    assert (part.value_bar, part.confidence) == (190, "shop")
+    assert "supplier's sheet 7" in part.source
 
 
 def test_a_shops_bore_holds_where_the_standard_prints_none(tmp_path: Path) -> None:
     (tmp_path / "bores.csv").write_text("dash,bore_mm,source,confidence\n12,17.5,our chart,shop\n")
-    hose = Hose(standard="own make", dash=12)
-    assert geometry.bore_mm(hose, tables()) == 19
-    assert geometry.bore_mm(hose, Tables.load(extra=tmp_path)) == 17.5
+    own = Hose(standard="own make", dash=12)
+    assert geometry.bore_mm(own, tables()) == tables().bores[12].bore_mm
+    assert geometry.bore_mm(own, Tables.load(extra=tmp_path)) == 17.5
 
 
 def test_taper_threads_are_those_that_nothing_else_tightens() -> None:

@@ -1,84 +1,183 @@
-"""Torque, flats and turns: chosen with care, the spread kept, steps structured."""
+"""Torque, flats and turns: chosen with care, the spread kept, steps structured. Most figures are made up."""
 
 from __future__ import annotations
 
 import pytest
 
-from tagger.spec import Basis, Connection, End, Material
+from tagger import phrases
+from tagger.i18n import LANGUAGES, Translator
+from tagger.messages import Message, as_is, torque
+from tagger.spec import Basis, Connection, Material
 from tagger.trade import assess
-from tagger.trade.results import EndAdvice
+from tagger.trade import rows as row
+from tagger.trade.results import EndAdvice, Warning_
 from tagger.trade.tables import tables
-from tagger.trade.tightening import advice, steps_for
+from tagger.trade.tightening import LUBRICATIONS, advice, steps_for
+from tests.trade.made_up import made_up, rule, tight
 from tests.trade.specs import an_end, both, end, example
 
-
-def of(connection: Connection, size: str, form: str = "female_swivel", **more: object) -> EndAdvice:
-    return advice("end_a", an_end(connection, size, form, **more), tables())[0]
+FLARE = Connection("sae_37_flare")
 
 
-def test_a_12_swivel_nut_has_torque_and_flats_with_basis_and_source() -> None:
-    found = of(Connection.SAE_37_FLARE, "12")
-    assert found.torque is not None and (found.torque.min, found.torque.max) == (96, 106)
-    assert found.flats is not None and (found.flats.min, found.flats.max) == (1, 1.5)
+def by(*rows: row.TighteningRow, form: str = "female_swivel", **more: object) -> EndAdvice:
+    """How a -12 end of the 37 degree flare is tightened where these are all the rows there are."""
+    return advised(*rows, form=form, **more)[0]
+
+
+def advised(
+    *rows: row.TighteningRow, form: str = "female_swivel", **more: object
+) -> tuple[EndAdvice, list[Warning_]]:
+    return advice("end_a", an_end(FLARE, "12", form, **more), made_up(tightening=list(rows)))
+
+
+def nm(low: float | None, high: float, **more: object) -> row.TighteningRow:
+    return tight(torque_min_nm=low, torque_max_nm=high, **more)
+
+
+def flats(low: float, high: float, basis: str = "finger_tight", **more: object) -> row.TighteningRow:
+    return tight(flats_min=low, flats_max=high, basis=basis, **more)
+
+
+def shown(*rows: row.TighteningRow) -> float | None:
+    """The upper torque that is shown."""
+    found = by(*rows).torque
+    return None if found is None else found.max
+
+
+def test_torque_and_flats_are_shown_with_basis_and_source() -> None:
+    found = by(nm(90, 110, source="one"), flats(1, 1.5, "wrench_resistance", source="two"))
+    assert found.torque is not None and found.flats is not None
+    assert (found.torque.min, found.torque.max, found.torque.source) == (90, 110, "one")
+    assert (found.flats.min, found.flats.max, found.flats.source) == (1, 1.5, "two")
     assert found.flats.basis is Basis.WRENCH_RESISTANCE
-    assert found.torque.source and found.flats.source
+    assert found.spread == ()
 
 
-def test_common_practice_of_a_12_stands_beside_the_published_figures() -> None:
-    rows = [
-        r
-        for r in tables().tightening[Connection.SAE_37_FLARE]
-        if r.size == "12" and r.confidence == "practice"
-    ]
-    assert [(r.flats_min, r.flats_max, r.basis) for r in rows] == [(1, 1.5, "finger_tight")]
-    assert any("common practice, no source" in str(said) for said in of(Connection.SAE_37_FLARE, "12").spread)
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [
+        ({"confidence": "shop"}, {"confidence": "published"}),
+        ({"confidence": "published"}, {"confidence": "practice"}),
+        ({"confidence": "practice"}, {"confidence": "memory"}),
+        ({}, {"size": "all"}),
+        ({}, {"scope": "machine"}),
+    ],
+)
+def test_whose_figure_comes_first(first: dict[str, str], second: dict[str, str]) -> None:
+    """Each time the row that comes second has the lower figure, so that its order decides and not its size."""
+    assert shown(nm(40, 50, **second), nm(90, 110, **first)) == 110
+
+
+def test_a_range_comes_before_a_mere_ceiling_and_among_equals_the_lowest_upper_figure() -> None:
+    assert shown(nm(None, 50), nm(90, 110)) == 110
+    assert shown(nm(90, 110), nm(95, 105)) == 105
+
+
+def test_of_equal_flats_those_from_finger_tight_are_shown_which_turn_less() -> None:
+    found = by(flats(1, 1.5, "wrench_resistance"), flats(1, 1.5, "finger_tight"))
+    assert found.flats is not None and found.flats.basis is Basis.FINGER_TIGHT
+
+
+def test_flats_without_a_starting_point_are_kept_aside_and_named() -> None:
+    found = by(flats(1, 1.5, "not_stated"))
+    assert found.flats is None
+    (said,) = found.spread
+    assert "a starting point the source does not state" in str(said)
 
 
 def test_sources_that_disagree_are_named_in_the_spread() -> None:
-    spread = of(Connection.SAE_37_FLARE, "8").spread
-    assert any("57 to 63 N·m" in str(said) for said in spread)
-    assert any("43 to 57 N·m" in str(said) for said in spread)
+    found = by(nm(90, 110), nm(120, 130, source="a manual", screw="M10"), flats(2, 2, source="a page"))
+    (said,) = found.spread
+    assert said == Message(
+        "trade-spread",
+        values=(torque(120, 130),),
+        joint="swivel nut",
+        screw="M10",
+        sizes="one",
+        source="a manual",
+    )
+    assert str(said) == "120 to 130 N·m (89 to 96 lbf·ft) (swivel nut, M10 screw): a manual"
 
 
-def test_aviation_and_tube_rows_are_never_shown_for_a_hose_nut() -> None:
-    for size in tables().sizes(Connection.SAE_37_FLARE):
-        found = of(Connection.SAE_37_FLARE, size)
-        for figure in (found.torque, found.flats):
-            assert figure is None or "TM 55-1730" not in figure.source
+@pytest.mark.parametrize("use", ["tube", "aviation", "plug", "other", "doubtful"])
+def test_rows_for_another_use_are_never_shown_for_a_hose_nut(use: str) -> None:
+    found = by(nm(90, 110, use=use))
+    assert found.torque is None and len(found.spread) == 1
 
 
-@pytest.mark.parametrize("family", [Connection.NPT, Connection.NPTF, Connection.BSPT])
-def test_taper_threads_have_turns_and_never_flats(family: Connection) -> None:
-    found = of(family, "1/2", "male")
+def test_no_row_of_ours_for_another_use_is_shown_for_any_end() -> None:
+    for family, about in tables().families.items():
+        other = {r.source for r in tables().tightening.get(family, ()) if r.use != "hose"}
+        hose = {r.source for r in tables().tightening.get(family, ()) if r.use == "hose"}
+        for size in tables().sizes(family):
+            found = advice("end_a", an_end(family, size, about.forms[0]), tables())[0]
+            for figure in (found.torque, found.flats, found.turns):
+                assert figure is None or figure.source not in other - hose
+
+
+@pytest.mark.parametrize("family", ["npt", "nptf", "bspt"])
+def test_taper_threads_have_turns_and_never_flats(family: str) -> None:
+    taper = tight(family=Connection(family), size="1/2", part=("taper",), turns_min=1.5, turns_max=3.0,
+                  basis="finger_tight")  # fmt: skip
+    one = an_end(Connection(family), "1/2", "male")
+    found, _ = advice("end_a", one, made_up(tightening=[taper]))
     assert found.flats is None and found.torque is None
     assert found.turns is not None and found.turns.basis is Basis.FINGER_TIGHT
-    steps = steps_for(an_end(family, "1/2", "male"), None, spec=example(), turns=found.turns)
-    said = " ".join(str(step.message) for step in steps)
-    assert "2 to 3 turns more" in said or "1 1/2 to 3 turns more" in said
+    steps = steps_for(one, None, spec=example(), turns=found.turns)
+    assert "1 1/2 to 3 turns more" in " ".join(str(step.message) for step in steps)
     assert "fit-never_back" in {step.message.id for step in steps}
 
 
 def test_flange_torque_is_that_of_each_screw() -> None:
-    found = of(Connection.FLANGE_CODE61, "24", "flange_head")
+    flange = Connection("flange_code61")
+    bolts = nm(60, 80, family=flange, size="24", part=("cap_screw",), screw="1/2 in")
+    found, _ = advice("end_a", an_end(flange, "24", "flange_head"), made_up(tightening=[bolts]))
     assert found.torque is not None
-    assert found.torque.part == "cap_screw"
-    assert (found.torque.min, found.torque.max) == (62.4, 78.6)  # 46-58 lbf·ft
+    assert (found.torque.part, found.torque.max) == ("cap_screw", 80)
+    assert found.torque.basis.id == "trade-torque-basis-screw"
     assert found.torque.basis.values["screw"] == "1/2 in"
 
 
-def test_brass_takes_its_own_figure_or_half_of_steel() -> None:
-    own = of(Connection.SAE_37_FLARE, "8", material=Material.BRASS)
-    assert own.torque is not None and own.torque.max == 33
-    half = of(Connection.DIN24_LIGHT, "12", material=Material.BRASS)
-    assert half.torque is not None and half.torque.max == 27
-    assert half.torque.basis.values["percent"] == 50
-    assert half.flats is None
+@pytest.mark.parametrize("metal", ["brass", "aluminium"])
+def test_a_soft_metal_takes_its_own_figure_or_a_share_of_steels_and_no_flats(metal: str) -> None:
+    steel = (nm(90, 110), flats(1, 1.5))
+    own = by(*steel, nm(20, 30, material=metal), material=metal)
+    assert own.torque is not None and own.torque.max == 30
+    ours = made_up(tightening=list(steel), rules=rule("soft_metal_percent", 40))
+    share, warnings = advice("end_a", an_end(FLARE, "12", "female_swivel", material=metal), ours)
+    assert share.torque is not None and share.torque.max == 44
+    assert share.torque.basis.values["percent"] == 40
+    assert share.torque.basis.values["material"] == phrases.material(metal)
+    assert share.flats is None
+    assert "soft_material" in {w.code for w in warnings}
 
 
 def test_what_no_source_gives_is_none_with_a_warning() -> None:
-    found, warnings = advice("end_a", an_end(Connection.DIN24_HEAVY, "14", "female_swivel"), tables())
+    found, warnings = advised()
     assert (found.torque, found.flats) == (None, None)
     assert [w.code for w in warnings] == ["tightening_not_known"]
+
+
+def test_a_torque_from_memory_is_said_to_be_unverified() -> None:
+    _, warnings = advised(nm(90, 110, confidence="memory", source="memory: an old chart"))
+    assert [(w.code, w.message.values["source"]) for w in warnings] == [
+        ("torque_from_memory", "an old chart")
+    ]
+
+
+def test_every_lubrication_of_the_tables_is_one_of_the_known_words() -> None:
+    cells = {r.lubrication for rows in tables().tightening.values() for r in rows} - {""}
+    assert cells | {"not_stated"} == LUBRICATIONS
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_lubrication_is_said_in_the_readers_language_and_a_shops_own_text_as_it_is(language: str) -> None:
+    t = Translator(language)
+    for word in LUBRICATIONS:
+        found = by(nm(90, 110, lubrication="" if word == "not_stated" else word)).torque
+        assert found is not None and t(Message(f"trade-lubrication-{word}")) in t(found.basis)
+    found = by(nm(90, 110, lubrication="greased by the apprentice")).torque
+    assert found is not None and found.basis.values["lubrication"] == as_is("greased by the apprentice")
 
 
 def test_steps_of_every_end_are_filled_and_begin_with_cautions() -> None:
@@ -102,9 +201,7 @@ def test_steps_of_every_end_are_filled_and_begin_with_cautions() -> None:
 
 
 def test_flares_are_told_that_two_seats_do_not_seal() -> None:
-    found = assess(example())
-    assert "seat_37_45" in found.end_a.steps
-    assert "flats" in found.end_a.steps and found.end_a.figures["flats"] == "1 to 1 1/2 flats"
+    assert "seat_37_45" in assess(example()).end_a.steps
 
 
 def test_the_clocking_step_needs_two_elbows() -> None:
@@ -115,10 +212,9 @@ def test_the_clocking_step_needs_two_elbows() -> None:
 
 
 def test_no_steel_figure_is_shown_for_stainless() -> None:
-    one = End(connection="sae_37_flare", dash=12, form="female_swivel", material="stainless_steel")
-    found, warnings = advice("end_a", one, tables())
+    found, warnings = advised(nm(90, 110), flats(1, 1.5), material=Material.STAINLESS_STEEL)
     assert (found.torque, found.flats) == (None, None)
-    assert any("N·m" in str(line) for line in found.spread)
+    assert len(found.spread) == 2 and "N·m" in str(found.spread[0])
     assert [warning.code for warning in warnings] == ["tightening_not_known"]
 
 

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from tagger.spec import Connection, Hose
-from tagger.trade import assess, geometry
+from tagger.trade import assess, geometry, rating
 from tagger.trade.identifying.identify import Measurements, identify
 from tagger.trade.tables import tables
 from tests.trade.specs import both, end, example
@@ -142,3 +142,57 @@ def test_published_identification_examples(given: dict[str, object], family: str
     found = identify(Measurements.read(form="male", **given))
     same_thread = [c for c in found.candidates[:2] if (c.connection, c.size) == (family, size)]
     assert same_thread and not same_thread[0].contradicts
+
+
+def codes(standard: str, dash: int, **more: object) -> dict[str, str]:
+    found = assess(both(standard, dash, end("sae_37_flare", dash), **more))
+    return {w.code: w.severity for w in found.warnings}
+
+
+def test_en_853_2sn_is_for_minus_40_to_100_degrees_and_for_no_ester() -> None:
+    # EN 853:2015, abstract: -40 to +100 °C; not for castor-oil or ester fluids.
+    assert "too_hot" not in codes("EN 853 2SN", 8, max_temperature_c=100)
+    assert codes("EN 853 2SN", 8, max_temperature_c=101)["too_hot"] == "danger"
+    assert "too_cold" not in codes("EN 853 2SN", 8, max_temperature_c=-40)
+    assert codes("EN 853 2SN", 8, max_temperature_c=-41)["too_cold"] == "danger"
+    assert codes("EN 853 2SN", 8, fluid="synthetic_ester")["fluid_not_suited"] == "danger"
+
+
+def test_en_853_2sn_takes_water_based_fluids_to_70_degrees_and_water_above_freezing() -> None:
+    # EN 853:2015, abstract: water based fluids -40 to +70 °C, water 0 to +70 °C.
+    assert "too_hot_for_fluid" not in codes("EN 853 2SN", 8, fluid="water_glycol", max_temperature_c=70)
+    assert codes("EN 853 2SN", 8, fluid="water_glycol", max_temperature_c=71)["too_hot_for_fluid"] == "danger"
+    assert codes("EN 853 2SN", 8, fluid="water")["cold_limit_of_fluid"] == "care"
+
+
+@pytest.mark.parametrize("standard", ["EN 854 2TE", "EN 856 4SH", "EN 856 R13", "EN 857 2SC"])
+def test_esters_are_not_for_the_other_en_hoses_either(standard: str) -> None:
+    # EN 854:2015 and EN 856:2015, abstracts; EN 857:2015, scope as quoted on a public page.
+    assert codes(standard, 12, fluid="synthetic_ester")["fluid_not_suited"] == "danger"
+
+
+@pytest.mark.parametrize(("dash", "bar"), [(3, 25), (4, 25), (5, 20), (6, 20), (8, 16), (10, 16)])
+def test_en_854_1te_is_not_rated_as_sae_100r6(dash: int, bar: float) -> None:
+    # EN 854 1TE, from memory; makers sell SAE 100R6 under the name, whose figures are higher.
+    rated, _ = rating.hose_rating(Hose(standard="EN 854 1TE", dash=dash), tables())
+    assert (rated.value_bar, rated.confidence) == (bar, "memory")
+
+
+def test_common_practice_tightens_a_12_by_1_to_1_1_2_flats_from_finger_tight() -> None:
+    # Common practice, no source.
+    rows = tables().tightening[Connection.SAE_37_FLARE]
+    kept = [r for r in rows if r.size == "12" and r.confidence == "practice"]
+    assert [(r.flats_min, r.flats_max, r.basis) for r in kept] == [(1, 1.5, "finger_tight")]
+
+
+def test_nonferrous_fittings_take_half_of_the_steel_torque() -> None:
+    # A diesel engine's workshop manual; another manual says 70 %.
+    assert tables().rule("soft_metal_percent").value == 50
+
+
+def test_storage_and_service_years_are_those_of_the_standards() -> None:
+    # ISO 8331 (1991) as quoted on two public storage pages; DIN 20066 as quoted on a public technical page.
+    years = {key: tables().rule(key).value for key in tables().rules if "_years_" in key}
+    assert (years["bulk_hose_years_iso"], years["assembly_storage_years_iso"]) == (4, 2)
+    assert (years["bulk_hose_years_din"], years["assembly_storage_years_din"]) == (4, 2)
+    assert years["assembly_life_years_din"] == 6
