@@ -69,11 +69,14 @@ def render(
 
 
 def spoken(request: Request) -> dict[str, Any]:
-    """What a template of the bench needs to speak: see ``page_words``; and the captions of fields."""
+    """What a template of the bench needs to speak: see ``page_words``; and fields by their captions."""
     elsewhere = "/bench/build" if who(request) else "/bench/sign-in"
     speech = page_words(request, elsewhere)
     t = speech["t"]
-    return speech | {"caption": lambda field: t(caption(field))}
+    return speech | {
+        "caption": lambda field: t(caption(field)),
+        "captioned": lambda field: t("bench-caption", field=caption(field)),
+    }
 
 
 def go(address: str) -> Response:

@@ -27,10 +27,16 @@ document.addEventListener("submit", (event) => {
   if (words && !window.confirm(words)) { event.preventDefault(); delete event.target.dataset.sent; }
 }, true);
 
-// A table wider than the screen is scrolled by keyboard too.
-for (const box of document.querySelectorAll(".scroll")) {
-  if (box.scrollWidth <= box.clientWidth) continue;
-  box.tabIndex = 0;
-  box.setAttribute("role", "region");
-  box.setAttribute("aria-label", box.querySelector("caption")?.textContent ?? document.title);
+// A table wider than the screen is scrolled by keyboard too, also after the phone has been turned.
+function scrolledByKeyboard(box) {
+  if (box.scrollWidth > box.clientWidth) {
+    box.tabIndex = 0;
+    box.setAttribute("role", "group");
+    const named = box.querySelector("caption") ?? box.closest("section")?.querySelector("h2");
+    box.setAttribute("aria-label", named?.textContent ?? document.title);
+  } else {
+    for (const name of ["tabindex", "role", "aria-label"]) box.removeAttribute(name);
+  }
 }
+const widths = new ResizeObserver((changed) => changed.forEach(({ target }) => scrolledByKeyboard(target)));
+for (const box of document.querySelectorAll(".scroll")) widths.observe(box);

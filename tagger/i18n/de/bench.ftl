@@ -15,7 +15,7 @@ bench-nav-figures = Statistik
 bench-nav-shop = Einstellungen
 bench-nav-waiting = wartend
 bench-tag = Schild
-bench-go-hint = Nummer scannen oder tippen
+bench-go-hint = Scannen oder tippen
 bench-sign-out = Abmelden
 bench-sign-out-name = { $name } abmelden
 bench-language = Sprache
@@ -233,6 +233,10 @@ bench-field-file = Datei
 bench-field-list = Liste
 bench-field-as = Drucken auf
 bench-field-do = Aktion
+
+## A caption before what is wrong with its field
+
+bench-caption = { $field }:
 
 ## Problems and refusals
 

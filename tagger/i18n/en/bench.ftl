@@ -15,7 +15,7 @@ bench-nav-figures = Statistics
 bench-nav-shop = Settings
 bench-nav-waiting = waiting
 bench-tag = Tag
-bench-go-hint = Scan or type tag number
+bench-go-hint = Scan or type
 bench-sign-out = Sign out
 bench-sign-out-name = Sign out { $name }
 bench-language = Language
@@ -233,6 +233,10 @@ bench-field-file = File
 bench-field-list = List
 bench-field-as = Print on
 bench-field-do = Action
+
+## A caption before what is wrong with its field
+
+bench-caption = { $field }:
 
 ## Problems and refusals
 

@@ -15,7 +15,7 @@ bench-nav-figures = Estadísticas
 bench-nav-shop = Ajustes
 bench-nav-waiting = pendientes
 bench-tag = Etiqueta
-bench-go-hint = Escanee o teclee el número
+bench-go-hint = Escanear o teclear
 bench-sign-out = Cerrar sesión
 bench-sign-out-name = Cerrar la sesión de { $name }
 bench-language = Idioma
@@ -233,6 +233,10 @@ bench-field-file = Archivo
 bench-field-list = Lista
 bench-field-as = Imprimir en
 bench-field-do = Acción
+
+## A caption before what is wrong with its field
+
+bench-caption = { $field }:
 
 ## Problems and refusals
 

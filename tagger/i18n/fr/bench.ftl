@@ -15,7 +15,7 @@ bench-nav-figures = Statistiques
 bench-nav-shop = Réglages
 bench-nav-waiting = en attente
 bench-tag = Étiquette
-bench-go-hint = Scannez ou tapez le numéro
+bench-go-hint = Scanner ou taper
 bench-sign-out = Se déconnecter
 bench-sign-out-name = Déconnecter { $name }
 bench-language = Langue
@@ -233,6 +233,10 @@ bench-field-file = Fichier
 bench-field-list = Liste
 bench-field-as = Impression sur
 bench-field-do = Action
+
+## A caption before what is wrong with its field
+
+bench-caption = { $field } :
 
 ## Problems and refusals
 
