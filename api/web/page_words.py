@@ -34,7 +34,7 @@ def page_words(request: Request, elsewhere: str = "/bench/sign-in") -> dict[str,
     def said(what: Message | Said | str | None) -> str:
         if isinstance(what, Said):
             return what.text(t)
-        return t(what) if isinstance(what, Message) else words.named(what or "")
+        return t(what) if isinstance(what, Message) else what or ""
 
     def day(of: date | None) -> str:
         return show_date(of, t) if of else ""
