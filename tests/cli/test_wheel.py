@@ -1,0 +1,86 @@
+"""The wheel holds all that the program needs: installed into a venv of its own, run from an empty folder."""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import sys
+import sysconfig
+import zipfile
+from collections.abc import Callable
+from importlib.metadata import version
+from pathlib import Path
+
+import pytest
+
+from tagger.i18n import LANGUAGES
+from tests.test_spec import EXAMPLE
+
+ROOT = Path(__file__).parents[2]
+Tagger = Callable[..., str]
+
+
+@pytest.fixture(scope="module")
+def wheel(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Built from the files that the repository holds, so that nothing lying about gets into it."""
+    if int(version("setuptools").split(".")[0]) < 75:
+        pytest.fail("setuptools is older than 75: run `make test`, which installs what the tests need")
+    source, out = tmp_path_factory.mktemp("source"), tmp_path_factory.mktemp("wheel")
+    kept = subprocess.run(["git", "ls-files", "-z"], cwd=ROOT, capture_output=True, check=True).stdout
+    for name in kept.decode().split("\0"):
+        if name and (ROOT / name).is_file():
+            (source / name).parent.mkdir(parents=True, exist_ok=True)
+            (source / name).write_bytes((ROOT / name).read_bytes())
+    _run(sys.executable, "-m", "pip", "wheel", "-q", "--no-deps", "--no-build-isolation", "-w", out, source)
+    [made] = out.glob("*.whl")
+    return made
+
+
+@pytest.fixture(scope="module")
+def tagger(wheel: Path, tmp_path_factory: pytest.TempPathFactory) -> Tagger:
+    """``tagger`` of a venv that holds the wheel, and borrows only what the wheel depends on."""
+    venv, empty = tmp_path_factory.mktemp("venv"), tmp_path_factory.mktemp("empty")
+    _run(sys.executable, "-m", "venv", "--without-pip", venv)
+    python = venv / "bin" / "python"
+    _run(sys.executable, "-m", "pip", "--python", python, "install", "-q", "--no-deps", "--no-index", wheel)
+    [site] = venv.glob("lib/python*/site-packages")
+    borrowed = [path for path in sys.path if path.endswith("site-packages")] or [
+        sysconfig.get_path("purelib")
+    ]
+    (site / "borrowed.pth").write_text("\n".join(borrowed))
+    env = {name: value for name, value in os.environ.items() if not name.startswith(("TAGGER_", "PYTHON"))}
+    env |= {"HOME": str(empty), "XDG_DATA_HOME": str(empty / "data")}
+    (empty / "spec.json").write_text(json.dumps(EXAMPLE), encoding="utf-8")
+
+    def run(*arguments: object) -> str:
+        return _run(venv / "bin" / "tagger", *arguments, cwd=empty, env=env)
+
+    where = _run(python, "-c", "import tagger; print(tagger.__file__)", cwd=empty, env=env)
+    assert Path(where.strip()).is_relative_to(venv)
+    return run
+
+
+def test_catalogues_glossaries_and_licences_are_in_the_wheel(wheel: Path) -> None:
+    names = set(zipfile.ZipFile(wheel).namelist())
+    kept = {path.relative_to(ROOT).as_posix() for room in ("tagger", "api", "label_templates")
+            for path in (ROOT / room).rglob("*")
+            if (path.is_file() and path.suffix in {".ftl", ".csv", ".json", ".toml", ".mustache", ".html", ".js"})
+            or path.name == "LICENSE.txt"}  # fmt: skip
+    assert len([name for name in kept if name.endswith(".ftl")]) >= 2 * len(LANGUAGES)
+    assert sorted(kept - names) == []
+
+
+def test_a_tag_is_checked_registered_printed_and_read_in_german_from_an_empty_folder(tagger: Tagger) -> None:
+    assert "Betriebsdruck" in tagger("check", "spec.json", "--lang", "de")
+    [number] = json.loads(tagger("register", "spec.json", "--json"))["numbers"]
+    tagger("print", number, "--template", "hang_tag", "--out", "tag.png", "--lang", "de")
+    read = json.loads(tagger("read", "tag.png", "--json"))
+    assert read["number"] == number and read["spec"]["length_mm"] == EXAMPLE["length_mm"]
+    assert number in tagger("read", "tag.png", "--lang", "de")
+
+
+def _run(*command: object, **more: object) -> str:
+    done = subprocess.run([*map(str, command)], capture_output=True, text=True, timeout=300, **more)  # type: ignore[call-overload]
+    assert done.returncode == 0, f"{command}: {done.stdout}{done.stderr}"
+    return str(done.stdout)
