@@ -56,13 +56,13 @@ def test_an_order_sent_from_the_phone_is_in_the_store(
     page = open_page()
     page.goto(live.url + path(assembly))
     page.locator(".tabs").get_by_role("link", name="Order again").click()
-    page.get_by_label("How many").fill("2")
+    page.get_by_label("Quantity").fill("2")
     page.get_by_label("Your reference").fill("Pit 7")
-    page.get_by_label("Telephone").fill("+44 1632 960 222")
-    page.get_by_text("Something must be different from the tag").click()
-    page.get_by_label("Length instead of").fill("1300 mm")
-    page.get_by_role("button", name="Send the order").click()
-    expect(page.get_by_role("heading", name="Your order has arrived")).to_be_visible()
+    page.get_by_label("Phone").fill("+44 1632 960 222")
+    page.get_by_text("Order with changes").click()
+    page.get_by_label("New length").fill("1300 mm")
+    page.get_by_role("button", name="Send order").click()
+    expect(page.get_by_role("heading", name="We have received your order request")).to_be_visible()
     order = next(o for o in live.store.orders(number=assembly.number) if o.customer_reference == "Pit 7")
     assert (order.quantity, order.contact.phone, order.changes) == (2, "+44 1632 960 222", "Length: 1300 mm")
     expect(page.locator("main")).to_contain_text(order.reference)
@@ -77,8 +77,8 @@ def test_an_order_without_javascript_sent_twice_is_one_order(
         page = open_page(java_script_enabled=False)
         page.goto(live.url + path(assembly) + "#order")
         page.get_by_label("Your reference").fill("no script")
-        page.get_by_label("Telephone").fill("1")
-        page.get_by_role("button", name="Send the order").click()
+        page.get_by_label("Phone").fill("1")
+        page.get_by_role("button", name="Send order").click()
         references.add(page.url)
     assert len(references) == 1
     assert (
@@ -92,8 +92,8 @@ def test_the_fit_guide_walks_one_step_a_screen_to_the_end(
 ) -> None:
     page = open_page()
     page.goto(live.url + path(assembly))
-    page.locator(".tabs").get_by_role("link", name="Fit it").click()
-    page.get_by_role("link", name="Start, one step at a time").click()
+    page.locator(".tabs").get_by_role("link", name="Install").click()
+    page.get_by_role("link", name="Start", exact=True).click()
     said = []
     while True:
         steps = page.locator(".step:visible")
@@ -104,5 +104,5 @@ def test_the_fit_guide_walks_one_step_a_screen_to_the_end(
             break
         steps.get_by_role("link", name="Next").click()
     text = "\n".join(said)
-    for wanted in ("lock it out", "N·m", "flats", "cardboard", "never with the hand", "135°"):
+    for wanted in ("lock the machine out", "N·m", "flats", "cardboard", "never with your hand", "135°"):
         assert wanted in text
