@@ -9,9 +9,11 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Page, expect
 
+from tagger.i18n import Translator
 from tests.browser.conftest import Live
 from tests.browser.test_scan_tag import path, registered
 
+T = Translator()
 OpenPage = Callable[..., Page]
 HOSE = (
     "/identify/hose?a=sae_37_flare~12~female_swivel&b=sae_37_flare~12~male"
@@ -128,16 +130,16 @@ def test_order_and_guide_work_by_keyboard_alone(
 ) -> None:
     page = open_page()
     page.goto(live.url + addresses["tag"])
-    _tab_to(page, "Order again")
+    _tab_to(page, T("scan-order-again"))
     page.keyboard.press("Enter")
     expect(page.locator("#order")).to_be_visible()
-    _tab_to(page, "Phone")
+    _tab_to(page, T("scan-field-contact_phone"))
     page.keyboard.type("+44 1632 960 444")
-    _tab_to(page, "Send order")
+    _tab_to(page, T("scan-order-send"))
     page.keyboard.press("Enter")
-    expect(page.get_by_role("heading", name="We have received your order request")).to_be_visible()
+    expect(page.get_by_role("heading", name=T("scan-ordered-received"))).to_be_visible()
     page.goto(live.url + addresses["fit"])
-    _tab_to(page, "Start")
+    _tab_to(page, T("scan-fit-start"))
     page.keyboard.press("Enter")
     for _ in range(3):
         _tab_to(page, "Next")

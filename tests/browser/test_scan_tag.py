@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Page, expect
 
+from tagger.i18n import Translator
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly
 from tagger.trade import assess
@@ -20,6 +21,7 @@ TWO_ELBOWS: dict[str, Any] = {
     "length_mm": 1250, "clocking_deg": 135, "max_temperature_c": 100, "fluid": "mineral_oil",
     "covers": ["abrasion_sleeve"], "note": "boom cylinder, rod side",
 }  # fmt: skip
+T = Translator()
 OpenPage = Callable[..., Page]
 
 
@@ -55,14 +57,14 @@ def test_an_order_sent_from_the_phone_is_in_the_store(
 ) -> None:
     page = open_page()
     page.goto(live.url + path(assembly))
-    page.locator(".tabs").get_by_role("link", name="Order again").click()
-    page.get_by_label("Quantity").fill("2")
-    page.get_by_label("Your reference").fill("Pit 7")
-    page.get_by_label("Phone").fill("+44 1632 960 222")
-    page.get_by_text("Order with changes").click()
-    page.get_by_label("New length").fill("1300 mm")
-    page.get_by_role("button", name="Send order").click()
-    expect(page.get_by_role("heading", name="We have received your order request")).to_be_visible()
+    page.locator(".tabs").get_by_role("link", name=T("scan-order-again")).click()
+    page.get_by_label(T("scan-field-quantity")).fill("2")
+    page.get_by_label(T("scan-field-reference")).fill("Pit 7")
+    page.get_by_label(T("scan-field-contact_phone")).fill("+44 1632 960 222")
+    page.get_by_text(T("scan-order-changes")).click()
+    page.locator("#change_length").fill("1300 mm")
+    page.get_by_role("button", name=T("scan-order-send")).click()
+    expect(page.get_by_role("heading", name=T("scan-ordered-received"))).to_be_visible()
     order = next(o for o in live.store.orders(number=assembly.number) if o.customer_reference == "Pit 7")
     assert (order.quantity, order.contact.phone, order.changes) == (2, "+44 1632 960 222", "Length: 1300 mm")
     expect(page.locator("main")).to_contain_text(order.reference)
@@ -76,9 +78,9 @@ def test_an_order_without_javascript_sent_twice_is_one_order(
     for _ in range(2):
         page = open_page(java_script_enabled=False)
         page.goto(live.url + path(assembly) + "#order")
-        page.get_by_label("Your reference").fill("no script")
-        page.get_by_label("Phone").fill("1")
-        page.get_by_role("button", name="Send order").click()
+        page.get_by_label(T("scan-field-reference")).fill("no script")
+        page.get_by_label(T("scan-field-contact_phone")).fill("1")
+        page.get_by_role("button", name=T("scan-order-send")).click()
         references.add(page.url)
     assert len(references) == 1
     assert (
@@ -92,17 +94,17 @@ def test_the_fit_guide_walks_one_step_a_screen_to_the_end(
 ) -> None:
     page = open_page()
     page.goto(live.url + path(assembly))
-    page.locator(".tabs").get_by_role("link", name="Install").click()
-    page.get_by_role("link", name="Start", exact=True).click()
+    page.locator(".tabs").get_by_role("link", name=T("scan-fit")).click()
+    page.get_by_role("link", name=T("scan-fit-start")).click()
     said = []
     while True:
         steps = page.locator(".step:visible")
         assert steps.count() == 1
         assert steps.locator(".source").count() == 1
         said.append(steps.inner_text())
-        if not steps.get_by_role("link", name="Next").count():
+        if not steps.get_by_role("link", name=T("scan-fit-next")).count():
             break
-        steps.get_by_role("link", name="Next").click()
+        steps.get_by_role("link", name=T("scan-fit-next")).click()
     text = "\n".join(said)
     for wanted in ("lock the machine out", "N·m", "flats", "cardboard", "never with your hand", "135°"):
         assert wanted in text
