@@ -14,7 +14,7 @@ from tagger.spec import Connection
 from tagger.trade import servicelife
 from tagger.trade.tables import Tables
 
-ROOMS: Final = ("words", "fit", "scan", "offline")
+ROOMS: Final = ("words", "fit", "scan", "code", "offline")
 """Whose messages a phone without a signal may show."""
 _ID: Final = re.compile(rf"""["`]((?:{"|".join(ROOMS)})-[\w-]*)(["`]|\$)""")
 

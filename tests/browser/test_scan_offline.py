@@ -86,10 +86,10 @@ def test_a_damaged_or_bare_link_is_refused_with_words_without_a_network(live: Li
     without_network(phone, live)
     link = unseen()
     for address, id in (
-        (link[:-3], "offline-damaged"),
-        (link.rpartition("/")[0] + "/123456789", "offline-not_digits"),
+        (link[:-3], "code-damaged"),
+        (link.rpartition("/")[0] + "/123456789", "code-not-digits"),
         ("/T/" + link.split("/")[2], "offline-number-alone"),
-        ("/T/7K3MQ9XWZR1", "offline-number-check"),
+        ("/T/7K3MQ9XWZR1", "code-number-check"),
     ):
         phone.goto(live.url + address)
         assert T.has(id)

@@ -20,7 +20,7 @@ export function read(path, kit, today, shop) {
   const { t } = kit;
   const found = parse(decodeURIComponent(path));
   if (!found) return refusal("", { id: "offline-scan-a-tag" }, kit, "", t("offline-no-signal"));
-  if (!isValid(found.number)) return refusal(t("scan-field-number"), { id: "offline-number-check" }, kit, found.number);
+  if (!isValid(found.number)) return refusal(t("scan-field-number"), { id: "code-number-check" }, kit, found.number);
   const number = compact(found.number);
   if (!found.digits) return refusal(format(number), { id: "offline-number-alone" }, kit);
   try {

@@ -18,12 +18,12 @@ export function decode(digits, tables) {
 }
 
 function readFlat(text, tables) {
-  if (!/^\d{10,300}$/.test(text)) throw new Damaged("offline-not_digits");
+  if (!/^\d{10,300}$/.test(text)) throw new Damaged("code-not-digits");
   const value = BigInt(text);
   const length = value.toString(2).length - 16;
   const body = value >> 16n;
   if (length < 6 || crc16(body, length) !== Number(value & 0xffffn)) {
-    throw new Damaged("offline-damaged");
+    throw new Damaged("code-damaged");
   }
   const bits = new Bits(body, length - 1);
   const layout = tables.layouts[bits.take(4)];
@@ -34,14 +34,14 @@ function readFlat(text, tables) {
       flat[field.name] = fieldValue(field, bits, flat, tables);
     }
   }
-  if (bits.left) throw new Damaged("offline-damaged");
+  if (bits.left) throw new Damaged("code-damaged");
   return flat;
 }
 
 class Bits {
   constructor(value, length) { this.value = value; this.left = length; }
   take(width) {
-    if (width > this.left) throw new Damaged("offline-incomplete");
+    if (width > this.left) throw new Damaged("code-incomplete");
     this.left -= width;
     return Number((this.value >> BigInt(this.left)) & ((1n << BigInt(width)) - 1n));
   }
