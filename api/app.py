@@ -37,7 +37,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     """
     settings = settings or Settings.from_env()
     opened = store or Store.open(settings.database_url)
-    opened.announce, opened.mail_customers = outbox.targets(settings), bool(settings.smtp_url)
+    opened.announce, opened.mail_customers = outbox.targets(settings), outbox.can_mail(settings)
     deliverer = outbox.Deliverer(opened, settings)
     queue = print_queue.PrintQueue(opened, settings)
 

@@ -14,7 +14,7 @@ from api.scan import tag_page
 from api.scan.pages import page, refused, wants
 from api.scan.view import spec_rows
 from api.shared.known_tag import find
-from api.web.language import translator_of
+from api.web.language import language_of, translator_of
 from api.web.state import settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import NumberError, Problem, StoreError, TaggerError
@@ -96,6 +96,7 @@ def asked(request: Request, form: OrderForm) -> dict[str, Any]:
         "reference": form.reference.strip() or None,
         "contact": {"name": form.name, "company": form.company, "phone": form.phone, "email": form.email},
         "changes": _changes(form, Translator(settings_of(request).language)),
+        "language": language_of(request),
         "key": form.key.strip() or _key_of(form),
     }
 

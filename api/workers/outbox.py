@@ -17,19 +17,24 @@ import threading
 import urllib.error
 import urllib.request
 from collections.abc import Callable
+from datetime import date
 from email.message import EmailMessage
+from typing import Any
 from urllib.parse import unquote, urlsplit
 
 from api.settings import Settings
-from tagger import units
+from tagger import phrases
 from tagger.code import number as tag_number
+from tagger.i18n import Translator
+from tagger.messages import Message, temperature
 from tagger.spec import AssemblySpec
-from tagger.store import Message, Store, Target
-from tagger.words import Words
+from tagger.store import Message as Waiting
+from tagger.store import OrderState, Store, Target
 
 _LOG = logging.getLogger(__name__)
 _TIMEOUT = 15
 _EVERY = 2.0
+NO_SENDER = "no sender is set. Set TAGGER_MAIL_FROM or TAGGER_SHOP_EMAIL."
 
 
 def targets(settings: Settings) -> tuple[Target, ...]:
@@ -37,9 +42,19 @@ def targets(settings: Settings) -> tuple[Target, ...]:
     found = []
     if settings.webhook_url:
         found.append(Target("webhook", settings.webhook_url))
-    if settings.smtp_url and settings.mail_to:
+    if can_mail(settings) and settings.mail_to:
         found.append(Target("email", settings.mail_to))
     return tuple(found)
+
+
+def sender_of(settings: Settings) -> str:
+    """Who email comes from: TAGGER_MAIL_FROM, else the shop's email; empty where neither is set."""
+    return settings.mail_from.strip() or settings.shop_email.strip()
+
+
+def can_mail(settings: Settings) -> bool:
+    """Whether email can be sent: there is a mail server, and a sender."""
+    return bool(settings.smtp_url and sender_of(settings))
 
 
 class Deliverer:
@@ -51,6 +66,9 @@ class Deliverer:
         self._thread = threading.Thread(target=self._run, name="deliverer", daemon=True)
 
     def start(self) -> None:
+        """Starts the thread; says in the log where no email can be sent."""
+        if self.settings.smtp_url and not can_mail(self.settings):
+            _LOG.error("No email is sent: %s", NO_SENDER)
         self._thread.start()
 
     def stop(self) -> None:
@@ -83,7 +101,7 @@ def deliver_due(store: Store, settings: Settings, stopped: Callable[[], bool] = 
     return arrived
 
 
-def _webhook(message: Message, settings: Settings) -> None:
+def _webhook(message: Waiting, settings: Settings) -> None:
     body = json.dumps({"id": message.id, **message.body}, ensure_ascii=False).encode()
     headers = {"Content-Type": "application/json", "Tagger-Message": str(message.id)}
     if settings.webhook_secret:
@@ -95,7 +113,7 @@ def _webhook(message: Message, settings: Settings) -> None:
             raise urllib.error.HTTPError(message.target, answer.status, "not accepted", answer.headers, None)
 
 
-def _email(message: Message, settings: Settings) -> None:
+def _email(message: Waiting, settings: Settings) -> None:
     mail = letter(message, settings)
     address = urlsplit(settings.smtp_url)
     host, port = address.hostname or "localhost", address.port or 0
@@ -112,31 +130,62 @@ def _email(message: Message, settings: Settings) -> None:
         server.send_message(mail)
 
 
-def letter(message: Message, settings: Settings) -> EmailMessage:
-    """The e-mail that tells of an order request, to the shop or to the customer."""
-    body, words = message.body, Words(settings.language)
-    spec = AssemblySpec.read(body["spec"])
-    lines = [
-        f"Order {body['reference']}: {body['state']}",
-        *([f"Note: {body['note']}"] if body["note"] else []),
-        "",
-        f"{body['quantity']} x {words.hose(spec.hose)}, {words.length(spec)}",
-        f"End A: {words.end(spec.end_a)}",
-        f"End B: {words.end(spec.end_b)}",
-        *([f"Clocking: {words.clocking(spec)}"] if spec.clocking_deg is not None else []),
-        *([f"Covers: {', '.join(words.cover(cover) for cover in spec.covers)}"] if spec.covers else []),
-        *([f"Highest temperature: {units.show_temperature(spec.max_temperature_c)}"] if spec.max_temperature_c is not None else []),
-        *([f"From tag: {tag_number.format(body['number'])}"] if body["number"] else []),
-        *([f"Needed by: {body['needed_by']}"] if body["needed_by"] else []),
-        *([f"Changes wanted: {body['changes']}"] if body["changes"] else []),
-        "",
-        f"{settings.base_url}/order/{body['reference']}",
-        f"{settings.shop_name} {settings.shop_phone}".strip(),
-    ]  # fmt: skip
+def letter(message: Waiting, settings: Settings) -> EmailMessage:
+    """The email about an order request: to the customer in the order's language, to the shop in the shop's.
+
+    Raises ValueError where no sender is set.
+    """
+    sender = sender_of(settings)
+    if not sender:
+        raise ValueError(NO_SENDER)
+    body = message.body
+    to_customer = body.get("to") == "customer"
+    t = Translator((to_customer and body.get("language")) or settings.language)
     mail = EmailMessage()
-    mail["Subject"] = f"Order {body['reference']}: {body['state']}"
-    mail["From"] = settings.mail_from or settings.shop_email or settings.mail_to
+    mail["Subject"] = t(_subject(body, to_customer))
+    mail["From"] = sender
     mail["To"] = message.target
     mail["Message-ID"] = f"<order-{message.id}@{urlsplit(settings.base_url).hostname}>"
-    mail.set_content("\n".join(lines))
+    link = Message("mail-follow", link=f"{settings.base_url}/order/{body['reference']}")
+    said = [_subject(body, to_customer), *_note(body), None, *_wanted(body), None, link]
+    shop = " ".join(filter(None, (settings.shop_name, settings.shop_phone)))
+    mail.set_content("\n".join([*(t(one) if one else "" for one in said), shop]))
+    mail["Content-Language"] = t.language  # RFC 3282; set_content drops what is there before it
     return mail
+
+
+def _subject(body: dict[str, Any], to_customer: bool) -> Message:
+    state = OrderState(body["state"])
+    if to_customer:
+        return Message(f"mail-customer-{state}", reference=body["reference"])
+    return Message("mail-shop-subject", reference=body["reference"], state=state.words)
+
+
+def _note(body: dict[str, Any]) -> list[Message]:
+    return [Message("mail-note", note=body["note"])] if body["note"] else []
+
+
+def _wanted(body: dict[str, Any]) -> list[Message]:
+    """What is ordered, a line each."""
+    spec = AssemblySpec.read(body["spec"])
+    hose, long = phrases.hose(spec.hose), phrases.overall_length(spec)
+    lines = [
+        Message("mail-wanted", quantity=body["quantity"], hose=hose, length=long),
+        Message("mail-end-a", end=phrases.end(spec.end_a)),
+        Message("mail-end-b", end=phrases.end(spec.end_b)),
+    ]
+    if clocking := phrases.clocking(spec):
+        lines.append(Message("mail-clocking", clocking=clocking))
+    if spec.covers:
+        lines.append(Message("mail-covers", covers=tuple(phrases.cover(cover) for cover in spec.covers)))
+    if spec.max_temperature_c is not None:
+        lines.append(Message("mail-temperature", temperature=temperature(spec.max_temperature_c)))
+    if body["number"]:
+        lines.append(Message("mail-from-tag", number=tag_number.format(body["number"])))
+    if body["needed_by"]:
+        lines.append(Message("mail-needed-by", day=date.fromisoformat(body["needed_by"])))
+    if body["customer_reference"]:
+        lines.append(Message("mail-customer-reference", reference=body["customer_reference"]))
+    if body["changes"]:
+        lines.append(Message("mail-changes", changes=body["changes"]))
+    return lines

@@ -143,6 +143,7 @@ class OrderRow(Table):
     changes: Mapped[str | None] = mapped_column(Line(None, "changes"))
     state: Mapped[str] = mapped_column(Line(16, "state"), index=True)
     created_at: Mapped[datetime] = mapped_column(index=True)
+    language: Mapped[str | None] = mapped_column(Line(12, "language"))
 
 
 class OrderEventRow(Table):

@@ -43,13 +43,15 @@ class Orders(Outbox):
         reference: str | None = None,
         contact: Contact | Mapping[str, Any],
         changes: str | None = None,
+        language: str | None = None,
         key: str | None = None,
     ) -> OrderRequest:
         """Keeps an order request and gives it a short reference of ours.
 
         ``number``: the tag it comes from; it may be another shop's, then ``spec`` must be given
         too. ``spec``: what is wanted, by default the tag's own. ``reference``: the customer's own
-        word for it. ``changes``: what should be different, in the customer's words. A second call
+        word for it. ``changes``: what should be different, in the customer's words.
+        ``language``: the one the customer is answered in, by default the shop's. A second call
         with the same ``key`` returns the first one's order. Raises StoreError, NumberError.
         """
         number = compact(number) if number else None
@@ -73,6 +75,7 @@ class Orders(Outbox):
                 row = self._keep(session, number, spec, key, mark)
                 row.quantity, row.needed_by, row.contact = quantity, needed_by, person.model_dump()
                 row.customer_reference, row.changes = _text(reference), _text(changes)
+                row.language = language
                 session.add(row)
                 session.flush()
                 self._step(session, row, None, None)
@@ -88,6 +91,7 @@ class Orders(Outbox):
         needed_by: date | None = None,
         reference: str | None = None,
         contact: Contact | Mapping[str, Any],
+        language: str | None = None,
         key: str | None = None,
     ) -> list[OrderRequest]:
         """An order request for each of these tags: all of them, or none. Sent twice, kept once."""
@@ -96,7 +100,7 @@ class Orders(Outbox):
             return [
                 self.request_order(
                     number=number, needed_by=needed_by, reference=reference, contact=contact,
-                    key=f"{key} {number}" if key else None,
+                    language=language, key=f"{key} {number}" if key else None,
                 )
                 for number in known
             ]  # fmt: skip
@@ -120,12 +124,13 @@ class Orders(Outbox):
         session.add(OrderEventRow(reference=row.reference, state=row.state, at=now, by=by, note=_text(note)))
         session.flush()
         customer = row.contact.get("email")
-        also = [Target("email", customer)] if customer and self.mail_customers else []
+        also = [Target("email", customer, to_customer=True)] if customer and self.mail_customers else []
         body = {
             "event": "order_request", "reference": row.reference, "state": row.state, "at": now.isoformat(),
             "note": _text(note), "number": row.number, "quantity": row.quantity, "spec": row.spec,
             "needed_by": row.needed_by.isoformat() if row.needed_by else None, "changes": row.changes,
             "customer_reference": row.customer_reference, "contact": row.contact,
+            "language": row.language,
         }  # fmt: skip
         self.tell(session, body, also)
 
@@ -297,6 +302,7 @@ def _values(session: Session, rows: list[OrderRow]) -> list[OrderRequest]:
             row.reference, row.number, AssemblySpec.read(row.spec), row.quantity, row.needed_by,
             row.customer_reference, Contact.model_validate(row.contact), row.changes,
             OrderState(row.state), row.created_at, tuple(steps[row.reference]), tuple(built[row.reference]),
+            row.language,
         )
         for row in rows
     ]  # fmt: skip

@@ -26,10 +26,11 @@ _LONGEST = timedelta(hours=6)
 
 @dataclass(frozen=True)
 class Target:
-    """Where to tell of order requests: a web address, or an e-mail address."""
+    """Where to tell of order requests: a web address, or an email address, perhaps the customer's own."""
 
     channel: Channel
     address: str
+    to_customer: bool = False
 
 
 @dataclass(frozen=True)
@@ -56,10 +57,12 @@ class Outbox(Part):
     def tell(self, session: Session, body: dict[str, Any], also: Sequence[Target] = ()) -> None:
         """Writes a message to everyone who is told, in a transaction already open."""
         now = self.now()
-        for target in dict.fromkeys((*self.announce, *also)):
+        targets = {(target.channel, target.address): target for target in (*also, *self.announce)}
+        for target in targets.values():
+            told = body | {"to": "customer"} if target.to_customer else body
             session.add(
                 MessageRow(
-                    channel=target.channel, target=target.address, body=body, created_at=now, attempts=0,
+                    channel=target.channel, target=target.address, body=told, created_at=now, attempts=0,
                     next_at=now,
                 )
             )  # fmt: skip

@@ -236,7 +236,8 @@ class OrderRequest:
     """Somebody wants the same assembly again, or one like it.
 
     ``number`` is the tag it came from (it may be another shop's), ``spec`` what is wanted,
-    ``built`` the tag numbers made for it, ``customer_reference`` the customer's own word for it.
+    ``built`` the tag numbers made for it, ``customer_reference`` the customer's own word for it,
+    ``language`` the one the customer is answered in (None: the shop's).
     """
 
     reference: str
@@ -251,6 +252,7 @@ class OrderRequest:
     created_at: datetime
     steps: tuple[OrderStep, ...] = ()
     built: tuple[str, ...] = ()
+    language: str | None = None
 
 
 @dataclass(frozen=True)

@@ -147,8 +147,7 @@ def test_a_printer_out_of_labels_says_so_on_the_page(
         until(lambda: "out of labels or paper" in str(store.print_job(job.id).why))
         assert store.print_job(job.id).state is PrintState.PRINTING
         assert (
-            "The printer says: it is out of labels or paper."
-            in bench.get(f"/bench/prints/{job.id}/state").text
+            "Printer status: it is out of labels or paper." in bench.get(f"/bench/prints/{job.id}/state").text
         )
         assert "it is out of labels or paper" in bench.get(f"/bench/shop/printers/{printer.id}").text
         waiting = _print(bench, number, printer.id)
@@ -199,7 +198,7 @@ def test_what_is_withdrawn_while_it_waits_is_not_printed(
         ({"dpi": "203"}, "is not what the printer at"),
         ({"dpi": "many"}, "many is not a valid resolution."),
         ({"template": "nonsense"}, "is not a template here"),
-        ({"name": "  "}, "is not a name for a printer"),
+        ({"name": "  "}, "must have 1 to 40 characters"),
     ],
 )
 def test_a_printer_that_could_not_print_is_refused_with_what_to_do(

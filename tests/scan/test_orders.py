@@ -88,13 +88,16 @@ def test_no_header_can_be_put_into_the_mail_that_follows(store: Store, assembly:
                 "From",
                 "To",
                 "Message-ID",
+                "Content-Language",
                 "Content-Type",
                 "Content-Transfer-Encoding",
                 "MIME-Version",
             ]
         )
         assert sent["To"] == message.target
-        assert sent["Subject"].startswith("Order ")
+        assert re.fullmatch(
+            r"(Order|We have received your order request) R-\w{7}(: received)?", sent["Subject"]
+        )
         assert injected in sent.get_content()
     with pytest.raises(ValueError, match="linefeed or carriage return"):
         letter(replace(messages[0], target=f"a@example.com\r\n{injected}"), settings)
@@ -153,3 +156,11 @@ def test_the_order_lines_alone_are_enough_for_any_shop(client: TestClient, assem
         assert wanted in lines
     assert link.parse(lines.rsplit("Link: ", 1)[1]).digits == assembly.digits
     assert 'href="mailto:orders@example.com?subject=' in html
+
+
+def test_an_order_keeps_the_language_of_the_page_it_came_from(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    data = {"number": assembly.number, "email": "bela@site.example"}
+    client.post("/order", data=data, headers={"accept-language": "es"}, follow_redirects=False)
+    assert [order.language for order in store.orders()] == ["es"]

@@ -76,8 +76,9 @@ def test_a_database_of_a_newer_version_is_left_alone(store: Store, url: str) -> 
 
 
 def _back(store: Store, *steps: str, version: int) -> None:
-    """Puts the database back to what ``version`` of its tables made of it, from version 4."""
-    back = ["DROP INDEX uq_withdrawal_open", f"UPDATE alembic_version SET version_num = '{version}'"]
+    """Puts the database back to what ``version`` of its tables made of it, from version 5."""
+    back = ["DROP INDEX uq_withdrawal_open", "ALTER TABLE order_request DROP COLUMN language"]
+    back += [f"UPDATE alembic_version SET version_num = '{version}'"]
     if store.database.engine.dialect.name == "postgresql":
         back.append("DROP FUNCTION folded")
     with store.writing() as session:
@@ -87,9 +88,11 @@ def _back(store: Store, *steps: str, version: int) -> None:
 
 def test_a_database_from_before_the_printers_keeps_its_records_and_gets_them(store: Store, url: str) -> None:
     [made] = store.register(spec(), assessment())
+    order = store.request_order(number=made.number, contact={"phone": "1"})
     _back(store, "DROP TABLE answer", "DROP TABLE print_job", "DROP TABLE printer", version=1)
     with Store.open(url) as opened:
         assert opened.assembly(made.number) == made
+        assert opened.order(order.reference) == order, "answered in the shop's language"
         printer = opened.add_printer("Bench 1", "ipp://192.0.2.7/ipp/print", 203)
         assert opened.ask_print(printer.id, [made.number], "hang_tag").numbers == (made.number,)
 

@@ -215,6 +215,50 @@ def test_shop_and_customer_get_e_mail_of_each_step(store: Store) -> None:
     assert all(f"https://tags.example.com/order/{order.reference}" in text for text in texts)
 
 
+def test_a_customer_is_answered_in_the_language_of_the_order_and_the_shop_in_its_own(store: Store) -> None:
+    port = _free_port()
+    settings = Settings(
+        smtp_url=f"smtp://127.0.0.1:{port}", mail_to="orders@shop.example", shop_email="shop@shop.example",
+        language="fr",
+    )  # fmt: skip
+    store.announce, store.mail_customers = outbox.targets(settings), outbox.can_mail(settings)
+    order = store.request_order(spec=spec(), contact={"email": "bela@site.example"}, language="de")
+    store.set_order_state(order.reference, OrderState.BUILDING)
+    store.set_order_state(order.reference, OrderState.DONE)
+    with _post_office(port) as kept:
+        assert outbox.deliver_due(store, settings) == 6
+    letters = [email.message_from_bytes(e.content or b"", policy=email.policy.default) for e in kept]  # type: ignore[arg-type]
+    assert {str(letter["From"]) for letter in letters} == {"shop@shop.example"}
+    to = [(str(letter["To"]), str(letter["Subject"])) for letter in letters]
+    assert ("bela@site.example", f"Wir haben Ihre Bestellung {order.reference} erhalten") in to
+    assert ("bela@site.example", f"Ihre Bestellung {order.reference} ist fertig") in to
+    assert ("orders@shop.example", f"Commande {order.reference}\u00a0: reçue") in to
+    german = next(letter for letter in letters if "erhalten" in str(letter["Subject"]))
+    assert "zwischen den Dichtflächen" in german.get_content()  # type: ignore[attr-defined]
+
+
+def test_without_a_sender_no_mail_is_sent_and_the_log_says_what_to_set(
+    store: Store, caplog: pytest.LogCaptureFixture
+) -> None:
+    port = _free_port()
+    known = Settings(
+        smtp_url=f"smtp://127.0.0.1:{port}", mail_to="orders@shop.example", mail_from="a@shop.example"
+    )
+    nobody = Settings(smtp_url=f"smtp://127.0.0.1:{port}", mail_to="orders@shop.example")
+    assert outbox.targets(nobody) == () and not outbox.can_mail(nobody)
+    deliverer = outbox.Deliverer(store, nobody)
+    deliverer.start()
+    deliverer.stop()
+    assert "Set TAGGER_MAIL_FROM or TAGGER_SHOP_EMAIL" in caplog.text
+    store.announce = outbox.targets(known)  # written while there was a sender, delivered after it is gone
+    store.request_order(spec=spec(), contact={"phone": "1"})
+    with _post_office(port) as kept:
+        assert outbox.deliver_due(store, nobody) == 0
+    assert kept == []
+    [waiting] = store.undelivered()
+    assert waiting.last_error is not None and "no sender is set" in waiting.last_error
+
+
 @pytest.fixture(scope="module")
 def self_signed(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """A key and a certificate that nobody vouches for, in one file."""
@@ -234,7 +278,8 @@ def test_no_letter_and_no_password_go_to_a_server_whose_certificate_does_not_hol
     store: Store, self_signed: Path, monkeypatch: pytest.MonkeyPatch, scheme: str
 ) -> None:
     port = _free_port()
-    settings = Settings(smtp_url=f"{scheme}://shop:secret@127.0.0.1:{port}", mail_to="orders@shop.example")
+    settings = Settings(smtp_url=f"{scheme}://shop:secret@127.0.0.1:{port}", mail_to="orders@shop.example",
+                        mail_from="tags@shop.example")  # fmt: skip
     store.announce = outbox.targets(settings)
     store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
     with _post_office(port, certificate=self_signed, wraps=scheme == "smtps") as kept:
@@ -253,11 +298,11 @@ def test_the_manager_sees_what_waits_and_why(tmp_path: Path) -> None:
     with Store.open(f"sqlite:///{tmp_path / 'own.sqlite3'}") as store:
         store.add_person("manager", hash_password(PASSWORD), Role.MANAGER)
         with serving(settings, store) as served, Bench(served.url, store, "manager") as bench:
-            assert "Not delivered yet" not in bench.get("/bench/shop").text
+            assert "Undelivered messages" not in bench.get("/bench/shop").text
             order = store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
             outbox.deliver_due(store, settings)
             page = bench.get("/bench/shop").text
-    assert "Not delivered yet" in page and order.reference in page and "Connection refused" in page
+    assert "Undelivered messages" in page and order.reference in page and "Connection refused" in page
 
 
 def test_a_running_server_delivers_by_itself(tmp_path: Path, hook: Hook) -> None:
