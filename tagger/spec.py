@@ -68,6 +68,14 @@ class Fluid(StrEnum):
     PETROL = "petrol"
     AIR = "air"
     REFRIGERANT = "refrigerant"
+    ENGINE_OIL = "engine_oil"
+    TRANSMISSION_FLUID = "transmission_fluid"
+    BIODIESEL = "biodiesel"
+    LPG = "lpg"
+    NITROGEN = "nitrogen"
+    OXYGEN = "oxygen"
+    STEAM = "steam"
+    BRAKE_FLUID = "brake_fluid"  # glycol ether
 
 
 class Cover(StrEnum):
@@ -228,10 +236,16 @@ class End(_Value):
 
 
 class PressureOverride(_Value):
-    """A working pressure from elsewhere than the tables; never without its source."""
+    """A working pressure from elsewhere than the tables; never without its source.
+
+    ``fluid`` and ``max_temperature_c`` are what the source names. Without both it lifts no limit of
+    fluid or heat.
+    """
 
     value_bar: Annotated[float, *_PRESSURE, _bounded(0.1, 3000)]
     source: str = Field(min_length=1, max_length=80)
+    fluid: Fluid | None = None
+    max_temperature_c: Annotated[float, *_TEMPERATURE, _bounded(-100, 400)] | None = None
 
 
 class AssemblySpec(_Value):

@@ -64,8 +64,10 @@ def carried(content: TagContent) -> TagContent:
     """The content as a tag carries it: a pressure source in words of its own becomes "see the record"."""
     given = content.spec.working_pressure
     spec = content.spec.carried()
-    if given and given.source not in points("pressure_source"):
-        told = given.model_copy(update={"source": names("pressure_source")[_OTHER_SOURCE]})
+    if given:
+        known = given.source in points("pressure_source")
+        source = given.source if known else names("pressure_source")[_OTHER_SOURCE]
+        told = given.model_copy(update={"source": source, "fluid": None, "max_temperature_c": None})
         spec = spec.model_copy(update={"working_pressure": told})
     return content.model_copy(update={"spec": spec})
 

@@ -39,6 +39,9 @@ def assess(
         warnings += more
     clocking = geometry.clocking_tolerance(spec, tables)
     coldest, cold_source = temperature.lowest(spec, tables)
+    hottest, hot_source = temperature.limit(spec, tables)
+    if spec.max_temperature_c is not None:
+        hottest, hot_source = spec.max_temperature_c, ""
     proof, burst = _test_pressures(pressure.value_bar, tables)
     return Assessment(
         working_pressure=pressure,
@@ -50,6 +53,8 @@ def assess(
         bend_radius_mm=bend.mm,
         bend_radius_source=bend.source,
         bend_radius_printed=bend.printed,
+        max_temperature_c=hottest,
+        max_temperature_source=hot_source,
         min_temperature_c=coldest,
         min_temperature_source=cold_source,
         hose_od_mm=diameter.mm,

@@ -233,7 +233,9 @@ def _temperature(a: AssemblySpec, b: AssemblySpec, tables: Tables) -> Field:
 
 def _fluid(a: AssemblySpec, b: AssemblySpec, new: Assessment, tables: Tables) -> Field:
     """Whether the new hose suits the old one's fluid by a source; without one it never plainly replaces."""
-    unfit = [w for w in new.warnings if w.code in ("fluid_not_suited", "too_hot_for_fluid")]
+    unfit = [
+        w for w in new.warnings if w.code in ("fluid_not_suited", "fluid_not_named", "too_hot_for_fluid")
+    ]
     if unfit:
         return Field("fluid", "dangerous", unfit[0].message)
     if a.fluid is None and b.fluid is None:

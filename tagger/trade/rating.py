@@ -3,7 +3,8 @@
 A rating is the least of what the sources print for that very part: family, size, form, shape
 and material. Where no source does, it is None and the assembly's is None too, unless the
 spec brings a figure with its source; even then no known part is exceeded. Where the spec asks
-more heat or another fluid of the hose than a source allows, no table figure holds for the hose.
+more heat or another fluid of the hose than a source allows, no figure applies, unless one is
+entered whose source names that fluid and temperature.
 """
 
 from __future__ import annotations
@@ -13,7 +14,8 @@ from typing import Literal, TypeVar
 
 from tagger import phrases
 from tagger.messages import Message, pressure
-from tagger.spec import AssemblySpec, End, Hose, Material
+from tagger.messages import temperature as celsius
+from tagger.spec import AssemblySpec, End, Hose, Material, PressureOverride
 from tagger.trade import rows as row
 from tagger.trade import temperature
 from tagger.trade.results import PartRating, Warning_, WorkingPressure
@@ -30,10 +32,12 @@ def rate(spec: AssemblySpec, tables: Tables) -> tuple[WorkingPressure, list[Warn
         warnings = [w for w in warnings if w.code != "edition_not_given"]
     parts = [hose]
     for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
-        parts.append(end_rating(name, end, tables))
+        parts.append(end_rating(name, end, tables, spec.max_temperature_c))
     warnings += _part_warnings(parts)
-    if spec.working_pressure is not None:
-        given = spec.working_pressure
+    given = spec.working_pressure
+    if given is not None and _beyond(unfit, spec, tables) and not temperature.lifts(given, spec):
+        warnings.append(_not_lifted(given))
+    elif given is not None:
         bar = given.value_bar
         if hose is not printed and printed.value_bar is not None and bar > printed.value_bar:
             warnings.append(_beyond_limits_warning(bar, printed.value_bar, printed.source))
@@ -41,6 +45,20 @@ def rate(spec: AssemblySpec, tables: Tables) -> tuple[WorkingPressure, list[Warn
         parts.append(PartRating(part="override", value_bar=bar, source=given.source, confidence="given"))
     answer, more = _together(parts, unfit)
     return answer, warnings + more
+
+
+def _beyond(unfit: Message | None, spec: AssemblySpec, tables: Tables) -> bool:
+    """Whether the spec asks more of the hose than the tables allow, or of a hose not in them a fluid
+    that needs a source."""
+    if unfit is not None:
+        return True
+    unknown = tables.standard_of(spec.hose.standard) is None
+    return unknown and spec.fluid is not None and temperature.needs_source(spec.fluid, tables)
+
+
+def _not_lifted(given: PressureOverride) -> Warning_:
+    message = Message("trade-pressure-not-lifted", entered=pressure(given.value_bar), source=given.source)
+    return Warning_(code="pressure_not_lifted", field="working_pressure", message=message, severity="danger")
 
 
 def hose_rating(hose: Hose, tables: Tables) -> tuple[PartRating, list[Warning_]]:
@@ -68,14 +86,29 @@ def hose_rating(hose: Hose, tables: Tables) -> tuple[PartRating, list[Warning_]]
     return _rating("hose", low, low.note), warnings
 
 
-def end_rating(name: str, end: End, tables: Tables) -> PartRating:
-    """The rating of one end by family, size, form, shape and material."""
+def end_rating(name: str, end: End, tables: Tables, hottest_c: float | None = None) -> PartRating:
+    """The rating of one end by family, size, form, shape and material.
+
+    A row that holds only up to a temperature rates nothing above it, nor where ``hottest_c`` is not known.
+    """
     every = (
         *tables.end_pressures.get((end.connection, end.size_key), ()),
         *tables.end_pressures.get((end.connection, "all"), ()),
     )
     fitting = [r for r in every if _fits(r, end)]
-    rated = [r for r in fitting if r.use == "rating" and r.material == end.material]
+    own = [r for r in fitting if r.use == "rating" and r.material == end.material]
+    rated = [r for r in own if _holds_at(r, hottest_c)]
+    if own and not rated:
+        limit = max(r.max_temperature_c for r in own if r.max_temperature_c is not None)
+        return _not_known(
+            name,
+            Message(
+                "trade-why-end-condition",
+                end=phrases.end_family(end),
+                material=phrases.material(end.material),
+                limit=celsius(limit),
+            ),
+        )
     if not rated:
         return _not_known(name, _no_rating(end, fitting))
     low = _least_printed(rated)
@@ -83,6 +116,10 @@ def end_rating(name: str, end: End, tables: Tables) -> PartRating:
         f"{r.source}: {r.printed}, {r.note}" for r in fitting if r.use == "note"
     ]
     return _rating(name, low, "; ".join(filter(None, notes)))
+
+
+def _holds_at(item: row.PressureRow, hottest_c: float | None) -> bool:
+    return item.max_temperature_c is None or (hottest_c is not None and hottest_c <= item.max_temperature_c)
 
 
 def _no_rating(end: End, fitting: list[row.PressureRow]) -> Message:

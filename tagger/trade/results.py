@@ -182,6 +182,8 @@ class Assessment(_Value):
     hose_od_source: str  # empty where it is not known
     hose_od_basis: Message | None = None  # how it was taken from several sources
     hose_mass_kg: float | None = None  # the hose over the length, without fittings and oil
+    max_temperature_c: float | None = None  # as entered, else the hose's limit with the spec's fluid
+    max_temperature_source: str = ""  # empty where it was entered
     min_temperature_c: float | None = None  # the hose's lowest with the spec's fluid
     min_temperature_source: str = ""
     content_l: float | None = None  # what it holds, by its nominal bore

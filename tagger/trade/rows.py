@@ -125,6 +125,7 @@ class PressureRow:
 
     ``use``: ``rating`` may rate a hose end; ``ceiling`` bounds the family, not a size;
     ``other`` belongs to another part; ``note`` is said beside the figure and decides nothing.
+    ``max_temperature_c``: the source's figure holds up to there only; empty where it states no limit.
     """
 
     family: Connection
@@ -134,6 +135,7 @@ class PressureRow:
     material: str
     max_working_bar: float
     printed: str
+    max_temperature_c: float | None
     use: Literal["rating", "ceiling", "other", "note"]
     applies_to: str
     source: str
@@ -225,6 +227,33 @@ class HoseFluidRow:
     fluid: str
     min_temperature_c: float | None
     max_temperature_c: float | None
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class FluidRow:
+    """A fluid by its kind. Only ``oil`` may flow where no source names it for the hose's standard.
+
+    ``other_oil`` is treated as a petroleum-based oil, and said so; every other kind has no rating
+    without a row of hose_fluids.csv that allows it.
+    """
+
+    fluid: str
+    kind: Literal[
+        "oil",
+        "other_oil",
+        "water_based",
+        "water",
+        "ester",
+        "polyglycol",
+        "fuel",
+        "gas",
+        "steam",
+        "glycol_ether",
+    ]
+    symbol: str
     source: str
     confidence: str
     note: str

@@ -36,6 +36,7 @@ FILES: dict[str, type[Any]] = {
     "hose_bend": row.HoseBendRow,
     "hose_size": row.HoseSizeRow,
     "hose_fluids": row.HoseFluidRow,
+    "fluids": row.FluidRow,
     "bores": row.Bore,
     "tightening": row.TighteningRow,
     "length_bands": row.LengthBand,
@@ -58,6 +59,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "hose_bend": ("standard", "dash"),
     "hose_size": ("standard", "dash"),
     "hose_fluids": ("standard", "fluid"),
+    "fluids": ("fluid",),
     "bores": ("dash",),
     "tightening": ("family", "size", "part", "material"),
     "length_bands": ("bands",),
@@ -88,6 +90,7 @@ class Tables:
     hose_bends: dict[str, tuple[row.HoseBendRow, ...]]
     hose_sizes: dict[str, tuple[row.HoseSizeRow, ...]]
     hose_fluids: dict[str, tuple[row.HoseFluidRow, ...]]
+    fluids: dict[str, row.FluidRow]
     bores: dict[int, row.Bore]
     tightening: dict[Connection, tuple[row.TighteningRow, ...]]
     length_bands: tuple[row.LengthBand, ...]
@@ -124,6 +127,7 @@ class Tables:
             hose_bends=_grouped(raw["hose_bend"], lambda r: r.standard),
             hose_sizes=_grouped(raw["hose_size"], lambda r: r.standard),
             hose_fluids=_grouped(raw["hose_fluids"], lambda r: r.standard),
+            fluids={r.fluid: r for r in raw["fluids"]},
             bores={r.dash: r for r in raw["bores"]},
             tightening=_grouped(raw["tightening"], lambda r: r.family),
             length_bands=raw["length_bands"],

@@ -1,11 +1,16 @@
-"""Temperature and fluid, as far as a source speaks of them. Nothing is derated by guess."""
+"""Temperature and fluid, as far as a source speaks of them. Nothing is derated by guess.
+
+Oil may flow in any hose of the tables. Any other fluid needs a source that names it for the hose's
+standard (hose_fluids.csv); without one no pressure applies. A fluid that the spec does not name is
+taken for mineral oil, and the tag says "mineral oil only".
+"""
 
 from __future__ import annotations
 
 from tagger import phrases
 from tagger.messages import Message, Value
 from tagger.messages import temperature as celsius
-from tagger.spec import AssemblySpec, Fluid, Hose
+from tagger.spec import AssemblySpec, Fluid, Hose, PressureOverride
 from tagger.trade import rows as row
 from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
@@ -49,7 +54,9 @@ def unfit(spec: AssemblySpec, tables: Tables) -> Message | None:
         limit = celsius(standard.max_temperature_c)
         return Message("trade-unfit-hot", standard=name, limit=limit, source=standard.source)
     if entry is None:
-        return None
+        if spec.fluid is None or not needs_source(spec.fluid, tables):
+            return None
+        return Message("trade-unfit-fluid-unnamed", standard=name, fluid=phrases.fluid(spec.fluid))
     fluid = phrases.fluid(entry.fluid)
     if entry.max_temperature_c is None:
         return Message("trade-unfit-fluid", standard=name, fluid=fluid, source=entry.source)
@@ -57,6 +64,46 @@ def unfit(spec: AssemblySpec, tables: Tables) -> Message | None:
         limit = celsius(entry.max_temperature_c)
         return Message("trade-unfit-hot-fluid", standard=name, fluid=fluid, limit=limit, source=entry.source)
     return None
+
+
+def needs_source(fluid: Fluid, tables: Tables) -> bool:
+    """Whether a hose may carry this fluid only where a source names it: all but oils.
+
+    A fluid that is in no row of fluids.csv needs one.
+    """
+    known = tables.fluids.get(fluid)
+    return known is None or known.kind not in ("oil", "other_oil")
+
+
+def limit(spec: AssemblySpec, tables: Tables) -> tuple[float | None, str]:
+    """The highest temperature in °C that the hose may have with the spec's fluid, and its source.
+
+    (None, "") for a hose that is not in the tables, or one that may not carry the fluid.
+    """
+    standard = tables.standard_of(spec.hose.standard)
+    if standard is None:
+        return None, ""
+    entry = _entry(spec.fluid or Fluid.MINERAL_OIL, standard, tables)
+    if entry is None:
+        if spec.fluid is not None and needs_source(spec.fluid, tables):
+            return None, ""
+        return standard.max_temperature_c, standard.source
+    if entry.max_temperature_c is None:
+        return None, ""
+    if entry.max_temperature_c < standard.max_temperature_c:
+        return entry.max_temperature_c, entry.source
+    return standard.max_temperature_c, standard.source
+
+
+def lifts(given: PressureOverride, spec: AssemblySpec) -> bool:
+    """Whether a pressure entered counts beyond a limit of fluid or heat.
+
+    Only where its source names the very fluid, and a temperature no lower than the spec's.
+    """
+    hottest = given.max_temperature_c
+    if hottest is None or given.fluid != (spec.fluid or Fluid.MINERAL_OIL):
+        return False
+    return spec.max_temperature_c is None or hottest >= spec.max_temperature_c
 
 
 def _entry(fluid: Fluid | None, standard: row.HoseStandard, tables: Tables) -> row.HoseFluidRow | None:
@@ -106,9 +153,12 @@ def fluid_warnings(fluid: Fluid, hottest_c: float | None, hose: Hose, tables: Ta
     name, said = standard.standard, phrases.fluid(fluid)
     entry = _entry(fluid, standard, tables)
     if entry is None:
-        if fluid is Fluid.MINERAL_OIL:
+        if needs_source(fluid, tables):
+            message = Message("trade-fluid-unnamed", standard=name, fluid=said)
+            return [Warning_(code="fluid_not_named", field="fluid", message=message, severity="danger")]
+        if tables.fluids[fluid].kind == "oil":
             return []
-        message = Message("trade-fluid-not-known", standard=name, fluid=said)
+        message = Message("trade-fluid-as-oil", standard=name, fluid=said)
         return [Warning_(code="fluid_not_known", field="fluid", message=message)]
     if entry.max_temperature_c is None:
         message = Message("trade-fluid-not-suited", standard=name, fluid=said, source=entry.source)

@@ -48,7 +48,8 @@ def ending(bar: float, size: str = "12", **more: Any) -> row.PressureRow:
     """A working pressure of a 37 degree end, whatever its form and shape."""
     cells: dict[str, Any] = {
         "family": Connection("sae_37_flare"), "size": size, "forms": (), "shapes": (),
-        "material": "carbon_steel", "max_working_bar": bar, "printed": f"{bar:g} bar", "use": "rating",
+        "material": "carbon_steel", "max_working_bar": bar, "printed": f"{bar:g} bar",
+        "max_temperature_c": None, "use": "rating",
         "applies_to": "", "source": SOURCE, "confidence": "published", "note": "",
     }  # fmt: skip
     return row.PressureRow(**cells | more)

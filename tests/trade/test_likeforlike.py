@@ -136,9 +136,9 @@ def test_an_unlike_fluid_a_source_speaks_for_asks_for_a_look() -> None:
     assert verdicts(found)["fluid"] == "differs"
 
 
-def test_the_same_fluid_without_a_source_replaces_at_most_with_care() -> None:
+def test_the_same_fluid_without_a_source_never_replaces() -> None:
     found = compare(in_fluid("phosphate_ester"), in_fluid("phosphate_ester"), FLUIDS)
-    assert found.verdict == "replaces with care"
+    assert found.verdict == "does not replace"
     known = compare(in_fluid("water_glycol"), in_fluid("water_glycol"), FLUIDS)
     assert known.verdict == "replaces"
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 
 from tagger import phrases
@@ -43,15 +45,69 @@ def test_a_fluid_the_hose_is_not_for_leaves_no_table_pressure(asked: dict[str, o
     assert found.warnings[0].severity == "danger"
 
 
-def test_the_makers_own_figure_still_lets_it_be_built_and_the_danger_stays() -> None:
-    given = {"value_bar": 80, "source": "the manufacturer's letter"}
-    found = checked(max_temperature_c=150, working_pressure=given)
+LETTER = {
+    "value_bar": 80,
+    "source": "the manufacturer's letter",
+    "fluid": "mineral_oil",
+    "max_temperature_c": 150,
+}
+
+
+def test_a_figure_whose_source_names_fluid_and_heat_lets_it_be_built_and_the_danger_stays() -> None:
+    found = checked(max_temperature_c=150, working_pressure=LETTER)
     assert found.working_pressure.value_bar == 80
     assert found.warnings[0].code == "too_hot"
 
 
+@pytest.mark.parametrize(
+    "named", [{"fluid": None}, {"max_temperature_c": None}, {"max_temperature_c": 140}, {"fluid": "water"}]
+)
+def test_a_figure_given_lifts_no_limit_that_its_source_does_not_name(named: dict[str, Any]) -> None:
+    found = checked(max_temperature_c=150, working_pressure=LETTER | named)
+    assert found.working_pressure.value_bar is None
+    assert "pressure_not_lifted" in {w.code for w in found.warnings if w.severity == "danger"}
+
+
+@pytest.mark.parametrize(
+    "wanted", ["phosphate_ester", "petrol", "refrigerant", "oxygen", "steam", "synthetic_ester"]
+)
+def test_a_fluid_that_no_source_names_has_no_pressure_but_one_entered_for_it(wanted: str) -> None:
+    bare = {"value_bar": 80, "source": "a letter"}
+    assert checked(fluid=wanted).working_pressure.value_bar is None
+    assert checked(fluid=wanted, working_pressure=bare).working_pressure.value_bar is None
+    named = LETTER | {"fluid": wanted, "max_temperature_c": 60}
+    assert (
+        checked(fluid=wanted, max_temperature_c=60, working_pressure=named).working_pressure.value_bar == 80
+    )
+
+
+def test_a_hose_in_no_table_carries_such_a_fluid_only_where_the_source_names_it() -> None:
+    hose = {"standard": "A hose of its own", "dash": 12}
+    bare = {"value_bar": 80, "source": "a letter"}
+    assert checked(hose=hose, working_pressure=bare).working_pressure.value_bar == 80
+    assert checked(hose=hose, fluid="petrol", working_pressure=bare).working_pressure.value_bar is None
+    named = LETTER | {"fluid": "petrol", "max_temperature_c": 60}
+    assert checked(hose=hose, fluid="petrol", working_pressure=named).working_pressure.value_bar == 80
+
+
+def test_engine_oil_is_treated_as_oil_and_said_so() -> None:
+    found = checked(fluid="engine_oil")
+    assert found.working_pressure.value_bar == 100
+    assert codes(fluid="engine_oil")["fluid_not_known"] == "care"
+
+
+def test_the_maximum_temperature_is_the_one_entered_else_the_hoses_with_that_fluid() -> None:
+    assert (
+        checked(max_temperature_c=60).max_temperature_c,
+        checked(max_temperature_c=60).max_temperature_source,
+    ) == (60, "")
+    assert (checked().max_temperature_c, checked().max_temperature_source) == (100, SOURCE)
+    assert checked(fluid="water_glycol").max_temperature_c == 70
+    assert checked(fluid="petrol").max_temperature_c is None
+
+
 def test_a_figure_given_beyond_the_hoses_limits_is_never_above_its_rating_within_them() -> None:
-    found = checked(max_temperature_c=150, working_pressure={"value_bar": 340, "source": "a letter"})
+    found = checked(max_temperature_c=150, working_pressure=LETTER | {"value_bar": 340})
     assert found.working_pressure.value_bar == 100
     (said,) = [w.message for w in found.warnings if w.message.id == "trade-pressure-beyond-hose"]
     assert "100 bar" in str(said) and "340 bar" in str(said)
@@ -77,9 +133,9 @@ def test_colder_than_the_hose_goes_is_a_danger() -> None:
     assert "too_cold" not in codes(max_temperature_c=-40)
 
 
-def test_a_fluid_no_source_speaks_of_is_said_to_be_unknown_unless_it_is_mineral_oil() -> None:
-    assert codes(fluid="phosphate_ester")["fluid_not_known"] == "care"
-    assert "fluid_not_known" not in codes(fluid="mineral_oil")
+def test_a_fluid_that_no_source_names_is_a_danger_unless_it_is_mineral_oil() -> None:
+    assert codes(fluid="phosphate_ester")["fluid_not_named"] == "danger"
+    assert "fluid_not_named" not in codes(fluid="mineral_oil")
 
 
 def test_a_hose_of_another_range_has_other_limits() -> None:

@@ -15,6 +15,7 @@ trade-why-end = Kein zulässiger Druck ist veröffentlicht für { $end }, Werkst
 trade-why-end-steel = Kein zulässiger Druck ist veröffentlicht für { $end }, Werkstoff { $material }. Veröffentlichte Drücke von Armaturen gelten nur für kohlenstoffarmen Stahl.
 trade-why-end-ceiling = Kein zulässiger Druck ist veröffentlicht für { $end }, Werkstoff { $material }. Der höchste veröffentlichte Druck der Anschlussart ist { $ceiling } ({ $source }).
 trade-why-end-steel-ceiling = Kein zulässiger Druck ist veröffentlicht für { $end }, Werkstoff { $material }. Veröffentlichte Drücke von Armaturen gelten nur für kohlenstoffarmen Stahl. Der höchste veröffentlichte Druck der Anschlussart ist { $ceiling } ({ $source }).
+trade-why-end-condition = Die Quelle des zulässigen Drucks für { $end }, Werkstoff { $material }, gilt nur bis { $limit }. Die Höchsttemperatur eingeben oder den Wert des Herstellers verwenden.
 
 ## Working pressure: known, with something to be said of it
 
@@ -33,9 +34,12 @@ trade-pressure-beyond-hose = Der eingegebene Druck, { $entered }, liegt über de
 trade-too-hot = { $given } liegt über der Höchsttemperatur von { $standard }, { $limit } ({ $source }). Eine Druckminderung dafür ist nicht veröffentlicht: einen Schlauch verwenden, der für diese Temperatur zugelassen ist.
 trade-too-cold = { $given } liegt unter der Mindesttemperatur von { $standard }, { $limit } ({ $source }). Einen Schlauch verwenden, der für diese Temperatur zugelassen ist.
 trade-cold-limit-of-fluid = Mit { SAY($fluid, case: "dat") } hat { $standard } eine Mindesttemperatur von { $limit } ({ $source }). Darunter nicht verwenden.
-trade-fluid-not-known = Keine Quelle sagt, ob { $standard } für { SAY($fluid, case: "acc") } geeignet ist. Den Schlauchhersteller fragen.
 trade-fluid-not-suited = { $standard } ist nicht für { SAY($fluid, case: "acc") } geeignet ({ $source }). Einen Schlauch verwenden, der für dieses Medium gemacht ist.
 trade-too-hot-for-fluid = Mit { SAY($fluid, case: "dat") } hat { $standard } eine Höchsttemperatur von { $limit } ({ $source }), die Spezifikation nennt aber { $given }.
+trade-unfit-fluid-unnamed = Keine Quelle sagt, dass { $standard } für { SAY($fluid, case: "acc") } geeignet ist.
+trade-fluid-unnamed = Keine Quelle sagt, dass { $standard } für { SAY($fluid, case: "acc") } geeignet ist; deshalb gilt kein Druck. Den Schlauchhersteller fragen und den zulässigen Druck mit dem Medium und der Höchsttemperatur eingeben, die die Quelle nennt.
+trade-fluid-as-oil = Keine Quelle nennt { SAY($fluid, case: "acc") } für { $standard }. Das Medium wird wie ein Öl auf Mineralölbasis behandelt: beim Schlauchhersteller bestätigen lassen.
+trade-pressure-not-lifted = Der eingegebene Druck, { $entered } (Quelle: { $source }), gilt nicht. Jenseits einer Grenze für Medium oder Temperatur zählt er nur, wenn seine Quelle das Medium und die Höchsttemperatur dieser Schlauchleitung nennt: beide dazu eingeben.
 
 ## Lengths and bends
 

@@ -92,6 +92,15 @@ words-fluid-diesel = Dieselkraftstoff
 words-fluid-petrol = Benzin
 words-fluid-air = Luft
 words-fluid-refrigerant = Kältemittel
+words-fluid-engine_oil = Motoröl
+words-fluid-transmission_fluid = Getriebeöl (ATF)
+words-fluid-biodiesel = Biodiesel
+words-fluid-lpg = Flüssiggas (LPG)
+words-fluid-nitrogen = Stickstoff
+words-fluid-oxygen = Sauerstoff
+words-fluid-steam = Wasserdampf
+words-fluid-brake_fluid = Bremsflüssigkeit (Glykolether)
+words-fluid-not_entered = nur Mineralöl
 
 ## Sleeves and guards
 

@@ -15,6 +15,7 @@ trade-why-end = There is no published rating for { $end }, in { $material }.
 trade-why-end-steel = There is no published rating for { $end }, in { $material }. Published fitting ratings apply to low-carbon steel only.
 trade-why-end-ceiling = There is no published rating for { $end }, in { $material }. The highest published rating of the family is { $ceiling } ({ $source }).
 trade-why-end-steel-ceiling = There is no published rating for { $end }, in { $material }. Published fitting ratings apply to low-carbon steel only. The highest published rating of the family is { $ceiling } ({ $source }).
+trade-why-end-condition = The source of the rating for { $end }, in { $material }, applies only up to { $limit }. Enter the maximum temperature, or use the manufacturer's value.
 
 ## Working pressure: known, with something to be said of it
 
@@ -33,9 +34,12 @@ trade-pressure-beyond-hose = The pressure entered, { $entered }, is above the ho
 trade-too-hot = { $given } is above the maximum temperature of { $standard }, { $limit } ({ $source }). No published derating exists: use a hose rated for that temperature.
 trade-too-cold = { $given } is below the minimum temperature of { $standard }, { $limit } ({ $source }). Use a hose rated for that temperature.
 trade-cold-limit-of-fluid = With { $fluid }, { $standard } has a minimum temperature of { $limit } ({ $source }). Do not use it below that.
-trade-fluid-not-known = No source says whether { $standard } is suitable for { $fluid }. Ask the hose manufacturer.
 trade-fluid-not-suited = { $standard } is not suitable for { $fluid } ({ $source }). Use a hose made for this fluid.
 trade-too-hot-for-fluid = With { $fluid }, { $standard } has a maximum temperature of { $limit } ({ $source }), but the spec has { $given }.
+trade-unfit-fluid-unnamed = No source says that { $standard } may carry { $fluid }.
+trade-fluid-unnamed = No source says that { $standard } may carry { $fluid }, so no pressure applies. Ask the hose manufacturer, and enter the approved pressure with the fluid and the maximum temperature that the source names.
+trade-fluid-as-oil = No source names { $fluid } for { $standard }. It is treated as a petroleum-based oil: confirm it with the hose manufacturer.
+trade-pressure-not-lifted = The pressure entered, { $entered } (source: { $source }), does not apply. It counts beyond a limit of fluid or heat only if its source names the fluid and the maximum temperature of this assembly: enter both with it.
 
 ## Lengths and bends
 

@@ -82,6 +82,15 @@ words-fluid-diesel = diesel fuel
 words-fluid-petrol = petrol (gasoline)
 words-fluid-air = air
 words-fluid-refrigerant = refrigerant
+words-fluid-engine_oil = engine oil
+words-fluid-transmission_fluid = transmission fluid (ATF)
+words-fluid-biodiesel = biodiesel
+words-fluid-lpg = LPG (liquefied petroleum gas)
+words-fluid-nitrogen = nitrogen
+words-fluid-oxygen = oxygen
+words-fluid-steam = steam
+words-fluid-brake_fluid = brake fluid (glycol ether)
+words-fluid-not_entered = mineral oil only
 
 ## Sleeves and guards
 

@@ -15,6 +15,7 @@ trade-why-end = No hay presión admisible publicada para: { $end }, de { $materi
 trade-why-end-steel = No hay presión admisible publicada para: { $end }, de { $material }. Las presiones publicadas de los racores solo valen para acero de bajo carbono.
 trade-why-end-ceiling = No hay presión admisible publicada para: { $end }, de { $material }. La mayor presión publicada de la familia es { $ceiling } ({ $source }).
 trade-why-end-steel-ceiling = No hay presión admisible publicada para: { $end }, de { $material }. Las presiones publicadas de los racores solo valen para acero de bajo carbono. La mayor presión publicada de la familia es { $ceiling } ({ $source }).
+trade-why-end-condition = La fuente de la presión para { $end }, material { $material }, solo vale hasta { $limit }. Indique la temperatura máxima o use el valor del fabricante.
 
 ## Working pressure: known, with something to be said of it
 
@@ -33,9 +34,12 @@ trade-pressure-beyond-hose = La presión introducida, { $entered }, supera la pr
 trade-too-hot = { $given } supera la temperatura máxima de { $standard }, { $limit } ({ $source }). No hay reducción de presión publicada: use una manguera apta para esa temperatura.
 trade-too-cold = { $given } está por debajo de la temperatura mínima de { $standard }, { $limit } ({ $source }). Use una manguera apta para esa temperatura.
 trade-cold-limit-of-fluid = Con este fluido ({ $fluid }), { $standard } tiene una temperatura mínima de { $limit } ({ $source }). No la use por debajo.
-trade-fluid-not-known = Ninguna fuente dice si { $standard } es apta para este fluido: { $fluid }. Consulte al fabricante de la manguera.
 trade-fluid-not-suited = { $standard } no es apta para este fluido: { $fluid } ({ $source }). Use una manguera hecha para este fluido.
 trade-too-hot-for-fluid = Con este fluido ({ $fluid }), { $standard } tiene una temperatura máxima de { $limit } ({ $source }), pero la especificación indica { $given }.
+trade-unfit-fluid-unnamed = Ninguna fuente dice que { $standard } sea apta para este fluido: { $fluid }.
+trade-fluid-unnamed = Ninguna fuente dice que { $standard } sea apta para este fluido: { $fluid }. Por eso no vale ninguna presión. Pregunte al fabricante de la manguera e indique la presión admitida con el fluido y la temperatura máxima que nombra la fuente.
+trade-fluid-as-oil = Ninguna fuente nombra este fluido para { $standard }: { $fluid }. Se trata como un aceite mineral: confírmelo con el fabricante de la manguera.
+trade-pressure-not-lifted = La presión introducida, { $entered } (fuente: { $source }), no vale. Más allá de un límite de fluido o de temperatura solo cuenta si su fuente nombra el fluido y la temperatura máxima de este latiguillo: indique los dos con ella.
 
 ## Lengths and bends
 

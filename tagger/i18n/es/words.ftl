@@ -92,6 +92,15 @@ words-fluid-diesel = gasóleo
 words-fluid-petrol = gasolina
 words-fluid-air = aire
 words-fluid-refrigerant = refrigerante
+words-fluid-engine_oil = aceite de motor
+words-fluid-transmission_fluid = aceite de transmisión (ATF)
+words-fluid-biodiesel = biodiésel
+words-fluid-lpg = GLP (gas licuado de petróleo)
+words-fluid-nitrogen = nitrógeno
+words-fluid-oxygen = oxígeno
+words-fluid-steam = vapor de agua
+words-fluid-brake_fluid = líquido de frenos (éter de glicol)
+words-fluid-not_entered = solo aceite mineral
 
 ## Sleeves and guards
 

@@ -15,6 +15,7 @@ trade-why-end = Aucune pression admissible n'est publiée pour : { $end }, en {
 trade-why-end-steel = Aucune pression admissible n'est publiée pour : { $end }, en { $material }. Les pressions publiées des embouts ne valent que pour l'acier à bas carbone.
 trade-why-end-ceiling = Aucune pression admissible n'est publiée pour : { $end }, en { $material }. La plus haute pression publiée de la famille est { $ceiling } ({ $source }).
 trade-why-end-steel-ceiling = Aucune pression admissible n'est publiée pour : { $end }, en { $material }. Les pressions publiées des embouts ne valent que pour l'acier à bas carbone. La plus haute pression publiée de la famille est { $ceiling } ({ $source }).
+trade-why-end-condition = La source de la pression pour { $end }, matière { $material }, ne vaut que jusqu'à { $limit }. Saisissez la température maximale, ou utilisez la valeur du fabricant.
 
 ## Working pressure: known, with something to be said of it
 
@@ -33,9 +34,12 @@ trade-pressure-beyond-hose = La pression saisie, { $entered }, dépasse la press
 trade-too-hot = { $given } dépasse la température maximale de { $standard }, { $limit } ({ $source }). Aucune réduction de pression n'est publiée : utilisez un tuyau prévu pour cette température.
 trade-too-cold = { $given } est en dessous de la température minimale de { $standard }, { $limit } ({ $source }). Utilisez un tuyau prévu pour cette température.
 trade-cold-limit-of-fluid = Avec ce fluide ({ $fluid }), { $standard } a une température minimale de { $limit } ({ $source }). Ne l'utilisez pas en dessous.
-trade-fluid-not-known = Aucune source ne dit si { $standard } convient à ce fluide : { $fluid }. Consultez le fabricant du tuyau.
 trade-fluid-not-suited = { $standard } ne convient pas à ce fluide : { $fluid } ({ $source }). Utilisez un tuyau prévu pour ce fluide.
 trade-too-hot-for-fluid = Avec ce fluide ({ $fluid }), { $standard } a une température maximale de { $limit } ({ $source }), mais la spécification indique { $given }.
+trade-unfit-fluid-unnamed = Aucune source ne dit que { $standard } convient pour le fluide suivant : { $fluid }.
+trade-fluid-unnamed = Aucune source ne dit que { $standard } convient pour le fluide suivant : { $fluid }. Aucune pression n'est donc valable. Demandez au fabricant du tuyau, et saisissez la pression admise avec le fluide et la température maximale que nomme la source.
+trade-fluid-as-oil = Aucune source ne nomme le fluide suivant pour { $standard } : { $fluid }. Il est traité comme une huile minérale : faites-le confirmer par le fabricant du tuyau.
+trade-pressure-not-lifted = La pression saisie, { $entered } (source : { $source }), n'est pas valable. Elle ne compte au-delà d'une limite de fluide ou de température que si sa source nomme le fluide et la température maximale de ce flexible : saisissez les deux avec elle.
 
 ## Lengths and bends
 

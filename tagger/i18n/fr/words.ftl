@@ -92,6 +92,15 @@ words-fluid-diesel = gazole
 words-fluid-petrol = essence
 words-fluid-air = air
 words-fluid-refrigerant = fluide frigorigène
+words-fluid-engine_oil = huile moteur
+words-fluid-transmission_fluid = huile de transmission (ATF)
+words-fluid-biodiesel = biodiesel
+words-fluid-lpg = GPL (gaz de pétrole liquéfié)
+words-fluid-nitrogen = azote
+words-fluid-oxygen = oxygène
+words-fluid-steam = vapeur d'eau
+words-fluid-brake_fluid = liquide de frein (éther de glycol)
+words-fluid-not_entered = huile minérale uniquement
 
 ## Sleeves and guards
 

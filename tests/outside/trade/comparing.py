@@ -54,7 +54,8 @@ def end_pressure(row: Row) -> str:
         return ASIDE
     end = an_end(row["family"], row["size"], kept[0].forms[0], "elbow_90" if kept[0].shapes == ("elbow",) else "straight",
                  kept[0].material)  # fmt: skip
-    return _shown(rating.end_rating("end_a", end, tables()).value_bar, printed)
+    cool = 20.0  # °C: within the condition of every source that states one
+    return _shown(rating.end_rating("end_a", end, tables(), cool).value_bar, printed)
 
 
 def _shown(shown: float | None, printed: float) -> str:
