@@ -320,12 +320,6 @@ class Basis(StrEnum):
     TORQUE = "torque"
 
 
-BASIS_WORDS = {
-    Basis.FINGER_TIGHT: "from finger-tight",
-    Basis.WRENCH_RESISTANCE: "from wrench resistance",
-    Basis.NOT_STATED: "start of count not stated by the source",
-    Basis.TORQUE: "torque",
-}
 STATED = frozenset((Basis.FINGER_TIGHT, Basis.WRENCH_RESISTANCE))  # a count that can be worked to
 MAX_COUNT = 10_000  # assemblies to one spec, registered or ordered in one act
 

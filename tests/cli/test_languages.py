@@ -57,7 +57,9 @@ def test_check_is_said_whole_in_the_language(example: Shell, language: str) -> N
 
 
 @pytest.mark.parametrize("language", OTHERS)
-def test_compare_is_said_whole_in_the_language(example: Shell, language: str) -> None:
+def test_identify_and_compare_are_said_whole_in_the_language(example: Shell, language: str) -> None:
+    given = ("--form", "male", "--thread-od", "27", "--tpi", "12")
+    assert _english_in(example("identify", "--lang", language, *given).stdout, language) == set()
     weaker = {**EXAMPLE, "hose": {"standard": "SAE 100R1", "dash": 12}, "length_mm": 900}
     (example.folder / "weaker.json").write_text(json.dumps(weaker), encoding="utf-8")
     sources = _sources(example.json("check", "spec.json")) | _sources(example.json("check", "weaker.json"))
@@ -93,6 +95,7 @@ def test_a_tag_is_registered_printed_shown_and_read_in_the_language(example: She
         ("read", "nowhere.png"),
         ("read", "https://example.com/about/us"),
         ("run", SERVICE_RUN, "--out", "no/such/o.pdf"),
+        ("show", "00000-000001"),
     ],
 )
 def test_refusals_are_said_whole_in_the_language(
