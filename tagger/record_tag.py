@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 
 from tagger.code import link, payload
 from tagger.code import number as tag_number
+from tagger.messages import Message
 from tagger.printing.content import Tag
 from tagger.settings import ShopSettings
 from tagger.spec import AssemblySpec, TagContent
@@ -72,7 +73,7 @@ def _tag(
         link=link.build(shop.base_url, number, digits, gs1_prefix=shop.gs1_prefix or None),
         content=content,
         assessment=assessment,
-        serial=f"{place} of {of}" if of > 1 else "",
+        serial=Message("printing-serial", place=place, of=of) if of > 1 else None,
         shop=shop.shop_line,
         extra=_said({**record, "note": spec.note}),
         lots=_said({"end_a": spec.end_a.lot, "hose": spec.hose.lot, "end_b": spec.end_b.lot}),

@@ -32,7 +32,7 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/i18n": set(),
     "tagger/words.py": {"tagger.i18n", "tagger.trade.screws"},  # which screw a torque belongs to
     "tagger/drawing": {"tagger.words", "tagger.trade"},
-    "tagger/printing": {"tagger.code", "tagger.trade", "tagger.words", "tagger.drawing"},
+    "tagger/printing": {"tagger.code", "tagger.trade", "tagger.i18n", "tagger.drawing"},
     "tagger/store": {"tagger.code", "tagger.trade"},
     "tagger/settings.py": {"tagger.i18n", "tagger.printing", "tagger.trade"},
     "tagger/record_tag.py": {

@@ -28,7 +28,7 @@ def template_of(name: str, settings: Settings) -> template.Template:
 def template_titles(settings: Settings) -> list[tuple[str, str]]:
     """The label templates there are: name and title."""
     folders = settings.label_template_dirs
-    return [(name, template.load(name, folders).title) for name in template.names(folders)]
+    return [(name, str(template.load(name, folders).named)) for name in template.names(folders)]
 
 
 def pdf_of(tags: Sequence[Tag], wanted: template.Template, dpi: int) -> bytes:

@@ -159,9 +159,9 @@ def _messages(error: TaggerError) -> list[Message]:
     return [problem.message for problem in error.problems]
 
 
-def _status(told: Iterable[str | Message]) -> list[Message]:
+def _status(told: Iterable[Message]) -> list[Message]:
     """What the printer reports, as one message; none where it reports nothing."""
-    said = tuple(as_is(one) if isinstance(one, str) else one for one in told)
+    said = tuple(told)
     return [Message("store-print-status", said=said)] if said else []
 
 

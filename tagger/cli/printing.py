@@ -130,7 +130,7 @@ def _refuse_what_would_not_scan(
     seen: set[Tag] = set()
     told: set[str] = set()
     for tag in tags:
-        but_for_the_number = replace(tag, number="", link="", serial="")
+        but_for_the_number = replace(tag, number="", link="", serial=None)
         if but_for_the_number in seen:
             continue
         seen.add(but_for_the_number)

@@ -60,16 +60,22 @@ def shown(figure: Figure, t: Translator) -> tuple[str, str | None]:
 
 def _torque(figure: Figure, t: Translator) -> tuple[str, str]:
     low, high = figure.value if figure.low is None else figure.low, figure.value
-    feet = [units.number_text(units.lbf_ft_of(nm)) for nm in (low, high)]
-    si = _range(t, units.number_text(low), units.number_text(high), figure.at_most, " N·m")
-    return si, _range(t, feet[0], feet[1], figure.at_most, " lbf·ft")
+    feet = units.lbf_ft_of(low), units.lbf_ft_of(high)
+    return _torque_in(" N·m", low, high, figure.at_most, t), _torque_in(" lbf·ft", *feet, figure.at_most, t)
 
 
-def _range(t: Translator, low: str, high: str, at_most: bool, unit: str = "") -> str:
-    shown = t.decimal(f"{high}{unit}")
+def _torque_in(unit: str, low: float, high: float, at_most: bool, t: Translator) -> str:
+    first, last = units.number_text(low), units.number_text(high)
+    shown = t.decimal(f"{last}{unit}")
     if at_most:
-        return t("words-at-most", high=shown)
-    return shown if low == high else t("words-range", low=t.decimal(low), high=shown)
+        return t.torque_limit(shown)
+    return shown if first == last else t.torque_range(t.decimal(first), shown)
+
+
+def _range(t: Translator, low: str, high: str, at_most: bool) -> str:
+    if at_most:
+        return t("words-at-most", high=high)
+    return high if low == high else t("words-range", low=low, high=high)
 
 
 def show_date(day: date, t: Translator) -> str:

@@ -53,6 +53,14 @@ class Translator:
         si, us = figures.shown(figure, self)
         return si if us is None else f"{si} ({us})"
 
+    def torque_range(self, low: str, high: str) -> str:
+        """From ``low`` to ``high``; the unit stands with ``high``."""
+        return self("words-range", low=low, high=high)
+
+    def torque_limit(self, high: str) -> str:
+        """A ceiling that has no lower value."""
+        return self("words-at-most", high=high)
+
     def as_json(self, message: Message) -> dict[str, Any]:
         """A message for programs and people: its id, its values, its text in this language."""
         return message.as_json() | {"text": self(message)}

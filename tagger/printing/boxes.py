@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tagger import units
 from tagger.code.symbol import CODE128_QUIET, Symbol, code128, qr
 from tagger.drawing import (
     Circle,
@@ -21,6 +21,7 @@ from tagger.drawing import (
 )
 from tagger.drawing.primitives import Ink, rectangle
 from tagger.errors import Problem, TemplateError
+from tagger.messages import Message
 from tagger.printing import fields, sizing
 from tagger.printing.content import Tag
 from tagger.printing.fonts import missing
@@ -41,8 +42,10 @@ from tagger.printing.template import (
     TextBox,
     TighteningBox,
     WordsBox,
+    own_text,
 )
 from tagger.printing.textfit import LEADING, TOP, Fitted, fit
+from tagger.printing.words import once, voices
 from tagger.spec import AssemblySpec
 
 _PAD = 0.6  # mm between a frame or a black ground and its text
@@ -87,15 +90,17 @@ def _fitted(
     where = job.template.where(index)
     strange = missing("".join(lines))
     if strange:
-        mend = "Use letters of the Latin, Greek or Cyrillic alphabet."
-        raise TemplateError(Problem(where, strange, "cannot be shown by the tag's font", mend))
+        raise TemplateError(Problem(where, strange, Message("printing-box-letters", letters=strange)))
     fitted = fit(lines, round(width, 3), round(height, 3), box.text, min(box.text, box.text_min), bold)
     if fitted is None:
-        why = (
-            f"does not fit in {width:.4g} x {height:.4g} mm at the smallest size allowed, {box.text_min:g} mm"
+        message = Message(
+            "printing-box-text",
+            width=round(width, 1),
+            height=round(height, 1),
+            text=box.text_min,
+            least=SMALLEST_TEXT_MM,
         )
-        mend = f"Make size larger, or text_min smaller (not below {SMALLEST_TEXT_MM} mm)."
-        raise TemplateError(Problem(f"{where}, size", " / ".join(lines), why, mend))
+        raise TemplateError(Problem(f"{where}, size", " / ".join(lines), message))
     return fitted
 
 
@@ -135,9 +140,10 @@ def _field(box: FieldBox, index: int, job: Job) -> Part:
 
 
 def _words(box: WordsBox, index: int, job: Job) -> Part:
+    languages = job.template.languages
     if isinstance(box.say, str):
-        return _text_part((box.say,), box, index, job)
-    said = [box.say[language] for language in job.template.languages if language in box.say]
+        return _text_part(once(voice(own_text(box.say)) for voice in voices(languages)), box, index, job)
+    said = [box.say[language] for language in languages if language in box.say]
     return _text_part(tuple(said) or (next(iter(box.say.values())),), box, index, job)
 
 
@@ -204,12 +210,15 @@ def _qr(box: QrBox, index: int, job: Job) -> Part:
     size = sizing.qr_size(job.tag.link, side, box.levels, box.least_module, job.dpi, grow=grow)
     if size is None:
         need = sizing.least_side_mm(job.tag.link, box.levels[-1], box.least_module, job.dpi)
-        why = (
-            f"is too small for the QR code: at {job.dpi} dpi its modules would be under "
-            f"{sizing.LEAST_DOTS} dots or {box.least_module:g} mm"
+        message = Message(
+            "printing-box-qr",
+            side=round(side, 1),
+            dpi=job.dpi,
+            dots=sizing.LEAST_DOTS,
+            module=box.least_module,
+            need=_up(need),
         )
-        mend = f"Give it at least {need:.1f} x {need:.1f} mm, or shorten the link."
-        raise TemplateError(Problem(f"{job.template.where(index)}, size", f"{side:.4g} mm", why, mend))
+        raise TemplateError(Problem(f"{job.template.where(index)}, size", round(side, 1), message))
     symbol = _code(job.tag.link, size.level, size.version)
     pieces = []
     for x, y in _places(box, width, height, size.side_mm):
@@ -217,6 +226,11 @@ def _qr(box: QrBox, index: int, job: Job) -> Part:
         top = sizing.snap(y, job.dpi) + symbol.quiet * size.module_mm
         pieces.append(Placed(symbol, left, top, size.dots, size.module_mm, index))
     return Part([], pieces)
+
+
+def _up(mm: float) -> float:
+    """A least size as it is told: never shown as less."""
+    return math.ceil(mm * 10 - 1e-6) / 10
 
 
 def _places(box: QrBox, width: float, height: float, side: float) -> list[tuple[float, float]]:
@@ -237,15 +251,8 @@ def _code128(box: Code128Box, index: int, job: Job) -> Part:
     dots = sizing.bar_dots(symbol.size, width, box.least_module, job.dpi)
     if dots is None:
         need = symbol.full_size * max(box.least_module, sizing.LEAST_DOTS_BAR * sizing.dot_mm(job.dpi))
-        why = f"is too narrow for the bars of Code 128 at {job.dpi} dpi"
-        raise TemplateError(
-            Problem(
-                f"{job.template.where(index)}, size",
-                f"{width:.4g} mm",
-                why,
-                f"Give it at least {need:.1f} mm.",
-            )
-        )
+        message = Message("printing-box-bars", width=round(width, 1), dpi=job.dpi, need=_up(need))
+        raise TemplateError(Problem(f"{job.template.where(index)}, size", round(width, 1), message))
     module = dots * sizing.dot_mm(job.dpi)
     left = max(0.0, (width - symbol.full_size * module) / 2) + CODE128_QUIET * module
     return Part([], [Placed(symbol, sizing.snap(left, job.dpi), 0.0, dots, module, index)])
@@ -265,13 +272,13 @@ def _bars(text: str) -> Symbol:
 
 
 @lru_cache(maxsize=512)
-def _ends_picture(spec: AssemblySpec, width: float, height: float, length: bool) -> tuple[Item, ...]:
-    text = units.show_length(spec.length_mm) if length else ""
+def _ends_picture(spec: AssemblySpec, width: float, height: float, text: str) -> tuple[Item, ...]:
     return ends_picture(spec, width, height, length_text=text).items
 
 
 def _ends(box: EndsBox, index: int, job: Job) -> Part:
-    return Part(list(_ends_picture(job.tag.spec, *box.inner, box.length)), [])
+    text = fields.length_text(job.tag, job.template.languages) if box.length else ""
+    return Part(list(_ends_picture(job.tag.spec, *box.inner, text)), [])
 
 
 @lru_cache(maxsize=512)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from tagger.code import number as numbers
+from tagger.messages import Message
 from tagger.spec import AssemblySpec, TagContent
 from tagger.trade.results import Assessment
 
@@ -24,7 +25,7 @@ class Tag:
     link: str
     content: TagContent
     assessment: Assessment | None = field(default=None, hash=False)
-    serial: str = ""  # "3 of 20"
+    serial: Message | None = None  # which of how many: "3 of 20"
     shop: str = ""
     extra: dict[str, str] = field(default_factory=dict, hash=False)
     lots: dict[str, str] = field(default_factory=dict, hash=False)

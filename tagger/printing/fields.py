@@ -1,4 +1,4 @@
-"""What the lines of a tag say: each field a template can name, in the reader's language.
+"""What the lines of a tag say: each field a template can name, as messages.
 
 Every line is a view of the tag; none adds a fact of its own.
 """
@@ -7,210 +7,283 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import lru_cache
 
-from tagger import units
-from tagger.printing.content import Tag
-from tagger.printing.words import words_in
-from tagger.spec import End, Tightening
-from tagger.words import N_, NOT_KNOWN, Words
-
-CAUTION = N_(
-    "Wrong pressure, thread or tightening can injure people. Release all pressure before loosening. "
-    "The fitting maker's instructions and local rules come first."
+from tagger import phrases, units
+from tagger.messages import (
+    Figure,
+    Message,
+    Value,
+    as_is,
+    least_pressure,
+    length,
+    pressure,
+    temperature,
+    torque,
 )
-SHORT_CAUTION = N_("Release pressure before loosening. The fitting maker's instructions come first.")
+from tagger.messages import angle as degrees
+from tagger.printing.content import Tag
+from tagger.printing.words import once, voices
+from tagger.spec import End, Tightening
+from tagger.trade.screws import screw_of
 
 
 @dataclass(frozen=True)
 class Field:
-    """``caption`` is the message shown before it where a template asks for captions."""
+    """``caption`` is shown before it where a template asks for captions.
 
-    caption: str
-    lines: Callable[[Tag, Words], list[str]]
+    ``first_only``: sentences for the bench, too long to stand twice; a tag in two languages has them in
+    its first.
+    """
 
-
-def _optional(text: str | None) -> list[str]:
-    return [text] if text else []
-
-
-def _short_end(end: End, words: Words) -> list[str]:
-    """What has to match when it is screwed on: size, family, form and bend. The symbol holds the rest."""
-    bend = words.t("{angle}° elbow", angle=end.angle_deg) if end.is_elbow else words.t("straight")
-    return [f"{end.size_text} {words.connection(end.connection)}, {words.form(end.form)}, {bend}"]
+    caption: Message
+    lines: Callable[[Tag], list[Message]]
+    first_only: bool = False
 
 
-def _size(tag: Tag, words: Words) -> list[str]:
-    return [f"-{tag.spec.hose.dash} ({units.inch_text(tag.spec.hose.dash * 25.4 / 16)})"]
+def _typed(text: str | None) -> list[Message]:
+    """Somebody's own text, as it is."""
+    return [as_is(text)] if text else []
 
 
-def _clocking_short(tag: Tag, words: Words) -> list[str]:
-    """The figure alone, for small labels; which way it is counted stands behind the symbol."""
+def _value(figure: Figure | None) -> list[Message]:
+    return [] if figure is None else [Message("printing-value", value=figure)]
+
+
+def _optional(message: Message | None) -> list[Message]:
+    return [] if message is None else [message]
+
+
+def _short_end(end: End) -> list[Message]:
+    """What has to match when it is screwed on: size, family, form and bend. The QR code holds the rest."""
+    bend = (
+        Message("words-shape-elbow", angle=degrees(end.angle_deg))
+        if end.is_elbow
+        else Message("words-shape-straight")
+    )
+    return [
+        Message(
+            "words-end",
+            size=end.size_text,
+            connection=phrases.connection(end.connection),
+            form=phrases.form(end.form),
+            shape=bend,
+        )
+    ]
+
+
+def _size(tag: Tag) -> list[Message]:
+    dash = tag.spec.hose.dash
+    return [Message("printing-size", dash=dash, inches=units.inch_text(dash * units.MM_PER_INCH / 16))]
+
+
+def _clocking_short(tag: Tag) -> list[Message]:
+    """The angle alone, for small labels; which way it is counted is in the QR code."""
     angle = tag.spec.clocking_deg
-    return [] if angle is None else [words.t(N_("clocking {angle}°"), angle=angle)]
+    return [] if angle is None else [Message("printing-clocking-short", angle=degrees(angle))]
 
 
-def _covers(tag: Tag, words: Words) -> list[str]:
-    return _optional(", ".join(words.cover(cover) for cover in tag.spec.covers))
+def _covers(tag: Tag) -> list[Message]:
+    covers = tuple(phrases.cover(cover) for cover in tag.spec.covers)
+    return [Message("printing-covers", covers=covers)] if covers else []
 
 
-def _temperature(tag: Tag, words: Words) -> list[str]:
+def _working_pressure(tag: Tag) -> list[Message]:
+    bar = tag.content.working_pressure_bar
+    return [phrases.NOT_KNOWN] if bar is None else _value(pressure(bar))
+
+
+def _fluid(tag: Tag) -> list[Message]:
+    return [] if tag.spec.fluid is None else [phrases.fluid(tag.spec.fluid)]
+
+
+def _temperature(tag: Tag) -> list[Message]:
     celsius = tag.spec.max_temperature_c
-    return [] if celsius is None else [units.show_temperature(celsius)]
+    return [] if celsius is None else _value(temperature(celsius))
 
 
-def _fluid(tag: Tag, words: Words) -> list[str]:
-    return [] if tag.spec.fluid is None else [words.fluid(tag.spec.fluid)]
+def _built_on(tag: Tag) -> list[Message]:
+    """ISO 8601, which is read the same in every language and country."""
+    day = tag.content.built_on
+    return [] if day is None else _typed(day.isoformat())
 
 
-def _built_on(tag: Tag, words: Words) -> list[str]:
-    return [] if tag.content.built_on is None else [tag.content.built_on.isoformat()]
-
-
-def _tolerance(tag: Tag, words: Words) -> list[str]:
+def _tolerance(tag: Tag) -> list[Message]:
     allowed = tag.assessment.length_tolerance if tag.assessment else None
     if allowed is None:
         return []
-    return [f"−{units.number_text(allowed.minus)} / +{units.number_text(allowed.plus)} mm ({allowed.source})"]
+    minus, plus = length(allowed.minus), length(allowed.plus)
+    return [Message("printing-tolerance", minus=minus, plus=plus, source=allowed.source)]
 
 
-def _bend_radius(tag: Tag, words: Words) -> list[str]:
+def _bend_radius(tag: Tag) -> list[Message]:
     if tag.assessment is None or tag.assessment.bend_radius_mm is None:
         return []
-    return [f"≥ {units.show_length(tag.assessment.bend_radius_mm)} ({tag.assessment.bend_radius_source})"]
+    radius = length(tag.assessment.bend_radius_mm)
+    return [Message("printing-bend-radius", radius=radius, source=tag.assessment.bend_radius_source)]
 
 
-def _test_pressure(tag: Tag, words: Words) -> list[str]:
+def _test_pressure(tag: Tag) -> list[Message]:
     bar = tag.assessment.test_pressure_bar if tag.assessment else None
-    return [] if bar is None else [units.show_least_pressure(bar)]
+    return [] if bar is None else _value(least_pressure(bar))
 
 
-def _limited_by(tag: Tag, words: Words) -> list[str]:
+def _limited_by(tag: Tag) -> list[Message]:
     if tag.assessment is None:
         return []
     rating = tag.assessment.working_pressure
-    named = {
-        "hose": N_("the hose"),
-        "end_a": N_("end A"),
-        "end_b": N_("end B"),
-        "override": N_("a given figure"),
-    }
-    limit = rating.limited_by
-    part = "" if limit is None else words.t(named.get(limit, limit)) + ": "
-    return [f"{part}{rating.source}"] if rating.source else []
+    if rating.limited_by is None:
+        return _optional(rating.why) or _typed(rating.source)
+    part = phrases.part(rating.limited_by)
+    return [Message("printing-limited-by", part=part, source=rating.source)]
 
 
-def _warnings(tag: Tag, words: Words) -> list[str]:
-    return [] if tag.assessment is None else [f"! {warning.text}" for warning in tag.assessment.warnings]
+def _warnings(tag: Tag) -> list[Message]:
+    found = tag.assessment.warnings if tag.assessment else ()
+    return [Message("printing-warning", warning=warning.message) for warning in found]
 
 
-def _sources(tag: Tag, words: Words) -> list[str]:
-    """Where the tightening figures come from; what both ends share stands once."""
+def _sources(tag: Tag) -> list[Message]:
+    """Where the tightening values come from; what both ends share stands once: "A, B: ..." in any language."""
     if tag.assessment is None:
         return []
-    said: dict[str, list[str]] = {}
+    said: dict[tuple[Message | None, str], list[str]] = {}
     for name, advice in (("A", tag.assessment.end_a), ("B", tag.assessment.end_b)):
         if advice.torque is not None:
-            said.setdefault(f"{advice.torque.basis}; {advice.torque.source}", []).append(name)
+            said.setdefault((advice.torque.basis, advice.torque.source), []).append(name)
         if advice.flats is not None and (
             advice.torque is None or advice.flats.source != advice.torque.source
         ):
-            said.setdefault(advice.flats.source, []).append(name)
-    return [f"{', '.join(names)}: {text}" for text, names in said.items()]
+            said.setdefault((None, advice.flats.source), []).append(name)
+    return [_source(", ".join(ends), basis, source) for (basis, source), ends in said.items()]
 
 
-def _lots(tag: Tag, words: Words) -> list[str]:
-    names = {"end_a": "A", "hose": words.t(N_("hose")), "end_b": "B"}
-    return _optional(
-        ", ".join(f"{name}: {tag.lots[part]}" for part, name in names.items() if part in tag.lots)
+def _source(ends: str, basis: Message | None, source: str) -> Message:
+    if basis is not None:
+        return Message("printing-source-basis", ends=ends, basis=basis, source=source)
+    return Message("printing-source", ends=ends, source=source)
+
+
+def _lots(tag: Tag) -> list[Message]:
+    lots: tuple[Value, ...] = tuple(
+        Message(f"printing-lot-{part}", lot=tag.lots[part])
+        for part in ("end_a", "hose", "end_b")
+        if part in tag.lots
     )
+    return [Message("printing-lots", lots=lots)] if lots else []
 
 
-def _extra(key: str) -> Callable[[Tag, Words], list[str]]:
-    return lambda tag, words: _optional(tag.extra.get(key))
+def _extra(key: str) -> Callable[[Tag], list[Message]]:
+    return lambda tag: _typed(tag.extra.get(key))
 
+
+_END_A, _END_B = Message("printing-field-end_a"), Message("printing-field-end_b")
+_CLOCKING = Message("printing-field-clocking")
+_WORKING_PRESSURE = Message("printing-field-working_pressure")
 
 FIELDS: dict[str, Field] = {
-    "number": Field(N_("Tag"), lambda tag, words: [tag.shown_number]),
-    "serial": Field(N_("Piece"), lambda tag, words: _optional(tag.serial)),
-    "built_on": Field(N_("Built on"), _built_on),
-    "hose": Field(N_("Hose"), lambda tag, words: [words.hose(tag.spec.hose)]),
-    "dash": Field(N_("Size"), _size),
-    "end_a": Field(N_("End A"), lambda tag, words: [words.end(tag.spec.end_a)]),
-    "end_b": Field(N_("End B"), lambda tag, words: [words.end(tag.spec.end_b)]),
-    "end_a_short": Field(N_("End A"), lambda tag, words: _short_end(tag.spec.end_a, words)),
-    "end_b_short": Field(N_("End B"), lambda tag, words: _short_end(tag.spec.end_b, words)),
-    "length": Field(N_("Length"), lambda tag, words: [words.length(tag.spec)]),
-    "clocking": Field(N_("Clocking"), lambda tag, words: _optional(words.clocking(tag.spec))),
-    "clocking_short": Field(N_("Clocking"), _clocking_short),
-    "working_pressure": Field(
-        N_("Working pressure"), lambda tag, words: [words.pressure(tag.content.working_pressure_bar)]
-    ),
-    "fluid": Field(N_("Fluid"), _fluid),
-    "temperature": Field(N_("Up to"), _temperature),
-    "covers": Field(N_("Covers"), _covers),
-    "tolerance": Field(N_("Length tolerance"), _tolerance),
-    "bend_radius": Field(N_("Bend radius"), _bend_radius),
-    "test_pressure": Field(N_("Test pressure"), _test_pressure),
-    "limited_by": Field(N_("Limited by"), _limited_by),
-    "warnings": Field(N_("Warnings"), _warnings),
-    "tightening_sources": Field(N_("Sources of the tightening figures"), _sources),
-    "lots": Field(N_("Lots"), _lots),
-    "shop": Field(N_("Made by"), lambda tag, words: _optional(tag.shop)),
-    "customer": Field(N_("Customer"), _extra("customer")),
-    "machine": Field(N_("Machine"), _extra("machine")),
-    "position": Field(N_("Position"), _extra("position")),
-    "order": Field(N_("Order"), _extra("order")),
-    "note": Field(N_("Note"), _extra("note")),
+    "number": Field(Message("printing-field-number"), lambda tag: _typed(tag.shown_number)),
+    "serial": Field(Message("printing-field-serial"), lambda tag: _optional(tag.serial)),
+    "built_on": Field(Message("printing-field-built_on"), _built_on),
+    "hose": Field(Message("printing-field-hose"), lambda tag: [phrases.hose(tag.spec.hose)]),
+    "dash": Field(Message("printing-field-dash"), _size),
+    "end_a": Field(_END_A, lambda tag: [phrases.end(tag.spec.end_a)]),
+    "end_b": Field(_END_B, lambda tag: [phrases.end(tag.spec.end_b)]),
+    "end_a_short": Field(_END_A, lambda tag: _short_end(tag.spec.end_a)),
+    "end_b_short": Field(_END_B, lambda tag: _short_end(tag.spec.end_b)),
+    "length": Field(Message("printing-field-length"), lambda tag: [phrases.overall_length(tag.spec)]),
+    "clocking": Field(_CLOCKING, lambda tag: _optional(phrases.clocking(tag.spec))),
+    "clocking_short": Field(_CLOCKING, _clocking_short),
+    "working_pressure": Field(_WORKING_PRESSURE, _working_pressure),
+    "fluid": Field(Message("printing-field-fluid"), _fluid),
+    "temperature": Field(Message("printing-field-temperature"), _temperature),
+    "covers": Field(Message("printing-field-covers"), _covers),
+    "tolerance": Field(Message("printing-field-tolerance"), _tolerance),
+    "bend_radius": Field(Message("printing-field-bend_radius"), _bend_radius),
+    "test_pressure": Field(Message("printing-field-test_pressure"), _test_pressure),
+    "limited_by": Field(Message("printing-field-limited_by"), _limited_by),
+    "warnings": Field(Message("printing-field-warnings"), _warnings, first_only=True),
+    "tightening_sources": Field(Message("printing-field-tightening_sources"), _sources, first_only=True),
+    "lots": Field(Message("printing-field-lots"), _lots),
+    "shop": Field(Message("printing-field-shop"), lambda tag: _typed(tag.shop)),
+    "customer": Field(Message("printing-field-customer"), _extra("customer")),
+    "machine": Field(Message("printing-field-machine"), _extra("machine")),
+    "position": Field(Message("printing-field-position"), _extra("position")),
+    "order": Field(Message("printing-field-order"), _extra("order")),
+    "note": Field(Message("printing-field-note"), _extra("note")),
 }
 
 
 def lines_of(names: tuple[str, ...], tag: Tag, languages: tuple[str, ...], caption: bool) -> tuple[str, ...]:
     """The lines of the named fields, one language after the other; a line both share stands once."""
-    lines: dict[str, None] = {}
+    lines: list[str] = []
     for name in names:
+        field, messages = FIELDS[name], FIELDS[name].lines(tag)
         said: dict[tuple[str, ...], list[str]] = {}  # what is said -> its captions, one a language
-        for language in languages:
-            words = words_in(language)
-            shown = tuple(FIELDS[name].lines(tag, words))
-            captions = said.setdefault(shown, [])
-            if (text := words.t(FIELDS[name].caption)) not in captions:
-                captions.append(text)
+        for voice in voices(languages)[: 1 if field.first_only else None]:
+            said.setdefault(tuple(map(voice, messages)), []).append(voice(field.caption))
         for shown, captions in said.items():
-            lead = f"{' / '.join(captions)}: " if caption else ""
-            for position, line in enumerate(shown):
-                lines[(lead if position == 0 else "") + line] = None
-    return tuple(lines)
+            lines += _captioned(" / ".join(once(captions)), shown, languages) if caption else shown
+    return once(lines)
+
+
+def _captioned(caption: str, shown: tuple[str, ...], languages: tuple[str, ...]) -> tuple[str, ...]:
+    """The lines with the caption before the first."""
+    if not shown:
+        return ()
+    first = voices(languages)[0](Message("printing-captioned", caption=caption, line=shown[0]))
+    return (first, *shown[1:])
 
 
 def tightening_lines(tag: Tag, ends: str, languages: tuple[str, ...]) -> tuple[str, ...]:
-    """How to tighten each end, in one line an end and language; the basis always beside the figure."""
-    chosen = [name for name in ("a", "b") if ends in ("both", name)]
-    lines: dict[str, None] = {}
-    for name in chosen:
-        end = tag.spec.end_a if name == "a" else tag.spec.end_b
-        figures = tag.content.tighten_a if name == "a" else tag.content.tighten_b
-        for language in languages:
-            lines[_tightening(name.upper(), end, figures, language)] = None
-    return tuple(lines)
+    """How to tighten each end, in one line an end and language; the basis always beside the count."""
+    both = (
+        ("a", tag.spec.end_a, tag.content.tighten_a),
+        ("b", tag.spec.end_b, tag.content.tighten_b),
+    )
+    messages = [tighten(name.upper(), end, values) for name, end, values in both if ends in ("both", name)]
+    return once(voice(message) for message in messages for voice in voices(languages))
 
 
-@lru_cache(maxsize=1024)
-def _tightening(name: str, end: End, figures: Tightening | None, language: str) -> str:
-    words = words_in(language)
-    return words.t(N_("Tighten {end}"), end=name) + ": " + "; ".join(words.tighten(figures, end))
+def tighten(name: str, end: End, values: Tightening | None) -> Message:
+    """How to tighten one end: torque first, then the turn with its basis; never a guess."""
+    high = values.torque_max_nm if values else None
+    counted = phrases.counted(values, end) if values else None
+    if values is None or high is None:
+        if counted is None:
+            return Message("printing-tighten-unknown", end=name, unknown=phrases.NOT_KNOWN)
+        return Message("printing-tighten-count", end=name, count=counted)
+    turning = _torque(end, values.torque_min_nm, high)
+    if counted is None:
+        return Message("printing-tighten-torque", end=name, torque=turning)
+    return Message("printing-tighten", end=name, torque=turning, count=counted)
+
+
+def _torque(end: End, low: float | None, high: float) -> Value:
+    """The torque in N·m; of a flange it is that of each screw."""
+    if not end.connection.is_flange:
+        return torque(low, high)
+    screw = screw_of(end, low, high)
+    if screw is None:
+        return Message("words-torque-any-screw", torque=torque(low, high))
+    return Message("words-torque-screw", torque=torque(low, high), screw=screw)
 
 
 def pressure_lines(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """(captions, figures): the words "working pressure" and the figures in bar and in psi."""
-    captions = tuple(dict.fromkeys(words_in(language).t(N_("Working pressure")) for language in languages))
+    """(captions, values): the words "working pressure" and the pressure in bar and in psi."""
+    spoken = voices(languages)
+    captions = once(voice(_WORKING_PRESSURE) for voice in spoken)
     bar = tag.content.working_pressure_bar
     if bar is None:
-        unknown = (words_in(language).t(NOT_KNOWN) for language in languages)
-        return captions, tuple(dict.fromkeys(unknown))
-    return captions, (f"{round(bar)} bar", f"{units.psi_of(bar)} psi")
+        return captions, once(voice(phrases.NOT_KNOWN) for voice in spoken)
+    return captions, tuple(text for text in spoken[0].pair(pressure(bar)) if text)
+
+
+def length_text(tag: Tag, languages: tuple[str, ...]) -> str:
+    """The overall length in both systems, for the arrow of the drawing."""
+    return voices(languages)[0](Message("printing-value", value=length(tag.spec.length_mm)))
 
 
 def caution_lines(languages: tuple[str, ...], short: bool) -> tuple[str, ...]:
-    message = SHORT_CAUTION if short else CAUTION
-    return tuple(dict.fromkeys(words_in(language).t(message) for language in languages))
+    """The caution in each language."""
+    message = Message("printing-caution-short") if short else Message("printing-caution")
+    return once(voice(message) for voice in voices(languages))

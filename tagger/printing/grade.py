@@ -20,6 +20,7 @@ from PIL import Image
 
 from tagger.code.symbol import Modules, Symbol, codeword_blocks, codeword_of_module, qr
 from tagger.errors import Problem, SymbolError
+from tagger.messages import Message
 from tagger.printing.plane import mapped, projective
 from tagger.printing.readers import Grey, grey
 
@@ -82,8 +83,7 @@ def grades(image: Image.Image | Grey) -> list[Grade]:
     formats = zxingcpp.BarcodeFormats(zxingcpp.BarcodeFormat.QRCode)
     found = zxingcpp.read_barcodes(levels, formats=formats)
     if not found:
-        mend = "Print it larger or cleaner, or photograph it straight and in focus."
-        raise SymbolError(Problem("image", None, "has no QR code that can be read: grade F", mend))
+        raise SymbolError(Problem("image", None, Message("printing-grade-none")))
     return [_grade(levels.astype(float) / 255, barcode) for barcode in found]
 
 

@@ -1,4 +1,4 @@
-"""Will it scan? What is known before ink is spent, each finding with its mend."""
+"""Will it scan? What is known before printing, each finding with what to do about it."""
 
 from __future__ import annotations
 
@@ -12,11 +12,12 @@ import numpy as np
 
 from tagger.code import link, payload
 from tagger.drawing import Text
-from tagger.errors import LinkError, Problem, SymbolError, TemplateError
+from tagger.errors import LinkError, Problem, Speaks, SymbolError, TemplateError
+from tagger.messages import Message, Value, angle, english
 from tagger.printing import curvature, raster
 from tagger.printing.boxes import Placed
 from tagger.printing.content import Tag
-from tagger.printing.grade import Grade, grades
+from tagger.printing.grade import LETTERS, Grade, grades
 from tagger.printing.layout import Page, lay_out
 from tagger.printing.readers import Grey, grey, qr_readers
 from tagger.printing.sizing import LEAST_DOTS, dot_mm
@@ -34,15 +35,30 @@ Severity = Literal["refuse", "warn", "note"]
 
 @dataclass(frozen=True)
 class Finding:
-    """``refuse``: do not print it; ``warn``: think; ``note``: good to know."""
+    """``refuse``: do not print it; ``warn``: think; ``note``: good to know. ``code`` is stable."""
 
     severity: Severity
     code: str
-    text: str
-    mend: str = ""
+    message: Message
 
-    def as_dict(self) -> dict[str, str]:
-        return {"severity": self.severity, "code": self.code, "text": self.text, "mend": self.mend}
+    @property
+    def text(self) -> str:
+        """What was found, in English: for logs and tests."""
+        return english(self.message)
+
+    @property
+    def mend(self) -> str:
+        """What to do about it, in English: for logs and tests."""
+        return english(self.message, "mend")
+
+    def as_dict(self, t: Speaks | None = None) -> dict[str, object]:
+        """As plain JSON values, its sentences in the language of ``t`` (default English)."""
+        said = (
+            {"text": t(self.message), "mend": t.mend(self.message)}
+            if t
+            else {"text": self.text, "mend": self.mend}
+        )
+        return {"severity": self.severity, "code": self.code, **self.message.as_json(), **said}
 
 
 @dataclass(frozen=True)
@@ -60,8 +76,8 @@ class Preflight:
     grade: str
     findings: tuple[Finding, ...] = field(default=())
 
-    def as_dict(self) -> dict[str, object]:
-        """The shape of ``tagger preflight --json``."""
+    def as_dict(self, t: Speaks | None = None) -> dict[str, object]:
+        """The shape of ``tagger preflight --json``, its sentences in the language of ``t``."""
         return {
             "ok": self.ok,
             "module_mm": round(self.module_mm, 3),
@@ -72,7 +88,7 @@ class Preflight:
             "side_mm": round(self.side_mm, 1),
             "symbols": self.symbols,
             "grade": self.grade,
-            "findings": [finding.as_dict() for finding in self.findings],
+            "findings": [finding.as_dict(t) for finding in self.findings],
         }
 
 
@@ -85,10 +101,7 @@ def preflight(tag: Tag, template: Template, hose_od_mm: float | None = None, dpi
     page = lay_out(tag, template, dpi)
     codes = [placed for placed in page.symbols if placed.symbol.kind == "qr"]
     if not codes:
-        mend = 'Add a box with kind = "qr".'
-        raise TemplateError(
-            Problem(template.file, None, "has no QR code, so nothing on it can be scanned", mend)
-        )
+        raise TemplateError(Problem(template.file, None, Message("printing-flight-no-code")))
     smallest = min(codes, key=lambda placed: placed.module_mm)
     dots = grey(raster.draw(page.drawing, dpi))
     findings: list[Finding] = []
@@ -102,21 +115,26 @@ def preflight(tag: Tag, template: Template, hose_od_mm: float | None = None, dpi
     findings += read
     if template.wraps:
         od = hose_od_mm or (tag.assessment.hose_od_mm if tag.assessment else None)
-        findings += _wrapped(codes, od, template)
+        findings += _wrapped(codes, od)
         findings += _faces(codes, od, template) if od else []
     return Preflight(
         ok=not any(finding.severity == "refuse" for finding in findings),
-        module_mm=smallest.module_mm, dots_per_module=smallest.dots,
-        version=smallest.symbol.version, level=smallest.symbol.level,
-        payload_bytes=_payload_bytes(tag), side_mm=smallest.symbol.size * smallest.module_mm,
-        symbols=len(codes), grade=letter, findings=tuple(findings),
-    )  # fmt: skip
+        module_mm=smallest.module_mm,
+        dots_per_module=smallest.dots,
+        version=smallest.symbol.version,
+        level=smallest.symbol.level,
+        payload_bytes=_payload_bytes(tag),
+        side_mm=smallest.symbol.size * smallest.module_mm,
+        symbols=len(codes),
+        grade=letter,
+        findings=tuple(findings),
+    )
 
 
 def refused(result: Preflight, name: str) -> SymbolError | None:
     """The findings that forbid printing as one error; None where there are none."""
     problems = [
-        Problem(f"{name}: {one.code}", None, one.text, one.mend)
+        Problem(f"{name}: {one.code}", None, one.message)
         for one in result.findings
         if one.severity == "refuse"
     ]
@@ -134,27 +152,25 @@ def _payload_bytes(tag: Tag) -> int:
 def _modules(placed: Placed, page: Page) -> list[Finding]:
     found = []
     if placed.dots < LEAST_DOTS:
-        text = f"A module is {placed.dots} printer dots wide; under {LEAST_DOTS} heat and ink that spread close it."
-        found.append(Finding("refuse", "dots", text, "Give the QR code a larger box, or print at more dpi."))
+        message = Message("printing-flight-dots", dots=placed.dots, least=LEAST_DOTS)
+        found.append(Finding("refuse", "dots", message))
     if placed.module_mm < LEAST_MODULE_MM:
-        text = (
-            f"A module is {placed.module_mm:.3f} mm; DIN SPEC 91406 asks for at least {LEAST_MODULE_MM} mm."
+        module = math.floor(placed.module_mm * 1000) / 1000
+        found.append(
+            Finding("warn", "module", Message("printing-flight-module", module=module, least=LEAST_MODULE_MM))
         )
-        found.append(Finding("warn", "module", text, "Give the QR code a larger box."))
     dot = dot_mm(page.dpi)
     for one in page.symbols:
         off = max(abs(side / dot - round(side / dot)) for side in (one.x, one.y, one.module_mm))
         if off > 0.01:
-            text = f"The {one.symbol.kind} symbol does not stand on whole printer dots."
-            found.append(Finding("refuse", "grid", text, "Report this: the layout should have seen to it."))
+            found.append(Finding("refuse", "grid", Message("printing-flight-grid", kind=one.symbol.kind)))
     return found
 
 
 def _level(placed: Placed) -> list[Finding]:
     if placed.symbol.level in "QH":
         return []
-    text = f"Error correction is level {placed.symbol.level}; DIN SPEC 91406 prefers Q, and H outlives more dirt."
-    return [Finding("warn", "level", text, "Give the QR code a larger box.")]
+    return [Finding("warn", "level", Message("printing-flight-level", level=placed.symbol.level))]
 
 
 def _quiet_zones(page: Page, dots: Grey) -> list[Finding]:
@@ -172,36 +188,32 @@ def _quiet_zones(page: Page, dots: Grey) -> list[Finding]:
         zone = dots[max(0, top - quiet) : top + across + quiet, max(0, left - quiet) : left + across + quiet]
         own = dots[top : top + across, left : left + across]
         if not inside or int((zone < 128).sum()) != int((own < 128).sum()):
-            text = f"The quiet zone of {placed.symbol.quiet} modules round the QR code is not free."
-            mend = "Move what stands in it, or move the QR code away from the label's edge."
-            found.append(Finding("refuse", "quiet zone", text, mend))
+            message = Message("printing-flight-quiet-zone", modules=placed.symbol.quiet)
+            found.append(Finding("refuse", "quiet zone", message))
     return found
 
 
 def _link(tag: Tag) -> list[Finding]:
     if len(tag.link) <= LONGEST_LINK:
         return []
-    text = f"The link has {len(tag.link)} characters; identification links keep to {LONGEST_LINK}."
-    return [Finding("warn", "link", text, "Use a shorter web address.")]
+    message = Message("printing-flight-link", length=len(tag.link), most=LONGEST_LINK)
+    return [Finding("warn", "link", message)]
 
 
 def _reach(codes: list[Placed]) -> list[Finding]:
     largest = max(placed.symbol.size * placed.module_mm for placed in codes)
     reach = largest * REACH
-    text = f"Reads from about {reach / 10:.0f} cm (ten times the symbol's side; common practice, no source)."
     if reach < SHORTEST_REACH_MM:
-        return [
-            Finding("warn", "reach", text, "Use a larger QR code, or expect to hold the phone very close.")
-        ]
-    return [Finding("note", "reach", text)]
+        return [Finding("warn", "reach", Message("printing-flight-reach-short", cm=round(reach / 10)))]
+    return [Finding("note", "reach", Message("printing-flight-reach", cm=round(reach / 10)))]
 
 
 def _text(page: Page) -> list[Finding]:
     sizes = [item.size for item in page.drawing.items if isinstance(item, Text)]
     if not sizes or min(sizes) >= LEGIBLE_MM - 0.01:
         return []
-    text = f"The smallest text is {min(sizes):.1f} mm high; under {LEGIBLE_MM} mm it is hard to read."
-    return [Finding("warn", "text", text, "Make its box larger.")]
+    message = Message("printing-flight-text", size=round(min(sizes), 1), least=LEGIBLE_MM)
+    return [Finding("warn", "text", message)]
 
 
 def _read(tag: Tag, dots: Grey, expected: int) -> tuple[str, list[Finding]]:
@@ -211,52 +223,43 @@ def _read(tag: Tag, dots: Grey, expected: int) -> tuple[str, list[Finding]]:
     readers = qr_readers()
     failed = [name for name, read in readers.items() if tag.link not in read(framed)]
     if failed:
-        text = f"{', '.join(failed)} of {len(readers)} readers here can't read the QR code from the dots to be printed."
         enough = len(readers) - len(failed) >= min(2, len(readers))
-        found.append(
-            Finding("warn" if enough else "refuse", "decode", text, "Give the QR code a larger box.")
-        )
+        message = Message("printing-flight-readers", failed=tuple(failed), count=len(readers))
+        found.append(Finding("warn" if enough else "refuse", "decode", message))
     results: list[Grade] = []
     with suppress(SymbolError):
         results = grades(framed)
     if len(results) < expected:
-        text = f"{len(results)} of {expected} QR codes on the label can be read."
-        found.append(Finding("refuse", "decode", text, "Move the others further apart, or make them larger."))
+        message = Message("printing-flight-codes", read=len(results), count=expected)
+        found.append(Finding("refuse", "decode", message))
     letter = min((one.grade for one in results), default=0)
-    shown = "FDCBA"[letter]
+    shown = LETTERS[letter]
     if letter < 3:
-        text = f"The printed dots grade {shown} by the parameters of ISO/IEC 15415."
-        found.append(Finding("refuse" if letter < 2 else "warn", "grade", text, "Use larger modules."))
-    contrast = (
-        "Contrast is the stock's: print black on white or yellow; dark or clear stock needs a white ground."
-    )
-    found.append(Finding("note", "contrast", contrast))
+        message = Message("printing-flight-grade", grade=shown)
+        found.append(Finding("refuse" if letter < 2 else "warn", "grade", message))
+    found.append(Finding("note", "contrast", Message("printing-flight-contrast")))
     return shown, found
 
 
-def _wrapped(codes: list[Placed], od: float | None, template: Template) -> list[Finding]:
+def _wrapped(codes: list[Placed], od: float | None) -> list[Finding]:
     if od is None:
-        text = "It goes round the hose, but the hose's outside diameter is not known."
-        return [
-            Finding("warn", "curvature", text, "Measure it and give --hose-od; or use a hang tag or a flag.")
-        ]
+        return [Finding("warn", "curvature", Message("printing-flight-wrap-unknown"))]
     placed = min(codes, key=lambda one: one.symbol.size * one.module_mm)
     symbol, side = placed.symbol, placed.symbol.size * placed.module_mm
     widest = curvature.widest_mm(symbol.version, symbol.level, float(od))
-    edge = curvature.edge_foreshortening(side, od)
-    text = (
-        f"Round a hose of {od:.1f} mm the symbol of {side:.1f} mm shows its outer modules at {edge:.0%} of their "
-        f"width; up to {widest:.1f} mm reads."
-    )
+    figures: dict[str, Value] = {
+        "od": round(od, 1),
+        "side": round(side, 1),
+        "share": round(100 * curvature.edge_foreshortening(side, od)),
+        "widest": math.floor(widest * 10) / 10,
+    }
     if side > widest:
-        thinnest = curvature.thinnest_hose_mm(symbol.version, symbol.level, round(side, 1))
-        mend = f"Use a flag label or a hang tag; this label is for hoses from {thinnest:.0f} mm."
-        return [Finding("refuse", "curvature", text, mend)]
+        thinnest = math.ceil(curvature.thinnest_hose_mm(symbol.version, symbol.level, round(side, 1)))
+        message = Message("printing-flight-wrap-thin", **figures, thinnest=thinnest)
+        return [Finding("refuse", "curvature", message)]
     if side > 0.9 * widest:
-        return [
-            Finding("warn", "curvature", text, "It is near the limit: a flag label or a hang tag is surer.")
-        ]
-    return [Finding("note", "curvature", text)]
+        return [Finding("warn", "curvature", Message("printing-flight-wrap-near", **figures))]
+    return [Finding("note", "curvature", Message("printing-flight-wrap", **figures))]
 
 
 def _faces(codes: list[Placed], od: float, template: Template) -> list[Finding]:
@@ -269,8 +272,5 @@ def _faces(codes: list[Placed], od: float, template: Template) -> list[Finding]:
     gaps = [b - a for a, b in pairwise([*shown, shown[0] + length])]
     off = max(gaps) / 2 / length * 360
     if off <= WIDEST_GAP:
-        return [Finding("note", "facing", f"From any side a symbol faces you to within {off:.0f}°.")]
-    text = f"From one side of the hose the nearest symbol is turned away by {off:.0f}°."
-    return [
-        Finding("warn", "facing", text, "Use a label printed further round, or a flag label or hang tag.")
-    ]
+        return [Finding("note", "facing", Message("printing-flight-facing", angle=angle(math.ceil(off))))]
+    return [Finding("warn", "facing", Message("printing-flight-facing-away", angle=angle(math.ceil(off))))]

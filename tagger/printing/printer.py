@@ -14,6 +14,7 @@ from typing import Protocol
 from urllib.parse import urlsplit
 
 from tagger.errors import Problem, TaggerError
+from tagger.messages import Message
 from tagger.printing.content import Tag
 from tagger.printing.template import Template
 
@@ -64,7 +65,7 @@ class JobState(StrEnum):
 class Job:
     """A job as the printer last told of it.
 
-    ``reasons`` are the printer's own keywords and ``remarks`` the same in plain words; ``notable``
+    ``reasons`` are the printer's own keywords and ``remarks`` what they mean; ``notable``
     are those remarks that are more than the usual course of a job. ``name`` is None where the
     printer does not say it.
     """
@@ -72,13 +73,14 @@ class Job:
     id: int
     state: JobState
     reasons: tuple[str, ...] = ()
-    remarks: tuple[str, ...] = ()
-    notable: tuple[str, ...] = ()
+    remarks: tuple[Message, ...] = ()
+    notable: tuple[Message, ...] = ()
     name: str | None = None
 
     @property
     def words(self) -> str:
-        return "; ".join(self.remarks)
+        """The remarks in English, for logs and tests."""
+        return "; ".join(map(str, self.remarks))
 
 
 @dataclass(frozen=True)
@@ -94,7 +96,7 @@ class Status:
     address: str
     model: str
     state: PrinterState | None
-    remarks: tuple[str, ...]
+    remarks: tuple[Message, ...]
     accepts_jobs: bool
     takes: tuple[str, ...]
     dots: tuple[int, ...]
@@ -103,7 +105,8 @@ class Status:
 
     @property
     def words(self) -> str:
-        return "; ".join(self.remarks)
+        """The remarks in English, for logs and tests."""
+        return "; ".join(map(str, self.remarks))
 
     def dpi(self, wanted: int = 203) -> int:
         """``wanted`` where the printer has it or does not say; else its next finer one, else its finest."""
@@ -117,10 +120,8 @@ class Status:
             raise PrinterError(self.unfit)
         if self.dots and dpi not in self.dots:
             # Another number of dots would blur the modules: better refused than printed badly.
-            raise PrinterError(
-                Problem("dpi", dpi, f"is not what the printer at {self.address} has",
-                        f"Give {'one of: ' if len(self.dots) > 1 else ''}{', '.join(map(str, self.dots))}.")
-            )  # fmt: skip
+            message = Message("printing-printer-dpi", dpi=dpi, address=self.address, dots=self.dots)
+            raise PrinterError(Problem("dpi", dpi, message))
 
 
 class Printer(Protocol):
@@ -172,10 +173,7 @@ _PROTOCOLS: dict[str, Callable[[str], Printer]] = {"ipp": _ipp, "ipps": _ipp}
 
 def no_address(address: str) -> PrinterError:
     """What to raise for a text that is not a printer's address."""
-    return PrinterError(
-        Problem("printer", address, "is not the address of a printer",
-                "Give one such as ipp://192.0.2.7/ipp/print or ipps://labels.example.com/ipp/print.")
-    )  # fmt: skip
+    return PrinterError(Problem("printer", address, Message("printing-printer-address", address=address)))
 
 
 def wait(printer: Printer, begun: Job, *, patience_s: float = 30.0) -> Job:
@@ -198,6 +196,9 @@ def wait(printer: Printer, begun: Job, *, patience_s: float = 30.0) -> Job:
 
 def given_up(address: str, job: Job) -> Problem:
     """What to say of a job that the printer took and did not finish."""
-    told = f" ({job.words})" if job.words else ""
-    return Problem("printer", address, f"took job {job.id} but gave it up{told}: some of its tags may have come out",
-                   "Look at the printer, then print again, or take the PDF.")  # fmt: skip
+    message = (
+        Message("printing-job-cancelled-because", job=job.id, remarks=job.remarks)
+        if job.remarks
+        else Message("printing-job-cancelled", job=job.id)
+    )
+    return Problem("printer", address, message)

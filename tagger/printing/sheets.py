@@ -7,6 +7,7 @@ from itertools import islice
 
 from tagger.drawing import Drawing, Item, Line
 from tagger.errors import Problem, TemplateError
+from tagger.messages import Message
 from tagger.printing.content import Tag
 from tagger.printing.layout import lay_out
 from tagger.printing.sizing import snap
@@ -28,10 +29,12 @@ def sheets(tags: Iterable[Tag], template: Template, start: int = 1) -> Iterator[
     """
     per_page = template.sheet.per_page if template.sheet else 1
     if not 1 <= start <= per_page:
-        mend = f"Give a place from 1 to {per_page}."
-        if template.sheet is None:
-            mend = "Leave it out: this template prints one label a page."
-        raise TemplateError(Problem("start", start, "is not a place on the sheet", mend))
+        message = (
+            Message("printing-start-one", start=start)
+            if template.sheet is None
+            else Message("printing-start", start=start, places=per_page)
+        )
+        raise TemplateError(Problem("start", start, message))
     source, place = iter(tags), start - 1
     while page := [(tag, place + offset) for offset, tag in enumerate(islice(source, per_page - place))]:
         yield page

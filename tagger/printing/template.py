@@ -13,26 +13,19 @@ from importlib.resources.abc import Traversable
 from pathlib import Path
 from typing import Annotated, Any, Literal, get_args
 
-from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationError, field_validator
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationError
 
-from tagger.errors import Problem, TemplateError, UnitError, problems_of
+from tagger.errors import Problem, TemplateError, problems_from
+from tagger.i18n import LANGUAGES, SOURCE, Translator
+from tagger.messages import Message, as_is
 from tagger.printing.fields import FIELDS
 from tagger.units import read_length_mm
-from tagger.words import LANGUAGES
 
 PACKAGE = "label_templates"
 SMALLEST_TEXT_MM = 1.7  # em of the smallest text allowed: about 5 pt
 
 
-def _mm(value: object) -> float:
-    try:
-        return read_length_mm(value)
-    except UnitError as error:
-        raise ValueError(error.problems[0].why + ". " + error.problems[0].mend) from None
-
-
-Mm = Annotated[float, BeforeValidator(_mm)]
-Language = Literal["en", "fr", "es", "de"]
+Mm = Annotated[float, BeforeValidator(read_length_mm)]
 
 
 class _Strict(BaseModel):
@@ -70,18 +63,10 @@ class FieldBox(TextBox):
     kind: Literal["text"]
     fields: tuple[str, ...] = Field(min_length=1)
 
-    @field_validator("fields", mode="after")
-    @classmethod
-    def _known(cls, value: tuple[str, ...]) -> tuple[str, ...]:
-        for name in value:
-            if name not in FIELDS:
-                raise ValueError(f"{name!r} is not a field. Use: {', '.join(sorted(FIELDS))}")
-        return value
-
 
 class WordsBox(TextBox):
     kind: Literal["words"]
-    say: str | dict[Language, str]  # the shop's own words, one text or one a language
+    say: str | dict[str, str]  # the shop's own words, one text or one a language
 
 
 class PressureBox(TextBox):
@@ -176,11 +161,16 @@ class Template(_Strict):
     name: str
     title: str = Field(min_length=1)
     size: tuple[Mm, Mm]
-    languages: tuple[Language, ...] = Field(default=("en",), min_length=1, max_length=2)
+    languages: tuple[str, ...] = Field(default=("en",), min_length=1, max_length=2)
     media: str = ""  # what to print it on, for people
     wraps: Literal["across", "down"] | None = None  # which of its sides goes round the hose
     sheet: Sheet | None = None
     box: tuple[Box, ...] = Field(min_length=1)
+
+    @property
+    def named(self) -> Message:
+        """The title: a message for the templates that come with the program, else the shop's own words."""
+        return own_text(self.title)
 
     @property
     def file(self) -> str:
@@ -194,8 +184,8 @@ class Template(_Strict):
         """The same template in one or two other languages; raises TemplateError for unknown ones."""
         wanted = tuple(dict.fromkeys(languages))
         if not 1 <= len(wanted) <= 2 or any(language not in LANGUAGES for language in wanted):
-            mend = f"Give one or two of: {', '.join(LANGUAGES)}."
-            raise TemplateError(Problem(f"{self.file}: languages", ", ".join(wanted), "cannot be used", mend))
+            message = Message("printing-template-languages", languages=tuple(LANGUAGES))
+            raise TemplateError(Problem(f"{self.file}: languages", ", ".join(wanted), message))
         return self.model_copy(update={"languages": wanted})
 
 
@@ -204,13 +194,19 @@ def names(extra_dirs: Iterable[str | Path] = ()) -> list[str]:
     return sorted({file.name.removesuffix(".toml") for file in _files(extra_dirs)})
 
 
-def catalogue(extra_dirs: Iterable[str | Path] = ()) -> list[dict[str, Any]]:
-    """What there is, for a list to choose from; sizes in mm."""
-    dirs = tuple(extra_dirs)
+def catalogue(extra_dirs: Iterable[str | Path] = (), language: str = SOURCE) -> list[dict[str, Any]]:
+    """What there is, for a list to choose from: sizes in mm, titles in ``language``."""
+    dirs, t = tuple(extra_dirs), Translator(language)
     return [
-        {"name": one.name, "title": one.title, "width_mm": one.size[0], "height_mm": one.size[1], "languages": list(one.languages)}
+        {
+            "name": one.name,
+            "title": t(one.named),
+            "width_mm": one.size[0],
+            "height_mm": one.size[1],
+            "languages": list(one.languages),
+        }
         for one in (load(name, dirs) for name in names(dirs))
-    ]  # fmt: skip
+    ]
 
 
 def load(name: str | Path, extra_dirs: Iterable[str | Path] = (), above: tuple[str, ...] = ()) -> Template:
@@ -227,8 +223,8 @@ def load(name: str | Path, extra_dirs: Iterable[str | Path] = (), above: tuple[s
             return (
                 _shipped(str(name)) if not isinstance(file, Path) or not extra else read(file, extra, above)
             )
-    mend = f"Use one of: {', '.join(names(extra))}; or the path of a .toml file."
-    raise TemplateError(Problem("template", str(name), "is not a template here", mend))
+    message = Message("printing-template-unknown", name=str(name), names=tuple(names(extra)))
+    raise TemplateError(Problem("template", str(name), message))
 
 
 @lru_cache(maxsize=64)
@@ -239,9 +235,8 @@ def _shipped(name: str) -> Template:
 def _files(extra_dirs: Iterable[str | Path]) -> Iterator[Traversable]:
     for folder in extra_dirs:
         if not Path(folder).is_dir():
-            raise TemplateError(
-                Problem("templates folder", str(folder), "is not a folder", "Give a folder of .toml files.")
-            )
+            message = Message("printing-template-folder", folder=str(folder))
+            raise TemplateError(Problem("templates folder", str(folder), message))
         yield from sorted(Path(folder).glob("*.toml"))
     for file in resources.files(PACKAGE).iterdir():
         if file.name.endswith(".toml"):
@@ -253,17 +248,17 @@ def read(file: Traversable | Path, extra_dirs: tuple[str, ...] = (), above: tupl
     try:
         data = tomllib.loads(file.read_text(encoding="utf-8"))
     except OSError:
-        raise TemplateError(
-            Problem(str(file), None, "cannot be read", "Check the path of the template.")
-        ) from None
+        message = Message("printing-template-unreadable", file=str(file))
+        raise TemplateError(Problem(str(file), None, message)) from None
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
-        raise TemplateError(Problem(file.name, None, f"is not TOML: {error}", "Mend that line.")) from None
+        message = Message("printing-template-not-toml", told=str(error))
+        raise TemplateError(Problem(file.name, None, message)) from None
     data = _based(data, file, extra_dirs, (*above, file.name))
     try:
         template = Template.model_validate({"name": file.name.removesuffix(".toml"), **data})
     except ValidationError as error:
         raise TemplateError(_problems(error, file.name, data)) from None
-    problems = list(_geometry(template))
+    problems = [*_names(template), *_geometry(template)]
     if problems:
         raise TemplateError(problems)
     return template
@@ -280,13 +275,14 @@ def _based(
     if base is None:
         return data
     if f"{base}.toml" in above or str(base) in above:
-        way = " -> ".join((*above, str(base)))
-        why = "is this same template" if len(above) == 1 else f"is based on this template itself: {way}"
-        raise TemplateError(
-            Problem(f"{file.name}: base", base, why, "Name another one, or say everything here.")
+        message = (
+            Message("printing-template-own-base")
+            if len(above) == 1
+            else Message("printing-template-circle", way=" -> ".join((*above, str(base))))
         )
+        raise TemplateError(Problem(f"{file.name}: base", base, message))
     whole = load(str(base), extra_dirs, above).model_dump(
-        mode="json", exclude_none=True, exclude_defaults=True
+        mode="json", exclude={"name"}, exclude_none=True, exclude_defaults=True
     )
     return {**whole, **data}
 
@@ -299,28 +295,70 @@ def kinds() -> list[str]:
 
 def _problems(error: ValidationError, file: str, data: dict[str, Any]) -> list[Problem]:
     """pydantic's findings with the file before each key, and boxes counted from one with their kind."""
+    items = error.errors(include_url=False)
     found = []
-    boxes = data.get("box", [])
-    problems = problems_of(error)
-    inner = {one.field.rsplit(".", 1)[0] for one in problems if one.field.rsplit(".", 1)[-1].isdigit()}
-    for problem in problems:
-        if problem.field in inner and "after validation" in problem.why:
+    for item in items:
+        if item["type"] == "too_short" and any(_inside(item["loc"], other["loc"]) for other in items):
             continue  # the list is only too short because an entry of it, named beside this, is wrong
-        parts = problem.field.split(".")
-        if parts[0] == "box" and len(parts) > 1 and parts[1].isdigit():
-            index = int(parts[1])
-            kind = boxes[index].get("kind", "no kind") if index < len(boxes) else ""
-            below = parts[3:] if parts[2:3] == [kind] else parts[2:]  # pydantic names the kind it tried
-            rest = ".".join(below)
-            key = f"box {index + 1} ({kind})" + (f", {rest}" if rest else "")
-        else:
-            key = problem.field
-        why, mend = problem.why.removeprefix("value error, "), problem.mend
-        if "tag" in why and "expected" in why and "kind" in why:
-            why, mend = "is not a kind of box", f"Set kind to one of: {', '.join(kinds())}."
-        value = problem.value if not isinstance(problem.value, dict | list) else None
-        found.append(Problem(f"{file}: {key}", value, why, mend or "See label_templates/README.md."))
+        if item["type"] == "union_tag_invalid":
+            kind = str(item["ctx"]["tag"])
+            message = Message("printing-template-kind", kind=kind, kinds=tuple(kinds()))
+            found.append(Problem(f"{file}: {_key(item['loc'], data)}", kind, message))
+            continue
+        if item["type"] == "union_tag_not_found":
+            message = Message("printing-template-kind-missing", kinds=tuple(kinds()))
+            found.append(Problem(f"{file}: {_key(item['loc'], data)}", None, message))
+            continue
+        for problem in problems_from([item]):
+            key = _key(tuple(problem.field.split(".")), data)
+            value = problem.value if not isinstance(problem.value, dict | list) else None
+            found.append(Problem(f"{file}: {key}", value, problem.message))
     return found
+
+
+def _inside(outer: tuple[int | str, ...], inner: tuple[int | str, ...]) -> bool:
+    return len(inner) > len(outer) and inner[: len(outer)] == outer
+
+
+def _key(loc: tuple[int | str, ...], data: dict[str, Any]) -> str:
+    """How a message names a key: "box 3 (qr), colour"."""
+    parts = [str(part) for part in loc]
+    if parts[0] != "box" or len(parts) < 2 or not parts[1].isdigit():
+        return ".".join(parts)
+    boxes, index = data.get("box", []), int(parts[1])
+    kind = boxes[index].get("kind", "?") if index < len(boxes) else "?"
+    below = parts[3:] if parts[2:3] == [kind] else parts[2:]  # pydantic names the kind it tried
+    return f"box {index + 1} ({kind})" + (f", {'.'.join(below)}" if below else "")
+
+
+def own_text(text: str) -> Message:
+    """What a template says in its own words; those that come with the program name a message instead."""
+    return Message(text) if text.startswith(_NAMES_A_MESSAGE) else as_is(text)
+
+
+_NAMES_A_MESSAGE = ("printing-title-", "printing-done-")
+
+
+def _names(template: Template) -> Iterator[Problem]:
+    """Fields and languages that there are not."""
+    for language in template.languages:
+        if language not in LANGUAGES:
+            yield _no_language(f"{template.file}: languages", language)
+    for index, box in enumerate(template.box):
+        if isinstance(box, FieldBox):
+            for name in box.fields:
+                if name not in FIELDS:
+                    message = Message("printing-template-field", field=name, fields=tuple(sorted(FIELDS)))
+                    yield Problem(f"{template.where(index)}, fields", name, message)
+        if isinstance(box, WordsBox) and isinstance(box.say, dict):
+            for language in box.say:
+                if language not in LANGUAGES:
+                    yield _no_language(f"{template.where(index)}, say", language)
+
+
+def _no_language(field: str, language: str) -> Problem:
+    message = Message("printing-template-language", language=language, languages=tuple(LANGUAGES))
+    return Problem(field, language, message)
 
 
 def _geometry(template: Template) -> Iterator[Problem]:
@@ -331,17 +369,14 @@ def _geometry(template: Template) -> Iterator[Problem]:
         (x, y), (w, h) = box.at, box.size
         if x < -slack or y < -slack or x + w > width + slack or y + h > height + slack:
             given = f"at {x:g}, {y:g} size {w:g} x {h:g} mm"
-            yield Problem(
-                template.where(index), given,
-                f"reaches off the label, which is {width:g} x {height:g} mm", "Move it, or make it smaller.",
-            )  # fmt: skip
+            message = Message("printing-template-off-label", width=width, height=height)
+            yield Problem(template.where(index), given, message)
     solid = [(i, box) for i, box in enumerate(template.box) if not isinstance(box, RuleBox)]
     for place, (i, one) in enumerate(solid):
         for j, other in solid[place + 1 :]:
             if _overlap(one, other):
-                yield Problem(
-                    template.where(j), None, f"lies over box {i + 1} ({one.kind})", "Move one of the two."
-                )
+                message = Message("printing-template-overlap", box=i + 1, kind=one.kind)
+                yield Problem(template.where(j), None, message)
     yield from _sheet_geometry(template)
 
 
@@ -362,13 +397,8 @@ def _sheet_geometry(template: Template) -> Iterator[Problem]:
     for axis, key in enumerate(("columns", "rows")):
         last = sheet.first[axis] + sheet.pitch[axis] * (counts[axis] - 1) + template.size[axis]
         if last > sheet.page_size[axis] + 0.05:
-            yield Problem(
-                f"{template.file}: sheet, {key}", counts[axis],
-                f"reach to {last:g} mm on a page of {sheet.page_size[axis]:g} mm",
-                "Use fewer, or a smaller pitch or first.",
-            )  # fmt: skip
+            message = Message("printing-template-off-page", last=round(last, 2), page=sheet.page_size[axis])
+            yield Problem(f"{template.file}: sheet, {key}", counts[axis], message)
         if counts[axis] > 1 and sheet.pitch[axis] < template.size[axis] - 0.01:
-            yield Problem(
-                f"{template.file}: sheet, pitch", sheet.pitch[axis],
-                f"is less than the label's {template.size[axis]:g} mm", "Labels would lie over one another.",
-            )  # fmt: skip
+            message = Message("printing-template-pitch", pitch=sheet.pitch[axis], size=template.size[axis])
+            yield Problem(f"{template.file}: sheet, pitch", sheet.pitch[axis], message)

@@ -1,25 +1,79 @@
-"""The words that stand on tags only; everything else a tag says comes from ``tagger.words``.
-
-Their translations are ``locales/<language>/LC_MESSAGES/printing.po``.
-"""
+"""Messages as a tag shows them: short ranges, and one decimal sign on the whole tag."""
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+from dataclasses import dataclass
 from functools import lru_cache
 
-from tagger.words import Words, messages
+from tagger.i18n import Translator, figures
+from tagger.messages import Figure, Message
 
 
-class TagWords(Words):
-    """Plain words in one language, the tag's own before the general ones."""
+@dataclass(frozen=True)
+class Voice:
+    """One language of a tag. ``point``: decimals with a point, whatever the language writes.
 
-    def t(self, message: str, **values: object) -> str:
-        text = messages("tagger", self.language, "printing").get(message)
-        if text is None:
-            return super().t(message, **values)
-        return text.format(**values) if values else text
+    >>> from tagger.messages import Message, torque
+    >>> Voice("de")(Message("printing-tighten-torque", end="A", torque=torque(103.4, 115)))
+    'Anziehen A: 103,4–115 N·m (76–85 lbf·ft)'
+    """
+
+    language: str
+    point: bool = False
+
+    def __call__(self, message: Message) -> str:
+        """The text of a message."""
+        return _text(message, self.language, self.point)
+
+    def pair(self, figure: Figure) -> tuple[str, str | None]:
+        """A figure in SI and in US units."""
+        return figures.shown(figure, _translator(self.language, self.point))
 
 
-@lru_cache(maxsize=8)
-def words_in(language: str) -> TagWords:
-    return TagWords(language)
+@lru_cache(maxsize=64)
+def voices(languages: tuple[str, ...]) -> tuple[Voice, ...]:
+    """The voices of a tag in these languages.
+
+    Two languages with different decimal signs share the point (ISO 80000-1 allows both signs), so that
+    a figure reads the same in both and a line without words stands once.
+    """
+    mixed = len({sign_of(language) for language in languages}) > 1
+    return tuple(Voice(language, mixed) for language in languages)
+
+
+def sign_of(language: str) -> str:
+    """The decimal sign of a language."""
+    return Translator(language)("words-decimal-sign")
+
+
+def once(texts: Iterable[str]) -> tuple[str, ...]:
+    """Each text once, in the order they come."""
+    return tuple(dict.fromkeys(texts))
+
+
+class _TagTranslator(Translator):
+    """Ranges of torque as tables write them: "103–115 N·m", "≤ 115 N·m"."""
+
+    def __init__(self, language: str, point: bool) -> None:
+        super().__init__(language)
+        self._point = point
+
+    def decimal(self, text: str) -> str:
+        return text if self._point else super().decimal(text)
+
+    def torque_range(self, low: str, high: str) -> str:
+        return f"{low}–{high}"
+
+    def torque_limit(self, high: str) -> str:
+        return f"≤ {high}"
+
+
+@lru_cache(maxsize=16)
+def _translator(language: str, point: bool) -> _TagTranslator:
+    return _TagTranslator(language, point)
+
+
+@lru_cache(maxsize=4096)  # most lines of a run are the same
+def _text(message: Message, language: str, point: bool) -> str:
+    return _translator(language, point)(message)

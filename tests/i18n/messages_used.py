@@ -30,7 +30,7 @@ class Use:
 
 def uses() -> Iterator[Use]:
     """Every message that Python, templates and scripts ask for."""
-    for folder in ("tagger", "api", "examples"):
+    for folder in ("tagger", "api", "examples", "label_templates"):
         for path in sorted((ROOT / folder).rglob("*")):
             where = str(path.relative_to(ROOT))
             if path.suffix == ".py":

@@ -16,6 +16,7 @@ from PIL import Image
 from stdnum.iso7064 import mod_37_36
 
 from tagger.code import link, number, payload
+from tagger.messages import Message
 from tagger.printing import pdf
 from tagger.printing.content import Tag
 from tagger.printing.template import Template
@@ -71,6 +72,7 @@ LONGEST: dict[str, dict[str, Any]] = {
         "length_mm": 12750.5, "length_basis": "thread_end",
     },
 }  # fmt: skip
+SERIAL = Message("printing-serial", place=13, of=120)
 FIGURES = Tightening(
     torque_min_nm=103, torque_max_nm=115, flats_min=1, flats_max=1.25, flats_basis="finger_tight"
 )
@@ -109,7 +111,7 @@ def longest() -> list[Tag]:
         for bar in (413.7, None):
             for other in (known, None):
                 figures_of = {"working_pressure_bar": bar, "tighten_a": known, "tighten_b": other}
-                tags.append(a_tag(spec, serial="13 of 120", shop=shop, **figures_of))
+                tags.append(a_tag(spec, serial=SERIAL, shop=shop, **figures_of))
     return tags
 
 
@@ -126,7 +128,7 @@ def assessed() -> list[Tag]:
         spec = AssemblySpec.read(data)
         found = assess(spec)
         tag = a_tag(
-            data, assessment=found, serial="13 of 120", extra=paper, shop="Example Hose Shop, tel. 555 0100"
+            data, assessment=found, serial=SERIAL, extra=paper, shop="Example Hose Shop, tel. 555 0100"
         )
         tags.append(replace(tag, content=found.content_of(spec, date(2026, 11, 25))))
     return tags

@@ -76,7 +76,7 @@ def test_wrap_label_repeats_the_symbol_round_the_hose(tag):
 def test_hang_tag_says_what_it_must(tag, make_tag):
     shown = " ".join(texts(lay_out(tag, template.load("hang_tag"))))
     for part in (
-        tag.shown_number, "Working pressure", "207 bar", "3000 psi", "SAE 100R2 -12 (3/4 in)", "End A: -12",
+        tag.shown_number, "Max. working pressure", "207 bar", "3000 psi", "SAE 100R2 -12 (3/4 in)", "End A: -12",
         "End B: -12 37° flare", "drop 56 mm (2.20 in)", "1250 mm (49.21 in)", "Tighten A: 103–115 N·m",
         "1 to 1 1/4 flats from finger-tight", "2026-11-25", "Release pressure before loosening",
     ):  # fmt: skip
@@ -96,7 +96,7 @@ def test_clocking_is_said_and_drawn_only_where_it_means_something(make_tag):
 def test_what_is_not_known_says_so(make_tag):
     unknown = make_tag(working_pressure_bar=None, tighten_a=None, tighten_b=None)
     shown = " ".join(texts(lay_out(unknown, template.load("hang_tag"))))
-    assert shown.count("not known: use the fitting maker's figure") == 3
+    assert shown.count("not known: use the fitting manufacturer's value") == 3
     assert " bar" not in shown
     assert "N·m" not in shown
 

@@ -5,6 +5,7 @@ import dataclasses
 import pytest
 
 from tagger.errors import TemplateError
+from tagger.i18n import Translator
 from tagger.printing import preflight as flight
 from tagger.printing import template
 from tagger.printing.preflight import preflight
@@ -30,7 +31,7 @@ def test_the_answer_has_the_agreed_keys(tag):
     assert set(answer) >= KEYS
     assert answer["level"] == "H"
     assert answer["payload_bytes"] <= 40
-    assert all(set(one) == {"severity", "code", "text", "mend"} for one in answer["findings"])
+    assert all(set(one) == {"severity", "code", "id", "values", "text", "mend"} for one in answer["findings"])
 
 
 @pytest.mark.parametrize(("od", "ok"), [(15, False), (20, False), (25, False), (33, True), (47, True)])
@@ -40,6 +41,7 @@ def test_a_thin_hose_refuses_a_wrap_label_and_names_the_mend(make_tag, od, ok):
     if not ok:
         (finding,) = [one for one in result.findings if one.code == "curvature"]
         assert "flag label or a hang tag" in finding.mend
+        assert finding.message.id == "printing-flight-wrap-thin"
         assert "hoses from 29 mm" in finding.mend
         assert "curvature" in str(flight.refused(result, "wrap_label"))
 
@@ -101,3 +103,12 @@ def test_a_label_without_a_code_is_refused(tmp_path, make_tag):
     )
     with pytest.raises(TemplateError, match="has no QR code"):
         preflight(make_tag(), label)
+
+
+def test_a_finding_is_said_in_the_readers_language(make_tag):
+    result = preflight(make_tag(), template.load("wrap_label"), hose_od_mm=20)
+    said = {one["code"]: one for one in result.as_dict(Translator("de"))["findings"]}
+    assert said["curvature"]["severity"] == "refuse"
+    assert "Um einen Schlauch von 20 mm" in said["curvature"]["text"]
+    assert "Schläuche ab 29 mm" in said["curvature"]["mend"]
+    assert said["curvature"]["values"]["thinnest"] == 29

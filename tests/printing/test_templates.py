@@ -1,5 +1,6 @@
 """Templates: what may stand in one, and that every error names file, key and mend."""
 
+from itertools import permutations
 from pathlib import Path
 from typing import get_args
 
@@ -7,9 +8,9 @@ import pytest
 
 from tagger.drawing import Text
 from tagger.errors import TemplateError
+from tagger.i18n import LANGUAGES, Translator
 from tagger.printing import fields, template
 from tagger.printing.layout import lay_out
-from tagger.words import LANGUAGES
 
 README = (Path(__file__).parents[2] / "label_templates" / "README.md").read_text(encoding="utf-8")
 TWO_LANGUAGES = ("hang_tag_two", "roll_4x6", "traveller_a5", "traveller_half_letter")
@@ -41,15 +42,15 @@ def write(folder, text, name="mine.toml"):
     [
         (('kind = "qr"', 'kind = "qr"\ncolour = "red"'), "box 1 (qr), colour", "not a known field", "Remove it"),
         (('kind = "qr"', 'kind = "picture"'), "box 1 (picture)", "is not a kind of box", "Set kind to one of: text"),
-        (("at = [33, 1]", "at = [43, 1]"), "box 2 (text)", "reaches off the label", "Move it"),
-        (("at = [33, 1]", "at = [30, 1]"), "box 2 (text)", "lies over box 1 (qr)", "Move one of the two"),
-        (('["number"]', '["numbr"]'), "box 2 (text), fields", "is not a field", "Use: bend_radius"),
+        (("at = [33, 1]", "at = [43, 1]"), "box 2 (text)", "extends beyond the label", "Move it"),
+        (("at = [33, 1]", "at = [30, 1]"), "box 2 (text)", "overlaps box 1 (qr)", "Move one of the two"),
+        (('["number"]', '["numbr"]'), "box 2 (text), fields", "numbr is not a field of a tag", "Use one of: bend_radius"),
         (("size = [26, 5]", 'size = [26, "5 yards"]'), "box 2 (text), size.1", "Unknown unit: yards", "Enter a length"),
         (("size = [60, 40]", ""), "size", "value is missing", "Enter it"),
-        (('title = "A label"', 'title = "A label'), "mine.toml", "is not TOML", "Mend that line"),
+        (('title = "A label"', 'title = "A label'), "mine.toml", "is not valid TOML", "Correct that line"),
         (("size = [26, 5]", "size = [26, 5]\ntext = 1.2"), "box 2 (text), text", "below the minimum of 1.7", "Enter 1.7 or more"),
-        (('title = "A label"', 'title = "A label"\nlanguages = ["nl"]'), "languages.0", "not a known value", "en"),
-        (('title = "A label"', 'title = "A label"\nbase = "mine"'), "base", "is this same template", "Name another"),
+        (('title = "A label"', 'title = "A label"\nlanguages = ["nl"]'), "languages", "nl is not a language of the tags", "Use one of: en"),
+        (('title = "A label"', 'title = "A label"\nbase = "mine"'), "base", "cannot be its own base", "Use another base template"),
     ],
 )  # fmt: skip
 def test_an_error_names_file_key_and_mend(tmp_path, change, key, why, mend):
@@ -66,7 +67,8 @@ def test_an_error_names_file_key_and_mend(tmp_path, change, key, why, mend):
 def test_a_symbol_too_small_is_named_with_the_size_it_needs(tmp_path, make_tag):
     label = template.load(write(tmp_path, GOOD.replace("size = [31, 31]", "size = [12, 12]")))
     with pytest.raises(
-        TemplateError, match=r"mine\.toml: box 1 \(qr\), size: is too small.*Give it at least 1\d\.\d x"
+        TemplateError,
+        match=r"mine\.toml: box 1 \(qr\), size: The box .* is too small.*Make it at least 1\d\.\d x",
     ):
         lay_out(make_tag(), label)
 
@@ -74,14 +76,14 @@ def test_a_symbol_too_small_is_named_with_the_size_it_needs(tmp_path, make_tag):
 def test_text_that_cannot_fit_is_refused_not_cut(tmp_path, make_tag):
     label = template.load(write(tmp_path, GOOD.replace('["number"]', '["end_b", "length"]')))
     with pytest.raises(
-        TemplateError, match=r"mine\.toml: box 2 \(text\), size: does not fit.*Make size larger"
+        TemplateError, match=r"mine\.toml: box 2 \(text\), size: The text does not fit.*Increase size"
     ):
         lay_out(make_tag(), label)
 
 
 def test_a_letter_the_font_lacks_is_refused(tmp_path, make_tag):
     label = template.load(write(tmp_path, GOOD.replace('["number"]', '["shop"]')))
-    with pytest.raises(TemplateError, match="cannot be shown by the tag's font"):
+    with pytest.raises(TemplateError, match="the tag font cannot print"):
         lay_out(make_tag(shop="软管"), label)
 
 
@@ -89,7 +91,7 @@ def test_own_folder_comes_before_ours(tmp_path):
     write(tmp_path, GOOD, "hang_tag.toml")
     write(tmp_path, GOOD, "cellar.toml")
     assert template.load("hang_tag", [tmp_path]).title == "A label"
-    assert template.load("hang_tag").title.startswith("Hang tag")
+    assert str(template.load("hang_tag").named).startswith("Hang tag")
     assert {"cellar", "hang_tag", "wrap_label"} <= set(template.names([tmp_path]))
 
 
@@ -98,6 +100,10 @@ def test_a_base_gives_all_but_what_is_said(tmp_path):
     assert mine.title == "Ours, in French"
     assert mine.languages == ("fr",)
     assert mine.box == template.load("hang_tag").box
+
+
+def test_each_template_is_listed_under_its_own_name():
+    assert [row["name"] for row in template.catalogue()] == template.names()
 
 
 def test_inches_are_read(tmp_path):
@@ -139,11 +145,11 @@ def test_sources_stand_beside_the_figures(name, assessed):
             assert all(warning.text in shown for warning in tag.assessment.warnings)
 
 
-@pytest.mark.parametrize("languages", [("en", "es"), ("de", "fr")])
+@pytest.mark.parametrize("languages", [*permutations(LANGUAGES, 2)], ids="-".join)
 @pytest.mark.parametrize("name", TWO_LANGUAGES)
-def test_large_templates_hold_two_languages(name, languages, longest):
+def test_large_templates_hold_any_two_languages(name, languages, longest, assessed):
     label = template.load(name).in_languages(languages)
-    for tag in longest:
+    for tag in (*longest, *assessed):
         lay_out(tag, label)
 
 
@@ -178,18 +184,30 @@ def test_readme_tells_every_template_kind_and_field():
         assert key in ("name", "box", "sheet") or f"{key} = " in README
 
 
-def test_every_message_of_the_tag_is_translated():
-    import ast
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_shipped_titles_are_in_the_readers_language_and_a_shops_own_as_it_wrote_them(language, tmp_path):
+    write(tmp_path, GOOD, "cellar.toml")
+    t = Translator(language)
+    titles = {row["name"]: row["title"] for row in template.catalogue([tmp_path], language)}
+    assert titles.pop("cellar") == "A label"
+    for name, title in titles.items():
+        assert t.has(template.load(name).title), name
+        assert title == t(template.load(name).named)
 
-    from tagger.words import messages
 
-    source = ast.parse(Path(fields.__file__).read_text(encoding="utf-8"))
-    said = {
-        node.args[0].value
-        for node in ast.walk(source)
-        if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "N_"
-    }
-    assert len(said) > 30
-    for language in LANGUAGES:
-        if language != "en":
-            assert said <= set(messages("tagger", language, "printing")), language
+@pytest.mark.parametrize(
+    ("change", "key", "id"),
+    [
+        (('kind = "text"', 'kind = "words"\nsay = { nl = "Goed" }'), "box 2 (words), say", "printing-template-language"),
+        (('kind = "qr"\n', ""), "box 1 (?)", "printing-template-kind-missing"),
+        (("[[box]]", "[sheet]\ncolumns = 4\nrows = 1\nfirst = [0, 0]\npitch = [50, 40]\n[[box]]"), "sheet, pitch",
+         "printing-template-pitch"),
+    ],
+)  # fmt: skip
+def test_a_problem_is_a_message_with_its_values(tmp_path, change, key, id):
+    text = GOOD.replace('fields = ["number"]\n', "") if "say" in change[1] else GOOD
+    with pytest.raises(TemplateError) as caught:
+        template.load(write(tmp_path, text.replace(*change, 1)))
+    found = {problem.field: problem.message for problem in caught.value.problems}
+    assert found[f"mine.toml: {key}"].id == id
+    assert found[f"mine.toml: {key}"].values

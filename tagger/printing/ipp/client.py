@@ -10,9 +10,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from tagger.errors import Problem
+from tagger.messages import Message
 from tagger.printing.ipp.encoding import Attribute, Attributes, Broken, Resolution, Tag, Value, decode, encode
 from tagger.printing.ipp.http import post
-from tagger.printing.ipp.reasons import in_words, notable
+from tagger.printing.ipp.reasons import notable, remarks_of
 from tagger.printing.printer import (
     TIMEOUT_S,
     Busy,
@@ -27,16 +28,16 @@ from tagger.printing.printer import (
 PRINT_TIMEOUT_S = 60.0
 PRINT_JOB, GET_JOB_ATTRIBUTES, GET_PRINTER_ATTRIBUTES = 0x0002, 0x0009, 0x000B
 NOT_FOUND, BUSY = 0x0406, 0x0507
-_REFUSALS = {
-    0x0401: "does not let this program print",
-    0x0402: "wants a sign-in that this program cannot give",
-    0x0403: "does not let this program print",
-    NOT_FOUND: "has nothing under this address",
-    0x0408: "says the file is too large",
-    0x040A: "does not take files of this format",
-    0x040B: "does not take such a job",
-    0x0506: "takes no jobs now",
-    BUSY: "is busy",
+_REFUSALS = {  # RFC 8011, appendix B
+    0x0401: Message("printing-refused-forbidden"),
+    0x0402: Message("printing-refused-sign-in"),
+    0x0403: Message("printing-refused-forbidden"),
+    NOT_FOUND: Message("printing-refused-not-found"),
+    0x0408: Message("printing-refused-too-large"),
+    0x040A: Message("printing-refused-format"),
+    0x040B: Message("printing-refused-job"),
+    0x0506: Message("printing-refused-not-accepting"),
+    BUSY: Message("printing-refused-busy"),
 }
 # RFC 8011, 5.4.11 and 5.3.7.
 _PRINTER_STATES: dict[int, PrinterState] = dict(enumerate(PrinterState, 3))
@@ -139,7 +140,7 @@ def _job(uri: str, answer: Attributes, kind: type[PrinterError]) -> Job:
         number, state = answer["job-id"][0], _JOB_STATES[int(str(answer["job-state"][0]))]
         name = next(iter(_texts(answer, "job-name")), None)
         reasons = _reasons(answer, "job-state-reasons")
-        return Job(int(str(number)), state, reasons, in_words(reasons), in_words(notable(reasons)), name)
+        return Job(int(str(number)), state, reasons, remarks_of(reasons), remarks_of(notable(reasons)), name)
     except (KeyError, IndexError, ValueError):
         raise _broken(uri, kind) from None
 
@@ -203,16 +204,17 @@ def _ask(
     except Broken:
         raise _broken(uri, Unsure if prints else PrinterError) from None
     if status >= 0x0100:
-        why = _REFUSALS.get(status, f"refuses with IPP status 0x{status:04x}")
-        told = " ".join(_texts(answer, "status-message"))[:200]
         kind = {NOT_FOUND: NotKnown, BUSY: Busy}.get(status, PrinterError)
-        raise kind(
-            Problem("printer", uri, why + (f" ({told})" if told else ""),
-                    "Look at the printer and its address, or take the PDF.")
-        )  # fmt: skip
+        raise kind(Problem("printer", uri, _refusal(status, answer)))
     return answer
 
 
+def _refusal(status: int, answer: Attributes) -> Message:
+    """Why the printer refuses, with its own words where it has any."""
+    why = _REFUSALS.get(status) or Message("printing-refused-status", status=f"0x{status:04x}")
+    told = " ".join(_texts(answer, "status-message"))[:200]
+    return Message("printing-refused-told", why=why, told=told) if told else why
+
+
 def _broken(uri: str, kind: type[PrinterError]) -> PrinterError:
-    mend = "Check the path of its address, often /ipp/print."
-    return kind(Problem("printer", uri, "does not answer as IPP wants", mend))
+    return kind(Problem("printer", uri, Message("printing-printer-not-ipp")))

@@ -7,19 +7,25 @@ time nor the size of an answer is without bound.
 
 from __future__ import annotations
 
+import errno
 import http.client
 import ipaddress
+import os
 import socket
 import ssl
 import time
 from urllib.parse import SplitResult, urlsplit
 
 from tagger.errors import Problem
+from tagger.messages import Message
 from tagger.printing.printer import PrinterError, Unsure, no_address
 
 MOST_OCTETS = 1_000_000  # of an answer; a printer's description takes some 20,000
 PORT = 631  # RFC 8010, 4 and RFC 7472, 4
-_LOOK = "Check that it is switched on, in the network and that the address is right; the PDF always works."
+
+
+class _TooLong(Exception):
+    """An answer of more than ``MOST_OCTETS``."""
 
 
 def read_uri(uri: str) -> SplitResult:
@@ -59,27 +65,34 @@ def post(uri: str, body: bytes, *, timeout: float, prints: bool = False) -> byte
         answer = connection.getresponse()
         content = _read(answer, timeout)
     except ssl.SSLCertVerificationError as error:
-        raise kind(
-            Problem("printer", uri, f"shows a certificate that is not trusted here: {error.verify_message}",
-                    "Have this computer trust it (SSL_CERT_FILE), or use ipp:// within the shop's own network.")
-        ) from error  # fmt: skip
+        message = Message("printing-printer-untrusted", told=error.verify_message)
+        raise kind(Problem("printer", uri, message)) from error
     except TimeoutError as error:
-        why = f"does not answer within {timeout:g} seconds"
-        raise kind(Problem("printer", uri, why, _mend(kind))) from error
-    except (OSError, http.client.HTTPException, ValueError) as error:
-        told = (error.strerror if isinstance(error, OSError) else None) or str(error) or "it hung up"
-        why = f"broke off: {told}" if kind is Unsure else f"cannot be reached: {told}"
-        raise kind(Problem("printer", uri, why, _mend(kind))) from error
+        message = Message("printing-printer-silent", seconds=timeout, sent=_sent(kind))
+        raise kind(Problem("printer", uri, message)) from error
+    except (OSError, http.client.HTTPException, ValueError, _TooLong) as error:
+        raise kind(Problem("printer", uri, _broken_off(error, kind))) from error
     finally:
         connection.close()
     if answer.status != 200:
         kind = Unsure if prints and answer.status >= 500 else PrinterError
-        raise kind(Problem("printer", uri, f"answers HTTP {answer.status} {answer.reason[:80]}", _mend(kind)))
+        status = f"{answer.status} {answer.reason[:80]}"
+        raise kind(Problem("printer", uri, Message("printing-printer-http", status=status, sent=_sent(kind))))
     return content
 
 
-def _mend(kind: type[PrinterError]) -> str:
-    return "Look whether the tags came out before you send them again." if kind is Unsure else _LOOK
+def _sent(kind: type[PrinterError]) -> str:
+    """Whether the printer may have the job: the key that chooses what to do about it."""
+    return "perhaps" if kind is Unsure else "no"
+
+
+def _broken_off(error: Exception, kind: type[PrinterError]) -> Message:
+    if isinstance(error, _TooLong):
+        return Message("printing-printer-too-long", octets=MOST_OCTETS, sent=_sent(kind))
+    told = (error.strerror if isinstance(error, OSError) else None) or str(error) or type(error).__name__
+    if kind is Unsure:
+        return Message("printing-printer-lost", told=told)
+    return Message("printing-printer-unreachable", told=told)
 
 
 def _connected(uri: str, where: SplitResult, timeout: float) -> socket.socket:
@@ -88,7 +101,7 @@ def _connected(uri: str, where: SplitResult, timeout: float) -> socket.socket:
     found = socket.getaddrinfo(host, port, type=socket.SOCK_STREAM)
     for *_, address in found:
         _refuse_address(uri, str(address[0]))
-    error: OSError = OSError("it has no address")
+    error = OSError(errno.EADDRNOTAVAIL, os.strerror(errno.EADDRNOTAVAIL))
     for *_, address in found:
         try:
             plain = socket.create_connection((str(address[0]), port), timeout)
@@ -110,10 +123,7 @@ def _refuse_address(uri: str, address: str) -> None:
     if isinstance(found, ipaddress.IPv6Address) and found.ipv4_mapped:
         found = found.ipv4_mapped
     if found.is_link_local or found.is_multicast or found.is_unspecified:
-        raise PrinterError(
-            Problem("printer", uri, f"leads to {address}, where no printer of a shop's network stands",
-                    "Give the printer an address of the shop's own network.")
-        )  # fmt: skip
+        raise PrinterError(Problem("printer", uri, Message("printing-printer-elsewhere", address=address)))
 
 
 def _read(answer: http.client.HTTPResponse, timeout: float) -> bytes:
@@ -121,7 +131,7 @@ def _read(answer: http.client.HTTPResponse, timeout: float) -> bytes:
     while piece := answer.read(65_536):
         content += piece
         if len(content) > MOST_OCTETS:
-            raise ValueError(f"its answer is longer than {MOST_OCTETS} octets")
+            raise _TooLong
         if time.monotonic() > end:
             raise TimeoutError
     return content

@@ -6,11 +6,12 @@ import io
 from collections.abc import Sequence
 
 from tagger.errors import Problem
+from tagger.messages import Message
 from tagger.printing import pdf, raster
 from tagger.printing.content import Tag
 from tagger.printing.ipp import client, pwg
 from tagger.printing.ipp.client import Description
-from tagger.printing.ipp.reasons import in_words
+from tagger.printing.ipp.reasons import remarks_of
 from tagger.printing.printer import TIMEOUT_S, Job, Status
 from tagger.printing.sheets import page_size
 from tagger.printing.template import Template
@@ -36,11 +37,13 @@ class IppPrinter:
         media_type, document = _document(told, tags, template, dpi, start)
         size = page_size(template)
         return client.print_job(
-            self.address, document, media_type,
-            name=name or f"{template.name}, {len(tags)} tags",
+            self.address,
+            document,
+            media_type,
+            name=name or f"{template.name} ({len(tags)})",
             scaling="none" if "none" in told.scalings else None,
             media_mm=size if told.takes_media(*size) else None,
-        )  # fmt: skip
+        )
 
     def job(self, job_id: int) -> Job:
         return client.job(self.address, job_id)
@@ -51,7 +54,7 @@ def _status(address: str, told: Description) -> Status:
         address=address,
         model=told.model,
         state=told.state,
-        remarks=in_words(told.reasons),
+        remarks=remarks_of(told.reasons),
         accepts_jobs=told.accepts_jobs,
         takes=tuple(words for kind, words in _FORMATS if kind in told.formats),
         dots=_dots(told),
@@ -63,9 +66,12 @@ def _status(address: str, told: Description) -> Status:
 def _unfit(address: str, told: Description) -> Problem | None:
     if PDF in told.formats or _raster_kinds(told):
         return None
-    known = ", ".join(told.formats)[:200] or "nothing"
-    return Problem("printer", address, f"takes neither PDF nor PWG Raster, only {known}",
-                   "Take the PDF and print it from a computer that knows this printer.")  # fmt: skip
+    message = (
+        Message("printing-printer-formats", formats=told.formats[:12])
+        if told.formats
+        else Message("printing-printer-no-formats")
+    )
+    return Problem("printer", address, message)
 
 
 def _dots(told: Description) -> tuple[int, ...]:

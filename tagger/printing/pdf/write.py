@@ -15,12 +15,14 @@ from pathlib import Path
 from typing import BinaryIO
 
 from tagger.errors import Problem, TemplateError
+from tagger.messages import Message
 from tagger.printing.content import Tag
 from tagger.printing.pdf.file import StreamedDocument
 from tagger.printing.pdf.fonts import FontCodes
 from tagger.printing.pdf.operators import page_code
 from tagger.printing.sheets import Slot, laid_out, page_size, sheets
 from tagger.printing.template import Template
+from tagger.printing.words import voices
 
 _CHUNK = 64  # tags handed to a process at a time
 _PAYS_FROM = 600  # tags from which starting processes pays
@@ -56,7 +58,7 @@ def write(
     """
     chunks = _chunks(sheets(tags, template, start), template)
     with _opened(out) as file:
-        document = StreamedDocument(file, template.title)
+        document = StreamedDocument(file, voices(template.languages)[0](template.named))
         width, height = page_size(template)
         count = 0
         for made in _made(chunks, template, dpi, processes):
@@ -67,7 +69,7 @@ def write(
             if progress:
                 progress(made.tags)
         if not count:
-            raise TemplateError(Problem("tags", 0, "is no tag at all", "Give at least one."))
+            raise TemplateError(Problem("tags", 0, Message("printing-no-tags")))
         document.close()
     return count
 

@@ -112,7 +112,7 @@ def test_the_media_size_goes_with_the_job_where_the_printer_has_it(
 def test_a_job_the_printer_gives_up_is_an_error(tmp_path: Path, make_tag: MakeTag) -> None:
     with serving(tmp_path / "spool", PDF, "-c", "/bin/false") as printer:
         taken = printer_at(printer.uri).send([make_tag()], template.load("hang_tag"), dpi=600)
-        with pytest.raises(printers.PrinterError, match="gave it up"):
+        with pytest.raises(printers.PrinterError, match="then cancelled it"):
             printers.wait(printer_at(printer.uri), taken)
 
 
@@ -122,11 +122,13 @@ def test_what_a_printer_cannot_print_is_refused_before_anything_is_sent(
     with serving(tmp_path / "spool", "image/jpeg") as printer:
         with pytest.raises(printers.PrinterError, match="neither PDF nor PWG Raster"):
             printer_at(printer.uri).send([make_tag()], template.load("hang_tag"))
-        with pytest.raises(printers.PrinterError, match=r"does not take such a job.*document-format"):
+        with pytest.raises(
+            printers.PrinterError, match=r"does not support this type of job.*document-format"
+        ):
             client.print_job(printer.uri, b"%PDF-1.7", PDF, name="a tag")
         assert not printer.received()
     before = endpoint.received()
-    with pytest.raises(printers.PrinterError, match=r"dpi: .*Give one of: 300, 600"):
+    with pytest.raises(printers.PrinterError, match=r"dpi: .*Use 300 or 600 dpi"):
         printer_at(endpoint.uri).send([make_tag()], template.load("hang_tag"), dpi=203)
     assert endpoint.received() == before
 
@@ -134,7 +136,7 @@ def test_what_a_printer_cannot_print_is_refused_before_anything_is_sent(
 def test_a_wrong_path_and_a_job_that_is_not_there_are_refused_in_words(endpoint: Endpoint) -> None:
     with pytest.raises(printers.PrinterError, match="printer: "):
         client.printer(endpoint.uri.replace("/ipp/print", "/nowhere"))
-    with pytest.raises(printers.NotKnown, match="has nothing under this address"):
+    with pytest.raises(printers.NotKnown, match="was not found at this address"):
         client.job(endpoint.uri, 4711)
 
 
@@ -154,13 +156,13 @@ def test_an_address_that_is_no_printers_is_refused_in_words(uri: str) -> None:
     "host", ["169.254.169.254", "[fe80::1]", "[::ffff:169.254.1.1]", "0.0.0.0", "224.0.0.1"]
 )
 def test_an_address_outside_a_shops_network_is_never_asked(host: str) -> None:
-    with pytest.raises(printers.PrinterError, match="where no printer of a shop's network stands"):
+    with pytest.raises(printers.PrinterError, match="not a local network address"):
         client.printer(f"ipp://{host}/ipp/print", timeout=0.2)
 
 
 def test_a_printer_that_is_off_is_told_with_its_mend() -> None:
     with pytest.raises(
-        printers.PrinterError, match=r"cannot be reached: Connection refused.*switched on"
+        printers.PrinterError, match=r"cannot be reached \(Connection refused\).*printer is on"
     ) as refused:
         client.print_job(f"ipp://127.0.0.1:{free_port()}/ipp/print", b"", PDF, name="a tag")
     assert not isinstance(refused.value, printers.Unsure), "nothing has left this machine"
@@ -173,7 +175,7 @@ def test_a_printer_by_tls_is_asked_only_when_its_certificate_is_trusted(
     keys.mkdir()
     with serving(tmp_path / "spool", PDF, "-K", str(keys)) as printer:
         uri = printer.uri.replace("ipp://", "ipps://")
-        with pytest.raises(printers.PrinterError, match="shows a certificate that is not trusted here"):
+        with pytest.raises(printers.PrinterError, match="certificate is not trusted"):
             client.printer(uri)
         monkeypatch.setenv("SSL_CERT_FILE", str(keys / "localhost.crt"))
         assert client.printer(uri).model
@@ -182,7 +184,7 @@ def test_a_printer_by_tls_is_asked_only_when_its_certificate_is_trusted(
 def test_a_printer_that_never_answers_is_not_waited_for_long() -> None:
     with socket.create_server(("127.0.0.1", 0)) as silent:
         uri = f"ipp://127.0.0.1:{silent.getsockname()[1]}/ipp/print"
-        with pytest.raises(printers.PrinterError, match=r"does not answer within 0\.2 seconds"):
+        with pytest.raises(printers.PrinterError, match=r"did not answer within 0\.2 s"):
             client.printer(uri, timeout=0.2)
         with pytest.raises(printers.Unsure):  # the same silence after a job went out says nothing
             client.print_job(uri, b"%PDF-1.7", PDF, name="a tag", timeout=0.2)
@@ -195,8 +197,8 @@ def test_a_printer_that_never_answers_is_not_waited_for_long() -> None:
             b"HTTP/1.1 302 Found\r\nLocation: http://127.0.0.1:%d/secret\r\nContent-Length: 0\r\n\r\n",
             "HTTP 302",
         ),
-        (b"HTTP/1.1 200 OK\r\n\r\n" + bytes(1_100_000), "longer than 1000000 octets"),
-        (b"HTTP/1.1 200 OK\r\n\r\nno printer", "does not answer as IPP wants"),
+        (b"HTTP/1.1 200 OK\r\n\r\n" + bytes(1_100_000), "longer than 1000000 bytes"),
+        (b"HTTP/1.1 200 OK\r\n\r\nno printer", "did not return a valid IPP response"),
     ],
     ids=["redirect", "endless", "nonsense"],
 )
@@ -229,7 +231,7 @@ def test_a_line_that_breaks_in_the_middle_of_a_job_leaves_it_unsure(
 ) -> None:
     with (
         cut_line(endpoint, after=3000) as uri,
-        pytest.raises(printers.Unsure, match=r"broke off.*Look whether the tags came out"),
+        pytest.raises(printers.Unsure, match=r"was lost.*Check whether the tags were printed"),
     ):
         printer_at(uri).send([make_tag()], template.load("hang_tag"), dpi=600)
 

@@ -79,9 +79,9 @@ def test_a_sheet_starts_at_any_free_place(make_tag):
 
 
 def test_a_place_that_is_not_on_the_sheet_is_refused(make_tag):
-    with pytest.raises(TemplateError, match=r"start: is not a place on the sheet.*from 1 to 8"):
+    with pytest.raises(TemplateError, match=r"start: 9 is not a place on the sheet.*from 1 to 8"):
         written([make_tag()], template.load("sheet_a4"), start=9)
-    with pytest.raises(TemplateError, match="one label a page"):
+    with pytest.raises(TemplateError, match="one label per page"):
         written([make_tag()], template.load("hang_tag"), start=2)
 
 
@@ -136,7 +136,7 @@ def test_a_tag_that_does_not_fit_leaves_no_file(make_tag, tmp_path):
 
 
 def test_no_tag_at_all_is_refused():
-    with pytest.raises(TemplateError, match="Give at least one"):
+    with pytest.raises(TemplateError, match="Enter at least one"):
         written([], template.load("hang_tag"))
 
 

@@ -1,0 +1,293 @@
+# Tags and printing: what stands on a tag, templates, preflight, printers.
+
+## Lines of a tag. Ranges and signs are short; a tag has one decimal sign (label_templates/README.md)
+
+printing-value = { $value }
+printing-captioned = { $caption }: { $line }
+printing-size = -{ $dash } ({ $inches })
+printing-serial = { $place } of { $of }
+printing-clocking-short = clocking { $angle }
+printing-covers = { LIST($covers) }
+printing-tolerance = −{ $minus } / +{ $plus }; { $source }
+printing-bend-radius = ≥ { $radius }; { $source }
+printing-limited-by = { $part } ({ $source })
+printing-warning = ! { $warning }
+printing-source = { $ends }: { $source }
+printing-source-basis = { $ends }: { $basis }; { $source }
+printing-lots = { LIST($lots) }
+printing-lot-end_a = A: { $lot }
+printing-lot-hose = hose: { $lot }
+printing-lot-end_b = B: { $lot }
+printing-tighten = Tighten { $end }: { $torque }; { $count }
+printing-tighten-torque = Tighten { $end }: { $torque }
+printing-tighten-count = Tighten { $end }: { $count }
+printing-tighten-unknown = Tighten { $end }: { $unknown }
+printing-caution = Wrong pressure, thread or torque can cause serious injury. Release all pressure before loosening. Follow the fitting manufacturer's instructions and local regulations.
+printing-caution-short = Release pressure before loosening. Follow the fitting manufacturer's instructions.
+
+## Captions of the fields, before a colon
+
+printing-field-number = Tag
+printing-field-serial = Piece
+printing-field-built_on = Built on
+printing-field-hose = Hose
+printing-field-dash = Size
+printing-field-end_a = End A
+printing-field-end_b = End B
+printing-field-length = Length
+printing-field-clocking = Clocking angle
+printing-field-working_pressure = Max. working pressure
+printing-field-fluid = Fluid
+printing-field-temperature = Max. temperature
+printing-field-covers = Sleeves and guards
+printing-field-tolerance = Length tolerance
+printing-field-bend_radius = Min. bend radius
+printing-field-test_pressure = Proof pressure
+printing-field-limited_by = Limited by
+printing-field-warnings = Warnings
+printing-field-tightening_sources = Sources of the tightening values
+printing-field-lots = Lots
+printing-field-shop = Made by
+printing-field-customer = Customer
+printing-field-machine = Machine
+printing-field-position = Position
+printing-field-order = Order
+printing-field-note = Note
+
+## Work steps on the job card, each before a box to sign
+
+printing-done-cut = Hose cut, length checked
+printing-done-crimped = Crimped, diameter measured
+printing-done-proof-tested = Proof-tested, pressure and time
+
+## Titles of the templates that come with the program
+
+printing-title-hang_tag = Hang tag, 100 x 60 mm, with a hole
+printing-title-hang_tag_two = Hang tag for two languages, 120 x 90 mm, with a hole
+printing-title-wrap_label = Wrap-around self-laminating label, 60 x 124 mm print, 126 mm clear tail
+printing-title-flag_label = Flag label, 150 x 44 mm, wraps around the hose
+printing-title-sleeve_tag = Sleeve tag, 160 x 26 mm, readable from both sides
+printing-title-end_tag_a = End tag A, 60 x 32 mm, with tightening values
+printing-title-end_tag_b = End tag B, 60 x 32 mm, with tightening values
+printing-title-roll_2x1 = Roll label, 2 x 1 in
+printing-title-roll_4x2 = Roll label, 4 x 2 in
+printing-title-roll_4x6 = Roll label, 4 x 6 in, with sources
+printing-title-roll_continuous = Continuous roll, 58 mm wide, cut every 110 mm
+printing-title-sheet_a4 = Eight hang tags on an A4 sheet
+printing-title-sheet_letter = Eight hang tags on a Letter sheet
+printing-title-traveller_a5 = Job card (traveller), A5
+printing-title-traveller_half_letter = Job card (traveller), half Letter
+
+## Template files: every problem names the file, the box and the key before the sentence
+
+printing-template-unknown = { $name } is not a known template.
+    .mend = Use one of: { LIST($names, style: "or") }, or enter the path of a .toml file.
+printing-template-folder = { $folder } is not a folder.
+    .mend = Enter a folder that contains .toml files.
+printing-template-unreadable = The template file { $file } cannot be read.
+    .mend = Check the path of the template.
+printing-template-not-toml = The file is not valid TOML ({ $told }).
+    .mend = Correct that line.
+printing-template-own-base = A template cannot be its own base.
+    .mend = Use another base template or define all keys here.
+printing-template-circle = The base leads back to this template: { $way }.
+    .mend = Use another base template or define all keys here.
+printing-template-kind = { $kind } is not a kind of box.
+    .mend = Set kind to one of: { LIST($kinds, style: "or") }.
+printing-template-kind-missing = The box has no kind.
+    .mend = Set kind to one of: { LIST($kinds, style: "or") }.
+printing-template-field = { $field } is not a field of a tag.
+    .mend = Use one of: { LIST($fields, style: "or") }.
+printing-template-language = { $language } is not a language of the tags.
+    .mend = Use one of: { LIST($languages, style: "or") }.
+printing-template-languages = A tag needs one or two known languages.
+    .mend = Enter one or two of: { LIST($languages, style: "or") }.
+printing-template-off-label = The box extends beyond the label, which is { $width } x { $height } mm.
+    .mend = Move it or make it smaller.
+printing-template-overlap = The box overlaps box { $box } ({ $kind }).
+    .mend = Move one of the two.
+printing-template-off-page = The labels reach to { $last } mm on a page of { $page } mm.
+    .mend = Use fewer, or a smaller pitch or first.
+printing-template-pitch = The pitch of { $pitch } mm is less than the label's { $size } mm: the labels would overlap.
+    .mend = Enter at least { $size } mm.
+
+## What does not fit on a label
+
+printing-box-letters = The text contains characters that the tag font cannot print: { $letters }
+    .mend = Use Latin, Greek or Cyrillic letters.
+printing-box-text = The text does not fit in { $width } x { $height } mm at the minimum text size of { $text } mm.
+    .mend = Increase { "size" }, or reduce { "text_min" } (minimum { $least } mm).
+printing-box-qr = The box of { $side } mm is too small for the QR code: at { $dpi } dpi the modules would be smaller than { $dots } dots or { $module } mm.
+    .mend = Make it at least { $need } x { $need } mm, or shorten the web address.
+printing-box-bars = The box of { $width } mm is too narrow for the bars of Code 128 at { $dpi } dpi.
+    .mend = Make it at least { $need } mm wide.
+printing-start = { $start } is not a place on the sheet.
+    .mend = Enter a place from 1 to { $places }.
+printing-start-one = { $start } is not a place on the sheet: this template prints one label per page.
+    .mend = Leave the place out.
+printing-no-tags = There are no tags to print.
+    .mend = Enter at least one.
+printing-grade-none = No QR code in the image can be read: grade F.
+    .mend = Print it larger or cleaner, or take the photo straight and in focus.
+
+## Preflight: will it scan?
+
+printing-flight-no-code = The label has no QR code, so it cannot be scanned.
+    .mend = Add a box with kind = "qr".
+printing-flight-dots = A module is { $dots } printer dots wide. Below { $least } dots, ink or heat spread closes the gaps.
+    .mend = Give the QR code a larger box, or print at a higher resolution (dpi).
+printing-flight-module = A module is { $module } mm wide. DIN SPEC 91406 requires at least { $least } mm.
+    .mend = Give the QR code a larger box.
+printing-flight-grid = { $kind ->
+    [code128] The bar code is not aligned to whole printer dots.
+   *[qr] The QR code is not aligned to whole printer dots.
+ }
+    .mend = Program error: please report it.
+printing-flight-level = Error correction is level { $level }. DIN SPEC 91406 prefers Q, and H tolerates more dirt.
+    .mend = Give the QR code a larger box.
+printing-flight-quiet-zone = The quiet zone of { $modules } modules around the QR code is not clear.
+    .mend = Clear this area, or move the QR code away from the label edge.
+printing-flight-link = The web address in the QR code has { $length } characters. Identification links have at most { $most }.
+    .mend = Use a shorter web address.
+printing-flight-reach = The QR code scans from up to about { $cm } cm (ten times its side; common practice, no source).
+printing-flight-reach-short = The QR code scans from up to about { $cm } cm (ten times its side; common practice, no source).
+    .mend = Use a larger QR code, or hold the phone very close.
+printing-flight-text = The smallest text is { $size } mm high. Below { $least } mm it is hard to read.
+    .mend = Make its box larger.
+printing-flight-readers = Of { $count } test decoders, these cannot read the QR code from the printed dots: { LIST($failed) }.
+    .mend = Give the QR code a larger box.
+printing-flight-codes = QR codes on the label that can be read: { $read } of { $count }.
+    .mend = Move the QR codes further apart or make them larger.
+printing-flight-grade = The printed dots have grade { $grade } by the parameters of ISO/IEC 15415.
+    .mend = Use larger modules.
+printing-flight-contrast = Contrast depends on the label material: print black on white or yellow. Dark or clear material needs a white ground.
+printing-flight-wrap-unknown = This label wraps around the hose, but the hose outside diameter is not known.
+    .mend = Measure it and enter it ({ "--hose-od" }), or use a flag label or a hang tag.
+printing-flight-wrap = Around a hose of { $od } mm, the QR code of { $side } mm shows its outer modules at { $share } % of their width. Up to { $widest } mm scans.
+printing-flight-wrap-near = Around a hose of { $od } mm, the QR code of { $side } mm shows its outer modules at { $share } % of their width. Up to { $widest } mm scans.
+    .mend = This is near the limit: a flag label or a hang tag is more reliable.
+printing-flight-wrap-thin = Around a hose of { $od } mm, the QR code of { $side } mm shows its outer modules at { $share } % of their width. Up to { $widest } mm scans.
+    .mend = Use a flag label or a hang tag. This label is for hoses from { $thinnest } mm.
+printing-flight-facing = From any side, a QR code faces the viewer to within { $angle }.
+printing-flight-facing-away = From one side of the hose, the nearest QR code is turned away by { $angle }.
+    .mend = Use a label with QR codes further around the hose, a flag label or a hang tag.
+
+## Network printers
+
+printing-printer-address = { $address } is not the address of a printer.
+    .mend = Enter one such as ipp://192.0.2.7/ipp/print or ipps://labels.example.com/ipp/print.
+printing-printer-dpi = The printer at { $address } does not print at { $dpi } dpi.
+    .mend = Use { LIST($dots, style: "or") } dpi.
+printing-printer-formats = The printer supports neither PDF nor PWG Raster, only { LIST($formats) }.
+    .mend = Use PDF and print it from a computer that has this printer installed.
+printing-printer-no-formats = The printer reports no file format that it supports.
+    .mend = Use PDF and print it from a computer that has this printer installed.
+printing-printer-not-ipp = The printer did not return a valid IPP response.
+    .mend = Check the path of its address, often /ipp/print.
+printing-printer-untrusted = The printer's certificate is not trusted ({ $told }).
+    .mend = Add the certificate to SSL_CERT_FILE, or use ipp:// on the shop network.
+printing-printer-silent = The printer did not answer within { $seconds } s.
+    .mend = { $sent ->
+        [perhaps] Check whether the tags were printed before you send them again.
+       *[no] Check that the printer is on, connected to the network and that the address is right, or use the PDF.
+     }
+printing-printer-too-long = The printer's answer is longer than { $octets } bytes.
+    .mend = { $sent ->
+        [perhaps] Check whether the tags were printed before you send them again.
+       *[no] Check that the printer is on, connected to the network and that the address is right, or use the PDF.
+     }
+printing-printer-http = The printer answered with HTTP { $status }.
+    .mend = { $sent ->
+        [perhaps] Check whether the tags were printed before you send them again.
+       *[no] Check that the printer is on, connected to the network and that the address is right, or use the PDF.
+     }
+printing-printer-lost = The connection to the printer was lost ({ $told }).
+    .mend = Check whether the tags were printed before you send them again.
+printing-printer-unreachable = The printer cannot be reached ({ $told }).
+    .mend = Check that the printer is on, connected to the network and that the address is right, or use the PDF.
+printing-printer-elsewhere = The printer address leads to { $address }, which is not a local network address.
+    .mend = Give the printer an address on the shop network.
+printing-refused-forbidden = The printer refused the request: this program has no permission to print.
+    .mend = Check the printer and its address, or use the PDF.
+printing-refused-sign-in = The printer requires a sign-in that this program does not support.
+    .mend = Check the printer and its address, or use the PDF.
+printing-refused-not-found = The printer or the job was not found at this address.
+    .mend = Check the printer and its address, or use the PDF.
+printing-refused-too-large = The printer reports that the file is too large.
+    .mend = Check the printer and its address, or use the PDF.
+printing-refused-format = The printer does not support files of this format.
+    .mend = Check the printer and its address, or use the PDF.
+printing-refused-job = The printer does not support this type of job.
+    .mend = Check the printer and its address, or use the PDF.
+printing-refused-not-accepting = The printer is not accepting jobs.
+    .mend = Check the printer and its address, or use the PDF.
+printing-refused-busy = The printer is busy.
+    .mend = Check the printer and its address, or use the PDF.
+printing-refused-status = The printer refused the request (IPP status { $status }).
+    .mend = Check the printer and its address, or use the PDF.
+printing-refused-told = { $why } The printer reports: “{ $told }”.
+    .mend = Check the printer and its address, or use the PDF.
+printing-job-cancelled = The printer accepted job { $job }, then cancelled it. Some of its tags may have been printed.
+    .mend = Check the printer, then print again or use the PDF.
+printing-job-cancelled-because = The printer accepted job { $job }, then cancelled it ({ LIST($remarks) }). Some of its tags may have been printed.
+    .mend = Check the printer, then print again or use the PDF.
+
+## What a printer reports of itself or of a job (ipp/reasons.csv): status phrases, shown in a list after a colon
+
+printing-reason-media-needed = waiting for labels or paper
+printing-reason-media-empty = out of labels or paper
+printing-reason-media-low = labels or paper low
+printing-reason-media-jam = labels or paper jammed
+printing-reason-pausing = being paused
+printing-reason-paused = paused
+printing-reason-off = switched off or shutting down
+printing-reason-connecting = print queue is connecting to the printer
+printing-reason-timed-out = print queue cannot reach the printer
+printing-reason-stopping = stopping
+printing-reason-stopped-partly = partly stopped
+printing-reason-toner-low = toner low
+printing-reason-toner-empty = out of toner
+printing-reason-memory-full = printer memory full
+printing-reason-cover-open = cover open
+printing-reason-interlock-open = safety interlock open
+printing-reason-door-open = door open
+printing-reason-input-tray-missing = input tray missing
+printing-reason-output-tray-missing = output tray missing
+printing-reason-output-almost-full = output tray almost full
+printing-reason-output-full = output tray full
+printing-reason-ribbon-low = ribbon or ink low
+printing-reason-ribbon-empty = out of ribbon or ink
+printing-reason-waste-almost-full = waste container almost full
+printing-reason-waste-full = waste container full
+printing-reason-too-hot = too hot
+printing-reason-too-cold = still cold
+printing-reason-drum-worn-soon = drum nearly worn out
+printing-reason-drum-worn = drum worn out
+printing-reason-developer-low = developer low
+printing-reason-developer-empty = out of developer
+printing-reason-resource = printer resource missing for this file
+printing-reason-other = no reason reported
+printing-reason-job-incoming = still receiving the job
+printing-reason-job-queued = job in the print queue
+printing-reason-job-printing = printing the job
+printing-reason-job-reading = reading the job
+printing-reason-job-preparing = preparing the job
+printing-reason-job-outgoing = passing the job on
+printing-reason-job-held = job held
+printing-reason-job-resources = required media or supply not loaded
+printing-reason-printer-stopped = printer stopped
+printing-reason-printer-stopped-partly = printer partly stopped
+printing-reason-job-stopping = job being stopped
+printing-reason-job-aborted = job stopped by the printer
+printing-reason-compression = could not decompress the file
+printing-reason-unreadable = could not read the file
+printing-reason-format = file format not supported
+printing-reason-cancelled-user = job cancelled by a user
+printing-reason-cancelled-operator = job cancelled by the printer operator
+printing-reason-cancelled-device = job cancelled at the printer
+printing-reason-completed = job printed
+printing-reason-completed-warnings = job printed with a printer warning
+printing-reason-completed-errors = job ended with errors
+printing-reason-queued-device = job in the printer's own queue
+printing-reason-queue-off = print queue switched off
+printing-reason-incomplete = job received incomplete

@@ -1,0 +1,293 @@
+# Tags and printing: what stands on a tag, templates, preflight, printers.
+
+## Lines of a tag. Ranges and signs are short; a tag has one decimal sign (label_templates/README.md)
+
+printing-value = { $value }
+printing-captioned = { $caption } : { $line }
+printing-size = -{ $dash } ({ $inches })
+printing-serial = { $place } sur { $of }
+printing-clocking-short = orientation { $angle }
+printing-covers = { LIST($covers) }
+printing-tolerance = −{ $minus } / +{ $plus }; { $source }
+printing-bend-radius = ≥ { $radius }; { $source }
+printing-limited-by = { $part } ({ $source })
+printing-warning = ! { $warning }
+printing-source = { $ends }: { $source }
+printing-source-basis = { $ends }: { $basis }; { $source }
+printing-lots = { LIST($lots) }
+printing-lot-end_a = A: { $lot }
+printing-lot-hose = tuyau : { $lot }
+printing-lot-end_b = B: { $lot }
+printing-tighten = Serrage { $end } : { $torque } ; { $count }
+printing-tighten-torque = Serrage { $end } : { $torque }
+printing-tighten-count = Serrage { $end } : { $count }
+printing-tighten-unknown = Serrage { $end } : { $unknown }
+printing-caution = Une pression, un filetage ou un serrage erroné peut causer des blessures graves. Relâchez toute la pression avant de desserrer. Respectez les instructions du fabricant d'embouts et la réglementation locale.
+printing-caution-short = Relâchez la pression avant de desserrer. Respectez les instructions du fabricant d'embouts.
+
+## Captions of the fields, before a colon
+
+printing-field-number = Étiquette
+printing-field-serial = Pièce
+printing-field-built_on = Fabriqué le
+printing-field-hose = Tuyau
+printing-field-dash = Module
+printing-field-end_a = Extrémité A
+printing-field-end_b = Extrémité B
+printing-field-length = Longueur
+printing-field-clocking = Angle d'orientation
+printing-field-working_pressure = Pression de service max.
+printing-field-fluid = Fluide
+printing-field-temperature = Température max.
+printing-field-covers = Protections du tuyau
+printing-field-tolerance = Tolérance de longueur
+printing-field-bend_radius = Rayon de courbure min.
+printing-field-test_pressure = Pression d'épreuve
+printing-field-limited_by = Limitée par
+printing-field-warnings = Avertissements
+printing-field-tightening_sources = Sources des valeurs de serrage
+printing-field-lots = Lots
+printing-field-shop = Fabriqué par
+printing-field-customer = Client
+printing-field-machine = Machine
+printing-field-position = Emplacement
+printing-field-order = Commande
+printing-field-note = Remarque
+
+## Work steps on the job card, each before a box to sign
+
+printing-done-cut = Tuyau coupé, longueur contrôlée
+printing-done-crimped = Serti, diamètre mesuré
+printing-done-proof-tested = Éprouvé, pression et durée
+
+## Titles of the templates that come with the program
+
+printing-title-hang_tag = Étiquette à suspendre, 100 x 60 mm, avec un trou
+printing-title-hang_tag_two = Étiquette à suspendre en deux langues, 120 x 90 mm, avec un trou
+printing-title-wrap_label = Étiquette autoprotégée à enrouler, impression 60 x 124 mm, film transparent 126 mm
+printing-title-flag_label = Étiquette drapeau, 150 x 44 mm, pliée autour du tuyau
+printing-title-sleeve_tag = Étiquette sous gaine, 160 x 26 mm, lisible des deux côtés
+printing-title-end_tag_a = Étiquette de l'extrémité A, 60 x 32 mm, avec les valeurs de serrage
+printing-title-end_tag_b = Étiquette de l'extrémité B, 60 x 32 mm, avec les valeurs de serrage
+printing-title-roll_2x1 = Étiquette en rouleau, 2 x 1 in
+printing-title-roll_4x2 = Étiquette en rouleau, 4 x 2 in
+printing-title-roll_4x6 = Étiquette en rouleau, 4 x 6 in, avec les sources
+printing-title-roll_continuous = Rouleau continu, largeur 58 mm, coupe tous les 110 mm
+printing-title-sheet_a4 = Huit étiquettes à suspendre sur une feuille A4
+printing-title-sheet_letter = Huit étiquettes à suspendre sur une feuille Letter
+printing-title-traveller_a5 = Fiche suiveuse, A5
+printing-title-traveller_half_letter = Fiche suiveuse, demi-Letter
+
+## Template files: every problem names the file, the box and the key before the sentence
+
+printing-template-unknown = Le modèle { $name } n'existe pas.
+    .mend = Utilisez l'un des modèles suivants : { LIST($names, style: "or") }, ou indiquez le chemin d'un fichier .toml.
+printing-template-folder = { $folder } n'est pas un dossier.
+    .mend = Indiquez un dossier qui contient des fichiers .toml.
+printing-template-unreadable = Le fichier de modèle { $file } est illisible.
+    .mend = Vérifiez le chemin du modèle.
+printing-template-not-toml = Le fichier n'est pas du TOML valide ({ $told }).
+    .mend = Corrigez cette ligne.
+printing-template-own-base = Un modèle ne peut pas être sa propre base.
+    .mend = Utilisez un autre modèle de base ou définissez toutes les clés ici.
+printing-template-circle = La base renvoie à ce même modèle : { $way }.
+    .mend = Utilisez un autre modèle de base ou définissez toutes les clés ici.
+printing-template-kind = { $kind } n'est pas un type de zone.
+    .mend = Donnez à kind l'une de ces valeurs : { LIST($kinds, style: "or") }.
+printing-template-kind-missing = La zone n'a pas de type.
+    .mend = Donnez à kind l'une de ces valeurs : { LIST($kinds, style: "or") }.
+printing-template-field = { $field } n'est pas une donnée d'étiquette.
+    .mend = Utilisez l'une de ces données : { LIST($fields, style: "or") }.
+printing-template-language = { $language } n'est pas une langue disponible.
+    .mend = Utilisez l'une de ces langues : { LIST($languages, style: "or") }.
+printing-template-languages = Une étiquette demande une ou deux langues disponibles.
+    .mend = Indiquez une ou deux de ces langues : { LIST($languages, style: "or") }.
+printing-template-off-label = La zone dépasse de l'étiquette, qui mesure { $width } x { $height } mm.
+    .mend = Déplacez-la ou réduisez-la.
+printing-template-overlap = La zone recouvre la zone { $box } ({ $kind }).
+    .mend = Déplacez l'une des deux.
+printing-template-off-page = Les étiquettes vont jusqu'à { $last } mm sur une page de { $page } mm.
+    .mend = Mettez-en moins, ou réduisez pitch ou first.
+printing-template-pitch = Le pas de { $pitch } mm est inférieur aux { $size } mm de l'étiquette : les étiquettes se recouvriraient.
+    .mend = Indiquez au moins { $size } mm.
+
+## What does not fit on a label
+
+printing-box-letters = Le texte contient des caractères que la police de l'étiquette ne peut pas imprimer : { $letters }
+    .mend = Utilisez des lettres latines, grecques ou cyrilliques.
+printing-box-text = Le texte ne tient pas dans { $width } x { $height } mm à la taille de texte minimale de { $text } mm.
+    .mend = Augmentez { "size" }, ou réduisez { "text_min" } (minimum { $least } mm).
+printing-box-qr = La zone de { $side } mm est trop petite pour le code QR : à { $dpi } dpi, les modules feraient moins de { $dots } points ou de { $module } mm.
+    .mend = Prévoyez au moins { $need } x { $need } mm, ou raccourcissez l'adresse web.
+printing-box-bars = La zone de { $width } mm est trop étroite pour les barres du Code 128 à { $dpi } dpi.
+    .mend = Prévoyez au moins { $need } mm de largeur.
+printing-start = { $start } n'est pas une place de la planche.
+    .mend = Indiquez une place de 1 à { $places }.
+printing-start-one = { $start } n'est pas une place de la planche : ce modèle imprime une étiquette par page.
+    .mend = N'indiquez pas de place.
+printing-no-tags = Il n'y a aucune étiquette à imprimer.
+    .mend = Indiquez-en au moins une.
+printing-grade-none = Aucun code QR de l'image n'est lisible : note F.
+    .mend = Imprimez-le plus grand ou plus net, ou prenez la photo de face et bien nette.
+
+## Preflight: will it scan?
+
+printing-flight-no-code = L'étiquette n'a pas de code QR et ne peut donc pas être scannée.
+    .mend = Ajoutez une zone avec kind = "qr".
+printing-flight-dots = Un module fait { $dots } points d'imprimante de large. En dessous de { $least } points, l'encre ou la chaleur qui s'étale ferme les intervalles.
+    .mend = Donnez une zone plus grande au code QR, ou imprimez avec une résolution (dpi) plus élevée.
+printing-flight-module = Un module fait { $module } mm de large. La DIN SPEC 91406 demande au moins { $least } mm.
+    .mend = Donnez une zone plus grande au code QR.
+printing-flight-grid = { $kind ->
+    [code128] Le code-barres n'est pas aligné sur des points entiers de l'imprimante.
+   *[qr] Le code QR n'est pas aligné sur des points entiers de l'imprimante.
+ }
+    .mend = Erreur du programme : veuillez la signaler.
+printing-flight-level = La correction d'erreurs est au niveau { $level }. La DIN SPEC 91406 préfère Q, et H supporte plus de saleté.
+    .mend = Donnez une zone plus grande au code QR.
+printing-flight-quiet-zone = La marge de { $modules } modules autour du code QR n'est pas libre.
+    .mend = Libérez cette zone, ou éloignez le code QR du bord de l'étiquette.
+printing-flight-link = L'adresse web du code QR compte { $length } caractères. Les liens d'identification en ont au plus { $most }.
+    .mend = Utilisez une adresse web plus courte.
+printing-flight-reach = Le code QR se lit jusqu'à environ { $cm } cm (dix fois son côté ; usage courant, sans source).
+printing-flight-reach-short = Le code QR se lit jusqu'à environ { $cm } cm (dix fois son côté ; usage courant, sans source).
+    .mend = Utilisez un code QR plus grand, ou tenez le téléphone très près.
+printing-flight-text = Le plus petit texte mesure { $size } mm de haut. En dessous de { $least } mm, il est difficile à lire.
+    .mend = Agrandissez sa zone.
+printing-flight-readers = Sur { $count } décodeurs d'essai, ceux-ci ne lisent pas le code QR à partir des points imprimés : { LIST($failed) }.
+    .mend = Donnez une zone plus grande au code QR.
+printing-flight-codes = Codes QR lisibles sur l'étiquette : { $read } sur { $count }.
+    .mend = Écartez davantage les codes QR ou agrandissez-les.
+printing-flight-grade = Les points imprimés obtiennent la note { $grade } selon les paramètres de l'ISO/IEC 15415.
+    .mend = Utilisez des modules plus grands.
+printing-flight-contrast = Le contraste dépend du support : imprimez en noir sur blanc ou jaune. Un support sombre ou transparent demande un fond blanc.
+printing-flight-wrap-unknown = Cette étiquette s'enroule autour du tuyau, mais le diamètre extérieur du tuyau n'est pas connu.
+    .mend = Mesurez-le et indiquez-le ({ "--hose-od" }), ou utilisez une étiquette drapeau ou à suspendre.
+printing-flight-wrap = Autour d'un tuyau de { $od } mm, le code QR de { $side } mm montre ses modules extérieurs à { $share } % de leur largeur. La lecture est possible jusqu'à { $widest } mm.
+printing-flight-wrap-near = Autour d'un tuyau de { $od } mm, le code QR de { $side } mm montre ses modules extérieurs à { $share } % de leur largeur. La lecture est possible jusqu'à { $widest } mm.
+    .mend = C'est proche de la limite : une étiquette drapeau ou à suspendre est plus sûre.
+printing-flight-wrap-thin = Autour d'un tuyau de { $od } mm, le code QR de { $side } mm montre ses modules extérieurs à { $share } % de leur largeur. La lecture est possible jusqu'à { $widest } mm.
+    .mend = Utilisez une étiquette drapeau ou à suspendre. Cette étiquette convient aux tuyaux à partir de { $thinnest } mm.
+printing-flight-facing = De tout côté, un code QR fait face à l'observateur à { $angle } près.
+printing-flight-facing-away = D'un côté du tuyau, le code QR le plus proche est détourné de { $angle }.
+    .mend = Utilisez une étiquette dont les codes QR font davantage le tour du tuyau, une étiquette drapeau ou une étiquette à suspendre.
+
+## Network printers
+
+printing-printer-address = { $address } n'est pas l'adresse d'une imprimante.
+    .mend = Indiquez par exemple ipp://192.0.2.7/ipp/print ou ipps://labels.example.com/ipp/print.
+printing-printer-dpi = L'imprimante { $address } n'imprime pas à { $dpi } dpi.
+    .mend = Utilisez { LIST($dots, style: "or") } dpi.
+printing-printer-formats = L'imprimante ne prend en charge ni PDF ni PWG Raster, seulement { LIST($formats) }.
+    .mend = Utilisez le PDF et imprimez-le depuis un ordinateur où cette imprimante est installée.
+printing-printer-no-formats = L'imprimante n'annonce aucun format de fichier pris en charge.
+    .mend = Utilisez le PDF et imprimez-le depuis un ordinateur où cette imprimante est installée.
+printing-printer-not-ipp = L'imprimante n'a pas renvoyé de réponse IPP valide.
+    .mend = Vérifiez le chemin de son adresse, souvent /ipp/print.
+printing-printer-untrusted = Le certificat de l'imprimante n'est pas approuvé ({ $told }).
+    .mend = Ajoutez le certificat à SSL_CERT_FILE, ou utilisez ipp:// sur le réseau de l'atelier.
+printing-printer-silent = L'imprimante n'a pas répondu en { $seconds } s.
+    .mend = { $sent ->
+        [perhaps] Vérifiez si les étiquettes ont été imprimées avant de les renvoyer.
+       *[no] Vérifiez que l'imprimante est allumée et reliée au réseau et que l'adresse est juste, ou utilisez le PDF.
+     }
+printing-printer-too-long = La réponse de l'imprimante dépasse { $octets } octets.
+    .mend = { $sent ->
+        [perhaps] Vérifiez si les étiquettes ont été imprimées avant de les renvoyer.
+       *[no] Vérifiez que l'imprimante est allumée et reliée au réseau et que l'adresse est juste, ou utilisez le PDF.
+     }
+printing-printer-http = L'imprimante a répondu HTTP { $status }.
+    .mend = { $sent ->
+        [perhaps] Vérifiez si les étiquettes ont été imprimées avant de les renvoyer.
+       *[no] Vérifiez que l'imprimante est allumée et reliée au réseau et que l'adresse est juste, ou utilisez le PDF.
+     }
+printing-printer-lost = La connexion à l'imprimante a été perdue ({ $told }).
+    .mend = Vérifiez si les étiquettes ont été imprimées avant de les renvoyer.
+printing-printer-unreachable = L'imprimante est injoignable ({ $told }).
+    .mend = Vérifiez que l'imprimante est allumée et reliée au réseau et que l'adresse est juste, ou utilisez le PDF.
+printing-printer-elsewhere = L'adresse de l'imprimante mène à { $address }, qui n'est pas une adresse du réseau local.
+    .mend = Donnez à l'imprimante une adresse du réseau de l'atelier.
+printing-refused-forbidden = L'imprimante a refusé la demande : ce programme n'a pas le droit d'imprimer.
+    .mend = Vérifiez l'imprimante et son adresse, ou utilisez le PDF.
+printing-refused-sign-in = L'imprimante demande une connexion que ce programme ne prend pas en charge.
+    .mend = Vérifiez l'imprimante et son adresse, ou utilisez le PDF.
+printing-refused-not-found = L'imprimante ou le travail est introuvable à cette adresse.
+    .mend = Vérifiez l'imprimante et son adresse, ou utilisez le PDF.
+printing-refused-too-large = L'imprimante signale que le fichier est trop volumineux.
+    .mend = Vérifiez l'imprimante et son adresse, ou utilisez le PDF.
+printing-refused-format = L'imprimante ne prend pas en charge ce format de fichier.
+    .mend = Vérifiez l'imprimante et son adresse, ou utilisez le PDF.
+printing-refused-job = L'imprimante ne prend pas en charge ce type de travail.
+    .mend = Vérifiez l'imprimante et son adresse, ou utilisez le PDF.
+printing-refused-not-accepting = L'imprimante n'accepte pas de travaux.
+    .mend = Vérifiez l'imprimante et son adresse, ou utilisez le PDF.
+printing-refused-busy = L'imprimante est occupée.
+    .mend = Vérifiez l'imprimante et son adresse, ou utilisez le PDF.
+printing-refused-status = L'imprimante a refusé la demande (état IPP { $status }).
+    .mend = Vérifiez l'imprimante et son adresse, ou utilisez le PDF.
+printing-refused-told = { $why } L'imprimante indique : « { $told } ».
+    .mend = Vérifiez l'imprimante et son adresse, ou utilisez le PDF.
+printing-job-cancelled = L'imprimante a accepté le travail { $job }, puis l'a annulé. Une partie des étiquettes est peut-être imprimée.
+    .mend = Vérifiez l'imprimante, puis imprimez de nouveau ou utilisez le PDF.
+printing-job-cancelled-because = L'imprimante a accepté le travail { $job }, puis l'a annulé ({ LIST($remarks) }). Une partie des étiquettes est peut-être imprimée.
+    .mend = Vérifiez l'imprimante, puis imprimez de nouveau ou utilisez le PDF.
+
+## What a printer reports of itself or of a job (ipp/reasons.csv): status phrases, shown in a list after a colon
+
+printing-reason-media-needed = attend des étiquettes ou du papier
+printing-reason-media-empty = plus d'étiquettes ou de papier
+printing-reason-media-low = étiquettes ou papier bientôt épuisés
+printing-reason-media-jam = bourrage d'étiquettes ou de papier
+printing-reason-pausing = mise en pause en cours
+printing-reason-paused = en pause
+printing-reason-off = éteinte ou en cours d'arrêt
+printing-reason-connecting = la file d'impression se connecte à l'imprimante
+printing-reason-timed-out = la file d'impression ne joint pas l'imprimante
+printing-reason-stopping = arrêt en cours
+printing-reason-stopped-partly = partiellement arrêtée
+printing-reason-toner-low = toner bientôt épuisé
+printing-reason-toner-empty = plus de toner
+printing-reason-memory-full = mémoire de l'imprimante pleine
+printing-reason-cover-open = capot ouvert
+printing-reason-interlock-open = verrouillage de sécurité ouvert
+printing-reason-door-open = porte ouverte
+printing-reason-input-tray-missing = bac d'alimentation absent
+printing-reason-output-tray-missing = bac de sortie absent
+printing-reason-output-almost-full = bac de sortie presque plein
+printing-reason-output-full = bac de sortie plein
+printing-reason-ribbon-low = ruban ou encre bientôt épuisés
+printing-reason-ribbon-empty = plus de ruban ou d'encre
+printing-reason-waste-almost-full = récupérateur presque plein
+printing-reason-waste-full = récupérateur plein
+printing-reason-too-hot = trop chaude
+printing-reason-too-cold = encore froide
+printing-reason-drum-worn-soon = tambour presque usé
+printing-reason-drum-worn = tambour usé
+printing-reason-developer-low = révélateur bientôt épuisé
+printing-reason-developer-empty = plus de révélateur
+printing-reason-resource = ressource d'imprimante manquante pour ce fichier
+printing-reason-other = aucune raison indiquée
+printing-reason-job-incoming = réception du travail en cours
+printing-reason-job-queued = travail dans la file d'impression
+printing-reason-job-printing = impression du travail en cours
+printing-reason-job-reading = lecture du travail en cours
+printing-reason-job-preparing = préparation du travail en cours
+printing-reason-job-outgoing = transmission du travail en cours
+printing-reason-job-held = travail retenu
+printing-reason-job-resources = support ou consommable requis non chargé
+printing-reason-printer-stopped = imprimante arrêtée
+printing-reason-printer-stopped-partly = imprimante partiellement arrêtée
+printing-reason-job-stopping = arrêt du travail en cours
+printing-reason-job-aborted = travail arrêté par l'imprimante
+printing-reason-compression = fichier impossible à décompresser
+printing-reason-unreadable = fichier illisible
+printing-reason-format = format de fichier non pris en charge
+printing-reason-cancelled-user = travail annulé par un utilisateur
+printing-reason-cancelled-operator = travail annulé par l'opérateur de l'imprimante
+printing-reason-cancelled-device = travail annulé sur l'imprimante
+printing-reason-completed = travail imprimé
+printing-reason-completed-warnings = travail imprimé avec un avertissement de l'imprimante
+printing-reason-completed-errors = travail terminé avec des erreurs
+printing-reason-queued-device = travail dans la file interne de l'imprimante
+printing-reason-queue-off = file d'impression désactivée
+printing-reason-incomplete = travail reçu incomplet
