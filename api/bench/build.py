@@ -120,7 +120,7 @@ def choices(request: Request) -> dict[str, Any]:
         "fluids": [(str(f), t(phrases.fluid(f))) for f in Fluid],
         "shapes": _shapes(t),
         "covers": [(str(c), t(phrases.cover(c))) for c in Cover],
-        "templates": template_titles(settings),
+        "templates": template_titles(settings, t.language),
         "clockwise": settings.clocking_sense is ClockingSense.CLOCKWISE,
     }
 

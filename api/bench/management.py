@@ -11,6 +11,7 @@ from api.bench.page import go, render
 from api.shared.hose_standards import standard_of
 from api.shared.label_files import template_titles
 from api.web.identity import Builder, Manager, OwnForm, check_password, hash_password
+from api.web.language import language_of
 from api.web.state import settings_of, store_of, tables_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
@@ -52,7 +53,7 @@ def shop_with(
         device=device,
         printers=store.printers(),
         printer_given=printer_given or {},
-        templates=template_titles(settings_of(request)),
+        templates=template_titles(settings_of(request), language_of(request)),
         undelivered=store.undelivered(),
     )
 

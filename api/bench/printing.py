@@ -12,6 +12,7 @@ from api.bench.page import NOT_FOUND, go, refused, render
 from api.bench.reprints import REPRINTS
 from api.shared.label_files import pdf_of, template_of, template_titles
 from api.web.identity import Builder, OwnForm
+from api.web.language import language_of
 from api.web.state import queue_of, settings_of, store_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
@@ -56,7 +57,7 @@ def page(
         run=made[0].run,
         blocked=store.blocked(numbers),
         chosen=request.query_params.get("template") or loaded or settings.label_template,
-        templates=template_titles(settings),
+        templates=template_titles(settings, language_of(request)),
         first=first,
         others=[p for p in printers if p is not first],
         jobs=[job for job in open_jobs if not set(numbers).isdisjoint(job.numbers)],

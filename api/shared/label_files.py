@@ -8,6 +8,7 @@ from typing import Literal
 
 from api.settings import Settings
 from tagger.errors import Problem, TemplateError
+from tagger.messages import Message
 from tagger.printing import pdf, raster, template
 from tagger.printing.content import Tag
 
@@ -20,15 +21,15 @@ def template_of(name: str, settings: Settings) -> template.Template:
     """
     known = template.names(settings.label_template_dirs)
     if name not in known and name != settings.label_template:
-        mend = f"Use one of: {', '.join(known)}."
-        raise TemplateError(Problem("template", name, "is not a template here", mend))
+        message = Message("printing-template-not-here", name=name, names=tuple(known))
+        raise TemplateError(Problem("template", name, message))
     return settings.template(name)
 
 
-def template_titles(settings: Settings) -> list[tuple[str, str]]:
-    """The label templates there are: name and title."""
-    folders = settings.label_template_dirs
-    return [(name, str(template.load(name, folders).named)) for name in template.names(folders)]
+def template_titles(settings: Settings, language: str) -> list[tuple[str, str]]:
+    """The label templates there are: name and title, in a language."""
+    listed = template.catalogue(settings.label_template_dirs, language)
+    return [(one["name"], one["title"]) for one in listed]
 
 
 def pdf_of(tags: Sequence[Tag], wanted: template.Template, dpi: int) -> bytes:

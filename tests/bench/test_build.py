@@ -160,7 +160,7 @@ def test_no_file_of_the_server_is_read_as_a_template(bench: Bench, store: Store,
     for name in (str(file), str(tmp_path / "nothing.toml"), "../label_templates/hang_tag.toml"):
         answer = bench.submit("/bench/print", {"number": made.number, "template": name, "as": "pdf"})
         assert answer.status_code == 422
-        assert "is not a template here" in answer.text
+        assert "is not a known template" in answer.text
     assert not [event for event in store.history(made.number) if event.kind is Kind.PRINTED]
 
 

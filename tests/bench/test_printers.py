@@ -146,10 +146,8 @@ def test_a_printer_out_of_labels_says_so_on_the_page(
         job = _print(bench, number, printer.id)
         until(lambda: "out of labels or paper" in str(store.print_job(job.id).why))
         assert store.print_job(job.id).state is PrintState.PRINTING
-        assert (
-            "Printer status: it is out of labels or paper." in bench.get(f"/bench/prints/{job.id}/state").text
-        )
-        assert "it is out of labels or paper" in bench.get(f"/bench/shop/printers/{printer.id}").text
+        assert "Printer status: out of labels or paper." in bench.get(f"/bench/prints/{job.id}/state").text
+        assert "out of labels or paper" in bench.get(f"/bench/shop/printers/{printer.id}").text
         waiting = _print(bench, number, printer.id)
         until(lambda: "is busy" in str(store.print_job(waiting.id).why))
         labels.touch()
@@ -197,7 +195,7 @@ def test_what_is_withdrawn_while_it_waits_is_not_printed(
         ({"uri": "OFF"}, "cannot be reached: Connection refused"),
         ({"dpi": "203"}, "is not what the printer at"),
         ({"dpi": "many"}, "many is not a valid resolution."),
-        ({"template": "nonsense"}, "is not a template here"),
+        ({"template": "nonsense"}, "is not a known template"),
         ({"name": "  "}, "must have 1 to 40 characters"),
     ],
 )

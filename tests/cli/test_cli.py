@@ -255,7 +255,7 @@ def test_a_network_printer_prints_and_only_what_it_took_is_logged(tagger: Shell,
         [made] = store.register(spec, assess(spec))
         with serving(tmp_path / "spool", "application/pdf") as printer:
             refused = tagger("print", made.number, "--printer", printer.uri, "--dpi", "203", code=1)
-            assert "dpi: is not what the printer" in refused.stderr
+            assert "does not print at 203 dpi" in refused.stderr
             assert store.times_printed(made.number) == 0
             done = tagger.json("print", made.number, "--printer", printer.uri)
             (file,) = printer.received()
@@ -264,7 +264,9 @@ def test_a_network_printer_prints_and_only_what_it_took_is_logged(tagger: Shell,
         assert made.number in str(readers.qr_readers()["zxing-cpp"](readers.grey(page)))
         assert store.times_printed(made.number) == 1
         with serving(tmp_path / "given-up", "application/pdf", "-c", "/bin/false") as printer:
-            assert "gave it up" in tagger("print", made.number, "--printer", printer.uri, code=1).stderr
+            assert (
+                "then cancelled it" in tagger("print", made.number, "--printer", printer.uri, code=1).stderr
+            )
         assert store.times_printed(made.number) == 2, "some of it may have come out"
         assert "cannot be reached" in tagger("print", made.number, "--printer", printer.uri, code=1).stderr
         assert store.times_printed(made.number) == 2

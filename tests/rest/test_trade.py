@@ -128,7 +128,7 @@ def test_no_file_of_the_server_is_read_as_a_template(api: httpx.Client, number: 
         params = {"template": str(tmp_path / "own.toml")}
         refused = api.get(f"/assemblies/{number}/{asked}", params=params)
         assert refused.status_code == 422
-        assert "is not a template here" in refused.text
+        assert "is not a known template" in refused.text
 
 
 def test_a_recipe_is_kept_without_lots_until_it_is_dropped(

@@ -82,6 +82,8 @@ printing-title-traveller_half_letter = Laufkarte, halbes Letter-Format
 
 printing-template-unknown = Die Vorlage { $name } gibt es nicht.
     .mend = Eine dieser Vorlagen verwenden: { LIST($names, style: "or") }, oder den Pfad einer .toml-Datei eingeben.
+printing-template-not-here = Die Vorlage { $name } gibt es nicht.
+    .mend = Eine dieser Vorlagen verwenden: { LIST($names, style: "or") }.
 printing-template-folder = { $folder } ist kein Ordner.
     .mend = Einen Ordner mit .toml-Dateien angeben.
 printing-template-unreadable = Die Vorlagendatei { $file } kann nicht gelesen werden.

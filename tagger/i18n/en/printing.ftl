@@ -82,6 +82,8 @@ printing-title-traveller_half_letter = Job card (traveller), half Letter
 
 printing-template-unknown = { $name } is not a known template.
     .mend = Use one of: { LIST($names, style: "or") }, or enter the path of a .toml file.
+printing-template-not-here = { $name } is not a known template.
+    .mend = Use one of: { LIST($names, style: "or") }.
 printing-template-folder = { $folder } is not a folder.
     .mend = Enter a folder that contains .toml files.
 printing-template-unreadable = The template file { $file } cannot be read.

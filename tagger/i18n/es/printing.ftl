@@ -82,6 +82,8 @@ printing-title-traveller_half_letter = Hoja de ruta, media Carta
 
 printing-template-unknown = La plantilla { $name } no existe.
     .mend = Use una de estas: { LIST($names, style: "or") }, o indique la ruta de un archivo .toml.
+printing-template-not-here = La plantilla { $name } no existe.
+    .mend = Use una de estas: { LIST($names, style: "or") }.
 printing-template-folder = { $folder } no es una carpeta.
     .mend = Indique una carpeta que contenga archivos .toml.
 printing-template-unreadable = No se puede leer el archivo de plantilla { $file }.

@@ -82,6 +82,8 @@ printing-title-traveller_half_letter = Fiche suiveuse, demi-Letter
 
 printing-template-unknown = Le modèle { $name } n'existe pas.
     .mend = Utilisez l'un des modèles suivants : { LIST($names, style: "or") }, ou indiquez le chemin d'un fichier .toml.
+printing-template-not-here = Le modèle { $name } n'existe pas.
+    .mend = Utilisez l'un des modèles suivants : { LIST($names, style: "or") }.
 printing-template-folder = { $folder } n'est pas un dossier.
     .mend = Indiquez un dossier qui contient des fichiers .toml.
 printing-template-unreadable = Le fichier de modèle { $file } est illisible.
