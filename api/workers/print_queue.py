@@ -14,7 +14,7 @@ from collections.abc import Callable, Iterable, Sequence
 from api.settings import Settings
 from api.shared.label_files import template_of
 from tagger.errors import TaggerError
-from tagger.messages import Message, as_is
+from tagger.messages import Message
 from tagger.printing.layout import lay_out
 from tagger.printing.printer import Busy, JobState, NotKnown, PrinterError, Unsure, given_up, printer_at
 from tagger.printing.template import Template
