@@ -47,6 +47,13 @@ class Material(StrEnum):
     ALUMINIUM = "aluminium"
 
 
+class Series(StrEnum):
+    """The duty of studs and tubes that share a thread: ISO 6149-2 and -3, SAE J1926-2 and -3."""
+
+    HEAVY = "S"
+    LIGHT = "L"
+
+
 class LengthBasis(StrEnum):
     SEALING_FACE = "sealing_face"
     THREAD_END = "thread_end"
@@ -151,12 +158,14 @@ class End(_Value):
 
     ``dash`` or ``size``: exactly one, whichever the family uses. ``hose_dash`` states a jump
     size: the hose this fitting's tail is made for, where that is not the natural one.
+    ``series``: heavy or light, in families where one thread is made in both; None is not known.
     ``shape``: straight, elbow_45, elbow_90, or the bend in whole degrees.
     """
 
     connection: Connection
     dash: Dash | None = None
     size: str | None = Field(default=None, max_length=12)
+    series: Series | None = None
     form: Form
     shape: Literal["straight", "elbow_45", "elbow_90"] | Annotated[int, _bounded(1, 180)] = "straight"
     drop_mm: Annotated[float, *_LENGTH, _bounded(1, 400)] | None = None
@@ -224,10 +233,11 @@ class End(_Value):
 
     @property
     def size_text(self) -> str:
-        """The size as the trade says it: "-12", "3/4", "12 mm" or "M22x1.5"."""
-        if self.dash is not None:
-            return f"-{self.dash}"
-        return f"{self.size} mm" if self.connection.sized_by is Sizing.TUBE else str(self.size)
+        """The size as the trade says it: "-12", "3/4", "12 mm" or "M22x1.5", with the series ("M22x1.5 S")."""
+        size = f"-{self.dash}" if self.dash is not None else str(self.size)
+        if self.connection.sized_by is Sizing.TUBE:
+            size += " mm"
+        return f"{size} {self.series}" if self.series else size
 
     @property
     def size_key(self) -> str:

@@ -115,6 +115,7 @@ def choices(request: Request) -> dict[str, Any]:
         "forms": {str(c): forms.forms_of(c, tables) for c in families},
         "form_words": {str(f): t(phrases.form(f)) for f in spec.Form},
         "sizes": {str(c): tables.sizes(c) for c in families},
+        "series": [(str(s), str(s)) for s in spec.Series],
         "materials": [(str(m), t(phrases.material(m))) for m in Material],
         "bases": [(str(b), t(phrases.length_basis(b))) for b in LengthBasis],
         "fluids": [(str(f), t(phrases.fluid(f))) for f in Fluid],

@@ -20,7 +20,7 @@ from tagger.spec import MAX_COUNT, AssemblySpec, Connection, Cover, Form, Sizing
 from tagger.trade.tables import Tables
 from tagger.units import whole_number
 
-_END = ("connection", "size", "form", "shape", "angle", "drop_mm", "material", "hose_dash", "lot")
+_END = ("connection", "size", "series", "form", "shape", "angle", "drop_mm", "material", "hose_dash", "lot")
 _ENDS = ("end_a", "end_b")
 BLANK: dict[str, Any] = {
     "hose.standard": "", "hose.dash": "", "hose.edition": "", "hose.lot": "",
@@ -123,6 +123,8 @@ def _settle_end(found: dict[str, Any], end: str, tables: Tables) -> None:
     forms = forms_of(family, tables)
     if found[f"{end}.form"] not in forms:
         found[f"{end}.form"] = forms[0]
+    if found[f"{end}.series"] not in tables.families[family].series:
+        found[f"{end}.series"] = ""
     if family.sized_by is Sizing.DASH:
         found[f"{end}.size"] = found[f"{end}.size"].lstrip("-")
     if not found[f"{end}.size"]:
@@ -172,9 +174,8 @@ def spec_of(fields: Mapping[str, Any], sense: ClockingSense) -> AssemblySpec:
 
 
 def _end(fields: Mapping[str, Any], end: str) -> dict[str, Any]:
-    given = _given(
-        {name: fields[f"{end}.{name}"] for name in ("connection", "form", "drop_mm", "material", "lot")}
-    )
+    plain = ("connection", "series", "form", "drop_mm", "material", "lot")
+    given = _given({name: fields[f"{end}.{name}"] for name in plain})
     shape, size = fields[f"{end}.shape"], fields[f"{end}.size"]
     given |= _given({"shape": _whole(fields[f"{end}.angle"]) if shape == "angle" else shape})
     given |= _given({"hose_dash": _whole(fields[f"{end}.hose_dash"].lstrip("-"))})

@@ -117,7 +117,7 @@ form.addEventListener("input", (event) => {
 form.addEventListener("focusout", soon);
 
 function copyEnd() {
-  for (const part of ["connection", "size", "form", "shape", "angle", "drop_mm", "material", "hose_dash"]) {
+  for (const part of ["connection", "size", "series", "form", "shape", "angle", "drop_mm", "material", "hose_dash"]) {
     field(`end_b.${part}`).value = field(`end_a.${part}`).value;
     if (part === "connection") offer("end_b");
   }

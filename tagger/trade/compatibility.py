@@ -33,6 +33,14 @@ def end_problems(name: str, end: End, tables: Tables) -> list[Problem]:
     family = tables.families[end.connection]
     if end.form not in family.forms:
         return [Problem(f"{name}.form", str(end.form), _not_a_form(end, family))]
+    if end.series is not None and end.series not in family.series:
+        why = Message("trade-not-a-series", connection=phrases.connection(end.connection))
+        if family.series:
+            series = tuple(family.series)
+            why = Message(
+                "trade-not-this-series", connection=phrases.connection(end.connection), series=series
+            )
+        return [Problem(f"{name}.series", str(end.series), why)]
     sizes = tables.sizes(end.connection)
     if end.size_key in sizes:
         return []

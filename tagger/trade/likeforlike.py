@@ -112,7 +112,9 @@ def _pressure(a: AssemblySpec, b: AssemblySpec, was: Assessment, new: Assessment
 def _parts(spec: AssemblySpec) -> tuple[object, ...]:
     """All that a rating depends on."""
     hose = spec.hose.standard.casefold(), spec.hose.dash, spec.hose.edition
-    ends = [(e.connection, e.size_key, e.form, e.shape, e.material) for e in (spec.end_a, spec.end_b)]
+    ends = [
+        (e.connection, e.size_key, e.series, e.form, e.shape, e.material) for e in (spec.end_a, spec.end_b)
+    ]
     return (*hose, *ends)
 
 
@@ -143,6 +145,10 @@ def _end(name: str, old: End, new: End) -> list[Field]:
     was, to_come = phrases.end_family(old), phrases.end_family(new)
     if (old.connection, old.size_key, old.form) == (new.connection, new.size_key, new.form):
         fields = [Field(name, "same", _both(to_come))]
+        if old.series is not new.series:
+            series = Message("trade-compare-series", old=was, new=to_come)
+            unlike = old.series is not None and new.series is not None
+            fields = [Field(name, "dangerous" if unlike else "differs", series)]
     elif {old.connection, new.connection} == _FLARES:
         fields = [Field(name, "dangerous", Message("trade-compare-flares", old=was, new=to_come))]
     else:

@@ -33,6 +33,7 @@ def rate(spec: AssemblySpec, tables: Tables) -> tuple[WorkingPressure, list[Warn
     parts = [hose]
     for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
         parts.append(end_rating(name, end, tables, spec.max_temperature_c))
+        warnings += _same_thread(name, end, tables)
     warnings += _part_warnings(parts)
     given = spec.working_pressure
     if given is not None and _beyond(unfit, spec, tables) and not temperature.lifts(given, spec):
@@ -91,11 +92,7 @@ def end_rating(name: str, end: End, tables: Tables, hottest_c: float | None = No
 
     A row that holds only up to a temperature rates nothing above it, nor where ``hottest_c`` is not known.
     """
-    every = (
-        *tables.end_pressures.get((end.connection, end.size_key), ()),
-        *tables.end_pressures.get((end.connection, "all"), ()),
-    )
-    fitting = [r for r in every if _fits(r, end)]
+    fitting = [r for r in _rows_of(end, tables) if _fits(r, end)]
     own = [r for r in fitting if r.use == "rating" and r.material == end.material]
     rated = [r for r in own if _holds_at(r, hottest_c)]
     if own and not rated:
@@ -109,7 +106,7 @@ def end_rating(name: str, end: End, tables: Tables, hottest_c: float | None = No
                 limit=celsius(limit),
             ),
         )
-    if not rated:
+    if not rated or not _whatever_series(rated, end, tables):
         return _not_known(name, _no_rating(end, fitting))
     low = _least_printed(rated)
     notes = [low.applies_to, low.note] + [
@@ -120,6 +117,30 @@ def end_rating(name: str, end: End, tables: Tables, hottest_c: float | None = No
 
 def _holds_at(item: row.PressureRow, hottest_c: float | None) -> bool:
     return item.max_temperature_c is None or (hottest_c is not None and hottest_c <= item.max_temperature_c)
+
+
+def _rows_of(end: End, tables: Tables) -> Iterable[row.PressureRow]:
+    """The rows of the end's family and of one that no gauge tells from it (NPT and NPTF)."""
+    other = tables.families[end.connection].same_thread
+    for family in (end.connection, *([other] if other else [])):
+        for size in (end.size_key, "all"):
+            yield from tables.end_pressures.get((family, size), ())
+
+
+def _same_thread(name: str, end: End, tables: Tables) -> list[Warning_]:
+    """Said where no gauge tells the end's thread from another family's."""
+    other = tables.families[end.connection].same_thread
+    if other is None:
+        return []
+    families = (phrases.connection(end.connection), phrases.connection(other))
+    message = Message("trade-same-thread", part=phrases.part(name), families=families)
+    return [Warning_(code="same_thread", field=name, message=message, severity="note")]
+
+
+def _whatever_series(rated: list[row.PressureRow], end: End, tables: Tables) -> bool:
+    """Whether the rows rate the end's series or, where it is not given, each that it may be."""
+    given = {r.series for r in rated}
+    return end.series is not None or "" in given or given >= set(tables.families[end.connection].series)
 
 
 def _no_rating(end: End, fitting: list[row.PressureRow]) -> Message:
@@ -161,7 +182,11 @@ def _in_unit(printed: str, psi: bool) -> bool:
 
 def _fits(item: row.PressureRow, end: End) -> bool:
     shape = "elbow" if end.is_elbow else "straight"
-    return (not item.forms or end.form in item.forms) and (not item.shapes or shape in item.shapes)
+    return (
+        (not item.forms or end.form in item.forms)
+        and (not item.shapes or shape in item.shapes)
+        and (not item.series or end.series is None or item.series == end.series)
+    )
 
 
 def _together(parts: list[PartRating], unfit: Message | None) -> tuple[WorkingPressure, list[Warning_]]:

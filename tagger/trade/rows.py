@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import csv
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, fields
+from dataclasses import MISSING, dataclass, field, fields
 from fractions import Fraction
 from math import isfinite
 from pathlib import Path
@@ -29,8 +29,10 @@ class Family:
     either way; empty for a taper thread, which is turned itself (``Connection.is_taper``).
     ``tube_od``: what a size says of the tube's outside diameter: ``mm``, or ``dash`` for
     sixteenths of an inch; empty where it says nothing.
+    ``series``: where one thread is made for two duties, which ones (spec.Series).
     ``swivel_family``: the family of the swivel female that takes this family's male, where
     this family has no swivel of its own.
+    ``same_thread``: a family that no gauge tells from this one.
     """
 
     family: Connection
@@ -40,6 +42,8 @@ class Family:
     swivel_family: Connection | None
     source: str
     confidence: str
+    series: tuple[str, ...] = field(default=(), kw_only=True)
+    same_thread: Connection | None = field(default=None, kw_only=True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -126,6 +130,7 @@ class PressureRow:
     ``use``: ``rating`` may rate a hose end; ``ceiling`` bounds the family, not a size;
     ``other`` belongs to another part; ``note`` is said beside the figure and decides nothing.
     ``max_temperature_c``: the source's figure holds up to there only; empty where it states no limit.
+    ``series`` is empty where the figure holds for any.
     """
 
     family: Connection
@@ -141,6 +146,7 @@ class PressureRow:
     source: str
     confidence: str
     note: str
+    series: str = field(default="", kw_only=True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -275,7 +281,7 @@ class TighteningRow:
 
     ``use``: ``hose`` may be shown for a hose end; the others stand beside it and are never
     shown first (``tube``, ``aviation``, ``plug``, ``other``, ``doubtful``). ``scope``: whether
-    the source speaks of the family or of one machine.
+    the source speaks of the family or of one machine. ``series``: the one the source names.
     """
 
     family: Connection
@@ -297,6 +303,7 @@ class TighteningRow:
     source: str
     confidence: str
     note: str
+    series: str = field(default="", kw_only=True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -349,20 +356,25 @@ Row = TypeVar("Row")
 
 
 def read_rows(path: Path, kind: type[Row]) -> Iterator[Row]:
-    """The rows of a CSV file.
+    """The rows of a CSV file. A column that has a default may be absent.
 
     Raises TradeError naming file, line and column where a cell cannot be read.
     """
-    columns = {field.name: _reader(str(field.type)) for field in fields(kind)}  # type: ignore[arg-type]
+    every = fields(kind)  # type: ignore[arg-type]
+    columns = {column.name: _reader(str(column.type)) for column in every}
+    defaults = {column.name for column in every if column.default is not MISSING}
     with path.open(newline="", encoding="utf-8") as file:
         table = csv.DictReader(file)
-        if set(table.fieldnames or ()) != set(columns):
-            wrong = sorted(set(table.fieldnames or ()) ^ set(columns))
+        if wrong := sorted(
+            set(table.fieldnames or ()) ^ set(columns) - defaults.difference(table.fieldnames or ())
+        ):
             columns_off = Message("trade-wrong-columns", file=path.name, columns=tuple(wrong))
             raise TradeError(Problem(path.name, ", ".join(wrong), columns_off))
         for cells in table:
             values: dict[str, Any] = {}
             for name, read in columns.items():
+                if name not in cells:
+                    continue
                 try:
                     values[name] = read(cells[name] or "")
                 except ValueError:

@@ -57,7 +57,7 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
     mine = [r for r in every if r.use == "hose" and _turned(end, tables) & set(r.part)]
     factor, rows_for_metal = _for_material(mine, end.material, tables)
     taper = end.connection.is_taper
-    torque_row = None if taper else _pick(rows_for_metal, "torque")
+    torque_row = None if taper else _pick(_of_series(rows_for_metal, end, tables), "torque")
     flats_row = None if taper or factor < 1 else _pick(rows_for_metal, "flats")
     turns_row = _pick(rows_for_metal, "turns") if taper else None
     found = EndAdvice(
@@ -66,7 +66,22 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
         turns=_turns(turns_row) if turns_row else None,
         spread=tuple(_said(r) for r in every if r not in (torque_row, flats_row, turns_row)),
     )
-    return found, _warnings(name, end, found, torque_row, factor)
+    return found, _warnings(name, end, found, torque_row, factor, tables)
+
+
+def _of_series(mine: list[row.TighteningRow], end: End, tables: Tables) -> list[row.TighteningRow]:
+    """The rows whose torque may be shown: where a thread is made for two duties, those for the end's own.
+
+    A light torque loosens a heavy stud, so neither a series unknown nor a source that names none will do;
+    a shop's row without one is the shop's word for both.
+    """
+    if not tables.families[end.connection].series:
+        return mine
+    return [
+        r
+        for r in mine
+        if (end.series and r.series == end.series) or (r.confidence == "shop" and not r.series)
+    ]
 
 
 def _turned(end: End, tables: Tables) -> set[str]:
@@ -205,10 +220,18 @@ def _counted(what: Literal["flats", "turns"], low: float | None, high: float, ba
 
 
 def _warnings(
-    name: str, end: End, found: EndAdvice, torque_row: row.TighteningRow | None, factor: float
+    name: str,
+    end: End,
+    found: EndAdvice,
+    torque_row: row.TighteningRow | None,
+    factor: float,
+    tables: Tables,
 ) -> list[Warning_]:
     part, material = phrases.part(name), phrases.material(end.material)
     warnings = []
+    if found.torque is None and end.series is None and tables.families[end.connection].series:
+        message = Message("trade-torque-series", part=part)
+        warnings.append(Warning_(code="series_not_given", field=f"{name}.series", message=message))
     if found.torque is None and found.flats is None and found.turns is None:
         message = Message("trade-tightening-not-known", part=part)
         if end.connection.is_flange and end.material is not Material.CARBON_STEEL:

@@ -29,12 +29,12 @@ UNIQUE = {
     "look_alikes": ("family", "other"),
     "hexes": ("family", "size", "hex_mm", "source"),
     "flanges": ("family", "size", "what"),
-    "connection_pressure": ("family", "size", "forms", "shapes", "material", "applies_to", "source"),
+    "connection_pressure": ("family", "size", "series", "forms", "shapes", "material", "applies_to", "source"),
     "hose_pressure": ("standard", "edition", "dash", "source", "printed"),
     "hose_bend": ("standard", "dash", "source", "printed"),
     "hose_size": ("standard", "dash", "source", "outside_diameter_mm"),
     "hose_fluids": ("standard", "fluid"),
-    "tightening": ("family", "size", "part", "end_type", "material", "screw", "basis", "source"),
+    "tightening": ("family", "size", "series", "part", "end_type", "material", "screw", "basis", "source"),
     "length_bands": ("bands", "over_mm", "from_bore_mm"),
 }  # fmt: skip
 FIGURES = {
@@ -182,7 +182,7 @@ def _monotone(tables: Tables) -> Iterator[Message]:
     yield from _rising(
         "connection_pressure",
         [
-            ((r.family, r.forms, r.shapes, r.applies_to.split(",")[0], r.source), size_order(r.family, r.size),
+            ((r.family, r.series, r.forms, r.shapes, r.applies_to.split(",")[0], r.source), size_order(r.family, r.size),
              -r.max_working_bar)
             for r in ends
         ],

@@ -19,10 +19,10 @@ export const cover = (which) => message(`words-cover-${which}`);
 export const basis = (which) => message(`words-basis-${which}`);
 export const lengthBasis = (which) => message(`words-length_basis-${which}`);
 
-// The size as the trade writes it: -12, 1/2, 12 mm.
+// The size as the trade writes it: -12, 1/2, 12 mm, and the series after it: M22x1.5 S.
 export function sizeText(end, tables) {
-  if (end.dash !== null) return `-${end.dash}`;
-  return tables.sized_by[end.connection] === "tube" ? `${end.size} mm` : end.size;
+  const size = end.dash !== null ? `-${end.dash}` : tables.sized_by[end.connection] === "tube" ? `${end.size} mm` : end.size;
+  return end.series ? `${size} ${end.series}` : size;
 }
 
 // Straight, or the elbow with its drop.

@@ -145,6 +145,7 @@ bench-field-hose-edition = Ausgabe (Aufdruck)
 bench-field-hose-lot = Schlauchcharge
 bench-field-end-connection = Anschluss
 bench-field-end-size = Größe
+bench-field-end-series = Baureihe des Zapfens (S schwer, L leicht)
 bench-field-end-form = Bauform
 bench-field-end-shape = Ausführung
 bench-field-end-angle = Bogenwinkel (°)

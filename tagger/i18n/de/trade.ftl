@@ -19,6 +19,7 @@ trade-why-end-condition = Die Quelle des zulässigen Drucks für { $end }, Werks
 
 ## Working pressure: known, with something to be said of it
 
+trade-same-thread = { SAY($part, case: "start") }: Keine Gewindelehre unterscheidet { LIST($families) }. Es gilt der niedrigere der beiden zulässigen Drücke.
 trade-rating-unverified = Der zulässige Druck { SAY($part, case: "gen") }, { $pressure }, ist ungeprüft (Quelle: { $source }). Mit den Angaben des Herstellers abgleichen.
 trade-outside-standard = -{ $dash } ist keine Größe von { $standard }: der zulässige Druck stammt von einem einzelnen Hersteller. Mit den Angaben des Schlauchherstellers abgleichen.
 trade-edition-not-entered = { $standard } -{ $dash } hat je nach Ausgabe der Norm verschiedene zulässige Drücke ({ LIST($ratings) }), und es ist keine Ausgabe angegeben. Es gilt der niedrigere Wert, { $pressure }. Die Ausgabe steht im Schlauchaufdruck.
@@ -68,6 +69,10 @@ trade-not-a-form = Diesen Anschluss gibt es nicht in dieser Form ({ $form }): { 
     .mend = Eine davon verwenden: { LIST($forms, style: "or") }.
 trade-not-a-form-instead = Diesen Anschluss gibt es nicht in dieser Form ({ $form }): { $connection }.
     .mend = Für eine Überwurfmutter, die zum Außengewinde passt, { $instead } wählen.
+trade-not-a-series = Dieser Anschluss hat keine Baureihe: { $connection }.
+    .mend = Baureihe leeren.
+trade-not-this-series = Diese Baureihe gibt es bei diesem Anschluss nicht: { $connection }.
+    .mend = Möglich: { LIST($series, style: "or") }.
 trade-tail-for-another-hose = Der Nippel der Armatur ist für Schlauch -{ $tail }, der Schlauch ist aber -{ $hose }.
     .mend = Eine Armatur mit Nippel -{ $hose } oder Schlauch -{ $tail } verwenden.
 trade-end-for-another-hose = { $size } { $connection } ist für Schlauch { LIST($usual, style: "or") } gemacht, der Schlauch ist aber -{ $hose }.
@@ -83,6 +88,7 @@ trade-edition-none = { $edition } ist keine Ausgabe von { $standard } in den Tab
 ## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
 
 trade-tightening-not-known = { SAY($part, case: "start") }: Wie weit anzuziehen ist, ist nicht bekannt. Den Wert des Armaturenherstellers verwenden.
+trade-torque-series = { SAY($part, case: "start") }: Es wird kein Drehmoment angegeben, weil die Baureihe nicht bekannt ist. Ein Einschraubzapfen der schweren Baureihe (S) braucht mehr als einer der leichten (L) und löst sich bei dessen Drehmoment. Die Baureihe eingeben oder den Wert des Armaturenherstellers verwenden.
 trade-tightening-soft-flange = { SAY($part, case: "start") }: Wie weit anzuziehen ist, ist nicht bekannt. Die Schrauben eines Flansches bleiben aus Stahl, für Flanschbünde aus { $material } ist keine Klemmkraft veröffentlicht, und mit dem halben Wert für Stahl könnte die Verbindung lecken. Den Wert des Armaturenherstellers verwenden.
 trade-torque-unverified = { SAY($part, case: "start") }: Das Anziehdrehmoment ist ungeprüft (Quelle: { $source }). Mit den Angaben des Armaturenherstellers abgleichen.
 trade-soft-material = { SAY($part, case: "start") }: { $material } verträgt ein kleineres Anziehdrehmoment als Stahl, und eine Zahl von Schlüsselflächen ist dafür nicht veröffentlicht.
@@ -149,6 +155,7 @@ trade-compare-pressure-lower = Die neue Schlauchleitung hat einen niedrigeren Be
 trade-compare-dash-smaller = Der neue Schlauch ist -{ $new }, kleiner als -{ $old }: weniger Durchfluss, mehr Wärme.
 trade-compare-dash-larger = Der neue Schlauch ist -{ $new }, größer als -{ $old }. Den verfügbaren Platz prüfen.
 trade-compare-suction = Alt: { $old }, ein Saugschlauch; neu: { $new }. Ein Druckschlauch kann unter Unterdruck zusammenfallen.
+trade-compare-series = { $old } und { $new }: Die schwere (S) und die leichte (L) Baureihe unterscheiden sich in Drehmoment und zulässigem Druck. Feststellen, welche es ist.
 trade-compare-flares = Alt: { $old }, neu: { $new }. Sie lassen sich verschrauben, aber Dichtsitze mit 37° und 45° dichten nicht zuverlässig.
 trade-compare-material = Alt: { $old }, neu: { $new }. Korrosionsbeständigkeit und zulässigen Druck laut Hersteller prüfen.
 trade-compare-shape = Alt: { $old }, neu: { $new }. Die Verlegung des Schlauchs ändert sich.

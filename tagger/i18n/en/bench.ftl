@@ -145,6 +145,7 @@ bench-field-hose-edition = Edition (from lay line)
 bench-field-hose-lot = Reel lot
 bench-field-end-connection = Connection
 bench-field-end-size = Size
+bench-field-end-series = Series of the stud (S heavy, L light)
 bench-field-end-form = End type
 bench-field-end-shape = Shape
 bench-field-end-angle = Elbow angle (°)

@@ -19,6 +19,7 @@ trade-why-end-condition = The source of the rating for { $end }, in { $material 
 
 ## Working pressure: known, with something to be said of it
 
+trade-same-thread = { SAY($part, case: "start") }: no thread gauge distinguishes { LIST($families) }. The lower of the two ratings applies.
 trade-rating-unverified = The rating of { SAY($part, case: "of") }, { $pressure }, is unverified (source: { $source }). Confirm it with the manufacturer's data.
 trade-outside-standard = -{ $dash } is not a size of { $standard }: the rating is from one manufacturer. Confirm it with the hose manufacturer's data.
 trade-edition-not-entered = { $standard } -{ $dash } has different ratings by edition ({ LIST($ratings) }), and no edition is entered. The lower value, { $pressure }, applies. The edition is printed on the lay line.
@@ -68,6 +69,10 @@ trade-not-a-form = This connection does not come as { $form }: { $connection }.
     .mend = Use one of: { LIST($forms, style: "or") }.
 trade-not-a-form-instead = This connection does not come as { $form }: { $connection }.
     .mend = For a female swivel that takes its male, choose { $instead }.
+trade-not-a-series = This connection has no series: { $connection }.
+    .mend = Clear the series.
+trade-not-this-series = This series does not exist for the connection { $connection }.
+    .mend = Use one of: { LIST($series, style: "or") }.
 trade-tail-for-another-hose = The fitting tail is for -{ $tail } hose, but the hose is -{ $hose }.
     .mend = Use a fitting with a -{ $hose } tail, or -{ $tail } hose.
 trade-end-for-another-hose = { $size } { $connection } is made for { LIST($usual, style: "or") } hose, but the hose is -{ $hose }.
@@ -83,6 +88,7 @@ trade-edition-none = { $edition } is not an edition of { $standard } in the tabl
 ## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
 
 trade-tightening-not-known = { SAY($part, case: "start") }: how far to tighten is not known. Use the fitting manufacturer's value.
+trade-torque-series = { SAY($part, case: "start") }: no torque is shown because the series is not given. A heavy (S) stud takes more than a light (L) one: at the torque for the light one it comes loose. Enter the series, or use the fitting manufacturer's value.
 trade-tightening-soft-flange = { SAY($part, case: "start") }: how far to tighten is not known. The screws of a flange stay steel, there is no published clamp load for flange heads of { $material }, and half the steel torque could leak. Use the fitting manufacturer's value.
 trade-torque-unverified = { SAY($part, case: "start") }: the torque is unverified (source: { $source }). Confirm it with the fitting manufacturer's data.
 trade-soft-material = { SAY($part, case: "start") }: { $material } takes less torque than steel, and no number of flats is published for it.
@@ -149,6 +155,7 @@ trade-compare-pressure-lower = The new assembly is rated lower. Old: { $old }, n
 trade-compare-dash-smaller = The new hose is -{ $new }, smaller than -{ $old }: less flow, more heat.
 trade-compare-dash-larger = The new hose is -{ $new }, larger than -{ $old }. Check the available space.
 trade-compare-suction = Old: { $old }, a suction hose; new: { $new }. A pressure hose may collapse under suction.
+trade-compare-series = { $old } and { $new }: a heavy (S) and a light (L) stud differ in torque and rating. Find out which one it is.
 trade-compare-flares = Old: { $old }, new: { $new }. They may screw together, but 37° and 45° seats do not seal reliably.
 trade-compare-material = Old: { $old }, new: { $new }. Check corrosion resistance and the manufacturer's rating.
 trade-compare-shape = Old: { $old }, new: { $new }. The hose routing changes.

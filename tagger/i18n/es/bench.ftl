@@ -145,6 +145,7 @@ bench-field-hose-edition = Edición (marcado)
 bench-field-hose-lot = Lote de bobina
 bench-field-end-connection = Conexión
 bench-field-end-size = Tamaño
+bench-field-end-series = Serie del espárrago (S pesada, L ligera)
 bench-field-end-form = Tipo de extremo
 bench-field-end-shape = Forma
 bench-field-end-angle = Ángulo del codo (°)

@@ -19,6 +19,7 @@ trade-why-end-condition = La fuente de la presión para { $end }, material { $ma
 
 ## Working pressure: known, with something to be said of it
 
+trade-same-thread = { SAY($part, case: "start") }: ninguna galga distingue { LIST($families) }. Se aplica la menor de las dos presiones admisibles.
 trade-rating-unverified = La presión admisible { SAY($part, case: "of") }, { $pressure }, está sin verificar (fuente: { $source }). Confírmela con los datos del fabricante.
 trade-outside-standard = -{ $dash } no es un tamaño de { $standard }: la presión admisible es la de un solo fabricante. Confírmela con los datos del fabricante de la manguera.
 trade-edition-not-entered = { $standard } -{ $dash } tiene presiones admisibles distintas según la edición ({ LIST($ratings) }), y no se ha indicado ninguna edición. Se aplica el valor menor, { $pressure }. La edición figura en el marcado impreso de la manguera.
@@ -68,6 +69,10 @@ trade-not-a-form = Esta conexión no existe en esta forma ({ $form }): { $connec
     .mend = Use una de estas: { LIST($forms, style: "or") }.
 trade-not-a-form-instead = Esta conexión no existe en esta forma ({ $form }): { $connection }.
     .mend = Para una hembra con tuerca loca que reciba su macho, elija { $instead }.
+trade-not-a-series = Esta conexión no tiene serie: { $connection }.
+    .mend = Borre la serie.
+trade-not-this-series = Esta serie no existe para la conexión { $connection }.
+    .mend = Use una de: { LIST($series, style: "or") }.
 trade-tail-for-another-hose = La espiga del racor es para manguera -{ $tail }, pero la manguera es -{ $hose }.
     .mend = Use un racor con espiga -{ $hose }, o manguera -{ $tail }.
 trade-end-for-another-hose = { $size } { $connection } está hecho para manguera { LIST($usual, style: "or") }, pero la manguera es -{ $hose }.
@@ -83,6 +88,7 @@ trade-edition-none = { $edition } no es una edición de { $standard } en las tab
 ## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
 
 trade-tightening-not-known = { SAY($part, case: "start") }: no se conoce cuánto apretar. Use el valor del fabricante del racor.
+trade-torque-series = { SAY($part, case: "start") }: no se indica ningún par porque falta la serie. Un espárrago de la serie pesada (S) necesita más par que uno de la ligera (L): con el par de la ligera se afloja. Indique la serie o use el valor del fabricante del racor.
 trade-tightening-soft-flange = { SAY($part, case: "start") }: no se conoce cuánto apretar. Los tornillos de una brida siguen siendo de acero, no hay fuerza de apriete publicada para cabezas de brida de { $material }, y con la mitad del par del acero podría haber fugas. Use el valor del fabricante del racor.
 trade-torque-unverified = { SAY($part, case: "start") }: el par de apriete está sin verificar (fuente: { $source }). Confírmelo con los datos del fabricante del racor.
 trade-soft-material = { SAY($part, case: "start") }: { $material }, par de apriete menor que para el acero; no hay un número de caras publicado para este material.
@@ -149,6 +155,7 @@ trade-compare-pressure-lower = El latiguillo nuevo tiene una presión de trabajo
 trade-compare-dash-smaller = La manguera nueva es -{ $new }, menor que -{ $old }: menos caudal, más calor.
 trade-compare-dash-larger = La manguera nueva es -{ $new }, mayor que -{ $old }. Compruebe el espacio disponible.
 trade-compare-suction = Antiguo: { $old }, una manguera de aspiración; nuevo: { $new }. Una manguera de presión puede colapsar con la aspiración.
+trade-compare-series = { $old } y { $new }: las series pesada (S) y ligera (L) difieren en el par y en la presión admisible. Averigüe de cuál se trata.
 trade-compare-flares = Antiguo: { $old }, nuevo: { $new }. Pueden enroscar entre sí, pero los asientos de 37° y 45° no sellan con seguridad.
 trade-compare-material = Antiguo: { $old }, nuevo: { $new }. Compruebe la resistencia a la corrosión y la presión admisible del fabricante.
 trade-compare-shape = Antiguo: { $old }, nuevo: { $new }. Cambia el trazado de la manguera.

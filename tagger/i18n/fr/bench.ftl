@@ -145,6 +145,7 @@ bench-field-hose-edition = Édition (marquage)
 bench-field-hose-lot = Lot de touret
 bench-field-end-connection = Raccordement
 bench-field-end-size = Taille
+bench-field-end-series = Série de l'embout (S lourde, L légère)
 bench-field-end-form = Type d'embout
 bench-field-end-shape = Forme
 bench-field-end-angle = Angle du coude (°)

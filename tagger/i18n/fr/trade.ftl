@@ -19,6 +19,7 @@ trade-why-end-condition = La source de la pression pour { $end }, matière { $ma
 
 ## Working pressure: known, with something to be said of it
 
+trade-same-thread = { SAY($part, case: "start") } : aucun calibre ne distingue { LIST($families) }. La plus basse des deux pressions admissibles s'applique.
 trade-rating-unverified = La pression admissible { SAY($part, case: "of") }, { $pressure }, n'est pas vérifiée (source : { $source }). Confirmez-la avec les données du fabricant.
 trade-outside-standard = -{ $dash } n'est pas un module de { $standard } : la pression admissible est celle d'un seul fabricant. Confirmez-la avec les données du fabricant du tuyau.
 trade-edition-not-entered = { $standard } -{ $dash } a des pressions admissibles différentes selon l'édition ({ LIST($ratings) }), et aucune édition n'est indiquée. La valeur la plus basse, { $pressure }, s'applique. L'édition figure sur la ligne de marquage.
@@ -68,6 +69,10 @@ trade-not-a-form = Ce raccordement n'existe pas sous cette forme ({ $form }) : 
     .mend = Utilisez l'une de celles-ci : { LIST($forms, style: "or") }.
 trade-not-a-form-instead = Ce raccordement n'existe pas sous cette forme ({ $form }) : { $connection }.
     .mend = Pour une femelle tournante qui reçoit son mâle, choisissez { $instead }.
+trade-not-a-series = Ce raccord n'a pas de série : { $connection }.
+    .mend = Effacez la série.
+trade-not-this-series = Cette série n'existe pas pour le raccord { $connection }.
+    .mend = Utilisez : { LIST($series, style: "or") }.
 trade-tail-for-another-hose = La tétine de l'embout est pour tuyau -{ $tail }, mais le tuyau est -{ $hose }.
     .mend = Utilisez un embout à tétine -{ $hose }, ou du tuyau -{ $tail }.
 trade-end-for-another-hose = { $size } { $connection } est fait pour du tuyau { LIST($usual, style: "or") }, mais le tuyau est -{ $hose }.
@@ -83,6 +88,7 @@ trade-edition-none = { $edition } n'est pas une édition de { $standard } dans l
 ## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
 
 trade-tightening-not-known = { SAY($part, case: "start") } : le serrage est inconnu. Utilisez la valeur du fabricant d'embouts.
+trade-torque-series = { SAY($part, case: "start") } : aucun couple n'est indiqué, car la série n'est pas précisée. Un embout de la série lourde (S) demande plus que la série légère (L) : au couple de la série légère, il se desserre. Indiquez la série, ou utilisez la valeur du fabricant du raccord.
 trade-tightening-soft-flange = { SAY($part, case: "start") } : le serrage est inconnu. Les vis d'une bride restent en acier, aucun effort de serrage n'est publié pour les collerettes en { $material }, et la moitié du couple de l'acier pourrait fuir. Utilisez la valeur du fabricant d'embouts.
 trade-torque-unverified = { SAY($part, case: "start") } : le couple de serrage n'est pas vérifié (source : { $source }). Confirmez-le avec les données du fabricant d'embouts.
 trade-soft-material = { SAY($part, case: "start") } : { $material }, couple de serrage plus faible que pour l'acier ; aucun nombre de pans n'est publié pour cette matière.
@@ -149,6 +155,7 @@ trade-compare-pressure-lower = La pression de service du nouveau flexible est pl
 trade-compare-dash-smaller = Le nouveau tuyau est -{ $new }, plus petit que -{ $old } : moins de débit, plus de chaleur.
 trade-compare-dash-larger = Le nouveau tuyau est -{ $new }, plus grand que -{ $old }. Vérifiez la place disponible.
 trade-compare-suction = Ancien : { $old }, un tuyau d'aspiration ; nouveau : { $new }. Un tuyau de pression peut s'écraser sous la dépression.
+trade-compare-series = { $old } et { $new } : les séries lourde (S) et légère (L) diffèrent par le couple et la pression admissible. Déterminez de laquelle il s'agit.
 trade-compare-flares = Ancien : { $old }, nouveau : { $new }. Ils peuvent se visser ensemble, mais des sièges à 37° et à 45° ne font pas une étanchéité fiable.
 trade-compare-material = Ancien : { $old }, nouveau : { $new }. Vérifiez la tenue à la corrosion et la pression admissible du fabricant.
 trade-compare-shape = Ancien : { $old }, nouveau : { $new }. Le cheminement du tuyau change.
