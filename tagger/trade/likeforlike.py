@@ -135,7 +135,7 @@ def _construction(a: AssemblySpec, b: AssemblySpec, tables: Tables) -> Field:
         return Field(name, "same" if same else "differs", _values(a.hose.standard, b.hose.standard))
     if old is new:
         return Field(name, "same", _both(old.standard))
-    if "suction" in old.construction and "suction" not in new.construction:
+    if old.duty == "suction" and new.duty != "suction":
         suction = Message("trade-compare-suction", old=old.standard, new=new.standard)
         return Field(name, "dangerous", suction)
     return Field(name, "differs", _values(old.standard, new.standard))

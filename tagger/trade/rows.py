@@ -151,11 +151,15 @@ class PressureRow:
 
 @dataclass(frozen=True, slots=True)
 class HoseStandard:
-    """A hose standard under its one name here, with the other spellings of it."""
+    """A hose standard under its one name here, with the other spellings of it.
+
+    ``duty``: whether its hose is made to be sucked at, or for pressure only.
+    """
 
     standard: str
     aliases: tuple[str, ...]
     construction: str
+    duty: Literal["pressure", "suction"]
     bands: Literal["sae", "din"]
     min_temperature_c: float
     max_temperature_c: float

@@ -24,7 +24,7 @@ def tables_with(**files: list[Any]) -> Tables:
 def standard(name: str = HOSE, **more: Any) -> row.HoseStandard:
     """A hose standard for -40 to 100 °C, with SAE's length bands."""
     cells: dict[str, Any] = {
-        "standard": name, "aliases": (), "construction": "one wire braid", "bands": "sae",
+        "standard": name, "aliases": (), "construction": "one wire braid", "duty": "pressure", "bands": "sae",
         "min_temperature_c": -40.0, "max_temperature_c": 100.0, "source": SOURCE,
         "confidence": "published", "note": "",
     }  # fmt: skip

@@ -26,7 +26,7 @@ def test_a_size_the_family_does_not_have_is_refused_with_its_sizes() -> None:
     found = problem_of(end_b__dash=7)
     assert (found.field, found.message.id) == ("end_b.dash", "trade-not-a-size")
     assert found.message.values["sizes"] == tuple(tables().sizes(Connection.SAE_37_FLARE))
-    assert found.why == "7 is not a size of this connection: 37° flare (JIC)"
+    assert str(found.message) == "7 is not a size of this connection: 37° flare (JIC)."
 
 
 def test_a_small_end_on_a_large_hose_needs_its_jump_size_stated() -> None:
@@ -75,7 +75,7 @@ def test_a_hose_size_the_standard_does_not_have_is_refused_with_those_it_has() -
     with pytest.raises(TradeError) as refused:
         assess(assembly(), hoses(16, 8))
     (found,) = refused.value.problems
-    assert (found.field, found.why) == ("hose.dash", f"12 is not a size of {HOSE}")
+    assert (found.field, str(found.message)) == ("hose.dash", f"12 is not a size of {HOSE}.")
     assert found.message.values["sizes"] == ("8", "16")
 
 

@@ -84,9 +84,12 @@ def test_another_construction_and_fewer_covers_ask_for_care() -> None:
 
 
 def test_a_pressure_hose_does_not_replace_a_suction_hose() -> None:
-    suction = both("SAE 100R4", 16, end("sae_37_flare", 16))
-    pressure = both("SAE 100R17", 16, end("sae_37_flare", 16))
-    assert verdicts(compare(suction, pressure))["hose.standard"] == "dangerous"
+    standards = [standard(duty="suction"), standard("MADE 2")]
+    two = made_up(hose_standards=standards, hose_pressure=[hose(100), hose(100, standard="MADE 2")])
+    found = compare(of_standard(HOSE), of_standard("MADE 2"), two)
+    assert verdicts(found)["hose.standard"] == "dangerous"
+    back = compare(of_standard("MADE 2"), of_standard(HOSE), two)
+    assert verdicts(back)["hose.standard"] == "differs"
 
 
 TWO = [standard(), standard("MADE 2", max_temperature_c=80.0)]
