@@ -41,8 +41,8 @@ class Problem:
 
     @property
     def why(self) -> str:
-        """Why it is wrong, in English and without its full stop: for logs and tests."""
-        return english(self.message).removesuffix(".")
+        """Why it is wrong, in English: for logs and tests."""
+        return english(self.message)
 
     @property
     def mend(self) -> str:
@@ -53,7 +53,7 @@ class Problem:
         """Field, value, why and what to do, in English: for logs and tracebacks."""
         value = "" if self.value is None else f" (value: {_plain(self.value)!r})"
         mend = f" {self.mend}" if self.mend else ""
-        return f"{self.field}: {self.why}{value}.{mend}"
+        return f"{self.field}: {self.why.removesuffix('.')}{value}.{mend}"
 
     def as_dict(self, t: Speaks | None = None) -> dict[str, object]:
         """The problem as plain JSON values, its sentences in the language of ``t`` (default English)."""
