@@ -33,9 +33,31 @@ class Joint(StrEnum):
 
 @cache
 def code_points() -> tuple[dict[str, str], ...]:
-    """The rows of ``code_points.csv``: table, point, name; for a connection also sized_by and joint."""
+    """The rows of ``code_points.csv``: table, point, name; for a connection also sized_by and joint.
+
+    A hose with ``sized_by`` tube has dashes that name the tube, not the bore.
+    """
     text = resources.files("tagger.code").joinpath("data/code_points.csv").read_text(encoding="utf-8")
     return tuple(csv.DictReader(io.StringIO(text)))
+
+
+_TUBE_HOSES = frozenset(
+    row["name"] for row in code_points() if row["table"] == "hose" and row["sized_by"] == Sizing.TUBE
+)
+
+
+def names_tube(standard: str) -> bool:
+    """Whether a hose standard's dash names the tube it goes with, so that its bore is smaller (SAE J517).
+
+    >>> names_tube("SAE 100R5"), names_tube("SAE 100R2")
+    (True, False)
+    """
+    return standard in _TUBE_HOSES
+
+
+def tube_hoses() -> tuple[str, ...]:
+    """The standards whose dash names the tube."""
+    return tuple(sorted(_TUBE_HOSES))
 
 
 _ROWS = {row["name"]: row for row in code_points() if row["table"] == "connection"}

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Literal
 
 from tagger import units
+from tagger.connection import names_tube
 from tagger.messages import Message, Value, angle, count, length
 from tagger.spec import (
     AssemblySpec,
@@ -98,8 +99,10 @@ def end_family(which: End) -> Message:
 
 
 def hose(which: Hose) -> Message:
-    """The hose in a line: "SAE 100R2 -12 (3/4 in)"."""
+    """The hose in a line: "SAE 100R2 -12 (3/4 in)", "SAE 100R5 -12 (for 3/4 in tube)"."""
     inches = units.inch_text(which.dash * units.MM_PER_INCH / 16)
+    if names_tube(which.standard):
+        return Message("words-hose-tube", standard=which.standard, dash=which.dash, inches=inches)
     if which.edition:
         return Message(
             "words-hose-edition",

@@ -16,7 +16,7 @@ from typing import Any
 from api.settings import ClockingSense
 from tagger.errors import Problem, SpecError
 from tagger.messages import Message
-from tagger.spec import MAX_COUNT, AssemblySpec, Connection, Cover, Form, Sizing
+from tagger.spec import MAX_COUNT, AssemblySpec, Connection, Cover, Form, Hose, Sizing
 from tagger.trade.tables import Tables
 from tagger.units import whole_number
 
@@ -128,7 +128,9 @@ def _settle_end(found: dict[str, Any], end: str, tables: Tables) -> None:
     if family.sized_by is Sizing.DASH:
         found[f"{end}.size"] = found[f"{end}.size"].lstrip("-")
     if not found[f"{end}.size"]:
-        found[f"{end}.size"] = size_for_hose(family, found[f"{end}.hose_dash"] or found["hose.dash"], tables)
+        found[f"{end}.size"] = size_for_hose(
+            family, found["hose.standard"], found[f"{end}.hose_dash"] or found["hose.dash"], tables
+        )
     if found[f"{end}.shape"] == "straight":
         found[f"{end}.drop_mm"] = ""
     if found[f"{end}.shape"] != "angle":
@@ -141,10 +143,13 @@ def forms_of(family: Connection, tables: Tables) -> list[str]:
     return sorted(forms, key=lambda form: form != Form.FEMALE_SWIVEL)
 
 
-def size_for_hose(family: Connection, dash: str, tables: Tables) -> str:
+def size_for_hose(family: Connection, standard: str, dash: str, tables: Tables) -> str:
     """The one size of a family that is made for this hose; empty where there is none, or a choice."""
-    hose = whole_number(dash)
-    fitting = [size for size in tables.sizes(family) if hose in tables.natural_hose(family, size)]
+    number = whole_number(dash)
+    if number is None or not 1 <= number <= 63:
+        return ""
+    hose = Hose(standard=standard or "-", dash=number)
+    fitting = [size for size in tables.sizes(family) if tables.is_natural(family, size, hose)]
     return fitting[0] if len(fitting) == 1 else ""
 
 

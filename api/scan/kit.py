@@ -9,6 +9,7 @@ from typing import Any, Final
 
 from api.scan import dims, fill, fit, scripts
 from tagger.code import payload
+from tagger.connection import tube_hoses
 from tagger.i18n.catalogue import source
 from tagger.spec import Connection
 from tagger.trade import servicelife
@@ -33,6 +34,7 @@ def shared_tables(tables: Tables) -> dict[str, Any]:
             table: {str(p): n for p, n in payload.names(table).items()}
             for table in sorted(named | {"thread"})
         },
+        "tube_hoses": tube_hoses(),
         "sized_by": {c.value: c.sized_by.value for c in Connection},
         "mating": {
             key: [m.thread, m.across_mm, sources.place(m.source)] for key, m in dims.all_of(tables).items()

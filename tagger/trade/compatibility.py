@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from tagger import phrases
 from tagger.errors import Problem, TradeError
-from tagger.messages import Message, Value
-from tagger.spec import AssemblySpec, End, Form
+from tagger.messages import Message, Value, length
+from tagger.spec import AssemblySpec, End, Form, Hose
+from tagger.trade import geometry
 from tagger.trade import rows as row
 from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
@@ -14,13 +15,13 @@ from tagger.trade.tables import Tables
 def check_parts(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
     """Warnings for jump sizes. Raises TradeError with every part that cannot be as described."""
     problems: list[Problem] = []
-    warnings: list[Warning_] = []
+    warnings = _tube_named(spec.hose, tables)
     problems += _hose_problems(spec, tables)
     for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
         found = end_problems(name, end, tables)
         problems += found
         if not found:
-            jump, note = _jump(name, end, spec.hose.dash, tables)
+            jump, note = _jump(name, end, spec.hose, tables)
             problems += jump
             warnings += note
     if problems:
@@ -78,12 +79,22 @@ def _hose_problems(spec: AssemblySpec, tables: Tables) -> list[Problem]:
     return [Problem("hose.dash", hose.dash, why)]
 
 
-def _jump(name: str, end: End, hose_dash: int, tables: Tables) -> tuple[list[Problem], list[Warning_]]:
+def _tube_named(hose: Hose, tables: Tables) -> list[Warning_]:
+    """Said of a hose whose dash names the tube: its fittings are its own."""
+    if not tables.names_tube(hose):
+        return []
+    bore = length(geometry.bore_mm(hose, tables))
+    message = Message("trade-dash-names-tube", standard=hose.standard, dash=hose.dash, bore=bore)
+    return [Warning_(code="dash_names_tube", field="hose.dash", message=message)]
+
+
+def _jump(name: str, end: End, hose: Hose, tables: Tables) -> tuple[list[Problem], list[Warning_]]:
+    hose_dash = hose.dash
     natural = tables.natural_hose(end.connection, end.size_key)
     if end.hose_dash is not None and end.hose_dash != hose_dash:
         why = Message("trade-tail-for-another-hose", tail=end.hose_dash, hose=hose_dash)
         return [Problem(f"{name}.hose_dash", end.hose_dash, why)], []
-    if hose_dash in natural:
+    if tables.is_natural(end.connection, end.size_key, hose):
         return [], []
     values: dict[str, Value] = {
         "size": end.size_text,

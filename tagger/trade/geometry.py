@@ -19,12 +19,11 @@ from tagger.units import MM_PER_INCH
 
 
 def bore_mm(hose: Hose, tables: Tables) -> float:
-    """Nominal bore: as printed for the standard and dash, else by the dash."""
+    """Nominal bore: as printed for the standard and dash, else by the dash and what it names."""
     found = [r.bore_mm for r in _sizes(hose, tables) if r.bore_mm is not None]
     if found:
         return median(found)
-    usual = tables.bores.get(hose.dash)
-    return usual.bore_mm if usual else hose.dash * MM_PER_INCH / 16
+    return tables.nominal_bore_mm(hose)
 
 
 def length_tolerance(

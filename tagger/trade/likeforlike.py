@@ -59,7 +59,7 @@ def compare(a: AssemblySpec, b: AssemblySpec, tables: Tables | None = None) -> C
     was, new = _assessed("a", a, tables), _assessed("b", b, tables)
     fields = (
         _pressure(a, b, was, new),
-        _hose_dash(a, b),
+        _hose_dash(a, b, tables),
         _construction(a, b, tables),
         *_end("end_a", a.end_a, b.end_a),
         *_end("end_b", a.end_b, b.end_b),
@@ -118,8 +118,13 @@ def _parts(spec: AssemblySpec) -> tuple[object, ...]:
     return (*hose, *ends)
 
 
-def _hose_dash(a: AssemblySpec, b: AssemblySpec) -> Field:
+def _hose_dash(a: AssemblySpec, b: AssemblySpec, tables: Tables) -> Field:
+    """The bores: by dash or, where one of the dashes names the tube and the other the bore, in mm."""
     old, new = a.hose.dash, b.hose.dash
+    if tables.names_tube(a.hose) != tables.names_tube(b.hose):
+        was, to_come = geometry.bore_mm(a.hose, tables), geometry.bore_mm(b.hose, tables)
+        bores = Message("trade-compare-bore", old=length(was), new=length(to_come))
+        return Field("hose.dash", "dangerous" if to_come < was else "differs", bores)
     if old == new:
         return Field("hose.dash", "same", _both(f"-{old}"))
     if new < old:

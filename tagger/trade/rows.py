@@ -271,12 +271,16 @@ class FluidRow:
 
 @dataclass(frozen=True, slots=True)
 class Bore:
-    """The nominal bore by dash size, where none is printed for the hose's standard."""
+    """The nominal bore by dash size, where none is printed for the hose's standard.
+
+    ``names``: what the dash names, ``bore`` or, as in SAE 100R5 and 100R14, the ``tube``.
+    """
 
     dash: int
     bore_mm: float
     source: str
     confidence: str
+    names: Literal["bore", "tube"] = field(default="bore", kw_only=True)
 
 
 @dataclass(frozen=True, slots=True)

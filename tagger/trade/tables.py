@@ -14,10 +14,12 @@ from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any, Literal, TypeVar
 
+from tagger.connection import names_tube
 from tagger.errors import Problem, TradeError
 from tagger.messages import Message
 from tagger.spec import Connection, Hose, Sizing, dash_of_pipe
 from tagger.trade import rows as row
+from tagger.units import MM_PER_INCH
 
 DATA = Path(__file__).parent / "data"
 
@@ -60,7 +62,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "hose_size": ("standard", "dash"),
     "hose_fluids": ("standard", "fluid"),
     "fluids": ("fluid",),
-    "bores": ("dash",),
+    "bores": ("names", "dash"),
     "tightening": ("family", "size", "series", "part", "material"),
     "length_bands": ("bands",),
     "rules": ("key",),
@@ -91,7 +93,7 @@ class Tables:
     hose_sizes: dict[str, tuple[row.HoseSizeRow, ...]]
     hose_fluids: dict[str, tuple[row.HoseFluidRow, ...]]
     fluids: dict[str, row.FluidRow]
-    bores: dict[int, row.Bore]
+    bores: dict[tuple[str, int], row.Bore]
     tightening: dict[Connection, tuple[row.TighteningRow, ...]]
     length_bands: tuple[row.LengthBand, ...]
     rules: dict[str, row.Rule]
@@ -128,7 +130,7 @@ class Tables:
             hose_sizes=_grouped(raw["hose_size"], lambda r: r.standard),
             hose_fluids=_grouped(raw["hose_fluids"], lambda r: r.standard),
             fluids={r.fluid: r for r in raw["fluids"]},
-            bores={r.dash: r for r in raw["bores"]},
+            bores={(r.names, r.dash): r for r in raw["bores"]},
             tightening=_grouped(raw["tightening"], lambda r: r.family),
             length_bands=raw["length_bands"],
             rules={r.key: r for r in raw["rules"]},
@@ -154,6 +156,30 @@ class Tables:
         if family.is_flange:
             return (int(size),)
         return self.threads[family, size].hose_dashes
+
+    def is_natural(self, family: Connection, size: str, hose: Hose) -> bool:
+        """Whether a fitting of this size is made for the hose without a jump size being stated.
+
+        Where the hose's dash names the tube (SAE 100R5), ends in dash and pipe sizes go by it; a tube or
+        a thread in mm goes by the bore ("common practice, no source").
+        """
+        dash = hose.dash
+        if self.names_tube(hose) and family.sized_by in (Sizing.TUBE, Sizing.THREAD):
+            bore = self.nominal_bore_mm(hose)
+            dash = min(
+                (abs(r.bore_mm - bore), r.dash) for (names, _), r in self.bores.items() if names == "bore"
+            )[1]
+        return dash in self.natural_hose(family, size)
+
+    def names_tube(self, hose: Hose) -> bool:
+        """Whether the hose's dash names the tube, so that its bore is smaller than the dash says."""
+        standard = self.standard_of(hose.standard)
+        return names_tube(standard.standard if standard else hose.standard)
+
+    def nominal_bore_mm(self, hose: Hose) -> float:
+        """The nominal bore by what the dash names."""
+        usual = self.bores.get(("tube" if self.names_tube(hose) else "bore", hose.dash))
+        return usual.bore_mm if usual else hose.dash * MM_PER_INCH / 16
 
     def standard_of(self, name: str) -> row.HoseStandard | None:
         """The hose standard of any spelling of it; None where there is none here.

@@ -70,7 +70,7 @@ def test_a_shop_adds_its_own_hose_and_its_row_is_the_shops(tmp_path: Path) -> No
 def test_a_shops_bore_holds_where_the_standard_prints_none(tmp_path: Path) -> None:
     (tmp_path / "bores.csv").write_text("dash,bore_mm,source,confidence\n12,17.5,our chart,shop\n")
     own = Hose(standard="own make", dash=12)
-    assert geometry.bore_mm(own, tables()) == tables().bores[12].bore_mm
+    assert geometry.bore_mm(own, tables()) == tables().bores["bore", 12].bore_mm
     assert geometry.bore_mm(own, Tables.load(extra=tmp_path)) == 17.5
 
 

@@ -45,9 +45,10 @@ export function end(which, tables) {
   return message("words-end-material-jump", { ...common, ...made, dash });
 }
 
-// The hose in a line: "SAE 100R2 -12 (3/4 in)".
-export function hose({ standard, edition, dash }) {
+// The hose in a line: "SAE 100R2 -12 (3/4 in)", "SAE 100R5 -12 (for 3/4 in tube)".
+export function hose({ standard, edition, dash }, tables) {
   const inches = inchText(dash * 25.4 / 16);
+  if (tables.tube_hoses.includes(standard)) return message("words-hose-tube", { standard, dash, inches });
   return edition ? message("words-hose-edition", { standard, edition, dash, inches }) : message("words-hose", { standard, dash, inches });
 }
 

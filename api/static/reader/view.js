@@ -21,7 +21,7 @@ export function view(tag, kit, today) {
     notices: [...tag.notices, ...age(content, today, kit)].map((n) => ({ href: null, href_words: null, differences: [], ...n })),
     dangers: [],
     warnings: [],
-    line: t.html("scan-one_line", { hose: phrases.hose(spec.hose), length: figures.length(spec.length_mm) }),
+    line: t.html("scan-one_line", { hose: phrases.hose(spec.hose, tables), length: figures.length(spec.length_mm) }),
     end_a_short: t.html(shortEnd(spec.end_a, tables)), end_b_short: t.html(shortEnd(spec.end_b, tables)),
     pressure: pressure(content, t),
     overview: assemblyPicture(spec, kit),
@@ -64,7 +64,7 @@ function orderLines(tag, content, { t, tables }) {
 function sections(content, t, tables) {
   const { spec } = content, bar = content.working_pressure_bar, celsius = spec.max_temperature_c;
   return [
-    [t("scan-hose"), t(phrases.hose(spec.hose))],
+    [t("scan-hose"), t(phrases.hose(spec.hose, tables))],
     [t("scan-end_a"), t(phrases.end(spec.end_a, tables))],
     [t("scan-end_b"), t(phrases.end(spec.end_b, tables))],
     [t("scan-length"), t(phrases.overallLength(spec))],
@@ -115,7 +115,7 @@ function facts(content, bend, { t, tables }) {
   const source = (place) => t("scan-source", { source: tables.sources[place] });
   const fact = (label, said, note = null) => ({ label, html: t.html(said), note });
   return [
-    fact(t("scan-hose"), phrases.hose(spec.hose)),
+    fact(t("scan-hose"), phrases.hose(spec.hose, tables)),
     bend && fact(t("scan-bend_radius"), long(bend[0]), source(bend[1])),
     celsius !== null && fact(t("scan-max_temperature"), warm(celsius)),
     cold && fact(t("scan-min_temperature"), warm(cold[0]), source(cold[1])),

@@ -73,6 +73,7 @@ trade-not-a-series = Dieser Anschluss hat keine Baureihe: { $connection }.
     .mend = Baureihe leeren.
 trade-not-this-series = Diese Baureihe gibt es bei diesem Anschluss nicht: { $connection }.
     .mend = Möglich: { LIST($series, style: "or") }.
+trade-dash-names-tube = Die Dash-Größe von { $standard } nennt das Rohr, nicht die Nennweite: -{ $dash } hat einen Innendurchmesser von { $bore }. Die Armaturen für diesen Schlauch verwenden; ein Nippel für einen anderen Schlauch -{ $dash } passt nicht.
 trade-tail-for-another-hose = Der Nippel der Armatur ist für Schlauch -{ $tail }, der Schlauch ist aber -{ $hose }.
     .mend = Eine Armatur mit Nippel -{ $hose } oder Schlauch -{ $tail } verwenden.
 trade-end-for-another-hose = { $size } { $connection } ist für Schlauch { LIST($usual, style: "or") } gemacht, der Schlauch ist aber -{ $hose }.
@@ -152,6 +153,7 @@ trade-compare-pressure-not-known = { $which ->
    *[both] Der Betriebsdruck beider Schlauchleitungen ist nicht bekannt. In den Spezifikationen mit seiner Quelle eingeben.
  }
 trade-compare-pressure-lower = Die neue Schlauchleitung hat einen niedrigeren Betriebsdruck. Alt: { $old }, neu: { $new }.
+trade-compare-bore = Die Dash-Größe eines der Schläuche nennt das Rohr: Die Innendurchmesser sind { $old } und { $new }.
 trade-compare-dash-smaller = Der neue Schlauch ist -{ $new }, kleiner als -{ $old }: weniger Durchfluss, mehr Wärme.
 trade-compare-dash-larger = Der neue Schlauch ist -{ $new }, größer als -{ $old }. Den verfügbaren Platz prüfen.
 trade-compare-suction = Alt: { $old }, ein Saugschlauch; neu: { $new }. Ein Druckschlauch kann unter Unterdruck zusammenfallen.

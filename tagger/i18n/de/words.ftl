@@ -127,6 +127,7 @@ words-shape-straight = gerade
 words-shape-elbow = { $angle }-Bogen
 words-shape-elbow-drop = { $angle }-Bogen, Bogenhöhe { $drop }
 words-hose = { $standard } -{ $dash } ({ $inches })
+words-hose-tube = { $standard } -{ $dash } (für Rohr { $inches })
 words-hose-edition = { $standard } Ausgabe { $edition } -{ $dash } ({ $inches })
 words-end = { $size } { $connection }, { $form }, { $shape }
 words-end-material = { $size } { $connection }, { $form }, { $shape }, { $material }

@@ -73,6 +73,7 @@ trade-not-a-series = This connection has no series: { $connection }.
     .mend = Clear the series.
 trade-not-this-series = This series does not exist for the connection { $connection }.
     .mend = Use one of: { LIST($series, style: "or") }.
+trade-dash-names-tube = The dash of { $standard } names the tube, not the bore: -{ $dash } has a bore of { $bore }. Use the fittings made for this hose; a tail for another -{ $dash } hose does not fit.
 trade-tail-for-another-hose = The fitting tail is for -{ $tail } hose, but the hose is -{ $hose }.
     .mend = Use a fitting with a -{ $hose } tail, or -{ $tail } hose.
 trade-end-for-another-hose = { $size } { $connection } is made for { LIST($usual, style: "or") } hose, but the hose is -{ $hose }.
@@ -152,6 +153,7 @@ trade-compare-pressure-not-known = { $which ->
    *[both] The working pressure of both assemblies is not known. Enter it in their specs with its source.
  }
 trade-compare-pressure-lower = The new assembly is rated lower. Old: { $old }, new: { $new }.
+trade-compare-bore = The dash of one hose names the tube: the bores are { $old } and { $new }.
 trade-compare-dash-smaller = The new hose is -{ $new }, smaller than -{ $old }: less flow, more heat.
 trade-compare-dash-larger = The new hose is -{ $new }, larger than -{ $old }. Check the available space.
 trade-compare-suction = Old: { $old }, a suction hose; new: { $new }. A pressure hose may collapse under suction.

@@ -117,6 +117,7 @@ words-shape-straight = straight
 words-shape-elbow = { $angle } elbow
 words-shape-elbow-drop = { $angle } elbow, drop { $drop }
 words-hose = { $standard } -{ $dash } ({ $inches })
+words-hose-tube = { $standard } -{ $dash } (for { $inches } tube)
 words-hose-edition = { $standard } edition { $edition } -{ $dash } ({ $inches })
 words-end = { $size } { $connection }, { $form }, { $shape }
 words-end-material = { $size } { $connection }, { $form }, { $shape }, { $material }

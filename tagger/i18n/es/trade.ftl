@@ -73,6 +73,7 @@ trade-not-a-series = Esta conexión no tiene serie: { $connection }.
     .mend = Borre la serie.
 trade-not-this-series = Esta serie no existe para la conexión { $connection }.
     .mend = Use una de: { LIST($series, style: "or") }.
+trade-dash-names-tube = El tamaño dash de { $standard } designa el tubo, no el diámetro interior: -{ $dash } tiene un diámetro interior de { $bore }. Use los racores hechos para esta manguera; una espiga para otra manguera -{ $dash } no sirve.
 trade-tail-for-another-hose = La espiga del racor es para manguera -{ $tail }, pero la manguera es -{ $hose }.
     .mend = Use un racor con espiga -{ $hose }, o manguera -{ $tail }.
 trade-end-for-another-hose = { $size } { $connection } está hecho para manguera { LIST($usual, style: "or") }, pero la manguera es -{ $hose }.
@@ -152,6 +153,7 @@ trade-compare-pressure-not-known = { $which ->
    *[both] No se conoce la presión de trabajo de ninguno de los dos latiguillos. Introdúzcala en sus especificaciones con su fuente.
  }
 trade-compare-pressure-lower = El latiguillo nuevo tiene una presión de trabajo menor. Antiguo: { $old }, nuevo: { $new }.
+trade-compare-bore = El tamaño dash de una de las mangueras designa el tubo: los diámetros interiores son { $old } y { $new }.
 trade-compare-dash-smaller = La manguera nueva es -{ $new }, menor que -{ $old }: menos caudal, más calor.
 trade-compare-dash-larger = La manguera nueva es -{ $new }, mayor que -{ $old }. Compruebe el espacio disponible.
 trade-compare-suction = Antiguo: { $old }, una manguera de aspiración; nuevo: { $new }. Una manguera de presión puede colapsar con la aspiración.

@@ -127,6 +127,7 @@ words-shape-straight = recto
 words-shape-elbow = codo { $angle }
 words-shape-elbow-drop = codo { $angle }, altura { $drop }
 words-hose = { $standard } -{ $dash } ({ $inches })
+words-hose-tube = { $standard } -{ $dash } (para tubo de { $inches })
 words-hose-edition = { $standard } edición { $edition } -{ $dash } ({ $inches })
 words-end = { $size } { $connection }, { $form }, { $shape }
 words-end-material = { $size } { $connection }, { $form }, { $shape }, { $material }

@@ -73,6 +73,7 @@ trade-not-a-series = Ce raccord n'a pas de série : { $connection }.
     .mend = Effacez la série.
 trade-not-this-series = Cette série n'existe pas pour le raccord { $connection }.
     .mend = Utilisez : { LIST($series, style: "or") }.
+trade-dash-names-tube = Le module (dash) de { $standard } désigne le tube, non le diamètre intérieur : -{ $dash } a un diamètre intérieur de { $bore }. Utilisez les raccords prévus pour ce tuyau ; une tétine pour un autre tuyau -{ $dash } ne convient pas.
 trade-tail-for-another-hose = La tétine de l'embout est pour tuyau -{ $tail }, mais le tuyau est -{ $hose }.
     .mend = Utilisez un embout à tétine -{ $hose }, ou du tuyau -{ $tail }.
 trade-end-for-another-hose = { $size } { $connection } est fait pour du tuyau { LIST($usual, style: "or") }, mais le tuyau est -{ $hose }.
@@ -152,6 +153,7 @@ trade-compare-pressure-not-known = { $which ->
    *[both] La pression de service des deux flexibles est inconnue. Saisissez-la dans leurs spécifications avec sa source.
  }
 trade-compare-pressure-lower = La pression de service du nouveau flexible est plus basse. Ancien : { $old }, nouveau : { $new }.
+trade-compare-bore = Le module (dash) de l'un des tuyaux désigne le tube : les diamètres intérieurs sont { $old } et { $new }.
 trade-compare-dash-smaller = Le nouveau tuyau est -{ $new }, plus petit que -{ $old } : moins de débit, plus de chaleur.
 trade-compare-dash-larger = Le nouveau tuyau est -{ $new }, plus grand que -{ $old }. Vérifiez la place disponible.
 trade-compare-suction = Ancien : { $old }, un tuyau d'aspiration ; nouveau : { $new }. Un tuyau de pression peut s'écraser sous la dépression.

@@ -127,6 +127,7 @@ words-shape-straight = droit
 words-shape-elbow = coude { $angle }
 words-shape-elbow-drop = coude { $angle }, déport { $drop }
 words-hose = { $standard } -{ $dash } ({ $inches })
+words-hose-tube = { $standard } -{ $dash } (pour tube { $inches })
 words-hose-edition = { $standard } édition { $edition } -{ $dash } ({ $inches })
 words-end = { $size } { $connection }, { $form }, { $shape }
 words-end-material = { $size } { $connection }, { $form }, { $shape }, { $material }
