@@ -7,11 +7,13 @@ import re
 import pytest
 
 from tagger.i18n import LANGUAGES, Translator
-from tagger.spec import AssemblySpec
-from tagger.trade.likeforlike import Comparison, compare
+from tagger.spec import AssemblySpec, Connection, LengthBasis
+from tagger.trade import alike
+from tagger.trade.likeforlike import Comparison, compare, end_for_end
 from tagger.trade.report import comparison
-from tests.trade.made_up import HOSE, assembly, edition, fluid, hose, made_up, standard
-from tests.trade.specs import both, end, example
+from tagger.trade.tables import tables
+from tests.trade.made_up import HOSE, assembly, edition, fluid, hose, made_up, standard, tables_with
+from tests.trade.specs import an_end, both, end, example
 
 
 def verdicts(found: Comparison) -> dict[str, str]:
@@ -56,7 +58,8 @@ def test_a_45_degree_flare_never_replaces_a_37() -> None:
     other = both("SAE 100R17", 8, end("sae_45_flare", 8))
     field = next(f for f in compare(one, other).fields if f.field == "end_a")
     assert field.verdict == "dangerous"
-    assert field.reason.id == "trade-compare-flares"
+    assert field.reason.id == "trade-compare-alike"
+    assert field.reason.values["how"].id == "fit-alike-flares"
 
 
 def test_length_within_tolerance_is_the_same_and_shorter_is_dangerous() -> None:
@@ -66,6 +69,105 @@ def test_length_within_tolerance_is_the_same_and_shorter_is_dangerous() -> None:
         return verdicts(compare(assembly(), assembly(length_mm=length_mm), made_up()))["length_mm"]
 
     assert [against(mm) for mm in (1010, 995, 994, 1011)] == ["same", "same", "dangerous", "differs"]
+
+
+MIXED = {"end_a": end("sae_37_flare", 12, shape="elbow_90"), "end_b": end("orfs", 12, shape="elbow_45")}
+
+
+def test_the_same_hose_turned_end_for_end_replaces_itself() -> None:
+    old = AssemblySpec.read({**assembly().as_dict(), **MIXED, "clocking_deg": 90})
+    turned = AssemblySpec.read(
+        {**old.as_dict(), "end_a": old.as_dict()["end_b"], "end_b": old.as_dict()["end_a"]}
+    )
+    found = compare(old, turned, made_up())
+    assert found.verdict == "replaces"
+    assert found.fields[0].reason.id == "trade-compare-turned"
+    assert end_for_end(turned) == old
+
+
+def test_a_turned_hose_of_another_clocking_angle_does_not_replace() -> None:
+    old = AssemblySpec.read({**assembly().as_dict(), **MIXED, "clocking_deg": 90})
+    turned = end_for_end(old).model_copy(update={"clocking_deg": 270})
+    found = compare(old, turned, made_up())
+    assert (found.verdict, verdicts(found)["clocking_deg"]) == ("does not replace", "dangerous")
+
+
+def test_lengths_between_other_points_cannot_be_compared() -> None:
+    found = compare(assembly(), assembly(length_basis="thread_end"), made_up())
+    assert (found.verdict, verdicts(found)["length_mm"]) == ("does not replace", "dangerous")
+
+
+def test_lengths_between_the_same_points_are_compared_whatever_the_basis_is_called() -> None:
+    """A straight end is measured to its sealing face on both bases, an elbow to its centreline on all."""
+    centreline = compare(assembly(), assembly(length_basis="elbow_centreline"), made_up())
+    assert centreline.verdict == "replaces"
+    elbows = both(HOSE, 12, end("sae_37_flare", 12, shape="elbow_90"), clocking_deg=0)
+    by_thread = elbows.model_copy(update={"length_basis": LengthBasis.THREAD_END})
+    assert compare(elbows, by_thread, made_up()).verdict == "replaces"
+    short = by_thread.model_copy(update={"length_mm": 900.0})
+    assert verdicts(compare(elbows, short, made_up()))["length_mm"] == "dangerous"
+
+
+def test_the_same_unknown_ends_on_a_stronger_hose_are_no_weaker() -> None:
+    two = made_up(
+        hose_standards=TWO, hose_pressure=[hose(100), hose(150, standard="MADE 2")], connection_pressure=[]
+    )
+    stronger = compare(of_standard(HOSE), of_standard("MADE 2"), two)
+    assert verdicts(stronger)["working_pressure"] == "better"
+    weaker = compare(of_standard("MADE 2"), of_standard(HOSE), two)
+    assert verdicts(weaker)["working_pressure"] == "dangerous"
+
+
+def test_another_unknown_end_is_not_known_to_be_as_strong() -> None:
+    made = made_up(connection_pressure=[])
+    other = both(HOSE, 12, end("orfs", 12))
+    assert verdicts(compare(assembly(), other, made))["working_pressure"] == "dangerous"
+
+
+def test_an_unknown_end_does_not_replace_one_whose_pressure_was_entered() -> None:
+    made = made_up(connection_pressure=[])
+    old = assembly(working_pressure={"value_bar": 90, "source": "a catalogue"})
+    assert verdicts(compare(old, assembly(), made))["working_pressure"] == "dangerous"
+
+
+@pytest.mark.parametrize(("old", "new"), [("100r2at", "SAE 100R2"), ("A.B. 12", "ab 12")])
+def test_spellings_of_one_standard_are_one(old: str, new: str) -> None:
+    given = {"working_pressure": {"value_bar": 90, "source": "a catalogue"}} if new == "ab 12" else {}
+    ends = end("bspp", "3/4")
+    found = compare(both(old, 12, ends, **given), both(new, 12, ends, **given))
+    assert verdicts(found)["hose.standard"] == verdicts(found)["working_pressure"] == "same"
+    assert found.verdict == "replaces"
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "how"),
+    [
+        (("bspp", "1/2"), ("jis_60", "1/2"), "fit-alike-bspp_jis"),
+        (("din24_light", "15"), ("din24_heavy", "14"), "fit-alike-tube_sizes"),
+        (("sae_37_flare", 4), ("sae_45_flare", 4), "fit-alike-flares"),
+        (("din24_light", "12"), ("jis_30", "M18x1.5"), "fit-alike-metric_cone_flare"),
+    ],
+)
+def test_ends_that_share_a_thread_say_how_they_differ(
+    old: tuple[str, str | int], new: tuple[str, str | int], how: str
+) -> None:
+    fields = alike.compared(
+        "end_a",
+        an_end(Connection(old[0]), str(old[1]), "female_swivel"),
+        an_end(Connection(new[0]), str(new[1]), "female_swivel"),
+        tables(),
+    )
+    assert (fields[0].verdict, fields[0].reason.id) == ("dangerous", "trade-compare-alike")
+    assert fields[0].reason.values["how"].id == how
+
+
+def test_a_pair_that_no_row_speaks_of_is_told_by_its_shared_thread() -> None:
+    made = tables_with(look_alikes=[])
+    one = an_end(Connection.BSPP, "1/2", "female_swivel")
+    other = an_end(Connection.JIS_60, "1/2", "female_swivel")
+    assert alike.compared("end_a", one, other, made)[0].reason.values["how"].id == "fit-alike-thread"
+    male = an_end(Connection.JIS_60, "1/2", "male")
+    assert alike.compared("end_a", one, male, made)[0].reason.id == "trade-compare-values"
 
 
 def test_clocking_is_compared_round_the_circle() -> None:
@@ -105,6 +207,18 @@ def test_a_hose_for_less_heat_does_not_replace() -> None:
     assert verdicts(found)["max_temperature_c"] == "dangerous"
     back = compare(of_standard("MADE 2", max_temperature_c=70), of_standard(HOSE), two)
     assert verdicts(back)["max_temperature_c"] == "same"
+
+
+def test_a_temperature_that_is_not_stated_is_the_hoses_own_limit() -> None:
+    two = made_up(hose_standards=TWO, hose_pressure=[hose(100), hose(100, standard="MADE 2")])
+    found = compare(of_standard(HOSE), of_standard("MADE 2"), two)
+    assert verdicts(found)["max_temperature_c"] == "dangerous"
+    assert verdicts(compare(of_standard("MADE 2"), of_standard(HOSE), two))["max_temperature_c"] == "same"
+
+
+def test_a_tag_for_less_heat_does_not_replace_though_its_hose_would_bear_it() -> None:
+    found = compare(assembly(max_temperature_c=90), assembly(max_temperature_c=60), made_up())
+    assert verdicts(found)["max_temperature_c"] == "dangerous"
 
 
 def test_a_fluid_the_hose_is_not_for_does_not_replace() -> None:

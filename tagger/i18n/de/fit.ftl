@@ -99,6 +99,7 @@ fit-alike-tube_sizes = { $family } und { $other } ({ LIST($sizes) }) haben bei v
 fit-alike-metric_cone_flare = { $family } und { $other } ({ LIST($sizes) }) haben dieselben metrischen Gewinde. Das eine dichtet mit einem 24°-Konus, das andere mit einem 30°-Bördel.
 fit-alike-metric_cone_oring = { $family } und { $other } ({ LIST($sizes) }) haben dieselben metrischen Gewinde. Das eine dichtet mit einem Konus, das andere mit einem O-Ring unter dem Sechskant.
 fit-alike-flanges = { $family } und { $other } ({ LIST($sizes) }) sehen ähnlich aus. Der Flanschbund von Code 62 ist dicker und breiter, und die Schrauben stehen weiter auseinander.
+fit-alike-thread = { $family } und { $other } ({ LIST($sizes) }) haben das gleiche oder fast das gleiche Gewinde. Sie lassen sich verschrauben, dichten aber nicht miteinander: den Dichtsitz prüfen.
 
 ## Where a step's practice comes from
 

@@ -60,4 +60,5 @@ report-about-bend_radius_mm = Mindestbiegeradius
 report-about-max_temperature_c = Höchste Temperatur
 report-about-fluid = Medium
 report-about-covers = Schlauchschutz
+report-about-ends = Enden
 report-compared = { $field } ({ $verdict }): { $reason }

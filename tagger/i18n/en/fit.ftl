@@ -99,6 +99,7 @@ fit-alike-tube_sizes = { $family } and { $other } ({ LIST($sizes) }) have the sa
 fit-alike-metric_cone_flare = { $family } and { $other } ({ LIST($sizes) }) have the same metric threads. One seals on a 24° cone, the other on a 30° flare.
 fit-alike-metric_cone_oring = { $family } and { $other } ({ LIST($sizes) }) have the same metric threads. One seals on a cone, the other on an O-ring under a shoulder.
 fit-alike-flanges = { $family } and { $other } ({ LIST($sizes) }) look alike. The Code 62 head is thicker and wider, and its bolt spacing is larger.
+fit-alike-thread = { $family } and { $other } ({ LIST($sizes) }) have the same or nearly the same thread. They may screw together, but they do not seal on each other: check the seat.
 
 ## Where a step's practice comes from
 

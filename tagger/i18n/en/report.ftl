@@ -60,4 +60,5 @@ report-about-bend_radius_mm = Minimum bend radius
 report-about-max_temperature_c = Maximum temperature
 report-about-fluid = Fluid
 report-about-covers = Sleeves and guards
+report-about-ends = Ends
 report-compared = { $field } ({ $verdict }): { $reason }

@@ -99,6 +99,7 @@ fit-alike-tube_sizes = { $family } y { $other } ({ LIST($sizes) }) tienen la mis
 fit-alike-metric_cone_flare = { $family } y { $other } ({ LIST($sizes) }) tienen las mismas roscas métricas. Una sella por cono de 24°, la otra por abocardado de 30°.
 fit-alike-metric_cone_oring = { $family } y { $other } ({ LIST($sizes) }) tienen las mismas roscas métricas. Una sella por cono, la otra por junta tórica bajo un resalte.
 fit-alike-flanges = { $family } y { $other } ({ LIST($sizes) }) se parecen. La cabeza código 62 es más gruesa y más ancha, y sus tornillos están más separados.
+fit-alike-thread = { $family } y { $other } ({ LIST($sizes) }) tienen la misma rosca o casi la misma. Pueden enroscar entre sí, pero no sellan entre sí: compruebe el asiento.
 
 ## Where a step's practice comes from
 

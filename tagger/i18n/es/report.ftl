@@ -60,4 +60,5 @@ report-about-bend_radius_mm = Radio mínimo de curvatura
 report-about-max_temperature_c = Temperatura máxima
 report-about-fluid = Fluido
 report-about-covers = Fundas y protecciones
+report-about-ends = Extremos
 report-compared = { $field } ({ $verdict }): { $reason }

@@ -99,6 +99,7 @@ fit-alike-tube_sizes = { $family } et { $other } ({ LIST($sizes) }) : même fil
 fit-alike-metric_cone_flare = { $family } et { $other } ({ LIST($sizes) }) : mêmes filetages métriques. L'un fait étanchéité par un cône 24°, l'autre par un évasement 30°.
 fit-alike-metric_cone_oring = { $family } et { $other } ({ LIST($sizes) }) : mêmes filetages métriques. L'un fait étanchéité par un cône, l'autre par un joint torique sous un épaulement.
 fit-alike-flanges = { $family } et { $other } ({ LIST($sizes) }) se ressemblent. La collerette code 62 est plus épaisse et plus large, et ses vis sont plus écartées.
+fit-alike-thread = { $family } et { $other } ({ LIST($sizes) }) ont le même filetage ou presque. Ils peuvent se visser ensemble, mais ils ne font pas étanchéité l'un sur l'autre : contrôlez le siège.
 
 ## Where a step's practice comes from
 

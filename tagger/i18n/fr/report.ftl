@@ -60,4 +60,5 @@ report-about-bend_radius_mm = Rayon de courbure minimal
 report-about-max_temperature_c = Température maximale
 report-about-fluid = Fluide
 report-about-covers = Gaines et protections
+report-about-ends = Extrémités
 report-compared = { $field } ({ $verdict }) : { $reason }

@@ -15,6 +15,7 @@ import numpy as np
 from tagger import phrases
 from tagger.messages import Message, Value, angle, diameter
 from tagger.spec import Connection, Form, Sizing
+from tagger.trade import alike
 from tagger.trade.identifying import likelihood
 from tagger.trade.identifying.likelihood import Array, Errors, Pool
 from tagger.trade.identifying.readings import CONES, SEATS, Measurements
@@ -206,26 +207,14 @@ def _look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[Message, ...]:
 
 def _find_look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[Message, ...]:
     family, form = pool.families[n], pool.forms[n]
-    found = []
-    for alike in tables.look_alikes:
-        if family not in (alike.family, alike.other):
-            continue
-        other = alike.other if alike.family is family else alike.family
-        sizes = [
-            _size_text(other, pool.sizes[m])
-            for m in range(len(pool))
-            if pool.families[m] is other and pool.forms[m] is form and _same_thread(pool, n, m)
-        ]
-        if sizes:
-            found.append(
-                Message(
-                    alike.message,
-                    family=phrases.connection(family),
-                    other=phrases.connection(other),
-                    sizes=tuple(sizes),
-                )
-            )
-    return tuple(found)
+    sizes: dict[Connection, list[str]] = {}
+    for m in range(len(pool)):
+        other = pool.families[m]
+        if other is not family and pool.forms[m] is form and _same_thread(pool, n, m):
+            sizes.setdefault(other, []).append(_size_text(other, pool.sizes[m]))
+    pairs = [{r.family, r.other} for r in tables.look_alikes]  # those with a sentence of their own first
+    order = sorted(sizes, key=lambda o: pairs.index({family, o}) if {family, o} in pairs else len(pairs))
+    return tuple(alike.difference(family, other, tuple(sizes[other]), tables) for other in order)
 
 
 def _same_thread(pool: Pool, n: int, m: int) -> bool:

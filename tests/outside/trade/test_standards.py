@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import math
 from fractions import Fraction
 from pathlib import Path
 
@@ -11,6 +12,7 @@ import pytest
 from tagger.spec import Connection, Hose
 from tagger.trade import assess, geometry, rating
 from tagger.trade.identifying.identify import Measurements, identify
+from tagger.trade.likeforlike import end_for_end
 from tagger.trade.tables import tables
 from tests.trade.specs import both, end, example
 
@@ -89,6 +91,29 @@ def test_clocking_tolerance_is_that_of_mil_dtl_83796_5(length: int, degrees: int
         assess(both("SAE 100R17", 12, elbow, clocking_deg=0, length_mm=length)).clocking_tolerance_deg
         == degrees
     )
+
+
+def _seen(angle_deg: float, from_a: bool) -> float:
+    """The angle counter-clockwise from end A's elbow to end B's, seen along the hose from one of its ends.
+
+    Elbow A points down, elbow B at ``angle_deg`` counter-clockwise seen from A; x and y are A's view.
+    """
+    side = 1 if from_a else -1  # from the other end left and right change sides
+    down = math.radians(-90)
+    a = math.atan2(math.sin(down), side * math.cos(down))
+    b = math.atan2(math.sin(down + math.radians(angle_deg)), side * math.cos(down + math.radians(angle_deg)))
+    return math.degrees(b - a) % 360
+
+
+@pytest.mark.parametrize("angle", [0, 45, 90, 180, 270, 315])
+def test_clocking_stays_when_the_ends_change_places_by_mil_dtl_83796_5(angle: int) -> None:
+    # MIL-DTL-83796-5 Figure 3: counter-clockwise from the near elbow to the far one.
+    assert _seen(angle, from_a=True) == pytest.approx(angle)
+    from_b_to_a = -_seen(angle, from_a=False) % 360  # B is near: counted from B's elbow to A's
+    assert from_b_to_a == pytest.approx(angle)
+    elbow = end("sae_37_flare", 12, shape="elbow_90")
+    spec = both("SAE 100R17", 12, elbow, clocking_deg=angle)
+    assert end_for_end(spec).clocking_deg == angle
 
 
 def test_proof_is_twice_and_burst_four_times_the_working_pressure() -> None:
