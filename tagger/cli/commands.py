@@ -191,10 +191,11 @@ def templates(_: argparse.Namespace, t: Translator) -> Answer:
     """The label templates."""
     from tagger.printing import template
 
-    rows = template.catalogue(shop_settings().label_template_dirs)
-    lines = [
-        f"{row['name']:<22} {row['width_mm']:g} x {row['height_mm']:g} mm  {row['title']}" for row in rows
-    ]
+    rows = template.catalogue(shop_settings().label_template_dirs, t.language)
+    lines = []
+    for row in rows:
+        size = t.decimal(f"{row['width_mm']:g} x {row['height_mm']:g} mm")
+        lines.append(f"{row['name']:<22} {size}  {row['title']}")
     return {"templates": rows}, "\n".join(lines)
 
 

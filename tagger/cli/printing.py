@@ -110,7 +110,7 @@ def preflight(a: argparse.Namespace, t: Translator) -> Answer:
     with open_store() as store:
         (tag,) = tags_here(store, [store.assembly(a.number)], shop, t)
     found = preflight.preflight(tag, shop.template(a.template or ""), a.hose_od, _dpi(a, shop))
-    return found.as_dict(), _preflight_text(found, t)
+    return found.as_dict(t), _preflight_text(found, t)
 
 
 def _template(a: argparse.Namespace, shop: ShopSettings) -> Template:
@@ -128,7 +128,7 @@ def _refuse_what_would_not_scan(
     from tagger.printing import preflight
 
     seen: set[Tag] = set()
-    told: set[str] = set()
+    told: set[Message] = set()
     for tag in tags:
         but_for_the_number = replace(tag, number="", link="", serial=None)
         if but_for_the_number in seen:
@@ -138,8 +138,8 @@ def _refuse_what_would_not_scan(
         if (refusal := preflight.refused(found, template.name)) and not a.force:
             raise refusal
         for finding in found.findings:
-            if finding.severity == "warn" and finding.text not in told:
-                told.add(finding.text)
+            if finding.severity == "warn" and finding.message not in told:
+                told.add(finding.message)
                 print(_finding_line(finding, t), file=sys.stderr)
 
 
@@ -158,7 +158,8 @@ def _preflight_text(found: Preflight, t: Translator) -> str:
 
 
 def _finding_line(finding: Finding, t: Translator) -> str:
-    line = Message(f"cli-finding-{finding.severity}", text=finding.text, mend=finding.mend)
+    mend = t.mend(finding.message)
+    line = Message(f"cli-finding-{finding.severity}", text=finding.message, mend=mend)
     return t(line).rstrip()
 
 
@@ -206,8 +207,9 @@ def _send(
     job = wait(printer, taken)
     answer = {"printer": a.printer, "job": job.id, "state": str(job.state), "reasons": list(job.reasons)}
     state = Message(f"cli-state-{job.state}")
-    if job.words and job.state is not JobState.COMPLETED:
-        return answer, t("cli-job-said", printer=a.printer, job=str(job.id), state=state, said=job.words)
+    if job.remarks and job.state is not JobState.COMPLETED:
+        said = "; ".join(map(t, job.remarks))
+        return answer, t("cli-job-said", printer=a.printer, job=str(job.id), state=state, said=said)
     return answer, t("cli-job", printer=a.printer, job=str(job.id), state=state)
 
 

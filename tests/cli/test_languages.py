@@ -77,7 +77,8 @@ def test_a_tag_is_registered_printed_shown_and_read_in_the_language(example: She
     printed = example("print", made, "--out", "o.pdf", *lang)
     shown = example("show", made, *lang)
     read = example("read", f"{example.json('show', made)['link']}", *lang)
-    for done in (printed, shown, read):
+    scans = example("preflight", made, *lang)
+    for done in (printed, shown, read, scans, example("templates", *lang)):
         assert _english_in(done.stdout + done.stderr, language, BASE) == set()
     t = Translator(language)
     assert t("cli-event-printed") in shown.stdout
