@@ -46,6 +46,11 @@ def fluid(which: Fluid | str) -> Message:
     return Message(f"words-fluid-{which}")
 
 
+def fluid_of(spec: AssemblySpec) -> Message:
+    """The fluid that was entered; without one an assembly is for mineral oil only."""
+    return Message("words-fluid-not_entered") if spec.fluid is None else fluid(spec.fluid)
+
+
 def cover(which: Cover | str) -> Message:
     return Message(f"words-cover-{which}")
 

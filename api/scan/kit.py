@@ -11,8 +11,8 @@ from api.scan import dims, fill, fit, scripts
 from tagger.code import payload
 from tagger.connection import tube_hoses
 from tagger.i18n.catalogue import source
-from tagger.spec import Connection
-from tagger.trade import servicelife
+from tagger.spec import Connection, Fluid, Hose
+from tagger.trade import servicelife, temperature
 from tagger.trade.tables import Tables
 
 ROOMS: Final = ("words", "fit", "scan", "code", "offline")
@@ -24,7 +24,7 @@ def shared_tables(tables: Tables) -> dict[str, Any]:
     """Everything that is data and not language."""
     layouts = {str(v): {"fields": payload.layout_as_written(v)["fields"]} for v in payload.VERSIONS}
     named = {field["table"] for layout in layouts.values() for field in layout["fields"] if "table" in field}
-    sources = _Numbered()
+    sources = _Numbered(tables)
     rules = fit.rules(tables)
     life, shelf = servicelife.cautious(tables)
     rules["bends"] = {key: [mm, sources.place(source)] for key, (mm, source) in rules["bends"].items()}
@@ -47,8 +47,24 @@ def shared_tables(tables: Tables) -> dict[str, Any]:
         "cold": {
             key: [celsius, sources.place(source)] for key, (celsius, source) in _coldest(tables).items()
         },
+        "hot": {key: [celsius, sources.place(source)] for key, (celsius, source) in _hottest(tables).items()},
+        "needs_source": [str(fluid) for fluid in Fluid if temperature.needs_source(fluid, tables)],
         "sources": sources.texts,
     }
+
+
+def _hottest(tables: Tables) -> dict[str, tuple[float | None, str]]:
+    """The highest temperature by "standard" (oil), and by "standard|fluid" for the fluids a source speaks of.
+
+    None where the hose is not for the fluid.
+    """
+    found: dict[str, tuple[float | None, str]] = {}
+    for name in tables.standards:
+        spoken_of = [Fluid(row.fluid) for row in tables.hose_fluids.get(name, ())]
+        for fluid in (None, *spoken_of):
+            hot = temperature.limit_of(Hose(standard=name, dash=1), fluid, tables)
+            found[f"{name}|{fluid}" if fluid else name] = hot
+    return found
 
 
 def _coldest(tables: Tables) -> dict[str, tuple[float, str]]:
@@ -62,12 +78,14 @@ def _coldest(tables: Tables) -> dict[str, tuple[float, str]]:
 
 
 class _Numbered:
-    """Texts that many rows share, each kept once."""
+    """What the sources are that many rows share, each kept once."""
 
-    def __init__(self) -> None:
+    def __init__(self, tables: Tables) -> None:
+        self.tables = tables
         self.texts: list[str] = []
 
-    def place(self, text: str) -> int:
+    def place(self, source: str) -> int:
+        text = self.tables.where_from(source)
         if text not in self.texts:
             self.texts.append(text)
         return self.texts.index(text)

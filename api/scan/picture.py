@@ -102,7 +102,7 @@ def scale(end: End, reader: Reader) -> Message:
     found = dims.mating(end, reader.tables)
     if found is None:
         return Message("scan-scale-none")
-    return Message("scan-scale", source=found.source)
+    return Message("scan-scale", source=reader.tables.where_from(found.source))
 
 
 @dataclass(frozen=True)

@@ -59,9 +59,9 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         "pressure": _pressure(content, own, t),
         "overview": picture.assembly(spec, reader),
         "ends": [_end(tag, "end_a", reader, assessed), _end(tag, "end_b", reader, assessed)],
-        "length": _length(content, t, own),
+        "length": _length(content, reader, own),
         "clocking": _clocking(content, reader, shop, own),
-        "facts": _facts(tag, t, assessed),
+        "facts": _facts(tag, reader, assessed),
         "order_form": order_form(spec, t, number=tag.number, digits=tag.digits or ""),
         "shop_name": shop.name,
         "shop_phone": shop.phone,
@@ -151,7 +151,7 @@ def _rows(content: TagContent) -> list[tuple[str, str, Message | None]]:
         *_parts(spec),
         ("pressure", "scan-pressure", phrases.NOT_KNOWN if bar is None else _bar(bar)),
         ("temperature", "scan-max_temperature", None if hottest is None else _temperature(hottest)),
-        ("fluid", "scan-fluid", phrases.fluid(spec.fluid) if spec.fluid else None),
+        ("fluid", "scan-fluid", phrases.fluid_of(spec)),
         ("covers", "scan-covers", _covers(spec) if spec.covers else None),
     ]
 
@@ -259,9 +259,13 @@ def _age(content: TagContent, today: date, reader: Reader) -> list[View]:
     life, shelf = servicelife.cautious(tables)
     built = content.built_on
     if years > life.value:
-        text = t("scan-notice-life", day=built, years=_whole(life.value), source=life.source)
+        text = t(
+            "scan-notice-life", day=built, years=_whole(life.value), source=tables.where_from(life.source)
+        )
     elif years > shelf.value:
-        text = t("scan-notice-shelf", day=built, years=_whole(shelf.value), source=shelf.source)
+        text = t(
+            "scan-notice-shelf", day=built, years=_whole(shelf.value), source=tables.where_from(shelf.source)
+        )
     else:
         return []
     return [_notice("care", t("scan-notice-old-title"), text)]
@@ -292,12 +296,13 @@ def _pressure_basis(content: TagContent, rated: Assessment | None, t: Translator
     return t("scan-pressure-least", part=phrases.part(rating.limited_by), source=rating.source)
 
 
-def _end_source(tag: Tag, assessed: Assessment | None, name: str, t: Translator) -> str:
+def _end_source(tag: Tag, assessed: Assessment | None, name: str, reader: Reader) -> str:
+    t, tables = reader.t, reader.tables
     if tag.record is None or assessed is None:
         return t("scan-pressure-as_tagged")
     advice = getattr(assessed, name)
     sources = dict.fromkeys(figure.source for figure in (advice.torque, advice.flats) if figure)
-    return t("scan-source", source="; ".join(sources)) if sources else ""
+    return t("scan-source", source="; ".join(map(tables.where_from, sources))) if sources else ""
 
 
 def _end(tag: Tag, which: str, reader: Reader, assessed: Assessment | None) -> View:
@@ -312,11 +317,12 @@ def _end(tag: Tag, which: str, reader: Reader, assessed: Assessment | None) -> V
         "thread": t.html(picture.thread(shown, reader)),
         "size_note": t(picture.scale(shown, reader)),
         "tighten": [t.html(line) for line in tighten(tightening, shown)],
-        "tighten_source": _end_source(tag, assessed, which, t),
+        "tighten_source": _end_source(tag, assessed, which, reader),
     }
 
 
-def _length(content: TagContent, t: Translator, assessed: Assessment | None) -> View:
+def _length(content: TagContent, reader: Reader, assessed: Assessment | None) -> View:
+    t = reader.t
     spec = content.spec
     tolerance = assessed.length_tolerance if assessed else None
     shown: View = {
@@ -328,7 +334,7 @@ def _length(content: TagContent, t: Translator, assessed: Assessment | None) -> 
     if tolerance:
         minus, plus = length(tolerance.minus), length(tolerance.plus)
         shown["tolerance"] = t.html("scan-length-tolerance", minus=minus, plus=plus)
-        shown["source"] = t("scan-source", source=tolerance.source)
+        shown["source"] = t("scan-source", source=reader.tables.where_from(tolerance.source))
     return shown
 
 
@@ -341,7 +347,7 @@ def _clocking(content: TagContent, reader: Reader, shop: Shop, assessed: Assessm
     tolerance = None
     if assessed and assessed.clocking_tolerance_deg is not None:
         tolerance = t("scan-clocking-tolerance", angle=angle(assessed.clocking_tolerance_deg))
-        sources.append(t("scan-source", source=assessed.clocking_tolerance_source))
+        sources.append(t("scan-source", source=reader.tables.where_from(assessed.clocking_tolerance_source)))
     return {
         "words": t(said),
         "own": t("scan-clocking-shop", angle=turned) if shop.clockwise else None,
@@ -351,21 +357,25 @@ def _clocking(content: TagContent, reader: Reader, shop: Shop, assessed: Assessm
     }
 
 
-def _facts(tag: Tag, t: Translator, assessed: Assessment | None) -> list[View]:
+def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:
+    t = reader.t
     content, spec = tag.content, tag.content.spec
     found = [_fact(t("scan-hose"), t.html(phrases.hose(spec.hose)))]
     if assessed and assessed.bend_radius_mm is not None:
         radius = t.html("scan-length-figure", length=length(assessed.bend_radius_mm))
-        note = t("scan-source", source=assessed.bend_radius_source)
+        note = t("scan-source", source=reader.tables.where_from(assessed.bend_radius_source))
         found.append(_fact(t("scan-bend_radius"), radius, note))
     if spec.max_temperature_c is not None:
         found.append(_fact(t("scan-max_temperature"), t.html(_temperature(spec.max_temperature_c))))
+    elif assessed and assessed.max_temperature_c is not None:
+        hottest = t.html(_temperature(assessed.max_temperature_c))
+        note = t("scan-source", source=reader.tables.where_from(assessed.max_temperature_source))
+        found.append(_fact(t("scan-max_temperature"), hottest, note))
     if assessed and assessed.min_temperature_c is not None:
         coldest = t.html(_temperature(assessed.min_temperature_c))
-        note = t("scan-source", source=assessed.min_temperature_source)
+        note = t("scan-source", source=reader.tables.where_from(assessed.min_temperature_source))
         found.append(_fact(t("scan-min_temperature"), coldest, note))
-    if spec.fluid:
-        found.append(_fact(t("scan-fluid"), t.html(phrases.fluid(spec.fluid))))
+    found.append(_fact(t("scan-fluid"), t.html(phrases.fluid_of(spec))))
     if spec.covers:
         found.append(_fact(t("scan-covers"), t.html(_covers(spec))))
     if content.built_on:

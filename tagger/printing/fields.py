@@ -93,11 +93,14 @@ def _working_pressure(tag: Tag) -> list[Message]:
 
 
 def _fluid(tag: Tag) -> list[Message]:
-    return [] if tag.spec.fluid is None else [phrases.fluid(tag.spec.fluid)]
+    return [phrases.fluid_of(tag.spec)]
 
 
 def _temperature(tag: Tag) -> list[Message]:
+    """As entered, else what the hose bears with the fluid; a tag read without its record shows what it carries."""
     celsius = tag.spec.max_temperature_c
+    if celsius is None and tag.assessment is not None:
+        celsius = tag.assessment.max_temperature_c
     return [] if celsius is None else _value(temperature(celsius))
 
 

@@ -39,7 +39,7 @@ def assess(
         warnings += more
     clocking = geometry.clocking_tolerance(spec, tables)
     coldest, cold_source = temperature.lowest(spec, tables)
-    hottest, hot_source = temperature.limit(spec, tables)
+    hottest, hot_source = temperature.limit_of(spec.hose, spec.fluid, tables)
     if spec.max_temperature_c is not None:
         hottest, hot_source = spec.max_temperature_c, ""
     proof, burst = _test_pressures(pressure.value_bar, tables)
@@ -78,10 +78,8 @@ def _test_pressures(working_bar: float | None, tables: Tables) -> tuple[float | 
 
 def _tolerance_warnings(tolerance: LengthTolerance | None) -> list[Warning_]:
     found = []
-    if tolerance is not None and tolerance.source.startswith("memory"):
-        unsure = Message(
-            "trade-length-tolerance-unverified", source=tolerance.source.removeprefix("memory: ")
-        )
+    if tolerance is not None and tolerance.confidence == "memory":
+        unsure = Message("trade-length-tolerance-unverified", source=tolerance.source)
         found.append(
             Warning_(code="length_tolerance_from_memory", field="length_mm", message=unsure, severity="note")
         )

@@ -44,6 +44,7 @@ def length_tolerance(
                 minus=_in_mm(band.minus, band, length_mm),
                 plus=_in_mm(band.plus, band, length_mm),
                 source=band.source,
+                confidence=band.confidence,
             )
     return None
 
@@ -82,7 +83,7 @@ def bend_radius(hose: Hose, tables: Tables) -> tuple[BendRadius, list[Warning_]]
         message = Message(
             "trade-bend-unverified",
             radius=length(large.bend_radius_mm),
-            source=large.source.removeprefix("memory: "),
+            source=large.source,
         )
         warnings.append(Warning_(code="bend_from_memory", field="hose", message=message, severity="note"))
     return BendRadius(large.bend_radius_mm, large.source, large.printed), warnings

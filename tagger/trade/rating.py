@@ -288,7 +288,7 @@ def _part_warnings(parts: Iterable[PartRating]) -> list[Warning_]:
                 "trade-rating-unverified",
                 part=named,
                 pressure=pressure(part.value_bar),
-                source=part.source.removeprefix("memory: "),
+                source=part.source,
             )
             found.append(Warning_(code="rating_from_memory", field=part.part, message=said))
     return found

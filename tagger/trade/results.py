@@ -59,6 +59,7 @@ class LengthTolerance(_Value):
     minus: float
     plus: float
     source: str
+    confidence: str = "published"
 
 
 class Torque(_Value):

@@ -270,6 +270,20 @@ class FluidRow:
 
 
 @dataclass(frozen=True, slots=True)
+class Source:
+    """Where figures come from: what the tables call it, how good it is, and what people read.
+
+    ``short`` has at most 40 characters, for tags and lists, and is no other source's; ``full`` says
+    what was seen of it and what was not.
+    """
+
+    source: str
+    grade: Literal["standard", "document", "secondary", "memory", "practice"]
+    short: str
+    full: str
+
+
+@dataclass(frozen=True, slots=True)
 class Bore:
     """The nominal bore by dash size, where none is printed for the hose's standard.
 

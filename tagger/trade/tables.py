@@ -39,6 +39,7 @@ FILES: dict[str, type[Any]] = {
     "hose_size": row.HoseSizeRow,
     "hose_fluids": row.HoseFluidRow,
     "fluids": row.FluidRow,
+    "sources": row.Source,
     "bores": row.Bore,
     "tightening": row.TighteningRow,
     "length_bands": row.LengthBand,
@@ -62,6 +63,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "hose_size": ("standard", "dash"),
     "hose_fluids": ("standard", "fluid"),
     "fluids": ("fluid",),
+    "sources": ("source",),
     "bores": ("names", "dash"),
     "tightening": ("family", "size", "series", "part", "material"),
     "length_bands": ("bands",),
@@ -99,6 +101,7 @@ class Tables:
     rules: dict[str, row.Rule]
     steps: tuple[row.FitStep, ...]
     raw: dict[str, tuple[Any, ...]]
+    sources: dict[str, row.Source]
     _spellings: dict[str, str]
     bands: Bands | None = None
 
@@ -113,7 +116,12 @@ class Tables:
 
     @classmethod
     def of(cls, raw: dict[str, tuple[Any, ...]], bands: Bands | None = None) -> Tables:
-        """The tables of these rows, by the names of the files."""
+        """The tables of these rows, by the names of the files.
+
+        Rows carry the short name of their source; ``raw`` keeps them as they are written.
+        """
+        sources = {r.source: r for r in raw["sources"]}
+        written, raw = raw, {name: _with_short_names(rows, sources) for name, rows in raw.items()}
         return cls(
             families={r.family: r for r in raw["families"]},
             threads={(r.family, r.size): r for r in raw["connections"]},
@@ -135,7 +143,8 @@ class Tables:
             length_bands=raw["length_bands"],
             rules={r.key: r for r in raw["rules"]},
             steps=tuple(sorted(raw["fit_steps"], key=lambda r: r.order)),
-            raw=raw,
+            raw=written,
+            sources=sources | {r.short: r for r in sources.values()},
             _spellings={
                 compact_name(name): r.standard
                 for r in raw["hose_standards"]
@@ -216,6 +225,11 @@ class Tables:
             Problem("hose.edition", hose.edition, _not_an_edition(hose.edition, standard, known))
         )
 
+    def where_from(self, source: str) -> str:
+        """What a source is, in a sentence or two; a shop's own source as the shop wrote it."""
+        known = self.sources.get(source)
+        return known.full if known else source
+
     def rule(self, key: str) -> row.Rule:
         return self.rules[key]
 
@@ -237,6 +251,12 @@ def size_order(family: Connection, size: str) -> float:
     if match := re.match(r"M(\d+)", size):
         return float(match[1])
     return float(dash_of_pipe(size)) if family.sized_by is Sizing.PIPE else float(size)
+
+
+def _with_short_names(rows: tuple[Any, ...], sources: dict[str, row.Source]) -> tuple[Any, ...]:
+    if not rows or not hasattr(rows[0], "source") or isinstance(rows[0], row.Source):
+        return rows
+    return tuple(replace(r, source=sources[r.source].short) if r.source in sources else r for r in rows)
 
 
 def _grouped(items: Iterable[T], key: Any) -> dict[Any, tuple[T, ...]]:

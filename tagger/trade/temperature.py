@@ -75,17 +75,17 @@ def needs_source(fluid: Fluid, tables: Tables) -> bool:
     return known is None or known.kind not in ("oil", "other_oil")
 
 
-def limit(spec: AssemblySpec, tables: Tables) -> tuple[float | None, str]:
-    """The highest temperature in °C that the hose may have with the spec's fluid, and its source.
+def limit_of(hose: Hose, fluid: Fluid | None, tables: Tables) -> tuple[float | None, str]:
+    """The highest temperature in °C that the hose may have with the fluid (oil where None), and its source.
 
     (None, "") for a hose that is not in the tables, or one that may not carry the fluid.
     """
-    standard = tables.standard_of(spec.hose.standard)
+    standard = tables.standard_of(hose.standard)
     if standard is None:
         return None, ""
-    entry = _entry(spec.fluid or Fluid.MINERAL_OIL, standard, tables)
+    entry = _entry(fluid or Fluid.MINERAL_OIL, standard, tables)
     if entry is None:
-        if spec.fluid is not None and needs_source(spec.fluid, tables):
+        if fluid is not None and needs_source(fluid, tables):
             return None, ""
         return standard.max_temperature_c, standard.source
     if entry.max_temperature_c is None:

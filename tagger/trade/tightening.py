@@ -238,7 +238,7 @@ def _warnings(
             message = Message("trade-tightening-soft-flange", part=part, material=material)
         warnings.append(Warning_(code="tightening_not_known", field=name, message=message))
     elif found.torque is not None and torque_row is not None and torque_row.confidence == "memory":
-        source = torque_row.source.removeprefix("memory: ")
+        source = torque_row.source
         message = Message("trade-torque-unverified", part=part, source=source)
         warnings.append(Warning_(code="torque_from_memory", field=name, message=message))
     if factor < 1 and found.torque is not None:

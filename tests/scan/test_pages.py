@@ -148,7 +148,7 @@ def test_an_old_assembly_is_over_its_storage_guidance(client: TestClient) -> Non
             "length_mm": 700,
         }
     )
-    for years, said in ((1, None), (3, "pages quoting ISO 8331"), (7, "Maximum service life: 6 years")):
+    for years, said in ((1, None), (3, "pages on storage that quote ISO 8331"), (7, "Maximum service life: 6 years")):
         built = date.today() - timedelta(days=round(365.25 * years))
         digits = payload.encode(assess(spec).content_of(spec, built))
         shown = text(client.get(f"/T/{OTHER_SHOP}/{digits}").text)
@@ -394,7 +394,7 @@ def test_a_photo_without_a_tag_is_refused_with_words(client: TestClient) -> None
     Image.new("RGB", (300, 200), "white").save(blank, "PNG")
     for data, said in (
         (blank.getvalue(), "shows no readable code"),
-        (b"no picture", "is not a picture"),
+        (b"no picture", "is not a readable image"),
     ):
         answer = client.post("/find", files={"image": ("x.png", data, "image/png")})
         assert answer.status_code == 422

@@ -58,16 +58,16 @@ def test_clocking_is_closer_on_short_hoses(length_mm: float, degrees: str) -> No
 
 
 def test_the_larger_bend_radius_is_shown_with_its_own_source() -> None:
-    remembered = bend(240, source="memory: an old chart", confidence="memory")
+    remembered = bend(240, source="an old chart", confidence="memory")
     shown, warnings = geometry.bend_radius(
         Hose(standard=HOSE, dash=12), made_up(hose_bend=[bend(200), remembered, bend(180)])
     )
-    assert (shown.mm, shown.source, shown.printed) == (240, "memory: an old chart", "240 mm")
+    assert (shown.mm, shown.source, shown.printed) == (240, "an old chart", "240 mm")
     assert [(w.code, w.message.values["source"]) for w in warnings] == [("bend_from_memory", "an old chart")]
 
 
 def test_between_equal_radii_a_published_one_is_shown() -> None:
-    remembered = bend(200, source="memory: an old chart", confidence="memory")
+    remembered = bend(200, source="an old chart", confidence="memory")
     shown, warnings = geometry.bend_radius(
         Hose(standard=HOSE, dash=12), made_up(hose_bend=[remembered, bend(200)])
     )

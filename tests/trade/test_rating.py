@@ -193,7 +193,7 @@ def test_every_end_is_rated_or_said_to_be_not_known() -> None:
 
 
 def test_a_rating_from_memory_is_said_to_be_unverified() -> None:
-    remembered = hose(100, source="memory: an old chart", confidence="memory")
+    remembered = hose(100, source="an old chart", confidence="memory")
     found = assess(assembly(), made_up(hose_pressure=[remembered]))
     (said,) = [w.message for w in found.warnings if w.code == "rating_from_memory"]
     assert (said.id, said.values["source"]) == ("trade-rating-unverified", "an old chart")

@@ -10,7 +10,7 @@ from tests.trade.specs import both, end, example
 def test_check_answers_in_the_contracts_shape() -> None:
     answer = report.assessment(assess(example()))
     assert {"value_bar", "limited_by", "source"} <= set(answer["working_pressure"])
-    assert set(answer["length_tolerance_mm"]) == {"minus", "plus", "source"}
+    assert set(answer["length_tolerance_mm"]) >= {"minus", "plus", "source"}
     for name in ("a", "b"):
         assert {"min", "max", "basis", "source"} <= set(answer["ends"][name]["torque_nm"])
         assert set(answer["ends"][name]["flats"]) == {"min", "max", "basis", "source"}

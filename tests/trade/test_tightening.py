@@ -159,7 +159,7 @@ def test_what_no_source_gives_is_none_with_a_warning() -> None:
 
 
 def test_a_torque_from_memory_is_said_to_be_unverified() -> None:
-    _, warnings = advised(nm(90, 110, confidence="memory", source="memory: an old chart"))
+    _, warnings = advised(nm(90, 110, confidence="memory", source="an old chart"))
     assert [(w.code, w.message.values["source"]) for w in warnings] == [
         ("torque_from_memory", "an old chart")
     ]

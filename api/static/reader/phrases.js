@@ -15,6 +15,7 @@ export const connection = (which) => message(`words-connection-${which}`);
 export const form = (which) => message(`words-form-${which}`);
 export const material = (which) => message(`words-material-${which}`);
 export const fluid = (which) => message(`words-fluid-${which}`);
+export const fluidOf = (spec) => (spec.fluid ? fluid(spec.fluid) : message("words-fluid-not_entered"));
 export const cover = (which) => message(`words-cover-${which}`);
 export const basis = (which) => message(`words-basis-${which}`);
 export const lengthBasis = (which) => message(`words-length_basis-${which}`);

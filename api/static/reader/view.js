@@ -71,7 +71,7 @@ function sections(content, t, tables) {
     [t("scan-clocking"), spec.clocking_deg === null ? "" : t(phrases.clocking(spec))],
     [t("scan-pressure"), t(bar === null ? phrases.NOT_KNOWN : pressed(bar))],
     [t("scan-max_temperature"), celsius === null ? "" : t(warm(celsius))],
-    [t("scan-fluid"), spec.fluid ? t(phrases.fluid(spec.fluid)) : ""],
+    [t("scan-fluid"), t(phrases.fluidOf(spec))],
     [t("scan-covers"), spec.covers.length ? t(covers(spec)) : ""],
   ].filter(([, text]) => text);
 }
@@ -111,15 +111,17 @@ function scale(end, tables) {
 }
 
 function facts(content, bend, { t, tables }) {
-  const { spec } = content, celsius = spec.max_temperature_c, cold = coldest(spec, tables);
+  const { spec } = content, celsius = spec.max_temperature_c;
+  const cold = limitOf(spec, tables.cold, tables), hot = hottest(spec, tables);
   const source = (place) => t("scan-source", { source: tables.sources[place] });
   const fact = (label, said, note = null) => ({ label, html: t.html(said), note });
   return [
     fact(t("scan-hose"), phrases.hose(spec.hose, tables)),
     bend && fact(t("scan-bend_radius"), long(bend[0]), source(bend[1])),
-    celsius !== null && fact(t("scan-max_temperature"), warm(celsius)),
+    celsius !== null ? fact(t("scan-max_temperature"), warm(celsius))
+      : hot && hot[0] !== null && fact(t("scan-max_temperature"), warm(hot[0]), source(hot[1])),
     cold && fact(t("scan-min_temperature"), warm(cold[0]), source(cold[1])),
-    spec.fluid && fact(t("scan-fluid"), phrases.fluid(spec.fluid)),
+    fact(t("scan-fluid"), phrases.fluidOf(spec)),
     spec.covers.length && fact(t("scan-covers"), covers(spec)),
     content.built_on && fact(t("scan-built_on"), { id: "scan-day", values: { day: { date: content.built_on } } }),
   ].filter(Boolean);
@@ -132,10 +134,17 @@ export function bendOf(hose, tables) {
   return bends[`${hose.standard}|${hose.dash}`] || bends[`${spelled(hose.standard, tables)}|${hose.dash}`] || null;
 }
 
-// The hose's lowest temperature with this fluid and where it stands, as tagger/trade/temperature.py finds it.
-function coldest(spec, tables) {
-  const { cold } = tables;
-  const found = (name) => cold[`${name}|${spec.fluid}`] || cold[name];
+// The highest: none for a fluid that needs a source where none names it for the hose.
+function hottest(spec, tables) {
+  const named = (name) => tables.hot[`${name}|${spec.fluid}`];
+  const standard = spelled(spec.hose.standard, tables);
+  if (tables.needs_source.includes(spec.fluid)) return named(spec.hose.standard) || named(standard) || null;
+  return limitOf(spec, tables.hot, tables);
+}
+
+// The hose's lowest or highest temperature with this fluid and its source, as tagger/trade/temperature.py finds it.
+function limitOf(spec, limits, tables) {
+  const found = (name) => limits[`${name}|${spec.fluid}`] || limits[name];
   return found(spec.hose.standard) || found(spelled(spec.hose.standard, tables)) || null;
 }
 

@@ -27,6 +27,12 @@ MATERIALS = {
     "steel": "carbon_steel", "brass": "brass", "aluminium tube": "aluminium", "aluminium port": "aluminium_port",
 }  # fmt: skip
 Row = dict[str, str]
+SHORT = {r.source.casefold(): r.short for r in tables().raw["sources"]}
+
+
+def named(source: str) -> str:
+    """A source by the short name that rows carry once they are loaded."""
+    return SHORT.get(source.casefold(), source)
 
 
 def an_end(family: str, size: str, form: str, shape: str = "straight", material: str = "carbon_steel") -> End:
@@ -46,7 +52,7 @@ def end_pressure(row: Row) -> str:
     """A pressure of an end: kept, and shown unless a lower one is."""
     printed = bar(row["printed"])
     kept = [r for r in tables().end_pressures.get((Connection(row["family"]), row["size"]), ())
-            if r.source == row["source"] and r.applies_to == row["applies_to"]]  # fmt: skip
+            if r.source == named(row["source"]) and r.applies_to == row["applies_to"]]  # fmt: skip
     # 414 bar beside 6000 psi in one source is kept as 6000 psi, 413.7 bar.
     if not any(abs(r.max_working_bar - printed) <= max(0.06, 0.001 * printed) for r in kept):
         return f"{printed:.1f} bar is not kept"
@@ -81,7 +87,7 @@ def hose(row: Row) -> Iterator[tuple[str, str]]:
             yield "bend", SAME if shown <= printed * 1.006 else CAUTIOUS
     if row["outside_diameter_mm"]:
         kept = [r.outside_diameter_mm for r in tables().hose_sizes[row["standard"]] if r.dash == row["dash"]
-                and r.source == row["source"]]  # fmt: skip
+                and r.source == named(row["source"])]  # fmt: skip
         yield "diameter", SAME if float(row["outside_diameter_mm"]) in kept else "is not kept"
 
 
@@ -93,7 +99,7 @@ def torque(row: Row) -> str:
     screw = row["size"].removeprefix("screw ") if row["size"].startswith("screw") else None
     kept = [
         r for r in tables().tightening[family]
-        if r.source.casefold() == row["source"].casefold() and r.end_type == row["end_type"]
+        if r.source == named(row["source"]) and r.end_type == row["end_type"]
         and r.material == MATERIALS[row["material"]]
         and (r.screw == screw if screw else r.size == row["size"])
     ]  # fmt: skip
@@ -108,7 +114,7 @@ def torque(row: Row) -> str:
         return "is not kept"
     size = agree[0].size if agree[0].size != "all" else tables().sizes(family)[2]
     found = tightening.advice("end_a", _typical(family, size), tables())[0]
-    if row["source"].casefold() in " ".join(map(str, found.spread)).casefold():
+    if named(row["source"]).casefold() in " ".join(map(str, found.spread)).casefold():
         return ASIDE
     shown = {f.source for f in (found.torque, found.flats, found.turns) if f is not None}
     return SAME if agree[0].source in shown else "is neither shown nor named in the spread"
