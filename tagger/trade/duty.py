@@ -93,7 +93,7 @@ def temperatures(a: AssemblySpec, b: AssemblySpec, was: Assessment, tables: Tabl
 
 def _bears(a: AssemblySpec, b: AssemblySpec, tables: Tables) -> float | None:
     """The most that the new assembly bears in °C: its hose's limit with the old one's fluid, and its tag's."""
-    limit, _ = temperature.limit(b.model_copy(update={"fluid": a.fluid}), tables)
+    limit, _ = temperature.limit_of(b.hose, a.fluid, tables)
     known = [figure for figure in (limit, b.max_temperature_c) if figure is not None]
     return min(known, default=None)
 

@@ -148,7 +148,11 @@ def test_an_old_assembly_is_over_its_storage_guidance(client: TestClient) -> Non
             "length_mm": 700,
         }
     )
-    for years, said in ((1, None), (3, "pages on storage that quote ISO 8331"), (7, "Maximum service life: 6 years")):
+    for years, said in (
+        (1, None),
+        (3, "pages on storage that quote ISO 8331"),
+        (7, "Maximum service life: 6 years"),
+    ):
         built = date.today() - timedelta(days=round(365.25 * years))
         digits = payload.encode(assess(spec).content_of(spec, built))
         shown = text(client.get(f"/T/{OTHER_SHOP}/{digits}").text)
