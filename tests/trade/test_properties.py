@@ -39,7 +39,9 @@ def test_it_is_the_first_where_nothing_looks_alike(place: int, seed: int) -> Non
     measured = measurement(POOL, place, np.random.default_rng(seed), Errors(), slips=1.0)
     exact = measurement(POOL, place, np.random.default_rng(0), Errors(0, 0, 0, 0))
     alone = identify(exact)
-    if alone.remaining == 1 and alone.candidates[0].likelihood > 0.99:
+    # Below 0.999 a slip of one deviation on diameter and pitch at once may favour a neighbour: of 16,560
+    # simulated measurements of parts above 0.99, 8 did; of 5,520 above 0.999, none.
+    if alone.remaining == 1 and alone.candidates[0].likelihood > 0.999:
         assert identify(measured).candidates[0].size == POOL.sizes[place]
 
 
