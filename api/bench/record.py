@@ -12,6 +12,7 @@ from api.bench.page import NOT_FOUND, go, refused, render
 from api.bench.reprints import REPRINTS
 from api.shared.papers.certificate import of_last_test
 from api.web.identity import Builder, OwnForm
+from api.web.language import paper_language
 from api.web.state import settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError, problems_of
@@ -157,7 +158,7 @@ def event(request: Request, me: Builder, form: OwnForm, number: str) -> Response
 def certificate_pdf(request: Request, me: Builder, number: str) -> Response:
     """The certificate of the last proof test."""
     try:
-        body = of_last_test(store_of(request), number, settings_of(request))
+        body = of_last_test(store_of(request), number, settings_of(request), paper_language(request))
     except TaggerError as error:
         return refused(request, 404, Message("bench-no-certificate"), error)
     name = f"certificate-{tag_number.format(tag_number.compact(number))}.pdf"

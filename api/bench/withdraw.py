@@ -12,6 +12,7 @@ from api.shared import call_list as calls
 from api.shared import spreadsheets
 from api.shared.papers.withdrawal_letters import letters
 from api.web.identity import Builder, Counter, Manager, OwnForm
+from api.web.language import paper_language, translator_of
 from api.web.state import settings_of, store_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, TaggerError
@@ -102,7 +103,7 @@ def call_list(request: Request, me: Builder, withdrawal: int) -> Response:
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
     rows = calls.rows(calls.touched(store_of(request), known))
-    return spreadsheets.file("csv", f"withdrawn-{known.id}", calls.HEADING, rows)
+    return spreadsheets.file("csv", f"withdrawn-{known.id}", calls.heading(translator_of(request)), rows)
 
 
 @router.get("/withdrawn/{withdrawal}/letters.pdf")
@@ -115,7 +116,7 @@ def letters_pdf(request: Request, me: Counter, withdrawal: int) -> Response:
     items = calls.touched(store_of(request), known)
     if not items:
         return refused(request, 404, Message("bench-no-letters"), Message("bench-nothing-affected"))
-    body = letters(known, items, settings_of(request))
+    body = letters(known, items, settings_of(request), paper_language(request))
     headers = {
         "Content-Disposition": f'inline; filename="withdrawn-{known.id}.pdf"',
         "Cache-Control": "no-store",

@@ -13,6 +13,7 @@ from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import AsBuilder, EventOut, Request_, TheStore, answers_with, assembly_at, pdf
 from api.shared.papers.certificate import of_last_test
+from api.web.language import paper_language
 from api.web.state import settings_of, tables_of
 from tagger.errors import TaggerError
 from tagger.store import ProofTest
@@ -75,7 +76,10 @@ def add_proof_test(
             responses=answers_with("application/pdf", words="The certificate, on A4."), response_class=Response)  # fmt: skip
 def certificate(request: Request, store: TheStore, token: AsBuilder, number: str) -> Response:
     try:
-        return pdf(of_last_test(store, number, settings_of(request)), f"certificate-{number}")
+        return pdf(
+            of_last_test(store, number, settings_of(request), paper_language(request)),
+            f"certificate-{number}",
+        )
     except TaggerError as error:
         raise there(error) from None
 

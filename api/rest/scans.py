@@ -9,6 +9,7 @@ from fastapi import APIRouter, Query, Request
 from api.rest.problem import RESPONSES
 from api.rest.shared import Answer, AsBuilder, AssemblyOut, TheStore, WithdrawalOut
 from api.shared.scan_look_up import look_up
+from api.web.language import translator_of
 from tagger.code import number as tag_number
 
 router = APIRouter(responses=RESPONSES, tags=["tags"])
@@ -43,7 +44,7 @@ def scan(
     found = look_up(store, text)
     spec = found.spec.as_dict() if found.spec else {}
     return ScanOut(
-        kind=found.kind, text=found.text, say=found.say,
+        kind=found.kind, text=found.text, say=translator_of(request)(found.say),
         number=tag_number.format(found.number) if found.number else None,
         spec=spec if found.kind == "tag" else None,
         hose=spec["hose"] if found.kind == "hose_lot" else None,

@@ -25,6 +25,7 @@ from api.rest.shared import (
 from api.shared import call_list as calls
 from api.shared import spreadsheets
 from api.shared.papers.withdrawal_letters import letters
+from api.web.language import paper_language
 from api.web.state import settings_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, TaggerError
@@ -117,7 +118,9 @@ def letters_pdf(request: Request, store: TheStore, token: AsCounter, withdrawal:
     items = calls.touched(store, known)
     if not items:
         raise NotThere(Problem("withdrawal", withdrawal, Message("rest-nobody-affected")))
-    return pdf(letters(known, items, settings_of(request)), f"withdrawn-{withdrawal}")
+    return pdf(
+        letters(known, items, settings_of(request), paper_language(request)), f"withdrawn-{withdrawal}"
+    )
 
 
 @router.post("/withdrawals", status_code=201, summary="Withdraw a tag or a lot")

@@ -1,4 +1,4 @@
-"""Whom to call about a withdrawal: every hose it touches, by customer, machine and position."""
+"""The call list of a withdrawal: every hose assembly it affects, by customer, machine and position."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from typing import Any
 
 from tagger.code import number as tag_number
+from tagger.i18n import Translator
 from tagger.store import Assembly, Store, Withdrawal
 
 HEADING = ("customer", "number", "machine", "position", "hose", "lots", "built_on", "replaced_by")
@@ -15,6 +16,11 @@ def touched(store: Store, withdrawal: Withdrawal) -> list[Assembly]:
     """The assemblies that the withdrawal touches now."""
     found = store.assemblies(store.affected(withdrawal.scope, withdrawal.value))
     return sorted(found, key=lambda a: (a.customer or "", a.machine or "", a.position or ""))
+
+
+def heading(t: Translator) -> list[str]:
+    """The columns' captions."""
+    return [t(f"papers-call-{name}") for name in HEADING]
 
 
 def rows(items: Sequence[Assembly]) -> list[list[Any]]:

@@ -15,6 +15,7 @@ from openpyxl.utils import get_column_letter
 
 from tagger import lists
 from tagger.errors import Problem, SpecError, TaggerError
+from tagger.messages import Message
 from tagger.store import Registration
 from tagger.trade import assess
 from tagger.trade.results import Assessment
@@ -60,7 +61,9 @@ class Dry:
 def read(name: str, data: bytes) -> Cells:
     """The cells of an uploaded file. Raises SpecError for one that is too big or no list."""
     if len(data) > MAX_BYTES:
-        raise SpecError(Problem("file", name, "is larger than 5 MB", "Split it into several lists."))
+        raise SpecError(
+            Problem("file", name, Message("papers-list-too-large", name=name, most=MAX_BYTES // 1_000_000))
+        )
     suffix = ".xlsx" if name.lower().endswith(".xlsx") or data[:2] == b"PK" else ".csv"
     with tempfile.TemporaryDirectory() as folder:
         path = Path(folder) / f"list{suffix}"
@@ -69,11 +72,9 @@ def read(name: str, data: bytes) -> Cells:
     while table and all(cell in (None, "") for cell in table[-1]):
         table.pop()
     if len(table) < 2:
-        raise SpecError(Problem("file", name, "has no rows under its heading", "Give one row for each spec."))
+        raise SpecError(Problem("file", name, Message("papers-list-no-rows", name=name)))
     if len(table) - 1 > MAX_ROWS:
-        raise SpecError(
-            Problem("file", name, f"has more than {MAX_ROWS} rows", "Split it into several lists.")
-        )
+        raise SpecError(Problem("file", name, Message("papers-list-too-many-rows", name=name, most=MAX_ROWS)))
     return table
 
 
@@ -93,7 +94,9 @@ def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date) 
     chosen = [place for place, ours in enumerate(match) if ours]
     problems: list[tuple[str, Problem]] = []
     twice = sorted({ours for ours in match if ours and list(match).count(ours) > 1})
-    problems += [("heading", Problem(ours, None, "is matched twice", "Match it once.")) for ours in twice]
+    problems += [
+        ("heading", Problem(ours, None, Message("papers-list-matched-twice", column=ours))) for ours in twice
+    ]
     rows: list[Registration] = []
     numbers: list[int] = []
     known: dict[str, Assessment] = {}
@@ -169,7 +172,7 @@ def unpack(text: str) -> Cells:
         data = json.loads(text)
         return [[_unpacked(cell) for cell in row] for row in data]
     except (ValueError, TypeError, KeyError, RecursionError):
-        raise SpecError(Problem("list", None, "was damaged on its way", "Upload the file again.")) from None
+        raise SpecError(Problem("list", None, Message("papers-list-damaged"))) from None
 
 
 def _unpacked(cell: Any) -> object:

@@ -6,9 +6,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from tagger import phrases
 from tagger.code import link, payload
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
+from tagger.messages import Message
 from tagger.spec import AssemblySpec, Hose
 from tagger.store import Assembly, Filter, Store, Withdrawal
 from tagger.store.withdrawals import lot_key
@@ -24,7 +26,7 @@ class Scanned:
 
     kind: Literal["tag", "hose_lot", "fitting_lot", "unknown"]
     text: str
-    say: str
+    say: Message
     number: str | None = None
     spec: AssemblySpec | None = None
     end: Literal["end_a", "end_b"] | None = None
@@ -40,11 +42,12 @@ def look_up(store: Store, text: str) -> Scanned:
     except TaggerError:
         return _lot(store, text)
     record = store.assembly(number) if store.known(number) else None
-    say = f"Spec taken from tag {tag_number.format(number)}."
     held = record.withdrawals if record else ()
-    return Scanned(
-        "tag", text, say + _warning(held), number, without_lots(spec), record=record, withdrawals=held
-    )
+    shown = tag_number.format(number)
+    say = Message("papers-scanned-tag", number=shown)
+    if held:
+        say = Message("papers-scanned-tag-withdrawn", number=shown, reasons=_reasons(held))
+    return Scanned("tag", text, say, number, without_lots(spec), record=record, withdrawals=held)
 
 
 def spec_on(store: Store, text: str) -> tuple[AssemblySpec, str]:
@@ -57,10 +60,8 @@ def spec_on(store: Store, text: str) -> tuple[AssemblySpec, str]:
         return store.assembly(scanned.number).spec, scanned.number
     if scanned.digits:
         return payload.decode(scanned.digits).spec, scanned.number
-    raise StoreError(
-        Problem("tag", tag_number.format(scanned.number), "is not registered here, and the number alone holds no spec",
-                "Scan the QR code on the tag: it holds the whole spec.")
-    )  # fmt: skip
+    shown = tag_number.format(scanned.number)
+    raise StoreError(Problem("tag", shown, Message("guard-tag-without-spec", number=shown)))
 
 
 def without_lots(spec: AssemblySpec) -> AssemblySpec:
@@ -80,23 +81,35 @@ def _label(text: str) -> str:
 def _lot(store: Store, text: str) -> Scanned:
     """A lot says what it is where something has been built from it before."""
     held, wanted = tuple(store.withdrawn_lots(text)) if text else (), lot_key(text)
-    warning = _warning(held)
     for assembly in store.find(Filter(lot=text), limit=1).assemblies if text else ():
         spec = assembly.spec
         if lot_key(spec.hose.lot) == wanted:
-            say = f"Hose lot {text}: {_hose(spec.hose)}.{warning}"
-            return Scanned("hose_lot", text, say, spec=spec, withdrawals=held)
+            return Scanned("hose_lot", text, _hose_lot(text, spec.hose, held), spec=spec, withdrawals=held)
         end: Literal["end_a", "end_b"] = "end_a" if lot_key(spec.end_a.lot) == wanted else "end_b"
-        return Scanned(
-            "fitting_lot", text, f"Fitting lot {text}.{warning}", spec=spec, end=end, withdrawals=held
-        )
-    say = f"{text}: nothing has been built from this lot before.{warning}"
-    return Scanned("unknown", text, say, withdrawals=held)
+        say = _fitting_lot(text, held)
+        return Scanned("fitting_lot", text, say, spec=spec, end=end, withdrawals=held)
+    return Scanned("unknown", text, _first_use(text, held), withdrawals=held)
 
 
-def _warning(held: Sequence[Withdrawal]) -> str:
-    return f" WITHDRAWN, do not use it: {'; '.join(w.reason for w in held)}." if held else ""
+def _hose_lot(lot: str, hose: Hose, held: Sequence[Withdrawal]) -> Message:
+    what = phrases.hose(hose)
+    if held:
+        return Message("papers-scanned-hose-lot-withdrawn", lot=lot, hose=what, reasons=_reasons(held))
+    return Message("papers-scanned-hose-lot", lot=lot, hose=what)
 
 
-def _hose(hose: Hose) -> str:
-    return f"{hose.standard} -{hose.dash}"
+def _fitting_lot(lot: str, held: Sequence[Withdrawal]) -> Message:
+    if held:
+        return Message("papers-scanned-fitting-lot-withdrawn", lot=lot, reasons=_reasons(held))
+    return Message("papers-scanned-fitting-lot", lot=lot)
+
+
+def _first_use(text: str, held: Sequence[Withdrawal]) -> Message:
+    if held:
+        return Message("papers-scanned-unknown-withdrawn", text=text, reasons=_reasons(held))
+    return Message("papers-scanned-unknown", text=text)
+
+
+def _reasons(held: Sequence[Withdrawal]) -> str:
+    """The reasons as they were typed in."""
+    return "; ".join(withdrawal.reason for withdrawal in held)

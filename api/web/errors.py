@@ -11,6 +11,7 @@ from starlette.exceptions import HTTPException
 from starlette.responses import RedirectResponse, Response
 
 from api.web.identity import BadForm, NotAllowed, SignInNeeded, sign_in_address
+from tagger.messages import Message
 
 
 @dataclass(frozen=True)
@@ -22,7 +23,7 @@ class Manners:
     ``program_base``.
     """
 
-    refused: Callable[[Request, int, str, str], Response]
+    refused: Callable[[Request, int, Message, Message], Response]
     not_there: Callable[[Request], Response]
     program: Callable[[Request, HTTPException], Response]
     program_base: str
@@ -32,13 +33,14 @@ def install(app: FastAPI, manners: Manners) -> None:
     """From now on the application answers in these manners what no route has answered itself."""
 
     def not_allowed(request: Request, error: Exception) -> Response:
-        needed = error.needed if isinstance(error, NotAllowed) else "another role"
-        text = f"This needs the role {needed}. Ask whoever manages this shop."
-        return manners.refused(request, 403, "Not for your role", text)
+        assert isinstance(error, NotAllowed)
+        text = Message("guard-not-your-role", role=Message(f"bench-role-{error.needed}"))
+        return manners.refused(request, 403, Message("guard-not-your-role-title"), text)
 
     def bad_form(request: Request, error: Exception) -> Response:
-        text = "The form did not come from this page, or you have signed in again since. Go back, load the page again, and send it again."
-        return manners.refused(request, 403, "Form refused", text)
+        return manners.refused(
+            request, 403, Message("guard-form-expired-title"), Message("guard-form-expired")
+        )
 
     async def not_there(request: Request, error: Exception) -> Response:
         """What the framework itself refuses, as a page for whoever reads pages."""
@@ -50,8 +52,7 @@ def install(app: FastAPI, manners: Manners) -> None:
         if error.status_code != 404 or path.startswith(("/static/", "/scan/")):
             return await http_exception_handler(request, error)
         if path.startswith("/bench"):
-            text = "There is no such page. Choose one above, or scan a tag."
-            return manners.refused(request, 404, "Not found", text)
+            return manners.refused(request, 404, Message("guard-no-page-title"), Message("guard-no-page"))
         return manners.not_there(request)
 
     app.add_exception_handler(HTTPException, not_there)

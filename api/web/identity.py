@@ -15,6 +15,7 @@ from starlette.responses import Response
 
 from api.web.state import settings_of, store_of
 from tagger.errors import Problem, StoreError
+from tagger.messages import Message
 from tagger.store import Person, Role, SignedIn, Store, Token
 
 COOKIE = "tagger_session"
@@ -42,9 +43,7 @@ class BadForm(Exception):
 def hash_password(password: str) -> str:
     """Raises StoreError for one that is too short."""
     if len(password) < _MIN_PASSWORD:
-        raise StoreError(
-            Problem("password", None, "is too short", f"Use at least {_MIN_PASSWORD} characters.")
-        )
+        raise StoreError(Problem("password", None, Message("guard-password-short", least=_MIN_PASSWORD)))
     return _HASHER.hash(password)
 
 

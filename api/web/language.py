@@ -16,6 +16,12 @@ def language_of(request: Request) -> str:
     return negotiate(request.headers.get("accept-language", ""), settings_of(request).language)
 
 
+def paper_language(request: Request) -> str:
+    """The language of a paper for a customer: the one asked for by ``?lang``, else the shop's."""
+    wanted = request.query_params.get("lang", "")
+    return wanted if wanted in LANGUAGES else settings_of(request).language
+
+
 def translator_of(request: Request) -> Translator:
     """Messages in the language of the request."""
     return Translator(language_of(request))

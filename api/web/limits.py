@@ -10,9 +10,12 @@ from collections import deque
 from collections.abc import Callable
 from threading import Lock
 
+from starlette.datastructures import Headers
 from starlette.exceptions import HTTPException
 from starlette.responses import PlainTextResponse
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
+
+from tagger.i18n import Translator, negotiate
 
 MOST_BYTES = 20_000_000  # a photo or a list has its own limit below this
 
@@ -79,8 +82,9 @@ class LimitPublic:
         ):
             await self.app(scope, receive, send)
             return
-        words = "Too many pages asked for in a minute from this address. Wait a minute and try again.\n"
-        await PlainTextResponse(words, 429, {"Retry-After": "60"})(scope, receive, send)
+        wanted = Headers(scope=scope).get("accept-language", "")
+        words = Translator(negotiate(wanted))("guard-too-many-requests")
+        await PlainTextResponse(words + "\n", 429, {"Retry-After": "60"})(scope, receive, send)
 
 
 class LimitBody:

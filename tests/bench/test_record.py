@@ -68,7 +68,7 @@ def test_the_certificate_says_what_was_recorded(bench: Bench, number: str) -> No
         tag_number.format(number),
         "passed",
         "345 bar (5000 psi)",
-        "60 s (called for: 30 to 60 s)",
+        "60 s (required: 30 to 60 s)",
         "water",
         "Bela",
         "Ridge Hose",
@@ -84,7 +84,17 @@ def test_a_hold_longer_than_called_for_is_said_on_the_certificate(bench: Bench, 
     _test(bench, number, "passed", hold="90")
     answer = bench.get(f"/bench/tag/{number}/certificate.pdf")
     text = pypdfium2.PdfDocument(answer.content)[0].get_textpage().get_text_range()
-    assert "90 s (called for: 30 to 60 s; longer than called for)" in text
+    assert "90 s (required: 30 to 60 s; longer than required)" in text
+
+
+def test_the_certificate_is_in_the_language_asked_for_else_in_the_shops(bench: Bench, number: str) -> None:
+    _test(bench, number, "failed")
+    french = bench.get(f"/bench/tag/{number}/certificate.pdf?lang=fr")
+    text = pypdfium2.PdfDocument(french.content)[0].get_textpage().get_text_range()
+    assert "NON CONFORME - ne pas utiliser" in text and "345 bar" in text and "eau" in text
+    shops = bench.get(f"/bench/tag/{number}/certificate.pdf", headers={"accept-language": "fr"})
+    text = pypdfium2.PdfDocument(shops.content)[0].get_textpage().get_text_range()
+    assert "FAILED - do not use" in text, "a paper for a customer is not in the builder's language"
 
 
 def test_the_record_page_tells_the_history(bench: Bench, number: str) -> None:

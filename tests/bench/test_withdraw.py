@@ -52,12 +52,17 @@ def test_the_call_list_and_the_letters_name_every_hose_and_customer(bench: Bench
     rows = list(
         csv.DictReader(io.StringIO(bench.get("/bench/withdrawn/1/call.csv").content.decode("utf-8-sig")))
     )
-    assert [row["machine"] for row in rows] == ["Crane 2", "Loader 4"]
-    assert rows[0]["customer"].startswith("'="), "a spreadsheet must not run it"
+    assert [row["Machine"] for row in rows] == ["Crane 2", "Loader 4"]
+    assert rows[0]["Customer"].startswith("'="), "a spreadsheet must not run it"
     letters = pypdfium2.PdfDocument(bench.get("/bench/withdrawn/1/letters.pdf").content)
     texts = [page.get_textpage().get_text_range() for page in letters]
     assert len(texts) == 2
     assert "Quarry North" in texts[1] and "Loader 4, boom" in texts[1] and "cover blisters" in texts[1]
+    german = pypdfium2.PdfDocument(bench.get("/bench/withdrawn/1/letters.pdf?lang=de").content)
+    text = " ".join(german[0].get_textpage().get_text_range().split())
+    assert "Verwenden Sie die hier aufgeführten Schlauchleitungen nicht" in text
+    assert "Schlauchcharge H-2291" in text and "Sofort ins Krankenhaus" in text
+    assert german.get_metadata_value("Title") == "Sperrung 1"
 
 
 def test_only_a_manager_lifts_and_it_stays_in_the_record(bench: Bench, served: Served, store: Store) -> None:

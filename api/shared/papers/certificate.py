@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import Any
 
 from reportlab.graphics.barcode.qr import QrCodeWidget
@@ -10,105 +11,145 @@ from reportlab.lib.units import mm
 
 from api.settings import Settings
 from api.shared.papers import document
-from tagger import units
+from tagger import phrases
 from tagger.code import link
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
+from tagger.i18n import Translator
+from tagger.i18n.figures import show_date
+from tagger.messages import Figure, Message, least_pressure, pressure
 from tagger.store import Assembly, Event, Kind, Store
-from tagger.words import Words
 
 _CODE, _WIDTHS = 26 * mm, (42, 128)
 
 
-def of_last_test(store: Store, number: str, settings: Settings) -> bytes:
-    """The certificate of a tag's last proof test. Raises StoreError where there is no record, or no test."""
+def of_last_test(store: Store, number: str, settings: Settings, language: str | None = None) -> bytes:
+    """The certificate of a tag's last proof test, in ``language`` (default: the shop's).
+
+    Raises StoreError where there is no record, or no test.
+    """
     known = store.assembly(number)
     test = store.last([known.number], Kind.PROOF_TESTED).get(known.number)
     if test is None:
-        raise StoreError(Problem("number", number, "has no proof test in its record", "Record one first."))
-    return certificate(known, test, store.last([known.number], Kind.CRIMPED).get(known.number), settings)
+        shown = tag_number.format(known.number)
+        raise StoreError(Problem("number", number, Message("papers-no-proof-test", number=shown)))
+    crimps = store.last([known.number], Kind.CRIMPED).get(known.number)
+    return certificate(known, test, crimps, settings, language)
 
 
-def certificate(known: Assembly, test: Event, crimps: Event | None, settings: Settings) -> bytes:
+def certificate(
+    known: Assembly, test: Event, crimps: Event | None, settings: Settings, language: str | None = None
+) -> bytes:
     """The PDF's bytes. Says plainly when the test failed."""
-    words, number = Words(settings.language), tag_number.format(known.number)
-    passed = bool(test.data["passed"])
+    t, number = Translator(language or settings.language), tag_number.format(known.number)
     story = [
         *document.head(settings),
-        document.text("Proof test of a hose assembly", 18, bold=True),
-        document.text(f"Tag {number}: {'passed' if passed else 'FAILED - not to be used'}", 14, bold=True),
+        document.text(t("papers-proof-title"), 18, bold=True),
+        document.text(t("papers-proof-result-line", number=number, result=_result(test)), 14, bold=True),
         document.gap(4),
-        document.table([("Tag number", number), *_of_the_assembly(known, words)], _WIDTHS),
+        _table([(Message("papers-tag-number"), number), *_of_the_assembly(known)], t),
         document.gap(5),
-        document.text("The test", 12, bold=True),
-        document.table(_of_the_test(test), _WIDTHS),
+        document.text(t("papers-test"), 12, bold=True),
+        _table(_of_the_test(test), t),
     ]
     if crimps is not None:
-        story += [document.gap(5), document.text("Crimp diameters", 12, bold=True)]
-        story += [document.table(_of_the_crimps(crimps), _WIDTHS)]
+        story += [document.gap(5), document.text(t("papers-crimps"), 12, bold=True)]
+        story += [_table(_of_the_crimps(crimps), t)]
     story += [
         document.gap(5),
         _code(link.build(settings.base_url, known.number, known.digits)),
-        document.text(
-            "This page states what was recorded of one test of this assembly on that day. It says nothing of the "
-            "assembly's state later: inspect it before use. The fitting maker's and hose maker's data come first.",
-            9,
-        ),
+        document.text(t("papers-proof-limits"), 9),
     ]
-    return document.to_pdf(story, title=f"Proof test of {number}", settings=settings)
+    return document.to_pdf(story, title=t("papers-proof-file-title", number=number), settings=settings)
 
 
-def _of_the_assembly(known: Assembly, words: Words) -> list[tuple[str, str]]:
-    spec = known.spec
-    rows = [
-        ("Hose", words.hose(spec.hose) + (f", lot {spec.hose.lot}" if spec.hose.lot else "")),
-        ("End A", words.end(spec.end_a) + (f", lot {spec.end_a.lot}" if spec.end_a.lot else "")),
-        ("End B", words.end(spec.end_b) + (f", lot {spec.end_b.lot}" if spec.end_b.lot else "")),
-        ("Length", words.length(spec)),
-        ("Clocking", words.clocking(spec) or ""),
-        ("Working pressure", words.pressure(known.content.working_pressure_bar)),
-        ("Source of it", known.assessment.working_pressure.source),
-        ("Built on", known.built_on.isoformat() if known.built_on else ""),
-        ("Customer", known.customer or ""),
-        ("Machine, position", ", ".join(part for part in (known.machine, known.position) if part)),
+Row = tuple[Message, Message | Figure | date | str | None]
+"""A caption and what stands beside it; a row with nothing beside it is left out."""
+
+
+def _table(rows: list[Row], t: Translator) -> Any:
+    def shown(cell: Message | Figure | date | str) -> str:
+        if isinstance(cell, Figure):
+            return t.figure(cell)
+        if isinstance(cell, date):
+            return show_date(cell, t)
+        return t(cell) if isinstance(cell, Message) else cell
+
+    return document.table([(t(caption), shown(cell)) for caption, cell in rows if cell], _WIDTHS)
+
+
+def _result(test: Event) -> str:
+    return "passed" if test.data["passed"] else "failed"
+
+
+def _of_the_assembly(known: Assembly) -> list[Row]:
+    spec, bar = known.spec, known.content.working_pressure_bar
+    place = ", ".join(part for part in (known.machine, known.position) if part)
+    return [
+        (Message("papers-hose"), _with_lot(phrases.hose(spec.hose), spec.hose.lot)),
+        (Message("papers-end-a"), _with_lot(phrases.end(spec.end_a), spec.end_a.lot)),
+        (Message("papers-end-b"), _with_lot(phrases.end(spec.end_b), spec.end_b.lot)),
+        (Message("papers-length"), phrases.overall_length(spec)),
+        (Message("papers-clocking"), phrases.clocking(spec)),
+        (Message("papers-working-pressure"), phrases.NOT_KNOWN if bar is None else pressure(bar)),
+        (Message("papers-working-pressure-source"), known.assessment.working_pressure.source),
+        (Message("papers-built-on"), known.built_on),
+        (Message("papers-customer"), known.customer),
+        (Message("papers-machine-position"), place),
     ]
-    return [(name, text) for name, text in rows if text]
 
 
-def _of_the_test(test: Event) -> list[tuple[str, str]]:
+def _with_lot(part: Message, lot: str | None) -> Message:
+    return Message("papers-with-lot", part=part, lot=lot) if lot else part
+
+
+def _of_the_test(test: Event) -> list[Row]:
     data = test.data
     called = data.get("called_for_bar")
-    rows = [
-        ("Result", "passed" if data["passed"] else "failed"),
-        ("Pressure", units.show_pressure(data["pressure_bar"])),
-        (
-            "Called for",
-            units.show_pressure(called) if called else "not known: no proof pressure in the record",
-        ),
-        ("Held for", f"{data['hold_s']} s{_called_for_s(data)}"),
-        ("Medium", data["medium"]),
-        ("Tested by", data["tester"]),
-        ("Recorded", f"{test.at:%Y-%m-%d %H:%M} UTC"),
-        ("Note", data.get("note", "")),
-    ]
-    return [(name, text) for name, text in rows if text]
-
-
-def _called_for_s(data: dict[str, Any]) -> str:
-    least, most = data.get("called_for_s"), data.get("called_for_most_s")
-    if least is None:
-        return ""
-    wanted = f"at least {least:g}" if most is None else f"{least:g} to {most:g}"
-    longer = "; longer than called for" if most is not None and data["hold_s"] > most else ""
-    return f" (called for: {wanted} s{longer})"
-
-
-def _of_the_crimps(crimps: Event) -> list[tuple[str, str]]:
+    medium = str(data["medium"]).replace(" ", "-")
+    recorded = Message("papers-recorded-at", day=test.at.date(), time=f"{test.at:%H:%M}")
     return [
-        (f"End {c['end'].upper()}", f"{c['measured_mm']:g} mm, band {c['low_mm']:g} to {c['high_mm']:g} mm "
-         f"({c['shell']}; {c['source']}): {'in its band' if c['holds'] else 'OUT OF ITS BAND'}")
-        for c in crimps.data["crimps"]
-    ]  # fmt: skip
+        (Message("papers-result"), Message("papers-result-said", result=_result(test))),
+        (Message("papers-pressure"), pressure(data["pressure_bar"])),
+        (
+            Message("papers-pressure-required"),
+            least_pressure(called) if called else Message("papers-not-recorded"),
+        ),
+        (Message("papers-hold-time"), _hold(data)),
+        (Message("papers-medium"), Message(f"bench-medium-{medium}")),
+        (Message("papers-tested-by"), data["tester"]),
+        (Message("papers-recorded"), recorded),
+        (Message("papers-note"), data.get("note")),
+    ]
+
+
+def _hold(data: dict[str, Any]) -> Message:
+    held, least, most = data["hold_s"], data.get("called_for_s"), data.get("called_for_most_s")
+    if least is None:
+        return Message("papers-hold", held=held)
+    if most is None:
+        return Message("papers-hold-least", held=held, least=least)
+    if held > most:
+        return Message("papers-hold-longer", held=held, least=least, most=most)
+    return Message("papers-hold-range", held=held, least=least, most=most)
+
+
+def _of_the_crimps(crimps: Event) -> list[Row]:
+    return [
+        (
+            Message(f"papers-end-{crimp['end']}"),
+            Message(
+                "papers-crimp",
+                holds="in" if crimp["holds"] else "out",
+                measured=float(crimp["measured_mm"]),
+                low=float(crimp["low_mm"]),
+                high=float(crimp["high_mm"]),
+                shell=crimp["shell"],
+                source=crimp["source"],
+            ),
+        )
+        for crimp in crimps.data["crimps"]
+    ]
 
 
 def _code(text: str) -> Drawing:

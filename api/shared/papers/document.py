@@ -35,7 +35,7 @@ def to_pdf(story: Sequence[Any], *, title: str, settings: Settings) -> bytes:
 
 
 def head(settings: Settings) -> list[Any]:
-    """Whose paper it is."""
+    """The letterhead: name, address, phone, email."""
     lines = (settings.shop_address, settings.shop_phone, settings.shop_email)
     return [text(settings.shop_name, 12, bold=True), *(text(line, 9) for line in lines if line), gap(8)]
 

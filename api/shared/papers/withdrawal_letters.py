@@ -9,51 +9,65 @@ from reportlab.platypus import PageBreak
 
 from api.settings import Settings
 from api.shared.papers import document
+from tagger import phrases
 from tagger.code import number as tag_number
+from tagger.i18n import Translator
+from tagger.i18n.figures import show_date
+from tagger.messages import Message
 from tagger.store import Assembly, Scope, Withdrawal
-from tagger.words import Words
-
-_OF = {Scope.TAG: "", Scope.HOSE_LOT: "They are made from hose lot {}. ", Scope.FITTING_LOT: "They carry fittings of lot {}. "}  # fmt: skip
 
 
-def letters(withdrawal: Withdrawal, items: Sequence[Assembly], settings: Settings) -> bytes:
-    """The PDF's bytes; a customer's letter begins on a new page."""
+def letters(
+    withdrawal: Withdrawal, items: Sequence[Assembly], settings: Settings, language: str | None = None
+) -> bytes:
+    """The PDF's bytes, in ``language`` (default: the shop's); a customer's letter begins on a new page."""
+    t = Translator(language or settings.language)
     story = []
     ordered = sorted(items, key=lambda item: item.customer or "")
     for customer, theirs in groupby(ordered, key=lambda item: item.customer or ""):
-        story += [*_letter(customer, list(theirs), withdrawal, settings), PageBreak()]
-    return document.to_pdf(story[:-1], title=f"Withdrawal {withdrawal.id}", settings=settings)
+        story += [*_letter(customer, list(theirs), withdrawal, settings, t), PageBreak()]
+    title = t("papers-letter-title", withdrawal=withdrawal.id)
+    return document.to_pdf(story[:-1], title=title, settings=settings)
 
 
 def _letter(
-    customer: str, items: Sequence[Assembly], withdrawal: Withdrawal, settings: Settings
+    customer: str, items: Sequence[Assembly], withdrawal: Withdrawal, settings: Settings, t: Translator
 ) -> list[object]:
-    words = Words(settings.language)
-    rows = [
-        [tag_number.format(item.number), ", ".join(part for part in (item.machine, item.position) if part),
-         f"{words.hose(item.spec.hose)}, {words.length(item.spec)}", item.built_on.isoformat() if item.built_on else ""]
-        for item in items
+    heading = [
+        t("papers-tag-number"), t("papers-machine-position"), t("papers-hose-assembly"), t("papers-built-on")
     ]  # fmt: skip
     return [
         *document.head(settings),
-        document.text(customer or "To whoever has these hoses", 11, bold=True),
-        document.text(f"{withdrawal.at:%Y-%m-%d}"),
+        document.text(customer or t("papers-letter-owner"), 11, bold=True),
+        document.text(show_date(withdrawal.at.date(), t)),
         document.gap(6),
-        document.text("Do not use the hose assemblies listed here", 15, bold=True),
+        document.text(t("papers-letter-heading"), 15, bold=True),
         document.gap(3),
-        document.text(
-            f"{_OF[withdrawal.scope].format(withdrawal.value)}They are withdrawn. Reason: {withdrawal.reason}"
-        ),
+        document.text(" ".join(t(said) for said in _why(withdrawal))),
         document.gap(3),
-        document.text(
-            "Stop the machine, release all stored pressure as its maker's manual says, and take these hoses out of "
-            "use. Compare the tag number on each hose. Then call us: we replace them. Oil under pressure that "
-            "enters the skin is an emergency: go to hospital at once."
-        ),
+        document.text(t("papers-letter-steps")),
+        document.gap(3),
+        document.text(t("papers-letter-injury"), bold=True),
         document.gap(4),
-        document.table(
-            [["Tag", "Machine, position", "Hose", "Built on"], *rows], [32, 45, 70, 23], heading=True
-        ),
+        document.table([heading, *(_row(item, t) for item in items)], [32, 45, 70, 23], heading=True),
         document.gap(4),
         document.text(f"{settings.shop_name} {settings.shop_phone} {settings.shop_email}"),
     ]
+
+
+def _why(withdrawal: Withdrawal) -> list[Message]:
+    """What the hoses have in common, where it is a lot, and the reason as it was typed in."""
+    reason = Message("papers-letter-reason", reason=withdrawal.reason)
+    match withdrawal.scope:
+        case Scope.HOSE_LOT:
+            return [Message("papers-letter-made-from", lot=withdrawal.value), reason]
+        case Scope.FITTING_LOT:
+            return [Message("papers-letter-fittings", lot=withdrawal.value), reason]
+    return [reason]
+
+
+def _row(item: Assembly, t: Translator) -> list[str]:
+    place = ", ".join(part for part in (item.machine, item.position) if part)
+    what = f"{t(phrases.hose(item.spec.hose))}, {t(phrases.overall_length(item.spec))}"
+    built = show_date(item.built_on, t) if item.built_on else ""
+    return [tag_number.format(item.number), place, what, built]

@@ -1,0 +1,18 @@
+# What the web refuses before a page is reached, and what a scanned text is.
+guard-not-your-role = Dafür ist die Rolle „{ $role }“ nötig.
+    .mend = Die Werkstattleitung fragen.
+guard-not-your-role-title = Zugriff verweigert
+guard-form-expired = Dieses Formular ist abgelaufen.
+    .mend = Zurückgehen, die Seite neu laden und erneut senden.
+guard-form-expired-title = Formular abgelaufen
+guard-no-page = Diese Seite gibt es nicht.
+    .mend = Eine aus dem Menü wählen oder ein Schild scannen.
+guard-no-page-title = Nicht gefunden
+guard-too-many-requests = Zu viele Anfragen. Warten Sie eine Minute und versuchen Sie es erneut.
+guard-password-short = Das Passwort ist zu kurz.
+    .mend = Mindestens { $least } Zeichen verwenden.
+
+## Tags and lots that were scanned
+
+guard-tag-without-spec = Das Schild { $number } ist bei uns nicht erfasst, und eine Nummer allein enthält keine Spezifikation.
+    .mend = Den QR-Code auf dem Schild scannen: Er enthält die ganze Spezifikation.

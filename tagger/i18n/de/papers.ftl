@@ -1,0 +1,99 @@
+# Papers: the certificate of a proof test, letters about a withdrawal, the call list.
+
+## Captions that several papers share
+
+papers-tag-number = Schildnummer
+papers-hose = Schlauch
+papers-hose-assembly = Schlauchleitung
+papers-machine-position = Maschine, Einbauort
+papers-built-on = Hergestellt am
+papers-customer = Kunde
+papers-with-lot = { $part }, Charge { $lot }
+
+## The certificate
+
+papers-no-proof-test = Für das Schild { $number } ist keine Druckprüfung eingetragen.
+    .mend = Zuerst eine Druckprüfung eintragen.
+papers-proof-title = Prüfbescheinigung - Schlauchleitung
+papers-proof-file-title = Druckprüfung von { $number }
+papers-proof-result-line = { $result ->
+        [passed] Schild { $number }: bestanden
+       *[failed] Schild { $number }: NICHT BESTANDEN - nicht verwenden
+     }
+papers-end-a = Ende A
+papers-end-b = Ende B
+papers-length = Länge
+papers-clocking = Verdrehwinkel
+papers-working-pressure = Höchster Betriebsdruck
+papers-working-pressure-source = Quelle des Betriebsdrucks
+papers-test = Die Prüfung
+papers-result = Ergebnis
+papers-result-said = { $result ->
+        [passed] bestanden
+       *[failed] nicht bestanden
+     }
+papers-pressure = Druck
+papers-pressure-required = Gefordert
+papers-not-recorded = nicht eingetragen
+papers-hold-time = Haltezeit
+papers-hold = { $held } s
+papers-hold-least = { $held } s (gefordert: mindestens { $least } s)
+papers-hold-range = { $held } s (gefordert: { $least } bis { $most } s)
+papers-hold-longer = { $held } s (gefordert: { $least } bis { $most } s; länger als gefordert)
+papers-medium = Prüfmedium
+papers-tested-by = Geprüft von
+papers-recorded = Eingetragen am
+papers-recorded-at = { $day } { $time } UTC
+papers-note = Bemerkung
+papers-crimps = Pressmaße
+papers-crimp = { $holds ->
+        [in] { $measured } mm, gefordert { $low } bis { $high } mm ({ $shell }; { $source }): in der Toleranz
+       *[out] { $measured } mm, gefordert { $low } bis { $high } mm ({ $shell }; { $source }): AUSSERHALB DER TOLERANZ
+     }
+papers-proof-limits = Diese Bescheinigung gibt eine einzige Prüfung dieser Schlauchleitung zum genannten Datum wieder. Über den späteren Zustand sagt sie nichts aus: Prüfen Sie die Schlauchleitung vor dem Gebrauch. Die Angaben der Schlauch- und Armaturenhersteller haben Vorrang.
+
+## Letters about a withdrawal
+
+papers-letter-title = Sperrung { $withdrawal }
+papers-letter-owner = An den Besitzer dieser Schlauchleitungen
+papers-letter-heading = Verwenden Sie die hier aufgeführten Schlauchleitungen nicht
+papers-letter-made-from = Sie wurden aus der Schlauchcharge { $lot } gefertigt.
+papers-letter-fittings = Sie haben Armaturen der Charge { $lot }.
+papers-letter-reason = Sie sind gesperrt. Grund: { $reason }
+papers-letter-steps = Setzen Sie die Maschine still und sichern Sie sie gegen Wiedereinschalten. Bauen Sie allen gespeicherten Druck ab, wie es die Betriebsanleitung der Maschine beschreibt. Vergleichen Sie die Schildnummer an jeder Schlauchleitung, nehmen Sie die hier aufgeführten außer Betrieb und rufen Sie uns an: Wir ersetzen sie.
+papers-letter-injury = Öl, das unter Druck in die Haut eindringt, ist ein Notfall, auch wenn die Wunde klein ist: Sofort ins Krankenhaus.
+
+## The call list
+
+papers-call-customer = Kunde
+papers-call-number = Schildnummer
+papers-call-machine = Maschine
+papers-call-position = Einbauort
+papers-call-hose = Schlauch
+papers-call-lots = Chargen
+papers-call-built_on = Hergestellt am
+papers-call-replaced_by = Ersetzt durch
+
+## A customer's list read in
+
+papers-list-too-large = Die Datei { $name } ist größer als { $most } MB.
+    .mend = In mehrere Listen aufteilen.
+papers-list-no-rows = Die Datei { $name } hat keine Datenzeilen.
+    .mend = Für jede Spezifikation eine Zeile eintragen.
+papers-list-too-many-rows = Die Datei { $name } hat mehr als { $most } Zeilen.
+    .mend = In mehrere Listen aufteilen.
+papers-list-matched-twice = Das Feld { $column } ist zweimal zugeordnet.
+    .mend = Jedes Feld einmal zuordnen.
+papers-list-damaged = Die Liste wurde bei der Übertragung beschädigt.
+    .mend = Die Datei erneut hochladen.
+
+## A tag or a lot that was scanned at the bench
+
+papers-scanned-tag = Spezifikation vom Schild { $number } übernommen.
+papers-scanned-tag-withdrawn = Spezifikation vom Schild { $number } übernommen. GESPERRT, nicht verwenden: { $reasons }
+papers-scanned-hose-lot = Schlauchcharge { $lot }: { $hose }.
+papers-scanned-hose-lot-withdrawn = Schlauchcharge { $lot }: { $hose }. GESPERRT, nicht verwenden: { $reasons }
+papers-scanned-fitting-lot = Armaturencharge { $lot }.
+papers-scanned-fitting-lot-withdrawn = Armaturencharge { $lot }. GESPERRT, nicht verwenden: { $reasons }
+papers-scanned-unknown = { $text }: erste Verwendung dieser Charge.
+papers-scanned-unknown-withdrawn = { $text }: erste Verwendung dieser Charge. GESPERRT, nicht verwenden: { $reasons }

@@ -1,0 +1,18 @@
+# What the web refuses before a page is reached, and what a scanned text is.
+guard-not-your-role = This needs the role “{ $role }”.
+    .mend = Ask your manager.
+guard-not-your-role-title = Access denied
+guard-form-expired = This form has expired.
+    .mend = Go back, reload the page and send it again.
+guard-form-expired-title = Form expired
+guard-no-page = This page does not exist.
+    .mend = Choose one from the menu or scan a tag.
+guard-no-page-title = Not found
+guard-too-many-requests = Too many requests. Wait one minute and try again.
+guard-password-short = The password is too short.
+    .mend = Use at least { $least } characters.
+
+## Tags and lots that were scanned
+
+guard-tag-without-spec = Tag { $number } is not in our records, and a number alone contains no spec.
+    .mend = Scan the QR code on the tag: it contains the full spec.

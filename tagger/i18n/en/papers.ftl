@@ -1,0 +1,99 @@
+# Papers: the certificate of a proof test, letters about a withdrawal, the call list.
+
+## Captions that several papers share
+
+papers-tag-number = Tag number
+papers-hose = Hose
+papers-hose-assembly = Hose assembly
+papers-machine-position = Machine, position
+papers-built-on = Built on
+papers-customer = Customer
+papers-with-lot = { $part }, lot { $lot }
+
+## The certificate
+
+papers-no-proof-test = Tag { $number } has no proof test on record.
+    .mend = Record a proof test first.
+papers-proof-title = Proof test certificate - hose assembly
+papers-proof-file-title = Proof test of { $number }
+papers-proof-result-line = { $result ->
+        [passed] Tag { $number }: passed
+       *[failed] Tag { $number }: FAILED - do not use
+     }
+papers-end-a = End A
+papers-end-b = End B
+papers-length = Length
+papers-clocking = Clocking angle
+papers-working-pressure = Maximum working pressure
+papers-working-pressure-source = Source of working pressure
+papers-test = The test
+papers-result = Result
+papers-result-said = { $result ->
+        [passed] passed
+       *[failed] failed
+     }
+papers-pressure = Pressure
+papers-pressure-required = Required
+papers-not-recorded = not recorded
+papers-hold-time = Hold time
+papers-hold = { $held } s
+papers-hold-least = { $held } s (required: at least { $least } s)
+papers-hold-range = { $held } s (required: { $least } to { $most } s)
+papers-hold-longer = { $held } s (required: { $least } to { $most } s; longer than required)
+papers-medium = Test medium
+papers-tested-by = Tested by
+papers-recorded = Recorded
+papers-recorded-at = { $day } { $time } UTC
+papers-note = Note
+papers-crimps = Crimp diameters
+papers-crimp = { $holds ->
+        [in] { $measured } mm, required { $low } to { $high } mm ({ $shell }; { $source }): within tolerance
+       *[out] { $measured } mm, required { $low } to { $high } mm ({ $shell }; { $source }): OUT OF TOLERANCE
+     }
+papers-proof-limits = This certificate records one test of this assembly on the date shown. It does not describe its later condition: inspect the assembly before use. The hose and fitting manufacturers' data take precedence.
+
+## Letters about a withdrawal
+
+papers-letter-title = Withdrawal { $withdrawal }
+papers-letter-owner = To the owner of these hoses
+papers-letter-heading = Do not use the hose assemblies listed here
+papers-letter-made-from = They were made from hose lot { $lot }.
+papers-letter-fittings = They have fittings from lot { $lot }.
+papers-letter-reason = They are withdrawn. Reason: { $reason }
+papers-letter-steps = Stop the machine and lock it out. Release all stored pressure as described in the machine manual. Check the tag number on each hose, take the hoses listed here out of service and call us: we will replace them.
+papers-letter-injury = Oil under pressure that enters the skin is an emergency, however small the wound: go to hospital at once.
+
+## The call list
+
+papers-call-customer = Customer
+papers-call-number = Tag number
+papers-call-machine = Machine
+papers-call-position = Position
+papers-call-hose = Hose
+papers-call-lots = Lots
+papers-call-built_on = Built on
+papers-call-replaced_by = Replaced by
+
+## A customer's list read in
+
+papers-list-too-large = The file { $name } is larger than the { $most } MB limit.
+    .mend = Split it into several lists.
+papers-list-no-rows = The file { $name } has no data rows.
+    .mend = Add one row for each spec.
+papers-list-too-many-rows = The file { $name } has more than { $most } rows.
+    .mend = Split it into several lists.
+papers-list-matched-twice = The field { $column } is matched twice.
+    .mend = Match each field once.
+papers-list-damaged = The list was damaged in transfer.
+    .mend = Upload the file again.
+
+## A tag or a lot that was scanned at the bench
+
+papers-scanned-tag = Spec copied from tag { $number }.
+papers-scanned-tag-withdrawn = Spec copied from tag { $number }. WITHDRAWN, do not use: { $reasons }
+papers-scanned-hose-lot = Hose lot { $lot }: { $hose }.
+papers-scanned-hose-lot-withdrawn = Hose lot { $lot }: { $hose }. WITHDRAWN, do not use: { $reasons }
+papers-scanned-fitting-lot = Fitting lot { $lot }.
+papers-scanned-fitting-lot-withdrawn = Fitting lot { $lot }. WITHDRAWN, do not use: { $reasons }
+papers-scanned-unknown = { $text }: first use of this lot.
+papers-scanned-unknown-withdrawn = { $text }: first use of this lot. WITHDRAWN, do not use: { $reasons }

@@ -1,0 +1,99 @@
+# Papers: the certificate of a proof test, letters about a withdrawal, the call list.
+
+## Captions that several papers share
+
+papers-tag-number = Número de etiqueta
+papers-hose = Manguera
+papers-hose-assembly = Latiguillo
+papers-machine-position = Máquina, posición
+papers-built-on = Fabricado el
+papers-customer = Cliente
+papers-with-lot = { $part }, lote { $lot }
+
+## The certificate
+
+papers-no-proof-test = La etiqueta { $number } no tiene ninguna prueba de presión registrada.
+    .mend = Registre antes una prueba de presión.
+papers-proof-title = Certificado de prueba de presión - latiguillo
+papers-proof-file-title = Prueba de presión de { $number }
+papers-proof-result-line = { $result ->
+        [passed] Etiqueta { $number }: superada
+       *[failed] Etiqueta { $number }: NO SUPERADA - no utilizar
+     }
+papers-end-a = Extremo A
+papers-end-b = Extremo B
+papers-length = Longitud
+papers-clocking = Ángulo de orientación
+papers-working-pressure = Presión máxima de trabajo
+papers-working-pressure-source = Fuente de la presión de trabajo
+papers-test = La prueba
+papers-result = Resultado
+papers-result-said = { $result ->
+        [passed] superada
+       *[failed] no superada
+     }
+papers-pressure = Presión
+papers-pressure-required = Exigida
+papers-not-recorded = no registrada
+papers-hold-time = Tiempo de mantenimiento
+papers-hold = { $held } s
+papers-hold-least = { $held } s (exigido: al menos { $least } s)
+papers-hold-range = { $held } s (exigido: de { $least } a { $most } s)
+papers-hold-longer = { $held } s (exigido: de { $least } a { $most } s; más largo de lo exigido)
+papers-medium = Fluido de prueba
+papers-tested-by = Probado por
+papers-recorded = Registrada el
+papers-recorded-at = { $day } { $time } UTC
+papers-note = Nota
+papers-crimps = Diámetros de prensado
+papers-crimp = { $holds ->
+        [in] { $measured } mm, exigido de { $low } a { $high } mm ({ $shell }; { $source }): dentro de la tolerancia
+       *[out] { $measured } mm, exigido de { $low } a { $high } mm ({ $shell }; { $source }): FUERA DE TOLERANCIA
+     }
+papers-proof-limits = Este certificado recoge una sola prueba de este latiguillo en la fecha indicada. No describe su estado posterior: inspeccione el latiguillo antes de usarlo. Prevalecen los datos de los fabricantes de la manguera y de los racores.
+
+## Letters about a withdrawal
+
+papers-letter-title = Retirada { $withdrawal }
+papers-letter-owner = Al propietario de estos latiguillos
+papers-letter-heading = No use los latiguillos indicados aquí
+papers-letter-made-from = Se fabricaron con el lote de manguera { $lot }.
+papers-letter-fittings = Llevan racores del lote { $lot }.
+papers-letter-reason = Están retirados. Motivo: { $reason }
+papers-letter-steps = Pare la máquina y consígnela. Libere toda la presión acumulada como indica el manual de la máquina. Compruebe el número de etiqueta de cada latiguillo, ponga fuera de servicio los latiguillos indicados aquí y llámenos: se los sustituiremos.
+papers-letter-injury = El aceite a presión que penetra en la piel es una urgencia, por pequeña que sea la herida: acuda de inmediato a un hospital.
+
+## The call list
+
+papers-call-customer = Cliente
+papers-call-number = Número de etiqueta
+papers-call-machine = Máquina
+papers-call-position = Posición
+papers-call-hose = Manguera
+papers-call-lots = Lotes
+papers-call-built_on = Fabricado el
+papers-call-replaced_by = Sustituido por
+
+## A customer's list read in
+
+papers-list-too-large = El archivo { $name } supera el límite de { $most } MB.
+    .mend = Divídalo en varias listas.
+papers-list-no-rows = El archivo { $name } no tiene filas de datos.
+    .mend = Añada una fila por especificación.
+papers-list-too-many-rows = El archivo { $name } tiene más de { $most } filas.
+    .mend = Divídalo en varias listas.
+papers-list-matched-twice = El campo { $column } está asignado dos veces.
+    .mend = Asigne cada campo una sola vez.
+papers-list-damaged = La lista se dañó durante la transmisión.
+    .mend = Vuelva a subir el archivo.
+
+## A tag or a lot that was scanned at the bench
+
+papers-scanned-tag = Especificación copiada de la etiqueta { $number }.
+papers-scanned-tag-withdrawn = Especificación copiada de la etiqueta { $number }. RETIRADA, no usar: { $reasons }
+papers-scanned-hose-lot = Lote de manguera { $lot }: { $hose }.
+papers-scanned-hose-lot-withdrawn = Lote de manguera { $lot }: { $hose }. RETIRADO, no usar: { $reasons }
+papers-scanned-fitting-lot = Lote de racores { $lot }.
+papers-scanned-fitting-lot-withdrawn = Lote de racores { $lot }. RETIRADO, no usar: { $reasons }
+papers-scanned-unknown = { $text }: primer uso de este lote.
+papers-scanned-unknown-withdrawn = { $text }: primer uso de este lote. RETIRADO, no usar: { $reasons }

@@ -1,0 +1,18 @@
+# What the web refuses before a page is reached, and what a scanned text is.
+guard-not-your-role = Cela demande le rôle « { $role } ».
+    .mend = Demandez au responsable d'atelier.
+guard-not-your-role-title = Accès refusé
+guard-form-expired = Ce formulaire a expiré.
+    .mend = Revenez en arrière, rechargez la page et envoyez-le de nouveau.
+guard-form-expired-title = Formulaire expiré
+guard-no-page = Cette page n'existe pas.
+    .mend = Choisissez-en une dans le menu ou scannez une étiquette.
+guard-no-page-title = Page introuvable
+guard-too-many-requests = Trop de demandes. Attendez une minute et réessayez.
+guard-password-short = Le mot de passe est trop court.
+    .mend = Utilisez au moins { $least } caractères.
+
+## Tags and lots that were scanned
+
+guard-tag-without-spec = L'étiquette { $number } ne figure pas dans nos dossiers, et un numéro seul ne contient aucune spécification.
+    .mend = Scannez le code QR de l'étiquette : il contient toute la spécification.

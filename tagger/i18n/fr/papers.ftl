@@ -1,0 +1,99 @@
+# Papers: the certificate of a proof test, letters about a withdrawal, the call list.
+
+## Captions that several papers share
+
+papers-tag-number = Numéro d'étiquette
+papers-hose = Tuyau
+papers-hose-assembly = Flexible
+papers-machine-position = Machine, position
+papers-built-on = Fabriqué le
+papers-customer = Client
+papers-with-lot = { $part }, lot { $lot }
+
+## The certificate
+
+papers-no-proof-test = Aucune épreuve n'est enregistrée pour l'étiquette { $number }.
+    .mend = Enregistrez d'abord une épreuve.
+papers-proof-title = Certificat d'épreuve - flexible
+papers-proof-file-title = Épreuve de { $number }
+papers-proof-result-line = { $result ->
+        [passed] Étiquette { $number } : conforme
+       *[failed] Étiquette { $number } : NON CONFORME - ne pas utiliser
+     }
+papers-end-a = Extrémité A
+papers-end-b = Extrémité B
+papers-length = Longueur
+papers-clocking = Angle d'orientation
+papers-working-pressure = Pression maximale de service
+papers-working-pressure-source = Source de la pression de service
+papers-test = L'épreuve
+papers-result = Résultat
+papers-result-said = { $result ->
+        [passed] conforme
+       *[failed] non conforme
+     }
+papers-pressure = Pression
+papers-pressure-required = Exigée
+papers-not-recorded = non enregistrée
+papers-hold-time = Durée de maintien
+papers-hold = { $held } s
+papers-hold-least = { $held } s (exigée : au moins { $least } s)
+papers-hold-range = { $held } s (exigée : { $least } à { $most } s)
+papers-hold-longer = { $held } s (exigée : { $least } à { $most } s ; plus longue que la durée exigée)
+papers-medium = Fluide d'épreuve
+papers-tested-by = Épreuve faite par
+papers-recorded = Enregistrée le
+papers-recorded-at = { $day } { $time } UTC
+papers-note = Remarque
+papers-crimps = Diamètres de sertissage
+papers-crimp = { $holds ->
+        [in] { $measured } mm, exigé { $low } à { $high } mm ({ $shell } ; { $source }) : dans la tolérance
+       *[out] { $measured } mm, exigé { $low } à { $high } mm ({ $shell } ; { $source }) : HORS TOLÉRANCE
+     }
+papers-proof-limits = Ce certificat rend compte d'une seule épreuve de ce flexible, à la date indiquée. Il ne dit rien de son état ultérieur : contrôlez le flexible avant emploi. Les données des fabricants du tuyau et des embouts prévalent.
+
+## Letters about a withdrawal
+
+papers-letter-title = Retrait du service { $withdrawal }
+papers-letter-owner = Au propriétaire de ces flexibles
+papers-letter-heading = N'utilisez pas les flexibles indiqués ici
+papers-letter-made-from = Ils ont été fabriqués avec le lot du tuyau { $lot }.
+papers-letter-fittings = Ils ont des embouts du lot { $lot }.
+papers-letter-reason = Ils sont retirés du service. Motif : { $reason }
+papers-letter-steps = Arrêtez la machine et consignez-la. Relâchez toute la pression accumulée comme l'indique le manuel de la machine. Vérifiez le numéro d'étiquette de chaque flexible, mettez hors service les flexibles indiqués ici et appelez-nous : nous les remplacerons.
+papers-letter-injury = L'huile sous pression qui pénètre sous la peau est une urgence, si petite que soit la plaie : allez immédiatement à l'hôpital.
+
+## The call list
+
+papers-call-customer = Client
+papers-call-number = Numéro d'étiquette
+papers-call-machine = Machine
+papers-call-position = Position
+papers-call-hose = Tuyau
+papers-call-lots = Lots
+papers-call-built_on = Fabriqué le
+papers-call-replaced_by = Remplacé par
+
+## A customer's list read in
+
+papers-list-too-large = Le fichier { $name } dépasse la limite de { $most } Mo.
+    .mend = Divisez-le en plusieurs listes.
+papers-list-no-rows = Le fichier { $name } n'a aucune ligne de données.
+    .mend = Ajoutez une ligne par spécification.
+papers-list-too-many-rows = Le fichier { $name } a plus de { $most } lignes.
+    .mend = Divisez-le en plusieurs listes.
+papers-list-matched-twice = Le champ { $column } est associé deux fois.
+    .mend = Associez chaque champ une seule fois.
+papers-list-damaged = La liste a été endommagée pendant le transfert.
+    .mend = Envoyez de nouveau le fichier.
+
+## A tag or a lot that was scanned at the bench
+
+papers-scanned-tag = Spécification copiée de l'étiquette { $number }.
+papers-scanned-tag-withdrawn = Spécification copiée de l'étiquette { $number }. RETIRÉE DU SERVICE, ne pas utiliser : { $reasons }
+papers-scanned-hose-lot = Lot du tuyau { $lot } : { $hose }.
+papers-scanned-hose-lot-withdrawn = Lot du tuyau { $lot } : { $hose }. RETIRÉ DU SERVICE, ne pas utiliser : { $reasons }
+papers-scanned-fitting-lot = Lot d'embouts { $lot }.
+papers-scanned-fitting-lot-withdrawn = Lot d'embouts { $lot }. RETIRÉ DU SERVICE, ne pas utiliser : { $reasons }
+papers-scanned-unknown = { $text } : première utilisation de ce lot.
+papers-scanned-unknown-withdrawn = { $text } : première utilisation de ce lot. RETIRÉ DU SERVICE, ne pas utiliser : { $reasons }
