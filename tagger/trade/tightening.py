@@ -198,7 +198,9 @@ def _said(item: row.TighteningRow) -> Message:
     }
     if item.material == Material.CARBON_STEEL:
         return Message("trade-spread", **values)
-    return Message("trade-spread-material", **values, material=phrases.material(item.material))
+    into_aluminium = item.material == "aluminium_port"
+    material = Message("trade-aluminium-port") if into_aluminium else phrases.material(item.material)
+    return Message("trade-spread-material", **values, material=material)
 
 
 def _figures(item: row.TighteningRow) -> Iterable[Value]:

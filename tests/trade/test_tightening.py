@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from tagger import phrases
@@ -223,3 +225,14 @@ def test_a_soft_flange_head_has_no_halved_screw_torque(material: str) -> None:
     found = assess(both("SAE 100R2", 16, end("flange_code61", 16, "flange_head", material=material)))
     assert found.end_a.torque is None
     assert "trade-tightening-soft-flange" in {w.message.id for w in found.warnings}
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_every_row_of_the_tables_can_be_said(language: str) -> None:
+    """A message that a catalogue lacks would show its id."""
+    t = Translator(language)
+    for family, about in tables().families.items():
+        for size in tables().sizes(family):
+            found = advice("end_a", an_end(family, size, about.forms[0]), tables())[0]
+            said = [t(line) for line in found.spread] + ([t(found.torque.basis)] if found.torque else [])
+            assert [line for line in said if re.search(r"\b(words|trade)-", line)] == []

@@ -110,6 +110,7 @@ trade-spread-material = { LIST($values) } ({ $joint }{ $screw ->
     [all] , alle Größen
    *[one] { "" }
  }): { $source }
+trade-aluminium-port = in ein Einschraubloch aus Aluminium
 trade-lubrication-not_stated = Schmierung nicht angegeben
 trade-lubrication-lightly_oiled = leicht geölt
 trade-lubrication-lubricated = geölt

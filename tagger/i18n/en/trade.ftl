@@ -110,6 +110,7 @@ trade-spread-material = { LIST($values) } ({ $joint }{ $screw ->
     [all] , all sizes
    *[one] { "" }
  }): { $source }
+trade-aluminium-port = into an aluminium port
 trade-lubrication-not_stated = lubrication not stated
 trade-lubrication-lightly_oiled = lightly oiled
 trade-lubrication-lubricated = lubricated

@@ -110,6 +110,7 @@ trade-spread-material = { LIST($values) } ({ $joint }{ $screw ->
     [all] , todos los tamaños
    *[one] { "" }
  }): { $source }
+trade-aluminium-port = en boca de aluminio
 trade-lubrication-not_stated = lubricación no indicada
 trade-lubrication-lightly_oiled = ligeramente aceitado
 trade-lubrication-lubricated = lubricado

@@ -110,6 +110,7 @@ trade-spread-material = { LIST($values) } ({ $joint }{ $screw ->
     [all] , toutes tailles
    *[one] { "" }
  }) : { $source }
+trade-aluminium-port = dans un orifice en aluminium
 trade-lubrication-not_stated = lubrification non indiquée
 trade-lubrication-lightly_oiled = légèrement huilé
 trade-lubrication-lubricated = lubrifié
