@@ -36,6 +36,7 @@ from tagger.printing import preflight as flight
 from tagger.printing import template
 from tagger.record_tag import preview, tags_of
 from tagger.store import Registration
+from tagger.trade.motion import NAMES, Name, first_end
 from tagger.trade.steps import steps_for
 
 router = APIRouter(responses=RESPONSES, tags=["tags"])
@@ -59,10 +60,11 @@ class StepOut(Answer):
 
 
 class FitOut(Answer):
-    """``read_from``: "record", or "tag" where this shop has none."""
+    """``read_from``: "record", or "tag" where this shop has none. ``first``: the end that is connected first."""
 
     number: str
     read_from: str
+    first: Name
     end_a: list[StepOut]
     end_b: list[StepOut]
 
@@ -98,19 +100,19 @@ def fit_steps(
     tables, content, t = tables_of(request), found.content, translator_of(request)
     assessed = assessment_of(found, tables)
     steps: dict[str, list[StepOut]] = {}
-    for name in ("a", "b"):
-        end, tighten = getattr(content.spec, f"end_{name}"), getattr(content, f"tighten_{name}")
+    for name, tighten in zip(NAMES, (content.tighten_a, content.tighten_b), strict=True):
+        end = getattr(content.spec, name)
         chosen = steps_for(
-            end, tighten, spec=content.spec, pressure_bar=content.working_pressure_bar,
+            end, tighten, spec=content.spec, name=name, pressure_bar=content.working_pressure_bar,
             bend_radius_mm=assessed.bend_radius_mm if assessed else None, turns=turns_of(end, tighten),
             tables=tables,
         )  # fmt: skip
-        steps[f"end_{name}"] = [
+        steps[name] = [
             StepOut(step=s.step_id, phase=s.phase, text=t(s.message), caution=s.caution, source=t(s.source))
             for s in chosen
         ]
     number, origin = tag_number.format(found.number), "record" if found.record else "tag"
-    return FitOut(number=number, read_from=origin, **steps)
+    return FitOut(number=number, read_from=origin, first=first_end(content.spec, tables), **steps)
 
 
 @router.get("/templates", summary="List label templates")

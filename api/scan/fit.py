@@ -18,7 +18,7 @@ from tagger import phrases
 from tagger.i18n import Translator
 from tagger.messages import Message, as_is
 from tagger.spec import Basis, Connection, TagContent, Tightening
-from tagger.trade import geometry, steps
+from tagger.trade import geometry, motion, steps
 from tagger.trade.results import EndAdvice
 from tagger.trade.screws import table as screw_table
 from tagger.trade.steps import PHASES, Step
@@ -66,6 +66,8 @@ def guide(
         _of_end(letter, content, radius, advice[place] if advice else None, reader)
         for place, letter in enumerate("AB")
     )
+    if motion.first_end(content.spec, reader.tables) == "end_b":
+        ours, theirs = theirs, ours
     shown = _merged(ours, theirs)
     total = len(shown)
     phases: list[dict[str, Any]] = []
@@ -95,7 +97,10 @@ def _filled(each: _Shown, n: int, total: int, t: Translator) -> dict[str, Any]:
 
 
 def _merged(a: list[_Shown], b: list[_Shown]) -> list[_Shown]:
-    """Both ends' steps in the trade's order; tightening is done end by end unless it is the same."""
+    """Both ends' steps in the trade's order; tightening is done end by end unless it is the same.
+
+    ``a`` are the steps of the end that is connected first.
+    """
     found: list[_Shown] = []
     for phase in PHASES:
         ours = [each for each in a if each.step.phase == phase]
@@ -117,7 +122,7 @@ def _of_end(
     spec = content.spec
     end, tightening = (spec.end_a, content.tighten_a) if letter == "A" else (spec.end_b, content.tighten_b)
     chosen = steps.steps_for(
-        end, tightening, spec=spec, pressure_bar=content.working_pressure_bar, bend_radius_mm=radius,
+        end, tightening, spec=spec, name="end_a" if letter == "A" else "end_b", pressure_bar=content.working_pressure_bar, bend_radius_mm=radius,
         turns=turns_of(end, tightening), tables=reader.tables,
     )  # fmt: skip
     return [
@@ -171,6 +176,8 @@ def rules(tables: Tables) -> dict[str, Any]:
     ]  # fmt: skip
     return {
         "rows": rows,
+        "motions": {f"{r.family}|{r.form}": r.motion for r in tables.motions.values()},
+        "order": motion.ORDER,
         "taper": [c.value for c in Connection if c.is_taper],
         "screws": screw_table(),
         "bends": _bends(tables),

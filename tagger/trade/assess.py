@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from tagger.messages import Message
 from tagger.spec import AssemblySpec
-from tagger.trade import compatibility, geometry, lengths, rating, steps, temperature, tightening
+from tagger.trade import compatibility, geometry, lengths, motion, rating, steps, temperature, tightening
 from tagger.trade.results import Assessment, EndAdvice, LengthTolerance, Warning_
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
@@ -31,10 +31,11 @@ def assess(
     warnings += more
     diameter = geometry.outside_diameter(spec.hose, tables)
     warnings += lengths.warnings(spec, bend.mm, diameter.mm, tables)
+    warnings += motion.warnings(spec, tables)
     advice: list[EndAdvice] = []
-    for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
+    for name, end in zip(motion.NAMES, (spec.end_a, spec.end_b), strict=True):
         found, more = tightening.advice(name, end, tables)
-        chosen, figures = steps.for_end(end, found, spec, pressure.value_bar, bend.mm, tables)
+        chosen, figures = steps.for_end(name, found, spec, pressure.value_bar, bend.mm, tables)
         advice.append(found.model_copy(update={"steps": chosen, "figures": figures}))
         warnings += more
     clocking = geometry.clocking_tolerance(spec, tables)

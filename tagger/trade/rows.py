@@ -88,6 +88,21 @@ class ConeRow:
 
 
 @dataclass(frozen=True, slots=True)
+class MotionRow:
+    """What turns while an end is screwed in: the whole hose (``turns_hose``), or its own nut (``swivel``).
+
+    ``mating``: the nut is the mating part's, and without one the whole hose turns. ``flange``: nothing
+    turns, and the head can be set at any angle until its screws are tight.
+    """
+
+    family: Connection
+    form: str
+    motion: Literal["turns_hose", "mating", "flange", "swivel"]
+    source: str
+    confidence: str
+
+
+@dataclass(frozen=True, slots=True)
 class LookAlike:
     """Two families that are taken for each other; ``message`` is the id of how they differ."""
 

@@ -10,6 +10,8 @@ from dataclasses import dataclass
 from tagger import phrases
 from tagger.messages import Message, Value, angle, as_is, length, pressure, torque
 from tagger.spec import STATED, AssemblySpec, Basis, End, Tightening
+from tagger.trade import motion
+from tagger.trade.motion import Name
 from tagger.trade.results import EndAdvice, Turns, carried_tightening
 from tagger.trade.rows import FitStep
 from tagger.trade.screws import screw_of
@@ -41,15 +43,16 @@ def steps_for(
     tightening: Tightening | None,
     *,
     spec: AssemblySpec,
+    name: Name,
     pressure_bar: float | None = None,
     bend_radius_mm: float | None = None,
     turns: Turns | None = None,
     tables: Tables | None = None,
 ) -> tuple[Step, ...]:
-    """The steps for one end in order, with their figures."""
+    """The steps for one end in order, with their figures; ``name`` says which end of the spec it is."""
     tables = tables or our_tables()
     figures = _figures(end, tightening, turns, spec, pressure_bar, bend_radius_mm)
-    holds = _conditions(end, spec, tightening, figures)
+    holds = _conditions(end, spec, tightening, figures) | motion.conditions(spec, name, tables)
     return tuple(
         _step(row, figures)
         for row in tables.steps
@@ -80,7 +83,7 @@ def source_of(row: FitStep) -> Message:
 
 
 def for_end(
-    end: End,
+    name: Name,
     advice: EndAdvice,
     spec: AssemblySpec,
     pressure_bar: float | None,
@@ -88,9 +91,10 @@ def for_end(
     tables: Tables,
 ) -> tuple[tuple[str, ...], dict[str, str]]:
     """Ids of the steps for an assessed end, and its figures as English text."""
+    end = spec.end_a if name == "end_a" else spec.end_b
     tightening = carried_tightening(advice)
     found = steps_for(
-        end, tightening, spec=spec, pressure_bar=pressure_bar, bend_radius_mm=bend_radius_mm,
+        end, tightening, spec=spec, name=name, pressure_bar=pressure_bar, bend_radius_mm=bend_radius_mm,
         turns=advice.turns, tables=tables,
     )  # fmt: skip
     figures = _figures(end, tightening, advice.turns, spec, pressure_bar, bend_radius_mm)
@@ -155,7 +159,7 @@ def _conditions(
 CONDITIONS = frozenset(
     ("", "has_flats", "has_torque", "has_turns", "flats_and_torque", "flats_finger_tight",
      "flats_wrench_resistance", "no_figures", "has_pressure", "no_pressure", "has_bend", "no_bend",
-     "straight", "elbow", "elbow_pair")
+     "straight", "elbow", "elbow_pair", *motion.CONDITIONS)
 )  # fmt: skip
 """Every word the ``condition`` column may hold."""
 

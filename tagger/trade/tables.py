@@ -28,6 +28,7 @@ FILES: dict[str, type[Any]] = {
     "connections": row.ThreadRow,
     "seats": row.SeatRow,
     "cones": row.ConeRow,
+    "motions": row.MotionRow,
     "look_alikes": row.LookAlike,
     "hexes": row.HexRow,
     "flanges": row.FlangeRow,
@@ -52,6 +53,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "connections": ("family", "size"),
     "seats": ("family", "form"),
     "cones": ("family", "form"),
+    "motions": ("family", "form"),
     "look_alikes": ("family", "other"),
     "hexes": ("family", "size"),
     "flanges": ("family", "size", "what"),
@@ -84,6 +86,7 @@ class Tables:
     threads: dict[tuple[Connection, str], row.ThreadRow]
     seats: tuple[row.SeatRow, ...]
     cones: tuple[row.ConeRow, ...]
+    motions: dict[tuple[Connection, str], row.MotionRow]
     look_alikes: tuple[row.LookAlike, ...]
     hexes: tuple[row.HexRow, ...]
     flanges: tuple[row.FlangeRow, ...]
@@ -127,6 +130,7 @@ class Tables:
             threads={(r.family, r.size): r for r in raw["connections"]},
             seats=raw["seats"],
             cones=raw["cones"],
+            motions={(r.family, r.form): r for r in raw["motions"]},
             look_alikes=raw["look_alikes"],
             hexes=raw["hexes"],
             flanges=raw["flanges"],

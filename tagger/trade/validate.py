@@ -26,6 +26,7 @@ UNIQUE = {
     **{name: KEYS[name] for name in ("families", "connections", "hose_standards", "hose_editions", "bores", "rules", "fit_steps")},
     "seats": ("family", "form", "seat"),
     "cones": ("family", "form"),
+    "motions": ("family", "form"),
     "look_alikes": ("family", "other"),
     "hexes": ("family", "size", "hex_mm", "source"),
     "flanges": ("family", "size", "what"),

@@ -27,6 +27,8 @@ from tagger.trade import assess
 from tagger.trade.tables import Tables, tables
 from tests.browser.conftest import Live
 from tests.browser.test_scan_tag import TWO_ELBOWS
+from tests.test_spec import EXAMPLE
+from tests.trade.specs import end
 
 OpenPage = Callable[..., Page]
 GOLDEN = json.loads((Path(__file__).parents[1] / "golden" / "payload_v1.json").read_text(encoding="utf-8"))
@@ -133,6 +135,38 @@ def test_the_phone_tells_a_shops_own_figures_with_their_source(
         )
         assert _plain(_without_first_notice(html)) == _plain(server)
         assert said in unescape(html) and "DIN 20066" not in html.replace("quoting DIN 20066", "")
+
+
+def test_the_phone_puts_the_ends_in_the_order_of_the_server(reader: tuple[Page, str]) -> None:
+    """The rigid end first, the swivel last, for every pair of ends that turn in different ways."""
+    page, base = reader
+    today, shop = date.today(), {"base": "https://tags.example.com", "name": "", "phone": "", "email": ""}
+    specs = [
+        AssemblySpec.read({**EXAMPLE, "end_a": a, "end_b": b, "clocking_deg": None})
+        for a in TURNING
+        for b in TURNING
+    ]
+    contents = [assess(spec).content_of(spec, today) for spec in specs]
+    digits = [payload.encode(content) for content in contents]
+    paths = [f"/T/{NUMBER}/{each}" for each in digits]
+    words = words_of("en", tables())
+    found = page.evaluate(READ, [paths, base, shared_tables(tables()), words, today.isoformat(), shop])
+    for content, each, html in zip(contents, digits, found, strict=True):
+        tag = Tag(NUMBER, each, content, None, content)
+        values = view.build(tag, assessment_of(tag, tables()), Reader("en", tables()), Shop(*shop.values()))
+        server = fill.fill(
+            "tag", values | {"warnings": [], "dangers": [], "notices": values["notices"][1:]}, "en"
+        )
+        assert _plain(_without_first_notice(html)) == _plain(server)
+
+
+TURNING: tuple[dict[str, Any], ...] = (
+    end("npt", "3/4", "male"),
+    end("sae_orb", 12, "male"),
+    end("sae_37_flare", 12, "male"),
+    end("orfs", 12),
+    end("flange_code61", 12, "flange_head"),
+)
 
 
 def _without_first_notice(html: str) -> str:

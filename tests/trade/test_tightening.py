@@ -125,7 +125,7 @@ def test_taper_threads_have_turns_and_never_flats(family: str) -> None:
     found, _ = advice("end_a", one, made_up(tightening=[taper]))
     assert found.flats is None and found.torque is None
     assert found.turns is not None and found.turns.basis is Basis.FINGER_TIGHT
-    steps = steps_for(one, None, spec=example(), turns=found.turns)
+    steps = steps_for(one, None, spec=example(), name="end_a", turns=found.turns)
     assert "1 1/2 to 3 turns more" in " ".join(str(step.message) for step in steps)
     assert "fit-never_back" in {step.message.id for step in steps}
 
@@ -190,7 +190,9 @@ def test_steps_of_every_end_are_filled_and_begin_with_cautions() -> None:
                 size = all_tables.sizes(family)[2]
                 an = an_end(family, size, form, shape=shape)
                 found = advice("end_a", an, all_tables)[0]
-                steps = steps_for(an, None, spec=example(), turns=found.turns, pressure_bar=100.0)
+                steps = steps_for(
+                    an, None, spec=example(), name="end_a", turns=found.turns, pressure_bar=100.0
+                )
                 texts = [str(step.message) for step in steps]
                 assert not any("{" in text for text in texts)
                 assert [step.phase for step in steps] == sorted(

@@ -11,7 +11,8 @@ const STATED = ["finger_tight", "wrench_resistance"];
 const PHASES = ["before", "check", "route", "tighten", "prove"];
 
 export function guide(content, radius, kit) {
-  const shown = merged(ofEnd("A", content, radius, kit), ofEnd("B", content, radius, kit));
+  const ends = [ofEnd("A", content, radius, kit), ofEnd("B", content, radius, kit)];
+  const shown = merged(...(firstEnd(content.spec, kit.tables) === "end_a" ? ends : ends.reverse()));
   const phases = [];
   shown.forEach((step, at) => {
     const { phase } = step.row;
@@ -31,7 +32,26 @@ function filled({ row, ends, text, picture, source }, n, total, t) {
   };
 }
 
+// What turns while an end is screwed in, and the end that goes first: as tagger/trade/motion.py.
+const motionOf = (end, { fit }) => fit.motions[`${end.connection}|${end.form}`] ?? "mating";
+
+function firstEnd(spec, tables) {
+  const [a, b] = [spec.end_a, spec.end_b].map((end) => tables.fit.order.indexOf(motionOf(end, tables)));
+  return a <= b ? "end_a" : "end_b";
+}
+
+function orderConditions(spec, which, tables) {
+  const mine = motionOf(spec[which], tables), theirs = motionOf(spec[which === "end_a" ? "end_b" : "end_a"], tables);
+  const first = firstEnd(spec, tables) === which;
+  return {
+    rigid_first: mine === "turns_hose" && first, rigid_second: mine === "turns_hose" && !first,
+    mating_first: mine === "mating" && first, mating_second: mine === "mating" && !first,
+    swivel_last: mine === "swivel" && theirs !== "swivel", flange_loose: mine === "flange",
+  };
+}
+
 // Both ends' steps in the trade's order; tightening is done end by end unless it is the same.
+// The first are those of the end that is connected first.
 function merged(a, b) {
   const found = [];
   const key = (step) => `${step.row.id}|${step.text}`;
@@ -52,7 +72,7 @@ function ofEnd(letter, content, radius, kit) {
   const which = letter === "A" ? "end_a" : "end_b";
   const end = content.spec[which], tightening = letter === "A" ? content.tighten_a : content.tighten_b;
   const figures = figuresOf(end, tightening, content, radius, kit.tables);
-  const holds = conditions(end, content, tightening, figures);
+  const holds = conditions(end, content, tightening, figures, orderConditions(content.spec, which, kit.tables));
   return kit.tables.fit.rows.filter((row) =>
     holds.has(row.condition) &&
     (row.families.includes("all") || row.families.includes(end.connection)) &&
@@ -90,11 +110,11 @@ function figuresOf(end, tightening, content, radius, tables) {
   return found;
 }
 
-function conditions(end, content, tightening, figures) {
+function conditions(end, content, tightening, figures, order) {
   const flats = "flats_basis" in figures, torque = "torque" in figures, turns = "turns" in figures;
   const start = flats ? tightening.flats_basis : null, elbow = angleOf(end) > 0;
   return new Set(Object.entries({
-    "": true, has_flats: flats, has_torque: torque, has_turns: turns, flats_and_torque: flats && torque,
+    ...order, "": true, has_flats: flats, has_torque: torque, has_turns: turns, flats_and_torque: flats && torque,
     flats_finger_tight: start === "finger_tight", flats_wrench_resistance: start === "wrench_resistance",
     no_figures: !(flats || torque || turns),
     has_pressure: "pressure" in figures, no_pressure: !("pressure" in figures),

@@ -38,13 +38,18 @@ fit-slack = Den Schlauch mit Durchhang verlegen, nie straff: Unter Druck kann er
 fit-rub = Den Schlauch im gesamten Bewegungsbereich der Maschine von heißen Teilen, scharfen Kanten und bewegten Teilen fernhalten.
 fit-elbow = Den Bogen vor dem Anziehen ausrichten und in dieser Stellung halten.
 fit-clocking = Verdrehwinkel { $clocking }: Liegt Ende A vorn (Ihnen am nächsten) und zeigt Bogen A nach unten, ist Bogen B um { $clocking } gegen den Uhrzeigersinn gedreht. Erst ein Ende anschließen, dann das andere nur an seiner Mutter drehen. Nie den Schlauch verdrehen.
+fit-rigid_first = Dieses Ende zuerst anschließen, solange das andere noch frei ist. Die Armatur an ihrem eigenen Sechskant drehen, am Gegenstück mit einem zweiten Schraubenschlüssel gegenhalten und den ganzen Schlauch mitdrehen lassen.
+fit-rigid_second = Dieses Ende hat keine Überwurfmutter. Nicht einschrauben, wenn das andere Ende angeschlossen ist: Der Schlauch würde verdreht. Bei freiem Schlauch eine Verschraubung oder einen drehbaren Adapter anbringen und nur an dessen Mutter anschließen.
+fit-mating_first = Dieses Ende zuerst anschließen. Hat das Gegenstück keine eigene Mutter, die Armatur an ihrem Sechskant drehen, solange das andere Ende noch frei ist.
+fit-mating_second = Dieses Ende hat keine Mutter: nur die Mutter des Gegenstücks drehen. Hat es keine, die Armatur nicht drehen, wenn das andere Ende angeschlossen ist: Der Schlauch würde verdreht. Eine Verschraubung oder einen drehbaren Adapter verwenden.
+fit-swivel_last = Dieses Ende zuletzt anschließen, wenn das andere angeschlossen ist. Nur seine Mutter dreht sich, der Schlauch bleibt unverdreht.
 
 ## Tighten
 
 fit-by_hand = Die Mutter von Hand ansetzen. Sie muss leicht laufen. Klemmt sie, aufhören: Das Gewinde ist schief angesetzt oder passt nicht.
 fit-by_hand_fixed = Das Gewinde von Hand ansetzen. Es muss leicht laufen. Klemmt es, aufhören: Es ist schief angesetzt oder passt nicht.
 fit-two_wrenches = Zwei Schraubenschlüssel verwenden: mit einem an der Schlaucharmatur gegenhalten, mit dem anderen nur die Überwurfmutter drehen. Der Schlauch darf sich nicht mitdrehen.
-fit-two_wrenches_fixed = Zwei Schraubenschlüssel verwenden: mit einem an der Schlaucharmatur gegenhalten, mit dem anderen nur die Mutter des Gegenstücks drehen. Der Schlauch darf sich nicht mitdrehen. Hat keines der Teile eine Mutter, dieses Ende zuerst anschließen.
+fit-two_wrenches_fixed = Hat das Gegenstück eine Mutter, zwei Schraubenschlüssel verwenden: mit einem an der Schlaucharmatur gegenhalten, mit dem anderen nur diese Mutter drehen. Der Schlauch darf sich nicht mitdrehen.
 fit-mark_finger = Die Mutter mit den Fingern bis zum Anschlag drehen (handfest). Einen Strich über Mutter und Stutzen ziehen.
 fit-mark_wrench = Die Mutter mit dem Schraubenschlüssel bis zum deutlich spürbaren Kraftanstieg drehen (etwa 3,4 N·m, 30 lbf·in). Einen Strich über Mutter und Stutzen ziehen.
 fit-flats = Die Mutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Schlüsselflächen zählen, nicht Umdrehungen.
@@ -62,6 +67,7 @@ fit-sealant = Für das Medium geeignetes Dichtmittel auf das Außengewinde geben
 fit-turns = Handfest einschrauben, dann mit dem Schraubenschlüssel noch um { $turns } weiterdrehen. Bei kegeligem Gewinde nie Schlüsselflächen zählen.
 fit-never_back = Ein kegeliges Gewinde nie zum Ausrichten zurückdrehen: Es wird undicht. Herausdrehen, reinigen und neu abdichten.
 fit-flange_seat = Den Flanschbund mit O-Ring in der Nut plan auf die Anschlussfläche setzen. Alle vier Schrauben von Hand ansetzen. Der Spalt muss an beiden Flanschhälften gleich sein.
+fit-flange_loose = Die Schrauben nur handfest lassen, bis das andere Ende angeschlossen oder von Hand angesetzt ist und der Schlauch unverdreht im richtigen Winkel liegt.
 fit-flange_cross = Die Schrauben über Kreuz in zwei oder drei Durchgängen gleichmäßig anziehen: eine, dann die diagonal gegenüberliegende, dann die anderen zwei. Keinen Schlagschrauber verwenden.
 fit-torque_screw = { $screw ->
     [none] Im letzten Durchgang jede Schraube mit { $torque } anziehen. Dieses Anziehdrehmoment gilt nur für eine Schraubengröße und Festigkeitsklasse: vor dem Anziehen den Hersteller fragen, für welche.

@@ -89,6 +89,9 @@ trade-edition-none = { $edition } ist keine Ausgabe von { $standard } in den Tab
 ## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
 
 trade-tightening-not-known = { SAY($part, case: "start") }: Wie weit anzuziehen ist, ist nicht bekannt. Den Wert des Armaturenherstellers verwenden.
+trade-two-rigid-ends = Kein Ende ist drehbar: Beide drehen beim Einschrauben den ganzen Schlauch mit. Der Einbau gelingt mit einer Verschraubung oder einem drehbaren Adapter an einem Ende.
+trade-no-nut-at-either-end = Kein Ende hat eine eigene Mutter. Mindestens ein Gegenstück muss eine haben; sonst eine Verschraubung oder einen drehbaren Adapter verwenden.
+trade-mating-nut-needed = { SAY($part, case: "start") } hat keine eigene Mutter, und das andere Ende ist nicht drehbar. Das Gegenstück muss eine Mutter haben; sonst eine Verschraubung oder einen drehbaren Adapter verwenden.
 trade-torque-series = { SAY($part, case: "start") }: Es wird kein Drehmoment angegeben, weil die Baureihe nicht bekannt ist. Ein Einschraubzapfen der schweren Baureihe (S) braucht mehr als einer der leichten (L) und löst sich bei dessen Drehmoment. Die Baureihe eingeben oder den Wert des Armaturenherstellers verwenden.
 trade-tightening-soft-flange = { SAY($part, case: "start") }: Wie weit anzuziehen ist, ist nicht bekannt. Die Schrauben eines Flansches bleiben aus Stahl, für Flanschbünde aus { $material } ist keine Klemmkraft veröffentlicht, und mit dem halben Wert für Stahl könnte die Verbindung lecken. Den Wert des Armaturenherstellers verwenden.
 trade-torque-unverified = { SAY($part, case: "start") }: Das Anziehdrehmoment ist ungeprüft (Quelle: { $source }). Mit den Angaben des Armaturenherstellers abgleichen.

@@ -38,13 +38,18 @@ fit-slack = Leave slack: under pressure the hose may lengthen by 2 % or shorten 
 fit-rub = Keep the hose clear of hot parts, sharp edges and moving parts over the machine's full travel.
 fit-elbow = Align the elbow before you tighten it, and hold it in position.
 fit-clocking = Clocking angle { $clocking }: with end A nearest you and elbow A pointing down, elbow B points { $clocking } counter-clockwise from it. Connect one end, then turn the other by its nut only. Never twist the hose.
+fit-rigid_first = Connect this end first, while the other end is still free. Turn the fitting by its own hexagon, hold the mating part with a second wrench, and let the whole hose turn with it.
+fit-rigid_second = This end has no swivel. Do not screw it in while the other end is connected: the hose would twist. With the hose free, fit a union or a swivel adapter to this end, then connect that by its nut only.
+fit-mating_first = Connect this end first. If the mating part has no nut of its own, turn the fitting by its hexagon while the other end is still free.
+fit-mating_second = This end has no nut: turn only the nut of the mating part. If it has none, do not turn the fitting while the other end is connected: the hose would twist. Use a union or a swivel adapter.
+fit-swivel_last = Connect this end last, after the other end is connected. Only its nut turns, so the hose stays free of twist.
 
 ## Tighten
 
 fit-by_hand = Start the nut by hand. It must turn freely. If it binds, stop: the thread is crossed or does not match.
 fit-by_hand_fixed = Start the thread by hand. It must turn freely. If it binds, stop: the thread is crossed or does not match.
 fit-two_wrenches = Use two wrenches: hold the hose fitting with one and turn only the nut with the other. Do not let the hose turn.
-fit-two_wrenches_fixed = Use two wrenches: hold the hose fitting with one and turn only the mating nut with the other. Do not let the hose turn. If neither part has a nut, connect this end first.
+fit-two_wrenches_fixed = Where the mating part has a nut, use two wrenches: hold the hose fitting with one and turn only that nut with the other. Do not let the hose turn.
 fit-mark_finger = Tighten the nut by hand until it bottoms (finger-tight). Draw a line across the nut and the fitting body.
 fit-mark_wrench = Tighten the nut with a wrench until you feel firm resistance (about 3.4 N·m, 30 lbf·in). Draw a line across the nut and the fitting body.
 fit-flats = Tighten the nut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
@@ -62,6 +67,7 @@ fit-sealant = Apply thread sealant suited to the fluid to the male thread. Leave
 fit-turns = Screw in finger-tight, then tighten by { $turns } more with a wrench. Never count flats on a taper thread.
 fit-never_back = Never back off a taper thread to align it: it will leak. Take it out, clean it and reseal it.
 fit-flange_seat = Seat the flange head squarely on the port face with the O-ring in its groove. Start all four screws by hand. The gap must be equal at both clamp halves.
+fit-flange_loose = Leave the screws finger-tight until the other end is connected, or started by hand, and the hose lies without twist at the right angle.
 fit-flange_cross = Tighten the screws evenly in a cross pattern, in two or three rounds: one, its diagonal, then the other two. Do not use an impact wrench.
 fit-torque_screw = { $screw ->
     [none] In the last round tighten each screw to { $torque }. This torque is for one screw size and grade only: ask the manufacturer which, before you tighten.

@@ -89,6 +89,9 @@ trade-edition-none = { $edition } is not an edition of { $standard } in the tabl
 ## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
 
 trade-tightening-not-known = { SAY($part, case: "start") }: how far to tighten is not known. Use the fitting manufacturer's value.
+trade-two-rigid-ends = Neither end swivels: both turn the whole hose as they are screwed in. It can be installed with a union or a swivel adapter at one end.
+trade-no-nut-at-either-end = Neither end has a nut of its own. At least one of the parts they connect to must have one; otherwise use a union or a swivel adapter.
+trade-mating-nut-needed = { SAY($part, case: "start") } has no nut of its own, and the other end does not swivel. The part it connects to must have a nut; otherwise use a union or a swivel adapter.
 trade-torque-series = { SAY($part, case: "start") }: no torque is shown because the series is not given. A heavy (S) stud takes more than a light (L) one: at the torque for the light one it comes loose. Enter the series, or use the fitting manufacturer's value.
 trade-tightening-soft-flange = { SAY($part, case: "start") }: how far to tighten is not known. The screws of a flange stay steel, there is no published clamp load for flange heads of { $material }, and half the steel torque could leak. Use the fitting manufacturer's value.
 trade-torque-unverified = { SAY($part, case: "start") }: the torque is unverified (source: { $source }). Confirm it with the fitting manufacturer's data.

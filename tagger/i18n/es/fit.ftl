@@ -38,13 +38,18 @@ fit-slack = Deje holgura: con presión, la manguera puede alargarse un 2 % o aco
 fit-rub = Mantenga la manguera lejos de piezas calientes, cantos vivos y piezas móviles, en todo el recorrido de la máquina.
 fit-elbow = Oriente el codo antes de apretar y manténgalo en su posición.
 fit-clocking = Ángulo de orientación { $clocking }: con el extremo A más cerca de usted y el codo A hacia abajo, el codo B queda girado { $clocking } en sentido antihorario. Conecte un extremo y gire el otro solo por su tuerca. Nunca retuerza la manguera.
+fit-rigid_first = Conecte primero este extremo, mientras el otro está libre. Gire el racor por su propio hexágono, sujete la pieza opuesta con una segunda llave y deje que gire toda la manguera.
+fit-rigid_second = Este extremo no tiene tuerca loca. No lo enrosque con el otro extremo conectado: la manguera se retorcería. Con la manguera libre, monte en él una unión o un adaptador giratorio y conecte este solo por su tuerca.
+fit-mating_first = Conecte primero este extremo. Si la pieza opuesta no tiene tuerca propia, gire el racor por su hexágono mientras el otro extremo está libre.
+fit-mating_second = Este extremo no tiene tuerca: gire solo la de la pieza opuesta. Si no la tiene, no gire el racor con el otro extremo conectado: la manguera se retorcería. Use una unión o un adaptador giratorio.
+fit-swivel_last = Conecte este extremo el último, con el otro ya conectado. Solo gira su tuerca y la manguera no se retuerce.
 
 ## Tighten
 
 fit-by_hand = Enrosque la tuerca con los dedos. Debe girar con suavidad. Si se frena, pare: la rosca está cruzada o no corresponde.
 fit-by_hand_fixed = Enrosque con los dedos. Debe girar con suavidad. Si se frena, pare: la rosca está cruzada o no corresponde.
 fit-two_wrenches = Use dos llaves: con una sujete el racor de la manguera y con la otra gire solo la tuerca. No deje que la manguera gire.
-fit-two_wrenches_fixed = Use dos llaves: con una sujete el racor de la manguera y con la otra gire solo la tuerca de la pieza opuesta. No deje que la manguera gire. Si ninguna de las dos piezas tiene tuerca, conecte primero este extremo.
+fit-two_wrenches_fixed = Si la pieza opuesta tiene tuerca, use dos llaves: con una sujete el racor de la manguera y con la otra gire solo esa tuerca. No deje que la manguera gire.
 fit-mark_finger = Gire la tuerca con los dedos hasta que haga tope (apriete con los dedos). Trace una línea que cruce la tuerca y el cuerpo.
 fit-mark_wrench = Gire la tuerca con una llave hasta notar una resistencia firme (unos 3,4 N·m, 30 lbf·in). Trace una línea que cruce la tuerca y el cuerpo.
 fit-flats = Gire la tuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
@@ -62,6 +67,7 @@ fit-sealant = Ponga en la rosca macho un sellador apto para el fluido. Deje sin 
 fit-turns = Enrosque hasta apretar con los dedos y luego apriete { $turns } más con una llave. Nunca cuente caras en una rosca cónica.
 fit-never_back = Nunca afloje una rosca cónica para orientarla: tendrá fugas. Desmóntela, límpiela y séllela de nuevo.
 fit-flange_seat = Apoye la cabeza de brida de plano sobre la cara de la boca, con la junta tórica en su ranura. Enrosque los cuatro tornillos con los dedos. La separación debe ser igual en las dos semibridas.
+fit-flange_loose = Deje los tornillos apretados solo con los dedos hasta que el otro extremo esté conectado, o enroscado con los dedos, y la manguera quede sin torsión y bien orientada.
 fit-flange_cross = Apriete los tornillos poco a poco y en cruz, en dos o tres pasadas: uno, el opuesto en diagonal y luego los otros dos. No use llave de impacto.
 fit-torque_screw = { $screw ->
     [none] En la última pasada apriete cada tornillo a { $torque }. Este par vale para un solo tamaño y una sola clase de resistencia: pregunte al fabricante cuáles antes de apretar.

@@ -89,6 +89,9 @@ trade-edition-none = { $edition } no es una edición de { $standard } en las tab
 ## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
 
 trade-tightening-not-known = { SAY($part, case: "start") }: no se conoce cuánto apretar. Use el valor del fabricante del racor.
+trade-two-rigid-ends = Ningún extremo tiene tuerca loca: los dos hacen girar toda la manguera al enroscarlos. Se puede montar con una unión o un adaptador giratorio en un extremo.
+trade-no-nut-at-either-end = Ningún extremo tiene tuerca propia. Al menos una de las piezas opuestas debe tenerla; si no, use una unión o un adaptador giratorio.
+trade-mating-nut-needed = { SAY($part, case: "start") } no tiene tuerca propia y el otro extremo no gira. La pieza opuesta debe tener tuerca; si no, use una unión o un adaptador giratorio.
 trade-torque-series = { SAY($part, case: "start") }: no se indica ningún par porque falta la serie. Un espárrago de la serie pesada (S) necesita más par que uno de la ligera (L): con el par de la ligera se afloja. Indique la serie o use el valor del fabricante del racor.
 trade-tightening-soft-flange = { SAY($part, case: "start") }: no se conoce cuánto apretar. Los tornillos de una brida siguen siendo de acero, no hay fuerza de apriete publicada para cabezas de brida de { $material }, y con la mitad del par del acero podría haber fugas. Use el valor del fabricante del racor.
 trade-torque-unverified = { SAY($part, case: "start") }: el par de apriete está sin verificar (fuente: { $source }). Confírmelo con los datos del fabricante del racor.

@@ -38,13 +38,18 @@ fit-slack = Laissez du mou : sous pression, le tuyau peut s'allonger de 2 % ou
 fit-rub = Tenez le tuyau à l'écart des pièces chaudes, des arêtes vives et des pièces mobiles, sur toute la course de la machine.
 fit-elbow = Orientez le coude avant de serrer, et maintenez-le en position.
 fit-clocking = Angle d'orientation { $clocking } : extrémité A de votre côté et coude A vers le bas, le coude B est tourné de { $clocking } dans le sens antihoraire. Raccordez une extrémité, puis orientez l'autre en ne tournant que son écrou. Ne vrillez jamais le tuyau.
+fit-rigid_first = Raccordez d'abord cette extrémité, tant que l'autre est libre. Tournez l'embout par son propre hexagone, maintenez la pièce opposée avec une seconde clé et laissez tout le tuyau tourner avec lui.
+fit-rigid_second = Cette extrémité n'est pas tournante. Ne la vissez pas quand l'autre extrémité est raccordée : le tuyau serait vrillé. Tuyau libre, montez-y un raccord union ou un adaptateur tournant, puis raccordez celui-ci par son écrou seulement.
+fit-mating_first = Raccordez d'abord cette extrémité. Si la pièce opposée n'a pas d'écrou, tournez l'embout par son hexagone tant que l'autre extrémité est libre.
+fit-mating_second = Cette extrémité n'a pas d'écrou : tournez seulement celui de la pièce opposée. Si elle n'en a pas, ne tournez pas l'embout quand l'autre extrémité est raccordée : le tuyau serait vrillé. Utilisez un raccord union ou un adaptateur tournant.
+fit-swivel_last = Raccordez cette extrémité en dernier, une fois l'autre raccordée. Seul son écrou tourne, le tuyau ne se vrille donc pas.
 
 ## Tighten
 
 fit-by_hand = Engagez l'écrou à la main. Il doit tourner librement. S'il force, arrêtez : le filetage est engagé de travers ou ne correspond pas.
 fit-by_hand_fixed = Engagez le filetage à la main. Il doit tourner librement. S'il force, arrêtez : il est engagé de travers ou ne correspond pas.
 fit-two_wrenches = Utilisez deux clés : maintenez l'embout avec l'une et tournez seulement l'écrou avec l'autre. Le tuyau ne doit pas tourner.
-fit-two_wrenches_fixed = Utilisez deux clés : maintenez l'embout avec l'une et tournez seulement l'écrou de la pièce opposée avec l'autre. Le tuyau ne doit pas tourner. Si aucune des deux pièces n'a d'écrou, raccordez d'abord cette extrémité.
+fit-two_wrenches_fixed = Si la pièce opposée a un écrou, utilisez deux clés : maintenez l'embout avec l'une et tournez seulement cet écrou avec l'autre. Le tuyau ne doit pas tourner.
 fit-mark_finger = Vissez l'écrou avec les doigts jusqu'en butée (serrage aux doigts). Tracez un trait à cheval sur l'écrou et le corps.
 fit-mark_wrench = Vissez l'écrou à la clé jusqu'à sentir une résistance franche (environ 3,4 N·m, 30 lbf·in). Tracez un trait à cheval sur l'écrou et le corps.
 fit-flats = Vissez encore l'écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez des pans, pas des tours.
@@ -62,6 +67,7 @@ fit-sealant = Mettez un produit d'étanchéité adapté au fluide sur le filetag
 fit-turns = Vissez aux doigts, puis serrez encore à la clé de { $turns }. Ne comptez jamais en pans sur un filetage conique.
 fit-never_back = Ne dévissez jamais un filetage conique pour l'orienter : il fuirait. Démontez-le, nettoyez-le et étanchez-le à nouveau.
 fit-flange_seat = Posez la collerette bien à plat sur la face de l'orifice, joint torique dans sa gorge. Engagez les quatre vis à la main. L'écart doit être égal aux deux demi-brides.
+fit-flange_loose = Laissez les vis serrées aux doigts jusqu'à ce que l'autre extrémité soit raccordée, ou engagée à la main, et que le tuyau soit sans vrillage et bien orienté.
 fit-flange_cross = Serrez les vis progressivement et en croix, en deux ou trois passes : une vis, celle en diagonale, puis les deux autres. N'utilisez pas de clé à chocs.
 fit-torque_screw = { $screw ->
     [none] À la dernière passe, serrez chaque vis à { $torque }. Ce couple ne vaut que pour une taille et une classe de vis : demandez lesquelles au fabricant avant de serrer.

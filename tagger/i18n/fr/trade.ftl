@@ -89,6 +89,9 @@ trade-edition-none = { $edition } n'est pas une édition de { $standard } dans l
 ## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
 
 trade-tightening-not-known = { SAY($part, case: "start") } : le serrage est inconnu. Utilisez la valeur du fabricant d'embouts.
+trade-two-rigid-ends = Aucune extrémité n'est tournante : toutes deux font tourner le tuyau entier quand on les visse. Le montage est possible avec un raccord union ou un adaptateur tournant à une extrémité.
+trade-no-nut-at-either-end = Aucune extrémité n'a d'écrou. L'une au moins des pièces opposées doit en avoir un ; sinon, utilisez un raccord union ou un adaptateur tournant.
+trade-mating-nut-needed = { SAY($part, case: "start") } n'a pas d'écrou et l'autre extrémité n'est pas tournante. La pièce opposée doit avoir un écrou ; sinon, utilisez un raccord union ou un adaptateur tournant.
 trade-torque-series = { SAY($part, case: "start") } : aucun couple n'est indiqué, car la série n'est pas précisée. Un embout de la série lourde (S) demande plus que la série légère (L) : au couple de la série légère, il se desserre. Indiquez la série, ou utilisez la valeur du fabricant du raccord.
 trade-tightening-soft-flange = { SAY($part, case: "start") } : le serrage est inconnu. Les vis d'une bride restent en acier, aucun effort de serrage n'est publié pour les collerettes en { $material }, et la moitié du couple de l'acier pourrait fuir. Utilisez la valeur du fabricant d'embouts.
 trade-torque-unverified = { SAY($part, case: "start") } : le couple de serrage n'est pas vérifié (source : { $source }). Confirmez-le avec les données du fabricant d'embouts.

@@ -1,0 +1,72 @@
+"""The order of the two ends: what turns the whole hose goes in first, what swivels comes last.
+
+A hose whose first end is tight must not turn any more: an end without a swivel that is screwed in
+after it twists the hose. A flange keeps its angle free until its screws are tight.
+"""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from tagger import phrases
+from tagger.messages import Message
+from tagger.spec import AssemblySpec, End
+from tagger.trade.results import Warning_
+from tagger.trade.tables import Tables
+
+Name = Literal["end_a", "end_b"]
+NAMES: tuple[Name, Name] = ("end_a", "end_b")
+Motion = Literal["turns_hose", "mating", "flange", "swivel"]
+
+ORDER: tuple[Motion, ...] = ("turns_hose", "mating", "flange", "swivel")
+"""The motions in the order their ends are connected in."""
+
+CONDITIONS = frozenset(
+    ("rigid_first", "rigid_second", "mating_first", "mating_second", "swivel_last", "flange_loose")
+)
+"""The words of fit_steps.csv that depend on the order of the ends."""
+
+
+def motion(end: End, tables: Tables) -> Motion:
+    """What turns while this end is screwed in; an end of no row is asked for like one without a nut."""
+    known = tables.motions.get((end.connection, end.form))
+    return known.motion if known else "mating"
+
+
+def first_end(spec: AssemblySpec, tables: Tables) -> Name:
+    """The end that is connected first; of two alike end A."""
+    a, b = (ORDER.index(motion(end, tables)) for end in (spec.end_a, spec.end_b))
+    return "end_a" if a <= b else "end_b"
+
+
+def conditions(spec: AssemblySpec, name: Name, tables: Tables) -> set[str]:
+    """The conditions of fit_steps.csv that hold for one end because of the other."""
+    ends = {"end_a": spec.end_a, "end_b": spec.end_b}
+    mine = motion(ends.pop(name), tables)
+    theirs = motion(ends.popitem()[1], tables)
+    first = first_end(spec, tables) == name
+    holds = {
+        "rigid_first": mine == "turns_hose" and first,
+        "rigid_second": mine == "turns_hose" and not first,
+        "mating_first": mine == "mating" and first,
+        "mating_second": mine == "mating" and not first,
+        "swivel_last": mine == "swivel" and theirs != "swivel",
+        "flange_loose": mine == "flange",
+    }
+    return {word for word, true in holds.items() if true}
+
+
+def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
+    """How a hose is fitted whose ends both turn it, or may; it is an ordinary hose and never refused."""
+    motions = [motion(end, tables) for end in (spec.end_a, spec.end_b)]
+    if motions == ["turns_hose", "turns_hose"]:
+        message = Message("trade-two-rigid-ends")
+        return [Warning_(code="two_rigid_ends", field="end_b", message=message)]
+    if motions == ["mating", "mating"]:
+        message = Message("trade-no-nut-at-either-end")
+        return [Warning_(code="mating_nut_needed", field="end_b", message=message, severity="note")]
+    if set(motions) == {"turns_hose", "mating"}:
+        name = "end_a" if motions[0] == "mating" else "end_b"
+        message = Message("trade-mating-nut-needed", part=phrases.part(name))
+        return [Warning_(code="mating_nut_needed", field=name, message=message, severity="note")]
+    return []
