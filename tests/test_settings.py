@@ -11,7 +11,6 @@ import pypdfium2
 import pytest
 
 from api.settings import Settings
-from tagger import words
 from tagger.code import link
 from tagger.drawing import Text
 from tagger.errors import TemplateError
@@ -199,13 +198,3 @@ def test_a_wrong_port_is_refused_by_the_settings_name(tagger: Shell, port: str) 
     done = tagger("serve", code=1, TAGGER_PORT=port)
     assert done.stderr.startswith("TAGGER_PORT: ")
     assert "Traceback" not in done.stderr
-
-
-def test_a_guess_in_a_catalogue_is_not_shown(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
-    folder = tmp_path / "pack/locales/fr/LC_MESSAGES"
-    folder.mkdir(parents=True)
-    (tmp_path / "pack/__init__.py").touch()
-    sure, guess = 'msgid "hose"\nmsgstr "tuyau"\n', '#, fuzzy\nmsgid "length"\nmsgstr "largeur"\n'
-    (folder / "pack.po").write_text(f"{sure}\n{guess}", encoding="utf-8")
-    monkeypatch.syspath_prepend(str(tmp_path))
-    assert words.messages("pack", "fr", "pack") == {"hose": "tuyau"}
