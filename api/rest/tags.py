@@ -26,7 +26,7 @@ from api.shared.known_tag import assessment_of, turns_of
 from api.shared.known_tag import find as tag_behind
 from api.shared.label_files import one_of, template_of
 from api.shared.photos import MAX_BYTES, read_photo
-from api.web.language import translator_of
+from api.web.language import language_of, translator_of
 from api.web.state import settings_of, tables_of
 from tagger.code import link, payload, reading
 from tagger.code import number as tag_number
@@ -117,7 +117,7 @@ def fit_steps(
 
 @router.get("/templates", summary="List label templates")
 def label_templates(request: Request, token: AsBuilder) -> dict[str, Any]:
-    return {"templates": template.catalogue(settings_of(request).label_template_dirs)}
+    return {"templates": template.catalogue(settings_of(request).label_template_dirs, language_of(request))}
 
 
 @router.get("/assemblies/{number}/preflight", summary="Check whether the tag will scan (template, printer)")
@@ -133,7 +133,9 @@ def preflight(
     settings = settings_of(request)
     [tag] = tags_of(store, [assembly_at(store, number)], settings)
     wanted = template_of(template or settings.label_template, settings)
-    return flight.preflight(tag, wanted, hose_od_mm, dpi or settings.printer_dpi).as_dict()
+    return flight.preflight(tag, wanted, hose_od_mm, dpi or settings.printer_dpi).as_dict(
+        translator_of(request)
+    )
 
 
 @router.post("/check/tag.{form}", summary="Preview the tag of a spec without registering it",
