@@ -129,7 +129,7 @@ printing-start-one = { $start } ist kein Platz auf dem Bogen: Diese Vorlage druc
     .mend = Den Platz weglassen.
 printing-no-tags = Es gibt kein Schild zu drucken.
     .mend = Mindestens eines angeben.
-printing-grade-none = Kein QR-Code im Bild ist lesbar: Note F.
+printing-grade-none = Kein QR-Code im Bild ist lesbar: Güte F.
     .mend = Größer oder sauberer drucken oder gerade und scharf fotografieren.
 
 ## Preflight: will it scan?
@@ -160,7 +160,7 @@ printing-flight-readers = Von { $count } Test-Decodern können diese den QR-Code
     .mend = Dem QR-Code ein größeres Feld geben.
 printing-flight-codes = Lesbare QR-Codes auf dem Etikett: { $read } von { $count }.
     .mend = Die QR-Codes weiter auseinanderrücken oder vergrößern.
-printing-flight-grade = Die gedruckten Punkte haben Note { $grade } nach den Parametern von ISO/IEC 15415.
+printing-flight-grade = Die gedruckten Punkte haben Güte { $grade } nach den Parametern von ISO/IEC 15415.
     .mend = Größere Module verwenden.
 printing-flight-contrast = Der Kontrast hängt vom Etikettenmaterial ab: schwarz auf Weiß oder Gelb drucken. Dunkles oder klares Material braucht einen weißen Grund.
 printing-flight-wrap-unknown = Dieses Etikett liegt um den Schlauch, aber der Schlauch-Außendurchmesser ist nicht bekannt.
