@@ -16,3 +16,5 @@ guard-password-short = Das Passwort ist zu kurz.
 
 guard-tag-without-spec = Das Schild { $number } ist bei uns nicht erfasst, und eine Nummer allein enthält keine Spezifikation.
     .mend = Den QR-Code auf dem Schild scannen: Er enthält die ganze Spezifikation.
+guard-hose-standard-unknown = { $name } ist keine bekannte Schlauchnorm.
+    .mend = Eine aus der Liste wählen.

@@ -16,3 +16,5 @@ guard-password-short = The password is too short.
 
 guard-tag-without-spec = Tag { $number } is not in our records, and a number alone contains no spec.
     .mend = Scan the QR code on the tag: it contains the full spec.
+guard-hose-standard-unknown = { $name } is not a known hose standard.
+    .mend = Choose one from the list.
