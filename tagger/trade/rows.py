@@ -27,6 +27,7 @@ class Family:
 
     ``tighten_by``: nut, stud or screws; both nut and stud where an end without a swivel is made
     either way; empty for a taper thread, which is turned itself (``Connection.is_taper``).
+    ``method``: how its joints are tightened; where both flats and torque are known, the first or only one.
     ``tube_od``: what a size says of the tube's outside diameter: ``mm``, or ``dash`` for
     sixteenths of an inch; empty where it says nothing.
     ``series``: where one thread is made for two duties, which ones (spec.Series).
@@ -42,6 +43,7 @@ class Family:
     swivel_family: Connection | None
     source: str
     confidence: str
+    method: Literal["flats", "torque", "turns"] = field(default="torque", kw_only=True)
     series: tuple[str, ...] = field(default=(), kw_only=True)
     same_thread: Connection | None = field(default=None, kw_only=True)
 

@@ -59,6 +59,8 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
     taper = end.connection.is_taper
     torque_row = None if taper else _pick(_of_series(rows_for_metal, end, tables), "torque")
     flats_row = None if taper or factor < 1 else _pick(rows_for_metal, "flats")
+    if torque_row is not None and tables.families[end.connection].method == "torque":
+        flats_row = None  # one method for a joint: a face seal is tightened by torque
     turns_row = _pick(rows_for_metal, "turns") if taper else None
     found = EndAdvice(
         torque=_torque(torque_row, factor, end.material, tables) if torque_row else None,

@@ -9,7 +9,7 @@ import pytest
 from tagger import phrases
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message, as_is, torque
-from tagger.spec import Basis, Connection, Material
+from tagger.spec import Basis, Connection, Material, Tightening
 from tagger.trade import assess
 from tagger.trade import rows as row
 from tagger.trade.results import EndAdvice, Warning_
@@ -73,6 +73,41 @@ def test_whose_figure_comes_first(first: dict[str, str], second: dict[str, str])
 def test_a_range_comes_before_a_mere_ceiling_and_among_equals_the_lowest_upper_figure() -> None:
     assert shown(nm(None, 50), nm(90, 110)) == 110
     assert shown(nm(90, 110), nm(95, 105)) == 105
+
+
+def test_a_face_seal_has_one_method_torque_and_a_37_degree_flare_lets_the_fitter_choose() -> None:
+    rows = [
+        tight(family=Connection(family), torque_min_nm=90, torque_max_nm=95, flats_min=0.5, flats_max=0.75,
+              basis="finger_tight")
+        for family in ("orfs", "sae_37_flare")
+    ]  # fmt: skip
+    made = made_up(tightening=rows)
+    seal, _ = advice("end_a", an_end(Connection.ORFS, "12", "female_swivel"), made)
+    assert seal.torque is not None and seal.flats is None
+    flare, _ = advice("end_a", an_end(FLARE, "12", "female_swivel"), made)
+    assert flare.torque is not None and flare.flats is not None
+    alone = made_up(
+        tightening=[tight(family=Connection.ORFS, flats_min=0.5, flats_max=0.75, basis="finger_tight")]
+    )
+    only, _ = advice("end_a", an_end(Connection.ORFS, "12", "female_swivel"), alone)
+    assert only.flats is not None, "flats are better than nothing"
+
+
+def test_the_fit_guide_never_says_whichever_comes_first() -> None:
+    """A tag carries both figures: a flare has the choice, everything else goes by torque."""
+    both_given = Tightening(
+        torque_min_nm=90, torque_max_nm=95, flats_min=1, flats_max=1, flats_basis=Basis.FINGER_TIGHT
+    )
+    for family, about in tables().families.items():
+        if about.method == "turns" or family.is_flange:
+            continue
+        one = an_end(family, tables().sizes(family)[2], about.forms[0])
+        ids = [step.step_id for step in steps_for(one, both_given, spec=example(), name="end_a")]
+        wanted = "choose_method" if about.method == "flats" else "torque_counts"
+        assert [i for i in ids if i in ("choose_method", "torque_counts")] == [wanted], family
+        assert all(
+            ids.index(wanted) < ids.index(i) for i in ids if i.startswith(("mark", "flats", "torque_nut"))
+        )
 
 
 def test_of_equal_flats_those_from_finger_tight_are_shown_which_turn_less() -> None:

@@ -54,9 +54,9 @@ fit-mark_finger = Die Mutter mit den Fingern bis zum Anschlag drehen (handfest).
 fit-mark_wrench = Die Mutter mit dem Schraubenschlüssel bis zum deutlich spürbaren Kraftanstieg drehen (etwa 3,4 N·m, 30 lbf·in). Einen Strich über Mutter und Stutzen ziehen.
 fit-flats = Die Mutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Schlüsselflächen zählen, nicht Umdrehungen.
 fit-torque_nut = Die Mutter mit { $torque } anziehen.
-fit-both_orfs = Sind Anziehdrehmoment und Schlüsselflächen beide angegeben, ist das Anziehdrehmoment maßgebend.
-fit-both_first = Sind Anziehdrehmoment und Schlüsselflächen beide angegeben, beim zuerst erreichten Wert aufhören. Weicht der andere stark von seinem Wert ab, die Verbindung lösen und prüfen.
 fit-over_flare = Nicht weiter anziehen, um ein Leck zu schließen: Der Bördel kann reißen. Die Verbindung lösen und beide Dichtsitze prüfen.
+fit-choose_method = Für diese Verbindung sind zwei Verfahren angegeben: Schlüsselflächen und Anziehdrehmoment. Eines wählen, nie beide. Im Zweifel Schlüsselflächen zählen: Bei hoher Reibung ist das Anziehdrehmoment erreicht, während die Verbindung noch lose ist.
+fit-torque_counts = Sind Anziehdrehmoment und Schlüsselflächen beide angegeben, gilt nur das Anziehdrehmoment.
 fit-stud_in = Den Einschraubzapfen von Hand bis zum Anschlag eindrehen. Den O-Ring dabei nicht am Gewinde beschädigen.
 fit-stud_into = Den Einschraubzapfen des Gegenstücks von Hand bis zum Anschlag eindrehen. Den O-Ring dabei nicht am Gewinde beschädigen.
 fit-locknut_back = Die Kontermutter ganz zurückdrehen und die Scheibe an sie anlegen. Den Einschraubzapfen von Hand eindrehen, bis die Scheibe am Einschraubloch anliegt.

@@ -54,9 +54,9 @@ fit-mark_finger = Tighten the nut by hand until it bottoms (finger-tight). Draw 
 fit-mark_wrench = Tighten the nut with a wrench until you feel firm resistance (about 3.4 N·m, 30 lbf·in). Draw a line across the nut and the fitting body.
 fit-flats = Tighten the nut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
 fit-torque_nut = Tighten the nut to { $torque }.
-fit-both_orfs = Where torque and flats are both given, use the torque.
-fit-both_first = Where torque and flats are both given, stop at whichever comes first. If the other is far from its value, take the joint apart and inspect it.
 fit-over_flare = Do not overtighten to stop a leak: the flare may crack. Take the joint apart and inspect both seats.
+fit-choose_method = Two methods are given for this joint: flats and torque. Choose one, never both. Choose flats if in doubt: with high friction the torque is reached while the joint is still loose.
+fit-torque_counts = Where torque and flats are both given, use the torque only.
 fit-stud_in = Screw the stud in by hand until it bottoms. Do not damage the O-ring on the thread.
 fit-stud_into = Screw the mating stud in by hand until it bottoms. Do not damage the O-ring on the thread.
 fit-locknut_back = Back the locknut off fully and push the washer against it. Screw the stud in by hand until the washer touches the port face.

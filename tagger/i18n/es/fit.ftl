@@ -54,9 +54,9 @@ fit-mark_finger = Gire la tuerca con los dedos hasta que haga tope (apriete con 
 fit-mark_wrench = Gire la tuerca con una llave hasta notar una resistencia firme (unos 3,4 N·m, 30 lbf·in). Trace una línea que cruce la tuerca y el cuerpo.
 fit-flats = Gire la tuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
 fit-torque_nut = Apriete la tuerca a { $torque }.
-fit-both_orfs = Si se indican par de apriete y caras, manda el par de apriete.
-fit-both_first = Si se indican par de apriete y caras, pare en cuanto alcance uno de los dos. Si el otro queda lejos de su valor, desmonte la unión y revísela.
 fit-over_flare = No apriete más para parar una fuga: el abocardado puede agrietarse. Desmonte la unión y revise los dos asientos.
+fit-choose_method = Se indican dos métodos para esta unión: caras y par de apriete. Elija uno, nunca los dos. En caso de duda, cuente caras: con mucho rozamiento el par se alcanza cuando la unión aún está floja.
+fit-torque_counts = Si se indican par de apriete y caras, use solo el par de apriete.
 fit-stud_in = Enrosque el extremo macho con los dedos hasta que haga tope. No dañe la junta tórica con la rosca.
 fit-stud_into = Enrosque con los dedos el extremo macho de la pieza opuesta hasta que haga tope. No dañe la junta tórica con la rosca.
 fit-locknut_back = Gire la contratuerca hacia atrás hasta el final y lleve la arandela contra ella. Enrosque el extremo macho con los dedos hasta que la arandela toque la cara de la boca.

@@ -54,9 +54,9 @@ fit-mark_finger = Vissez l'écrou avec les doigts jusqu'en butée (serrage aux d
 fit-mark_wrench = Vissez l'écrou à la clé jusqu'à sentir une résistance franche (environ 3,4 N·m, 30 lbf·in). Tracez un trait à cheval sur l'écrou et le corps.
 fit-flats = Vissez encore l'écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez des pans, pas des tours.
 fit-torque_nut = Serrez l'écrou à { $torque }.
-fit-both_orfs = Si le couple et le nombre de pans sont donnés, c'est le couple qui fait foi.
-fit-both_first = Si le couple et le nombre de pans sont donnés, arrêtez-vous au premier atteint. Si l'autre est loin de sa valeur, démontez le raccord et contrôlez-le.
 fit-over_flare = Ne serrez pas davantage pour arrêter une fuite : l'évasement pourrait se fissurer. Démontez le raccord et contrôlez les deux sièges.
+fit-choose_method = Deux méthodes sont données pour ce raccord : les pans et le couple. Choisissez-en une, jamais les deux. Dans le doute, comptez les pans : si le frottement est élevé, le couple est atteint alors que le raccord est encore lâche.
+fit-torque_counts = Si le couple et le nombre de pans sont donnés, seul le couple fait foi.
 fit-stud_in = Vissez l'élément mâle aux doigts jusqu'en butée. N'abîmez pas le joint torique sur le filetage.
 fit-stud_into = Vissez aux doigts l'élément mâle de la pièce opposée jusqu'en butée. N'abîmez pas le joint torique sur le filetage.
 fit-locknut_back = Dévissez le contre-écrou jusqu'au bout et poussez la rondelle contre lui. Vissez l'élément mâle aux doigts jusqu'à ce que la rondelle touche la face de l'orifice.
