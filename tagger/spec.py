@@ -114,6 +114,7 @@ def _figure(read: Callable[[object], float], unit: str, places: int = 1) -> tupl
 
 
 _LENGTH, _PRESSURE = _figure(read_length_mm, "mm"), _figure(read_pressure_bar, "bar")
+_VACUUM = _figure(read_pressure_bar, "bar below the atmosphere", 2)
 _TEMPERATURE, _TORQUE = _figure(read_temperature_c, "°C", 0), _figure(read_torque_nm, "N·m")
 PressureBar = Annotated[float, *_PRESSURE]
 # Flats to twelfths (5 degrees of turn), the finest step a tag carries.
@@ -137,6 +138,9 @@ Dash = Annotated[int, _bounded(1, 63), BeforeValidator(_read_dash)]
 
 class _Value(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
+
+
+OTHER = "other"  # the connection of an end that no family of the tables describes
 
 
 class Hose(_Value):
@@ -166,6 +170,7 @@ class End(_Value):
     dash: Dash | None = None
     size: str | None = Field(default=None, max_length=12)
     series: Series | None = None
+    description: str | None = Field(default=None, min_length=1, max_length=24, pattern="^[ -~]+$")
     form: Form
     shape: Literal["straight", "elbow_45", "elbow_90"] | Annotated[int, _bounded(1, 180)] = "straight"
     drop_mm: Annotated[float, *_LENGTH, _bounded(1, 400)] | None = None
@@ -198,6 +203,8 @@ class End(_Value):
 
     @model_validator(mode="after")
     def _consistent(self) -> End:
+        if self.description is not None and self.connection != OTHER:
+            raise SpecValueError("description", self.description, Message("spec-description"))
         wanted = self.connection.sized_by
         if self.dash is None and self.size is None:
             raise SpecValueError("dash" if wanted is Sizing.DASH else "size", None, Message("spec-missing"))
@@ -259,7 +266,10 @@ class PressureOverride(_Value):
 
 
 class AssemblySpec(_Value):
-    """The whole spec of one finished assembly."""
+    """The whole spec of one finished assembly.
+
+    ``vacuum_bar`` is how far below the atmosphere the inside may go: a suction line's rating, 0 to 1 bar.
+    """
 
     hose: Hose
     end_a: End
@@ -270,6 +280,7 @@ class AssemblySpec(_Value):
     max_temperature_c: Annotated[float, *_TEMPERATURE, _bounded(-100, 400)] | None = None
     fluid: Fluid | None = None
     covers: tuple[Cover, ...] = ()
+    vacuum_bar: Annotated[float, *_VACUUM, _bounded(0.01, 1)] | None = None
     working_pressure: PressureOverride | None = None
     note: str | None = Field(default=None, max_length=200)
 
@@ -334,10 +345,20 @@ STATED = frozenset((Basis.FINGER_TIGHT, Basis.WRENCH_RESISTANCE))  # a count tha
 MAX_COUNT = 10_000  # assemblies to one spec, registered or ordered in one act
 
 
+class Danger(StrEnum):
+    """A danger that a tag carries with it: what is asked of the assembly is more than a source allows."""
+
+    FLUID = "fluid"
+    HEAT = "heat"
+    COLD = "cold"
+    PRESSURE = "pressure"
+
+
 class Tightening(_Value):
     """How to tighten one end, as the tag carries it. Flats are sixths of a turn of the nut.
 
-    The torque is that of the nut or, on a flange, of each cap screw.
+    The torque is that of the nut or, on a flange, of each cap screw (``screw``). ``lubrication`` is
+    the word of the tables for how the joint is lubricated at that torque.
     """
 
     torque_min_nm: Annotated[float, *_TORQUE, _bounded(0.1, 1600)] | None = None
@@ -345,6 +366,8 @@ class Tightening(_Value):
     flats_min: Flats | None = None
     flats_max: Flats | None = None
     flats_basis: Basis | None = None
+    lubrication: str | None = Field(default=None, max_length=40)
+    screw: str | None = Field(default=None, max_length=20)
 
     @model_validator(mode="after")
     def _whole_figures(self) -> Tightening:
@@ -356,14 +379,27 @@ class Tightening(_Value):
         return self
 
 
+Part = Literal["hose", "end_a", "end_b"]
+
+
 class TagContent(_Value):
-    """Everything the symbol on a tag says, beside the tag number."""
+    """Everything the symbol on a tag says, beside the tag number.
+
+    ``at_most_bar`` is the least of the parts whose rating is known, where the assembly's is not, and
+    ``unknown_parts`` are the others. ``unverified_parts`` have a rating that no published source gives.
+    ``key_id`` names the key of a signature over number and digits.
+    """
 
     spec: AssemblySpec
     working_pressure_bar: Annotated[float, *_PRESSURE, _bounded(0.1, 3000)] | None = None
+    at_most_bar: Annotated[float, *_PRESSURE, _bounded(0.1, 3000)] | None = None
+    unknown_parts: tuple[Part, ...] = ()
+    unverified_parts: tuple[Part, ...] = ()
+    dangers: tuple[Danger, ...] = ()
     tighten_a: Tightening | None = None
     tighten_b: Tightening | None = None
     built_on: date | None = None
+    key_id: int | None = Field(default=None, ge=0, le=255)
 
 
 class SpecValueError(SpecError, ValueError):

@@ -1,6 +1,6 @@
 """The payload: a tag's whole content as one decimal integer, and back.
 
-The layout is data (``data/payload_v1.json``, ``data/code_points.csv``), read by this module
+The layouts are data (``data/payload_v*.json``, ``data/code_points.csv``), read by this module
 and by the page's JavaScript alike. Code points are permanent: never reused, never renumbered;
 old tags decode for ever. README.md beside this file is the format's specification.
 
@@ -24,13 +24,25 @@ from pydantic import ValidationError
 from tagger.connection import code_points
 from tagger.errors import PayloadError, Problem, problems_of
 from tagger.messages import Message
-from tagger.spec import Connection, Sizing, TagContent, dash_of_pipe, pipe_of_dash
+from tagger.spec import (
+    Connection,
+    End,
+    Fluid,
+    PressureOverride,
+    Sizing,
+    TagContent,
+    Tightening,
+    dash_of_pipe,
+    pipe_of_dash,
+)
 
 _DATA = resources.files(__package__) / "data"
 VERSIONS = tuple(sorted(int(f.name[9:-5]) for f in _DATA.iterdir() if f.name.startswith("payload_v")))
 VERSION = VERSIONS[-1]  # what is written; all are read
 _NAMED = "(named in full)"
 _OTHER_SOURCE = 0
+_TABLES, _KNOWN_PARTS = "(tables)", "(known parts)"  # where a working pressure is from, and an at-most
+_WIDEST_NM = 102.2  # between the least torque and the greatest
 
 Flat = dict[str, Any]
 
@@ -43,8 +55,11 @@ def encode(content: TagContent) -> str:
     layout = _layout(VERSION)
     flat = _flatten(content)
     bits = [(1, 1), (VERSION, layout["version_bits"])]
+    read: Flat = {}
     for field in layout["fields"]:
-        bits += _field_bits(field, flat)
+        if _applies(field, read):
+            read[field["name"]] = flat.get(field["name"])
+            bits += _field_bits(field, flat)
     value = length = 0
     for part, width in bits:
         value, length = value << width | part, length + width
@@ -61,15 +76,53 @@ def decode(digits: str) -> TagContent:
 
 
 def carried(content: TagContent) -> TagContent:
-    """The content as a tag carries it: a pressure source in words of its own becomes "see the record"."""
-    given = content.spec.working_pressure
+    """The content as a tag carries it.
+
+    A pressure source in words of its own becomes "see the record". A pressure given is carried where it
+    counts, and not above the working pressure. Words of a joint that have no code point are left out.
+    """
     spec = content.spec.carried()
-    if given:
-        known = given.source in points("pressure_source")
-        source = given.source if known else names("pressure_source")[_OTHER_SOURCE]
-        told = given.model_copy(update={"source": source, "fluid": None, "max_temperature_c": None})
-        spec = spec.model_copy(update={"working_pressure": told})
-    return content.model_copy(update={"spec": spec})
+    spec = spec.model_copy(update={"working_pressure": _carried_pressure(content)})
+    return content.model_copy(
+        update={
+            "spec": spec,
+            "tighten_a": _carried_tightening(content.tighten_a, spec.end_a),
+            "tighten_b": _carried_tightening(content.tighten_b, spec.end_b),
+        }
+    )
+
+
+def _carried_pressure(content: TagContent) -> PressureOverride | None:
+    given, bar, spec = content.spec.working_pressure, content.working_pressure_bar, content.spec
+    if given is None or bar is None:
+        return None
+    source = (
+        given.source if given.source in points("pressure_source") else names("pressure_source")[_OTHER_SOURCE]
+    )
+    told = PressureOverride(value_bar=min(bar, given.value_bar), source=source)
+    hottest, asked = given.max_temperature_c, spec.max_temperature_c
+    fluid = spec.fluid or Fluid.MINERAL_OIL
+    if hottest is None or given.fluid is not fluid or (asked is not None and hottest < asked):
+        return told
+    return told.model_copy(update={"fluid": fluid, "max_temperature_c": hottest if asked is None else asked})
+
+
+def _carried_tightening(tightening: Tightening | None, end: End) -> Tightening | None:
+    if tightening is None:
+        return None
+    low, high = tightening.torque_min_nm, tightening.torque_max_nm
+    left_out: dict[str, None] = {}
+    if low is not None and high is not None and high - low > _WIDEST_NM:
+        left_out["torque_min_nm"] = None
+    for name in ("lubrication", "screw"):
+        if high is None or getattr(tightening, name) not in points(name):
+            left_out[name] = None
+    if not end.connection.is_flange:
+        left_out["screw"] = None
+    else:  # its screws have a torque, and there is no nut whose flats could be counted
+        left_out |= dict.fromkeys(("flats_min", "flats_max", "flats_basis"))
+    told = tightening.model_copy(update=left_out)
+    return told if told != Tightening() else None
 
 
 def byte_length(digits: str) -> int:
@@ -125,6 +178,7 @@ def _flatten(content: TagContent) -> Flat:
         "hose.standard": hose.standard,
         "hose.edition": hose.edition or "",
     }
+    flat |= _flat_pressure(content)
     for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
         flat |= {
             f"{name}.size": end.size_key,
@@ -137,11 +191,28 @@ def _flatten(content: TagContent) -> Flat:
     return flat
 
 
+def _flat_pressure(content: TagContent) -> Flat:
+    """One pressure and where it is from: the tables, the parts that are known, or somebody's word."""
+    given, bar = content.spec.working_pressure, content.working_pressure_bar
+    if bar is None:
+        return {"pressure_from": _KNOWN_PARTS, "pressure_bar": content.at_most_bar}
+    if given is None:
+        return {"pressure_from": _TABLES, "pressure_bar": bar}
+    return {
+        "pressure_from": given.source,
+        "pressure_bar": bar,
+        "given_names_duty": int(given.max_temperature_c is not None),
+        "given_temperature_c": given.max_temperature_c,
+    }
+
+
 def _unflatten(flat: Flat, version: int) -> dict[str, Any]:
     values: dict[str, Any] = {}
     for field in _placed(version):
         if field["name"] in flat:
             _put(values, field["at"], flat[field["name"]])
+    if "pressure_from" in flat:
+        _put_pressure(values, flat)
     hose = values["spec"]["hose"]
     standard, _, edition = flat["hose.code"].partition("|")
     if flat["hose.code"] == _NAMED:
@@ -157,6 +228,23 @@ def _unflatten(flat: Flat, version: int) -> dict[str, Any]:
     return values
 
 
+def _put_pressure(values: dict[str, Any], flat: Flat) -> None:
+    """The other way round of ``_flat_pressure``."""
+    source, bar = flat["pressure_from"], flat.get("pressure_bar")
+    if source == _KNOWN_PARTS:
+        values["at_most_bar"] = bar
+        return
+    values["working_pressure_bar"] = bar
+    if source == _TABLES:
+        return
+    given = {"value_bar": bar, "source": source}
+    if flat["given_names_duty"]:
+        hottest = flat.get("max_temperature_c")
+        given["fluid"] = flat.get("fluid") or Fluid.MINERAL_OIL
+        given["max_temperature_c"] = flat["given_temperature_c"] if hottest is None else hottest
+    values["spec"]["working_pressure"] = given
+
+
 def _placed(version: int) -> list[dict[str, Any]]:
     """The fields that are a value of the content as it stands."""
     return [field for field in _layout(version)["fields"] if "at" in field]
@@ -166,7 +254,7 @@ def _value_at(values: dict[str, Any], place: str) -> Any:
     """The value at a dotted place; None where it, or what should hold it, is absent or empty."""
     found: Any = values
     for key in place.split("."):
-        found = found and found[key]
+        found = found and found.get(key)
     return None if found == [] else found
 
 
@@ -181,8 +269,6 @@ def _put(values: dict[str, Any], place: str, value: Any) -> None:
 
 
 def _field_bits(field: dict[str, Any], flat: Flat) -> Iterator[tuple[int, int]]:
-    if not _applies(field, flat):
-        return
     value = flat.get(field["name"])
     if field.get("optional"):
         yield (0, 1) if value is None else (1, 1)
@@ -191,16 +277,35 @@ def _field_bits(field: dict[str, Any], flat: Flat) -> Iterator[tuple[int, int]]:
     if field["kind"] == "text":
         yield from _text_bits(field, value or "")
         return
-    raw = _raw(field, value, flat)
-    if not 0 <= raw < 1 << field["bits"]:
+    width = _width(field, flat)
+    raw = field["absent"] if value is None and "absent" in field else _raw(field, value, flat)
+    if not 0 <= raw < 1 << width or (value is not None and raw == field.get("absent")):
         raise PayloadError(Problem(field["name"], value, Message("code-too-large")))
-    yield raw, field["bits"]
+    yield raw, width
 
 
 def _applies(field: dict[str, Any], flat: Flat) -> bool:
+    """Whether the field is there at all, by the fields before it."""
     if "only_with" in field and flat.get(field["only_with"]) is None:
         return False
-    return "only_if_zero" not in field or flat[field["only_if_zero"]] == _NAMED
+    if "only_if_zero" in field and flat[field["only_if_zero"]] != _NAMED:
+        return False
+    return all(_holds(condition, flat.get(condition["field"])) for condition in field.get("when", ()))
+
+
+def _holds(condition: dict[str, Any], value: Any) -> bool:
+    return value in condition["in"] if "in" in condition else value not in condition["not_in"]
+
+
+def _width(field: dict[str, Any], flat: Flat) -> int:
+    """The field's bits; a size has as many as its family's terms need."""
+    bits = field["bits"]
+    width: int = bits[_sizing(field, flat)] if isinstance(bits, dict) else bits
+    return width
+
+
+def _sizing(field: dict[str, Any], flat: Flat) -> Sizing:
+    return Connection(flat[field["name"].replace(".size", ".connection")]).sized_by
 
 
 def _raw(field: dict[str, Any], value: Any, flat: Flat) -> int:
@@ -208,20 +313,27 @@ def _raw(field: dict[str, Any], value: Any, flat: Flat) -> int:
     if kind == "point":
         return _point(field["table"], name, value)
     if kind == "flags":
-        return sum(1 << _point(field["table"], name, item) for item in value)
+        return sum(1 << _point(field["table"], name, item) for item in value or ())
     if kind == "date":
         days: int = (date.fromisoformat(value) - date.fromisoformat(field["from"])).days
         return days
     if kind == "size":
-        sizing = Connection(flat[name.replace(".size", ".connection")]).sized_by
+        sizing = _sizing(field, flat)
         if sizing is Sizing.THREAD:
             return _point("thread", name, value)
         try:
             return dash_of_pipe(value) if sizing is Sizing.PIPE else int(value)
         except ValueError:
             raise PayloadError(Problem(name, value, Message("code-not-a-size"))) from None
-    raw: int = round(Fraction(str(value)) / field["step"]) - field.get("offset", 0)
-    return raw
+    steps = _steps(field, value)
+    if "below" in field:
+        return _steps(field, flat[field["below"]]) - steps
+    return steps - (_steps(field, flat[field["above"]]) if "above" in field else field.get("offset", 0))
+
+
+def _steps(field: dict[str, Any], value: Any) -> int:
+    steps: int = round(Fraction(str(value)) / field["step"])
+    return steps
 
 
 def _point(table: str, name: str, value: str) -> int:
@@ -267,14 +379,18 @@ def _read_flat(digits: str) -> tuple[Flat, int]:
     flat: Flat = {}
     for field in _layout(version)["fields"]:
         if _applies(field, flat) and (not field.get("optional") or bits.take(1)):
-            flat[field["name"]] = _value(field, bits, flat)
+            value = _value(field, bits, flat)
+            if value is not None:
+                flat[field["name"]] = value
     if bits.left:
         raise PayloadError(Problem("digits", None, Message("code-surplus", bits=bits.left)))
     return flat, version
 
 
 def _value(field: dict[str, Any], bits: _Bits, flat: Flat) -> Any:
-    raw, kind = bits.take(field["bits"]), field["kind"]
+    raw, kind = bits.take(_width(field, flat)), field["kind"]
+    if raw == field.get("absent"):
+        return None
     if kind == "text":
         return "".join(chr(bits.take(7)) for _ in range(raw))
     if kind == "point":
@@ -284,12 +400,16 @@ def _value(field: dict[str, Any], bits: _Bits, flat: Flat) -> Any:
     if kind == "date":
         return date.fromisoformat(field["from"]) + timedelta(days=raw)
     if kind == "size":
-        sizing = Connection(flat[field["name"].replace(".size", ".connection")]).sized_by
+        sizing = _sizing(field, flat)
         if sizing is Sizing.THREAD:
             return _name("thread", field["name"], raw)
         if sizing is Sizing.PIPE:
             return pipe_of_dash(raw)
         return raw if sizing is Sizing.DASH else str(raw)
+    if "below" in field:
+        raw = _steps(field, flat[field["below"]]) - raw
+    elif "above" in field:
+        raw += _steps(field, flat[field["above"]])
     figure = (raw + field.get("offset", 0)) * field["step"]
     return int(figure) if field["step"] == 1 else float(round(figure, 4))
 

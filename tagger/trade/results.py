@@ -12,7 +12,7 @@ from pydantic import BaseModel, BeforeValidator, ConfigDict, computed_field, mod
 
 from tagger import phrases
 from tagger.messages import Message, as_is, english
-from tagger.spec import AssemblySpec, Basis, TagContent, Tightening
+from tagger.spec import AssemblySpec, Basis, Danger, Part, TagContent, Tightening
 
 
 def _kept_text(value: Any) -> Any:
@@ -198,9 +198,22 @@ class Assessment(_Value):
 
     def content_of(self, spec: AssemblySpec, built_on: date | None = None) -> TagContent:
         """What a tag for this spec carries."""
+        rated = self.working_pressure
+        known = rated.value_bar is not None
+        parts = {part.part: part for part in rated.parts}
+        of = [(name, parts[name]) for name in _PARTS if name in parts]
+        unknown = tuple(name for name, part in of if part.value_bar is None and not known)
+        unverified = tuple(
+            name for name, part in of if part.value_bar is not None and part.confidence == "memory"
+        )
+        dangers = {_DANGERS[w.code] for w in self.warnings if w.code in _DANGERS}
         return TagContent(
             spec=spec.carried(),
-            working_pressure_bar=self.working_pressure.value_bar,
+            working_pressure_bar=rated.value_bar,
+            at_most_bar=None if known else rated.at_most_bar,
+            unknown_parts=unknown,
+            unverified_parts=unverified,
+            dangers=tuple(danger for danger in Danger if danger in dangers),
             tighten_a=carried_tightening(self.end_a),
             tighten_b=carried_tightening(self.end_b),
             built_on=built_on,
@@ -223,4 +236,31 @@ def carried_tightening(advice: EndAdvice) -> Tightening | None:
         flats_min=turned.min * sixths if turned else None,
         flats_max=turned.max * sixths if turned else None,
         flats_basis=turned.basis if turned else None,
+        lubrication=_lubrication(torque) if torque else None,
+        screw=_screw(torque) if torque else None,
     )
+
+
+def _lubrication(torque: Torque) -> str | None:
+    """The word of the tables for how the joint is lubricated; None for a shop's own text."""
+    said = torque.basis.values.get("lubrication")
+    word = said.id.removeprefix(_LUBRICATION) if isinstance(said, Message) else ""
+    return word if isinstance(said, Message) and word != said.id else None
+
+
+def _screw(torque: Torque) -> str | None:
+    screw = torque.basis.values.get("screw")
+    return str(screw) if screw and screw != "none" else None
+
+
+_PARTS: tuple[Part, ...] = ("hose", "end_a", "end_b")
+_LUBRICATION = "trade-lubrication-"
+_DANGERS = {
+    "fluid_not_named": Danger.FLUID,
+    "fluid_not_suited": Danger.FLUID,
+    "too_hot": Danger.HEAT,
+    "too_hot_for_fluid": Danger.HEAT,
+    "too_cold": Danger.COLD,
+    "pressure_given_too_high": Danger.PRESSURE,
+}
+"""What a warning's code says on the tag."""

@@ -31,7 +31,12 @@ from tests.test_spec import EXAMPLE
 from tests.trade.specs import end
 
 OpenPage = Callable[..., Page]
-GOLDEN = json.loads((Path(__file__).parents[1] / "golden" / "payload_v1.json").read_text(encoding="utf-8"))
+FOLDER = Path(__file__).parents[1] / "golden"
+GOLDEN = [
+    vector
+    for version in payload.VERSIONS
+    for vector in json.loads((FOLDER / f"payload_v{version}.json").read_text(encoding="utf-8"))
+]
 NUMBER = "7K3MQ9XW2R1"
 
 DECODE = """async ([digits, base, tables]) => {

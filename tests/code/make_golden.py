@@ -1,4 +1,4 @@
-"""Prints the golden vectors: ``python -m tests.code.make_golden > tests/golden/payload_v1.json``.
+"""Prints the golden vectors: ``python -m tests.code.make_golden > tests/golden/payload_v2.json``.
 
 Vectors are only ever added. A changed one means that printed tags no longer read.
 """

@@ -4,10 +4,15 @@ from __future__ import annotations
 
 from datetime import date
 
-from tagger.spec import AssemblySpec, Basis, TagContent, Tightening
+from tagger.spec import AssemblySpec, Basis, Danger, TagContent, Tightening
 
 BOTH = Tightening(
-    torque_min_nm=81.9, torque_max_nm=96, flats_min=1, flats_max=1.25, flats_basis=Basis.FINGER_TIGHT
+    torque_min_nm=81.9,
+    torque_max_nm=96,
+    flats_min=1,
+    flats_max=1.25,
+    flats_basis=Basis.FINGER_TIGHT,
+    lubrication="lightly_oiled",
 )
 
 
@@ -46,9 +51,17 @@ EXAMPLES: dict[str, TagContent] = {
             "max_temperature_c": -20,
             "fluid": "refrigerant",
             "covers": ["spring_guard", "bend_restrictor"],
-            "working_pressure": {"value_bar": 120, "source": "maker's data sheet"},
+            "vacuum_bar": 0.84,
+            "working_pressure": {
+                "value_bar": 120,
+                "source": "maker's data sheet",
+                "fluid": "refrigerant",
+                "max_temperature_c": -20,
+            },
         },
         working_pressure_bar=120,
+        unverified_parts=("hose", "end_b"),
+        dangers=(Danger.FLUID, Danger.COLD),
         tighten_a=BOTH,
         tighten_b=BOTH,
         built_on=date(2054, 11, 8),
@@ -69,8 +82,8 @@ EXAMPLES: dict[str, TagContent] = {
             "length_mm": 100_000,
         },
         working_pressure_bar=207,
-        tighten_a=Tightening(torque_max_nm=550),
-        tighten_b=Tightening(flats_min=9, flats_max=18, flats_basis=Basis.NOT_STATED),
+        tighten_a=Tightening(torque_max_nm=550, screw="M20"),
+        tighten_b=Tightening(torque_min_nm=62, torque_max_nm=77.5, lubrication="not_stated", screw="1/2 in"),
     ),
     "metric_threads": _content(
         {
@@ -81,7 +94,7 @@ EXAMPLES: dict[str, TagContent] = {
             "length_basis": "thread_end",
         },
         tighten_b=Tightening(
-            torque_min_nm=0.1,
+            torque_min_nm=1500.1,
             torque_max_nm=1600,
             flats_min=0.25,
             flats_max=0.3333,
@@ -97,5 +110,35 @@ EXAMPLES: dict[str, TagContent] = {
             "working_pressure": {"value_bar": 280, "source": "a letter in the drawer"},
         },
         working_pressure_bar=280,
+    ),
+    "known_parts_only": _content(
+        {
+            "hose": {"standard": "EN 853 2SN", "dash": 8},
+            "end_a": _end("metric_orb", "M22x1.5", "male", series="S"),
+            "end_b": _end("sae_orb", 8, "male", shape="elbow_90"),
+            "length_mm": 700,
+            "vacuum_bar": 1,
+        },
+        at_most_bar=190.3,
+        unknown_parts=("end_a", "end_b"),
+        dangers=(Danger.PRESSURE,),
+        tighten_b=Tightening(flats_min=9, flats_max=18, flats_basis=Basis.NOT_STATED),
+        key_id=255,
+    ),
+    "nothing_known_and_a_source_that_names_the_fluid": _content(
+        {
+            "hose": {"standard": "EN 853 2SN", "dash": 8},
+            "end_a": _end("jis_30", "M22x1.5"),
+            "end_b": _end("jis_30", "M22x1.5"),
+            "length_mm": 700,
+            "working_pressure": {
+                "value_bar": 200,
+                "source": "test certificate",
+                "fluid": "mineral_oil",
+                "max_temperature_c": 80,
+            },
+        },
+        working_pressure_bar=200,
+        dangers=(Danger.HEAT,),
     ),
 }

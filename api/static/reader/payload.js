@@ -10,11 +10,11 @@ export class Damaged extends Error {
   }
 }
 
-const NAMED = "(named in full)";
+const NAMED = "(named in full)", TABLES = "(tables)", KNOWN_PARTS = "(known parts)";
 
 export function decode(digits, tables) {
-  const flat = readFlat(digits.trim(), tables);
-  return content(flat, tables);
+  const { flat, layout } = readFlat(digits.trim(), tables);
+  return content(flat, layout, tables);
 }
 
 function readFlat(text, tables) {
@@ -31,11 +31,12 @@ function readFlat(text, tables) {
   const flat = {};
   for (const field of layout.fields) {
     if (applies(field, flat) && (!field.optional || bits.take(1))) {
-      flat[field.name] = fieldValue(field, bits, flat, tables);
+      const value = fieldValue(field, bits, flat, tables);
+      if (value !== undefined) flat[field.name] = value;
     }
   }
   if (bits.left) throw new Damaged("code-damaged");
-  return flat;
+  return { flat, layout };
 }
 
 class Bits {
@@ -60,11 +61,22 @@ export function crc16(value, length) {
 
 function applies(field, flat) {
   if (field.only_with && flat[field.only_with] === undefined) return false;
-  return !field.only_if_zero || flat[field.only_if_zero] === NAMED;
+  if (field.only_if_zero && flat[field.only_if_zero] !== NAMED) return false;
+  return (field.when || []).every((one) => {
+    const value = flat[one.field] ?? null;
+    return one.in ? one.in.includes(value) : !one.not_in.includes(value);
+  });
+}
+
+// The field's bits; a size has as many as its family's terms need.
+function width(field, flat, tables) {
+  if (typeof field.bits === "number") return field.bits;
+  return field.bits[tables.sized_by[flat[field.name.replace(".size", ".connection")]]];
 }
 
 function fieldValue(field, bits, flat, tables) {
-  const raw = bits.take(field.bits);
+  let raw = bits.take(width(field, flat, tables));
+  if (raw === field.absent) return undefined;
   switch (field.kind) {
     case "text": return Array.from({ length: raw }, () => String.fromCharCode(bits.take(7))).join("");
     case "point": return named(field.table, raw, tables);
@@ -74,6 +86,9 @@ function fieldValue(field, bits, flat, tables) {
     case "size": return size(flat[field.name.replace(".size", ".connection")], raw, tables);
   }
   const [top, bottom] = step(field.step);
+  const steps = (name) => Math.round(flat[name] * bottom / top);
+  if (field.below) raw = steps(field.below) - raw;
+  else if (field.above) raw += steps(field.above);
   return Math.round((raw + (field.offset || 0)) * top * 10000 / bottom) / 10000;
 }
 
@@ -109,12 +124,18 @@ export function pipe(sixteenths) {
 
 // The content that the fields tell: most stand at their place (`at`), the rest are worked out. Its
 // shape is the newest layout's, so that an older tag has null where it has no such field.
-function content(flat, tables) {
+function content(flat, layout, tables) {
   const newest = tables.layouts[Math.max(...Object.keys(tables.layouts))];
   const values = {};
   for (const { name, at, kind } of newest.fields) {
     if (at) put(values, at.split("."), flat[name] ?? (kind === "flags" ? [] : null));
   }
+  put(values, ["working_pressure_bar"], null);
+  put(values, ["at_most_bar"], null);
+  const given = { value_bar: null, source: null, fluid: null, max_temperature_c: null };
+  put(values, ["spec", "working_pressure"], given);
+  for (const { name, at } of layout.fields) if (at && flat[name] !== undefined) put(values, at.split("."), flat[name]);
+  if (flat.pressure_from) pressure(values, flat);
   for (const holder of [values, values.spec]) emptyToNull(holder);
   const { spec } = values;
   let [standard, edition] = flat["hose.code"].split("|");
@@ -122,6 +143,18 @@ function content(flat, tables) {
   Object.assign(spec.hose, { standard, edition: edition || null, lot: null });
   for (const name of ["end_a", "end_b"]) Object.assign(spec[name], workedOut(flat, name, tables), { lot: null });
   return { ...values, spec: { ...spec, note: null } };
+}
+
+// One pressure and where it is from: the tables, the parts that are known, or somebody's word.
+function pressure(values, flat) {
+  const source = flat.pressure_from, bar = flat.pressure_bar ?? null;
+  if (source === KNOWN_PARTS) { values.at_most_bar = bar; return; }
+  values.working_pressure_bar = bar;
+  if (source === TABLES) return;
+  const names = flat.given_names_duty, hottest = flat.max_temperature_c ?? flat.given_temperature_c;
+  Object.assign(values.spec.working_pressure, {
+    value_bar: bar, source, fluid: names ? flat.fluid || "mineral_oil" : null, max_temperature_c: names ? hottest : null,
+  });
 }
 
 function workedOut(flat, end, tables) {

@@ -1,0 +1,42 @@
+"""What a tag carries of an assessment: the figure or the partial truth, dangers, and how a torque was meant."""
+
+from __future__ import annotations
+
+from tagger.spec import Danger
+from tagger.trade import assess
+from tests.trade.made_up import assembly, ending, hose, made_up, tight
+from tests.trade.specs import both, end
+
+
+def test_where_an_end_is_not_known_the_tag_says_at_most_and_which() -> None:
+    spec = assembly()
+    found = assess(spec, made_up(connection_pressure=[ending(120, size="10")])).content_of(spec)
+    assert (found.working_pressure_bar, found.at_most_bar) == (None, 100)
+    assert found.unknown_parts == ("end_a", "end_b") and found.unverified_parts == ()
+
+
+def test_a_part_rated_from_memory_is_named_unverified() -> None:
+    spec = assembly()
+    remembered = made_up(hose_pressure=[hose(100, source="memory: an old chart", confidence="memory")])
+    found = assess(spec, remembered).content_of(spec)
+    assert (found.working_pressure_bar, found.at_most_bar, found.unknown_parts) == (100, None, ())
+    assert found.unverified_parts == ("hose",)
+
+
+def test_dangers_are_carried() -> None:
+    hot = assembly(max_temperature_c=150)
+    assert Danger.HEAT in assess(hot, made_up()).content_of(hot).dangers
+    cold = assembly(max_temperature_c=-60)
+    assert assess(cold, made_up()).content_of(cold).dangers == (Danger.COLD,)
+    high = assembly(working_pressure={"value_bar": 150, "source": "a letter"})
+    assert assess(high, made_up()).content_of(high).dangers == (Danger.PRESSURE,)
+
+
+def test_lubrication_and_screw_go_with_the_torque() -> None:
+    spec = assembly()
+    oiled = made_up(tightening=[tight(torque_max_nm=90.0, lubrication="lightly_oiled")])
+    told = assess(spec, oiled).content_of(spec).tighten_a
+    assert told is not None and (told.lubrication, told.screw) == ("lightly_oiled", None)
+    flange = both("EN 856 4SP", 16, end("flange_code61", 16, "flange_head"))
+    told = assess(flange).content_of(flange).tighten_a
+    assert told is not None and told.screw is not None
