@@ -119,6 +119,11 @@ def hose(which: Hose) -> Message:
     return Message("words-hose", standard=which.standard, dash=which.dash, inches=inches)
 
 
+def vacuum(bar: float) -> Message:
+    """How far below the atmosphere the inside of a hose may go."""
+    return Message("words-vacuum", mbar=round(bar * 1000))
+
+
 def overall_length(spec: AssemblySpec) -> Message:
     """The overall length with its basis."""
     return Message("words-length", length=length(spec.length_mm), basis=length_basis(spec.length_basis))

@@ -28,7 +28,7 @@ BLANK: dict[str, Any] = {
     **{f"{end}.{name}": value for end in _ENDS for name, value in (
         ("connection", "sae_37_flare"), ("form", "female_swivel"), ("shape", "straight"), ("material", "carbon_steel"))},
     "end_b.same": "1",
-    "length_mm": "", "length_basis": "sealing_face", "clocking_deg": "", "max_temperature_c": "", "fluid": "",
+    "length_mm": "", "length_basis": "sealing_face", "clocking_deg": "", "max_temperature_c": "", "vacuum_bar": "", "fluid": "",
     "covers": [], "working_pressure.value_bar": "", "working_pressure.source": "", "note": "",
     "customer": "", "machine": "", "position": "", "replaces": "", "order_reference": "", "count": "1",
     "built_on": "", "key": "",
@@ -70,7 +70,7 @@ def fields_of(spec: AssemblySpec, sense: ClockingSense) -> dict[str, Any]:
         fields[f"{end}.angle"] = "" if isinstance(shape, str) else str(shape)
     without_lot = [{k: v for k, v in data[end].items() if k != "lot"} for end in _ENDS]
     fields["end_b.same"] = "1" if without_lot[0] == without_lot[1] else ""
-    for name in ("length_mm", "length_basis", "max_temperature_c", "fluid", "note"):
+    for name in ("length_mm", "length_basis", "max_temperature_c", "vacuum_bar", "fluid", "note"):
         fields[name] = _text(data.get(name))
     fields["clocking_deg"] = _text(shown_clocking(spec.clocking_deg, sense))
     fields["covers"] = list(data.get("covers", []))
@@ -159,7 +159,7 @@ def spec_of(fields: Mapping[str, Any], sense: ClockingSense) -> AssemblySpec:
         "hose": _given({name: fields[f"hose.{name}"] for name in ("standard", "edition", "lot")}),
         "length_basis": fields["length_basis"] or "sealing_face",
         "covers": fields["covers"],
-        **_given({name: fields[name] for name in ("length_mm", "max_temperature_c", "fluid", "note")}),
+        **_given({name: fields[name] for name in ("length_mm", "max_temperature_c", "vacuum_bar", "fluid", "note")}),
     }  # fmt: skip
     data["hose"] |= _given({"dash": _whole(fields["hose.dash"])})
     for end in _ENDS:

@@ -151,6 +151,7 @@ def _rows(content: TagContent) -> list[tuple[str, str, Message | None]]:
         *_parts(spec),
         ("pressure", "scan-pressure", phrases.NOT_KNOWN if bar is None else _bar(bar)),
         ("temperature", "scan-max_temperature", None if hottest is None else _temperature(hottest)),
+        ("vacuum", "scan-vacuum", None if spec.vacuum_bar is None else phrases.vacuum(spec.vacuum_bar)),
         ("fluid", "scan-fluid", phrases.fluid_of(spec)),
         ("covers", "scan-covers", _covers(spec) if spec.covers else None),
     ]
@@ -375,6 +376,8 @@ def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:
         coldest = t.html(_temperature(assessed.min_temperature_c))
         note = t("scan-source", source=reader.tables.where_from(assessed.min_temperature_source))
         found.append(_fact(t("scan-min_temperature"), coldest, note))
+    if spec.vacuum_bar is not None:
+        found.append(_fact(t("scan-vacuum"), t.html(phrases.vacuum(spec.vacuum_bar))))
     found.append(_fact(t("scan-fluid"), t.html(phrases.fluid_of(spec))))
     if spec.covers:
         found.append(_fact(t("scan-covers"), t.html(_covers(spec))))

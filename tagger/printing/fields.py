@@ -104,6 +104,11 @@ def _temperature(tag: Tag) -> list[Message]:
     return [] if celsius is None else _value(temperature(celsius))
 
 
+def _vacuum(tag: Tag) -> list[Message]:
+    bar = tag.spec.vacuum_bar
+    return [] if bar is None else [phrases.vacuum(bar)]
+
+
 def _built_on(tag: Tag) -> list[Message]:
     """ISO 8601, which is read the same in every language and country."""
     day = tag.content.built_on
@@ -199,6 +204,7 @@ FIELDS: dict[str, Field] = {
     "working_pressure": Field(_WORKING_PRESSURE, _working_pressure),
     "fluid": Field(Message("printing-field-fluid"), _fluid),
     "temperature": Field(Message("printing-field-temperature"), _temperature),
+    "vacuum": Field(Message("printing-field-vacuum"), _vacuum),
     "covers": Field(Message("printing-field-covers"), _covers),
     "tolerance": Field(Message("printing-field-tolerance"), _tolerance),
     "bend_radius": Field(Message("printing-field-bend_radius"), _bend_radius),

@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from tagger.messages import Message
 from tagger.spec import AssemblySpec
-from tagger.trade import compatibility, geometry, lengths, motion, rating, steps, temperature, tightening
+from tagger.trade import (
+    compatibility,
+    geometry,
+    lengths,
+    motion,
+    rating,
+    steps,
+    temperature,
+    tightening,
+    vacuum,
+)
 from tagger.trade.results import Assessment, EndAdvice, LengthTolerance, Warning_
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
@@ -23,6 +33,7 @@ def assess(
     """
     tables = tables or our_tables()
     warnings = compatibility.check_parts(spec, tables) + temperature.warnings(spec, tables)
+    warnings += vacuum.warnings(spec, tables)
     pressure, more = rating.rate(spec, tables)
     warnings += more
     tolerance = geometry.length_tolerance(spec.length_mm, spec.hose, tables, length_bands)

@@ -301,6 +301,18 @@ class Source:
 
 
 @dataclass(frozen=True, slots=True)
+class HoseVacuumRow:
+    """How far below the atmosphere, in bar, the inside of a hose may go without it collapsing."""
+
+    standard: str
+    dash: str
+    vacuum_bar: float
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
 class Bore:
     """The nominal bore by dash size, where none is printed for the hose's standard.
 

@@ -41,6 +41,7 @@ FILES: dict[str, type[Any]] = {
     "hose_fluids": row.HoseFluidRow,
     "fluids": row.FluidRow,
     "sources": row.Source,
+    "hose_vacuum": row.HoseVacuumRow,
     "bores": row.Bore,
     "tightening": row.TighteningRow,
     "length_bands": row.LengthBand,
@@ -66,6 +67,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "hose_fluids": ("standard", "fluid"),
     "fluids": ("fluid",),
     "sources": ("source",),
+    "hose_vacuum": ("standard", "dash"),
     "bores": ("names", "dash"),
     "tightening": ("family", "size", "series", "part", "material"),
     "length_bands": ("bands",),
@@ -98,6 +100,7 @@ class Tables:
     hose_sizes: dict[str, tuple[row.HoseSizeRow, ...]]
     hose_fluids: dict[str, tuple[row.HoseFluidRow, ...]]
     fluids: dict[str, row.FluidRow]
+    hose_vacuums: dict[tuple[str, str], tuple[row.HoseVacuumRow, ...]]
     bores: dict[tuple[str, int], row.Bore]
     tightening: dict[Connection, tuple[row.TighteningRow, ...]]
     length_bands: tuple[row.LengthBand, ...]
@@ -142,6 +145,7 @@ class Tables:
             hose_sizes=_grouped(raw["hose_size"], lambda r: r.standard),
             hose_fluids=_grouped(raw["hose_fluids"], lambda r: r.standard),
             fluids={r.fluid: r for r in raw["fluids"]},
+            hose_vacuums=_grouped(raw["hose_vacuum"], lambda r: (r.standard, r.dash)),
             bores={(r.names, r.dash): r for r in raw["bores"]},
             tightening=_grouped(raw["tightening"], lambda r: r.family),
             length_bands=raw["length_bands"],

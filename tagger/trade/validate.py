@@ -35,6 +35,7 @@ UNIQUE = {
     "hose_bend": ("standard", "dash", "source", "printed"),
     "hose_size": ("standard", "dash", "source", "outside_diameter_mm"),
     "hose_fluids": ("standard", "fluid"),
+    "hose_vacuum": ("standard", "dash", "source"),
     "tightening": ("family", "size", "series", "part", "end_type", "material", "screw", "basis", "source"),
     "length_bands": ("bands", "over_mm", "from_bore_mm"),
 }  # fmt: skip
@@ -49,6 +50,7 @@ FIGURES = {
     "hose_standards": ("min_temperature_c", "max_temperature_c"),
     "hose_fluids": ("min_temperature_c", "max_temperature_c"),
     "tightening": ("torque_min_nm", "torque_max_nm", "flats_min", "flats_max", "turns_min", "turns_max"),
+    "hose_vacuum": ("vacuum_bar",),
     "bores": ("bore_mm",),
     "length_bands": ("minus", "plus"),
     "rules": ("value",),

@@ -53,6 +53,9 @@ export function hose({ standard, edition, dash }, tables) {
   return edition ? message("words-hose-edition", { standard, edition, dash, inches }) : message("words-hose", { standard, dash, inches });
 }
 
+// How far below the atmosphere the inside of a hose may go.
+export const vacuum = (bar) => message("words-vacuum", { mbar: Math.round(bar * 1000) });
+
 // The overall length with what it reaches between.
 export const overallLength = (spec) => message("words-length", { length: length(spec.length_mm), basis: lengthBasis(spec.length_basis) });
 

@@ -71,6 +71,7 @@ function sections(content, t, tables) {
     [t("scan-clocking"), spec.clocking_deg === null ? "" : t(phrases.clocking(spec))],
     [t("scan-pressure"), t(bar === null ? phrases.NOT_KNOWN : pressed(bar))],
     [t("scan-max_temperature"), celsius === null ? "" : t(warm(celsius))],
+    [t("scan-vacuum"), spec.vacuum_bar === null ? "" : t(phrases.vacuum(spec.vacuum_bar))],
     [t("scan-fluid"), t(phrases.fluidOf(spec))],
     [t("scan-covers"), spec.covers.length ? t(covers(spec)) : ""],
   ].filter(([, text]) => text);
@@ -121,6 +122,7 @@ function facts(content, bend, { t, tables }) {
     celsius !== null ? fact(t("scan-max_temperature"), warm(celsius))
       : hot && hot[0] !== null && fact(t("scan-max_temperature"), warm(hot[0]), source(hot[1])),
     cold && fact(t("scan-min_temperature"), warm(cold[0]), source(cold[1])),
+    spec.vacuum_bar !== null && fact(t("scan-vacuum"), phrases.vacuum(spec.vacuum_bar)),
     fact(t("scan-fluid"), phrases.fluidOf(spec)),
     spec.covers.length && fact(t("scan-covers"), covers(spec)),
     content.built_on && fact(t("scan-built_on"), { id: "scan-day", values: { day: { date: content.built_on } } }),

@@ -157,6 +157,7 @@ bench-field-length_mm = Gesamtlänge
 bench-field-length_basis = Gemessen
 bench-field-clocking_deg = Verdrehwinkel (°)
 bench-field-max_temperature_c = Höchste Temperatur
+bench-field-vacuum_bar = Höchster Unterdruck
 bench-field-fluid = Medium
 bench-field-covers = Schlauchschutz
 bench-field-working_pressure = Betriebsdruck

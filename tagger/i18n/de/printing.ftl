@@ -37,6 +37,7 @@ printing-field-end_b = Ende B
 printing-field-length = Länge
 printing-field-clocking = Verdrehwinkel
 printing-field-working_pressure = Max. Betriebsdruck
+printing-field-vacuum = Max. Unterdruck
 printing-field-fluid = Medium
 printing-field-temperature = Höchsttemperatur
 printing-field-covers = Schlauchschutz

@@ -163,6 +163,7 @@ scan-clocking-shop = { $angle } im Uhrzeigersinn ab 12 Uhr (Zählweise dieser We
 scan-clocking-convention = Vereinbarung: MIL-DTL-83796-5 Bild 3 (nach SAE J517); Blickrichtung: allgemeine Praxis.
 scan-max_temperature = Höchsttemperatur
 scan-min_temperature = Niedrigste Temperatur des Schlauchs
+scan-vacuum = Höchster Unterdruck
 scan-fluid = Medium
 scan-covers = Schlauchschutz
 scan-bend_radius = Mindestbiegeradius

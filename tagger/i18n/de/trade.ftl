@@ -44,6 +44,9 @@ trade-pressure-not-lifted = Der eingegebene Druck, { $entered } (Quelle: { $sour
 
 ## Lengths and bends
 
+trade-vacuum-not-known = Keine Quelle nennt, welchen Unterdruck { $standard } -{ $dash } aushält. Beim Schlauchhersteller nachfragen.
+trade-vacuum-too-deep = { $standard } -{ $dash } hält { $rated } aus ({ $source }), die Spezifikation verlangt { $asked }: Der Schlauch kann zusammenfallen. Einen dafür ausgelegten Saugschlauch verwenden.
+trade-vacuum-unverified = Der zulässige Unterdruck von { $standard } -{ $dash }, { $rated }, ist nicht geprüft (Quelle: { $source }). Mit den Angaben des Schlauchherstellers bestätigen.
 trade-length-tolerance-unverified = Die Längentoleranz ist ungeprüft (Quelle: { $source }). Mit den Angaben des Schlauchherstellers abgleichen.
 trade-length-tolerance-not-known = Die Längentoleranz ist nicht bekannt: Für diese Länge und Nennweite ist keine Toleranz veröffentlicht. Den Wert des Schlauchherstellers verwenden.
 trade-bend-not-known = Der Mindestbiegeradius ist nicht bekannt. Den Wert des Schlauchherstellers verwenden.

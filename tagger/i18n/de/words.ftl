@@ -135,6 +135,7 @@ words-end-jump = { $size } { $connection }, { $form }, { $shape }, Sprunggröße
 words-end-material-jump = { $size } { $connection }, { $form }, { $shape }, { $material }, Sprunggröße: Nippel für Schlauch -{ $dash }
 words-end-family = { $size } { $connection }, { $form }
 words-length = { $length }, { $basis }
+words-vacuum = { $mbar } mbar unter Luftdruck
 words-clocking = { $angle } gegen den Uhrzeigersinn, von Ende A aus gesehen, Bogen A nach unten
 words-flats = { $many ->
     [one] { $count } Schlüsselfläche

@@ -157,6 +157,7 @@ bench-field-length_mm = Overall length
 bench-field-length_basis = Measured
 bench-field-clocking_deg = Clocking angle (°)
 bench-field-max_temperature_c = Maximum temperature
+bench-field-vacuum_bar = Maximum vacuum
 bench-field-fluid = Fluid
 bench-field-covers = Sleeves and guards
 bench-field-working_pressure = Working pressure

@@ -37,6 +37,7 @@ printing-field-end_b = End B
 printing-field-length = Length
 printing-field-clocking = Clocking angle
 printing-field-working_pressure = Max. working pressure
+printing-field-vacuum = Max. vacuum
 printing-field-fluid = Fluid
 printing-field-temperature = Max. temperature
 printing-field-covers = Sleeves and guards

@@ -163,6 +163,7 @@ scan-clocking-shop = { $angle } clockwise from 12 o'clock (this shop's conventio
 scan-clocking-convention = Convention: MIL-DTL-83796-5 figure 3 (citing SAE J517); viewing side: common practice.
 scan-max_temperature = Maximum temperature
 scan-min_temperature = Minimum hose temperature
+scan-vacuum = Maximum vacuum
 scan-fluid = Fluid
 scan-covers = Sleeves and guards
 scan-bend_radius = Minimum bend radius

@@ -44,6 +44,9 @@ trade-pressure-not-lifted = The pressure entered, { $entered } (source: { $sourc
 
 ## Lengths and bends
 
+trade-vacuum-not-known = No source says what vacuum { $standard } -{ $dash } withstands. Ask the hose manufacturer.
+trade-vacuum-too-deep = { $standard } -{ $dash } withstands { $rated } ({ $source }), but the spec has { $asked }: the hose can collapse. Use a suction hose rated for it.
+trade-vacuum-unverified = The vacuum rating of { $standard } -{ $dash }, { $rated }, is unverified (source: { $source }). Confirm it with the hose manufacturer's data.
 trade-length-tolerance-unverified = The length tolerance is unverified (source: { $source }). Confirm it with the hose manufacturer's data.
 trade-length-tolerance-not-known = The length tolerance is not known: there is no published tolerance for this length and bore. Use the hose manufacturer's value.
 trade-bend-not-known = The minimum bend radius is not known. Use the hose manufacturer's value.

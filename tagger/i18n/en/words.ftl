@@ -125,6 +125,7 @@ words-end-jump = { $size } { $connection }, { $form }, { $shape }, jump size: -{
 words-end-material-jump = { $size } { $connection }, { $form }, { $shape }, { $material }, jump size: -{ $dash } hose tail
 words-end-family = { $size } { $connection }, { $form }
 words-length = { $length }, { $basis }
+words-vacuum = { $mbar } mbar below atmospheric pressure
 words-clocking = { $angle } counter-clockwise, viewed from end A, elbow A pointing down
 words-flats = { $many ->
     [one] { $count } flat

@@ -157,6 +157,7 @@ bench-field-length_mm = Longitud total
 bench-field-length_basis = Medida
 bench-field-clocking_deg = Ángulo de orientación (°)
 bench-field-max_temperature_c = Temperatura máxima
+bench-field-vacuum_bar = Vacío máximo
 bench-field-fluid = Fluido
 bench-field-covers = Fundas y protecciones
 bench-field-working_pressure = Presión de trabajo

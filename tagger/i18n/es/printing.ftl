@@ -37,6 +37,7 @@ printing-field-end_b = Extremo B
 printing-field-length = Longitud
 printing-field-clocking = Ángulo de orientación
 printing-field-working_pressure = Presión de trabajo máx.
+printing-field-vacuum = Vacío máx.
 printing-field-fluid = Fluido
 printing-field-temperature = Temperatura máx.
 printing-field-covers = Protecciones

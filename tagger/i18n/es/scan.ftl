@@ -163,6 +163,7 @@ scan-clocking-shop = { $angle } en sentido horario desde las 12 (convención de 
 scan-clocking-convention = Convención: MIL-DTL-83796-5 figura 3 (que cita SAE J517); lado de observación: práctica común.
 scan-max_temperature = Temperatura máxima
 scan-min_temperature = Temperatura mínima de la manguera
+scan-vacuum = Vacío máximo
 scan-fluid = Fluido
 scan-covers = Fundas y protecciones
 scan-bend_radius = Radio mínimo de curvatura

@@ -44,6 +44,9 @@ trade-pressure-not-lifted = La presión introducida, { $entered } (fuente: { $so
 
 ## Lengths and bends
 
+trade-vacuum-not-known = Ninguna fuente dice qué vacío soporta { $standard } -{ $dash }. Pregunte al fabricante de la manguera.
+trade-vacuum-too-deep = { $standard } -{ $dash } soporta { $rated } ({ $source }), pero la especificación pide { $asked }: la manguera puede aplastarse. Use una manguera de aspiración prevista para ese vacío.
+trade-vacuum-unverified = El vacío admisible de { $standard } -{ $dash }, { $rated }, no está verificado (fuente: { $source }). Confírmelo con los datos del fabricante de la manguera.
 trade-length-tolerance-unverified = La tolerancia de longitud está sin verificar (fuente: { $source }). Confírmela con los datos del fabricante de la manguera.
 trade-length-tolerance-not-known = La tolerancia de longitud no se conoce: no hay tolerancia publicada para esta longitud y este diámetro. Use el valor del fabricante de la manguera.
 trade-bend-not-known = El radio mínimo de curvatura no se conoce. Use el valor del fabricante de la manguera.

@@ -135,6 +135,7 @@ words-end-jump = { $size } { $connection }, { $form }, { $shape }, salto de tama
 words-end-material-jump = { $size } { $connection }, { $form }, { $shape }, { $material }, salto de tamaño: espiga para manguera -{ $dash }
 words-end-family = { $size } { $connection }, { $form }
 words-length = { $length }, { $basis }
+words-vacuum = { $mbar } mbar por debajo de la presión atmosférica
 words-clocking = { $angle } en sentido antihorario, visto desde el extremo A, con el codo A hacia abajo
 words-flats = { $many ->
     [one] { $count } cara

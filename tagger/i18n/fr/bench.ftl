@@ -157,6 +157,7 @@ bench-field-length_mm = Longueur totale
 bench-field-length_basis = Mesurée
 bench-field-clocking_deg = Angle d'orientation (°)
 bench-field-max_temperature_c = Température maximale
+bench-field-vacuum_bar = Dépression maximale
 bench-field-fluid = Fluide
 bench-field-covers = Gaines et protections
 bench-field-working_pressure = Pression de service

@@ -37,6 +37,7 @@ printing-field-end_b = Extrémité B
 printing-field-length = Longueur
 printing-field-clocking = Angle d'orientation
 printing-field-working_pressure = Pression de service max.
+printing-field-vacuum = Dépression max.
 printing-field-fluid = Fluide
 printing-field-temperature = Température max.
 printing-field-covers = Protections du tuyau

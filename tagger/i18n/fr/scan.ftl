@@ -163,6 +163,7 @@ scan-clocking-shop = { $angle } dans le sens horaire à partir de 12 heures (con
 scan-clocking-convention = Convention : MIL-DTL-83796-5 figure 3 (qui cite SAE J517) ; côté d'observation : usage courant.
 scan-max_temperature = Température maximale
 scan-min_temperature = Température minimale du tuyau
+scan-vacuum = Dépression maximale
 scan-fluid = Fluide
 scan-covers = Protections du tuyau
 scan-bend_radius = Rayon de courbure minimal

@@ -44,6 +44,9 @@ trade-pressure-not-lifted = La pression saisie, { $entered } (source : { $sourc
 
 ## Lengths and bends
 
+trade-vacuum-not-known = Aucune source ne dit quelle dépression supporte { $standard } -{ $dash }. Demandez au fabricant du tuyau.
+trade-vacuum-too-deep = { $standard } -{ $dash } supporte { $rated } ({ $source }), mais la spécification demande { $asked } : le tuyau peut s'écraser. Utilisez un tuyau d'aspiration prévu pour cette dépression.
+trade-vacuum-unverified = La dépression admissible de { $standard } -{ $dash }, { $rated }, n'est pas vérifiée (source : { $source }). Confirmez-la par les données du fabricant du tuyau.
 trade-length-tolerance-unverified = La tolérance de longueur n'est pas vérifiée (source : { $source }). Confirmez-la avec les données du fabricant du tuyau.
 trade-length-tolerance-not-known = La tolérance de longueur est inconnue : aucune tolérance n'est publiée pour cette longueur et ce diamètre. Utilisez la valeur du fabricant du tuyau.
 trade-bend-not-known = Le rayon de courbure minimal est inconnu. Utilisez la valeur du fabricant du tuyau.

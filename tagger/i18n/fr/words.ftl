@@ -135,6 +135,7 @@ words-end-jump = { $size } { $connection }, { $form }, { $shape }, embout rédui
 words-end-material-jump = { $size } { $connection }, { $form }, { $shape }, { $material }, embout réduit ou augmenté : tétine pour tuyau -{ $dash }
 words-end-family = { $size } { $connection }, { $form }
 words-length = { $length }, { $basis }
+words-vacuum = { $mbar } mbar sous la pression atmosphérique
 words-clocking = { $angle } dans le sens antihoraire, extrémité A côté observateur, coude A vers le bas
 words-flats = { $many ->
     [one] { $count } pan

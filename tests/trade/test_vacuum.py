@@ -1,0 +1,41 @@
+"""The vacuum of a suction line: asked of the hose, told on the tag. Figures are made up."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from tagger.errors import SpecError
+from tagger.trade import assess
+from tagger.trade import rows as row
+from tagger.trade.tables import tables
+from tests.trade.made_up import HOSE, SOURCE, assembly, made_up
+
+
+def said(asked: float, *rated: float, **more: Any) -> dict[str, str]:
+    cells: dict[str, Any] = {"source": SOURCE, "confidence": "published", "note": ""} | more
+    rows = [row.HoseVacuumRow(standard=HOSE, dash="12", vacuum_bar=bar, **cells) for bar in rated]
+    found = assess(assembly(vacuum_bar=asked), made_up(hose_vacuum=rows))
+    return {w.code: w.severity for w in found.warnings if w.field == "vacuum_bar"}
+
+
+def test_a_vacuum_deeper_than_the_least_source_is_a_danger() -> None:
+    assert said(0.85, 0.9, 0.8) == {"vacuum_too_deep": "danger"}
+    assert said(0.8, 0.9, 0.8) == {}
+
+
+def test_a_vacuum_that_no_source_or_only_memory_gives_is_said() -> None:
+    assert said(0.5) == {"vacuum_not_known": "care"}
+    remembered = said(0.5, 0.8, source="memory: an old chart", confidence="memory")
+    assert remembered == {"vacuum_from_memory": "care"}
+
+
+def test_pressure_hose_has_no_vacuum_rating_of_its_own() -> None:
+    assert {standard for standard, _ in tables().hose_vacuums} == {"SAE 100R4"}
+
+
+@pytest.mark.parametrize("bar", [0, -0.5, 1.1])
+def test_a_vacuum_is_between_nothing_and_one_bar(bar: float) -> None:
+    with pytest.raises(SpecError):
+        assembly(vacuum_bar=bar)
