@@ -94,8 +94,13 @@ class Translator:
         >>> Translator("de").decimal("37.5 mm")
         '37,5 mm'
         """
-        sign = self("words-decimal-sign")
+        sign = self.decimal_sign
         return text if sign == "." else text.replace(".", sign)
+
+    @cached_property
+    def decimal_sign(self) -> str:
+        """What the language writes between units and tenths."""
+        return self("words-decimal-sign")
 
     def _catalogue_of(self, id: str) -> Catalogue | None:
         for language in dict.fromkeys((self.language, SOURCE)):

@@ -239,8 +239,8 @@ def _captioned(caption: str, shown: tuple[str, ...], languages: tuple[str, ...])
     """The lines with the caption before the first."""
     if not shown:
         return ()
-    first = voices(languages)[0](Message("printing-captioned", caption=caption, line=shown[0]))
-    return (first, *shown[1:])
+    lead = voices(languages)[0](Message("printing-caption", caption=caption))
+    return (f"{lead} {shown[0]}", *shown[1:])
 
 
 def tightening_lines(tag: Tag, ends: str, languages: tuple[str, ...]) -> tuple[str, ...]:
@@ -289,7 +289,7 @@ def pressure_lines(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[str, ...
 
 def length_text(tag: Tag, languages: tuple[str, ...]) -> str:
     """The overall length in both systems, for the arrow of the drawing."""
-    return voices(languages)[0](Message("printing-value", value=length(tag.spec.length_mm)))
+    return voices(languages)[0].figure(length(tag.spec.length_mm))
 
 
 def caution_lines(languages: tuple[str, ...], short: bool) -> tuple[str, ...]:

@@ -24,7 +24,13 @@ class Voice:
 
     def __call__(self, message: Message) -> str:
         """The text of a message."""
+        if message.id == "words-as-is":  # somebody's own text, the same in every language
+            return str(message.values["text"])
         return _text(message, self.language, self.point)
+
+    def figure(self, figure: Figure) -> str:
+        """A figure in both systems."""
+        return _translator(self.language, self.point).figure(figure)
 
     def pair(self, figure: Figure) -> tuple[str, str | None]:
         """A figure in SI and in US units."""
@@ -38,13 +44,8 @@ def voices(languages: tuple[str, ...]) -> tuple[Voice, ...]:
     Two languages with different decimal signs share the point (ISO 80000-1 allows both signs), so that
     a figure reads the same in both and a line without words stands once.
     """
-    mixed = len({sign_of(language) for language in languages}) > 1
+    mixed = len({Translator(language).decimal_sign for language in languages}) > 1
     return tuple(Voice(language, mixed) for language in languages)
-
-
-def sign_of(language: str) -> str:
-    """The decimal sign of a language."""
-    return Translator(language)("words-decimal-sign")
 
 
 def once(texts: Iterable[str]) -> tuple[str, ...]:

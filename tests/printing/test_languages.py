@@ -8,11 +8,10 @@ from itertools import permutations
 import pytest
 
 from tagger.drawing import Text
-from tagger.i18n import LANGUAGES
+from tagger.i18n import LANGUAGES, Translator
 from tagger.printing import fields, template
 from tagger.printing.content import Tag
 from tagger.printing.layout import lay_out
-from tagger.printing.words import sign_of
 
 PAIRS = [*permutations(LANGUAGES, 2)]
 WORDLESS = (
@@ -40,12 +39,12 @@ def signs_on(tag: Tag, name: str, languages: tuple[str, ...]) -> set[str]:
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_a_tag_writes_decimals_as_its_language_does(language: str, assessed: list[Tag]) -> None:
     for tag in assessed:
-        assert signs_on(tag, "hang_tag", (language,)) == {sign_of(language)}
+        assert signs_on(tag, "hang_tag", (language,)) == {Translator(language).decimal_sign}
 
 
 @pytest.mark.parametrize("languages", PAIRS, ids="-".join)
 def test_a_tag_in_two_languages_has_one_decimal_sign(languages: tuple[str, str], assessed: list[Tag]) -> None:
-    signs = {sign_of(language) for language in languages}
+    signs = {Translator(language).decimal_sign for language in languages}
     wanted = signs if len(signs) == 1 else {"."}
     for tag in assessed:
         assert signs_on(tag, "hang_tag_two", languages) == wanted

@@ -3,7 +3,7 @@
 ## Lines of a tag. Ranges and signs are short; a tag has one decimal sign (label_templates/README.md)
 
 printing-value = { $value }
-printing-captioned = { $caption }: { $line }
+printing-caption = { $caption }:
 printing-size = -{ $dash } ({ $inches })
 printing-serial = { $place } of { $of }
 printing-clocking-short = clocking { $angle }
