@@ -94,7 +94,7 @@ def fit_steps(
 ) -> FitOut:
     scanned = link.parse(tag)
     try:
-        found = tag_behind(store, scanned.number, scanned.digits)
+        found = tag_behind(store, scanned.number, scanned.digits, tables_of(request))
     except TaggerError as error:
         raise there(error) from None
     tables, content, t = tables_of(request), found.content, translator_of(request)

@@ -80,7 +80,7 @@ def asked(request: Request, form: OrderForm) -> dict[str, Any]:
     spec: AssemblySpec | None = None
     number: str | None = None
     if form.number.strip():
-        found = find(store_of(request), form.number, form.digits.strip() or None)
+        found = find(store_of(request), form.number, form.digits.strip() or None, tables_of(request))
         number = found.number
         spec = None if found.record else found.content.spec
     elif form.spec.strip():

@@ -230,6 +230,8 @@ def _notices(tag: Tag, reader: Reader) -> list[View]:
         off = differences(tag.record.content, tag.printed, reader)
         notice = _notice("danger", t("scan-notice-differ-title"), t("scan-notice-differ"), differences=off)
         found.append(notice)
+    if tag.overrated:
+        found.append(_notice("danger", t("scan-notice-overrated-title"), t(tag.overrated.message)))
     if tag.record and tag.record.replaced_by:
         newer = tag.record.replaced_by
         notice = _notice(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from tagger.code import number as tag_number
 from tagger.code import payload
@@ -11,6 +11,7 @@ from tagger.messages import Message
 from tagger.spec import End, TagContent, Tightening
 from tagger.store import Assembly, Store
 from tagger.trade import assess
+from tagger.trade.present import Overrated, lowered, overrated
 from tagger.trade.results import Assessment, Turns
 from tagger.trade.tables import Tables
 
@@ -22,7 +23,7 @@ class Tag:
     """What is known about one tag.
 
     ``content`` is what the page shows: the record's where there is one, else what the digits
-    say. ``printed`` is what the digits say where that was readable; ``digits_state`` is
+    say; its pressure is the lower of that and today's rating. ``printed`` is what the digits say where that was readable; ``digits_state`` is
     ``None``, ``"same"``, ``"differ"`` or ``"damaged"``.
     """
 
@@ -32,6 +33,7 @@ class Tag:
     record: Assembly | None = None
     printed: TagContent | None = None
     digits_state: str | None = None
+    overrated: Overrated | None = None  # the content has the lower pressure of today
 
     @property
     def path(self) -> str:
@@ -42,12 +44,20 @@ class Tag:
         return bool(self.record and self.record.withdrawn)
 
 
-def find(store: Store, typed: str, digits: str | None) -> Tag:
+def find(store: Store, typed: str, digits: str | None, tables: Tables) -> Tag:
     """What is known about a tag: the record where there is one, else what the digits say.
+
+    The pressure is held against ``tables``: the lower one is shown.
 
     Raises NumberError for a slip in the number, PayloadError for damaged digits that no record
     makes up for, StoreError where there is neither a record nor digits.
     """
+    found = _find(store, typed, digits)
+    high = overrated(found.content, tables, whole=found.record is not None)
+    return replace(found, content=lowered(found.content, high), overrated=high)
+
+
+def _find(store: Store, typed: str, digits: str | None) -> Tag:
     number = tag_number.validate(typed)
     record = store.assembly(number) if store.known(number) else None
     if digits is None:
@@ -68,7 +78,10 @@ def find(store: Store, typed: str, digits: str | None) -> Tag:
 
 
 def assessment_of(tag: Tag, tables: Tables) -> Assessment | None:
-    """The record's assessment; for a tag of another shop, what our tables say of its spec."""
+    """The record's assessment, or today's where that rates it lower; for a tag of another shop, what our
+    tables say of its spec."""
+    if tag.overrated:
+        return tag.overrated.now
     if tag.record:
         return tag.record.assessment
     try:

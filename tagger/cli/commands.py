@@ -187,6 +187,32 @@ def _event_line(event: Event, t: Translator) -> str:
     return f"{event.at:%Y-%m-%d %H:%M}  {happened}  {event.by or ''}".rstrip()
 
 
+def overrated(_: argparse.Namespace, t: Translator) -> Answer:
+    """Registered assemblies whose pressure stands above what today's tables allow, with the reason."""
+    from tagger.code.number import format as shown
+    from tagger.trade import present
+
+    rows, lines, tables = [], [], shop_settings().tables()
+    with open_store() as store:
+        for item in store.every():
+            high = present.overrated(item.content, tables)
+            if high is None:
+                continue
+            number = shown(item.number)
+            rows.append(
+                {
+                    "number": number,
+                    "was_bar": high.was_bar,
+                    "now_bar": high.now_bar,
+                    "customer": item.customer,
+                    "machine": item.machine,
+                    **t.as_json(high.message),
+                }
+            )
+            lines.append(t("cli-overrated", number=number, message=high.message))
+    return {"overrated": rows}, "\n".join(lines) or t("cli-overrated-none")
+
+
 def templates(_: argparse.Namespace, t: Translator) -> Answer:
     """The label templates."""
     from tagger.printing import template

@@ -142,6 +142,7 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "run": (printing.run, _run),
     "read": (commands.read, _read),
     "show": (commands.show, _show),
+    "overrated": (commands.overrated, _nothing),
     "templates": (commands.templates, _nothing),
     "preflight": (printing.preflight, _preflight),
     "serve": (commands.serve, _serve),

@@ -13,6 +13,7 @@ cli-about-print = Druckt die Schilder registrierter Schlauchleitungen aus.
 cli-about-run = Registriert eine ganze Liste und druckt sie aus, alles oder nichts.
 cli-about-read = Zeigt, was auf einem Schild steht, ohne Datenbank.
 cli-about-show = Zeigt den Datensatz eines Schilds und seinen Verlauf.
+cli-about-overrated = Schlauchleitungen auflisten, die über den heutigen Werten registriert sind.
 cli-about-templates = Listet die Etikettvorlagen auf.
 cli-about-preflight = Prüft, ob sich ein Schild scannen lässt.
 cli-about-serve = Startet die Web-Anwendung.
@@ -167,3 +168,8 @@ cli-state-stopped = gestoppt
 cli-state-canceled = storniert
 cli-state-aborted = abgebrochen
 cli-state-completed = ausgedruckt
+
+## Assemblies rated above today's tables
+
+cli-overrated = { $number }: { $message }
+cli-overrated-none = Keine Schlauchleitung hat einen höheren Druck als nach heutigen Tabellen.

@@ -114,6 +114,7 @@ scan-notice-differ = Gezeigt wird der Datensatz der Werkstatt. Bauen Sie die Sch
 scan-differ-record = Datensatz:
 scan-differ-tag = Schild:
 scan-differ-nothing = nichts
+scan-notice-overrated-title = Niedrigerer Druck als registriert
 scan-notice-replaced-title = Schlauchleitung ersetzt
 scan-notice-replaced = Eine neuere Schlauchleitung hat sie ersetzt.
 scan-notice-old-title = Lager- oder Verwendungsdauer überschritten

@@ -13,6 +13,7 @@ cli-about-print = Print the tags of registered hose assemblies.
 cli-about-run = Register and print a whole list, all or nothing.
 cli-about-read = Show what a tag says, without any database.
 cli-about-show = Show the record of a tag and its history.
+cli-about-overrated = List assemblies registered above today's ratings.
 cli-about-templates = List the label templates.
 cli-about-preflight = Check whether a tag will scan.
 cli-about-serve = Run the web application.
@@ -167,3 +168,8 @@ cli-state-stopped = stopped
 cli-state-canceled = cancelled
 cli-state-aborted = aborted
 cli-state-completed = printed
+
+## Assemblies rated above today's tables
+
+cli-overrated = { $number }: { $message }
+cli-overrated-none = No assembly is rated above today's tables.

@@ -114,6 +114,7 @@ scan-notice-differ = The shop's record is shown. Do not install the hose until t
 scan-differ-record = Record:
 scan-differ-tag = Tag:
 scan-differ-nothing = nothing
+scan-notice-overrated-title = Lower pressure than registered
 scan-notice-replaced-title = Hose replaced
 scan-notice-replaced = A newer hose has replaced it.
 scan-notice-old-title = Past its storage or service life

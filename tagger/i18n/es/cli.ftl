@@ -13,6 +13,7 @@ cli-about-print = Imprime las etiquetas de latiguillos registrados.
 cli-about-run = Registra e imprime una lista entera, todo o nada.
 cli-about-read = Muestra lo que dice una etiqueta, sin base de datos.
 cli-about-show = Muestra el registro de una etiqueta y su historial.
+cli-about-overrated = Listar los latiguillos registrados por encima de los valores actuales.
 cli-about-templates = Muestra las plantillas de etiqueta.
 cli-about-preflight = Comprueba si una etiqueta se podrá escanear.
 cli-about-serve = Inicia la aplicación web.
@@ -167,3 +168,8 @@ cli-state-stopped = detenido
 cli-state-canceled = cancelado
 cli-state-aborted = interrumpido
 cli-state-completed = impreso
+
+## Assemblies rated above today's tables
+
+cli-overrated = { $number }: { $message }
+cli-overrated-none = Ningún latiguillo tiene más presión que la de las tablas actuales.

@@ -114,6 +114,7 @@ scan-notice-differ = Se muestra el registro del taller. No monte el latiguillo h
 scan-differ-record = Registro:
 scan-differ-tag = Etiqueta:
 scan-differ-nothing = nada
+scan-notice-overrated-title = Presión inferior a la registrada
 scan-notice-replaced-title = Latiguillo sustituido
 scan-notice-replaced = Un latiguillo más nuevo lo ha sustituido.
 scan-notice-old-title = Vida útil o almacenamiento superados

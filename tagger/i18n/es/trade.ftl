@@ -41,6 +41,8 @@ trade-unfit-fluid-unnamed = Ninguna fuente dice que { $standard } sea apta para 
 trade-fluid-unnamed = Ninguna fuente dice que { $standard } sea apta para este fluido: { $fluid }. Por eso no vale ninguna presión. Pregunte al fabricante de la manguera e indique la presión admitida con el fluido y la temperatura máxima que nombra la fuente.
 trade-fluid-as-oil = Ninguna fuente nombra este fluido para { $standard }: { $fluid }. Se trata como un aceite mineral: confírmelo con el fabricante de la manguera.
 trade-pressure-not-lifted = La presión introducida, { $entered } (fuente: { $source }), no vale. Más allá de un límite de fluido o de temperatura solo cuenta si su fuente nombra el fluido y la temperatura máxima de este latiguillo: indique los dos con ella.
+trade-overrated = Este latiguillo se registró para { $was }. Según los valores actuales admite { $now } como máximo. Use el valor más bajo.
+trade-overrated-no-longer = Este latiguillo se registró para { $was }. Según los valores actuales no vale ninguna presión. { $why } No lo use hasta que el taller le indique su presión de trabajo.
 
 ## Lengths and bends
 

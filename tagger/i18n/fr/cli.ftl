@@ -13,6 +13,7 @@ cli-about-print = Imprime les étiquettes de flexibles enregistrés.
 cli-about-run = Enregistre et imprime une liste entière, tout ou rien.
 cli-about-read = Affiche ce que dit une étiquette, sans base de données.
 cli-about-show = Affiche le dossier d'une étiquette et son historique.
+cli-about-overrated = Lister les flexibles enregistrés au-dessus des valeurs actuelles.
 cli-about-templates = Liste les modèles d'étiquette.
 cli-about-preflight = Vérifie si une étiquette sera lisible.
 cli-about-serve = Lance l'application web.
@@ -167,3 +168,8 @@ cli-state-stopped = arrêtée
 cli-state-canceled = annulée
 cli-state-aborted = abandonnée
 cli-state-completed = imprimée
+
+## Assemblies rated above today's tables
+
+cli-overrated = { $number } : { $message }
+cli-overrated-none = Aucun flexible n'est évalué au-dessus des tables actuelles.

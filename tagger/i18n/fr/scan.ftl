@@ -114,6 +114,7 @@ scan-notice-differ = Le dossier de l'atelier est affiché. Ne montez pas le flex
 scan-differ-record = Dossier :
 scan-differ-tag = Étiquette :
 scan-differ-nothing = rien
+scan-notice-overrated-title = Pression inférieure à celle enregistrée
 scan-notice-replaced-title = Flexible remplacé
 scan-notice-replaced = Un flexible plus récent l'a remplacé.
 scan-notice-old-title = Durée de stockage ou de vie dépassée

@@ -1,0 +1,59 @@
+"""What an assembly that was rated earlier may work at today: the lower of then and now.
+
+Tables are corrected. A tag or record keeps the figure it was made with; whoever shows it shows the lower.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tagger.errors import TaggerError
+from tagger.messages import Message, pressure
+from tagger.spec import TagContent
+from tagger.trade.assess import assess
+from tagger.trade.results import Assessment
+from tagger.trade.tables import Tables
+
+_SAME_BAR = 0.5  # what rounding to a tag's tenths and to psi may differ by
+
+
+@dataclass(frozen=True)
+class Overrated:
+    """A pressure above what the tables of today allow, in bar; ``now_bar`` None: no pressure applies."""
+
+    was_bar: float
+    now_bar: float | None
+    now: Assessment
+
+    @property
+    def message(self) -> Message:
+        """What to tell whoever holds the hose."""
+        was = pressure(self.was_bar)
+        if self.now_bar is None:
+            why = self.now.working_pressure.why or Message("words-not-known")
+            return Message("trade-overrated-no-longer", was=was, why=why)
+        return Message("trade-overrated", was=was, now=pressure(self.now_bar))
+
+
+def overrated(content: TagContent, tables: Tables, *, whole: bool = True) -> Overrated | None:
+    """How the content's pressure stands above today's rating; None where it does not.
+
+    ``whole``: False for a content read from a tag alone, which does not say what fluid and heat the
+    source of a given pressure names: such a figure is then only lowered, not taken away.
+    """
+    was = content.working_pressure_bar
+    if was is None:
+        return None
+    try:
+        now = assess(content.spec, tables)
+    except TaggerError:  # a part that today's tables do not know: nothing to hold it against
+        return None
+    bar = now.working_pressure.value_bar
+    if bar is None and not whole and content.spec.working_pressure is not None:
+        return None
+    return Overrated(was, bar, now) if bar is None or bar < was - _SAME_BAR else None
+
+
+def lowered(content: TagContent, found: Overrated | None) -> TagContent:
+    """The content with the pressure of today where that is lower."""
+    return content if found is None else content.model_copy(update={"working_pressure_bar": found.now_bar})

@@ -1,0 +1,55 @@
+"""A hose that was registered with more pressure than the tables of today allow shows the lower one."""
+
+from __future__ import annotations
+
+import pytest
+from fastapi.testclient import TestClient
+
+from tagger.i18n import LANGUAGES, Translator
+from tagger.spec import AssemblySpec
+from tagger.store import Assembly, Store
+from tagger.trade import assess
+from tagger.trade.present import overrated
+from tagger.trade.tables import tables
+from tests.scan.conftest import OTHER_SHOP, SPEC, path, text
+
+
+def registered(store: Store, bar: float, **changed: object) -> Assembly:
+    """A record as an older program left it: rated at ``bar`` whatever today's tables say."""
+    spec = AssemblySpec.read(SPEC | changed)
+    then = assess(AssemblySpec.read(SPEC))
+    rated = then.working_pressure.model_copy(update={"value_bar": bar})
+    return store.register(spec, then.model_copy(update={"working_pressure": rated}))[0]
+
+
+@pytest.mark.parametrize("digits_only", [False, True])
+def test_a_fluid_without_a_source_has_no_pressure_any_more(
+    client: TestClient, store: Store, digits_only: bool
+) -> None:
+    made = registered(store, 241.3, fluid="phosphate_ester")
+    shown = text(client.get(f"/T/{OTHER_SHOP}/{made.digits}" if digits_only else path(made)).text)
+    assert "Lower pressure than registered" in shown
+    assert "No source says that SAE 100R2 may carry phosphate ester (HFD-R)." in shown
+    assert shown.count("241 bar") == 1  # in the notice of what it was registered for
+    assert "Do not use it until the shop has told you its working pressure." in shown
+
+
+def test_a_higher_figure_is_shown_lowered(client: TestClient, store: Store) -> None:
+    made = registered(store, 420.0)
+    shown = text(client.get(path(made)).text)
+    assert "registered for 420 bar" in shown
+    now = assess(AssemblySpec.read(SPEC)).working_pressure.value_bar
+    assert now is not None and f"may work at {round(now)} bar" in shown
+
+
+def test_a_figure_that_still_holds_is_left_alone(client: TestClient, store: Store) -> None:
+    spec = AssemblySpec.read(SPEC)
+    made = store.register(spec, assess(spec))[0]
+    assert overrated(made.content, tables()) is None
+    assert "Lower pressure than registered" not in text(client.get(path(made)).text)
+
+
+def test_it_is_said_in_every_language(store: Store) -> None:
+    found = overrated(registered(store, 420.0).content, tables())
+    assert found is not None
+    assert len({Translator(language)(found.message) for language in LANGUAGES}) == len(LANGUAGES)
