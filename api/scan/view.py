@@ -305,7 +305,12 @@ def _end_source(tag: Tag, assessed: Assessment | None, name: str, reader: Reader
         return t("scan-pressure-as_tagged")
     advice = getattr(assessed, name)
     sources = dict.fromkeys(figure.source for figure in (advice.torque, advice.flats) if figure)
-    return t("scan-source", source="; ".join(map(tables.where_from, sources))) if sources else ""
+    if not sources:
+        return ""
+    source = "; ".join(map(tables.where_from, sources))
+    if advice.torque is None:
+        return t("scan-source", source=source)
+    return t("scan-source-basis", basis=advice.torque.basis, source=source)
 
 
 def _end(tag: Tag, which: str, reader: Reader, assessed: Assessment | None) -> View:

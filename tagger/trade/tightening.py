@@ -15,6 +15,7 @@ from tagger import phrases
 from tagger.messages import Figure, Message, Unit, Value, as_is, count
 from tagger.messages import torque as newton_metres
 from tagger.spec import STATED, Basis, End, Form, Material
+from tagger.trade import agreeing
 from tagger.trade import rows as row
 from tagger.trade.results import EndAdvice, Flats, Torque, Turns, Warning_
 from tagger.trade.steps import steps_for
@@ -44,8 +45,7 @@ LUBRICATIONS = frozenset(
 )
 """The words of the ``lubrication`` column; a shop may write its own text instead."""
 
-_CONFIDENCE_ORDER = {"shop": 0, "published": 1, "practice": 2, "memory": 3}
-_BASIS_ORDER = {"finger_tight": 0, "wrench_resistance": 1, "not_stated": 2, "torque": 3}
+_BASIS_ORDER = {"wrench_resistance": 0, "finger_tight": 1, "not_stated": 2, "torque": 3}
 
 
 def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning_]]:
@@ -57,18 +57,23 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
     mine = [r for r in every if r.use == "hose" and _turned(end, tables) & set(r.part)]
     factor, rows_for_metal = _for_material(mine, end.material, tables)
     taper = end.connection.is_taper
-    torque_row = None if taper else _pick(_of_series(rows_for_metal, end, tables), "torque")
+    of_series = _of_series(rows_for_metal, end, tables)
+    torque_row = None if taper else _pick(of_series, "torque")
     flats_row = None if taper or factor < 1 else _pick(rows_for_metal, "flats")
     if torque_row is not None and tables.families[end.connection].method == "torque":
         flats_row = None  # one method for a joint: a face seal is tightened by torque
     turns_row = _pick(rows_for_metal, "turns") if taper else None
     found = EndAdvice(
-        torque=_torque(torque_row, factor, end.material, tables) if torque_row else None,
+        torque=_torque(torque_row, of_series, factor, end.material, tables) if torque_row else None,
         flats=_flats(flats_row) if flats_row else None,
         turns=_turns(turns_row) if turns_row else None,
         spread=tuple(_said(r) for r in every if r not in (torque_row, flats_row, turns_row)),
     )
-    return found, _warnings(name, end, found, torque_row, factor, tables)
+    warnings = _warnings(name, end, found, torque_row, factor, tables)
+    if torque_row:
+        equals = agreeing.peers(torque_row, of_series)
+        warnings += agreeing.warnings(name, torque_row, equals, agreeing.shared(torque_row, equals))
+    return found, warnings + _two_bases(name, flats_row, rows_for_metal)
 
 
 def _of_series(mine: list[row.TighteningRow], end: End, tables: Tables) -> list[row.TighteningRow]:
@@ -131,26 +136,43 @@ def _has(item: row.TighteningRow, figure: Kind) -> bool:
 def _rank(item: row.TighteningRow, figure: Kind) -> tuple[object, ...]:
     """A shop's own first, memory last; a figure for the size before a general rule; a range
     before a mere ceiling; a table of the family before a machine's manual; then the lowest
-    upper figure, and of equals the one that starts earliest."""
+    upper figure, and of equal flats those from wrench resistance (``_two_bases``)."""
     upper = {"torque": item.torque_max_nm, "flats": item.flats_max, "turns": item.turns_max}[figure]
+    confidence, general, ceiling, machine = agreeing.standing(item)
     return (
-        _CONFIDENCE_ORDER[item.confidence],
-        item.size == "all",
-        figure == "torque" and item.torque_min_nm is None,
-        item.scope != "family",
+        confidence,
+        general,
+        figure == "torque" and ceiling,
+        machine,
         upper,
         _BASIS_ORDER.get(item.basis, 9),
         item.flats_max is None,
     )
 
 
-def _torque(item: row.TighteningRow, factor: float, material: Material, tables: Tables) -> Torque:
+def _torque(
+    item: row.TighteningRow,
+    rows: list[row.TighteningRow],
+    factor: float,
+    material: Material,
+    tables: Tables,
+) -> Torque:
+    """The row's torque; where other rows count as much and share a range with it, that range."""
     assert item.torque_max_nm is not None
-    low = None if item.torque_min_nm is None else round(item.torque_min_nm * factor, 1)
+    equals = agreeing.peers(item, rows)
+    agreed = agreeing.shared(item, equals)
+    least, most = agreed or (item.torque_min_nm, item.torque_max_nm)
+    basis = _torque_basis(item, factor, material, tables)
+    if agreed:
+        basis = Message("trade-torque-basis-shared", basis=basis, count=len(equals))
+    beside = agreeing.others(equals if agreed else [item], rows)
+    if beside:
+        low, high = (round(figure * factor, 1) for figure in beside)
+        basis = Message("trade-torque-basis-others", basis=basis, others=newton_metres(low, high))
     return Torque(
-        min=low,
-        max=round(item.torque_max_nm * factor, 1),
-        basis=_torque_basis(item, factor, material, tables),
+        min=None if least is None else round(least * factor, 1),
+        max=round(most * factor, 1),
+        basis=basis,
         source=item.source,
         part="cap_screw" if "cap_screw" in item.part else "nut",
     )
@@ -182,6 +204,34 @@ def lubrication(cell: str) -> Message:
 def _flats(item: row.TighteningRow) -> Flats:
     assert item.flats_min is not None and item.flats_max is not None
     return Flats(min=item.flats_min, max=item.flats_max, basis=Basis(item.basis), source=item.source)
+
+
+def _two_bases(name: str, shown: row.TighteningRow | None, rows: list[row.TighteningRow]) -> list[Warning_]:
+    """That another source counts the very same flats from another start: one of the two is wrong.
+
+    Never converted. Wrench resistance is shown: it has a figure (about 30 lbf·in), finger-tight leaves
+    play of unknown size, and a joint that turns less may leak.
+    """
+    if shown is None:
+        return []
+    same = [
+        r
+        for r in rows
+        if r.basis in STATED
+        and r.basis != shown.basis
+        and (r.flats_min, r.flats_max) == (shown.flats_min, shown.flats_max)
+    ]
+    if not same:
+        return []
+    message = Message(
+        "trade-flats-two-bases",
+        part=phrases.part(name),
+        basis=phrases.basis(shown.basis),
+        other=phrases.basis(same[0].basis),
+        source=shown.source,
+        contrary=same[0].source,
+    )
+    return [Warning_(code="flats_two_bases", field=name, message=message, severity="note")]
 
 
 def _turns(item: row.TighteningRow) -> Turns:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from typing import Any
 
 import pytest
 
@@ -110,9 +111,45 @@ def test_the_fit_guide_never_says_whichever_comes_first() -> None:
         )
 
 
-def test_of_equal_flats_those_from_finger_tight_are_shown_which_turn_less() -> None:
-    found = by(flats(1, 1.5, "wrench_resistance"), flats(1, 1.5, "finger_tight"))
-    assert found.flats is not None and found.flats.basis is Basis.FINGER_TIGHT
+def test_of_equal_flats_those_from_wrench_resistance_are_shown_and_the_contradiction_is_said() -> None:
+    rows = (flats(1, 1.5, "finger_tight", source="one"), flats(1, 1.5, "wrench_resistance", source="two"))
+    found, warnings = advised(*rows)
+    assert found.flats is not None and found.flats.basis is Basis.WRENCH_RESISTANCE
+    said = [w.message for w in warnings if w.code == "flats_two_bases"]
+    assert [(m.values["source"], m.values["contrary"]) for m in said] == [("two", "one")]
+    _, agree = advised(flats(1, 1.5, "wrench_resistance"), flats(2, 2, "finger_tight"))
+    assert not agree
+
+
+def test_sources_that_overlap_are_shown_as_the_range_they_share() -> None:
+    found, warnings = advised(nm(23, 26, source="one"), nm(24, 28, source="two"))
+    assert found.torque is not None and (found.torque.min, found.torque.max) == (24, 26)
+    assert found.torque.basis.id == "trade-torque-basis-shared" and not warnings
+
+
+def test_sources_that_share_nothing_are_both_named_and_the_tag_keeps_one() -> None:
+    found, warnings = advised(nm(90, 95, source="one"), nm(116, 142, source="two"))
+    assert found.torque is not None and (found.torque.min, found.torque.max) == (90, 95)
+    [said] = [w.message for w in warnings if w.code == "torque_sources_disagree"]
+    assert [m.values["source"] for m in said.values["torques"]] == ["one", "two"]
+    assert found.torque.basis.values["others"] == torque(116, 142)
+
+
+@pytest.mark.parametrize(
+    "apart", [{"lubrication": "lubricated"}, {"part": ("stud",)}, {"scope": "machine"}, {"screw": "M10"}]
+)
+def test_two_joints_or_conditions_are_never_taken_together(apart: dict[str, Any]) -> None:
+    """Each time the ranges overlap, and the figure shown is that of one source."""
+    one = nm(90, 100, source="one", lubrication="run_on_dry")
+    found = by(one, nm(95, 120, source="two", **{"lubrication": "run_on_dry", **apart}), form="male")
+    assert found.torque is not None and (found.torque.min, found.torque.max) == (90, 100)
+
+
+def test_a_shops_own_torque_settles_what_the_sources_dispute() -> None:
+    rows = (nm(90, 95, source="one"), nm(116, 142, source="two"), nm(100, 110, confidence="shop"))
+    found, warnings = advised(*rows)
+    assert found.torque is not None and (found.torque.min, found.torque.max) == (100, 110)
+    assert not warnings and found.torque.basis.values["others"] == torque(90, 142)
 
 
 def test_flats_without_a_starting_point_are_kept_aside_and_named() -> None:

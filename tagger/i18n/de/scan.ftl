@@ -14,6 +14,7 @@ scan-tag = Schild
 scan-tag-title = Schild { $number }
 scan-line = { $label }: { $text }
 scan-source = Quelle: { $source }
+scan-source-basis = Quelle: { $source } ({ $basis })
 scan-source-label = Quelle
 scan-app-name = Leser für Schlauchschilder
 scan-app-short_name = Schlauchschilder

@@ -104,6 +104,11 @@ trade-soft-material = { SAY($part, case: "start") }: { $material } verträgt ein
 trade-torque-basis = { $joint }, { $lubrication }
 trade-torque-basis-screw = { $joint }, { $lubrication }, je Schraube { $screw }
 trade-torque-basis-reduced = { $joint }, { $lubrication }, { $percent } % des Werts für Stahl bei { $material } ({ $source })
+trade-torque-basis-shared = { $basis }, gemeinsamer Bereich von { $count } Quellen
+trade-torque-basis-others = { $basis }, andere Quellen { $others }
+trade-torque-of-source = { $torque } ({ $joint }: { $source })
+trade-torque-sources-disagree = { SAY($part, case: "start") }: Die Quellen für das Anziehdrehmoment widersprechen sich: { LIST($torques) }. Den Wert des Armaturenherstellers verwenden.
+trade-flats-two-bases = { SAY($part, case: "start") }: Schlüsselflächen { $basis } zählen (Quelle: { $source }); eine andere Quelle ({ $contrary }) nennt dieselbe Zahl { $other }.
 trade-spread = { LIST($values) } ({ $joint }{ $screw ->
     [none] { "" }
    *[other] , Schraube { $screw }

@@ -14,6 +14,7 @@ scan-tag = Tag
 scan-tag-title = Tag { $number }
 scan-line = { $label }: { $text }
 scan-source = Source: { $source }
+scan-source-basis = Source: { $source } ({ $basis })
 scan-source-label = Source
 scan-app-name = Hose tag reader
 scan-app-short_name = Hose tags

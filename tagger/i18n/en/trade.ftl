@@ -104,6 +104,11 @@ trade-soft-material = { SAY($part, case: "start") }: { $material } takes less to
 trade-torque-basis = { $joint }, { $lubrication }
 trade-torque-basis-screw = { $joint }, { $lubrication }, each { $screw } screw
 trade-torque-basis-reduced = { $joint }, { $lubrication }, { $percent } % of the steel value for { $material } ({ $source })
+trade-torque-basis-shared = { $basis }, the range that { $count } sources share
+trade-torque-basis-others = { $basis }, other sources { $others }
+trade-torque-of-source = { $torque } ({ $joint }: { $source })
+trade-torque-sources-disagree = { SAY($part, case: "start") }: sources of the torque disagree: { LIST($torques) }. Use the fitting manufacturer's value.
+trade-flats-two-bases = { SAY($part, case: "start") }: count the flats { $basis } (source: { $source }); another source ({ $contrary }) gives the same number { $other }.
 trade-spread = { LIST($values) } ({ $joint }{ $screw ->
     [none] { "" }
    *[other] , { $screw } screw

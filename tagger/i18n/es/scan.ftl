@@ -14,6 +14,7 @@ scan-tag = Etiqueta
 scan-tag-title = Etiqueta { $number }
 scan-line = { $label }: { $text }
 scan-source = Fuente: { $source }
+scan-source-basis = Fuente: { $source } ({ $basis })
 scan-source-label = Fuente
 scan-app-name = Lector de etiquetas de latiguillos
 scan-app-short_name = Etiquetas

@@ -104,6 +104,11 @@ trade-soft-material = { SAY($part, case: "start") }: { $material }, par de aprie
 trade-torque-basis = { $joint }, { $lubrication }
 trade-torque-basis-screw = { $joint }, { $lubrication }, cada tornillo { $screw }
 trade-torque-basis-reduced = { $joint }, { $lubrication }, { $percent } % del valor del acero para { $material } ({ $source })
+trade-torque-basis-shared = { $basis }, margen común a { $count } fuentes
+trade-torque-basis-others = { $basis }, otras fuentes { $others }
+trade-torque-of-source = { $torque } ({ $joint }: { $source })
+trade-torque-sources-disagree = { SAY($part, case: "start") }: las fuentes del par de apriete no coinciden: { LIST($torques) }. Use el valor del fabricante del racor.
+trade-flats-two-bases = { SAY($part, case: "start") }: cuente las caras { $basis } (fuente: { $source }); otra fuente ({ $contrary }) da el mismo número { $other }.
 trade-spread = { LIST($values) } ({ $joint }{ $screw ->
     [none] { "" }
    *[other] , tornillo { $screw }

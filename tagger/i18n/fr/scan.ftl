@@ -14,6 +14,7 @@ scan-tag = Étiquette
 scan-tag-title = Étiquette { $number }
 scan-line = { $label } : { $text }
 scan-source = Source : { $source }
+scan-source-basis = Source : { $source } ({ $basis })
 scan-source-label = Source
 scan-app-name = Lecteur d'étiquettes de flexibles
 scan-app-short_name = Étiquettes

@@ -104,6 +104,11 @@ trade-soft-material = { SAY($part, case: "start") } : { $material }, couple de 
 trade-torque-basis = { $joint }, { $lubrication }
 trade-torque-basis-screw = { $joint }, { $lubrication }, par vis { $screw }
 trade-torque-basis-reduced = { $joint }, { $lubrication }, { $percent } % de la valeur de l'acier pour { $material } ({ $source })
+trade-torque-basis-shared = { $basis }, plage commune à { $count } sources
+trade-torque-basis-others = { $basis }, autres sources { $others }
+trade-torque-of-source = { $torque } ({ $joint } : { $source })
+trade-torque-sources-disagree = { SAY($part, case: "start") } : les sources du couple ne concordent pas : { LIST($torques) }. Utilisez la valeur du fabricant du raccord.
+trade-flats-two-bases = { SAY($part, case: "start") } : comptez les pans { $basis } (source : { $source }) ; une autre source ({ $contrary }) donne le même nombre { $other }.
 trade-spread = { LIST($values) } ({ $joint }{ $screw ->
     [none] { "" }
    *[other] , vis { $screw }

@@ -1,0 +1,84 @@
+"""Several sources of one torque: what they share, and whether they contradict each other."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from tagger import phrases
+from tagger.messages import Message
+from tagger.messages import torque as newton_metres
+from tagger.trade import rows as row
+from tagger.trade.results import Warning_
+
+Range = tuple[float, float]
+
+CONFIDENCE_ORDER = {"shop": 0, "published": 1, "practice": 2, "memory": 3}
+
+
+def standing(item: row.TighteningRow) -> tuple[object, ...]:
+    """How much a row's torque counts, best first: a shop's own, a figure for the size before a general
+    rule, a range before a mere ceiling, a table of the family before a machine's manual."""
+    return (
+        CONFIDENCE_ORDER[item.confidence],
+        item.size == "all",
+        item.torque_min_nm is None,
+        item.scope != "family",
+    )
+
+
+def peers(best: row.TighteningRow, rows: Iterable[row.TighteningRow]) -> list[row.TighteningRow]:
+    """The rows that count as much as the best one, for the same screw."""
+    return [r for r in rows if _torqued(r) and r.screw == best.screw and standing(r) == standing(best)]
+
+
+def shared(best: row.TighteningRow, equals: list[row.TighteningRow]) -> Range | None:
+    """The range in N·m that the sources have in common; None where they have none, or there is only one.
+
+    A nut and a stud are two joints, a dry and an oiled thread two conditions: they share nothing.
+    A flange's torque stays as printed, because the range tells which screw it is for.
+    """
+    if len(equals) < 2 or best.screw or best.torque_min_nm is None:
+        return None
+    oiled = {r.lubrication for r in equals if r.lubrication not in ("", "not_stated")}
+    if len({r.part for r in equals}) > 1 or len(oiled) > 1:
+        return None
+    low = max(r.torque_min_nm or 0.0 for r in equals)
+    high = min(r.torque_max_nm or 0.0 for r in equals)
+    return (low, high) if low <= high else None
+
+
+def others(chosen: list[row.TighteningRow], rows: Iterable[row.TighteningRow]) -> Range | None:
+    """From the least to the most that the sources beside the chosen ones give for the same screw, in N·m."""
+    rest = [r for r in rows if _torqued(r) and r not in chosen and r.screw == chosen[0].screw]
+    highs = [r.torque_max_nm for r in rest if r.torque_max_nm is not None]
+    lows = [r.torque_max_nm if r.torque_min_nm is None else r.torque_min_nm for r in rest]
+    return (min(low for low in lows if low is not None), max(highs)) if rest else None
+
+
+def warnings(
+    name: str, best: row.TighteningRow, equals: list[row.TighteningRow], agreed: Range | None
+) -> list[Warning_]:
+    """That sources of equal standing share no torque: each is named, and the builder asks which holds."""
+    if len(equals) < 2 or agreed is not None or _meet(best, equals):
+        return []
+    named = tuple(
+        Message(
+            "trade-torque-of-source",
+            torque=newton_metres(r.torque_min_nm, r.torque_max_nm or 0.0),
+            joint=r.end_type,
+            source=r.source,
+        )
+        for r in (best, *(r for r in equals if r is not best))
+    )
+    message = Message("trade-torque-sources-disagree", part=phrases.part(name), torques=named)
+    return [Warning_(code="torque_sources_disagree", field=name, message=message)]
+
+
+def _meet(best: row.TighteningRow, equals: list[row.TighteningRow]) -> bool:
+    """Whether every other range meets the one shown: then what is shown contradicts none of them."""
+    low, high = best.torque_min_nm or 0.0, best.torque_max_nm or 0.0
+    return all((r.torque_min_nm or 0.0) <= high and low <= (r.torque_max_nm or 0.0) for r in equals)
+
+
+def _torqued(item: row.TighteningRow) -> bool:
+    return item.torque_max_nm is not None
