@@ -21,6 +21,7 @@ class Sizing(StrEnum):
     PIPE = "pipe"  # nominal pipe size in inches: "3/4"
     TUBE = "tube"  # tube outside diameter in mm: "12"
     THREAD = "thread"  # metric thread: "M22x1.5"
+    WORDS = "words"  # no sizes: somebody's description, with the thread
 
 
 class Joint(StrEnum):

@@ -140,9 +140,6 @@ class _Value(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
 
 
-OTHER = "other"  # the connection of an end that no family of the tables describes
-
-
 class Hose(_Value):
     """The hose between the ends: ``standard`` as printed on the lay line, bore by ``dash``."""
 
@@ -162,6 +159,7 @@ class End(_Value):
 
     ``dash`` or ``size``: exactly one, whichever the family uses. ``hose_dash`` states a jump
     size: the hose this fitting's tail is made for, where that is not the natural one.
+    ``description``: with the connection ``other``, what the end is, its thread included.
     ``series``: heavy or light, in families where one thread is made in both; None is not known.
     ``shape``: straight, elbow_45, elbow_90, or the bend in whole degrees.
     """
@@ -203,10 +201,12 @@ class End(_Value):
 
     @model_validator(mode="after")
     def _consistent(self) -> End:
-        if self.description is not None and self.connection != OTHER:
-            raise SpecValueError("description", self.description, Message("spec-description"))
         wanted = self.connection.sized_by
-        if self.dash is None and self.size is None:
+        if self.description is not None and wanted is not Sizing.WORDS:
+            raise SpecValueError("description", self.description, Message("spec-description"))
+        if wanted is Sizing.WORDS:
+            self._described()
+        elif self.dash is None and self.size is None:
             raise SpecValueError("dash" if wanted is Sizing.DASH else "size", None, Message("spec-missing"))
         enter = Message(
             "spec-enter-size", sizing=str(wanted), key="dash" if wanted is Sizing.DASH else "size"
@@ -217,7 +217,7 @@ class End(_Value):
         if wanted is Sizing.DASH and self.dash is None:
             wrong = Message("spec-sized-by-dash", connection=family, enter=enter)
             raise SpecValueError("size", self.size, wrong)
-        if wanted is not Sizing.DASH and self.size is None:
+        if wanted not in (Sizing.DASH, Sizing.WORDS) and self.size is None:
             wrong = Message("spec-not-sized-by-dash", connection=family, enter=enter)
             raise SpecValueError("dash", self.dash, wrong)
         if self.connection.is_flange != (self.form is Form.FLANGE_HEAD):
@@ -226,6 +226,14 @@ class End(_Value):
         if self.shape == "straight" and self.drop_mm is not None:
             raise SpecValueError("drop_mm", self.drop_mm, Message("spec-drop-of-straight"))
         return self
+
+    def _described(self) -> None:
+        """An end of no family has words for its size, and nothing else."""
+        if self.description is None:
+            raise SpecValueError("description", None, Message("spec-description-missing"))
+        if self.dash is not None or self.size is not None:
+            field = "dash" if self.size is None else "size"
+            raise SpecValueError(field, getattr(self, field), Message("spec-description-only"))
 
     @property
     def is_elbow(self) -> bool:
@@ -240,7 +248,12 @@ class End(_Value):
 
     @property
     def size_text(self) -> str:
-        """The size as the trade says it: "-12", "3/4", "12 mm" or "M22x1.5", with the series ("M22x1.5 S")."""
+        """The size as the trade says it: "-12", "3/4", "12 mm" or "M22x1.5", with the series ("M22x1.5 S").
+
+        Of an end of no family its description.
+        """
+        if self.description is not None:
+            return self.description
         size = f"-{self.dash}" if self.dash is not None else str(self.size)
         if self.connection.sized_by is Sizing.TUBE:
             size += " mm"
@@ -249,7 +262,7 @@ class End(_Value):
     @property
     def size_key(self) -> str:
         """The size as the tables key it: "12", "3/4", "M22x1.5"."""
-        return str(self.dash if self.dash is not None else self.size)
+        return self.description or str(self.dash if self.dash is not None else self.size)
 
 
 class PressureOverride(_Value):

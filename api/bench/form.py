@@ -65,7 +65,7 @@ def fields_of(spec: AssemblySpec, sense: ClockingSense) -> dict[str, Any]:
         inner = data[end]
         shape = inner.get("shape", "straight")
         fields |= {f"{end}.{name}": _text(inner.get(name)) for name in _END}
-        fields[f"{end}.size"] = _text(inner.get("dash", inner.get("size")))
+        fields[f"{end}.size"] = _text(inner.get("dash", inner.get("size", inner.get("description"))))
         fields[f"{end}.shape"] = shape if isinstance(shape, str) else "angle"
         fields[f"{end}.angle"] = "" if isinstance(shape, str) else str(shape)
     without_lot = [{k: v for k, v in data[end].items() if k != "lot"} for end in _ENDS]
@@ -184,8 +184,9 @@ def _end(fields: Mapping[str, Any], end: str) -> dict[str, Any]:
     shape, size = fields[f"{end}.shape"], fields[f"{end}.size"]
     given |= _given({"shape": _whole(fields[f"{end}.angle"]) if shape == "angle" else shape})
     given |= _given({"hose_dash": _whole(fields[f"{end}.hose_dash"].lstrip("-"))})
-    by_dash = given.get("connection") in {str(c) for c in Connection if c.sized_by is Sizing.DASH}
-    given |= _given({"dash": _whole(size)} if by_dash else {"size": size})
+    sized = {str(c): c.sized_by for c in Connection}.get(given.get("connection", ""))
+    key = {Sizing.DASH: "dash", Sizing.WORDS: "description"}.get(sized, "size") if sized else "size"
+    given |= _given({key: _whole(size) if key == "dash" else size})
     return given
 
 
@@ -213,7 +214,9 @@ def record_of(fields: Mapping[str, Any], today: date) -> Record:
 
 def on_the_page(problem: Problem) -> Problem:
     """A problem of the spec under the name of the page's field."""
-    field = problem.field.replace(".dash", ".size") if problem.field.startswith("end_") else problem.field
+    field = problem.field
+    if field.startswith("end_"):
+        field = field.replace(".dash", ".size").replace(".description", ".size")
     if field.endswith(".shape") and whole_number(str(problem.value)) is not None:
         field = field.replace(".shape", ".angle")
     return Problem(field, problem.value, problem.message)

@@ -221,7 +221,7 @@ def _unflatten(flat: Flat, version: int) -> dict[str, Any]:
     for name in ("end_a", "end_b"):
         by_dash = Connection(flat[f"{name}.connection"]).sized_by is Sizing.DASH
         values["spec"][name] |= {
-            "dash" if by_dash else "size": flat[f"{name}.size"],
+            "dash" if by_dash else "size": flat.get(f"{name}.size"),
             "shape": flat[f"{name}.bend_deg"] or "straight",
             "hose_dash": hose["dash"] if flat[f"{name}.jump_size"] else None,
         }

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from tagger import phrases
 from tagger.messages import Message
-from tagger.spec import Connection, End, Form
+from tagger.spec import Connection, End, Form, Sizing
 from tagger.trade.tables import Tables
 from tagger.trade.verdict import Field, both, values
 
@@ -44,7 +44,9 @@ def same_thread(one: End, other: End, tables: Tables) -> bool:
 def compared(name: str, old: End, new: End, tables: Tables) -> list[Field]:
     """The fields of one end: what it screws to, its shape, and its metal where that differs."""
     was, to_come = phrases.end_family(old), phrases.end_family(new)
-    if (old.connection, old.size_key, old.form) == (new.connection, new.size_key, new.form):
+    if old.connection.sized_by is new.connection.sized_by is Sizing.WORDS:
+        fields = [Field(name, "differs", Message("trade-compare-described", old=was, new=to_come))]
+    elif (old.connection, old.size_key, old.form) == (new.connection, new.size_key, new.form):
         fields = [_series(name, old, new)]
     elif old.connection is not new.connection and same_thread(old, new, tables):
         how = difference(old.connection, new.connection, (new.size_text,), tables)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from tagger import phrases
 from tagger.errors import Problem, TradeError
 from tagger.messages import Message, Value, length
-from tagger.spec import AssemblySpec, End, Form, Hose
+from tagger.spec import AssemblySpec, End, Form, Hose, Sizing
 from tagger.trade import geometry
 from tagger.trade import rows as row
 from tagger.trade.results import Warning_
@@ -43,7 +43,7 @@ def end_problems(name: str, end: End, tables: Tables) -> list[Problem]:
             )
         return [Problem(f"{name}.series", str(end.series), why)]
     sizes = tables.sizes(end.connection)
-    if end.size_key in sizes:
+    if end.size_key in sizes or end.connection.sized_by is Sizing.WORDS:
         return []
     field = "dash" if end.dash is not None else "size"
     value = end.dash if end.dash is not None else end.size
@@ -90,7 +90,6 @@ def _tube_named(hose: Hose, tables: Tables) -> list[Warning_]:
 
 def _jump(name: str, end: End, hose: Hose, tables: Tables) -> tuple[list[Problem], list[Warning_]]:
     hose_dash = hose.dash
-    natural = tables.natural_hose(end.connection, end.size_key)
     if end.hose_dash is not None and end.hose_dash != hose_dash:
         why = Message("trade-tail-for-another-hose", tail=end.hose_dash, hose=hose_dash)
         return [Problem(f"{name}.hose_dash", end.hose_dash, why)], []
@@ -100,7 +99,7 @@ def _jump(name: str, end: End, hose: Hose, tables: Tables) -> tuple[list[Problem
         "size": end.size_text,
         "connection": phrases.connection(end.connection),
         "hose": hose_dash,
-        "usual": tuple(f"-{dash}" for dash in natural),
+        "usual": tuple(f"-{dash}" for dash in tables.natural_hose(end.connection, end.size_key)),
     }
     if end.hose_dash is None:
         return [Problem(f"{name}.hose_dash", None, Message("trade-end-for-another-hose", **values))], []

@@ -178,9 +178,11 @@ class Tables:
         """Whether a fitting of this size is made for the hose without a jump size being stated.
 
         Where the hose's dash names the tube (SAE 100R5), ends in dash and pipe sizes go by it; a tube or
-        a thread in mm goes by the bore ("common practice, no source").
+        a thread in mm goes by the bore ("common practice, no source"). An end of no family is made for any.
         """
         dash = hose.dash
+        if family.sized_by is Sizing.WORDS:
+            return True
         if self.names_tube(hose) and family.sized_by in (Sizing.TUBE, Sizing.THREAD):
             bore = self.nominal_bore_mm(hose)
             dash = min(

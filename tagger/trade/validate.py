@@ -15,7 +15,7 @@ from itertools import pairwise
 from typing import Any
 
 from tagger.messages import Message
-from tagger.spec import Basis, Connection, Form
+from tagger.spec import Basis, Connection, Form, Sizing
 from tagger.trade import rows as row
 from tagger.trade.identifying.readings import SEATS
 from tagger.trade.steps import CONDITIONS, PHASES, STEP_FIGURES
@@ -300,6 +300,8 @@ def _families(tables: Tables) -> Iterator[Message]:
         for form in item.forms:
             if form not in set(Form):
                 yield _unknown(at, "forms", form)
+            if item.family.sized_by is Sizing.WORDS:
+                continue
             shares = sum(s.share for s in tables.seats if s.family is item.family and s.form == form)
             if abs(shares - 1) > 1e-9:
                 yield Message("trade-check-shares", row=_row("seats", item.family, form), sum=shares)

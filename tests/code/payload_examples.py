@@ -141,4 +141,19 @@ EXAMPLES: dict[str, TagContent] = {
         working_pressure_bar=200,
         dangers=(Danger.HEAT,),
     ),
+    "described_end": _content(
+        {
+            "hose": {"standard": "SAE 100R2", "dash": 8},
+            "end_a": {
+                "connection": "other",
+                "description": "Block, face seal M20x1.5",
+                "form": "male",
+                "shape": "elbow_90",
+            },
+            "end_b": _end("sae_37_flare", 8),
+            "length_mm": 900,
+        },
+        at_most_bar=190,
+        unknown_parts=("end_a",),
+    ),
 }

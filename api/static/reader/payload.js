@@ -162,7 +162,7 @@ function workedOut(flat, end, tables) {
   const bend = flat[`${end}.bend_deg`];
   return {
     dash: byDash ? flat[`${end}.size`] : null,
-    size: byDash ? null : flat[`${end}.size`],
+    size: byDash ? null : flat[`${end}.size`] ?? null,
     shape: { 0: "straight", 45: "elbow_45", 90: "elbow_90" }[bend] || bend,
     hose_dash: flat[`${end}.jump_size`] ? flat["hose.dash"] : null,
   };

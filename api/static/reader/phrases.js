@@ -6,7 +6,7 @@ import { inchText } from "./units.js";
 const ANGLES = { straight: 0, elbow_45: 45, elbow_90: 90 };
 export const angleOf = (end) => ANGLES[end.shape] ?? end.shape;
 export const isFlange = (end) => end.connection.startsWith("flange_");
-export const sizeKey = (end) => String(end.dash ?? end.size);
+export const sizeKey = (end) => end.description || String(end.dash ?? end.size);
 
 const message = (id, values = {}) => ({ id, values });
 export const NOT_KNOWN = message("words-not-known");
@@ -20,8 +20,10 @@ export const cover = (which) => message(`words-cover-${which}`);
 export const basis = (which) => message(`words-basis-${which}`);
 export const lengthBasis = (which) => message(`words-length_basis-${which}`);
 
-// The size as the trade writes it: -12, 1/2, 12 mm, and the series after it: M22x1.5 S.
+// The size as the trade writes it: -12, 1/2, 12 mm, and the series after it: M22x1.5 S;
+// of an end of no family its description.
 export function sizeText(end, tables) {
+  if (end.description) return end.description;
   const size = end.dash !== null ? `-${end.dash}` : tables.sized_by[end.connection] === "tube" ? `${end.size} mm` : end.size;
   return end.series ? `${size} ${end.series}` : size;
 }

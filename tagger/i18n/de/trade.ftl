@@ -174,6 +174,7 @@ trade-compare-bore = Die Dash-Größe eines der Schläuche nennt das Rohr: Die I
 trade-compare-dash-smaller = Der neue Schlauch ist -{ $new }, kleiner als -{ $old }: weniger Durchfluss, mehr Wärme.
 trade-compare-dash-larger = Der neue Schlauch ist -{ $new }, größer als -{ $old }. Den verfügbaren Platz prüfen.
 trade-compare-suction = Alt: { $old }, ein Saugschlauch; neu: { $new }. Ein Druckschlauch kann unter Unterdruck zusammenfallen.
+trade-compare-described = { $old } und { $new } sind in Worten beschrieben. Die Teile selbst vergleichen.
 trade-compare-series = { $old } und { $new }: Die schwere (S) und die leichte (L) Baureihe unterscheiden sich in Drehmoment und zulässigem Druck. Feststellen, welche es ist.
 trade-compare-material = Alt: { $old }, neu: { $new }. Korrosionsbeständigkeit und zulässigen Druck laut Hersteller prüfen.
 trade-compare-shape = Alt: { $old }, neu: { $new }. Die Verlegung des Schlauchs ändert sich.

@@ -53,6 +53,7 @@ words-connection-flange_code61 = Flansch Code 61
 words-connection-flange_code62 = Flansch Code 62
 words-connection-jis_30 = JIS-30°-Bördel, metrisches Gewinde
 words-connection-jis_60 = JIS-60°-Konus, BSP-Gewinde
+words-connection-other = sonstiger Anschluss
 
 ## Forms
 

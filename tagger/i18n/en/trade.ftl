@@ -174,6 +174,7 @@ trade-compare-bore = The dash of one hose names the tube: the bores are { $old }
 trade-compare-dash-smaller = The new hose is -{ $new }, smaller than -{ $old }: less flow, more heat.
 trade-compare-dash-larger = The new hose is -{ $new }, larger than -{ $old }. Check the available space.
 trade-compare-suction = Old: { $old }, a suction hose; new: { $new }. A pressure hose may collapse under suction.
+trade-compare-described = { $old } and { $new } are described in words. Compare the parts themselves.
 trade-compare-series = { $old } and { $new }: a heavy (S) and a light (L) stud differ in torque and rating. Find out which one it is.
 trade-compare-material = Old: { $old }, new: { $new }. Check corrosion resistance and the manufacturer's rating.
 trade-compare-shape = Old: { $old }, new: { $new }. The hose routing changes.

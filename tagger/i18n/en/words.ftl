@@ -47,6 +47,7 @@ words-connection-flange_code61 = Code 61 flange
 words-connection-flange_code62 = Code 62 flange
 words-connection-jis_30 = JIS 30° flare, metric thread
 words-connection-jis_60 = JIS 60° cone, BSP thread
+words-connection-other = other connection
 
 ## Forms
 

@@ -174,6 +174,7 @@ trade-compare-bore = El tamaño dash de una de las mangueras designa el tubo: lo
 trade-compare-dash-smaller = La manguera nueva es -{ $new }, menor que -{ $old }: menos caudal, más calor.
 trade-compare-dash-larger = La manguera nueva es -{ $new }, mayor que -{ $old }. Compruebe el espacio disponible.
 trade-compare-suction = Antiguo: { $old }, una manguera de aspiración; nuevo: { $new }. Una manguera de presión puede colapsar con la aspiración.
+trade-compare-described = { $old } y { $new } están descritos con palabras. Compare las piezas mismas.
 trade-compare-series = { $old } y { $new }: las series pesada (S) y ligera (L) difieren en el par y en la presión admisible. Averigüe de cuál se trata.
 trade-compare-material = Antiguo: { $old }, nuevo: { $new }. Compruebe la resistencia a la corrosión y la presión admisible del fabricante.
 trade-compare-shape = Antiguo: { $old }, nuevo: { $new }. Cambia el trazado de la manguera.

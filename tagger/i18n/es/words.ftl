@@ -57,6 +57,7 @@ words-connection-flange_code61 = brida código 61
 words-connection-flange_code62 = brida código 62
 words-connection-jis_30 = abocardado JIS 30°, rosca métrica
 words-connection-jis_60 = cono JIS 60°, rosca BSP
+words-connection-other = otra conexión
 
 ## Forms
 

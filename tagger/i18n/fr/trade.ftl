@@ -174,6 +174,7 @@ trade-compare-bore = Le module (dash) de l'un des tuyaux désigne le tube : les 
 trade-compare-dash-smaller = Le nouveau tuyau est -{ $new }, plus petit que -{ $old } : moins de débit, plus de chaleur.
 trade-compare-dash-larger = Le nouveau tuyau est -{ $new }, plus grand que -{ $old }. Vérifiez la place disponible.
 trade-compare-suction = Ancien : { $old }, un tuyau d'aspiration ; nouveau : { $new }. Un tuyau de pression peut s'écraser sous la dépression.
+trade-compare-described = { $old } et { $new } sont décrits par des mots. Comparez les pièces elles-mêmes.
 trade-compare-series = { $old } et { $new } : les séries lourde (S) et légère (L) diffèrent par le couple et la pression admissible. Déterminez de laquelle il s'agit.
 trade-compare-material = Ancien : { $old }, nouveau : { $new }. Vérifiez la tenue à la corrosion et la pression admissible du fabricant.
 trade-compare-shape = Ancien : { $old }, nouveau : { $new }. Le cheminement du tuyau change.

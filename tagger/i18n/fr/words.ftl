@@ -57,6 +57,7 @@ words-connection-flange_code61 = bride code 61
 words-connection-flange_code62 = bride code 62
 words-connection-jis_30 = évasement JIS 30°, filetage métrique
 words-connection-jis_60 = cône JIS 60°, filetage BSP
+words-connection-other = autre raccord
 
 ## Forms
 
