@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from tagger.messages import Message
 from tagger.spec import Connection, Hose
 from tagger.trade import assess, geometry, rating
 from tagger.trade.identifying.identify import Measurements, identify
@@ -114,6 +115,21 @@ def test_clocking_stays_when_the_ends_change_places_by_mil_dtl_83796_5(angle: in
     elbow = end("sae_37_flare", 12, shape="elbow_90")
     spec = both("SAE 100R17", 12, elbow, clocking_deg=angle)
     assert end_for_end(spec).clocking_deg == angle
+
+
+@pytest.mark.parametrize(
+    "row", of("bolt_tables_by_class.csv"), ids=lambda row: f"{row['screw']} {row['source'][:20]}"
+)
+def test_a_torque_belongs_to_one_property_class_and_the_guide_of_a_flange_says_so(
+    row: dict[str, str],
+) -> None:
+    """General bolt tables, not flange tables: the stronger class takes more torque at one size."""
+    assert float(row["torque_nm"]) < float(row["stronger_nm"])
+    for family, step in (("flange_code61", "screw_class"), ("flange_code62", "screw_class_62")):
+        found = assess(both("EN 856 4SH", 16, end(family, 16, "flange_head"))).end_a.steps
+        assert step in found and found.index(step) < found.index("flange_cross")
+    said = str(Message("fit-screw_class"))
+    assert said.index("10.9") < said.index("more") < said.index("8.8")
 
 
 def test_proof_is_twice_and_burst_four_times_the_working_pressure() -> None:
