@@ -11,6 +11,7 @@ from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
 from tagger import lists
+from tagger.record import recorded
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Contact, Kind, OrderRequest, Registration, Store
 from tagger.trade import assess
@@ -113,11 +114,9 @@ def _build(store: Store, calendar: Calendar, job: Job) -> list[Assembly]:
 
 def _service_run(store: Store) -> list[Assembly]:
     rows = [
-        Registration(
-            one.spec, assess(one.spec), one.quantity, MONDAY + timedelta(days=1), one.customer, one.machine, one.position
-        )
+        Registration(one.spec, assess(one.spec), one.quantity, MONDAY + timedelta(days=1), **recorded(one))
         for one in lists.read_list(WEEK / "service_run.csv")
-    ]  # fmt: skip
+    ]
     return _once(store, "demonstration run", lambda key: store.register_many(rows, by="bench", key=key))
 
 

@@ -1,8 +1,8 @@
 """A list of specs, one row each, from CSV or XLSX: every problem named by row and column.
 
 Columns are the spec's keys joined by dots (``hose.standard``, ``end_a.dash``, ``length_mm``);
-``covers`` are separated by ``;``; ``quantity`` is 1 if absent. ``customer``, ``machine`` and
-``position`` go to the record. An empty cell means not given.
+``covers`` are separated by ``;``; ``quantity`` is 1 if absent. The texts of ``record.py``
+(``customer``, ``machine``, ...) go to the record. An empty cell means not given.
 """
 
 from __future__ import annotations
@@ -24,27 +24,23 @@ from pydantic import BaseModel
 from tagger.errors import Problem, SpecError
 from tagger.intake import marked, unusable
 from tagger.messages import Message
+from tagger.record import RECORD_FIELDS, Record
 from tagger.spec import MAX_COUNT, AssemblySpec
-
-RECORD_COLUMNS = ("customer", "machine", "position")
 
 
 @dataclass(frozen=True)
-class ListedSpec:
+class ListedSpec(Record):
     """One row: ``row`` as the spreadsheet numbers it, the header row being row 1."""
 
     row: int
     spec: AssemblySpec
     quantity: int
-    customer: str | None = None
-    machine: str | None = None
-    position: str | None = None
 
 
 @cache
 def columns() -> tuple[str, ...]:
     """Every column a list may have, the spec's first."""
-    return (*_dotted(AssemblySpec), "quantity", *RECORD_COLUMNS)
+    return (*_dotted(AssemblySpec), "quantity", *RECORD_FIELDS)
 
 
 def read_list(path: Path) -> list[ListedSpec]:
@@ -113,7 +109,7 @@ def _check_heading(heading: list[str]) -> None:
 
 def _row(number: int, given: dict[str, object]) -> ListedSpec:
     quantity = _quantity(given.pop("quantity", 1))
-    record = {name: str(given.pop(name)) for name in RECORD_COLUMNS if name in given}
+    record = {name: str(given.pop(name)) for name in RECORD_FIELDS if name in given}
     return ListedSpec(number, AssemblySpec.read(_nested(given)), quantity, **record)
 
 

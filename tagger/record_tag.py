@@ -8,6 +8,7 @@ from tagger.code import link, payload
 from tagger.code import number as tag_number
 from tagger.messages import Message
 from tagger.printing.content import Tag
+from tagger.record import recorded
 from tagger.settings import ShopSettings
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store import Assembly, Registration, Store
@@ -30,8 +31,7 @@ def tags_of(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) ->
     return [
         _tag(
             one.number, one.digits, one.content, one.spec, one.assessment, shop,
-            place=one.place, of=sizes[one.run], customer=one.customer, machine=one.machine,
-            position=one.position, order=one.order_reference,
+            place=one.place, of=sizes[one.run], order=one.order_reference, **recorded(one),
         )
         for one in assemblies
     ]  # fmt: skip
@@ -52,7 +52,7 @@ def _to_be(number: str, row: Registration, shop: ShopSettings, *, place: int, of
     content = row.assessment.content_of(row.spec, row.built_on)
     return _tag(
         number, payload.encode(content), content, row.spec, row.assessment, shop, place=place, of=of,
-        customer=row.customer, machine=row.machine, position=row.position, order=row.order_reference,
+        order=row.order_reference, **recorded(row),
     )  # fmt: skip
 
 

@@ -71,7 +71,13 @@ def test_a_tag_carries_what_the_record_and_the_shop_say(store: Store) -> None:
 def test_the_preview_is_the_tag_but_for_its_number(store: Store) -> None:
     shop = ShopSettings(base_url=BASE, shop_name="Ridge Hose")
     row = Registration(
-        SPEC, assess(SPEC), 3, date(2026, 11, 25), "Brindlemere Quarry", "Loader 7", "rod side"
+        SPEC,
+        assess(SPEC),
+        3,
+        date(2026, 11, 25),
+        customer="Brindlemere Quarry",
+        machine="Loader 7",
+        position="rod side",
     )
     first, shown = tags_of(store, _registered(store, 3), shop)[0], preview(row, shop)
     for name in ("content", "assessment", "serial", "shop", "extra", "lots"):

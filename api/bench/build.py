@@ -25,6 +25,7 @@ from tagger.errors import Problem, TaggerError
 from tagger.i18n import Translator
 from tagger.messages import Message, angle, length
 from tagger.printing import layout
+from tagger.record import RECORD_FIELDS, recorded
 from tagger.record_tag import preview
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
 from tagger.store import OrderRequest, Registration
@@ -63,7 +64,7 @@ def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
     )
     try:
         found = assess(wanted, tables)
-        row = _row(forms.record_of(fields, date.today()), wanted, found)
+        row = _row(forms.asked_of(fields, date.today()), wanted, found)
         payload.encode(found.content_of(wanted, row.built_on))
     except TaggerError as error:
         return View(fields, tuple(map(forms.on_the_page, error.problems)), wanted, ends=ends)
@@ -77,18 +78,16 @@ def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
     return View(fields, (), wanted, found, ends, picture, instead=instead)
 
 
-def _row(record: forms.Record, wanted: AssemblySpec, found: Assessment) -> Registration:
+def _row(asked: forms.Asked, wanted: AssemblySpec, found: Assessment) -> Registration:
     """What will be registered."""
     return Registration(
         wanted,
         found,
-        record.count,
-        record.built_on,
-        record.customer,
-        record.machine,
-        record.position,
-        record.replaces,
-        record.order_reference,
+        asked.count,
+        asked.built_on,
+        asked.replaces,
+        asked.order_reference,
+        **recorded(asked),
     )
 
 
@@ -176,9 +175,9 @@ def build(request: Request, me: Builder, form: OwnForm) -> Response:
     if form.get("save_recipe"):
         return _save_recipe(request, fields, shown.spec, str(form.get("recipe_name", "")), me.person.name)
     try:
-        record = forms.record_of(fields, date.today())
-        row = _row(record, shown.spec, shown.assessment)
-        made = register(store_of(request), [row], by=me.person.name, key=record.key)
+        asked = forms.asked_of(fields, date.today())
+        row = _row(asked, shown.spec, shown.assessment)
+        made = register(store_of(request), [row], by=me.person.name, key=asked.key)
     except TaggerError as error:
         return _page(request, fields, error.problems, status=422, chosen=chosen)
     return go(f"/bench/run/{made[0].run}?{urlencode({'template': chosen})}")
@@ -208,6 +207,7 @@ def _page(
         status=status,
         view=shown,
         fields=shown.fields,
+        record_fields=RECORD_FIELDS,
         problems=problems,
         wrong=wrong,
         **identify.offered(request),

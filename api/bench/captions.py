@@ -5,6 +5,7 @@ from __future__ import annotations
 from tagger import phrases
 from tagger.i18n import Translator
 from tagger.messages import Message, as_is
+from tagger.record import RECORD_FIELDS
 
 _ENDS = {"end_a": "bench-end_a", "end_b": "bench-end_b"}
 _ENGLISH = Translator()
@@ -26,4 +27,6 @@ def caption(field: str) -> Message:
 
 def _known(field: str, otherwise: str) -> Message:
     id = f"bench-field-{field.replace('.', '-')}"
-    return Message(id) if _ENGLISH.has(id) else as_is(otherwise)
+    if _ENGLISH.has(id):
+        return Message(id)
+    return Message(f"words-record-{field}") if field in RECORD_FIELDS else as_is(otherwise)

@@ -18,11 +18,12 @@ from api.web.state import store_of, tables_of
 from tagger import phrases
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
+from tagger.record import RECORD_FIELDS
 from tagger.store import Filter
 from tagger.units import read_pressure_bar, whole_number
 
 router = APIRouter()
-TEXTS = ("number", "customer", "machine", "position", "lot", "connection", "hose_standard", "order_reference")
+TEXTS = ("number", *RECORD_FIELDS, "lot", "connection", "hose_standard", "order_reference")
 _PAGE = 50
 
 
@@ -75,6 +76,7 @@ def find_page(request: Request, me: Builder) -> Response:
         here="find",
         problems=problems,
         asked=asked,
+        record_fields=RECORD_FIELDS,
         items=page.assemblies,
         after=page.after,
         count=count,

@@ -16,6 +16,7 @@ from typing import Any
 from api.settings import ClockingSense
 from tagger.errors import Problem, SpecError
 from tagger.messages import Message
+from tagger.record import RECORD_FIELDS, Record
 from tagger.spec import MAX_COUNT, AssemblySpec, Connection, Cover, Form, Hose, Sizing
 from tagger.trade.tables import Tables
 from tagger.units import whole_number
@@ -30,19 +31,16 @@ BLANK: dict[str, Any] = {
     "end_b.same": "1",
     "length_mm": "", "length_basis": "sealing_face", "clocking_deg": "", "max_temperature_c": "", "vacuum_bar": "", "fluid": "",
     "covers": [], "working_pressure.value_bar": "", "working_pressure.source": "", "note": "",
-    "customer": "", "machine": "", "position": "", "replaces": "", "order_reference": "", "count": "1",
+    **dict.fromkeys(RECORD_FIELDS, ""), "replaces": "", "order_reference": "", "count": "1",
     "built_on": "", "key": "",
 }  # fmt: skip
 """Every field of the page with what it holds at first."""
 
 
 @dataclass(frozen=True)
-class Record:
-    """What goes to the record beside the spec."""
+class Asked(Record):
+    """What the page asks to be registered, beside the spec."""
 
-    customer: str | None
-    machine: str | None
-    position: str | None
     replaces: str | None
     order_reference: str | None
     count: int
@@ -190,8 +188,8 @@ def _end(fields: Mapping[str, Any], end: str) -> dict[str, Any]:
     return given
 
 
-def record_of(fields: Mapping[str, Any], today: date) -> Record:
-    """What goes to the record. Raises SpecError for a count or a day that is none."""
+def asked_of(fields: Mapping[str, Any], today: date) -> Asked:
+    """What is to be registered, beside the spec. Raises SpecError for a count or a day that is none."""
     problems = []
     count, built_on = whole_number(fields["count"] or "1"), fields["built_on"]
     if count is None or not 1 <= count <= MAX_COUNT:
@@ -207,9 +205,14 @@ def record_of(fields: Mapping[str, Any], today: date) -> Record:
         problems.append(Problem("built_on", built_on, Message("bench-future", day=day)))
     if problems:
         raise SpecError(problems)
-    names = ("customer", "machine", "position", "replaces", "order_reference")
-    return Record(**{name: fields[name] or None for name in names}, count=count, built_on=day,
-                  key=fields["key"] or None)  # fmt: skip
+    return Asked(
+        replaces=fields["replaces"] or None,
+        order_reference=fields["order_reference"] or None,
+        count=count,
+        built_on=day,
+        key=fields["key"] or None,
+        **{name: fields[name] or None for name in RECORD_FIELDS},
+    )
 
 
 def on_the_page(problem: Problem) -> Problem:

@@ -14,6 +14,7 @@ from api.web.page_words import page_words, remember_language
 from api.web.state import store_of, templates_of
 from tagger.errors import Problem, TaggerError
 from tagger.messages import Message
+from tagger.record import recorded
 from tagger.store import OrderState, Role
 
 NAV = (
@@ -74,6 +75,7 @@ def spoken(request: Request) -> dict[str, Any]:
     speech = page_words(request, elsewhere)
     t = speech["t"]
     return speech | {
+        "recorded": recorded,
         "caption": lambda field: t(caption(field)),
         "captioned": lambda field: t("bench-caption", field=caption(field)),
     }

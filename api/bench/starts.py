@@ -17,6 +17,7 @@ from api.web.identity import Builder
 from api.web.state import settings_of, store_of
 from tagger.code import link
 from tagger.errors import LinkError, NumberError
+from tagger.record import recorded
 from tagger.store import Assembly
 
 router = APIRouter()
@@ -93,7 +94,7 @@ def _fields(found: Scanned, sense: ClockingSense) -> dict[str, Any]:
 
 
 def _placed(known: Assembly) -> dict[str, str]:
-    return {name: getattr(known, name) or "" for name in ("customer", "machine", "position")}
+    return {name: text or "" for name, text in recorded(known).items()}
 
 
 def _escaped(text: str) -> str:

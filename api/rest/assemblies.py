@@ -31,6 +31,7 @@ from api.shared.label_files import one_of, pdf_of, template_of
 from api.web.state import queue_of, settings_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
+from tagger.record import Record
 from tagger.record_tag import tags_of
 from tagger.spec import MAX_COUNT
 from tagger.store import Filter, Kind, Registration
@@ -38,15 +39,12 @@ from tagger.store import Filter, Kind, Registration
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
 
 
-class RegisterIn(Request_):
+class RegisterIn(Request_, Record):  # type: ignore[misc]  # pydantic takes the fields of Record alone
     """One spec and how many assemblies are built to it."""
 
     spec: SpecIn
     count: Annotated[int, Field(ge=1, le=MAX_COUNT)] = 1
     built_on: date | None = None
-    customer: str | None = None
-    machine: str | None = None
-    position: str | None = None
     replaces: str | None = None
     order_reference: str | None = None
 
@@ -127,30 +125,7 @@ def _row(request: Request, body: RegisterIn) -> Registration:
     return Registration(spec, assess_of(request, body.spec), built_on=body.built_on or today, **given)
 
 
-def _wanted(
-    number: str | None = None,
-    customer: str | None = None,
-    machine: str | None = None,
-    position: str | None = None,
-    lot: str | None = None,
-    connection: str | None = None,
-    hose_standard: str | None = None,
-    dash: int | None = None,
-    pressure_min_bar: float | None = None,
-    pressure_max_bar: float | None = None,
-    built_from: date | None = None,
-    built_to: date | None = None,
-    order_reference: str | None = None,
-    printed: bool | None = None,
-    withdrawn: bool | None = None,
-) -> Filter:
-    return Filter(
-        number, customer, machine, position, lot, connection, hose_standard, dash, pressure_min_bar,
-        pressure_max_bar, built_from, built_to, order_reference, printed, withdrawn,
-    )  # fmt: skip
-
-
-Wanted = Annotated[Filter, Depends(_wanted)]
+Wanted = Annotated[Filter, Depends()]  # each condition is a parameter of the address
 
 
 @router.get("/assemblies", summary="Find assemblies, newest first")

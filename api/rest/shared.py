@@ -19,6 +19,7 @@ from tagger.code import number as tag_number
 from tagger.errors import TaggerError
 from tagger.i18n import Translator
 from tagger.messages import Message
+from tagger.record import RECORD_FIELDS, Record
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Event, OrderRequest, Role, Store, Token, Withdrawal
 from tagger.trade import assess
@@ -104,12 +105,14 @@ def with_texts(data: Any, t: Translator) -> Any:
     return said | said.pop("message") if "message" in said else said
 
 
-class AssemblyOut(Answer):
+class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the fields of Record alone
     """One registered assembly. ``number`` as it is shown; ``link`` is what its QR code holds.
 
     ``assessment``: what the trade said when it was registered; each warning has its message as
     ``id`` and ``values``, and its ``text`` in the language of ``Accept-Language``.
     """
+
+    model_config = ConfigDict(json_schema_serialization_defaults_required=True)
 
     number: str
     link: str
@@ -117,9 +120,6 @@ class AssemblyOut(Answer):
     working_pressure_bar: float | None
     assessment: dict[str, Any]
     built_on: date | None
-    customer: str | None
-    machine: str | None
-    position: str | None
     replaces: str | None
     replaced_by: str | None
     order_reference: str | None
@@ -132,17 +132,7 @@ class AssemblyOut(Answer):
     @classmethod
     def of(cls, item: Assembly, request: Request) -> AssemblyOut:
         settings = settings_of(request)
-        same = (
-            "built_on",
-            "customer",
-            "machine",
-            "position",
-            "order_reference",
-            "registered_by",
-            "created_at",
-            "run",
-            "place",
-        )
+        same = (*RECORD_FIELDS, "built_on", "order_reference", "registered_by", "created_at", "run", "place")
         values: dict[str, Any] = {name: getattr(item, name) for name in same}
         for name in ("number", "replaces", "replaced_by"):
             values[name] = tag_number.format(number) if (number := getattr(item, name)) else None

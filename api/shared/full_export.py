@@ -10,6 +10,7 @@ from dataclasses import asdict
 from typing import Any
 
 from api.shared import spreadsheets
+from tagger.record import recorded
 from tagger.store import Assembly, OrderRequest, Recipe, Store
 
 _READ_ME = """Everything kept in the tag system, as open formats (UTF-8).
@@ -72,9 +73,7 @@ def assembly(item: Assembly) -> dict[str, Any]:
         "content": item.content.model_dump(mode="json", exclude_none=True),
         "digits": item.digits,
         "built_on": item.built_on.isoformat() if item.built_on else None,
-        "customer": item.customer,
-        "machine": item.machine,
-        "position": item.position,
+        **recorded(item),
         "replaces": item.replaces,
         "replaced_by": item.replaced_by,
         "order_reference": item.order_reference,

@@ -16,6 +16,7 @@ from openpyxl.utils import get_column_letter
 from tagger import lists
 from tagger.errors import Problem, SpecError, TaggerError
 from tagger.messages import Message
+from tagger.record import recorded
 from tagger.store import Registration
 from tagger.trade import assess
 from tagger.trade.results import Assessment
@@ -113,17 +114,7 @@ def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date) 
             found += _behind(found, dict(zip((match[c] for c in chosen), here, strict=True)), tables)
             problems += [(_cell(problem.field, place, match), problem) for problem in found]
             continue
-        rows.append(
-            Registration(
-                listed.spec,
-                known[text],
-                listed.quantity,
-                today,
-                listed.customer,
-                listed.machine,
-                listed.position,
-            )
-        )
+        rows.append(Registration(listed.spec, known[text], listed.quantity, today, **recorded(listed)))
         numbers.append(place)
     return Dry(tuple(rows), tuple(numbers), tuple(problems))
 

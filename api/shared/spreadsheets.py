@@ -13,6 +13,7 @@ from starlette.responses import Response, StreamingResponse
 
 from tagger import lists
 from tagger.code import number as tag_number
+from tagger.record import RECORD_FIELDS, recorded
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly
 
@@ -40,14 +41,14 @@ def row(item: Assembly) -> list[Any]:
         "withdrawn": "; ".join(w.reason for w in item.withdrawals) or None,
         "digits": item.digits,
     }
-    return [*own.values(), *_of_spec(item.spec), item.customer, item.machine, item.position]
+    return [*own.values(), *_of_spec(item.spec), *recorded(item).values()]
 
 
 @lru_cache(maxsize=20_000)
 def _of_spec(spec: AssemblySpec) -> tuple[Any, ...]:
     """The spec's cells; a run shares one spec, so most rows find theirs made."""
     cells = _flat(spec.as_dict())
-    return tuple(cells.get(name) for name in heading()[len(_OWN) : -len(lists.RECORD_COLUMNS)])
+    return tuple(cells.get(name) for name in heading()[len(_OWN) : -len(RECORD_FIELDS)])
 
 
 def _flat(data: dict[str, Any], prefix: str = "") -> dict[str, Any]:

@@ -18,6 +18,7 @@ from tagger.messages import Message
 from tagger.printing.layout import lay_out
 from tagger.printing.printer import Busy, JobState, NotKnown, PrinterError, Unsure, given_up, printer_at
 from tagger.printing.template import Template
+from tagger.record import recorded
 from tagger.record_tag import tags_of
 from tagger.store import Assembly, Printer, PrintJob, Store
 
@@ -66,7 +67,7 @@ class PrintQueue:
         by: str,
     ) -> PrintJob:
         """Writes a job down, to be sent at once. Raises TemplateError for a tag that does not fit."""
-        designs = {(a.digits, a.customer, a.machine, a.position): a for a in made}
+        designs = {(a.digits, *recorded(a).values()): a for a in made}
         for tag in tags_of(self.store, list(designs.values()), self.settings):
             lay_out(tag, wanted, printer.dpi)
         numbers = [a.number for a in made]

@@ -14,6 +14,7 @@ from tagger.errors import Problem, SpecError
 from tagger.i18n import Translator
 from tagger.intake import unusable
 from tagger.messages import Message
+from tagger.record import recorded
 from tagger.spec import AssemblySpec, TagContent
 
 if TYPE_CHECKING:  # each command loads only what it needs: `tagger schema` opens no database
@@ -106,22 +107,14 @@ def schema(_: argparse.Namespace, t: Translator) -> Answer:
 def register(a: argparse.Namespace, t: Translator) -> Answer:
     """Gives assemblies their tag numbers; dangers and cautions go to the screen."""
     from tagger.code import number
+    from tagger.store import Registration
     from tagger.trade import assess
 
     spec = _read_spec(a.spec)
     found = assess(spec, shop_settings().tables())
     with open_store() as store:
-        made = store.register(
-            spec,
-            found,
-            count=a.count,
-            built_on=a.built_on,
-            customer=a.customer,
-            machine=a.machine,
-            position=a.position,
-            replaces=a.replaces,
-            key=a.key,
-        )
+        row = Registration(spec, found, a.count, a.built_on, a.replaces, **recorded(a))
+        made = store.register_many([row], key=a.key)
     for warning in found.warnings:
         if warning.severity != "note":
             print(t(Message(f"report-{warning.severity}", text=warning.message)), file=sys.stderr)
@@ -152,12 +145,7 @@ def show(a: argparse.Namespace, t: Translator) -> Answer:
         for name, other in (("replaces", assembly.replaces), ("replaced_by", assembly.replaced_by))
         if other
     }
-    kept = {
-        "customer": assembly.customer,
-        "machine": assembly.machine,
-        "position": assembly.position,
-        **lineage,
-    }
+    kept = recorded(assembly)
     record = {
         "number": number.format(assembly.number),
         "link": tag.link,
@@ -165,6 +153,7 @@ def show(a: argparse.Namespace, t: Translator) -> Answer:
         "working_pressure_bar": assembly.content.working_pressure_bar,
         "built_on": assembly.built_on and assembly.built_on.isoformat(),
         **kept,
+        **lineage,
         "withdrawn": withdrawn,
         "history": [
             {"at": event.at.isoformat(), "kind": str(event.kind), "by": event.by, "data": event.data}
@@ -175,11 +164,16 @@ def show(a: argparse.Namespace, t: Translator) -> Answer:
         number.format(assembly.number),
         *(t("cli-withdrawn", reason=reason) for reason in withdrawn),
         _content_text(assembly.content, t),
-        *(t(Message(f"cli-{name}", value=value)) for name, value in kept.items() if value),
+        *(_record_line(name, text, t) for name, text in kept.items() if text),
+        *(t(Message(f"cli-{name}", value=value)) for name, value in lineage.items()),
         "",
         *(_event_line(event, t) for event in history),
     ]
     return record, "\n".join(lines)
+
+
+def _record_line(name: str, text: str, t: Translator) -> str:
+    return t("cli-recorded", caption=Message(f"words-record-{name}"), value=text)
 
 
 def _event_line(event: Event, t: Translator) -> str:

@@ -14,6 +14,7 @@ from tagger.cli.commands import Answer
 from tagger.cli.language import OPTION
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message
+from tagger.record import RECORD_FIELDS
 from tagger.spec import Form
 
 Call = Callable[[argparse.Namespace, Translator], Answer]
@@ -87,8 +88,8 @@ def _register(one: argparse.ArgumentParser, t: Translator) -> None:
     _add_spec(one, t)
     one.add_argument("--count", type=int, default=1, metavar="N", help=t("cli-option-count"))
     _add_built_on(one, t)
-    for option in ("customer", "machine", "position"):
-        one.add_argument(f"--{option}", metavar="TEXT", help=t("cli-option-record"))
+    for name in RECORD_FIELDS:
+        one.add_argument(f"--{name.replace('_', '-')}", metavar="TEXT", help=t("cli-option-record"))
     one.add_argument("--replaces", metavar="NUMBER", help=t("cli-option-replaces"))
     one.add_argument("--key", help=t("cli-option-key"))
 

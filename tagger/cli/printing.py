@@ -14,6 +14,7 @@ from tagger.cli.commands import Answer, open_store, shop_settings, tags_here
 from tagger.errors import Problem, SpecError
 from tagger.i18n import Translator
 from tagger.messages import Message, Value
+from tagger.record import recorded
 
 if TYPE_CHECKING:  # each command loads only what it needs
     from tagger.printing.content import Tag
@@ -68,9 +69,7 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
         except TradeError as error:
             problems += error.within(f"row {listed.row}").problems
             continue
-        rows.append(
-            Registration(listed.spec, found, listed.quantity, a.built_on, listed.customer, listed.machine, listed.position)
-        )  # fmt: skip
+        rows.append(Registration(listed.spec, found, listed.quantity, a.built_on, **recorded(listed)))
     if problems:
         raise SpecError(problems)
     trials = record_tag.trials(rows, shop)

@@ -17,7 +17,7 @@ class Tag:
     ``number`` is the tag number without its dash, ``link`` the text of the QR code,
     ``content`` what the link carries. ``assessment`` adds tolerance, bend radius and sources
     where a template asks for them. ``extra`` holds lines for paper that stays in the shop
-    (customer, machine, position, order, note), ``lots`` the record's lots (end_a, hose, end_b),
+    (the texts of the record, order, note), ``lots`` the record's lots (end_a, hose, end_b),
     which no symbol carries; ``shop`` is a line such as name and telephone.
     """
 

@@ -23,6 +23,7 @@ from tagger.messages import (
 from tagger.messages import angle as degrees
 from tagger.printing.content import Tag
 from tagger.printing.words import once, voices
+from tagger.record import RECORD_FIELDS
 from tagger.spec import End, Tightening
 from tagger.trade.screws import screw_of
 
@@ -214,9 +215,7 @@ FIELDS: dict[str, Field] = {
     "tightening_sources": Field(Message("printing-field-tightening_sources"), _sources, first_only=True),
     "lots": Field(Message("printing-field-lots"), _lots),
     "shop": Field(Message("printing-field-shop"), lambda tag: _typed(tag.shop)),
-    "customer": Field(Message("printing-field-customer"), _extra("customer")),
-    "machine": Field(Message("printing-field-machine"), _extra("machine")),
-    "position": Field(Message("printing-field-position"), _extra("position")),
+    **{name: Field(Message(f"words-record-{name}"), _extra(name)) for name in RECORD_FIELDS},
     "order": Field(Message("printing-field-order"), _extra("order")),
     "note": Field(Message("printing-field-note"), _extra("note")),
 }

@@ -14,6 +14,7 @@ from tagger.code import number as tag_number
 from tagger.code import payload
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
+from tagger.record import MAX_LENGTH, recorded
 from tagger.spec import MAX_COUNT, AssemblySpec
 from tagger.store import designs
 from tagger.store.base import Part, compact, fingerprint, in_chunks, not_registered
@@ -39,21 +40,19 @@ class Assemblies(Part):
         count: int = 1,
         built_on: date | None = None,
         by: str | None = None,
-        customer: str | None = None,
-        machine: str | None = None,
-        position: str | None = None,
         replaces: str | None = None,
         order_reference: str | None = None,
         key: str | None = None,
         make_number: MakeNumber = tag_number.make,
+        **record: str | None,
     ) -> list[Assembly]:
         """Gives ``count`` assemblies their tag numbers: all of them, or none.
 
-        A second call with the same ``key`` returns what the first one registered. Raises
-        StoreError (a withdrawn lot, a key used for something else), NumberError, PayloadError.
+        ``record``: the texts of the record by name (``record.RECORD_FIELDS``). A second call with the
+        same ``key`` returns what the first one registered. Raises StoreError (a withdrawn lot, a key
+        used for something else), NumberError, PayloadError.
         """
-        row = Registration(spec, assessment, count, built_on, customer, machine, position, replaces,
-                           order_reference)  # fmt: skip
+        row = Registration(spec, assessment, count, built_on, replaces, order_reference, **record)
         return self.register_many([row], by=by, key=key, make_number=make_number)
 
     def register_many(
@@ -189,9 +188,7 @@ def _columns(row: Registration) -> dict[str, Any]:
     return {
         "digits": digits,
         "built_on": row.built_on,
-        "customer": _text("customer", row.customer),
-        "machine": _text("machine", row.machine),
-        "position": _text("position", row.position),
+        **{name: _text(name, text) for name, text in recorded(row).items()},
         "replaces": compact(row.replaces) if row.replaces else None,
         "order_reference": row.order_reference,
         "hose_standard": spec.hose.standard,
@@ -207,15 +204,19 @@ def _columns(row: Registration) -> dict[str, Any]:
 
 def _text(name: str, value: str | None) -> str | None:
     value = " ".join(value.split()) if value else ""
-    if len(value) > 120:
-        raise StoreError(Problem(name, value[:20] + "...", Message("store-too-long", most=120)))
+    if len(value) > MAX_LENGTH:
+        raise StoreError(Problem(name, value[:20] + "...", Message("store-too-long", most=MAX_LENGTH)))
     return value or None
 
 
 def _asked(row: Registration) -> dict[str, Any]:
-    """What makes two requests the same: not the day, nor what the tables said that day."""
-    asked = {k: v for k, v in vars(row).items() if k not in ("assessment", "built_on", "spec")}
-    return {**asked, "spec": row.spec.as_dict()}
+    """What makes two requests the same: not the day, nor what the tables said that day.
+
+    A text of the record that is not given is left out: a new one must not make old requests differ.
+    """
+    texts = {name: text for name, text in recorded(row).items() if text is not None}
+    asked = {name: getattr(row, name) for name in ("count", "replaces", "order_reference")}
+    return {**asked, **texts, "spec": row.spec.as_dict()}
 
 
 def _already(session: Session, key: str | None, mark: str) -> list[str]:
@@ -289,9 +290,6 @@ def _value(
         content=designs.content_of(row.digits),
         digits=row.digits,
         built_on=row.built_on,
-        customer=row.customer,
-        machine=row.machine,
-        position=row.position,
         replaces=row.replaces,
         replaced_by=replaced_by,
         order_reference=row.order_reference,
@@ -300,4 +298,5 @@ def _value(
         created_at=row.created_at,
         run=row.registration_id,
         place=row.place + 1,
+        **recorded(row),
     )

@@ -11,6 +11,7 @@ from sqlalchemy import ColumnElement, and_, exists, func, or_, select, tuple_
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
+from tagger.record import Record, recorded
 from tagger.store.assemblies import values_of
 from tagger.store.base import Part
 from tagger.store.folding import fold, folded
@@ -20,13 +21,10 @@ from tagger.store.withdrawals import lot_key, matches_a_holding_one
 
 
 @dataclass(frozen=True)
-class Filter:
+class Filter(Record):
     """What to look for; None asks nothing. Texts match any part, in any case; lots match whole."""
 
     number: str | None = None
-    customer: str | None = None
-    machine: str | None = None
-    position: str | None = None
     lot: str | None = None
     connection: str | None = None
     hose_standard: str | None = None
@@ -125,9 +123,7 @@ def _conditions(wanted: Filter) -> list[ColumnElement[bool]]:
     parts = [
         folded(column).contains(fold(text.strip()), autoescape=True)
         for column, text in (
-            (row.customer, wanted.customer),
-            (row.machine, wanted.machine),
-            (row.position, wanted.position),
+            *((getattr(row, name), text) for name, text in recorded(wanted).items()),
             (row.hose_standard, wanted.hose_standard),
         )
         if text and text.strip()

@@ -21,6 +21,7 @@ from sqlalchemy import (
 from sqlalchemy.engine import Dialect
 from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
 
+from tagger.record import MAX_LENGTH
 from tagger.store.said import Said, Told
 from tagger.store.texts import Json, Line
 
@@ -95,9 +96,9 @@ class AssemblyRow(Table):
     design_id: Mapped[str] = mapped_column(ForeignKey("design.id"))
     digits: Mapped[str] = mapped_column(Line(None, "digits"))
     built_on: Mapped[date | None] = mapped_column(index=True)
-    customer: Mapped[str | None] = mapped_column(Line(120, "customer"), index=True)
-    machine: Mapped[str | None] = mapped_column(Line(120, "machine"))
-    position: Mapped[str | None] = mapped_column(Line(120, "position"))
+    customer: Mapped[str | None] = mapped_column(Line(MAX_LENGTH, "customer"), index=True)
+    machine: Mapped[str | None] = mapped_column(Line(MAX_LENGTH, "machine"))
+    position: Mapped[str | None] = mapped_column(Line(MAX_LENGTH, "position"))
     replaces: Mapped[str | None] = mapped_column(Line(11, "replaces"), index=True)
     order_reference: Mapped[str | None] = mapped_column(Line(12, "order_reference"), index=True)
     registered_by: Mapped[str | None] = mapped_column(Line(80, "registered_by"))

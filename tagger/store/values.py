@@ -11,6 +11,7 @@ from pydantic import BaseModel, ConfigDict, Field, model_validator
 
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
+from tagger.record import Record
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store.said import Said
 from tagger.trade.results import Assessment
@@ -168,7 +169,7 @@ class Event:
 
 
 @dataclass(frozen=True)
-class Assembly:
+class Assembly(Record):
     """One registered assembly.
 
     ``number`` is the compact 11 characters. ``content`` and ``digits`` are frozen as registered:
@@ -182,9 +183,6 @@ class Assembly:
     content: TagContent
     digits: str
     built_on: date | None
-    customer: str | None
-    machine: str | None
-    position: str | None
     replaces: str | None
     replaced_by: str | None
     order_reference: str | None
@@ -256,15 +254,12 @@ class OrderRequest:
 
 
 @dataclass(frozen=True)
-class Registration:
+class Registration(Record):
     """One row of a run: ``count`` assemblies to one spec."""
 
     spec: AssemblySpec
     assessment: Assessment
     count: int = 1
     built_on: date | None = None
-    customer: str | None = None
-    machine: str | None = None
-    position: str | None = None
     replaces: str | None = None
     order_reference: str | None = None

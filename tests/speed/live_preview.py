@@ -59,7 +59,8 @@ def fill(store: Store, count: int) -> None:
             )
             assessment = assess(spec) if not rows else rows[0].assessment
             day = date(2020 + reel % 6, 1 + place % 12, 1)
-            rows.append(Registration(spec, assessment, each, day, f"Customer {place}", f"Machine {reel}"))
+            whose = {"customer": f"Customer {place}", "machine": f"Machine {reel}"}
+            rows.append(Registration(spec, assessment, each, day, **whose))
         store.register_many(rows)
 
 

@@ -49,9 +49,6 @@ printing-field-warnings = Warnungen
 printing-field-tightening_sources = Quellen der Anziehwerte
 printing-field-lots = Chargen
 printing-field-shop = Hersteller
-printing-field-customer = Kunde
-printing-field-machine = Maschine
-printing-field-position = Einbauort
 printing-field-order = Auftrag
 printing-field-note = Bemerkung
 

@@ -121,6 +121,12 @@ words-basis-wrench_resistance = ab spürbarem Kraftanstieg
 words-basis-not_stated = ab einem Punkt, den die Quelle nicht nennt
 words-basis-torque = nach Anziehdrehmoment
 
+## Texts of the record
+
+words-record-customer = Kunde
+words-record-machine = Maschine
+words-record-position = Einbauort
+
 ## An assembly in words
 
 words-not-known = nicht bekannt: Wert des Armaturenherstellers verwenden

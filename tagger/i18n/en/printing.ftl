@@ -49,9 +49,6 @@ printing-field-warnings = Warnings
 printing-field-tightening_sources = Sources of the tightening values
 printing-field-lots = Lots
 printing-field-shop = Made by
-printing-field-customer = Customer
-printing-field-machine = Machine
-printing-field-position = Position
 printing-field-order = Order
 printing-field-note = Note
 

@@ -111,6 +111,12 @@ words-basis-wrench_resistance = from wrench resistance
 words-basis-not_stated = from a starting point the source does not state
 words-basis-torque = by torque
 
+## Texts of the record
+
+words-record-customer = Customer
+words-record-machine = Machine
+words-record-position = Position
+
 ## An assembly in words
 
 words-not-known = not known: use the fitting manufacturer's value

@@ -49,9 +49,6 @@ printing-field-warnings = Avisos
 printing-field-tightening_sources = Fuentes de los valores de apriete
 printing-field-lots = Lotes
 printing-field-shop = Fabricado por
-printing-field-customer = Cliente
-printing-field-machine = Máquina
-printing-field-position = Posición
 printing-field-order = Pedido
 printing-field-note = Nota
 

@@ -121,6 +121,12 @@ words-basis-wrench_resistance = desde el punto de resistencia con la llave
 words-basis-not_stated = desde un punto que la fuente no indica
 words-basis-torque = por par de apriete
 
+## Texts of the record
+
+words-record-customer = Cliente
+words-record-machine = Máquina
+words-record-position = Posición
+
 ## An assembly in words
 
 words-not-known = no se conoce: use el valor del fabricante del racor

@@ -49,9 +49,6 @@ printing-field-warnings = Avertissements
 printing-field-tightening_sources = Sources des valeurs de serrage
 printing-field-lots = Lots
 printing-field-shop = Fabriqué par
-printing-field-customer = Client
-printing-field-machine = Machine
-printing-field-position = Emplacement
 printing-field-order = Commande
 printing-field-note = Remarque
 

@@ -121,6 +121,12 @@ words-basis-wrench_resistance = à partir du point de résistance à la clé
 words-basis-not_stated = à partir d'un point que la source n'indique pas
 words-basis-torque = par couple de serrage
 
+## Texts of the record
+
+words-record-customer = Client
+words-record-machine = Machine
+words-record-position = Emplacement
+
 ## An assembly in words
 
 words-not-known = valeur inconnue (utilisez celle du fabricant d'embouts)
