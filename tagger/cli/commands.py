@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from tagger import phrases
 from tagger.errors import Problem, SpecError
 from tagger.i18n import Translator
 from tagger.intake import unusable
@@ -338,6 +339,8 @@ def _content_text(content: TagContent, t: Translator) -> str:
         t("cli-tightening", end="A", how="; ".join(words.tighten(content.tighten_a, spec.end_a))),
         t("cli-tightening", end="B", how="; ".join(words.tighten(content.tighten_b, spec.end_b))),
     ]
+    if spec.vacuum_bar is not None:
+        lines.append(t("cli-vacuum", vacuum=phrases.vacuum(spec.vacuum_bar)))
     if content.built_on:
         lines.append(t("cli-built-on", day=content.built_on))
     return "\n".join(lines)

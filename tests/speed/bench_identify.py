@@ -11,6 +11,7 @@ import time
 
 import numpy as np
 
+from tagger.spec import Sizing
 from tagger.trade.identifying import likelihood, simulate
 from tagger.trade.identifying.identify import identify
 from tagger.trade.identifying.likelihood import Errors, Pool
@@ -51,6 +52,8 @@ def accuracy(each: int) -> list[str]:
         "|---|" + "---|" * (2 * len(WAYS)),
     ]
     for family in tables().families:
+        if family.sized_by is Sizing.WORDS:
+            continue
         cells = []
         for way in WAYS.values():
             if family.is_flange and not (way["pitch"] and way["seat"]):

@@ -25,7 +25,8 @@ def example(**changes: Any) -> AssemblySpec:
 
 def end(connection: str, size: str | int, form: str = "female_swivel", **more: Any) -> dict[str, Any]:
     """One end as JSON values."""
-    name = "dash" if Connection(connection).sized_by is Sizing.DASH else "size"
+    terms = {Sizing.DASH: "dash", Sizing.WORDS: "description"}
+    name = terms.get(Connection(connection).sized_by, "size")
     return {"connection": connection, name: int(size) if name == "dash" else str(size), "form": form, **more}
 
 

@@ -121,6 +121,7 @@ cli-end = Ende { $end }: { $fitting }
 cli-length = Länge: { $length }
 cli-clocking = Verdrehwinkel: { $clocking }
 cli-tightening = Ende { $end } anziehen: { $how }
+cli-vacuum = Höchster Unterdruck: { $vacuum }
 cli-built-on = Hergestellt am: { $day }
 cli-recorded = { $caption }: { $value }
 cli-replaces = Ersetzt: { $value }

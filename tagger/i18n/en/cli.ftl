@@ -121,6 +121,7 @@ cli-end = End { $end }: { $fitting }
 cli-length = Length: { $length }
 cli-clocking = Clocking angle: { $clocking }
 cli-tightening = Tighten end { $end }: { $how }
+cli-vacuum = Maximum vacuum: { $vacuum }
 cli-built-on = Built on: { $day }
 cli-recorded = { $caption }: { $value }
 cli-replaces = Replaces: { $value }

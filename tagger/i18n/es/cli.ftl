@@ -121,6 +121,7 @@ cli-end = Extremo { $end }: { $fitting }
 cli-length = Longitud: { $length }
 cli-clocking = Ángulo de orientación: { $clocking }
 cli-tightening = Apretar el extremo { $end }: { $how }
+cli-vacuum = Vacío máximo: { $vacuum }
 cli-built-on = Fecha de montaje: { $day }
 cli-recorded = { $caption }: { $value }
 cli-replaces = Sustituye a: { $value }

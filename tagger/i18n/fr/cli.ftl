@@ -121,6 +121,7 @@ cli-end = Extrémité { $end } : { $fitting }
 cli-length = Longueur : { $length }
 cli-clocking = Angle d'orientation : { $clocking }
 cli-tightening = Serrer l'extrémité { $end } : { $how }
+cli-vacuum = Dépression maximale : { $vacuum }
 cli-built-on = Fabriqué le : { $day }
 cli-recorded = { $caption } : { $value }
 cli-replaces = Remplace : { $value }
