@@ -79,7 +79,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
 
 
 def first_start(store: Store, settings: Settings) -> None:
-    """Prints the one-time code when nobody is known yet; or makes the demonstration's sign-in."""
+    """Print the one-time code while there is no person yet, or create the demonstration's sign-in."""
     if settings.demo and not store.people():
         store.add_person(DEMO_NAME, hash_password(DEMO_PASSWORD), Role.MANAGER)
     code = store.make_first_code()

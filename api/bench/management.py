@@ -70,7 +70,7 @@ def add_person(request: Request, me: Manager, form: OwnForm) -> Response:
 
 @router.post("/shop/people/{person}")
 def change_person(request: Request, me: Manager, form: OwnForm, person: int) -> Response:
-    """A role, a new password, or whether somebody may sign in; ends that person's sessions."""
+    """Change a person's role or password, or disable sign-in; end that person's sessions."""
     store = store_of(request)
     try:
         match str(form.get("do")):

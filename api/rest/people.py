@@ -82,7 +82,7 @@ class TokenMade(Answer):
 
 
 class _Kept(Answer):
-    """What is kept of TokenMade: with ``salt`` only whoever asked can make the token's text again."""
+    """What is stored of TokenMade: only the caller, who has the ``salt``, can derive the token again."""
 
     device: TokenOut
     salt: str

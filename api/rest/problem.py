@@ -70,7 +70,7 @@ class NoToken(Exception):
 
 
 class RoleTooLow(Exception):
-    """The token's role does not reach."""
+    """The token's role is not sufficient."""
 
 
 PROBLEM_JSON = "application/problem+json"

@@ -248,7 +248,7 @@ def paged(
 
 
 def pdf(body: bytes, name: str) -> Response:
-    """A PDF that programs and browsers may show, and nobody in between keeps."""
+    """A PDF response that proxies must not cache."""
     headers = {"Content-Disposition": f'inline; filename="{name}.pdf"', "Cache-Control": "no-store"}
     return Response(body, media_type="application/pdf", headers=headers)
 

@@ -1,4 +1,4 @@
-"""Counts scans: a tag's page opened by somebody who is not of the shop."""
+"""Count scans: a tag's page opened by someone outside the shop."""
 
 from __future__ import annotations
 

@@ -55,7 +55,7 @@ SHAPES = {
 
 @dataclass(frozen=True)
 class Picked:
-    """An end that somebody picked: family, size and form; its shape comes later."""
+    """An end that was chosen: family, size and form; its shape is asked for later."""
 
     connection: str
     size: str

@@ -1,1 +1,1 @@
-"""What every room of the web stands on: who asks, limits, headers, static files, answers to errors."""
+"""Shared by every room of the web: identity, language, limits, headers, static files, errors."""

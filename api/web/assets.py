@@ -1,4 +1,4 @@
-"""Static files under addresses that change with their content, so that they may be kept for ever."""
+"""Static files at addresses that change with their content, so that caches may keep them for ever."""
 
 from __future__ import annotations
 

@@ -43,7 +43,7 @@ def install(app: FastAPI, manners: Manners) -> None:
         )
 
     async def not_there(request: Request, error: Exception) -> Response:
-        """What the framework itself refuses, as a page for whoever reads pages."""
+        """Render an error of the framework as a page."""
         if not isinstance(error, HTTPException):
             raise error
         path = request.url.path

@@ -81,7 +81,7 @@ def who(request: Request) -> SignedIn | None:
 
 
 def at_least(role: Role) -> Callable[[Request], SignedIn]:
-    """A dependency: somebody signed in with this role or one above it."""
+    """Return a dependency that requires a signed-in person with this role or a higher one."""
 
     def needed(request: Request) -> SignedIn:
         person = who(request)

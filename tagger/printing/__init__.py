@@ -1,1 +1,1 @@
-"""From spec to ink."""
+"""Printing: templates, layout, PDF, raster, preflight and network printers."""

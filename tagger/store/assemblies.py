@@ -232,7 +232,7 @@ def _already(session: Session, key: str | None, mark: str) -> list[str]:
 
 
 def _fresh_numbers(session: Session, count: int, make_number: MakeNumber) -> list[str]:
-    """Numbers that nobody has had. Chance alone would do; the database is asked all the same."""
+    """Return unused tag numbers. A collision is improbable; the database is checked all the same."""
     fresh: dict[str, None] = {}
     for _ in range(100):
         fresh.update((compact(make_number()), None) for _ in range(count - len(fresh)))

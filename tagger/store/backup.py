@@ -192,7 +192,7 @@ def _checked_copy(path: Path, folder: Path) -> Path:
 
 
 def _hold_prints(target: Connection) -> None:
-    """What waited to be printed when the copy was taken may have been printed since: somebody decides."""
+    """Mark print jobs of the copy for a decision: they may have been printed since it was taken."""
     on_the_way = PrintJobRow.state.in_((PrintState.WAITING, PrintState.SENDING))
     why = (Message("store-print-restored"),)
     held = update(PrintJobRow).where(on_the_way).values(state=PrintState.FAILED, why=why)

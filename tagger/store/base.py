@@ -1,4 +1,4 @@
-"""What every part of the store stands on."""
+"""The base class of the parts of the store."""
 
 from __future__ import annotations
 

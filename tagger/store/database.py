@@ -1,4 +1,4 @@
-"""One database: opened, brought to the newest tables, and written to by one hand at a time."""
+"""One database: open it, migrate it, and allow one writer at a time."""
 
 from __future__ import annotations
 
@@ -45,7 +45,7 @@ def default_url() -> str:
 
 
 class Database:
-    """An engine whose tables are the newest, and its two kinds of session."""
+    """Return an engine with migrated tables, and its two session factories."""
 
     def __init__(self, url: str | None = None) -> None:
         self.url = _readable(url or default_url())

@@ -39,7 +39,7 @@ def as_row(spec: AssemblySpec, assessment: Assessment) -> dict[str, Any]:
 
 
 def keep(session: Session, rows: Iterable[dict[str, Any]]) -> None:
-    """Writes the designs that are not there yet, whoever else is writing them at the same time."""
+    """Insert the designs that are missing; safe against concurrent writers."""
     wanted = {row["id"]: row for row in rows}
     for chunk in in_chunks(list(wanted)):
         for known in session.scalars(select(DesignRow.id).where(DesignRow.id.in_(chunk))):

@@ -1,4 +1,4 @@
-"""Finding assemblies: by what is on them, whose they are, and what happened to them."""
+"""Find assemblies by spec, customer and history."""
 
 from __future__ import annotations
 

@@ -296,7 +296,7 @@ class PrinterRow(Table):
 
 
 class PrintJobRow(Table):
-    """Tags to one printer, kept until somebody knows what became of them, and after."""
+    """Tags sent to one printer, kept after they are printed as well."""
 
     __tablename__ = "print_job"
     __table_args__ = (Index("ix_print_job_state_printer_id", "state", "printer_id"),)

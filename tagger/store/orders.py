@@ -1,4 +1,4 @@
-"""Order requests: somebody wants the same assembly again."""
+"""Order requests: a customer wants the same assembly again."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ MAX_CHANGES = 2000
 
 
 class Orders(Outbox):
-    """The part of the store that keeps what customers ask for, and tells whoever is to know."""
+    """The part of the store that keeps order requests and queues their notifications."""
 
     mail_customers = False
     """Whether a customer who gave an e-mail address is told of each step."""
@@ -192,12 +192,12 @@ class Orders(Outbox):
 
 
 def _make_reference() -> str:
-    """Short enough for the telephone; random, so that nobody can walk through the orders."""
+    """Return a reference short enough to read out; random, so that orders cannot be enumerated."""
     return "R-" + "".join(secrets.choice(ALPHABET) for _ in range(7))
 
 
 def _row(session: Session, reference: str, *, lock: bool = False) -> OrderRow:
-    """``lock``: as it is now, and nobody else changes it until this transaction ends."""
+    """Return the row. ``lock``: lock it until this transaction ends."""
     row = session.get(
         OrderRow, reference.strip().upper(), populate_existing=lock, with_for_update=lock or None
     )

@@ -52,7 +52,7 @@ class Outbox(Part):
     """The part of the store that holds messages until they are delivered."""
 
     announce: tuple[Target, ...] = ()
-    """Who is told of every order request and of its steps; set by whoever opens the store."""
+    """Recipients of order notifications; set when the store is opened."""
 
     def tell(self, session: Session, body: dict[str, Any], also: Sequence[Target] = ()) -> None:
         """Writes a message to everyone who is told, in a transaction already open."""

@@ -70,7 +70,7 @@ class People(Part):
     """The part of the store that knows who is who."""
 
     def make_first_code(self) -> str | None:
-        """A one-time code that makes the first manager; None when there is somebody already."""
+        """Return a one-time code for creating the manager account; None when there is a person already."""
         with self.writing() as session:
             take(session, Turn.PEOPLE)
             if session.scalar(select(func.count()).select_from(PersonRow)):

@@ -105,7 +105,7 @@ class Prints(Part):
             return [_value(session, row) for row in session.scalars(query)]
 
     def count_stuck_prints(self) -> int:
-        """How many jobs wait for somebody to decide."""
+        """Return the number of jobs that wait for a decision."""
         with self.reading() as session:
             return session.scalar(select(func.count()).where(PrintJobRow.state.in_(_STUCK))) or 0
 
@@ -175,7 +175,7 @@ class Prints(Part):
             return [_value(session, row) for row in session.scalars(query)]
 
     def find_interrupted_prints(self) -> int:
-        """Jobs whose sender has not been heard of for LEASE may have been printed; how many there are."""
+        """Mark jobs whose sender has been silent for LEASE as possibly printed; return how many."""
         lost = (PrintJobRow.state == _S.SENDING, PrintJobRow.changed_at <= self.now() - LEASE)
         with self.reading() as session:
             if session.scalar(select(PrintJobRow.id).where(*lost).limit(1)) is None:

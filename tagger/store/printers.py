@@ -1,4 +1,4 @@
-"""The printers of the shop: where each stands in the network, how fine it prints, what is loaded."""
+"""The shop's printers: network address, resolution, loaded labels."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""Whether the parts of a spec exist and go together; refused with the mend where they do not."""
+"""Check that the parts of a spec exist and fit together; refuse with the fix where they do not."""
 
 from __future__ import annotations
 

@@ -57,7 +57,7 @@ def conditions(spec: AssemblySpec, name: Name, tables: Tables) -> set[str]:
 
 
 def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
-    """How a hose is fitted whose ends both turn it, or may; it is an ordinary hose and never refused."""
+    """Warn of two ends that turn the hose, and say how it can be installed; never refused."""
     motions = [motion(end, tables) for end in (spec.end_a, spec.end_b)]
     if motions == ["turns_hose", "turns_hose"]:
         message = Message("trade-two-rigid-ends")

@@ -27,7 +27,7 @@ class Overrated:
 
     @property
     def message(self) -> Message:
-        """What to tell whoever holds the hose."""
+        """What the page tells the reader."""
         was = pressure(self.was_bar)
         if self.now_bar is None:
             why = self.now.working_pressure.why or Message("words-not-known")

@@ -1,4 +1,4 @@
-"""``tagger tables check``: proves that the tables hold together.
+"""``tagger tables check``: prove that the tables are consistent.
 
 Every finding is a message. Thread arithmetic is that of ASME B1.1 and ISO 68-1
 (D1 = D - 1.082532 P) and ISO 228-1 (D1 = D - 1.280654 P).
