@@ -21,6 +21,7 @@ GROUND = {
 }
 MAY_IMPORT: dict[str, set[str]] = {
     "tagger/intake.py": set(),
+    "tagger/record.py": set(),
     "tagger/connection.py": set(),
     "tagger/spec.py": {"tagger.intake"},
     "tagger/units.py": set(),
@@ -32,10 +33,11 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/i18n": set(),
     "tagger/words.py": {"tagger.i18n", "tagger.trade.screws"},  # which screw a torque belongs to
     "tagger/drawing": {"tagger.words", "tagger.trade"},
-    "tagger/printing": {"tagger.code", "tagger.trade", "tagger.i18n", "tagger.drawing"},
-    "tagger/store": {"tagger.code", "tagger.trade"},
+    "tagger/printing": {"tagger.record", "tagger.code", "tagger.trade", "tagger.i18n", "tagger.drawing"},
+    "tagger/store": {"tagger.record", "tagger.code", "tagger.trade"},
     "tagger/settings.py": {"tagger.i18n", "tagger.printing", "tagger.trade"},
     "tagger/record_tag.py": {
+        "tagger.record",
         "tagger.settings",
         "tagger.printing",
         "tagger.store",

@@ -10,6 +10,7 @@ import zipfile
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
+from typing import Any
 
 import httpx
 import pytest
@@ -29,6 +30,7 @@ from tagger.settings import ShopSettings
 from tagger.spec import AssemblySpec
 from tagger.store import Registration, Role, Store
 from tagger.store.models import AssemblyRow, RegistrationRow
+from tagger.store.texts import Line
 from tagger.trade import assess
 from tests.bench.served import HOSE, PASSWORD, Bench, serving
 from tests.cli.test_cli import Shell
@@ -73,9 +75,13 @@ def _only(name: str) -> dict[str, str | None]:
     return {**recorded(Record()), name: TEXT}
 
 
+def _given(name: str, text: str) -> dict[str, Any]:
+    return {name: text}
+
+
 def _two(store: Store, name: str) -> str:
     """Registers one assembly with the text and one without; the number of the first."""
-    [made] = store.register(SPEC, assess(SPEC), built_on=DAY, **{name: TEXT})
+    [made] = store.register(SPEC, assess(SPEC), built_on=DAY, **_given(name, TEXT))
     store.register(SPEC, assess(SPEC), built_on=DAY)
     return made.number
 
@@ -141,23 +147,24 @@ def test_the_export_of_everything_holds_it(api: httpx.Client, store: Store, name
 
 @each_field
 def test_a_list_gives_it_and_a_run_prints_it(tmp_path: Path, store: Store, name: str) -> None:
-    cells = {"hose.standard": "SAE 100R2", "hose.dash": 12, "length_mm": 1250, name: TEXT}
+    cells: dict[str, object] = {"hose.standard": "SAE 100R2", "hose.dash": 12, "length_mm": 1250, name: TEXT}
     for end in ("end_a", "end_b"):
         cells |= {f"{end}.connection": "sae_37_flare", f"{end}.dash": 12, f"{end}.form": "female_swivel"}
     [listed] = lists.read_rows([[*cells], [*cells.values()]])
-    row = Registration(listed.spec, assess(listed.spec), **recorded(listed))
+    row = Registration(listed.spec, assess(listed.spec), 1, DAY, **recorded(listed))
     [tag] = tags_of(store, store.register_many([row]), ShopSettings(base_url="https://tags.example.com"))
     assert lines_of((name,), tag, ("en",), caption=False) == (TEXT,)
 
 
 @each_field
 def test_it_is_kept_clean_and_refused_when_too_long(store: Store, name: str) -> None:
-    [made] = store.register(SPEC, assess(SPEC), **{name: "  Loader \n 4 "})
+    [made] = store.register(SPEC, assess(SPEC), **_given(name, "  Loader \n 4 "))
     assert getattr(made, name) == "Loader 4"
     with pytest.raises(StoreError) as refused:
-        store.register(SPEC, assess(SPEC), **{name: "x" * (MAX_LENGTH + 1)})
+        store.register(SPEC, assess(SPEC), **_given(name, "x" * (MAX_LENGTH + 1)))
     assert [problem.field for problem in refused.value.problems] == [name]
-    assert AssemblyRow.__table__.c[name].type.length == MAX_LENGTH
+    column = AssemblyRow.__table__.c[name].type
+    assert isinstance(column, Line) and column.length == MAX_LENGTH
 
 
 def test_one_that_is_not_given_leaves_no_mark_on_a_request(store: Store) -> None:

@@ -12,6 +12,7 @@ import pytest
 from tagger.cli.language import translate_argparse
 from tagger.cli.parser import make_parser
 from tagger.i18n import LANGUAGES, SOURCE, Translator
+from tagger.messages import Message
 from tests.cli.test_cli import SERVICE_RUN, Shell
 from tests.cli.test_cli import tagger as tagger  # the fixture
 from tests.i18n.test_catalogues import ALIKE, ENGLISH
@@ -82,7 +83,7 @@ def test_a_tag_is_registered_printed_shown_and_read_in_the_language(example: She
         assert _english_in(done.stdout + done.stderr, language, BASE) == set()
     t = Translator(language)
     assert t("cli-event-printed") in shown.stdout
-    assert t("cli-customer", value="Brindlemere") in shown.stdout
+    assert t("cli-recorded", caption=Message("words-record-customer"), value="Brindlemere") in shown.stdout
 
 
 @pytest.mark.parametrize("language", OTHERS)
