@@ -52,9 +52,12 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
             opened.close()
 
     app = FastAPI(
-        title=f"{settings.shop_name}: hose assembly tags", lifespan=lifespan, docs_url=None, redoc_url=None,
+        title=f"{settings.shop_name}: hose assembly tags",
+        lifespan=lifespan,
+        docs_url=None,
+        redoc_url=None,
         openapi_url="/api/v1/openapi.json",
-    )  # fmt: skip
+    )
     app.state.settings = settings
     app.state.store = opened
     app.state.print_queue = queue
@@ -93,9 +96,12 @@ def first_start(store: Store, settings: Settings) -> None:
 def templates(settings: Settings) -> Jinja2Templates:
     """Jinja2 with escaping always on; a name that a page does not have is an error, not a blank."""
     environment = Environment(
-        loader=FileSystemLoader(TEMPLATES), autoescape=True, undefined=StrictUndefined,
-        trim_blocks=True, lstrip_blocks=True,
-    )  # fmt: skip
+        loader=FileSystemLoader(TEMPLATES),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+    )
     environment.globals.update(asset=assets.url, settings=settings)
     environment.filters["number"] = tag_number.format
     return Jinja2Templates(env=environment)

@@ -106,10 +106,17 @@ def _build(store: Store, calendar: Calendar, job: Job) -> list[Assembly]:
         store,
         f"demonstration {job.spec}",
         lambda key: store.register(
-            spec, found, count=job.count, built_on=day, by="bench", customer=job.customer,
-            machine=job.machine, position=job.position, key=key,
+            spec,
+            found,
+            count=job.count,
+            built_on=day,
+            by="bench",
+            customer=job.customer,
+            machine=job.machine,
+            position=job.position,
+            key=key,
         ),
-    )  # fmt: skip
+    )
 
 
 def _service_run(store: Store) -> list[Assembly]:

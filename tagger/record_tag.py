@@ -30,11 +30,19 @@ def tags_of(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) ->
     sizes = {run: store.run_size(run) for run in {one.run for one in assemblies}}
     return [
         _tag(
-            one.number, one.digits, one.content, one.spec, one.assessment, shop,
-            place=one.place, of=sizes[one.run], order=one.order_reference, **recorded(one),
+            one.number,
+            one.digits,
+            one.content,
+            one.spec,
+            one.assessment,
+            shop,
+            place=one.place,
+            of=sizes[one.run],
+            order=one.order_reference,
+            **recorded(one),
         )
         for one in assemblies
-    ]  # fmt: skip
+    ]
 
 
 def preview(row: Registration, shop: ShopSettings) -> Tag:
@@ -51,9 +59,17 @@ def trials(rows: Sequence[Registration], shop: ShopSettings) -> list[Tag]:
 def _to_be(number: str, row: Registration, shop: ShopSettings, *, place: int, of: int) -> Tag:
     content = row.assessment.content_of(row.spec, row.built_on)
     return _tag(
-        number, payload.encode(content), content, row.spec, row.assessment, shop, place=place, of=of,
-        order=row.order_reference, **recorded(row),
-    )  # fmt: skip
+        number,
+        payload.encode(content),
+        content,
+        row.spec,
+        row.assessment,
+        shop,
+        place=place,
+        of=of,
+        order=row.order_reference,
+        **recorded(row),
+    )
 
 
 def _tag(

@@ -23,8 +23,22 @@ from api.bench.page import go
 from api.web.identity import Builder
 
 router = APIRouter(include_in_schema=False)
-for part in (sign_in, build, identify, starts, printing, print_jobs, record, find, orders, withdraw, management, printers, figures,
-             lists):  # fmt: skip
+for part in (
+    sign_in,
+    build,
+    identify,
+    starts,
+    printing,
+    print_jobs,
+    record,
+    find,
+    orders,
+    withdraw,
+    management,
+    printers,
+    figures,
+    lists,
+):
     router.include_router(part.router)
 
 

@@ -125,9 +125,12 @@ def order_all(request: Request, me: Counter, form: OwnForm) -> Response:
         if not numbers:
             raise StoreError(Problem("hoses", None, Message("bench-no-hoses")))
         store_of(request).request_orders(
-            numbers, needed_by=needed,
-            reference=str(form.get("reference") or ""), contact=contact, key=str(form.get("key")),
-        )  # fmt: skip
+            numbers,
+            needed_by=needed,
+            reference=str(form.get("reference") or ""),
+            contact=contact,
+            key=str(form.get("key")),
+        )
     except TaggerError as error:
         return refused(request, 422, Message("bench-nothing-ordered"), error)
     return go("/bench/orders?note=sent")

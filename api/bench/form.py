@@ -157,8 +157,10 @@ def spec_of(fields: Mapping[str, Any], sense: ClockingSense) -> AssemblySpec:
         "hose": _given({name: fields[f"hose.{name}"] for name in ("standard", "edition", "lot")}),
         "length_basis": fields["length_basis"] or "sealing_face",
         "covers": fields["covers"],
-        **_given({name: fields[name] for name in ("length_mm", "max_temperature_c", "vacuum_bar", "fluid", "note")}),
-    }  # fmt: skip
+        **_given(
+            {name: fields[name] for name in ("length_mm", "max_temperature_c", "vacuum_bar", "fluid", "note")}
+        ),
+    }
     data["hose"] |= _given({"dash": _whole(fields["hose.dash"])})
     for end in _ENDS:
         data[end] = _end(fields, end)

@@ -85,8 +85,12 @@ def _fields(found: Scanned, sense: ClockingSense) -> dict[str, Any]:
         return fields | _placed(found.record) if found.record else fields
     if found.end is None:
         hose = found.spec.hose
-        return {"hose.standard": hose.standard, "hose.dash": str(hose.dash), "hose.edition": hose.edition or "",
-                "hose.lot": found.text}  # fmt: skip
+        return {
+            "hose.standard": hose.standard,
+            "hose.dash": str(hose.dash),
+            "hose.edition": hose.edition or "",
+            "hose.lot": found.text,
+        }
     every = forms.fields_of(found.spec, ClockingSense.STANDARD)
     taken = {name.split(".")[1]: value for name, value in every.items() if name.startswith(f"{found.end}.")}
     taken.pop("same", None)

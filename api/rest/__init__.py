@@ -22,8 +22,20 @@ from api.rest.errors import describe
 
 router = APIRouter()
 for part in (
-    trade, scans, assemblies, record, tags, printers, machine, lists, orders, withdrawals, shop, people, exports,
-):  # fmt: skip
+    trade,
+    scans,
+    assemblies,
+    record,
+    tags,
+    printers,
+    machine,
+    lists,
+    orders,
+    withdrawals,
+    shop,
+    people,
+    exports,
+):
     examples.add_to(part.router)
     router.include_router(part.router)
 

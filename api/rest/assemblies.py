@@ -141,9 +141,12 @@ def find(
     return PageOut(assemblies=[AssemblyOut.of(a, request) for a in page.assemblies], after=page.after)
 
 
-@router.get("/assemblies.{form}", summary="Export matching assemblies as CSV or XLSX, newest first",
-            responses=answers_with("text/csv", spreadsheets.SHEET, words="The list: a heading, and a row for each."),
-            response_class=Response)  # fmt: skip
+@router.get(
+    "/assemblies.{form}",
+    summary="Export matching assemblies as CSV or XLSX, newest first",
+    responses=answers_with("text/csv", spreadsheets.SHEET, words="The list: a heading, and a row for each."),
+    response_class=Response,
+)
 def find_file(store: TheStore, token: AsBuilder, wanted: Wanted, form: Literal["csv", "xlsx"]) -> Response:
     rows = (spreadsheets.row(item) for item in store.every(wanted))
     return spreadsheets.file(form, "assemblies", spreadsheets.heading(), rows)
@@ -158,8 +161,13 @@ TAG_MEDIA = {"pdf": "application/pdf", "png": "image/png"}
 _FILES = answers_with(*TAG_MEDIA.values(), words="The tag.")
 
 
-@router.get("/assemblies/{number}/tag.{form}", tags=["tags"], summary="Preview the tag without recording a print",
-            responses=_FILES, response_class=Response)  # fmt: skip
+@router.get(
+    "/assemblies/{number}/tag.{form}",
+    tags=["tags"],
+    summary="Preview the tag without recording a print",
+    responses=_FILES,
+    response_class=Response,
+)
 def tag(
     request: Request,
     store: TheStore,
@@ -181,8 +189,13 @@ _PRINTED: dict[int | str, dict[str, Any]] = {
 }  # fmt: skip
 
 
-@router.post("/prints", tags=["tags"], summary="Print tags as one PDF or on a printer; recorded in the history",
-             responses=_PRINTED, response_class=Response)  # fmt: skip
+@router.post(
+    "/prints",
+    tags=["tags"],
+    summary="Print tags as one PDF or on a printer; recorded in the history",
+    responses=_PRINTED,
+    response_class=Response,
+)
 def print_tags(request: Request, store: TheStore, token: AsBuilder, body: PrintIn, once: DoOnce) -> Response:
     settings = settings_of(request)
     made = store.assemblies(body.numbers)

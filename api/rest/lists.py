@@ -71,8 +71,12 @@ def run(
     return once.prepared(RegisterOut, lambda: _right_rows(request, file, match), act)
 
 
-@router.get("/lists/empty.{form}", summary="Get a list template with one example row",
-            responses=answers_with("text/csv", spreadsheets.SHEET, words="The list."), response_class=Response)  # fmt: skip
+@router.get(
+    "/lists/empty.{form}",
+    summary="Get a list template with one example row",
+    responses=answers_with("text/csv", spreadsheets.SHEET, words="The list."),
+    response_class=Response,
+)
 def empty(token: AsCounter, form: Literal["csv", "xlsx"]) -> Response:
     return spreadsheets.file(form, "list", lists.columns(), [list_import.example_row()])
 
@@ -90,8 +94,11 @@ def _read(
     cells = list_import.read(file.filename or "list.csv", file.file.read(list_import.MAX_BYTES + 1))
     ours = list_import.guess(cells[0]) if match is None else match
     known = {*lists.columns(), ""}
-    problems = [Problem("match", name, Message("rest-not-a-column", name=name, columns=tuple(lists.columns())))
-                for name in ours if name not in known]  # fmt: skip
+    problems = [
+        Problem("match", name, Message("rest-not-a-column", name=name, columns=tuple(lists.columns())))
+        for name in ours
+        if name not in known
+    ]
     if len(ours) != len(cells[0]):
         problems.append(
             Problem(

@@ -41,9 +41,14 @@ def add(store: TheStore, token: AsBuilder, body: OrderIn, once: DoOnce) -> Order
     def act() -> OrderOut:
         refuse_past(body.needed_by, store.now().date())
         order = store.request_order(
-            number=body.number, spec=spec_of(body.spec) if body.spec else None, quantity=body.quantity,
-            needed_by=body.needed_by, reference=body.reference, contact=body.contact, changes=body.changes,
-        )  # fmt: skip
+            number=body.number,
+            spec=spec_of(body.spec) if body.spec else None,
+            quantity=body.quantity,
+            needed_by=body.needed_by,
+            reference=body.reference,
+            contact=body.contact,
+            changes=body.changes,
+        )
         return OrderOut.of(order)
 
     return once(OrderOut, act)

@@ -72,8 +72,12 @@ def add_proof_test(
     return once(EventOut, lambda: EventOut.of(store.record_proof_test(known.number, test, by=token.name)))
 
 
-@router.get("/assemblies/{number}/certificate.pdf", summary="Get the certificate of the last proof test",
-            responses=answers_with("application/pdf", words="The certificate, on A4."), response_class=Response)  # fmt: skip
+@router.get(
+    "/assemblies/{number}/certificate.pdf",
+    summary="Get the certificate of the last proof test",
+    responses=answers_with("application/pdf", words="The certificate, on A4."),
+    response_class=Response,
+)
 def certificate(request: Request, store: TheStore, token: AsBuilder, number: str) -> Response:
     try:
         return pdf(

@@ -44,11 +44,13 @@ def scan(
     found = look_up(store, text)
     spec = found.spec.as_dict() if found.spec else {}
     return ScanOut(
-        kind=found.kind, text=found.text, say=translator_of(request)(found.say),
+        kind=found.kind,
+        text=found.text,
+        say=translator_of(request)(found.say),
         number=tag_number.format(found.number) if found.number else None,
         spec=spec if found.kind == "tag" else None,
         hose=spec["hose"] if found.kind == "hose_lot" else None,
         end=spec[found.end] if found.end else None,
         record=AssemblyOut.of(found.record, request) if found.record else None,
         withdrawals=[WithdrawalOut.of(item) for item in found.withdrawals],
-    )  # fmt: skip
+    )

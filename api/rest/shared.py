@@ -206,9 +206,12 @@ class Request_(BaseModel):
 
 SpecIn = Annotated[
     dict[str, Any],
-    Field(description="A spec: `tagger schema` prints its JSON Schema; lengths, pressures and temperatures "
-                      "also take a text with a unit.", examples=[EXAMPLE_SPEC]),
-]  # fmt: skip
+    Field(
+        description="A spec: `tagger schema` prints its JSON Schema; lengths, pressures and temperatures "
+        "also take a text with a unit.",
+        examples=[EXAMPLE_SPEC],
+    ),
+]
 
 
 def spec_of(given: dict[str, Any]) -> AssemblySpec:

@@ -148,13 +148,22 @@ def shop_figures(
     by_day = {str(k): [DayOut(day=d, count=n) for d, n in counts] for k, counts in found.by_day.items()}
     oldest = [
         OldOut(
-            number=tag_number.format(item.number), built_on=item.built_on, customer=item.customer,
-            machine=item.machine, position=item.position, guidance=t(g.message) if g else None,
-            until=g.until if g else None, source=g.source if g else None,
+            number=tag_number.format(item.number),
+            built_on=item.built_on,
+            customer=item.customer,
+            machine=item.machine,
+            position=item.position,
+            guidance=t(g.message) if g else None,
+            until=g.until if g else None,
+            source=g.source if g else None,
         )
         for item, g in found.oldest
-    ]  # fmt: skip
+    ]
     return FiguresOut(
-        first=found.first, last=found.today, totals=vars(found.totals), by_day=by_day, oldest=oldest,
+        first=found.first,
+        last=found.today,
+        totals=vars(found.totals),
+        by_day=by_day,
+        oldest=oldest,
         caution=t(NOT_A_PERMISSION),
-    )  # fmt: skip
+    )

@@ -103,10 +103,15 @@ def fit_steps(
     for name, tighten in zip(NAMES, (content.tighten_a, content.tighten_b), strict=True):
         end = getattr(content.spec, name)
         chosen = steps_for(
-            end, tighten, spec=content.spec, name=name, pressure_bar=content.working_pressure_bar,
-            bend_radius_mm=assessed.bend_radius_mm if assessed else None, turns=turns_of(end, tighten),
+            end,
+            tighten,
+            spec=content.spec,
+            name=name,
+            pressure_bar=content.working_pressure_bar,
+            bend_radius_mm=assessed.bend_radius_mm if assessed else None,
+            turns=turns_of(end, tighten),
             tables=tables,
-        )  # fmt: skip
+        )
         steps[name] = [
             StepOut(step=s.step_id, phase=s.phase, text=t(s.message), caution=s.caution, source=t(s.source))
             for s in chosen
@@ -138,9 +143,12 @@ def preflight(
     )
 
 
-@router.post("/check/tag.{form}", summary="Preview the tag of a spec without registering it",
-             responses=answers_with(*TAG_MEDIA.values(), words="The tag; its number is given to nobody."),
-             response_class=Response)  # fmt: skip
+@router.post(
+    "/check/tag.{form}",
+    summary="Preview the tag of a spec without registering it",
+    responses=answers_with(*TAG_MEDIA.values(), words="The tag; its number is given to nobody."),
+    response_class=Response,
+)
 def preview_tag(
     request: Request, token: AsBuilder, spec: SpecIn, form: Literal["pdf", "png"], template: str | None = None
 ) -> Response:

@@ -104,15 +104,23 @@ def call_list(store: TheStore, token: AsBuilder, withdrawal: int) -> list[CallOu
     return [CallOut(**dict(zip(calls.HEADING, row, strict=True))) for row in rows]
 
 
-@router.get("/withdrawals/{withdrawal}/call-list.csv", summary="Export affected hoses by customer as CSV", response_class=Response,
-            responses=answers_with("text/csv", words="A heading, and a row for each hose."))  # fmt: skip
+@router.get(
+    "/withdrawals/{withdrawal}/call-list.csv",
+    summary="Export affected hoses by customer as CSV",
+    response_class=Response,
+    responses=answers_with("text/csv", words="A heading, and a row for each hose."),
+)
 def call_list_file(store: TheStore, token: AsBuilder, withdrawal: int) -> Response:
     rows = calls.rows(calls.touched(store, _known(store, withdrawal)))
     return spreadsheets.file("csv", f"withdrawn-{withdrawal}", calls.HEADING, rows)
 
 
-@router.get("/withdrawals/{withdrawal}/letters.pdf", summary="Get a letter for each customer", response_class=Response,
-            responses=answers_with("application/pdf", words="The letters, on A4; each begins on a new page."))  # fmt: skip
+@router.get(
+    "/withdrawals/{withdrawal}/letters.pdf",
+    summary="Get a letter for each customer",
+    response_class=Response,
+    responses=answers_with("application/pdf", words="The letters, on A4; each begins on a new page."),
+)
 def letters_pdf(request: Request, store: TheStore, token: AsCounter, withdrawal: int) -> Response:
     known = _known(store, withdrawal)
     items = calls.touched(store, known)

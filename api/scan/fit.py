@@ -122,9 +122,15 @@ def _of_end(
     spec = content.spec
     end, tightening = (spec.end_a, content.tighten_a) if letter == "A" else (spec.end_b, content.tighten_b)
     chosen = steps.steps_for(
-        end, tightening, spec=spec, name="end_a" if letter == "A" else "end_b", pressure_bar=content.working_pressure_bar, bend_radius_mm=radius,
-        turns=turns_of(end, tightening), tables=reader.tables,
-    )  # fmt: skip
+        end,
+        tightening,
+        spec=spec,
+        name="end_a" if letter == "A" else "end_b",
+        pressure_bar=content.working_pressure_bar,
+        bend_radius_mm=radius,
+        turns=turns_of(end, tightening),
+        tables=reader.tables,
+    )
     return [
         _Shown(step, _picture(step, content, tightening, reader), _source(step, advice), letter)
         for step in chosen
@@ -169,11 +175,21 @@ def drawn(key: str) -> str:
 def rules(tables: Tables) -> dict[str, Any]:
     """What the phone needs to choose the steps by itself: the rows, and the bend radii."""
     rows = [
-        {"id": r.step_id, "phase": r.phase, "order": r.order, "families": r.families, "forms": r.forms,
-         "condition": r.condition, "message": r.message, "figures": r.figures, "picture": r.picture,
-         "caution": r.caution == "yes", "source": r.source}
+        {
+            "id": r.step_id,
+            "phase": r.phase,
+            "order": r.order,
+            "families": r.families,
+            "forms": r.forms,
+            "condition": r.condition,
+            "message": r.message,
+            "figures": r.figures,
+            "picture": r.picture,
+            "caution": r.caution == "yes",
+            "source": r.source,
+        }
         for r in tables.steps
-    ]  # fmt: skip
+    ]
     return {
         "rows": rows,
         "motions": {f"{r.family}|{r.form}": r.motion for r in tables.motions.values()},

@@ -230,12 +230,14 @@ def _spec(a: Picked, b: Picked, asked: dict[str, str], covers: list[str]) -> Ass
             more["hose_dash"] = asked.get("dash")
         return picked.end(more).model_dump(mode="json", exclude_none=True)
 
-    return AssemblySpec.read({
-        "hose": {"standard": asked.get("standard", ""), "dash": asked.get("dash") or None},
-        "end_a": end(a, "a"),
-        "end_b": end(b, "b"),
-        "length_mm": asked.get("length") or None,
-        "length_basis": asked.get("length_basis") or LengthBasis.SEALING_FACE,
-        "clocking_deg": asked.get("clocking") or None,
-        "covers": covers,
-    })  # fmt: skip
+    return AssemblySpec.read(
+        {
+            "hose": {"standard": asked.get("standard", ""), "dash": asked.get("dash") or None},
+            "end_a": end(a, "a"),
+            "end_b": end(b, "b"),
+            "length_mm": asked.get("length") or None,
+            "length_basis": asked.get("length_basis") or LengthBasis.SEALING_FACE,
+            "clocking_deg": asked.get("clocking") or None,
+            "covers": covers,
+        }
+    )

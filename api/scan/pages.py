@@ -86,9 +86,17 @@ def units_of(request: Request) -> str:
 def render(request: Request, name: str, lang: str, units: str = "metric", **values: Any) -> str:
     """One page as HTML text."""
     common = {
-        "lang": lang, "units": units, "languages": LANGUAGES, "t": Translator(lang), "caption": caption, "css": Markup(css()),
-        "number": None, "json_ld": None, "links": (), "body": "",
-    }  # fmt: skip
+        "lang": lang,
+        "units": units,
+        "languages": LANGUAGES,
+        "t": Translator(lang),
+        "caption": caption,
+        "css": Markup(css()),
+        "number": None,
+        "json_ld": None,
+        "links": (),
+        "body": "",
+    }
     if "script" not in values:
         common["script"] = script(request, "page.js")
     text: str = templates_of(request).env.get_template(f"scan/{name}").render(common | values)
@@ -208,9 +216,14 @@ def refused(
         problems = [problem.as_dict(t) | {"text": in_words(problem, t)} for problem in error.problems]
         return _not_kept(request, JSONResponse({"problems": problems}, status_code=status))
     return page(
-        request, "refused.html", status=status, title=title or t("scan-refused-title"),
-        problems=error.problems, typed=typed, also=also,
-    )  # fmt: skip
+        request,
+        "refused.html",
+        status=status,
+        title=title or t("scan-refused-title"),
+        problems=error.problems,
+        typed=typed,
+        also=also,
+    )
 
 
 def not_there(request: Request) -> Response:

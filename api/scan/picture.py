@@ -35,10 +35,18 @@ def end(spec: AssemblySpec, which: str, reader: Reader) -> str:
     low = max(shape["low"] for shape in shapes)
     width, height = left + right, top + low
     figures = _figures(shown, spec.hose.dash, _FACING, reader.tables)
-    return fill("card", {
-        "left": _n(-left), "top": _n(-top), "width": _n(width), "height": _n(height),
-        "px": _CARD_PX, "name": reader.t(phrases.end(shown)), "shape": fill("end", figures),
-    })  # fmt: skip
+    return fill(
+        "card",
+        {
+            "left": _n(-left),
+            "top": _n(-top),
+            "width": _n(width),
+            "height": _n(height),
+            "px": _CARD_PX,
+            "name": reader.t(phrases.end(shown)),
+            "shape": fill("end", figures),
+        },
+    )
 
 
 def assembly(spec: AssemblySpec, reader: Reader) -> str:
@@ -58,17 +66,38 @@ def assembly(spec: AssemblySpec, reader: Reader) -> str:
     start, stop = a_x - a["face"], b_x + b["face"]
     middle = (a_x + b_x) / 2
     a["hose_long"] = b["hose_long"] = _n(hose)
-    return fill("assembly", {
-        "width": _n(width), "top": _n(-high), "height": _n(high + low + font * 2.2), "px": 640,
-        "name": reader.t(phrases.overall_length(spec)), "a": fill("end", a), "b": fill("end", b),
-        "a_x": _n(a_x), "b_x": _n(b_x), "hose_r": hose_r, "break_1": _n(middle - hose_r * 0.3),
-        "lean": _n(hose_r * 0.5), "gap": _n(hose_r * 0.6),
-        "from": _n(start), "to": _n(stop), "tick": _n(low + font * 0.2), "tick_long": _n(font * 0.8),
-        "arrow": _n(low + font * 0.6), "head": _n(font * 0.5), "head_r": _n(font * 0.25),
-        "middle": _n(middle), "text_y": _n(low + font * 1.7), "font": _n(font),
-        "length": reader.t.figure(length(spec.length_mm)),
-        "a_label": _n(a_x + a["shell"] / 2), "b_label": _n(b_x - b["shell"] / 2), "label_y": _n(-a["shell_r"] - font * 0.4),
-    })  # fmt: skip
+    return fill(
+        "assembly",
+        {
+            "width": _n(width),
+            "top": _n(-high),
+            "height": _n(high + low + font * 2.2),
+            "px": 640,
+            "name": reader.t(phrases.overall_length(spec)),
+            "a": fill("end", a),
+            "b": fill("end", b),
+            "a_x": _n(a_x),
+            "b_x": _n(b_x),
+            "hose_r": hose_r,
+            "break_1": _n(middle - hose_r * 0.3),
+            "lean": _n(hose_r * 0.5),
+            "gap": _n(hose_r * 0.6),
+            "from": _n(start),
+            "to": _n(stop),
+            "tick": _n(low + font * 0.2),
+            "tick_long": _n(font * 0.8),
+            "arrow": _n(low + font * 0.6),
+            "head": _n(font * 0.5),
+            "head_r": _n(font * 0.25),
+            "middle": _n(middle),
+            "text_y": _n(low + font * 1.7),
+            "font": _n(font),
+            "length": reader.t.figure(length(spec.length_mm)),
+            "a_label": _n(a_x + a["shell"] / 2),
+            "b_label": _n(b_x - b["shell"] / 2),
+            "label_y": _n(-a["shell_r"] - font * 0.4),
+        },
+    )
 
 
 def clocking(spec: AssemblySpec, reader: Reader) -> str:
@@ -148,19 +177,37 @@ def _figures(end: End, hose_dash: int, seen: _Seen, tables: Tables) -> Figures:
     if seen.end_on:
         down, up, reach, along = half, max(shell_d / 2, half), corner + half, 0.0
     return {
-        "hose_long": _n(shell * 1.5), "hose_r": _n(hose_d / 2), "hose_d": _n(hose_d),
-        "shell": _n(shell), "shell_r": _n(shell_d / 2), "shell_d": _n(shell_d),
-        "shell_1": _n(shell * 0.3), "shell_2": _n(shell * 0.65), "flip": _n(flip),
-        "tube": _n(bore * 0.9), "tube_in": _n(max(bore * 0.9 - 1.6, 0.2)), "corner": _n(corner),
-        "port_x": _n(port_x), "port_y": _n(port_y), "angle": end.angle_deg, "d": _n(across),
-        "male": end.form is Form.MALE, "nut": end.form in (Form.FEMALE_SWIVEL, Form.FEMALE_FIXED),
-        "swivel": end.form is Form.FEMALE_SWIVEL, "flange": end.form is Form.FLANGE_HEAD,
-        "face": _n(corner + arm * along), "reach": _n(reach),
-        "end_on": seen.end_on, "near": seen.near, "round": _n(half), "round_in": _n(half * 0.5),
-        "cross_1": _n(corner - half * 0.5), "cross_2": _n(corner + half * 0.5),
+        "hose_long": _n(shell * 1.5),
+        "hose_r": _n(hose_d / 2),
+        "hose_d": _n(hose_d),
+        "shell": _n(shell),
+        "shell_r": _n(shell_d / 2),
+        "shell_d": _n(shell_d),
+        "shell_1": _n(shell * 0.3),
+        "shell_2": _n(shell * 0.65),
+        "flip": _n(flip),
+        "tube": _n(bore * 0.9),
+        "tube_in": _n(max(bore * 0.9 - 1.6, 0.2)),
+        "corner": _n(corner),
+        "port_x": _n(port_x),
+        "port_y": _n(port_y),
+        "angle": end.angle_deg,
+        "d": _n(across),
+        "male": end.form is Form.MALE,
+        "nut": end.form in (Form.FEMALE_SWIVEL, Form.FEMALE_FIXED),
+        "swivel": end.form is Form.FEMALE_SWIVEL,
+        "flange": end.form is Form.FLANGE_HEAD,
+        "face": _n(corner + arm * along),
+        "reach": _n(reach),
+        "end_on": seen.end_on,
+        "near": seen.near,
+        "round": _n(half),
+        "round_in": _n(half * 0.5),
+        "cross_1": _n(corner - half * 0.5),
+        "cross_2": _n(corner + half * 0.5),
         "low": _n(max(down, shell_d / 2) if flip > 0 else max(up, shell_d / 2)),
         "high": _n(up if flip > 0 else max(down, up)),
-    }  # fmt: skip
+    }
 
 
 def _n(value: float) -> float:

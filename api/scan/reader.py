@@ -83,10 +83,15 @@ def manifest(request: Request) -> Response:
     """Lets a phone put the reader on its home screen."""
     t = translator_of(request)
     values = {
-        "name": t("scan-app-name"), "short_name": t("scan-app-short_name"), "start_url": "/find", "scope": "/",
-        "display": "browser", "background_color": "#ffffff", "theme_color": "#003e80",
+        "name": t("scan-app-name"),
+        "short_name": t("scan-app-short_name"),
+        "start_url": "/find",
+        "scope": "/",
+        "display": "browser",
+        "background_color": "#ffffff",
+        "theme_color": "#003e80",
         "icons": [{"src": "/static/scan-icon.svg", "sizes": "any", "type": "image/svg+xml"}],
-    }  # fmt: skip
+    }
     return pages.kept(request, JSONResponse(values, media_type="application/manifest+json"))
 
 

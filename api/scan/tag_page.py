@@ -87,7 +87,7 @@ def answer(request: Request, tag: Tag, link_type: str | None = None) -> Response
         body=Markup(fill("tag", values, reader.lang)),
         json_ld=json_text(machine.json_ld(tag, reader, shop)),
         links=machine.page_links(tag),
-    )  # fmt: skip
+    )
 
 
 def shop_of(request: Request) -> Shop:

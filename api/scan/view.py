@@ -235,9 +235,12 @@ def _notices(tag: Tag, reader: Reader) -> list[View]:
     if tag.record and tag.record.replaced_by:
         newer = tag.record.replaced_by
         notice = _notice(
-            "care", t("scan-notice-replaced-title"), t("scan-notice-replaced"),
-            href=f"/T/{newer}", href_words=tag_number.format(newer),
-        )  # fmt: skip
+            "care",
+            t("scan-notice-replaced-title"),
+            t("scan-notice-replaced"),
+            href=f"/T/{newer}",
+            href_words=tag_number.format(newer),
+        )
         found.append(notice)
     return found + _age(tag.content, date.today(), reader)
 

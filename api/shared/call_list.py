@@ -27,10 +27,14 @@ def rows(items: Sequence[Assembly]) -> list[list[Any]]:
     """One line for each, in the order of the heading."""
     return [
         [
-            item.customer, tag_number.format(item.number), item.machine, item.position,
+            item.customer,
+            tag_number.format(item.number),
+            item.machine,
+            item.position,
             f"{item.spec.hose.standard} -{item.spec.hose.dash}",
             ", ".join(lot for lot in (item.spec.hose.lot, item.spec.end_a.lot, item.spec.end_b.lot) if lot),
-            item.built_on, tag_number.format(item.replaced_by) if item.replaced_by else None,
+            item.built_on,
+            tag_number.format(item.replaced_by) if item.replaced_by else None,
         ]
         for item in items
-    ]  # fmt: skip
+    ]

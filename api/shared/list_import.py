@@ -140,11 +140,19 @@ def _behind(found: Sequence[Problem], row: dict[str, object], tables: Tables) ->
 def example_row() -> list[object]:
     """One row under all our columns, to begin a list from."""
     example: dict[str, object] = {
-        "hose.standard": "SAE 100R2", "hose.dash": 12, "end_a.connection": "sae_37_flare", "end_a.dash": 12,
-        "end_a.form": "female_swivel", "end_b.connection": "sae_37_flare", "end_b.dash": 12,
-        "end_b.form": "female_swivel", "end_b.shape": "elbow_90", "end_b.drop_mm": 56, "length_mm": 1250,
+        "hose.standard": "SAE 100R2",
+        "hose.dash": 12,
+        "end_a.connection": "sae_37_flare",
+        "end_a.dash": 12,
+        "end_a.form": "female_swivel",
+        "end_b.connection": "sae_37_flare",
+        "end_b.dash": 12,
+        "end_b.form": "female_swivel",
+        "end_b.shape": "elbow_90",
+        "end_b.drop_mm": 56,
+        "length_mm": 1250,
         "quantity": 1,
-    }  # fmt: skip
+    }
     return [example.get(name) for name in lists.columns()]
 
 

@@ -66,9 +66,14 @@ def open_session(request: Request, response: Response, person: Person) -> None:
     settings = settings_of(request)
     cookie = store_of(request).sign_in(person.id, settings.session_hours)
     response.set_cookie(
-        COOKIE, cookie, max_age=settings.session_hours * 3600, path="/", secure=settings.secure,
-        httponly=True, samesite="lax",
-    )  # fmt: skip
+        COOKIE,
+        cookie,
+        max_age=settings.session_hours * 3600,
+        path="/",
+        secure=settings.secure,
+        httponly=True,
+        samesite="lax",
+    )
 
 
 def who(request: Request) -> SignedIn | None:

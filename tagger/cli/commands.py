@@ -238,9 +238,13 @@ def serve(a: argparse.Namespace, t: Translator) -> Answer:
     # believed the application says itself (TAGGER_TRUSTED_PROXIES); uvicorn alone would believe any
     # that comes from this machine.
     uvicorn.run(
-        "api.app:create_app", factory=True, host=shop.host, port=shop.port, log_level="warning",
+        "api.app:create_app",
+        factory=True,
+        host=shop.host,
+        port=shop.port,
+        log_level="warning",
         proxy_headers=False,
-    )  # fmt: skip
+    )
     return {}, t("cli-stopped")
 
 

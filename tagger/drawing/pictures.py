@@ -19,7 +19,7 @@ from tagger.drawing.primitives import (
     Shape,
     Text,
     arrow_head,
-)  # fmt: skip
+)
 from tagger.spec import AssemblySpec, End, Form, LengthBasis
 from tagger.trade.tables import tables
 
@@ -222,9 +222,12 @@ def _hose(x_a: float, x_b: float, axis: float, half: float) -> list[Item]:
         items += [Line(x1, axis - half, x2, axis - half), Line(x1, axis + half, x2, axis + half)]
     for x in (middle - gap, middle + gap):
         wave = (
-            (x, axis - half), (x + lean * 0.6, axis - half / 2), (x, axis),
-            (x - lean * 0.6, axis + half / 2), (x, axis + half),
-        )  # fmt: skip
+            (x, axis - half),
+            (x + lean * 0.6, axis - half / 2),
+            (x, axis),
+            (x - lean * 0.6, axis + half / 2),
+            (x, axis + half),
+        )
         items.append(Shape(wave, closed=False, width=_THIN))
     return items
 
@@ -283,8 +286,15 @@ def clocking_picture(
     items.append(Text(middle, middle + label + text * 0.36, "A", text, bold=True, anchor="middle"))
     side = 0.0 if apart == 1 else text * (0.9 if bx >= 0 else -0.9)
     items.append(
-        Text(middle + bx * label + side, middle + by * label + text * 0.36, "B", text, bold=True, anchor="middle")
-    )  # fmt: skip
+        Text(
+            middle + bx * label + side,
+            middle + by * label + text * 0.36,
+            "B",
+            text,
+            bold=True,
+            anchor="middle",
+        )
+    )
     shown = f"{clocking_deg}°" if angle_text is None else angle_text
     items += _angle_label(shown, middle, size, clocking_deg, text)
     return Drawing(size, size, tuple(items))
@@ -335,9 +345,12 @@ def nut_picture(flats_min: float | None, flats_max: float | None, size: float = 
     """
     middle, radius = size / 2, size * 0.3
     corners = tuple(
-        (middle + radius * math.sin(math.radians(60 * k + 30)), middle + radius * math.cos(math.radians(60 * k + 30)))
+        (
+            middle + radius * math.sin(math.radians(60 * k + 30)),
+            middle + radius * math.cos(math.radians(60 * k + 30)),
+        )
         for k in range(6)
-    )  # fmt: skip
+    )
     items: list[Item] = [
         Shape(corners, width=0.4),
         Circle(middle, middle, radius * 0.5, width=0.3),
@@ -355,7 +368,7 @@ def nut_picture(flats_min: float | None, flats_max: float | None, size: float = 
                 Line(
                     middle + ux * inner, middle + uy * inner, middle + ux * outer, middle + uy * outer, _THIN
                 )
-            )  # fmt: skip
+            )
     return Drawing(size, size, tuple(items))
 
 

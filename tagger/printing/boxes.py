@@ -127,9 +127,14 @@ def _text_part(lines: tuple[str, ...], box: TextBox, index: int, job: Job) -> Pa
     fitted = _fitted(lines, width - 2 * pad, height - 2 * pad, box, index, job, bold=box.bold)
     ink: Ink = "white" if box.inverse else "black"
     items = _set(
-        fitted, width - 2 * pad, height - 2 * pad,
-        align=box.align, middle=box.middle, bold=box.bold, ink=ink,
-    )  # fmt: skip
+        fitted,
+        width - 2 * pad,
+        height - 2 * pad,
+        align=box.align,
+        middle=box.middle,
+        bold=box.bold,
+        ink=ink,
+    )
     ground: list[Item] = [rectangle(0, 0, width, height, fill="black", width=0.0)] if box.inverse else []
     return Part(ground + moved(items, pad, pad), [])
 
@@ -171,12 +176,17 @@ def _caution_sign(size: float, height: float) -> list[Item]:
     return [
         Shape(triangle, fill="black", width=0.0),
         Shape(
-            ((middle - bar, top + size * 0.3), (middle + bar, top + size * 0.3),
-             (middle + bar * 0.6, top + size * 0.6), (middle - bar * 0.6, top + size * 0.6)),
-            fill="white", width=0.0,
+            (
+                (middle - bar, top + size * 0.3),
+                (middle + bar, top + size * 0.3),
+                (middle + bar * 0.6, top + size * 0.6),
+                (middle - bar * 0.6, top + size * 0.6),
+            ),
+            fill="white",
+            width=0.0,
         ),
         Circle(middle, top + size * 0.72, bar * 1.1, fill="white", width=0.0),
-    ]  # fmt: skip
+    ]
 
 
 def _pressure(box: PressureBox, index: int, job: Job) -> Part:

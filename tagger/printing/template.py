@@ -129,10 +129,21 @@ class ClearBox(_Box):
 
 
 Box = Annotated[
-    FieldBox | WordsBox | PressureBox | TighteningBox | CautionBox | QrBox | Code128Box
-    | EndsBox | ClockingBox | FlatsBox | HoleBox | RuleBox | ClearBox,
+    FieldBox
+    | WordsBox
+    | PressureBox
+    | TighteningBox
+    | CautionBox
+    | QrBox
+    | Code128Box
+    | EndsBox
+    | ClockingBox
+    | FlatsBox
+    | HoleBox
+    | RuleBox
+    | ClearBox,
     Field(discriminator="kind"),
-]  # fmt: skip
+]
 
 
 class Sheet(_Strict):

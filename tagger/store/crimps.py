@@ -31,11 +31,14 @@ class CrimpValue:
         """A measured crimp held against this value. Raises pydantic's ValidationError for no diameter."""
         return CrimpMeasured.model_validate(
             {
-                "end": end, "measured_mm": round(measured_mm, 3), "shell": self.shell,
-                "low_mm": self.diameter_mm - self.minus_mm, "high_mm": self.diameter_mm + self.plus_mm,
+                "end": end,
+                "measured_mm": round(measured_mm, 3),
+                "shell": self.shell,
+                "low_mm": self.diameter_mm - self.minus_mm,
+                "high_mm": self.diameter_mm + self.plus_mm,
                 "source": self.source,
             }
-        )  # fmt: skip
+        )
 
 
 class Crimps(Part):
@@ -52,10 +55,16 @@ class Crimps(Part):
             raise StoreError(Problem("shell", None, Message("store-crimp-shell-missing")))
         with self.writing() as session:
             row = CrimpRow(
-                hose_standard=value.hose_standard, hose_dash=value.hose_dash, shell=value.shell.strip(),
-                diameter_mm=value.diameter_mm, minus_mm=value.minus_mm, plus_mm=value.plus_mm,
-                source=value.source.strip(), at=self.now(), by=by,
-            )  # fmt: skip
+                hose_standard=value.hose_standard,
+                hose_dash=value.hose_dash,
+                shell=value.shell.strip(),
+                diameter_mm=value.diameter_mm,
+                minus_mm=value.minus_mm,
+                plus_mm=value.plus_mm,
+                source=value.source.strip(),
+                at=self.now(),
+                by=by,
+            )
             session.add(row)
             session.flush()
             return _crimp(row)
@@ -101,6 +110,13 @@ def _key(row: CrimpRow) -> tuple[str, int, str]:
 
 def _crimp(row: CrimpRow) -> CrimpValue:
     return CrimpValue(
-        row.hose_standard, row.hose_dash, row.shell, row.diameter_mm, row.minus_mm, row.plus_mm,
-        row.source, row.by, row.id,
-    )  # fmt: skip
+        row.hose_standard,
+        row.hose_dash,
+        row.shell,
+        row.diameter_mm,
+        row.minus_mm,
+        row.plus_mm,
+        row.source,
+        row.by,
+        row.id,
+    )

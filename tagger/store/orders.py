@@ -99,11 +99,15 @@ class Orders(Outbox):
         with self.writing():
             return [
                 self.request_order(
-                    number=number, needed_by=needed_by, reference=reference, contact=contact,
-                    language=language, key=f"{key} {number}" if key else None,
+                    number=number,
+                    needed_by=needed_by,
+                    reference=reference,
+                    contact=contact,
+                    language=language,
+                    key=f"{key} {number}" if key else None,
                 )
                 for number in known
-            ]  # fmt: skip
+            ]
 
     def _keep(
         self, session: Session, number: str | None, spec: AssemblySpec | None, key: str | None, mark: str
@@ -115,9 +119,14 @@ class Orders(Outbox):
         if wanted is None:
             raise StoreError(Problem("number", number, _no_spec(number)))
         return OrderRow(
-            reference=_make_reference(), key=key, fingerprint=mark, number=number, spec=wanted,
-            state=str(OrderState.RECEIVED), created_at=self.now(),
-        )  # fmt: skip
+            reference=_make_reference(),
+            key=key,
+            fingerprint=mark,
+            number=number,
+            spec=wanted,
+            state=str(OrderState.RECEIVED),
+            created_at=self.now(),
+        )
 
     def _step(self, session: Session, row: OrderRow, by: str | None, note: str | None) -> None:
         now = self.now()
@@ -126,12 +135,20 @@ class Orders(Outbox):
         customer = row.contact.get("email")
         also = [Target("email", customer, to_customer=True)] if customer and self.mail_customers else []
         body = {
-            "event": "order_request", "reference": row.reference, "state": row.state, "at": now.isoformat(),
-            "note": _text(note), "number": row.number, "quantity": row.quantity, "spec": row.spec,
-            "needed_by": row.needed_by.isoformat() if row.needed_by else None, "changes": row.changes,
-            "customer_reference": row.customer_reference, "contact": row.contact,
+            "event": "order_request",
+            "reference": row.reference,
+            "state": row.state,
+            "at": now.isoformat(),
+            "note": _text(note),
+            "number": row.number,
+            "quantity": row.quantity,
+            "spec": row.spec,
+            "needed_by": row.needed_by.isoformat() if row.needed_by else None,
+            "changes": row.changes,
+            "customer_reference": row.customer_reference,
+            "contact": row.contact,
             "language": row.language,
-        }  # fmt: skip
+        }
         self.tell(session, body, also)
 
     def _tell_tag(self, session: Session, row: OrderRow) -> None:
@@ -299,13 +316,22 @@ def _values(session: Session, rows: list[OrderRow]) -> list[OrderRequest]:
             built[str(reference)].append(number)
     return [
         OrderRequest(
-            row.reference, row.number, AssemblySpec.read(row.spec), row.quantity, row.needed_by,
-            row.customer_reference, Contact.model_validate(row.contact), row.changes,
-            OrderState(row.state), row.created_at, tuple(steps[row.reference]), tuple(built[row.reference]),
+            row.reference,
+            row.number,
+            AssemblySpec.read(row.spec),
+            row.quantity,
+            row.needed_by,
+            row.customer_reference,
+            Contact.model_validate(row.contact),
+            row.changes,
+            OrderState(row.state),
+            row.created_at,
+            tuple(steps[row.reference]),
+            tuple(built[row.reference]),
             row.language,
         )
         for row in rows
-    ]  # fmt: skip
+    ]
 
 
 def refuse_past(needed_by: date | None, asked_on: date) -> None:

@@ -62,10 +62,14 @@ class Outbox(Part):
             told = body | {"to": "customer"} if target.to_customer else body
             session.add(
                 MessageRow(
-                    channel=target.channel, target=target.address, body=told, created_at=now, attempts=0,
+                    channel=target.channel,
+                    target=target.address,
+                    body=told,
+                    created_at=now,
+                    attempts=0,
                     next_at=now,
                 )
-            )  # fmt: skip
+            )
 
     def claim(self) -> Message | None:
         """One message that is due, for this caller alone until LEASE has passed; None when there is none."""
@@ -107,6 +111,13 @@ class Outbox(Part):
 def _value(row: MessageRow) -> Message:
     channel: Channel = "email" if row.channel == "email" else "webhook"
     return Message(
-        row.id, channel, row.target, row.body, row.created_at, row.attempts, row.next_at, row.delivered_at,
+        row.id,
+        channel,
+        row.target,
+        row.body,
+        row.created_at,
+        row.attempts,
+        row.next_at,
+        row.delivered_at,
         row.last_error,
-    )  # fmt: skip
+    )

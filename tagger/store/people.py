@@ -154,10 +154,13 @@ class People(Part):
             session.execute(delete(SessionRow).where(SessionRow.expires_at < now))
             session.add(
                 SessionRow(
-                    id=_hash(cookie), person_id=person, csrf=secrets.token_urlsafe(24), created_at=now,
+                    id=_hash(cookie),
+                    person_id=person,
+                    csrf=secrets.token_urlsafe(24),
+                    created_at=now,
                     expires_at=now + timedelta(hours=hours),
                 )
-            )  # fmt: skip
+            )
         return cookie
 
     def signed_in(self, cookie: str) -> SignedIn | None:

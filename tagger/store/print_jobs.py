@@ -83,10 +83,19 @@ class Prints(Part):
                 return _value(session, row)
             now = self.now()
             row = PrintJobRow(
-                key=key, fingerprint=mark, printer_id=printer_row(session, printer).id, numbers=known,
-                template=template, reason=reason, state=_S.WAITING, attempts=0, created_at=now, created_by=by,
-                changed_at=now, changed_by=by,
-            )  # fmt: skip
+                key=key,
+                fingerprint=mark,
+                printer_id=printer_row(session, printer).id,
+                numbers=known,
+                template=template,
+                reason=reason,
+                state=_S.WAITING,
+                attempts=0,
+                created_at=now,
+                created_by=by,
+                changed_at=now,
+                changed_by=by,
+            )
             session.add(row)
             session.flush()
             return _value(session, row)
@@ -229,9 +238,12 @@ class Prints(Part):
     def _log(self, session: Session, row: PrintJobRow, *, sure: bool) -> None:
         printer = session.get_one(PrinterRow, row.printer_id)
         data: dict[str, Any] = {
-            "template": row.template, "as": "printer", "printer": printer.name, "job": row.id,
+            "template": row.template,
+            "as": "printer",
+            "printer": printer.name,
+            "job": row.id,
             "reason": row.reason,
-        }  # fmt: skip
+        }
         if not sure:
             data["unconfirmed"] = True
         add_alike(session, list(row.numbers), Kind.PRINTED, data, row.created_by, self.now())
@@ -247,8 +259,20 @@ def _row(session: Session, job: int, *, lock: bool = False) -> PrintJobRow:
 def _value(session: Session, row: PrintJobRow) -> PrintJob:
     printer = session.get_one(PrinterRow, row.printer_id)
     return PrintJob(
-        id=row.id, printer_id=row.printer_id, printer=printer.name, uri=printer.uri, dpi=printer.dpi,
-        numbers=tuple(row.numbers), template=row.template, reason=row.reason, state=PrintState(row.state),
-        why=row.why, attempts=row.attempts, printer_job=row.printer_job, created_at=row.created_at,
-        created_by=row.created_by, changed_at=row.changed_at, changed_by=row.changed_by,
-    )  # fmt: skip
+        id=row.id,
+        printer_id=row.printer_id,
+        printer=printer.name,
+        uri=printer.uri,
+        dpi=printer.dpi,
+        numbers=tuple(row.numbers),
+        template=row.template,
+        reason=row.reason,
+        state=PrintState(row.state),
+        why=row.why,
+        attempts=row.attempts,
+        printer_job=row.printer_job,
+        created_at=row.created_at,
+        created_by=row.created_by,
+        changed_at=row.changed_at,
+        changed_by=row.changed_by,
+    )

@@ -102,9 +102,10 @@ class Withdrawals(Part):
     def withdrawn_lots(self, lot: str) -> list[Withdrawal]:
         """The withdrawals of this lot that hold, of hose or of fittings, oldest first."""
         query = select(WithdrawalRow).where(
-            WithdrawalRow.value == lot_key(lot), WithdrawalRow.scope != str(Scope.TAG),
+            WithdrawalRow.value == lot_key(lot),
+            WithdrawalRow.scope != str(Scope.TAG),
             WithdrawalRow.lifted_at.is_(None),
-        )  # fmt: skip
+        )
         with self.reading() as session:
             return [_value(row) for row in session.scalars(query.order_by(WithdrawalRow.id))]
 
@@ -144,22 +145,23 @@ def refuse_withdrawn_lots(session: Session, rows: Sequence[Registration]) -> Non
     No lot is withdrawn from now until this registration has ended: the withdrawal then finds it.
     """
     take(session, Turn.WITHDRAWALS, shared=True)
-    lots = {
-        (str(scope), str(lot_key(lot)))
-        for row in rows
-        for _, scope, lot in _lots(row)
-    }  # fmt: skip
+    lots = {(str(scope), str(lot_key(lot))) for row in rows for _, scope, lot in _lots(row)}
     held: dict[tuple[str, str], str] = {}
     for chunk in in_chunks(sorted({value for _, value in lots})):
         query = select(WithdrawalRow).where(WithdrawalRow.value.in_(chunk), WithdrawalRow.lifted_at.is_(None))
         held.update(((row.scope, row.value), row.reason) for row in session.scalars(query))
     problems = [
-        Problem(f"row {place}.{field}" if len(rows) > 1 else field, lot, Message(
-            "store-lot-withdrawn", scope=str(scope), lot=lot, reason=held[str(scope), str(lot_key(lot))]))
+        Problem(
+            f"row {place}.{field}" if len(rows) > 1 else field,
+            lot,
+            Message(
+                "store-lot-withdrawn", scope=str(scope), lot=lot, reason=held[str(scope), str(lot_key(lot))]
+            ),
+        )
         for place, row in enumerate(rows, 1)
         for field, scope, lot in _lots(row)
         if (str(scope), str(lot_key(lot))) in held
-    ]  # fmt: skip
+    ]
     if problems:
         raise StoreError(problems)
 
@@ -240,6 +242,13 @@ def _tell(
 
 def _value(row: WithdrawalRow) -> Withdrawal:
     return Withdrawal(
-        row.id, Scope(row.scope), row.value, row.reason, row.at, row.by,
-        row.lifted_at, row.lifted_by, row.lifted_why,
-    )  # fmt: skip
+        row.id,
+        Scope(row.scope),
+        row.value,
+        row.reason,
+        row.at,
+        row.by,
+        row.lifted_at,
+        row.lifted_by,
+        row.lifted_why,
+    )

@@ -94,9 +94,15 @@ def for_end(
     end = spec.end_a if name == "end_a" else spec.end_b
     tightening = carried_tightening(advice)
     found = steps_for(
-        end, tightening, spec=spec, name=name, pressure_bar=pressure_bar, bend_radius_mm=bend_radius_mm,
-        turns=advice.turns, tables=tables,
-    )  # fmt: skip
+        end,
+        tightening,
+        spec=spec,
+        name=name,
+        pressure_bar=pressure_bar,
+        bend_radius_mm=bend_radius_mm,
+        turns=advice.turns,
+        tables=tables,
+    )
     figures = _figures(end, tightening, advice.turns, spec, pressure_bar, bend_radius_mm)
     said = {name: str(Message("words-as-is", text=value)) for name, value in figures.items()}
     return tuple(step.step_id for step in found), said

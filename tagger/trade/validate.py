@@ -185,19 +185,23 @@ def _monotone(tables: Tables) -> Iterator[Message]:
     yield from _rising(
         "connection_pressure",
         [
-            ((r.family, r.series, r.forms, r.shapes, r.applies_to.split(",")[0], r.source), size_order(r.family, r.size),
-             -r.max_working_bar)
+            (
+                (r.family, r.series, r.forms, r.shapes, r.applies_to.split(",")[0], r.source),
+                size_order(r.family, r.size),
+                -r.max_working_bar,
+            )
             for r in ends
         ],
-    )  # fmt: skip
+    )
     hoses = [r for rows in tables.hose_pressures.values() for r in rows]
     yield from _rising(
         "hose_pressure",
         [
             ((r.standard, r.edition, r.source, r.note), int(r.dash), -r.max_working_bar)
-            for r in hoses if r.dash != "all" and r.in_standard == "yes" and r.confidence != "memory"
+            for r in hoses
+            if r.dash != "all" and r.in_standard == "yes" and r.confidence != "memory"
         ],
-    )  # fmt: skip
+    )
     bends = [r for rows in tables.hose_bends.values() for r in rows if r.confidence != "memory"]
     yield from _rising("hose_bend", [((r.standard, r.source), int(r.dash), r.bend_radius_mm) for r in bends])
     bodies = [r for rows in tables.hose_sizes.values() for r in rows]
@@ -213,10 +217,15 @@ def _monotone(tables: Tables) -> Iterator[Message]:
     yield from _rising(
         "tightening",
         [
-            ((r.family, r.end_type, r.material, r.source), size_order(r.family, r.size), r.torque_max_nm or 0.0)
-            for r in torques if not r.note.startswith("out of order")
+            (
+                (r.family, r.end_type, r.material, r.source),
+                size_order(r.family, r.size),
+                r.torque_max_nm or 0.0,
+            )
+            for r in torques
+            if not r.note.startswith("out of order")
         ],
-    )  # fmt: skip
+    )
 
 
 def _bends(tables: Tables) -> Iterator[Message]:

@@ -28,9 +28,15 @@ def to_pdf(story: Sequence[Any], *, title: str, settings: Settings) -> bytes:
     """The story on A4."""
     out = io.BytesIO()
     SimpleDocTemplate(
-        out, pagesize=A4, leftMargin=20 * mm, rightMargin=20 * mm, topMargin=18 * mm, bottomMargin=18 * mm,
-        title=title, author=settings.shop_name,
-    ).build(list(story))  # fmt: skip
+        out,
+        pagesize=A4,
+        leftMargin=20 * mm,
+        rightMargin=20 * mm,
+        topMargin=18 * mm,
+        bottomMargin=18 * mm,
+        title=title,
+        author=settings.shop_name,
+    ).build(list(story))
     return out.getvalue()
 
 

@@ -34,8 +34,11 @@ def _letter(
     customer: str, items: Sequence[Assembly], withdrawal: Withdrawal, settings: Settings, t: Translator
 ) -> list[object]:
     heading = [
-        t("papers-tag-number"), t("papers-machine-position"), t("papers-hose-assembly"), t("papers-built-on")
-    ]  # fmt: skip
+        t("papers-tag-number"),
+        t("papers-machine-position"),
+        t("papers-hose-assembly"),
+        t("papers-built-on"),
+    ]
     return [
         *document.head(settings),
         document.text(customer or t("papers-letter-owner"), 11, bold=True),

@@ -80,9 +80,12 @@ class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
         table.addsection(0, [self.numberToId[n] for n in range(1, number)])
         start = self._file.add(table.format(self))
         trailer = pdfdoc.PDFTrailer(
-            startxref=start, Size=number, Root=self.Reference(self.Catalog),
-            Info=self.Reference(self.info), ID=self.ID(),
-        )  # fmt: skip
+            startxref=start,
+            Size=number,
+            Root=self.Reference(self.Catalog),
+            Info=self.Reference(self.info),
+            ID=self.ID(),
+        )
         self._file.add(trailer.format(self))
 
     def _put(self, name: str) -> None:

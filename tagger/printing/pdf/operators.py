@@ -94,9 +94,11 @@ class _Writer:
         x, y, r = item.x, self.height - item.y, item.radius
         k = r * _ROUND
         quarters = (
-            (x + r, y + k, x + k, y + r, x, y + r), (x - k, y + r, x - r, y + k, x - r, y),
-            (x - r, y - k, x - k, y - r, x, y - r), (x + k, y - r, x + r, y - k, x + r, y),
-        )  # fmt: skip
+            (x + r, y + k, x + k, y + r, x, y + r),
+            (x - k, y + r, x - r, y + k, x - r, y),
+            (x - r, y - k, x - k, y - r, x, y - r),
+            (x + k, y - r, x + r, y - k, x + r, y),
+        )
         curves = " ".join(" ".join(map(_n, quarter)) + " c" for quarter in quarters)
         self.code.append(f"{_n(x + r)} {_n(y)} m {curves} {paint}")
 

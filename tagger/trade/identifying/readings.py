@@ -101,11 +101,15 @@ class Measurements:
         """The readings by feature; a seat and a cone as their place in SEATS and CONES."""
         thread = self.thread_od_mm if self.thread_od_mm is not None else self.thread_id_mm
         found = {
-            "thread": thread, "tpi": self.tpi, "hex": self.hex_mm, "tube_od": self.tube_od_mm,
-            "flange_od": self.flange_od_mm, "bolt_spacing": self.bolt_spacing_mm,
+            "thread": thread,
+            "tpi": self.tpi,
+            "hex": self.hex_mm,
+            "tube_od": self.tube_od_mm,
+            "flange_od": self.flange_od_mm,
+            "bolt_spacing": self.bolt_spacing_mm,
             "seat": None if self.seat is None else float(SEATS.index(self.seat)),
             "cone": None if self.cone is None else float(CONES.index(self.cone)),
-        }  # fmt: skip
+        }
         return {name: value for name, value in found.items() if value is not None}
 
 

@@ -28,6 +28,10 @@ def upgrade() -> None:
         )
     op.execute(_TWICE)
     op.create_index(
-        "uq_withdrawal_open", "withdrawal", ["scope", "value"], unique=True,
-        postgresql_where=_OPEN, sqlite_where=_OPEN,
-    )  # fmt: skip
+        "uq_withdrawal_open",
+        "withdrawal",
+        ["scope", "value"],
+        unique=True,
+        postgresql_where=_OPEN,
+        sqlite_where=_OPEN,
+    )
