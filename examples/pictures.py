@@ -70,8 +70,8 @@ def _phone(browser: Browser, week: Week, settings: Settings) -> None:
     page.goto(f"{settings.base_url}/t/{elbows.number}")
     _keep(page, "phone_overview")
     page.goto(f"{settings.base_url}/t/{boom.number}#fit")
-    page.get_by_text("Start, one step at a time").click()
-    while not page.get_by_text("One flat is a sixth of a turn").is_visible():
+    page.locator('a[href="#step-1"]').first.click()
+    while not page.get_by_text("1 flat = 1/6 turn").is_visible():
         page.locator(":is(button, a):visible", has_text="Next").click()
     page.wait_for_timeout(3000)  # the nut turns
     _keep(page, "phone_fit")
