@@ -35,11 +35,11 @@ class Overrated:
         return Message("trade-overrated", was=was, now=pressure(self.now_bar))
 
 
-def overrated(content: TagContent, tables: Tables, *, whole: bool = True) -> Overrated | None:
+def overrated(content: TagContent, tables: Tables) -> Overrated | None:
     """How the content's pressure stands above today's rating; None where it does not.
 
-    ``whole``: False for a content read from a tag alone, which does not say what fluid and heat the
-    source of a given pressure names: such a figure is then only lowered, not taken away.
+    A tag of version 1 does not say what fluid and heat the source of an entered pressure names: read
+    without its record, such a pressure lifts no limit.
     """
     was = content.working_pressure_bar
     if was is None:
@@ -49,8 +49,6 @@ def overrated(content: TagContent, tables: Tables, *, whole: bool = True) -> Ove
     except TaggerError:  # a part that today's tables do not know: nothing to hold it against
         return None
     bar = now.working_pressure.value_bar
-    if bar is None and not whole and content.spec.working_pressure is not None:
-        return None
     return Overrated(was, bar, now) if bar is None or bar < was - _SAME_BAR else None
 
 

@@ -53,3 +53,27 @@ def test_it_is_said_in_every_language(store: Store) -> None:
     found = overrated(registered(store, 420.0).content, tables())
     assert found is not None
     assert len({Translator(language)(found.message) for language in LANGUAGES}) == len(LANGUAGES)
+
+
+LETTER = {"value_bar": 120, "source": "the manufacturer's letter"}
+
+
+def test_a_pressure_entered_for_that_fluid_and_heat_is_left_alone_on_the_tag_too(
+    client: TestClient, store: Store
+) -> None:
+    named = LETTER | {"fluid": "phosphate_ester", "max_temperature_c": 60}
+    spec = AssemblySpec.read(
+        SPEC | {"fluid": "phosphate_ester", "max_temperature_c": 60, "working_pressure": named}
+    )
+    made = store.register(spec, assess(spec))[0]
+    for address in (path(made), f"/T/{OTHER_SHOP}/{made.digits}"):
+        assert "Lower pressure than registered" not in text(client.get(address).text)
+
+
+def test_a_pressure_entered_for_no_fluid_is_taken_away_on_the_tag_too(
+    client: TestClient, store: Store
+) -> None:
+    made = registered(store, 120.0, fluid="phosphate_ester", working_pressure=LETTER)
+    for address in (path(made), f"/T/{OTHER_SHOP}/{made.digits}"):
+        shown = text(client.get(address).text)
+        assert "By the values of today no pressure applies." in shown
