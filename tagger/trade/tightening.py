@@ -59,7 +59,7 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
     taper = end.connection.is_taper
     of_series = _of_series(rows_for_metal, end, tables)
     torque_row = None if taper else _pick(of_series, "torque")
-    flats_row = None if taper or factor < 1 else _pick(rows_for_metal, "flats")
+    flats_row = None if taper or factor < 1 else _pick(of_series, "flats")
     if torque_row is not None and tables.families[end.connection].method == "torque":
         flats_row = None  # one method for a joint: a face seal is tightened by torque
     turns_row = _pick(rows_for_metal, "turns") if taper else None
@@ -73,14 +73,14 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
     if torque_row:
         equals = agreeing.peers(torque_row, of_series)
         warnings += agreeing.warnings(name, torque_row, equals, agreeing.shared(torque_row, equals))
-    return found, warnings + _two_bases(name, flats_row, rows_for_metal)
+    return found, warnings + _two_bases(name, flats_row, of_series)
 
 
 def _of_series(mine: list[row.TighteningRow], end: End, tables: Tables) -> list[row.TighteningRow]:
-    """The rows whose torque may be shown: where a thread is made for two duties, those for the end's own.
+    """The rows that may be shown: where a thread is made for two duties, those for the end's own.
 
-    A light torque loosens a heavy stud, so neither a series unknown nor a source that names none will do;
-    a shop's row without one is the shop's word for both.
+    A light torque, or a light count of flats, loosens a heavy stud, so neither a series unknown nor a
+    source that names none will do; a shop's row without one is the shop's word for both.
     """
     if not tables.families[end.connection].series:
         return mine
@@ -92,15 +92,29 @@ def _of_series(mine: list[row.TighteningRow], end: End, tables: Tables) -> list[
 
 
 def _turned(end: End, tables: Tables) -> set[str]:
-    """The part that is turned: an adjustable stud has a locknut, and elbows are adjustable."""
+    """The part that is turned: an adjustable stud has a locknut, and elbows are adjustable.
+
+    A family made with a nut and with a stud (BSPP) has the one that the form says: a stud's torque is up
+    to 2.3 times that of a nut on a cone, so neither stands for the other.
+    """
     if end.connection.is_taper:
         return {"taper"}
     by: set[str] = set(tables.families[end.connection].tighten_by)
     if by == {"screws"}:
         return {"cap_screw"}
-    if by == {"stud"} and end.is_elbow and end.form is Form.MALE:
-        return {"locknut"}
-    return {"nut"} if end.form is Form.FEMALE_SWIVEL else by
+    if end.form is Form.FEMALE_SWIVEL:
+        return {"nut"}
+    if "stud" not in by:
+        return by
+    return {"locknut"} if end.is_elbow and end.form is Form.MALE else {"stud", "washer_stud"}
+
+
+def _is_stud_of_two(end: End, tables: Tables) -> bool:
+    """Whether an end without a nut belongs to a family that is also tightened by a nut on a cone."""
+    return {"nut", "stud"} <= set(tables.families[end.connection].tighten_by) and end.form in (
+        Form.MALE,
+        Form.FEMALE_FIXED,
+    )
 
 
 def _for_material(
@@ -295,6 +309,9 @@ def _warnings(
         source = torque_row.source
         message = Message("trade-torque-unverified", part=part, source=source)
         warnings.append(Warning_(code="torque_from_memory", field=name, message=message))
+    if found.torque is not None and _is_stud_of_two(end, tables):
+        message = Message("trade-stud-not-nut", part=part)
+        warnings.append(Warning_(code="stud_not_nut", field=name, message=message, severity="note"))
     if factor < 1 and found.torque is not None:
         message = Message("trade-soft-material", part=part, material=material)
         warnings.append(Warning_(code="soft_material", field=name, message=message))

@@ -52,13 +52,27 @@ def test_a_torque_is_shown_only_for_its_own_series() -> None:
 
 
 @pytest.mark.parametrize("connection", ["metric_orb", "sae_orb"])
-def test_no_stud_whose_series_is_not_given_has_a_torque(connection: str) -> None:
+def test_no_stud_whose_series_is_not_given_has_a_torque_or_flats(connection: str) -> None:
     ours = tables()
     for size in ours.sizes(Connection(connection)):
         named = {"dash": int(size)} if connection == "sae_orb" else {"size": size}
         for shape in ("straight", "elbow_90"):
             end = End.model_validate({"connection": connection, "form": "male", "shape": shape, **named})
-            assert advice("end_a", end, ours)[0].torque is None
+            found = advice("end_a", end, ours)[0]
+            assert (found.torque, found.flats) == (None, None)
+
+
+def test_flats_are_shown_only_for_their_own_series() -> None:
+    rows = [
+        tight(
+            family=STUD, size=SIZE, part=("stud",), series=series, flats_min=1.0, flats_max=count,
+            basis="finger_tight",
+        )
+        for series, count in (("S", 2.0), ("L", 1.5), ("", 1.0))
+    ]  # fmt: skip
+    made = tables_with(tightening=rows)
+    shown = {series: advice("end_a", stud(series), made)[0].flats for series in ("S", "L", None)}
+    assert {series: found and found.max for series, found in shown.items()} == {"S": 2, "L": 1.5, None: None}
 
 
 def test_a_shop_keeps_its_own_torque_for_both_series() -> None:

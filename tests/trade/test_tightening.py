@@ -151,6 +151,32 @@ def test_two_joints_or_conditions_are_never_taken_together(apart: dict[str, Any]
     assert found.torque is not None and (found.torque.min, found.torque.max) == (90, 100)
 
 
+@pytest.mark.parametrize(("form", "shown"), [("female_swivel", 24), ("male", 34), ("female_fixed", 34)])
+def test_a_bspp_end_has_the_torque_of_its_form_and_never_that_of_the_other_joint(
+    form: str, shown: float
+) -> None:
+    """Each figure alone, too: the nut's is not lent to a stud, nor the stud's to a nut."""
+    bspp = Connection.BSPP
+    nut = nm(24, 24, family=bspp, size="1/4")
+    stud = nm(34, 34, family=bspp, size="1/4", part=("washer_stud",))
+    an = an_end(bspp, "1/4", form)
+    found = advice("end_a", an, made_up(tightening=[nut, stud]))[0].torque
+    assert found is not None and found.max == shown
+    other = stud if form == "female_swivel" else nut
+    assert advice("end_a", an, made_up(tightening=[other]))[0].torque is None
+
+
+def test_a_bspp_stud_is_told_that_its_torque_is_not_a_nuts() -> None:
+    ids = {
+        form: assess(both("SAE 100R2", 4, end("bspp", "1/4", form))).end_a.steps
+        for form in ("female_swivel", "male")
+    }
+    assert "torque_bspp_nut" in ids["female_swivel"] and "torque_bspp_stud" not in ids["female_swivel"]
+    assert "torque_bspp_stud" in ids["male"] and not {"torque_nut", "torque_bspp_nut"} & set(ids["male"])
+    codes = {w.code for w in assess(both("SAE 100R2", 4, end("bspp", "1/4", "male"))).warnings}
+    assert "stud_not_nut" in codes
+
+
 def test_a_shops_own_torque_settles_what_the_sources_dispute() -> None:
     rows = (nm(90, 95, source="one"), nm(116, 142, source="two"), nm(100, 110, confidence="shop"))
     found, warnings = advised(*rows)

@@ -54,6 +54,7 @@ fit-mark_finger = Die Mutter mit den Fingern bis zum Anschlag drehen (handfest).
 fit-mark_wrench = Die Mutter mit dem Schraubenschlüssel bis zum deutlich spürbaren Kraftanstieg drehen (etwa 3,4 N·m, 30 lbf·in). Einen Strich über Mutter und Stutzen ziehen.
 fit-flats = Die Mutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Schlüsselflächen zählen, nicht Umdrehungen.
 fit-torque_nut = Die Mutter mit { $torque } anziehen.
+fit-torque_bspp_stud = Einschraubzapfen, der mit Dichtscheibe oder O-Ring auf einer ebenen Fläche dichtet: mit { $torque } anziehen. Für eine Mutter auf 60°-Konus ist dieses Drehmoment zu hoch: dafür den Wert des Armaturenherstellers verwenden.
 fit-over_flare = Nicht weiter anziehen, um ein Leck zu schließen: Der Bördel kann reißen. Die Verbindung lösen und beide Dichtsitze prüfen.
 fit-choose_method = Für diese Verbindung sind zwei Verfahren angegeben: Schlüsselflächen und Anziehdrehmoment. Eines wählen, nie beide. Im Zweifel Schlüsselflächen zählen: Bei hoher Reibung ist das Anziehdrehmoment erreicht, während die Verbindung noch lose ist.
 fit-torque_counts = Sind Anziehdrehmoment und Schlüsselflächen beide angegeben, gilt nur das Anziehdrehmoment.

@@ -54,6 +54,7 @@ fit-mark_finger = Tighten the nut by hand until it bottoms (finger-tight). Draw 
 fit-mark_wrench = Tighten the nut with a wrench until you feel firm resistance (about 3.4 N·m, 30 lbf·in). Draw a line across the nut and the fitting body.
 fit-flats = Tighten the nut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
 fit-torque_nut = Tighten the nut to { $torque }.
+fit-torque_bspp_stud = A stud sealed by a bonded washer or an O-ring on a flat face: tighten it to { $torque }. This torque is too high for a nut on a 60° cone: for one, use the fitting manufacturer's value.
 fit-over_flare = Do not overtighten to stop a leak: the flare may crack. Take the joint apart and inspect both seats.
 fit-choose_method = Two methods are given for this joint: flats and torque. Choose one, never both. Choose flats if in doubt: with high friction the torque is reached while the joint is still loose.
 fit-torque_counts = Where torque and flats are both given, use the torque only.

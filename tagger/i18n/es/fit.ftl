@@ -54,6 +54,7 @@ fit-mark_finger = Gire la tuerca con los dedos hasta que haga tope (apriete con 
 fit-mark_wrench = Gire la tuerca con una llave hasta notar una resistencia firme (unos 3,4 N·m, 30 lbf·in). Trace una línea que cruce la tuerca y el cuerpo.
 fit-flats = Gire la tuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
 fit-torque_nut = Apriete la tuerca a { $torque }.
+fit-torque_bspp_stud = Extremo macho que sella con arandela metal-goma o junta tórica sobre una cara plana: apriételo a { $torque }. Este par es excesivo para una tuerca sobre cono de 60°: para una tuerca, use el valor del fabricante del racor.
 fit-over_flare = No apriete más para parar una fuga: el abocardado puede agrietarse. Desmonte la unión y revise los dos asientos.
 fit-choose_method = Se indican dos métodos para esta unión: caras y par de apriete. Elija uno, nunca los dos. En caso de duda, cuente caras: con mucho rozamiento el par se alcanza cuando la unión aún está floja.
 fit-torque_counts = Si se indican par de apriete y caras, use solo el par de apriete.

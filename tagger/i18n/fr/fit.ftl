@@ -54,6 +54,7 @@ fit-mark_finger = Vissez l'écrou avec les doigts jusqu'en butée (serrage aux d
 fit-mark_wrench = Vissez l'écrou à la clé jusqu'à sentir une résistance franche (environ 3,4 N·m, 30 lbf·in). Tracez un trait à cheval sur l'écrou et le corps.
 fit-flats = Vissez encore l'écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez des pans, pas des tours.
 fit-torque_nut = Serrez l'écrou à { $torque }.
+fit-torque_bspp_stud = Élément mâle étanché sur face plane par une rondelle d'étanchéité ou un joint torique : serrez-le à { $torque }. Ce couple est trop élevé pour un écrou sur cône à 60° : pour un écrou, utilisez la valeur du fabricant du raccord.
 fit-over_flare = Ne serrez pas davantage pour arrêter une fuite : l'évasement pourrait se fissurer. Démontez le raccord et contrôlez les deux sièges.
 fit-choose_method = Deux méthodes sont données pour ce raccord : les pans et le couple. Choisissez-en une, jamais les deux. Dans le doute, comptez les pans : si le frottement est élevé, le couple est atteint alors que le raccord est encore lâche.
 fit-torque_counts = Si le couple et le nombre de pans sont donnés, seul le couple fait foi.
