@@ -31,7 +31,7 @@ def test_the_same_figures_stand_in_every_language_with_its_decimal_sign() -> Non
 
 
 def test_what_is_not_known_is_said_where_its_value_would_stand() -> None:
-    spec = both("EN 853 2SN", 8, end("bspp", "1/8", hose_dash=8))
+    spec = both("EN 853 2SN", 8, end("bspp", "7/8", hose_dash=8))
     found = assess(spec)
     text = assessment_text(spec, found, ENGLISH)
     assert found.working_pressure.why is not None
