@@ -177,7 +177,7 @@ def _least_printed(found: Sequence[Printed], *, psi: bool = True) -> Printed:
 def _in_unit(printed: str, psi: bool) -> bool:
     """Whether a figure is printed in bar, or in the round psi that standards print."""
     figure, _, unit = printed.partition(" ")
-    return unit == "psi" and int(figure) % 25 == 0 if psi else unit == "bar"
+    return unit == "psi" and figure.isdecimal() and int(figure) % 25 == 0 if psi else unit == "bar"
 
 
 def _fits(item: row.PressureRow, end: End) -> bool:

@@ -7,9 +7,10 @@ cell are separated by ``;``. An empty cell is None, or an empty list.
 from __future__ import annotations
 
 import csv
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import MISSING, dataclass, field, fields
 from fractions import Fraction
+from functools import cache
 from math import isfinite
 from pathlib import Path
 from typing import Any, Literal, TypeVar
@@ -147,7 +148,7 @@ class PressureRow:
     ``use``: ``rating`` may rate a hose end; ``ceiling`` bounds the family, not a size;
     ``other`` belongs to another part; ``note`` is said beside the figure and decides nothing.
     ``max_temperature_c``: the source's figure holds up to there only; empty where it states no limit.
-    ``series`` is empty where the figure holds for any.
+    ``series`` is empty where the figure holds for any, and so is ``fluid``.
     """
 
     family: Connection
@@ -164,6 +165,7 @@ class PressureRow:
     confidence: str
     note: str
     series: str = field(default="", kw_only=True)
+    fluid: str = field(default="", kw_only=True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -206,6 +208,8 @@ class HosePressureRow:
     """A working pressure of a hose, in bar; ``dash`` is ``all`` where one figure serves all.
 
     ``in_standard`` is ``no`` for a size that a maker sells and the standard does not have.
+    ``fluid`` and ``max_temperature_c``: what the figure holds for alone; empty where the source names
+    neither. A figure that names both holds beyond the limits of the standard.
     """
 
     standard: str
@@ -217,6 +221,8 @@ class HosePressureRow:
     source: str
     confidence: str
     note: str
+    fluid: str = field(default="", kw_only=True)
+    max_temperature_c: float | None = field(default=None, kw_only=True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -404,36 +410,57 @@ class FitStep:
 
 
 Row = TypeVar("Row")
+Check = Callable[[Any], Iterator[tuple[str, Message]]]
+"""What is wrong with a row, by column."""
 
 
-def read_rows(path: Path, kind: type[Row]) -> Iterator[Row]:
+def read_rows(path: Path, kind: type[Row], check: Check | None = None) -> Iterator[Row]:
     """The rows of a CSV file. A column that has a default may be absent.
 
-    Raises TradeError naming file, line and column where a cell cannot be read.
+    Raises TradeError naming file, line and column where a cell cannot be read, or ``check`` finds
+    something; all of a file at once.
     """
     every = fields(kind)  # type: ignore[arg-type]
-    columns = {column.name: _reader(str(column.type)) for column in every}
     defaults = {column.name for column in every if column.default is not MISSING}
+    problems: list[Problem] = []
     with path.open(newline="", encoding="utf-8") as file:
         table = csv.DictReader(file)
         if wrong := sorted(
-            set(table.fieldnames or ()) ^ set(columns) - defaults.difference(table.fieldnames or ())
+            set(table.fieldnames or ())
+            ^ {column.name for column in every} - defaults.difference(table.fieldnames or ())
         ):
             columns_off = Message("trade-wrong-columns", file=path.name, columns=tuple(wrong))
             raise TradeError(Problem(path.name, ", ".join(wrong), columns_off))
         for cells in table:
-            values: dict[str, Any] = {}
-            for name, read in columns.items():
-                if name not in cells:
-                    continue
-                try:
-                    values[name] = read(cells[name] or "")
-                except ValueError:
-                    where = f"{path.name}, line {table.line_num}, {name}"
-                    raise TradeError(Problem(where, cells[name], Message("trade-cell-not-read"))) from None
-            yield kind(**values)
+            try:
+                yield read_row(cells, kind, f"{path.name}, line {table.line_num}", check)
+            except TradeError as error:
+                problems += error.problems
+    if problems:
+        raise TradeError(problems)
 
 
+def read_row(cells: Mapping[str, str], kind: type[Row], where: str, check: Check | None = None) -> Row:
+    """One row from its cells. Raises TradeError naming ``where`` and the column."""
+    values: dict[str, Any] = {}
+    problems: list[Problem] = []
+    for column in fields(kind):  # type: ignore[arg-type]
+        if column.name not in cells:
+            continue
+        try:
+            values[column.name] = _reader(str(column.type))(cells[column.name] or "")
+        except ValueError:
+            unread = Message("trade-cell-not-read")
+            problems.append(Problem(f"{where}, {column.name}", cells[column.name], unread))
+    if problems:
+        raise TradeError(problems)
+    row = kind(**values)
+    if found := list(check(row)) if check else []:
+        raise TradeError(Problem(f"{where}, {name}", cells.get(name), wrong) for name, wrong in found)
+    return row
+
+
+@cache
 def _reader(annotation: str) -> Callable[[str], Any]:
     optional = annotation.endswith("| None")
     kind = annotation.removesuffix("| None").strip()

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cache, lru_cache
 from pathlib import Path
@@ -18,6 +18,7 @@ from tagger.connection import names_tube
 from tagger.errors import Problem, TradeError
 from tagger.messages import Message
 from tagger.spec import Connection, Hose, Sizing, dash_of_pipe
+from tagger.trade import row_checks
 from tagger.trade import rows as row
 from tagger.units import MM_PER_INCH
 
@@ -283,27 +284,54 @@ def _ours() -> dict[str, tuple[Any, ...]]:
 
 
 def _with_shop_rows(raw: dict[str, tuple[Any, ...]], folder: Path) -> dict[str, tuple[Any, ...]]:
+    """Ours with a shop's rows from a folder. Raises TradeError with the problems of all its files at once."""
     if not folder.is_dir():
         raise TradeError(
             Problem("shop tables", str(folder), Message("trade-not-a-folder", folder=str(folder)))
         )
-    merged = dict(raw)
+    problems: list[Problem] = []
+    shop: dict[str, list[Any]] = {}
     for path in sorted(folder.glob("*.csv")):
-        if path.stem not in FILES:
-            raise TradeError(
-                Problem(
-                    path.name, None, Message("trade-not-a-table", file=path.name, tables=tuple(sorted(FILES)))
-                )
-            )
-        shop = [
-            replace(r, confidence="shop") if hasattr(r, "confidence") else r
-            for r in row.read_rows(path, FILES[path.stem])
-        ]
-        cells = KEYS[path.stem]
-        taken = {tuple(getattr(r, c) for c in cells) for r in shop}
-        ours = [r for r in raw[path.stem] if tuple(getattr(r, c) for c in cells) not in taken]
-        merged[path.stem] = (*ours, *shop)
-    return merged
+        try:
+            shop[path.stem] = _shop_rows(path)
+        except TradeError as error:
+            problems += error.problems
+    if problems:
+        raise TradeError(problems)
+    for table, rows in shop.items():
+        raw = merged(raw, table, rows)
+    return raw
+
+
+def _shop_rows(path: Path) -> list[Any]:
+    if path.stem not in FILES:
+        tables = tuple(sorted(FILES))
+        raise TradeError(
+            Problem(path.name, None, Message("trade-not-a-table", file=path.name, tables=tables))
+        )
+    return [_as_shops(r) for r in row.read_rows(path, FILES[path.stem], _check_of(path.stem))]
+
+
+def shop_row(table: str, cells: Mapping[str, str], where: str) -> Any:
+    """One row of a shop's own, from its cells as text. Raises TradeError naming ``where`` and the column."""
+    return _as_shops(row.read_row(cells, FILES[table], where, _check_of(table)))
+
+
+def merged(raw: dict[str, tuple[Any, ...]], table: str, shop: Sequence[Any]) -> dict[str, tuple[Any, ...]]:
+    """The rows with a shop's own of one table: each takes the place of all of the same key."""
+    cells = KEYS[table]
+    taken = {tuple(getattr(r, c) for c in cells) for r in shop}
+    others = [r for r in raw[table] if tuple(getattr(r, c) for c in cells) not in taken]
+    return {**raw, table: (*others, *shop)}
+
+
+def _check_of(table: str) -> row.Check:
+    standards = frozenset(r.standard for r in _ours()["hose_standards"])
+    return lambda item: row_checks.wrong(table, item, standards)
+
+
+def _as_shops(item: Any) -> Any:
+    return replace(item, confidence="shop") if hasattr(item, "confidence") else item
 
 
 @lru_cache(maxsize=1)

@@ -158,6 +158,8 @@ def _designation(thread: str) -> tuple[float | None, float | None]:
 def _pressures(tables: Tables) -> Iterator[Message]:
     for name in ("connection_pressure", "hose_pressure"):
         for item in tables.raw[name]:
+            if item.confidence == "shop":  # checked when it was loaded
+                continue
             figure, _, unit = item.printed.partition(" ")
             bar = float(figure) * (0.0689476 if unit == "psi" else 1.0)
             if abs(bar - item.max_working_bar) > 0.051:

@@ -12,6 +12,7 @@ from tagger.code import number, payload
 from tagger.spec import Connection, Sizing
 
 GOLDEN = json.loads((Path(__file__).parents[1] / "golden/payload_v1.json").read_text(encoding="utf-8"))
+EXAMPLE = next((Path(__file__).parents[2] / "examples/week").glob("*.json"))
 COLUMNS = "family,forms,tighten_by,tube_od,swivel_family,source,confidence"
 
 
@@ -48,3 +49,17 @@ def test_sizes_and_joints_stand_beside_the_code_points() -> None:
     assert {c for c in Connection if c.is_taper} == {"npt", "nptf", "bspt"}
     assert {c for c in Connection if c.is_flange} == {"flange_code61", "flange_code62"}
     assert {c for c in Connection if c.sized_by is Sizing.TUBE} == {"din24_light", "din24_heavy"}
+
+
+def test_a_row_that_contradicts_itself_stops_every_command_that_rates(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (tmp_path / "hose_pressure.csv").write_text(
+        "standard,edition,dash,max_working_bar,printed,in_standard,source,confidence,note\n"
+        "SAE 100R2,S,12,3000,3000 psi,yes,data sheet 7,shop,\n",
+        encoding="utf-8",
+    )
+    monkeypatch.setenv("TAGGER_TABLES_DIR", str(tmp_path))
+    assert main(["check", str(EXAMPLE)]) == 1
+    said = "".join(capsys.readouterr())
+    assert "hose_pressure.csv, line 2, max_working_bar" in said and "3000 psi is 206.8" in said

@@ -150,6 +150,26 @@ trade-wrong-columns = { $file } hat falsche Spalten: { LIST($columns) }.
     .mend = Die Kopfzeile berichtigen.
 trade-cell-not-read = Diese Zelle ist nicht lesbar.
     .mend = Die Zelle berichtigen.
+trade-row-not-above-zero = Der Wert muss größer als 0 sein.
+    .mend = Die Zelle berichtigen.
+trade-row-negative = Der Wert darf nicht negativ sein.
+    .mend = Die Zelle berichtigen.
+trade-row-range = Der Mindestwert { $low } liegt über dem Höchstwert { $high }.
+    .mend = Einen der beiden berichtigen.
+trade-row-above-possible = Der Wert liegt über { $limit }, mehr ist hier nicht möglich.
+    .mend = Die Einheit der Spalte prüfen: 3000 psi sind 207 bar.
+trade-row-no-source = Die Zeile nennt keine Quelle.
+    .mend = Eintragen, woher der Wert stammt. Beispiel: Datenblatt 7 des Herstellers.
+trade-row-no-maximum = Zu einem Mindestdrehmoment gehört das Höchstdrehmoment.
+    .mend = Das Höchstdrehmoment eintragen.
+trade-row-taper-flats = Kegelige Gewinde werden nicht nach Schlüsselflächen angezogen.
+    .mend = Stattdessen ganze Umdrehungen eintragen.
+trade-row-unknown-word = Dieses Wort ist hier nicht bekannt.
+    .mend = Eines davon verwenden: { LIST($words, style: "or") }.
+trade-row-printed-not-read = Der gedruckte Wert ist nicht lesbar.
+    .mend = Mit seiner Einheit eintragen, wie die Quelle ihn druckt, oder die Zelle leer lassen. Beispiel: 3000 psi.
+trade-row-printed = Die Zeile widerspricht sich: { $column } ist { $given }, aber { $printed } entspricht { $found }.
+    .mend = Den Wert oder den gedruckten Wert berichtigen.
 
 
 ## Whether one assembly may take the place of another: "old" is the one to be replaced, "new" the one to replace it

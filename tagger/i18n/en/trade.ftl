@@ -150,6 +150,26 @@ trade-wrong-columns = { $file } has the wrong columns: { LIST($columns) }.
     .mend = Correct the header line.
 trade-cell-not-read = This cell cannot be read.
     .mend = Correct the cell.
+trade-row-not-above-zero = The value must be above 0.
+    .mend = Correct the cell.
+trade-row-negative = The value must not be negative.
+    .mend = Correct the cell.
+trade-row-range = The minimum, { $low }, is above the maximum, { $high }.
+    .mend = Correct one of the two.
+trade-row-above-possible = The value is above { $limit }, the most that can be meant here.
+    .mend = Check the unit of the column: 3000 psi is 207 bar.
+trade-row-no-source = The row has no source.
+    .mend = Enter where the value comes from. Example: manufacturer's data sheet 7.
+trade-row-no-maximum = A minimum torque needs its maximum.
+    .mend = Enter the maximum torque.
+trade-row-taper-flats = Taper threads are not tightened by flats.
+    .mend = Enter whole turns instead.
+trade-row-unknown-word = This word is not known here.
+    .mend = Use one of: { LIST($words, style: "or") }.
+trade-row-printed-not-read = The printed value cannot be read.
+    .mend = Enter it with its unit as the source prints it, or leave the cell empty. Example: 3000 psi.
+trade-row-printed = The row contradicts itself: { $column } is { $given }, but { $printed } is { $found }.
+    .mend = Correct the value or the printed value.
 
 
 ## Whether one assembly may take the place of another: "old" is the one to be replaced, "new" the one to replace it

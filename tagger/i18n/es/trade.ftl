@@ -150,6 +150,26 @@ trade-wrong-columns = { $file } no tiene las columnas correctas: { LIST($columns
     .mend = Corrija la línea de encabezado.
 trade-cell-not-read = Esta celda no se puede leer.
     .mend = Corrija la celda.
+trade-row-not-above-zero = El valor debe ser mayor que 0.
+    .mend = Corrija la celda.
+trade-row-negative = El valor no puede ser negativo.
+    .mend = Corrija la celda.
+trade-row-range = El mínimo, { $low }, es mayor que el máximo, { $high }.
+    .mend = Corrija uno de los dos.
+trade-row-above-possible = El valor es mayor que { $limit }, lo máximo posible aquí.
+    .mend = Compruebe la unidad de la columna: 3000 psi son 207 bar.
+trade-row-no-source = La fila no indica la fuente.
+    .mend = Introduzca de dónde procede el valor. Ejemplo: ficha técnica 7 del fabricante.
+trade-row-no-maximum = Un par mínimo exige su máximo.
+    .mend = Introduzca el par máximo.
+trade-row-taper-flats = Las roscas cónicas no se aprietan por caras.
+    .mend = Introduzca vueltas completas en su lugar.
+trade-row-unknown-word = Esta palabra no se conoce aquí.
+    .mend = Use una de estas: { LIST($words, style: "or") }.
+trade-row-printed-not-read = El valor impreso no se puede leer.
+    .mend = Introdúzcalo con su unidad tal como lo imprime la fuente, o deje la celda vacía. Ejemplo: 3000 psi.
+trade-row-printed = La fila se contradice: { $column } es { $given }, pero { $printed } equivale a { $found }.
+    .mend = Corrija el valor o el valor impreso.
 
 
 ## Whether one assembly may take the place of another: "old" is the one to be replaced, "new" the one to replace it

@@ -150,6 +150,26 @@ trade-wrong-columns = { $file } n'a pas les bonnes colonnes : { LIST($columns) 
     .mend = Corrigez la ligne d'en-tête.
 trade-cell-not-read = Cette cellule est illisible.
     .mend = Corrigez la cellule.
+trade-row-not-above-zero = La valeur doit être supérieure à 0.
+    .mend = Corrigez la cellule.
+trade-row-negative = La valeur ne peut pas être négative.
+    .mend = Corrigez la cellule.
+trade-row-range = Le minimum, { $low }, est supérieur au maximum, { $high }.
+    .mend = Corrigez l'un des deux.
+trade-row-above-possible = La valeur dépasse { $limit }, le maximum plausible ici.
+    .mend = Vérifiez l'unité de la colonne : 3000 psi valent 207 bar.
+trade-row-no-source = La ligne n'indique pas de source.
+    .mend = Saisissez l'origine de la valeur. Exemple : fiche technique 7 du fabricant.
+trade-row-no-maximum = Un couple minimal exige son maximum.
+    .mend = Saisissez le couple maximal.
+trade-row-taper-flats = Les filetages coniques ne se serrent pas par pans.
+    .mend = Saisissez plutôt des tours entiers.
+trade-row-unknown-word = Ce mot n'est pas connu ici.
+    .mend = Utilisez l'un de ceux-ci : { LIST($words, style: "or") }.
+trade-row-printed-not-read = La valeur imprimée est illisible.
+    .mend = Saisissez-la avec son unité, telle que la source l'imprime, ou laissez la cellule vide. Exemple : 3000 psi.
+trade-row-printed = La ligne se contredit : { $column } vaut { $given }, mais { $printed } correspond à { $found }.
+    .mend = Corrigez la valeur ou la valeur imprimée.
 
 
 ## Whether one assembly may take the place of another: "old" is the one to be replaced, "new" the one to replace it
