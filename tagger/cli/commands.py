@@ -23,7 +23,6 @@ if TYPE_CHECKING:  # each command loads only what it needs: `tagger schema` open
     from tagger.printing.content import Tag
     from tagger.settings import ShopSettings
     from tagger.store import Assembly, Event, Store
-    from tagger.store.backup import Copied
 
 Answer = tuple[dict[str, Any], str]  # the --json answer, and the same for people
 
@@ -246,27 +245,6 @@ def serve(a: argparse.Namespace, t: Translator) -> Answer:
         proxy_headers=False,
     )
     return {}, t("cli-stopped")
-
-
-def backup(a: argparse.Namespace, t: Translator) -> Answer:
-    """Writes a verified copy of the records."""
-    with open_store() as store:
-        copied = store.backup(a.file)
-    answer, rows = _copied(a.file, copied)
-    return answer, t("cli-backed-up", file=str(a.file), rows=rows, digest=copied.digest)
-
-
-def restore(a: argparse.Namespace, t: Translator) -> Answer:
-    """Restores a verified copy into an empty database."""
-    with open_store() as store:
-        copied = store.restore(a.file)
-    answer, rows = _copied(a.file, copied)
-    return answer, t("cli-restored", file=str(a.file), rows=rows, digest=copied.digest)
-
-
-def _copied(file: Path, copied: Copied) -> tuple[dict[str, Any], Message]:
-    answer = {"file": str(file), "rows": copied.rows, "sha256": copied.digest}
-    return answer, Message("cli-rows", count=sum(copied.rows.values()))
 
 
 # --- shared by the commands ---------------------------------------------------------------------

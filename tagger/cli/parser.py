@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Final
 
 from tagger import __version__
-from tagger.cli import commands, printing
+from tagger.cli import backups, commands, printing
 from tagger.cli.commands import Answer
 from tagger.cli.language import OPTION
 from tagger.i18n import LANGUAGES, Translator
@@ -128,8 +128,19 @@ def _serve(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--port", type=int, help=t("cli-option-port"))
 
 
-def _copy(one: argparse.ArgumentParser, t: Translator) -> None:
+def _backup(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("file", type=Path, metavar="FILE")
+    one.add_argument("--keep", type=int, metavar="N", help=t("cli-option-keep-backups"))
+
+
+def _restore(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("file", type=Path, metavar="FILE")
+    one.add_argument("--unsealed", action="store_true", help=t("cli-option-unsealed"))
+
+
+def _drill(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("file", type=Path, metavar="FILE")
+    one.add_argument("--into", metavar="URL", help=t("cli-option-into"))
 
 
 _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
@@ -147,8 +158,9 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "templates": (commands.templates, _nothing),
     "preflight": (printing.preflight, _preflight),
     "serve": (commands.serve, _serve),
-    "backup": (commands.backup, _copy),
-    "restore": (commands.restore, _copy),
+    "backup": (backups.backup, _backup),
+    "restore": (backups.restore, _restore),
+    "drill": (backups.drill, _drill),
 }
 
 

@@ -8,7 +8,7 @@ import sqlite3
 import threading
 import time
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import Any, TypeVar
 
@@ -182,11 +182,21 @@ def _engine(url: URL) -> Engine:
         return create_engine(url, pool_pre_ping=True, pool_size=10, max_overflow=20)
     if url.database in (None, "", ":memory:"):
         raise StoreError(Problem("database", shown(url), Message("store-database-in-memory")))
-    Path(str(url.database)).parent.mkdir(parents=True, exist_ok=True)
+    path = Path(str(url.database))
+    path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+    _make_private(path)
     engine = create_engine(url, poolclass=QueuePool, connect_args={"timeout": 30}, pool_size=10)
     event.listen(engine, "connect", _prepare_sqlite)
     event.listen(engine, "begin", _begin_sqlite)
     return engine
+
+
+def _make_private(path: Path) -> None:
+    """Let nobody but its owner read the database: it names customers. SQLite's files beside it follow it."""
+    with suppress(OSError):  # a folder that is not there or is read-only: SQLite says so in its own words
+        os.close(os.open(path, os.O_RDWR | os.O_CREAT, 0o600))
+        if path.stat().st_mode & 0o077:
+            path.chmod(0o600)
 
 
 def _prepare_sqlite(connection: sqlite3.Connection, _: Any) -> None:

@@ -365,6 +365,18 @@ def test_backup_and_restore_keep_everything(tagger: Shell, tmp_path: Path) -> No
     assert json.loads(shown)["spec"] == EXAMPLE
 
 
+def test_a_dated_backup_is_kept_and_drilled(tagger: Shell, tmp_path: Path) -> None:
+    tagger("register", "spec.json")
+    (tmp_path / "copies").mkdir()
+    kept = tagger.json("backup", "copies", "--keep", "2")
+    assert kept["removed"] == []
+    assert tagger.json("drill", kept["file"])["sha256"] == kept["sha256"]
+    copy = tmp_path / "copies" / Path(kept["file"]).name
+    copy.write_bytes(copy.read_bytes()[:-1])
+    assert "changed after the backup" in tagger("drill", str(copy), code=1).stderr
+    assert "At least one backup is kept" in tagger("backup", "copies", "--keep", "0", code=1).stderr
+
+
 def test_tables_hold_together(tagger: Shell) -> None:
     assert tagger.json("tables", "check") == {"ok": True, "findings": []}
 

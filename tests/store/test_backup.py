@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
+import random
+import sqlite3
+import subprocess
+import tracemalloc
 from pathlib import Path
 
 import pytest
 
 from tagger.errors import StoreError
 from tagger.store import Kind, Store
+from tagger.store.backup import drill
 from tests.store.samples import assessment, spec
+from tests.volume import volume
 
 
 def _filled(store: Store) -> str:
@@ -34,12 +40,14 @@ def test_a_copy_goes_back_into_the_other_database(
         assert third.history(number)[-1].kind is Kind.SCANNED
 
 
-def test_a_copy_is_one_file(store: Store, tmp_path: Path) -> None:
+def test_a_copy_is_one_file_and_its_checksum(store: Store, tmp_path: Path) -> None:
     _filled(store)
     folder = tmp_path / "copies"
     folder.mkdir()
     copied = store.backup(folder / "tags.copy")
-    assert [path.name for path in folder.iterdir()] == ["tags.copy"]
+    assert sorted(path.name for path in folder.iterdir()) == ["tags.copy", "tags.copy.sha256"]
+    subprocess.run(["sha256sum", "--check", "--strict", "tags.copy.sha256"], cwd=folder, check=True)
+    assert sqlite3.connect(folder / "tags.copy").execute("SELECT count(*) FROM assembly").fetchone() == (1,)
     assert copied.rows["assembly"] == 1
 
 
@@ -96,6 +104,115 @@ def test_restore_refuses_what_is_no_whole_copy(store: Store, tmp_path: Path, con
             other.backup(path)
         content = path.read_bytes()[: path.stat().st_size // 2]
     path.write_bytes(content)
-    with pytest.raises(StoreError, match="not a complete backup"):
+    with pytest.raises(StoreError, match=r"not a complete backup|changed after the backup was written"):
         store.restore(path)
     assert store.count() == 0
+
+
+def _slip(content: bytes, chance: random.Random) -> bytes:
+    """The content with one bit flipped, or cut off somewhere."""
+    if chance.random() < 0.1:
+        return content[: chance.randrange(len(content))]
+    at = chance.choice([chance.randrange(len(content)), chance.randrange(100), -1 - chance.randrange(100)])
+    changed = bytearray(content)
+    changed[at] ^= 1 << chance.randrange(8)
+    return bytes(changed)
+
+
+@pytest.mark.parametrize("beside", [True, False])
+def test_a_copy_of_which_one_bit_changed_is_refused(store: Store, tmp_path: Path, beside: bool) -> None:
+    """Flips and truncations anywhere, with and without the checksum beside the file."""
+    path = tmp_path / "tags.copy"
+    with Store.open(f"sqlite:///{tmp_path}/other.sqlite3") as other:
+        other.register(spec(), assessment(), count=20)
+        other.backup(path)
+    if not beside:
+        path.with_name("tags.copy.sha256").unlink()
+    whole, chance = path.read_bytes(), random.Random(5)
+    for _ in range(volume(250, 2500)):
+        path.write_bytes(_slip(whole, chance))
+        with pytest.raises(StoreError, match=r"not a complete backup|changed after the backup"):
+            store.restore(path)
+    assert store.count() == 0
+    path.write_bytes(whole)
+    assert store.restore(path).rows["assembly"] == 20
+
+
+def test_a_checksum_beside_the_file_that_changed_is_refused(store: Store, tmp_path: Path) -> None:
+    path, digest = tmp_path / "tags.copy", tmp_path / "tags.copy.sha256"
+    with Store.open(f"sqlite:///{tmp_path}/other.sqlite3") as other:
+        other.backup(path)
+    whole = digest.read_bytes()
+    for bit in range(0, 64 * 8, 7):
+        changed = bytearray(whole)
+        changed[bit // 8] ^= 1 << bit % 8
+        digest.write_bytes(changed)
+        with pytest.raises(StoreError, match="checksum does not match"):
+            store.restore(path)
+
+
+def test_a_copy_without_a_checksum_is_restored_only_when_asked(store: Store, tmp_path: Path) -> None:
+    """As versions before the seal wrote them: the SQLite file alone."""
+    with Store.open(f"sqlite:///{tmp_path}/other.sqlite3") as other:
+        other.register(spec(), assessment())
+    bare = tmp_path / "bare.copy"
+    with sqlite3.connect(tmp_path / "other.sqlite3") as held, sqlite3.connect(bare) as copy:
+        held.backup(copy)
+    with pytest.raises(StoreError, match=r"carries no checksum.*--unsealed"):
+        store.restore(bare)
+    assert store.restore(bare, unsealed=True).rows["assembly"] == 1
+
+
+def test_only_the_latest_dated_copies_are_kept(store: Store, tmp_path: Path) -> None:
+    _filled(store)
+    old = [tmp_path / f"tags-2020010{day}-120000.copy" for day in range(1, 5)]
+    for one in [*old, tmp_path / "letter.txt", tmp_path / "tags-mine.copy"]:
+        one.write_text("kept?")
+        one.with_name(one.name + ".sha256").write_text("kept?")
+    path, copied, removed = store.backup_and_keep(tmp_path, keep=3)
+    assert removed == old[:2]
+    assert sorted(p.name for p in tmp_path.glob("tags-2*")) == sorted(
+        name for p in (*old[2:], path) for name in (p.name, p.name + ".sha256")
+    )
+    assert (tmp_path / "letter.txt").exists() and (tmp_path / "tags-mine.copy").exists()
+    assert drill(path) == copied
+
+
+def test_a_drill_proves_a_copy_and_leaves_nothing(
+    sqlite_url: str, postgresql_url: str, tmp_path: Path
+) -> None:
+    path = tmp_path / "tags.copy"
+    with Store.open(sqlite_url) as store:
+        _filled(store)
+        copied = store.backup(path)
+    before = sorted(tmp_path.iterdir())
+    assert drill(path) == drill(path, postgresql_url) == copied
+    assert sorted(tmp_path.iterdir()) == before
+    path.write_bytes(path.read_bytes().replace(b"155.1", b"955.1") + b" ")
+    with pytest.raises(StoreError, match="changed after the backup"):
+        drill(path)
+
+
+def test_database_and_copies_are_private_to_their_owner(tmp_path: Path) -> None:
+    file = tmp_path / "tags.sqlite3"
+    file.touch(mode=0o644)  # as an older version left it
+    with Store.open(f"sqlite:///{file}") as store:
+        _filled(store)
+        store.backup(tmp_path / "tags.copy")
+        for one in tmp_path.iterdir():
+            assert one.stat().st_mode & 0o777 == 0o600, one
+
+
+def test_a_backup_holds_no_table_in_memory(tmp_path: Path) -> None:
+    """Three times the rows take the same memory, within a megabyte."""
+    peaks = []
+    few = volume(1_500, 6_000)
+    for count in (few, 3 * few):
+        with Store.open(f"sqlite:///{tmp_path}/{count}.sqlite3") as store:
+            for _ in range(count // few):
+                store.register(spec(), assessment(), count=few)
+            tracemalloc.start()
+            store.backup(tmp_path / f"{count}.copy")
+            peaks.append(tracemalloc.get_traced_memory()[1])
+            tracemalloc.stop()
+    assert peaks[1] < peaks[0] + 1_000_000

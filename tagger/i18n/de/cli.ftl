@@ -19,6 +19,7 @@ cli-about-preflight = Prüft, ob sich ein Schild scannen lässt.
 cli-about-serve = Startet die Web-Anwendung.
 cli-about-backup = Schreibt eine einheitliche, geprüfte Kopie der Datensätze.
 cli-about-restore = Stellt eine geprüfte Kopie in einer leeren Datenbank wieder her.
+cli-about-drill = Stellt eine Sicherung in einer Wegwerf-Datenbank wieder her und vergleicht: Würde sie heute genügen?
 
 ## Options
 
@@ -38,6 +39,9 @@ cli-option-length-example = { $what }: 27, "27 mm" oder "1 1/16 in"
 cli-option-spec = eine Spezifikationsdatei, oder - für die Standardeingabe
 cli-option-length-bands = Toleranzstufen (Vorgabe: TAGGER_LENGTH_BANDS, sonst die der Schlauchnorm)
 cli-option-count = Anzahl der Schlauchleitungen (Vorgabe 1)
+cli-option-keep-backups = Die letzten N Sicherungen im Ordner FILE behalten und ältere löschen.
+cli-option-into = Eine leere Datenbank für die Probe; ohne sie eine temporäre Datei.
+cli-option-unsealed = Die Sicherung einer älteren Version ohne Prüfsumme wiederherstellen.
 cli-option-built-on = Herstellungsdatum (Vorgabe: heute)
 cli-option-record = kommt in den Datensatz, nie in den QR-Code
 cli-option-replaces = das Schild der Schlauchleitung, die ersetzt wird
@@ -77,6 +81,8 @@ cli-usage-invalid-choice = ungültige Auswahl: %(value)r (möglich: %(choices)s)
 cli-usage-error = %(prog)s: Fehler: %(message)s
 cli-usage-date = { $value } ist kein Datum. Geben Sie das Datum als JJJJ-MM-TT ein, zum Beispiel 2027-03-31.
 cli-usage-future = { $value } liegt in der Zukunft. Geben Sie das Herstellungsdatum an oder lassen Sie es weg.
+cli-usage-keep = Mindestens eine Sicherung wird behalten.
+    .mend = Mindestens 1 eingeben.
 cli-usage-dpi = { $value } ist keine Druckerauflösung. Geben Sie 100 bis 1200 dpi ein.
 cli-usage-diameter = { $value } ist kein Schlauchdurchmesser. Geben Sie 1 bis 1000 mm ein.
 
@@ -130,6 +136,8 @@ cli-serving = { $base } läuft auf { $host }:{ $port }. Die Werkbank finden Sie 
 cli-stopped = Beendet.
 cli-backed-up = { $file }: geschrieben und geprüft. { $rows }. SHA-256 { $digest }
 cli-restored = { $file }: wiederhergestellt und verglichen. { $rows }. SHA-256 { $digest }
+cli-backed-up-kept = { $file }: geschrieben und geprüft. { $rows }. Behalten: { $kept }. Gelöscht: { $removed }. SHA-256 { $digest }
+cli-drilled = In einer Wegwerf-Datenbank wiederhergestellt und verglichen: { $file } ist in Ordnung. { $rows }. SHA-256 { $digest }
 cli-rows = Zeilen: { $count }
 cli-base-url-not-set = Hinweis: TAGGER_BASE_URL ist nicht gesetzt. Der QR-Code öffnet { $base }; das erreicht nur dieser Rechner.
 cli-run-done = Schlauchleitungen registriert und ausgedruckt: { $count }. Dateien: { LIST($files) }.

@@ -19,6 +19,7 @@ cli-about-preflight = Check whether a tag will scan.
 cli-about-serve = Run the web application.
 cli-about-backup = Write a consistent, verified copy of the records.
 cli-about-restore = Restore a verified copy into an empty database.
+cli-about-drill = Restore a backup into a scratch database and compare: would it serve today?
 
 ## Options
 
@@ -38,6 +39,9 @@ cli-option-length-example = { $what }: 27, "27 mm" or "1 1/16 in"
 cli-option-spec = a spec file, or - for standard input
 cli-option-length-bands = tolerance bands (default: TAGGER_LENGTH_BANDS, else those of the hose standard)
 cli-option-count = number of hose assemblies (default 1)
+cli-option-keep-backups = Keep the latest N backups in the folder FILE and remove older ones.
+cli-option-into = An empty database for the drill; without it, a temporary file.
+cli-option-unsealed = Restore a backup of an older version, which carries no checksum.
 cli-option-built-on = date of assembly (default: today)
 cli-option-record = goes into the record, never into the QR code
 cli-option-replaces = the tag of the hose assembly that this one replaces
@@ -77,6 +81,8 @@ cli-usage-invalid-choice = invalid choice: %(value)r (possible: %(choices)s)
 cli-usage-error = %(prog)s: error: %(message)s
 cli-usage-date = { $value } is not a date. Enter the date as YYYY-MM-DD, for example 2027-03-31.
 cli-usage-future = { $value } is in the future. Enter the date of assembly, or leave it out.
+cli-usage-keep = At least one backup is kept.
+    .mend = Enter 1 or more.
 cli-usage-dpi = { $value } is not a printer resolution. Enter 100 to 1200 dpi.
 cli-usage-diameter = { $value } is not a hose diameter. Enter 1 to 1000 mm.
 
@@ -130,6 +136,8 @@ cli-serving = Serving { $base } on { $host }:{ $port }. The bench is at { $base 
 cli-stopped = Stopped.
 cli-backed-up = { $file }: written and verified. { $rows }. SHA-256 { $digest }
 cli-restored = { $file }: restored and compared. { $rows }. SHA-256 { $digest }
+cli-backed-up-kept = { $file }: written and verified. { $rows }. Kept: { $kept }. Removed: { $removed }. SHA-256 { $digest }
+cli-drilled = Restored into a scratch database and compared: { $file } is sound. { $rows }. SHA-256 { $digest }
 cli-rows = Rows: { $count }
 cli-base-url-not-set = Note: TAGGER_BASE_URL is not set. The QR code opens { $base }, which only this computer can reach.
 cli-run-done = Hose assemblies registered and printed: { $count }. Files: { LIST($files) }.

@@ -19,6 +19,7 @@ cli-about-preflight = Comprueba si una etiqueta se podrá escanear.
 cli-about-serve = Inicia la aplicación web.
 cli-about-backup = Escribe una copia coherente y verificada de los registros.
 cli-about-restore = Restaura una copia verificada en una base de datos vacía.
+cli-about-drill = Restaura una copia en una base de datos de prueba y compara: ¿serviría hoy?
 
 ## Options
 
@@ -38,6 +39,9 @@ cli-option-length-example = { $what }: 27, "27 mm" o "1 1/16 in"
 cli-option-spec = un archivo de especificación, o - para la entrada estándar
 cli-option-length-bands = escalones de tolerancia (por defecto: TAGGER_LENGTH_BANDS; si no, los de la norma de la manguera)
 cli-option-count = número de latiguillos (por defecto, 1)
+cli-option-keep-backups = Conserva las últimas N copias de la carpeta FILE y borra las anteriores.
+cli-option-into = Una base de datos vacía para la prueba; si no, un archivo temporal.
+cli-option-unsealed = Restaura la copia de una versión anterior, sin suma de comprobación.
 cli-option-built-on = fecha de fabricación (por defecto: hoy)
 cli-option-record = va al registro, nunca al código QR
 cli-option-replaces = la etiqueta del latiguillo al que este sustituye
@@ -77,6 +81,8 @@ cli-usage-invalid-choice = opción no válida: %(value)r (posibles: %(choices)s)
 cli-usage-error = %(prog)s: error: %(message)s
 cli-usage-date = { $value } no es una fecha. Introduzca la fecha como AAAA-MM-DD, por ejemplo 2027-03-31.
 cli-usage-future = { $value } está en el futuro. Introduzca la fecha de fabricación u omítala.
+cli-usage-keep = Se conserva al menos una copia.
+    .mend = Introduzca 1 o más.
 cli-usage-dpi = { $value } no es una resolución de impresora. Introduzca de 100 a 1200 dpi.
 cli-usage-diameter = { $value } no es un diámetro de manguera. Introduzca de 1 a 1000 mm.
 
@@ -130,6 +136,8 @@ cli-serving = { $base } se sirve en { $host }:{ $port }. El taller está en { $b
 cli-stopped = Detenido.
 cli-backed-up = { $file }: escrito y verificado. { $rows }. SHA-256 { $digest }
 cli-restored = { $file }: restaurado y comparado. { $rows }. SHA-256 { $digest }
+cli-backed-up-kept = { $file }: escrito y verificado. { $rows }. Conservadas: { $kept }. Borradas: { $removed }. SHA-256 { $digest }
+cli-drilled = Restaurado en una base de datos de prueba y comparado: { $file } está intacto. { $rows }. SHA-256 { $digest }
 cli-rows = Filas: { $count }
 cli-base-url-not-set = Nota: TAGGER_BASE_URL no está definida. El código QR abre { $base }, accesible solo desde este ordenador.
 cli-run-done = Latiguillos registrados e impresos: { $count }. Archivos: { LIST($files) }.

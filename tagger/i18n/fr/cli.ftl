@@ -19,6 +19,7 @@ cli-about-preflight = Vérifie si une étiquette sera lisible.
 cli-about-serve = Lance l'application web.
 cli-about-backup = Écrit une copie cohérente et vérifiée des dossiers.
 cli-about-restore = Restaure une copie vérifiée dans une base de données vide.
+cli-about-drill = Restaure une sauvegarde dans une base de données d'essai et compare : servirait-elle aujourd'hui ?
 
 ## Options
 
@@ -38,6 +39,9 @@ cli-option-length-example = { $what } : 27, "27 mm" ou "1 1/16 in"
 cli-option-spec = un fichier de spécification, ou - pour l'entrée standard
 cli-option-length-bands = plages de tolérance (par défaut : TAGGER_LENGTH_BANDS, sinon celles de la norme du tuyau)
 cli-option-count = nombre de flexibles (par défaut 1)
+cli-option-keep-backups = Garde les N dernières sauvegardes du dossier FILE et supprime les plus anciennes.
+cli-option-into = Une base de données vide pour l'essai ; sinon, un fichier temporaire.
+cli-option-unsealed = Restaure la sauvegarde d'une version antérieure, sans somme de contrôle.
 cli-option-built-on = date d'assemblage (par défaut : aujourd'hui)
 cli-option-record = va dans le dossier, jamais dans le code QR
 cli-option-replaces = l'étiquette du flexible que celui-ci remplace
@@ -77,6 +81,8 @@ cli-usage-invalid-choice = choix incorrect : %(value)r (possibles : %(choices)
 cli-usage-error = %(prog)s : erreur : %(message)s
 cli-usage-date = { $value } n'est pas une date. Saisissez la date sous la forme AAAA-MM-JJ, par exemple 2027-03-31.
 cli-usage-future = { $value } est dans le futur. Saisissez la date d'assemblage ou omettez-la.
+cli-usage-keep = Au moins une sauvegarde est gardée.
+    .mend = Saisissez au moins 1.
 cli-usage-dpi = { $value } n'est pas une résolution d'imprimante. Saisissez de 100 à 1200 dpi.
 cli-usage-diameter = { $value } n'est pas un diamètre de tuyau. Saisissez de 1 à 1000 mm.
 
@@ -130,6 +136,8 @@ cli-serving = { $base } est servi sur { $host }:{ $port }. L'atelier est à l'ad
 cli-stopped = Arrêté.
 cli-backed-up = { $file } : écrit et vérifié. { $rows }. SHA-256 { $digest }
 cli-restored = { $file } : restauré et comparé. { $rows }. SHA-256 { $digest }
+cli-backed-up-kept = { $file } : écrit et vérifié. { $rows }. Gardées : { $kept }. Supprimées : { $removed }. SHA-256 { $digest }
+cli-drilled = Restauré dans une base de données d'essai et comparé : { $file } est intact. { $rows }. SHA-256 { $digest }
 cli-rows = Lignes : { $count }
 cli-base-url-not-set = Remarque : TAGGER_BASE_URL n'est pas défini. Le code QR ouvre { $base }, accessible seulement depuis cet ordinateur.
 cli-run-done = Flexibles enregistrés et imprimés : { $count }. Fichiers : { LIST($files) }.
