@@ -21,7 +21,7 @@ from tagger.spec import (
     Material,
     Tightening,
 )
-from tagger.trade.screws import screw_of
+from tagger.trade.screws import screw_for
 
 
 class Words:
@@ -118,8 +118,7 @@ class Words:
         return lines or [self.say(phrases.NOT_KNOWN)]
 
     def _each_screw(self, torque: str, tightening: Tightening, end: End) -> str:
-        assert tightening.torque_max_nm is not None
-        screw = screw_of(end, tightening.torque_min_nm, tightening.torque_max_nm)
+        screw = screw_for(tightening, end)
         if screw is None:
             return self.say("words-torque-any-screw", torque=torque)
         return self.say("words-torque-screw", torque=torque, screw=screw)

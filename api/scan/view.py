@@ -21,7 +21,7 @@ from tagger.messages import Message, angle, length, pressure, temperature, torqu
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
 from tagger.trade import servicelife
 from tagger.trade.results import Assessment
-from tagger.trade.screws import screw_of
+from tagger.trade.screws import screw_for
 
 View = dict[str, Any]
 
@@ -129,7 +129,7 @@ def _torque(tightening: Tightening, end: End) -> Message | None:
         return None
     if not end.connection.is_flange:
         return Message("scan-torque", torque=torque(low, high))
-    screw = screw_of(end, low, high)
+    screw = screw_for(tightening, end)
     if screw is None:
         return Message("words-torque-any-screw", torque=torque(low, high))
     return Message("words-torque-screw", torque=torque(low, high), screw=screw)

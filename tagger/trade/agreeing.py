@@ -28,7 +28,7 @@ def standing(item: row.TighteningRow) -> tuple[object, ...]:
 
 def peers(best: row.TighteningRow, rows: Iterable[row.TighteningRow]) -> list[row.TighteningRow]:
     """The rows that count as much as the best one, for the same screw."""
-    return [r for r in rows if _torqued(r) and r.screw == best.screw and standing(r) == standing(best)]
+    return [r for r in rows if _torqued(r) and _screw(r) == _screw(best) and standing(r) == standing(best)]
 
 
 def shared(best: row.TighteningRow, equals: list[row.TighteningRow]) -> Range | None:
@@ -49,7 +49,7 @@ def shared(best: row.TighteningRow, equals: list[row.TighteningRow]) -> Range | 
 
 def others(chosen: list[row.TighteningRow], rows: Iterable[row.TighteningRow]) -> Range | None:
     """From the least to the most that the sources beside the chosen ones give for the same screw, in N·m."""
-    rest = [r for r in rows if _torqued(r) and r not in chosen and r.screw == chosen[0].screw]
+    rest = [r for r in rows if _torqued(r) and r not in chosen and _screw(r) == _screw(chosen[0])]
     highs = [r.torque_max_nm for r in rest if r.torque_max_nm is not None]
     lows = [r.torque_max_nm if r.torque_min_nm is None else r.torque_min_nm for r in rest]
     return (min(low for low in lows if low is not None), max(highs)) if rest else None
@@ -78,6 +78,11 @@ def _meet(best: row.TighteningRow, equals: list[row.TighteningRow]) -> bool:
     """Whether every other range meets the one shown: then what is shown contradicts none of them."""
     low, high = best.torque_min_nm or 0.0, best.torque_max_nm or 0.0
     return all((r.torque_min_nm or 0.0) <= high and low <= (r.torque_max_nm or 0.0) for r in equals)
+
+
+def _screw(item: row.TighteningRow) -> tuple[str, str]:
+    """A screw is its thread and its property class."""
+    return item.screw, item.screw_class
 
 
 def _torqued(item: row.TighteningRow) -> bool:

@@ -249,8 +249,11 @@ def _lubrication(torque: Torque) -> str | None:
 
 
 def _screw(torque: Torque) -> str | None:
-    screw = torque.basis.values.get("screw")
-    return str(screw) if screw and screw != "none" else None
+    """The screw's thread, with its property class where the source names it: "M10 10.9"."""
+    screw, named = torque.basis.values.get("screw"), torque.basis.values.get("grade")
+    if not screw or screw == "none":
+        return None
+    return f"{screw} {named}" if named and named != "none" else str(screw)
 
 
 _PARTS: tuple[Part, ...] = ("hose", "end_a", "end_b")

@@ -28,6 +28,7 @@ _POSITIVE = {
     "hose_vacuum": ("vacuum_bar",),
     "bores": ("bore_mm",),
     "tightening": ("torque_min_nm", "torque_max_nm", "flats_min", "flats_max", "turns_min", "turns_max"),
+    "screw_torques": ("torque_min_nm", "torque_max_nm"),
 }
 _RANGES = {
     "tightening": (
@@ -35,6 +36,7 @@ _RANGES = {
         ("flats_min", "flats_max"),
         ("turns_min", "turns_max"),
     ),
+    "screw_torques": (("torque_min_nm", "torque_max_nm"),),
     "hose_standards": (("min_temperature_c", "max_temperature_c"),),
     "hose_fluids": (("min_temperature_c", "max_temperature_c"),),
     "hose_size": (("bore_mm", "outside_diameter_mm"),),

@@ -339,6 +339,7 @@ class TighteningRow:
     ``use``: ``hose`` may be shown for a hose end; the others stand beside it and are never
     shown first (``tube``, ``aviation``, ``plug``, ``other``, ``doubtful``). ``scope``: whether
     the source speaks of the family or of one machine. ``series``: the one the source names.
+    ``screw_class``: the property class of a flange's screws, as far as the source names it.
     """
 
     family: Connection
@@ -361,6 +362,34 @@ class TighteningRow:
     confidence: str
     note: str
     series: str = field(default="", kw_only=True)
+    screw_class: str = field(default="", kw_only=True)
+
+
+@dataclass(frozen=True, slots=True)
+class ScrewClass:
+    """A property class that a flange asks of its screws: "10.9" of metric ones, "Gr. 8" of inch ones."""
+
+    family: Connection
+    screw_class: str
+    source: str
+    confidence: str
+
+
+@dataclass(frozen=True, slots=True)
+class ScrewTorque:
+    """What a general bolt table gives a screw of one class, in N·m: never the torque of a flange.
+
+    ``condition``: plating and oil in the source's words, empty where it says nothing.
+    """
+
+    screw: str
+    screw_class: str
+    torque_min_nm: float
+    torque_max_nm: float
+    condition: str
+    source: str
+    confidence: str
+    note: str
 
 
 @dataclass(frozen=True, slots=True)

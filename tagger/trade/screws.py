@@ -1,19 +1,26 @@
 """Which screw a flange's torque belongs to.
 
-A tag carries the torque and not the screw, and one flange size is made with several screws. The
-range itself tells them apart: it is looked up among the rows of the same family and size. A phone
-does the same with ``table``.
+One flange size is made with several screws, and a tag names the one its torque is for. An older tag
+carries the torque alone: its range is looked up among the rows of the same family and size. A phone does
+the same with ``table``.
 """
 
 from __future__ import annotations
 
 from functools import cache
 
-from tagger.spec import End
+from tagger.spec import End, Tightening
 from tagger.trade.tables import tables
 
 Entry = tuple[float | None, float, str]
 """Least and most torque in N·m, and the screw's thread."""
+
+
+def screw_for(tightening: Tightening, end: End) -> str | None:
+    """The screw a tag names, with its property class where one is known: "M10 10.9"; else the one its range tells."""
+    if tightening.screw or tightening.torque_max_nm is None:
+        return tightening.screw
+    return screw_of(end, tightening.torque_min_nm, tightening.torque_max_nm)
 
 
 def screw_of(end: End, torque_min_nm: float | None, torque_max_nm: float) -> str | None:

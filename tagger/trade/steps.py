@@ -14,7 +14,7 @@ from tagger.trade import motion
 from tagger.trade.motion import Name
 from tagger.trade.results import EndAdvice, Turns, carried_tightening
 from tagger.trade.rows import FitStep
-from tagger.trade.screws import screw_of
+from tagger.trade.screws import screw_for
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 from tagger.units import lbf_ft_of, mixed_text, number_text
@@ -120,7 +120,7 @@ def _figures(
     if tightening is not None and tightening.torque_max_nm is not None:
         low, high = tightening.torque_min_nm, tightening.torque_max_nm
         found["torque"] = torque(low, high)
-        found["screw"] = screw_of(end, low, high) or "none"
+        found["screw"] = screw_for(tightening, end) or "none"
     if turns is None and tightening is not None and tightening.flats_max is not None:
         found["flats"] = phrases.flats(tightening.flats_min or 0.0, tightening.flats_max)
         if tightening.flats_basis in STATED:

@@ -45,6 +45,8 @@ FILES: dict[str, type[Any]] = {
     "hose_vacuum": row.HoseVacuumRow,
     "bores": row.Bore,
     "tightening": row.TighteningRow,
+    "screw_classes": row.ScrewClass,
+    "screw_torques": row.ScrewTorque,
     "length_bands": row.LengthBand,
     "rules": row.Rule,
     "fit_steps": row.FitStep,
@@ -70,7 +72,9 @@ KEYS: dict[str, tuple[str, ...]] = {
     "sources": ("source",),
     "hose_vacuum": ("standard", "dash"),
     "bores": ("names", "dash"),
-    "tightening": ("family", "size", "series", "part", "material"),
+    "tightening": ("family", "size", "series", "part", "material", "screw", "screw_class"),
+    "screw_classes": ("family",),
+    "screw_torques": ("screw", "screw_class"),
     "length_bands": ("bands",),
     "rules": ("key",),
     "fit_steps": ("step_id",),
@@ -104,6 +108,8 @@ class Tables:
     hose_vacuums: dict[tuple[str, str], tuple[row.HoseVacuumRow, ...]]
     bores: dict[tuple[str, int], row.Bore]
     tightening: dict[Connection, tuple[row.TighteningRow, ...]]
+    screw_classes: dict[Connection, tuple[row.ScrewClass, ...]]
+    screw_torques: dict[str, tuple[row.ScrewTorque, ...]]
     length_bands: tuple[row.LengthBand, ...]
     rules: dict[str, row.Rule]
     steps: tuple[row.FitStep, ...]
@@ -149,6 +155,8 @@ class Tables:
             hose_vacuums=_grouped(raw["hose_vacuum"], lambda r: (r.standard, r.dash)),
             bores={(r.names, r.dash): r for r in raw["bores"]},
             tightening=_grouped(raw["tightening"], lambda r: r.family),
+            screw_classes=_grouped(raw["screw_classes"], lambda r: r.family),
+            screw_torques=_grouped(raw["screw_torques"], lambda r: r.screw),
             length_bands=raw["length_bands"],
             rules={r.key: r for r in raw["rules"]},
             steps=tuple(sorted(raw["fit_steps"], key=lambda r: r.order)),

@@ -15,7 +15,7 @@ from tagger import phrases
 from tagger.messages import Figure, Message, Unit, Value, as_is, count
 from tagger.messages import torque as newton_metres
 from tagger.spec import STATED, Basis, End, Form, Material
-from tagger.trade import agreeing
+from tagger.trade import agreeing, bolting
 from tagger.trade import rows as row
 from tagger.trade.results import EndAdvice, Flats, Torque, Turns, Warning_
 from tagger.trade.steps import steps_for
@@ -57,7 +57,7 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
     mine = [r for r in every if r.use == "hose" and _turned(end, tables) & set(r.part)]
     factor, rows_for_metal = _for_material(mine, end.material, tables)
     taper = end.connection.is_taper
-    of_series = _of_series(rows_for_metal, end, tables)
+    of_series = bolting.of_class(_of_series(rows_for_metal, end, tables), end, tables)
     torque_row = None if taper else _pick(of_series, "torque")
     flats_row = None if taper or factor < 1 else _pick(of_series, "flats")
     if torque_row is not None and tables.families[end.connection].method == "torque":
@@ -73,6 +73,7 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
     if torque_row:
         equals = agreeing.peers(torque_row, of_series)
         warnings += agreeing.warnings(name, torque_row, equals, agreeing.shared(torque_row, equals))
+        warnings += bolting.warnings(name, torque_row, of_series, end, tables)
     return found, warnings + _two_bases(name, flats_row, of_series)
 
 
@@ -196,7 +197,8 @@ def _torque_basis(item: row.TighteningRow, factor: float, material: Material, ta
     """The joint as the source names it, how it is lubricated, and what else the torque depends on."""
     values: dict[str, Value] = {"joint": item.end_type, "lubrication": lubrication(item.lubrication)}
     if item.screw:
-        return Message("trade-torque-basis-screw", **values, screw=item.screw)
+        grade = bolting.class_of(item)
+        return Message("trade-torque-basis-screw", **values, screw=item.screw, grade=grade)
     if factor == 1:
         return Message("trade-torque-basis", **values)
     rule = tables.rule("soft_metal_percent")
@@ -258,7 +260,7 @@ def _said(item: row.TighteningRow) -> Message:
     values: dict[str, Value] = {
         "values": tuple(_figures(item)),
         "joint": item.end_type,
-        "screw": item.screw or "none",
+        "screw": f"{item.screw} {item.screw_class}".strip() or "none",
         "sizes": "all" if item.size == "all" else "one",
         "source": item.source,
     }

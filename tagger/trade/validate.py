@@ -36,7 +36,10 @@ UNIQUE = {
     "hose_size": ("standard", "dash", "source", "outside_diameter_mm"),
     "hose_fluids": ("standard", "fluid"),
     "hose_vacuum": ("standard", "dash", "source"),
-    "tightening": ("family", "size", "series", "part", "end_type", "material", "screw", "basis", "source"),
+    "tightening": ("family", "size", "series", "part", "end_type", "material", "screw", "screw_class",
+                   "basis", "source"),
+    "screw_classes": ("family", "screw_class"),
+    "screw_torques": ("screw", "screw_class", "torque_min_nm", "source", "condition"),
     "length_bands": ("bands", "over_mm", "from_bore_mm"),
 }  # fmt: skip
 FIGURES = {
@@ -50,6 +53,7 @@ FIGURES = {
     "hose_standards": ("min_temperature_c", "max_temperature_c"),
     "hose_fluids": ("min_temperature_c", "max_temperature_c"),
     "tightening": ("torque_min_nm", "torque_max_nm", "flats_min", "flats_max", "turns_min", "turns_max"),
+    "screw_torques": ("torque_min_nm", "torque_max_nm"),
     "hose_vacuum": ("vacuum_bar",),
     "bores": ("bore_mm",),
     "length_bands": ("minus", "plus"),

@@ -94,6 +94,11 @@ def tight(**more: Any) -> row.TighteningRow:
     return row.TighteningRow(**cells | more)
 
 
+def bolt(screw: str, screw_class: str, low: float, high: float) -> row.ScrewTorque:
+    """What a made-up general bolt table gives a screw."""
+    return row.ScrewTorque(screw, screw_class, low, high, "", SOURCE, "published", "")
+
+
 def rule(key: str, value: float) -> list[row.Rule]:
     """Our rules, one of them with another figure."""
     ours = {r.key: r for r in tables().raw["rules"]}

@@ -20,8 +20,9 @@ function torqued(tightening, end, tables) {
   return screw === null ? { id: "words-torque-any-screw", values } : { id: "words-torque-screw", values: { ...values, screw } };
 }
 
-// The torque tells the screw: only its range is on the tag. The same look-up as tagger/trade/screws.py.
+// The screw a tag names; an older tag has the torque only, whose range tells the screw, as in tagger/trade/screws.py.
 export function screwOf(tightening, end, tables) {
+  if (tightening.screw) return tightening.screw;
   const tenths = (nm) => (nm === null ? null : Math.round(nm * 10));
   const { torque_min_nm: low, torque_max_nm: high } = tightening;
   const rows = tables.fit.screws[`${end.connection}|${sizeKey(end)}`] || [];

@@ -74,7 +74,7 @@ fit-flange_loose = Die Schrauben nur handfest lassen, bis das andere Ende angesc
 fit-flange_cross = Die Schrauben über Kreuz in zwei oder drei Durchgängen gleichmäßig anziehen: eine, dann die diagonal gegenüberliegende, dann die anderen zwei. Keinen Schlagschrauber verwenden.
 fit-torque_screw = { $screw ->
     [none] Im letzten Durchgang jede Schraube mit { $torque } anziehen. Dieses Anziehdrehmoment gilt nur für eine Schraubengröße und Festigkeitsklasse: vor dem Anziehen den Hersteller fragen, für welche.
-   *[other] Im letzten Durchgang jede Schraube { $screw } mit { $torque } anziehen. Für eine andere Schraubengröße gilt ein anderes Anziehdrehmoment. Die Festigkeitsklasse nennt der Hersteller.
+   *[other] Im letzten Durchgang jede Schraube { $screw } mit { $torque } anziehen. Für eine andere Schraubengröße oder Festigkeitsklasse gilt ein anderes Anziehdrehmoment. Ist hier keine Klasse genannt, den Hersteller fragen.
  }
 fit-no_figures = Wie weit diese Verbindung anzuziehen ist, ist nicht bekannt: Wert des Armaturenherstellers verwenden.
 

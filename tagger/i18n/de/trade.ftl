@@ -103,7 +103,19 @@ trade-tightening-soft-flange = { SAY($part, case: "start") }: Wie weit anzuziehe
 trade-torque-unverified = { SAY($part, case: "start") }: Das Anziehdrehmoment ist ungeprüft (Quelle: { $source }). Mit den Angaben des Armaturenherstellers abgleichen.
 trade-soft-material = { SAY($part, case: "start") }: { $material } verträgt ein kleineres Anziehdrehmoment als Stahl, und eine Zahl von Schlüsselflächen ist dafür nicht veröffentlicht.
 trade-torque-basis = { $joint }, { $lubrication }
-trade-torque-basis-screw = { $joint }, { $lubrication }, je Schraube { $screw }
+trade-torque-basis-screw = { $joint }, { $lubrication }, je Schraube { $screw }, { $grade ->
+    [none] Festigkeitsklasse nicht angegeben
+   *[other] Festigkeitsklasse { $grade }
+ }
+trade-screw-class-not-stated = { SAY($part, case: "start") }: Die Quelle dieses Anziehdrehmoments ({ $source }) nennt die Festigkeitsklasse der Schrauben { $screw } nicht. Die Klasse auf den Schraubenköpfen ablesen und den Flanschhersteller nach dem Wert dafür fragen.
+trade-screw-class-tables = { SAY($part, case: "start") }: Die Quelle dieses Anziehdrehmoments ({ $source }) nennt die Festigkeitsklasse der Schrauben { $screw } nicht. Allgemeine Schraubentabellen, die keine Flanschtabellen sind, nennen je Klasse { LIST($torques) }. Die Klasse auf den Schraubenköpfen ablesen und den Flanschhersteller nach dem Wert dafür fragen.
+trade-torque-of-class = { $grade }: { $torque }
+trade-screw-class-needed = { SAY($part, case: "start") }: Die Schrauben müssen der Festigkeitsklasse { LIST($classes, style: "or") } entsprechen (ungeprüft, Quelle: { $source }). Nie schwächere verwenden.
+trade-other-screws = { SAY($part, case: "start") }: Das Anziehdrehmoment gilt für Schrauben { $screw }. Derselbe Flansch wird auch mit Schrauben anderer Größe oder Klasse gebaut: { LIST($torques) }. Nachsehen, welche er hat.
+trade-torque-of-screw = { $screw } ({ $grade ->
+    [none] Klasse nicht angegeben
+   *[other] Klasse { $grade }
+ }): { $torque } ({ $source })
 trade-torque-basis-reduced = { $joint }, { $lubrication }, { $percent } % des Werts für Stahl bei { $material } ({ $source })
 trade-torque-basis-shared = { $basis }, gemeinsamer Bereich von { $count } Quellen
 trade-torque-basis-others = { $basis }, andere Quellen { $others }

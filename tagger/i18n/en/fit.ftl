@@ -74,7 +74,7 @@ fit-flange_loose = Leave the screws finger-tight until the other end is connecte
 fit-flange_cross = Tighten the screws evenly in a cross pattern, in two or three rounds: one, its diagonal, then the other two. Do not use an impact wrench.
 fit-torque_screw = { $screw ->
     [none] In the last round tighten each screw to { $torque }. This torque is for one screw size and grade only: ask the manufacturer which, before you tighten.
-   *[other] In the last round tighten each { $screw } screw to { $torque }. Other screw sizes need a different torque. Ask the manufacturer for the screw grade.
+   *[other] In the last round tighten each { $screw } screw to { $torque }. Another screw size or property class needs a different torque. If no class is named here, ask the manufacturer.
  }
 fit-no_figures = How far to tighten this joint is not known: use the fitting manufacturer's value.
 

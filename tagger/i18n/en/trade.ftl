@@ -103,7 +103,19 @@ trade-tightening-soft-flange = { SAY($part, case: "start") }: how far to tighten
 trade-torque-unverified = { SAY($part, case: "start") }: the torque is unverified (source: { $source }). Confirm it with the fitting manufacturer's data.
 trade-soft-material = { SAY($part, case: "start") }: { $material } takes less torque than steel, and no number of flats is published for it.
 trade-torque-basis = { $joint }, { $lubrication }
-trade-torque-basis-screw = { $joint }, { $lubrication }, each { $screw } screw
+trade-torque-basis-screw = { $joint }, { $lubrication }, each { $screw } screw, { $grade ->
+    [none] property class not stated
+   *[other] class { $grade }
+ }
+trade-screw-class-not-stated = { SAY($part, case: "start") }: the source of this torque ({ $source }) does not state the property class of the { $screw } screws. Read the class on the heads and ask the flange manufacturer for its torque.
+trade-screw-class-tables = { SAY($part, case: "start") }: the source of this torque ({ $source }) does not state the property class of the { $screw } screws. General bolt tables, which are not flange tables, give by class { LIST($torques) }. Read the class on the heads and ask the flange manufacturer for its torque.
+trade-torque-of-class = { $grade }: { $torque }
+trade-screw-class-needed = { SAY($part, case: "start") }: the screws must be of class { LIST($classes, style: "or") } (unverified, source: { $source }). Never use weaker ones.
+trade-other-screws = { SAY($part, case: "start") }: the torque shown is for { $screw } screws. The same flange is also made with screws of another size or class: { LIST($torques) }. Look which screws it has.
+trade-torque-of-screw = { $screw } ({ $grade ->
+    [none] class not stated
+   *[other] class { $grade }
+ }): { $torque } ({ $source })
 trade-torque-basis-reduced = { $joint }, { $lubrication }, { $percent } % of the steel value for { $material } ({ $source })
 trade-torque-basis-shared = { $basis }, the range that { $count } sources share
 trade-torque-basis-others = { $basis }, other sources { $others }

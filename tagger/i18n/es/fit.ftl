@@ -74,7 +74,7 @@ fit-flange_loose = Deje los tornillos apretados solo con los dedos hasta que el 
 fit-flange_cross = Apriete los tornillos poco a poco y en cruz, en dos o tres pasadas: uno, el opuesto en diagonal y luego los otros dos. No use llave de impacto.
 fit-torque_screw = { $screw ->
     [none] En la última pasada apriete cada tornillo a { $torque }. Este par vale para un solo tamaño y una sola clase de resistencia: pregunte al fabricante cuáles antes de apretar.
-   *[other] En la última pasada apriete cada tornillo { $screw } a { $torque }. Otro tamaño de tornillo necesita otro par de apriete. Pregunte al fabricante la clase de resistencia.
+   *[other] En la última pasada apriete cada tornillo { $screw } a { $torque }. Otro tamaño u otra clase de resistencia necesita otro par de apriete. Si aquí no figura la clase, pregúntela al fabricante.
  }
 fit-no_figures = No se conoce el apriete de esta unión: use el valor del fabricante del racor.
 

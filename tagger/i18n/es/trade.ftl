@@ -103,7 +103,19 @@ trade-tightening-soft-flange = { SAY($part, case: "start") }: no se conoce cuán
 trade-torque-unverified = { SAY($part, case: "start") }: el par de apriete está sin verificar (fuente: { $source }). Confírmelo con los datos del fabricante del racor.
 trade-soft-material = { SAY($part, case: "start") }: { $material }, par de apriete menor que para el acero; no hay un número de caras publicado para este material.
 trade-torque-basis = { $joint }, { $lubrication }
-trade-torque-basis-screw = { $joint }, { $lubrication }, cada tornillo { $screw }
+trade-torque-basis-screw = { $joint }, { $lubrication }, cada tornillo { $screw }, { $grade ->
+    [none] clase de resistencia no indicada
+   *[other] clase { $grade }
+ }
+trade-screw-class-not-stated = { SAY($part, case: "start") }: la fuente de este par ({ $source }) no indica la clase de resistencia de los tornillos { $screw }. Lea la clase en las cabezas y pida su par al fabricante de la brida.
+trade-screw-class-tables = { SAY($part, case: "start") }: la fuente de este par ({ $source }) no indica la clase de resistencia de los tornillos { $screw }. Las tablas generales de tornillería, que no son tablas de bridas, dan por clase { LIST($torques) }. Lea la clase en las cabezas y pida su par al fabricante de la brida.
+trade-torque-of-class = { $grade }: { $torque }
+trade-screw-class-needed = { SAY($part, case: "start") }: los tornillos deben ser de clase { LIST($classes, style: "or") } (sin verificar, fuente: { $source }). No use nunca otros de menor resistencia.
+trade-other-screws = { SAY($part, case: "start") }: el par indicado vale para tornillos { $screw }. La misma brida se fabrica también con tornillos de otro tamaño u otra clase: { LIST($torques) }. Mire cuáles lleva.
+trade-torque-of-screw = { $screw } ({ $grade ->
+    [none] clase no indicada
+   *[other] clase { $grade }
+ }): { $torque } ({ $source })
 trade-torque-basis-reduced = { $joint }, { $lubrication }, { $percent } % del valor del acero para { $material } ({ $source })
 trade-torque-basis-shared = { $basis }, margen común a { $count } fuentes
 trade-torque-basis-others = { $basis }, otras fuentes { $others }

@@ -74,7 +74,7 @@ fit-flange_loose = Laissez les vis serrées aux doigts jusqu'à ce que l'autre e
 fit-flange_cross = Serrez les vis progressivement et en croix, en deux ou trois passes : une vis, celle en diagonale, puis les deux autres. N'utilisez pas de clé à chocs.
 fit-torque_screw = { $screw ->
     [none] À la dernière passe, serrez chaque vis à { $torque }. Ce couple ne vaut que pour une taille et une classe de vis : demandez lesquelles au fabricant avant de serrer.
-   *[other] À la dernière passe, serrez chaque vis { $screw } à { $torque }. Une autre taille de vis demande un autre couple. Demandez la classe de la vis au fabricant.
+   *[other] À la dernière passe, serrez chaque vis { $screw } à { $torque }. Une autre taille ou une autre classe de vis demande un autre couple. Si aucune classe n'est indiquée ici, demandez-la au fabricant.
  }
 fit-no_figures = Le serrage de ce raccord n'est pas connu : utilisez la valeur du fabricant d'embouts.
 

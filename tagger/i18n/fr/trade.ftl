@@ -103,7 +103,19 @@ trade-tightening-soft-flange = { SAY($part, case: "start") } : le serrage est i
 trade-torque-unverified = { SAY($part, case: "start") } : le couple de serrage n'est pas vérifié (source : { $source }). Confirmez-le avec les données du fabricant d'embouts.
 trade-soft-material = { SAY($part, case: "start") } : { $material }, couple de serrage plus faible que pour l'acier ; aucun nombre de pans n'est publié pour cette matière.
 trade-torque-basis = { $joint }, { $lubrication }
-trade-torque-basis-screw = { $joint }, { $lubrication }, par vis { $screw }
+trade-torque-basis-screw = { $joint }, { $lubrication }, par vis { $screw }, { $grade ->
+    [none] classe de qualité non précisée
+   *[other] classe { $grade }
+ }
+trade-screw-class-not-stated = { SAY($part, case: "start") } : la source de ce couple ({ $source }) ne précise pas la classe de qualité des vis { $screw }. Lisez la classe sur les têtes et demandez son couple au fabricant de la bride.
+trade-screw-class-tables = { SAY($part, case: "start") } : la source de ce couple ({ $source }) ne précise pas la classe de qualité des vis { $screw }. Les tables générales de visserie, qui ne sont pas des tables de brides, donnent par classe { LIST($torques) }. Lisez la classe sur les têtes et demandez son couple au fabricant de la bride.
+trade-torque-of-class = { $grade } : { $torque }
+trade-screw-class-needed = { SAY($part, case: "start") } : les vis doivent être de classe { LIST($classes, style: "or") } (non vérifié, source : { $source }). N'utilisez jamais de vis plus faibles.
+trade-other-screws = { SAY($part, case: "start") } : le couple indiqué vaut pour des vis { $screw }. La même bride existe avec des vis d'une autre taille ou classe : { LIST($torques) }. Regardez lesquelles sont montées.
+trade-torque-of-screw = { $screw } ({ $grade ->
+    [none] classe non précisée
+   *[other] classe { $grade }
+ }) : { $torque } ({ $source })
 trade-torque-basis-reduced = { $joint }, { $lubrication }, { $percent } % de la valeur de l'acier pour { $material } ({ $source })
 trade-torque-basis-shared = { $basis }, plage commune à { $count } sources
 trade-torque-basis-others = { $basis }, autres sources { $others }

@@ -132,6 +132,21 @@ def test_a_torque_belongs_to_one_property_class_and_the_guide_of_a_flange_says_s
     assert said.index("10.9") < said.index("more") < said.index("8.8")
 
 
+@pytest.mark.parametrize(
+    "row", of("bolt_torques.csv"), ids=lambda row: f"{row['screw']} {row['class']} {row['source'][:20]}"
+)
+def test_a_general_bolt_table_is_kept_by_class(row: dict[str, str]) -> None:
+    """Told beside the torque of a flange whose source names no class; never the torque itself."""
+    kept = [
+        (r.torque_min_nm, r.torque_max_nm)
+        for r in tables().raw["screw_torques"]
+        if (r.screw, r.screw_class, r.source) == (row["screw"], row["class"], row["source"])
+    ]
+    assert (float(row["torque_min_nm"]), float(row["torque_max_nm"])) in kept
+    for family in ("flange_code61", "flange_code62"):
+        assert row["source"] not in {r.source for r in tables().raw["tightening"] if r.family == family}
+
+
 def test_proof_is_twice_and_burst_four_times_the_working_pressure() -> None:
     # SAE J343 by a public testing page; US Navy NAVEDTRA 14018 chapter 6 (proof twice operating pressure).
     found = assess(example())
