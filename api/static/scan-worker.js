@@ -4,7 +4,9 @@
 
 const VERSION = "{{version}}";
 const KEPT = `reader-${VERSION}`;
-const CHOICE = "reader-choice"; // the language and units last seen, and the last pages
+const CHOICE = "reader-choice"; // the language last seen, withdrawals seen, and the shop's list of them
+const LIST = "/scan/held.json"; // which hoses must not be used
+const STALE = 60000; // ms after which a signal is used to fetch the list again
 const PATIENCE = 6000; // ms to wait for the network before the phone reads the tag itself
 const TAG = /^\/t\/[^/]+(\/\d+)?\/?$|^(\/t\/\d+)?\/8004\/|^\/01\/\d+\/21\//i;
 
@@ -20,6 +22,7 @@ self.addEventListener("fetch", (event) => {
   if (event.request.method !== "GET" || url.origin !== location.origin) return;
   if (event.request.mode === "navigate" && (TAG.test(url.pathname) || url.pathname === "/find")) {
     event.respondWith(tagPage(event.request));
+    event.waitUntil(keepList().catch(() => {}));
   } else if (url.pathname.startsWith("/scan/")) {
     event.respondWith(keptFirst(event.request));
   }
@@ -34,7 +37,17 @@ async function sendOrders() {
 async function install() {
   await keep("kit.json");
   await keepLanguage((await chosenLanguage()) || "en");
+  await keepList().catch(() => {});
   await self.skipWaiting();
+}
+
+// The shop's list of withdrawn numbers, as new as the signal allows.
+async function keepList() {
+  const cache = await caches.open(CHOICE);
+  const kept = await cache.match(LIST);
+  if (kept && Date.now() - Date.parse((await kept.json()).as_of) < STALE) return;
+  const answer = await fetch(LIST, { cache: "no-store" });
+  if (answer.ok) await cache.put(LIST, answer);
 }
 
 // Puts every file of a kit into the cache under its own address.
@@ -67,9 +80,10 @@ self.addEventListener("message", (event) => {
   if (event.data?.keepLanguage) event.waitUntil(keepLanguage(event.data.keepLanguage).catch(() => {}));
 });
 
+// Always asked anew: a copy that the browser keeps for a minute could be older than a withdrawal.
 async function tagPage(request) {
   try {
-    const answer = await Promise.race([fetch(request), late()]);
+    const answer = await Promise.race([fetch(request, { cache: "no-cache" }), late()]);
     if (answer.status < 500 && answer.status !== 429) return answer;
   } catch { /* no network, or too slow: the shell reads the tag */ }
   return shell(request);

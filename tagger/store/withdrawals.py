@@ -109,6 +109,12 @@ class Withdrawals(Part):
         with self.reading() as session:
             return [_value(row) for row in session.scalars(query.order_by(WithdrawalRow.id))]
 
+    def withdrawn_numbers(self) -> list[str]:
+        """The tag number of every hose assembly that some withdrawal holds back now, in order."""
+        query = select(AssemblyRow.number).where(matches_a_holding_one()).order_by(AssemblyRow.number)
+        with self.reading() as session:
+            return list(session.scalars(query))
+
     def affected(self, scope: Scope, value: str) -> list[str]:
         """The tag numbers a withdrawal of this touches, oldest first; nothing is changed."""
         value = compact(value) if scope is Scope.TAG else str(lot_key(value))

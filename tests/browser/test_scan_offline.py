@@ -193,3 +193,72 @@ def test_an_order_sent_again_after_a_lost_answer_is_one_order(live: Live, phone:
 
 def found(store: Store):  # type: ignore[no-untyped-def]
     return [order for order in store.orders() if order.customer_reference == "from the pit"]
+
+
+LISTED = """async () => Boolean(await (await caches.open("reader-choice")).match("/scan/held.json"))"""
+SEEN = """async () => (await (await caches.open("reader-choice")).keys()).some((r) => r.url.includes("/seen-withdrawn/"))"""
+FORGET = """async (at) => { await (await caches.open("reader-choice")).delete(at); return true; }"""
+
+
+def test_a_withdrawal_seen_is_not_forgotten_without_a_network(live: Live, open_page: OpenPage) -> None:
+    """Seen with a signal, then no signal, and no list either: what the phone saw holds."""
+    page, made = open_page(), registered(live)
+    live.store.withdraw("The crimp cracked", tag=made.number)
+    page.goto(live.url + path(made))
+    until(page, KEPT)
+    until(page, SEEN)
+    page.evaluate(FORGET, "/scan/held.json")
+    without_network(page, live)
+    page.goto(live.url + path(made))
+    expect(page.locator("section.withdrawn")).to_contain_text("The crimp cracked")
+    assert page.locator(".step").count() == 0
+    expect(page.locator("#fit")).to_contain_text(T("scan-withdrawn-no_guide"))
+
+
+def test_a_withdrawal_never_opened_is_known_from_the_shops_list(live: Live, open_page: OpenPage) -> None:
+    page, held, sound = open_page(), registered(live), registered(live)
+    live.store.withdraw("The hose lot failed its burst test", tag=held.number)
+    time.sleep(2.1)  # how old the list may be that the server answers with
+    page.goto(live.url + path(sound))
+    until(page, KEPT)
+    until(page, LISTED)
+    without_network(page, live)
+    page.goto(live.url + path(held))
+    expect(page.locator("section.withdrawn h2")).to_have_text(T("scan-withdrawn-title"))
+    assert page.locator(".step").count() == 0
+    page.goto(f"{live.url}/t/{held.number}")
+    expect(page.locator("main")).to_contain_text(T("offline-number-withdrawn"))
+    page.goto(live.url + path(sound))
+    expect(page.locator(".notice").first).to_contain_text("does not name this hose as withdrawn")
+    expect(page.locator(".notice").first).to_contain_text("UTC")
+    assert page.locator("section.withdrawn").count() == 0
+
+
+def test_a_lifted_withdrawal_clears(live: Live, open_page: OpenPage) -> None:
+    page, made = open_page(), registered(live)
+    withdrawal = live.store.withdraw("A doubt", tag=made.number)
+    page.goto(live.url + path(made))
+    until(page, KEPT)
+    until(page, SEEN)
+    live.store.lift(withdrawal.id, "retested")
+    time.sleep(2.1)
+    page.evaluate(FORGET, "/scan/held.json")  # as if a minute had passed
+    page.goto(f"{live.url}/find")  # not the tag itself: the list alone tells
+    until(page, LISTED)
+    without_network(page, live)
+    page.goto(live.url + path(made))
+    expect(page.locator(".notice").first).to_contain_text("does not name this hose as withdrawn")
+    assert page.locator("section.withdrawn").count() == 0
+
+
+def test_a_server_that_hangs_does_not_undo_a_withdrawal(live: Live, open_page: OpenPage) -> None:
+    page, made = open_page(), registered(live)
+    live.store.withdraw("The crimp cracked", tag=made.number)
+    page.goto(live.url + path(made))
+    until(page, KEPT)
+    until(page, SEEN)
+    page.context.route("**/t/**", lambda route: None)
+    page.context.route("**/T/**", lambda route: None)  # never answered
+    page.goto(live.url + path(made), timeout=20_000)
+    expect(page.locator("section.withdrawn")).to_contain_text("The crimp cracked")
+    expect(page.locator(".notice").first).to_contain_text(T("offline-tag-only"))

@@ -47,7 +47,7 @@ READ = """async ([paths, base, tables, language, today, shop]) => {
   const { read } = await import(`${base}/offline.js`);
   const { Kit } = await import(`${base}/kit.js`);
   const kit = new Kit(language, tables);
-  return paths.map((path) => read(path, kit, today, shop).html);
+  return Promise.all(paths.map(async (path) => (await read(path, kit, today, shop)).html));
 }"""
 
 

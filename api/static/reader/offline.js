@@ -1,8 +1,9 @@
 // The shell page: reads the tag in this page's own address, without a signal, and shows it as
-// the server would. What the record knows beyond the tag (withdrawn or not) it cannot know,
-// and says so.
+// the server would. Of what the record knows beyond the tag it has only the shop's list of
+// withdrawn numbers, and says how old that is.
 
 import { fill } from "./fill.js";
+import { known } from "./held.js";
 import { Kit } from "./kit.js";
 import { parse } from "./link.js";
 import { compact, format, isValid } from "./number.js";
@@ -15,23 +16,37 @@ export async function load(place) {
   return new Kit(language, tables);
 }
 
-// The page's content for an address, or a refusal in words.
-export function read(path, kit, today, shop) {
+// The page's content for an address, or a refusal in words. `knownOf` tells what is known of a number.
+export async function read(path, kit, today, shop, knownOf = known) {
   const { t } = kit;
   const found = parse(decodeURIComponent(path));
   if (!found) return refusal("", { id: "offline-scan-a-tag" }, kit, "", t("offline-no-signal"));
   if (!isValid(found.number)) return refusal(t("scan-field-number"), { id: "code-number-check" }, kit, found.number);
   const number = compact(found.number);
-  if (!found.digits) return refusal(format(number), { id: "offline-number-alone" }, kit);
+  const state = await knownOf(number);
+  if (!found.digits) return refusal(format(number), { id: state.withdrawn ? "offline-number-withdrawn" : "offline-number-alone" }, kit);
   try {
     const content = decode(found.digits, kit.tables);
-    const notices = [{ severity: "care", heading: t("offline-tag-only"), words: t("offline-withdrawn-unknown") }];
-    const tag = { number, digits: found.digits, content, notices, ...shop };
+    const notices = [{ severity: "care", heading: t("offline-tag-only"), words: t(howSure(state)) }];
+    const tag = { number, digits: found.digits, content, notices, withdrawn: withdrawal(state, t), ...shop };
     return { number: format(number), html: fill(kit.templates.tag, view(tag, kit, today)) };
   } catch (error) {
     if (!(error instanceof Damaged)) throw error;
     return refusal(t("scan-field-digits"), error.problem, kit);
   }
+}
+
+const time = (asOf) => ({ day: { date: asOf.slice(0, 10) }, time: `${asOf.slice(11, 16)} UTC` });
+
+// That the list knows nothing of a hose is told with the list's age: no signal never looks like "all well".
+function howSure({ asOf }) {
+  return asOf ? { id: "offline-withdrawn-as-of", values: time(asOf) } : { id: "offline-withdrawn-unknown" };
+}
+
+function withdrawal({ withdrawn, asOf }, t) {
+  if (!withdrawn) return null;
+  const { reason, since } = withdrawn;
+  return { reason: reason || t("offline-withdrawn-reason"), since: since || t({ id: "offline-withdrawn-listed", values: time(asOf) }) };
 }
 
 // `heading` and `value`: what the refused text is, and itself. `problem`: a message with its mend.
@@ -45,7 +60,7 @@ async function show() {
   if (!place) return;
   const kit = await load(place);
   const shop = { base: location.origin, email: place.dataset.email, name: place.dataset.name, phone: place.dataset.phone };
-  const found = read(location.pathname, kit, new Date().toISOString().slice(0, 10), shop);
+  const found = await read(location.pathname, kit, new Date().toISOString().slice(0, 10), shop);
   place.innerHTML = found.html;
   if (found.number) entitle(kit.t, found.number);
   start();

@@ -1,6 +1,7 @@
 // What the public pages can do beyond their plain HTML: remember the units, send an order once
 // and without a signal too, copy, share, keep the pages for later.
 
+import { note } from "./held.js";
 import { ready as orders, watchOutbox } from "./order.js";
 
 const html = document.documentElement;
@@ -51,6 +52,8 @@ async function keep() {
     await navigator.serviceWorker.register("/scan-worker.js", { scope: "/" });
     const registration = await navigator.serviceWorker.ready;
     registration.active.postMessage({ keepLanguage: html.lang });
+    const tag = document.querySelector("h1.number")?.dataset.number;
+    if (tag && !document.querySelector("[data-offline]")) await note(tag, document.querySelector("section.withdrawn"));
   } catch { /* no signal, or storage is not allowed: the page works without */ }
 }
 

@@ -17,7 +17,7 @@ export function view(tag, kit, today) {
   const lines = orderLines(tag, content, kit);
   return {
     number: format(number),
-    withdrawn: null,
+    withdrawn: tag.withdrawn || null,
     notices: [...tag.notices, ...age(content, today, kit)].map((n) => ({ href: null, href_words: null, differences: [], ...n })),
     dangers: [],
     warnings: [],
@@ -41,7 +41,7 @@ export function view(tag, kit, today) {
     shop_name: tag.name, shop_phone: tag.phone,
     order_lines: lines,
     mailto: mailto(tag, lines, t),
-    fit: guide(content, bend ? bend[0] : null, kit),
+    fit: tag.withdrawn ? null : guide(content, bend ? bend[0] : null, kit),
   };
 }
 

@@ -6,6 +6,8 @@ offline-no-signal = Kein Netz
 offline-scan-a-tag = Scannen Sie den QR-Code auf einem Schild. Er lässt sich auch ohne Netz lesen.
 offline-number-alone = Eine Schildnummer allein enthält die Spezifikation nicht, und es gibt kein Netz.
     .mend = Scannen Sie stattdessen den QR-Code: Er lässt sich auch ohne Netz lesen.
+offline-number-withdrawn = Diese Werkstatt hat die Schlauchleitung gesperrt. Nicht verwenden.
+    .mend = Nicht einbauen. Ist sie eingebaut: Maschine anhalten, Druck ablassen, Schlauchleitung ausbauen. Die Werkstatt fragen.
 offline-newer-tag = Dieses Schild ist neuer als die Daten auf diesem Telefon.
     .mend = Öffnen Sie einmal eine Schildseite mit Netz, um dieses Telefon zu aktualisieren.
 offline-newer-part = Dieses Schild nennt ein Bauteil, das dieses Telefon noch nicht kennt.
@@ -15,3 +17,6 @@ offline-newer-part = Dieses Schild nennt ein Bauteil, das dieses Telefon noch ni
 
 offline-tag-only = Kein Netz: nur die Angaben vom Schild
 offline-withdrawn-unknown = Die Angaben stammen nur vom Schild. Ob die Schlauchleitung gesperrt wurde, sehen Sie hier wieder mit Netz; oder fragen Sie die Werkstatt.
+offline-withdrawn-as-of = Die Angaben stammen nur vom Schild. Die Sperrliste der Werkstatt vom { $day }, { $time }, nennt diese Schlauchleitung nicht; was danach kam, ist nicht bekannt. Mit Netz erneut prüfen oder die Werkstatt fragen.
+offline-withdrawn-reason = Die Werkstatt hat die Schlauchleitung gesperrt. Dort nach dem Grund fragen.
+offline-withdrawn-listed = Laut Sperrliste der Werkstatt vom { $day }, { $time }

@@ -6,6 +6,8 @@ offline-no-signal = No signal
 offline-scan-a-tag = Scan the QR code on a tag. It works without a signal.
 offline-number-alone = A tag number alone does not contain the specification, and there is no signal.
     .mend = Scan the QR code instead: it works without a signal.
+offline-number-withdrawn = This shop has withdrawn this hose. Do not use it.
+    .mend = Do not install it. If it is installed, stop the machine, release the pressure and remove it. Ask the shop.
 offline-newer-tag = This tag is newer than the data on this phone.
     .mend = Open any tag page once with a signal to update this phone.
 offline-newer-part = This tag lists a part that is not yet on this phone.
@@ -15,3 +17,6 @@ offline-newer-part = This tag lists a part that is not yet on this phone.
 
 offline-tag-only = No signal: shown from the tag only
 offline-withdrawn-unknown = The data shown come from the tag only. To see whether the hose assembly has been withdrawn, check again with a signal or ask the shop.
+offline-withdrawn-as-of = The data shown come from the tag only. The shop's list of { $day }, { $time }, does not name this hose as withdrawn; what came later is not known. Check again with a signal or ask the shop.
+offline-withdrawn-reason = The shop has withdrawn it. Ask the shop for the reason.
+offline-withdrawn-listed = In the shop's list of { $day }, { $time }

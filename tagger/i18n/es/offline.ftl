@@ -6,6 +6,8 @@ offline-no-signal = Sin cobertura
 offline-scan-a-tag = Escanee el código QR de una etiqueta. Se lee aunque no haya cobertura.
 offline-number-alone = Un número de etiqueta por sí solo no contiene la especificación, y no hay cobertura.
     .mend = Escanee el código QR: se lee aunque no haya cobertura.
+offline-number-withdrawn = El taller ha retirado este latiguillo. No lo use.
+    .mend = No lo monte. Si está montado, pare la máquina, libere la presión y desmóntelo. Pregunte al taller.
 offline-newer-tag = Esta etiqueta es más reciente que los datos de este teléfono.
     .mend = Abra una página de etiqueta con cobertura para actualizar este teléfono.
 offline-newer-part = Esta etiqueta incluye un componente que este teléfono aún no conoce.
@@ -15,3 +17,6 @@ offline-newer-part = Esta etiqueta incluye un componente que este teléfono aún
 
 offline-tag-only = Sin cobertura: solo datos de la etiqueta
 offline-withdrawn-unknown = Los datos mostrados proceden solo de la etiqueta. Para saber si el latiguillo ha sido retirado, compruébelo de nuevo con cobertura o pregunte al taller.
+offline-withdrawn-as-of = Los datos proceden solo de la etiqueta. La lista del taller del { $day }, { $time }, no menciona este latiguillo como retirado; lo posterior no se conoce. Compruébelo de nuevo con cobertura o pregunte al taller.
+offline-withdrawn-reason = El taller lo ha retirado. Pregúntele el motivo.
+offline-withdrawn-listed = Según la lista del taller del { $day }, { $time }

@@ -6,6 +6,8 @@ offline-no-signal = Pas de réseau
 offline-scan-a-tag = Scannez le code QR d'une étiquette. Il se lit même sans réseau.
 offline-number-alone = Un numéro d'étiquette seul ne contient pas la spécification, et il n'y a pas de réseau.
     .mend = Scannez plutôt le code QR : il se lit même sans réseau.
+offline-number-withdrawn = L'atelier a retiré ce flexible du service. Ne l'utilisez pas.
+    .mend = Ne le posez pas. S'il est en place, arrêtez la machine, faites chuter la pression et déposez-le. Demandez à l'atelier.
 offline-newer-tag = Cette étiquette est plus récente que les données de ce téléphone.
     .mend = Ouvrez une page d'étiquette avec du réseau pour mettre ce téléphone à jour.
 offline-newer-part = Cette étiquette indique un composant qui n'est pas encore connu de ce téléphone.
@@ -15,3 +17,6 @@ offline-newer-part = Cette étiquette indique un composant qui n'est pas encore 
 
 offline-tag-only = Pas de réseau : données de l'étiquette uniquement
 offline-withdrawn-unknown = Les données affichées viennent uniquement de l'étiquette. Pour savoir si le flexible a été retiré du service, vérifiez de nouveau avec du réseau ou demandez à l'atelier.
+offline-withdrawn-as-of = Les données proviennent uniquement de l'étiquette. La liste de l'atelier du { $day }, { $time }, ne signale pas ce flexible comme retiré du service ; la suite n'est pas connue. Vérifiez à nouveau avec du réseau ou demandez à l'atelier.
+offline-withdrawn-reason = L'atelier a retiré ce flexible du service. Demandez-lui la raison.
+offline-withdrawn-listed = D'après la liste de l'atelier du { $day }, { $time }
