@@ -21,6 +21,7 @@ class Sizing(StrEnum):
     PIPE = "pipe"  # nominal pipe size in inches: "3/4"
     TUBE = "tube"  # tube outside diameter in mm: "12"
     THREAD = "thread"  # metric thread: "M22x1.5"
+    NAMED = "named"  # names of the family's own, each with a code point: "13.25"
     WORDS = "words"  # no sizes: somebody's description, with the thread
 
 
@@ -30,6 +31,7 @@ class Joint(StrEnum):
     PARALLEL = "parallel"  # a parallel thread; something else than the thread seals
     TAPER = "taper"  # a taper thread, turned past finger-tight by turns, never by flats
     FLANGE = "flange"  # a head, a clamp and its screws
+    LATCH = "latch"  # pushed together and held by balls, a sleeve or a staple; nothing is tightened
 
 
 @cache
@@ -86,6 +88,11 @@ class Connection(StrEnum):
     @property
     def is_flange(self) -> bool:
         return self.joint is Joint.FLANGE
+
+    @property
+    def is_latched(self) -> bool:
+        """Whether the halves are pushed together, so that nothing is tightened: couplers and staples."""
+        return self.joint is Joint.LATCH
 
     @property
     def is_taper(self) -> bool:

@@ -26,6 +26,7 @@ from pydantic import (
 )
 
 from tagger.connection import Connection as Connection
+from tagger.connection import Joint as Joint
 from tagger.connection import Sizing as Sizing
 from tagger.errors import Problem, SpecError, problems_of
 from tagger.intake import json_value
@@ -38,6 +39,28 @@ class Form(StrEnum):
     FEMALE_SWIVEL = "female_swivel"
     FEMALE_FIXED = "female_fixed"
     FLANGE_HEAD = "flange_head"
+    MALE_SWIVEL = "male_swivel"
+    EYE = "eye"  # a ring that a banjo bolt goes through
+    COUPLER_MALE = "coupler_male"
+    COUPLER_FEMALE = "coupler_female"
+    STAPLE_MALE = "staple_male"
+    STAPLE_FEMALE = "staple_female"
+    STANDPIPE = "standpipe"  # plain tube that takes a nut and a cutting ring
+
+    @property
+    def is_male_thread(self) -> bool:
+        """Whether the end shows a thread on its outside."""
+        return self in (Form.MALE, Form.MALE_SWIVEL)
+
+    @property
+    def is_female_thread(self) -> bool:
+        """Whether the end shows a thread on its inside."""
+        return self in (Form.FEMALE_SWIVEL, Form.FEMALE_FIXED)
+
+    @property
+    def swivels(self) -> bool:
+        """Whether the end has a nut of its own that turns on it."""
+        return self in (Form.FEMALE_SWIVEL, Form.MALE_SWIVEL)
 
 
 class Material(StrEnum):
@@ -195,6 +218,8 @@ class End(_Value):
         data = dict(data)
         if size is not None and family.sized_by is not Sizing.DASH:
             data["size"] = compact_size(family, size)
+        if written := _series_in(family, size, data.get("series")):
+            data["series"] = written
         if family.sized_by is Sizing.PIPE and size is None and isinstance(dash, int):
             data["size"], data["dash"] = pipe_of_dash(dash), None
         return data
@@ -220,7 +245,7 @@ class End(_Value):
         if wanted not in (Sizing.DASH, Sizing.WORDS) and self.size is None:
             wrong = Message("spec-not-sized-by-dash", connection=family, enter=enter)
             raise SpecValueError("dash", self.dash, wrong)
-        if self.connection.is_flange != (self.form is Form.FLANGE_HEAD):
+        if self.form not in _forms_for(self.connection):
             wrong = Message("spec-form", connection=family, forms=_forms_of(self.connection))
             raise SpecValueError("form", str(self.form), wrong)
         if self.shape == "straight" and self.drop_mm is not None:
@@ -423,7 +448,7 @@ class SpecValueError(SpecError, ValueError):
 
 
 _PIPE = re.compile(r"^[GR]?[cp]?\s*(\d+(?:[ -]\d+/\d+)?|\d+/\d+)\s*(?:in|inch|\")?$", re.IGNORECASE)
-_TUBE = re.compile(r"^(\d+)\s*(?:mm)?\s*[LS]?$", re.IGNORECASE)
+_TUBE = re.compile(r"^(\d+)\s*(?:mm)?\s*(LL|L|S)?$", re.IGNORECASE)
 _THREAD = re.compile(r"^M\s*(\d+)\s*[xX×*]\s*(\d+(?:[.,]\d+)?)$", re.IGNORECASE)
 
 
@@ -443,6 +468,26 @@ def compact_size(family: Connection, size: object) -> object:
     if family.sized_by is Sizing.THREAD and (match := _THREAD.match(text)):
         return f"M{int(match[1])}x{float(match[2].replace(',', '.')):g}"
     return text
+
+
+_TUBE_SERIES = {"din24_very_light": "LL", "din24_light": "L", "din24_heavy": "S"}
+"""The series that a family of 24 degree cones is, by the letters written behind its tube sizes."""
+
+
+def _series_in(family: Connection, size: object, given: object) -> str | None:
+    """The series written behind a tube size ("12L"), where the family has both; else None.
+
+    Raises SpecValueError for another series than the family's, or than the one given: another thread,
+    and another pressure.
+    """
+    match = _TUBE.match(str(size).strip()) if family.sized_by is Sizing.TUBE else None
+    written = match[2].upper() if match and match[2] else None
+    own = _TUBE_SERIES.get(family, given)
+    if written and own and written != own:
+        connection = Message(f"words-connection-{family}")
+        wrong = Message("spec-size-of-another-series", connection=connection, series=str(own))
+        raise SpecValueError("size", str(size), wrong)
+    return None if family in _TUBE_SERIES else written
 
 
 def dash_of_pipe(size: str) -> int:
@@ -469,5 +514,16 @@ def pipe_of_dash(dash: int) -> str:
 
 def _forms_of(family: Connection) -> tuple[Message, ...]:
     """The names of the forms that a family has."""
-    fitting = (form for form in Form if family.is_flange == (form is Form.FLANGE_HEAD))
-    return tuple(Message(f"words-form-{form}") for form in fitting)
+    return tuple(Message(f"words-form-{form}") for form in _forms_for(family))
+
+
+_FORMS = {
+    Joint.FLANGE: (Form.FLANGE_HEAD,),
+    Joint.LATCH: (Form.COUPLER_MALE, Form.COUPLER_FEMALE, Form.STAPLE_MALE, Form.STAPLE_FEMALE),
+}
+
+
+def _forms_for(family: Connection) -> tuple[Form, ...]:
+    """The forms that a family's joint allows; which of them it has, the tables say."""
+    others = {form for forms in _FORMS.values() for form in forms}
+    return _FORMS.get(family.joint, tuple(form for form in Form if form not in others))

@@ -132,6 +132,35 @@ def test_tube_sized_family_refuses_a_dash() -> None:
         AssemblySpec.read(_changed("end_a", {"connection": "din24_light", "dash": 8, "form": "male"}))
 
 
+@pytest.mark.parametrize(
+    ("connection", "size"), [("din24_light", "12S"), ("din24_heavy", "12 L"), ("din24_very_light", "8L")]
+)
+def test_a_tube_size_of_another_series_is_refused(connection: str, size: str) -> None:
+    """12S in the light family was read as 12L: another thread, and less than half the pressure."""
+    with pytest.raises(SpecError) as refused:
+        AssemblySpec.read(_changed("end_a", {"connection": connection, "size": size, "form": "male"}))
+    assert [p.field for p in refused.value.problems] == ["end_a.size"]
+
+
+def test_the_series_written_behind_a_plain_tube_is_its_series() -> None:
+    tube = {"connection": "din_standpipe", "size": "12L", "form": "standpipe"}
+    end = AssemblySpec.read(_changed("end_a", tube)).end_a
+    assert (end.size, end.series) == ("12", "L")
+    with pytest.raises(SpecError, match="series S"):
+        AssemblySpec.read(_changed("end_a", {**tube, "series": "S"}))
+
+
+@pytest.mark.parametrize(
+    ("connection", "form"),
+    [("qd_iso16028", "female_swivel"), ("staple", "male"), ("npt", "coupler_male"), ("orfs", "flange_head")],
+)
+def test_a_form_of_another_kind_of_joint_is_refused(connection: str, form: str) -> None:
+    wrong = {"connection": connection, "dash": 8, "form": form}
+    with pytest.raises(SpecError) as refused:
+        AssemblySpec.read(_changed("end_a", wrong))
+    assert [p.field for p in refused.value.problems] == ["end_a.form"]
+
+
 def test_text_that_is_not_json_is_refused_with_words() -> None:
     with pytest.raises(SpecError, match="not valid JSON at line 1, column 2"):
         AssemblySpec.read("{hose: 1}")

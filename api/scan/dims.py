@@ -1,4 +1,4 @@
-"""The one dimension of an end that a picture is drawn from: its thread, or its flange head."""
+"""The one dimension of an end that a picture is drawn from: its thread, flange head, plug or tube."""
 
 from __future__ import annotations
 
@@ -10,7 +10,10 @@ from tagger.trade.tables import Tables
 
 @dataclass(frozen=True)
 class Mating:
-    """``across_mm``: outside diameter of the male thread, or of the flange head."""
+    """``across_mm``: outside diameter of the male thread, the flange head, the plug or the tube.
+
+    ``thread`` is empty where there is none.
+    """
 
     thread: str
     across_mm: float
@@ -22,7 +25,7 @@ def mating(end: End, tables: Tables) -> Mating | None:
     row = tables.threads.get((end.connection, end.size_key))
     if row:
         return Mating(row.thread, row.thread_od_mm, row.source)
-    return _heads(tables).get(f"{end.connection}|{end.size_key}")
+    return _threadless(tables).get(f"{end.connection}|{end.size_key}")
 
 
 def all_of(tables: Tables) -> dict[str, Mating]:
@@ -31,11 +34,17 @@ def all_of(tables: Tables) -> dict[str, Mating]:
         f"{family}|{size}": Mating(row.thread, row.thread_od_mm, row.source)
         for (family, size), row in tables.threads.items()
     }
-    return found | _heads(tables)
+    return _threadless(tables) | found
 
 
-def _heads(tables: Tables) -> dict[str, Mating]:
-    return {
+def _threadless(tables: Tables) -> dict[str, Mating]:
+    plain = {
+        f"{row.family}|{row.size}": Mating("", row.diameter_max_mm, row.source)
+        for rows in tables.plain_ends.values()
+        for row in rows
+        if row.diameter_max_mm is not None
+    }
+    return plain | {
         f"{row.family}|{row.size}": Mating("", float(row.value), row.source)
         for row in tables.flanges
         if row.what == "head_mm"

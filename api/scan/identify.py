@@ -134,11 +134,11 @@ def _measurements(asked: dict[str, str]) -> Measurements:
     form = asked["form"]
     if not form:
         raise SpecError(Problem("form", None, Message("scan-form-missing")))
-    inside = form in (Form.FEMALE_SWIVEL, Form.FEMALE_FIXED)
+    inside = form in set(Form) and Form(form).is_female_thread
     return Measurements.read(
         form=form,
         thread_id=asked["diameter"] if inside else None,
-        thread_od=asked["diameter"] if form == Form.MALE else None,
+        thread_od=asked["diameter"] if form in set(Form) and Form(form).is_male_thread else None,
         tpi=asked["tpi"],
         pitch=asked["pitch"],
         seat=asked["seat"],

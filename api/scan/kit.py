@@ -32,7 +32,7 @@ def shared_tables(tables: Tables) -> dict[str, Any]:
         "layouts": layouts,
         "points": {
             table: {str(p): n for p, n in payload.names(table).items()}
-            for table in sorted(named | {"thread"})
+            for table in sorted(named | {"thread", "named"})
         },
         "tube_hoses": tube_hoses(),
         "sized_by": {c.value: c.sized_by.value for c in Connection},

@@ -22,6 +22,8 @@ from tagger.trade.tables import Tables
 Figures = dict[str, Any]
 _BORE = 1.5875  # mm of hose bore a dash
 _CARD_PX = 300
+PLUGS = (Form.COUPLER_MALE, Form.STAPLE_MALE, Form.STANDPIPE)
+SOCKETS = (Form.COUPLER_FEMALE, Form.STAPLE_FEMALE)
 
 
 def end(spec: AssemblySpec, which: str, reader: Reader) -> str:
@@ -123,6 +125,8 @@ def thread(end: End, reader: Reader) -> Message:
     across = diameter(found.across_mm)
     if end.connection.is_flange:
         return Message("scan-thread-flange", diameter=across)
+    if not found.thread:
+        return Message("scan-thread-plain", diameter=across)
     return Message("scan-thread", thread=found.thread, diameter=across)
 
 
@@ -163,7 +167,7 @@ def _figures(end: End, hose_dash: int, seen: _Seen, tables: Tables) -> Figures:
     across = found.across_mm if found else bore * 1.4
     hose_d, shell_d, shell = bore * 1.5, bore * 1.75, bore * 2.2
     angle = math.radians(end.angle_deg)
-    fitting = across * (0.5 if end.form is Form.FLANGE_HEAD else 1.1 if end.form is Form.MALE else 1.0)
+    fitting = across * (0.5 if end.form is Form.FLANGE_HEAD else 1.1 if end.form.is_male_thread else 1.0)
     stem = bore * 0.6
     corner = stem + (bore * 0.5 if end.is_elbow else 0)
     given = end.drop_mm / math.sin(angle) if end.drop_mm and 0 < end.angle_deg < 180 else fitting + bore * 0.9
@@ -193,10 +197,13 @@ def _figures(end: End, hose_dash: int, seen: _Seen, tables: Tables) -> Figures:
         "port_y": _n(port_y),
         "angle": end.angle_deg,
         "d": _n(across),
-        "male": end.form is Form.MALE,
-        "nut": end.form in (Form.FEMALE_SWIVEL, Form.FEMALE_FIXED),
-        "swivel": end.form is Form.FEMALE_SWIVEL,
+        "male": end.form.is_male_thread,
+        "nut": end.form.is_female_thread,
+        "swivel": end.form.swivels,
         "flange": end.form is Form.FLANGE_HEAD,
+        "eye": end.form is Form.EYE,
+        "plug": end.form in PLUGS,
+        "socket": end.form in SOCKETS,
         "face": _n(corner + arm * along),
         "reach": _n(reach),
         "end_on": seen.end_on,

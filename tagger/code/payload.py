@@ -44,6 +44,8 @@ _OTHER_SOURCE = 0
 _TABLES, _KNOWN_PARTS = "(tables)", "(known parts)"  # where a working pressure is from, and an at-most
 _WIDEST_NM = 102.2  # between the least torque and the greatest
 
+_POINT_SIZES = (Sizing.THREAD, Sizing.NAMED)  # sizes that are code points of the table of that name
+
 Flat = dict[str, Any]
 
 
@@ -319,8 +321,8 @@ def _raw(field: dict[str, Any], value: Any, flat: Flat) -> int:
         return days
     if kind == "size":
         sizing = _sizing(field, flat)
-        if sizing is Sizing.THREAD:
-            return _point("thread", name, value)
+        if sizing in _POINT_SIZES:
+            return _point(sizing, name, value)
         try:
             return dash_of_pipe(value) if sizing is Sizing.PIPE else int(value)
         except ValueError:
@@ -401,8 +403,8 @@ def _value(field: dict[str, Any], bits: _Bits, flat: Flat) -> Any:
         return date.fromisoformat(field["from"]) + timedelta(days=raw)
     if kind == "size":
         sizing = _sizing(field, flat)
-        if sizing is Sizing.THREAD:
-            return _name("thread", field["name"], raw)
+        if sizing in _POINT_SIZES:
+            return _name(sizing, field["name"], raw)
         if sizing is Sizing.PIPE:
             return pipe_of_dash(raw)
         return raw if sizing is Sizing.DASH else str(raw)

@@ -128,9 +128,9 @@ def _rect(x: float, y: float, w: float, h: float, fill: str | None = None) -> Sh
 
 
 def _fitting_length(end: End, unit: _Unit) -> float:
-    return {Form.MALE: unit.thread + unit.half * _HEXAGON, Form.FLANGE_HEAD: unit.half * 0.9}.get(
-        end.form, unit.nut
-    )
+    if end.form.is_male_thread:
+        return unit.thread + unit.half * _HEXAGON
+    return unit.half * 0.9 if end.form is Form.FLANGE_HEAD else unit.nut
 
 
 def _to_the_seal(end: End, unit: _Unit) -> float:
@@ -143,7 +143,7 @@ def _to_the_seal(end: End, unit: _Unit) -> float:
 def _fitting(end: End, unit: _Unit) -> list[Item]:
     """The part that mates, from the origin towards +x."""
     half, items = unit.half, list[Item]()
-    if end.form is Form.MALE:
+    if end.form.is_male_thread:
         hexagon = half * _HEXAGON
         items.append(_rect(0, -half * 1.3, hexagon, half * 2.6, fill="white"))
         items.append(_rect(hexagon, -half * 0.9, unit.thread, half * 1.8, fill="white"))
@@ -153,6 +153,8 @@ def _fitting(end: End, unit: _Unit) -> list[Item]:
     elif end.form is Form.FLANGE_HEAD:
         items.append(_rect(0, -half * 0.9, half * 0.4, half * 1.8, fill="white"))
         items.append(_rect(half * 0.4, -half * 1.5, half * 0.5, half * 3.0, fill="white"))
+    elif not end.form.is_female_thread:
+        items += _threadless(end.form, unit)
     else:
         items.append(_rect(0, -half * 1.35, unit.nut, half * 2.7, fill="white"))
         for y in (-half * 0.68, half * 0.68):
@@ -161,6 +163,20 @@ def _fitting(end: End, unit: _Unit) -> list[Item]:
             x = half * 0.3
             items.append(Line(x, -half * 1.35, x, half * 1.35, _THIN))
     return items
+
+
+def _threadless(form: Form, unit: _Unit) -> list[Item]:
+    """A banjo eye, a socket, or a plug or plain tube, from the origin towards +x."""
+    half, middle = unit.half, unit.nut / 2
+    if form is Form.EYE:
+        eye = Circle(middle, 0.0, half * 1.35, fill="white", width=0.25)
+        return [eye, Circle(middle, 0.0, half * 0.8, fill="white", width=0.25)]
+    if form in (Form.COUPLER_FEMALE, Form.STAPLE_FEMALE):
+        sleeve = _rect(0, -half * 1.35, unit.nut, half * 2.7, fill="white")
+        rings = [Line(x, -half * 1.35, x, half * 1.35, _THIN) for x in (middle * 0.5, middle * 1.5)]
+        return [sleeve, *rings]
+    shoulder = _rect(0, -half * 1.3, half * 0.4, half * 2.6, fill="white")
+    return [shoulder, _rect(half * 0.4, -half * 0.8, unit.nut - half * 0.4, half * 1.6, fill="white")]
 
 
 def _pipe(points: tuple[Point, ...], half: float) -> list[Item]:

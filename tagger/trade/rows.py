@@ -26,8 +26,9 @@ CONFIDENCE = ("published", "practice", "memory", "shop")
 class Family:
     """A connection family: its forms, and what is turned to tighten it.
 
-    ``tighten_by``: nut, stud or screws; both nut and stud where an end without a swivel is made
-    either way; empty for a taper thread, which is turned itself (``Connection.is_taper``).
+    ``tighten_by``: nut, stud, screws or the bolt of a banjo; both nut and stud where an end without a
+    swivel is made either way; empty for a taper thread, which is turned itself (``Connection.is_taper``),
+    and where nothing is tightened (``Connection.is_latched``).
     ``method``: how its joints are tightened; where both flats and torque are known, the first or only one.
     ``tube_od``: what a size says of the tube's outside diameter: ``mm``, or ``dash`` for
     sixteenths of an inch; empty where it says nothing.
@@ -39,7 +40,7 @@ class Family:
 
     family: Connection
     forms: tuple[str, ...]
-    tighten_by: tuple[Literal["nut", "stud", "screws"], ...]
+    tighten_by: tuple[Literal["nut", "stud", "screws", "bolt"], ...]
     tube_od: Literal["mm", "dash"] | None
     swivel_family: Connection | None
     source: str
@@ -62,6 +63,26 @@ class ThreadRow:
     tpi: float | None
     pitch_mm: float
     female_minor_mm: float
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
+class PlainEnd:
+    """What a caliper reads on an end that has no thread of its own, in mm: its least and greatest sound figure.
+
+    ``what``: the nose of a coupler's male half (``probe_nose``, ``flat_nose``), a staple's ``spigot``, a plain
+    ``tube``, or the ``ring_hole`` of a banjo eye. ``hose_dashes`` are empty where connections.csv has them.
+    """
+
+    family: Connection
+    size: str
+    series: str
+    what: Literal["probe_nose", "flat_nose", "spigot", "tube", "ring_hole"]
+    hose_dashes: tuple[int, ...]
+    diameter_min_mm: float | None
+    diameter_max_mm: float | None
     source: str
     confidence: str
     note: str

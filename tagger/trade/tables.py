@@ -27,6 +27,7 @@ DATA = Path(__file__).parent / "data"
 FILES: dict[str, type[Any]] = {
     "families": row.Family,
     "connections": row.ThreadRow,
+    "plain_ends": row.PlainEnd,
     "seats": row.SeatRow,
     "cones": row.ConeRow,
     "motions": row.MotionRow,
@@ -55,6 +56,7 @@ FILES: dict[str, type[Any]] = {
 KEYS: dict[str, tuple[str, ...]] = {
     "families": ("family",),
     "connections": ("family", "size"),
+    "plain_ends": ("family", "size", "series"),
     "seats": ("family", "form"),
     "cones": ("family", "form"),
     "motions": ("family", "form"),
@@ -91,6 +93,7 @@ class Tables:
 
     families: dict[Connection, row.Family]
     threads: dict[tuple[Connection, str], row.ThreadRow]
+    plain_ends: dict[tuple[Connection, str], tuple[row.PlainEnd, ...]]
     seats: tuple[row.SeatRow, ...]
     cones: tuple[row.ConeRow, ...]
     motions: dict[tuple[Connection, str], row.MotionRow]
@@ -138,6 +141,7 @@ class Tables:
         return cls(
             families={r.family: r for r in raw["families"]},
             threads={(r.family, r.size): r for r in raw["connections"]},
+            plain_ends=_grouped(raw["plain_ends"], lambda r: (r.family, r.size)),
             seats=raw["seats"],
             cones=raw["cones"],
             motions={(r.family, r.form): r for r in raw["motions"]},
@@ -175,13 +179,17 @@ class Tables:
         if family.is_flange:
             found = {r.size for r in self.flanges if r.family is family}
             return sorted(found, key=int)
-        return [size for kind, size in self.threads if kind is family]
+        threaded = [size for kind, size in self.threads if kind is family]
+        plain = {size for kind, size in self.plain_ends if kind is family}
+        return threaded or sorted(plain, key=lambda size: size_order(family, size))
 
     def natural_hose(self, family: Connection, size: str) -> tuple[int, ...]:
         """The hose dashes a fitting of this size is made for unless a jump size is stated."""
         if family.is_flange:
             return (int(size),)
-        return self.threads[family, size].hose_dashes
+        if thread := self.threads.get((family, size)):
+            return thread.hose_dashes
+        return tuple(sorted({dash for r in self.plain_ends[family, size] for dash in r.hose_dashes}))
 
     def is_natural(self, family: Connection, size: str, hose: Hose) -> bool:
         """Whether a fitting of this size is made for the hose without a jump size being stated.

@@ -103,7 +103,7 @@ def _turned(end: End, tables: Tables) -> set[str]:
     by: set[str] = set(tables.families[end.connection].tighten_by)
     if by == {"screws"}:
         return {"cap_screw"}
-    if end.form is Form.FEMALE_SWIVEL:
+    if end.form.swivels:
         return {"nut"}
     if "stud" not in by:
         return by

@@ -15,7 +15,7 @@ from itertools import pairwise
 from typing import Any
 
 from tagger.messages import Message
-from tagger.spec import Basis, Connection, Form, Sizing
+from tagger.spec import Basis, Connection, Form
 from tagger.trade import rows as row
 from tagger.trade.identifying.readings import SEATS
 from tagger.trade.steps import CONDITIONS, PHASES, STEP_FIGURES
@@ -23,7 +23,7 @@ from tagger.trade.tables import KEYS, Tables, size_order
 from tagger.trade.tables import tables as our_tables
 
 UNIQUE = {
-    **{name: KEYS[name] for name in ("families", "connections", "hose_standards", "hose_editions", "bores", "rules", "fit_steps")},
+    **{name: KEYS[name] for name in ("families", "connections", "plain_ends", "hose_standards", "hose_editions", "bores", "rules", "fit_steps")},
     "seats": ("family", "form", "seat"),
     "cones": ("family", "form"),
     "motions": ("family", "form"),
@@ -44,6 +44,7 @@ UNIQUE = {
 }  # fmt: skip
 FIGURES = {
     "connections": ("thread_od_mm", "pitch_mm", "female_minor_mm"),
+    "plain_ends": ("diameter_min_mm",),
     "hexes": ("hex_mm",),
     "flanges": ("value",),
     "connection_pressure": ("max_working_bar",),
@@ -310,13 +311,13 @@ def _families(tables: Tables) -> Iterator[Message]:
             yield Message("trade-check-no-family", row=_row("families", family))
     for item in tables.families.values():
         at = _row("families", item.family)
-        if bool(item.tighten_by) == item.family.is_taper:
+        if bool(item.tighten_by) == (item.family.is_taper or item.family.is_latched):
             yield Message("trade-check-tighten-by", row=at)
         for form in item.forms:
             if form not in set(Form):
                 yield _unknown(at, "forms", form)
-            if item.family.sized_by is Sizing.WORDS:
-                continue
+            if not item.family.is_flange and not any(f is item.family for f, _ in tables.threads):
+                continue  # no seat to gauge: a coupler, a staple, a plain tube, or no family at all
             shares = sum(s.share for s in tables.seats if s.family is item.family and s.form == form)
             if abs(shares - 1) > 1e-9:
                 yield Message("trade-check-shares", row=_row("seats", item.family, form), sum=shares)

@@ -48,7 +48,14 @@ def test_sizes_and_joints_stand_beside_the_code_points() -> None:
     assert {c.value for c in Connection} == set(payload.points("connection"))
     assert {c for c in Connection if c.is_taper} == {"npt", "nptf", "bspt"}
     assert {c for c in Connection if c.is_flange} == {"flange_code61", "flange_code62"}
-    assert {c for c in Connection if c.sized_by is Sizing.TUBE} == {"din24_light", "din24_heavy"}
+    assert {c for c in Connection if c.is_latched} == {
+        "qd_iso7241_a",
+        "qd_iso7241_b",
+        "qd_iso16028",
+        "staple",
+    }
+    tubes = {"din24_very_light", "din24_light", "din24_heavy", "din_standpipe"}
+    assert {c for c in Connection if c.sized_by is Sizing.TUBE} == tubes
 
 
 def test_a_row_that_contradicts_itself_stops_every_command_that_rates(

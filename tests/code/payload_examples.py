@@ -156,4 +156,24 @@ EXAMPLES: dict[str, TagContent] = {
         at_most_bar=190,
         unknown_parts=("end_a",),
     ),
+    "ends_without_a_thread_of_their_own": _content(
+        {
+            "hose": {"standard": "EN 853 2SN", "dash": 6},
+            "end_a": _end("qd_iso16028", 6, "coupler_male"),
+            "end_b": _end("din_standpipe", "12L", "standpipe"),
+            "length_mm": 640,
+        },
+        at_most_bar=330,
+        unknown_parts=("end_a", "end_b"),
+    ),
+    "named_size_and_banjo": _content(
+        {
+            "hose": {"standard": "EN 853 1SN", "dash": 6},
+            "end_a": _end("french_gas", "13.25"),
+            "end_b": _end("banjo_bsp", "3/8", "eye"),
+            "length_mm": 640,
+        },
+        working_pressure_bar=120,
+        unverified_parts=("end_a",),
+    ),
 }

@@ -11,7 +11,6 @@ import time
 
 import numpy as np
 
-from tagger.spec import Sizing
 from tagger.trade.identifying import likelihood, simulate
 from tagger.trade.identifying.identify import identify
 from tagger.trade.identifying.likelihood import Errors, Pool
@@ -52,8 +51,8 @@ def accuracy(each: int) -> list[str]:
         "|---|" + "---|" * (2 * len(WAYS)),
     ]
     for family in tables().families:
-        if family.sized_by is Sizing.WORDS:
-            continue
+        if family not in pool.families:
+            continue  # nothing on it to measure
         cells = []
         for way in WAYS.values():
             if family.is_flange and not (way["pitch"] and way["seat"]):

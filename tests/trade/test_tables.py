@@ -74,10 +74,10 @@ def test_a_shops_bore_holds_where_the_standard_prints_none(tmp_path: Path) -> No
     assert geometry.bore_mm(own, Tables.load(extra=tmp_path)) == 17.5
 
 
-def test_taper_threads_are_those_that_nothing_else_tightens() -> None:
+def test_what_nothing_is_turned_to_tighten_is_a_taper_thread_or_pushed_together() -> None:
     """What is turned stands in the table; what a tag's digits mean by it, in the spec."""
     assert {f for f, about in tables().families.items() if not about.tighten_by} == {
-        family for family in Connection if family.is_taper
+        family for family in Connection if family.is_taper or family.is_latched
     }
 
 

@@ -107,7 +107,7 @@ function named(table, point, tables) {
 
 function size(connection, raw, tables) {
   switch (tables.sized_by[connection]) {
-    case "thread": return named("thread", raw, tables);
+    case "thread": case "named": return named(tables.sized_by[connection], raw, tables);
     case "pipe": return pipe(raw);
     case "tube": return String(raw);
   }

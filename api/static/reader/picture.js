@@ -5,6 +5,7 @@ import { length } from "./figures.js";
 import * as phrases from "./phrases.js";
 
 const BORE = 1.5875, CARD_PX = 300;
+const MALES = ["male", "male_swivel"], PLUGS = ["coupler_male", "staple_male", "standpipe"], SOCKETS = ["coupler_female", "staple_female"];
 const rad = (degrees) => degrees * Math.PI / 180;
 const n = (value) => Math.floor(value * 100 + 0.5) / 100;
 
@@ -68,7 +69,7 @@ function figures(end, hoseDash, { flip, endOn, near }, tables) {
   const across = found ? found[1] : bore * 1.4;
   const hoseD = bore * 1.5, shellD = bore * 1.75, shell = bore * 2.2;
   const degrees = phrases.angleOf(end), angle = rad(degrees), elbow = degrees > 0;
-  const fitting = across * (end.form === "flange_head" ? 0.5 : end.form === "male" ? 1.1 : 1);
+  const fitting = across * (end.form === "flange_head" ? 0.5 : MALES.includes(end.form) ? 1.1 : 1);
   const stem = bore * 0.6, corner = stem + (elbow ? bore * 0.5 : 0);
   const given = end.drop_mm && degrees > 0 && degrees < 180 ? end.drop_mm / Math.sin(angle) : fitting + bore * 0.9;
   const arm = elbow ? Math.min(Math.max(given, fitting + bore * 0.4), 8 * bore + fitting) : fitting;
@@ -84,8 +85,9 @@ function figures(end, hoseDash, { flip, endOn, near }, tables) {
     shell: n(shell), shell_r: n(shellD / 2), shell_d: n(shellD), shell_1: n(shell * 0.3), shell_2: n(shell * 0.65),
     flip: n(flip), tube: n(bore * 0.9), tube_in: n(Math.max(bore * 0.9 - 1.6, 0.2)), corner: n(corner),
     port_x: n(portX), port_y: n(port * aside), angle: degrees, d: n(across),
-    male: end.form === "male", nut: end.form === "female_swivel" || end.form === "female_fixed",
-    swivel: end.form === "female_swivel", flange: end.form === "flange_head",
+    male: MALES.includes(end.form), nut: end.form === "female_swivel" || end.form === "female_fixed",
+    swivel: end.form === "female_swivel" || end.form === "male_swivel", flange: end.form === "flange_head",
+    eye: end.form === "eye", plug: PLUGS.includes(end.form), socket: SOCKETS.includes(end.form),
     face: n(corner + arm * along), reach: n(reach),
     end_on: endOn, near, round: n(half), round_in: n(half * 0.5), cross_1: n(corner - half * 0.5), cross_2: n(corner + half * 0.5),
     low: n(Math.max(flip > 0 ? down : up, shellD / 2)), high: n(flip > 0 ? up : Math.max(down, up)),

@@ -102,6 +102,7 @@ function thread(end, tables) {
   if (!found) return { id: "scan-thread-not_known" };
   const diameter = figures.diameter(found[1]);
   if (phrases.isFlange(end)) return { id: "scan-thread-flange", values: { diameter } };
+  if (!found[0]) return { id: "scan-thread-plain", values: { diameter } };
   return { id: "scan-thread", values: { thread: found[0], diameter } };
 }
 

@@ -178,8 +178,9 @@ scan-tighten-b = Ende B anziehen
 scan-sources = Quellen
 scan-thread = Gewinde { $thread }, Außengewinde Ø { $diameter }
 scan-thread-flange = Flanschbund Ø { $diameter }
+scan-thread-plain = Außendurchmesser von Stecker oder Rohr { $diameter }
 scan-thread-not_known = Gewinde nicht in den Tabellen: Angaben des Armaturenherstellers verwenden.
-scan-scale = Gewinde oder Flanschbund ist maßstäblich gezeichnet, der Rest schematisch. Quelle: { $source }
+scan-scale = Der Anschlussdurchmesser ist maßstäblich gezeichnet, der Rest schematisch. Quelle: { $source }
 scan-scale-none = Nicht maßstäblich gezeichnet.
 scan-link = Link
 

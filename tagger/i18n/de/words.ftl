@@ -53,6 +53,19 @@ words-connection-flange_code61 = Flansch Code 61
 words-connection-flange_code62 = Flansch Code 62
 words-connection-jis_30 = JIS-30°-Bördel, metrisches Gewinde
 words-connection-jis_60 = JIS-60°-Konus, BSP-Gewinde
+words-connection-metric_60_cone = 60°-Konus, metrisches Gewinde
+words-connection-french_gas = 24°-Konus, französische Gasrohrreihe
+words-connection-sae_inverted_flare = Innenbördel (SAE J512)
+words-connection-metric_flat_stud = Einschraubanschluss, metrisch, flachdichtend
+words-connection-banjo_metric = Hohlschraubenanschluss, metrisch
+words-connection-banjo_bsp = Hohlschraubenanschluss, BSP
+words-connection-sae_flareless = 24°-Schneidringanschluss (SAE J514)
+words-connection-qd_iso7241_a = Schnellkupplung ISO 7241, Reihe A
+words-connection-qd_iso7241_b = Schnellkupplung ISO 7241, Reihe B
+words-connection-qd_iso16028 = Flat-Face-Kupplung ISO 16028
+words-connection-staple = Steckanschluss mit Klammer (DIN 20043)
+words-connection-din_standpipe = Rohrstutzen für 24°-Konus
+words-connection-din24_very_light = 24°-Konus, sehr leichte Baureihe (LL)
 words-connection-other = sonstiger Anschluss
 
 ## Forms
@@ -61,6 +74,13 @@ words-form-male = Außengewinde
 words-form-female_swivel = Überwurfmutter
 words-form-female_fixed = festes Innengewinde
 words-form-flange_head = Flanschbund
+words-form-male_swivel = drehbares Außengewinde
+words-form-eye = Ringöse
+words-form-coupler_male = Stecker
+words-form-coupler_female = Muffe
+words-form-staple_male = Stecknippel
+words-form-staple_female = Steckmuffe
+words-form-standpipe = glattes Rohr
 
 ## Materials
 

@@ -178,8 +178,9 @@ scan-tighten-b = Tightening, end B
 scan-sources = Sources
 scan-thread = Thread { $thread }, male OD { $diameter }
 scan-thread-flange = Flange head diameter { $diameter }
+scan-thread-plain = Outside diameter of the plug or tube { $diameter }
 scan-thread-not_known = Thread not in the tables: use the fitting manufacturer's data.
-scan-scale = Thread or flange head to scale; the rest is schematic. Source: { $source }
+scan-scale = Mating diameter to scale; the rest is schematic. Source: { $source }
 scan-scale-none = Not drawn to scale.
 scan-link = Link
 

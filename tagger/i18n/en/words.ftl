@@ -47,6 +47,19 @@ words-connection-flange_code61 = Code 61 flange
 words-connection-flange_code62 = Code 62 flange
 words-connection-jis_30 = JIS 30° flare, metric thread
 words-connection-jis_60 = JIS 60° cone, BSP thread
+words-connection-metric_60_cone = Metric 60° cone
+words-connection-french_gas = French 24° cone, gas tube
+words-connection-sae_inverted_flare = Inverted flare (SAE J512)
+words-connection-metric_flat_stud = Metric stud, flat seal
+words-connection-banjo_metric = Banjo, metric bolt
+words-connection-banjo_bsp = Banjo, BSP bolt
+words-connection-sae_flareless = 24° flareless (SAE J514)
+words-connection-qd_iso7241_a = Quick coupler, ISO 7241 series A
+words-connection-qd_iso7241_b = Quick coupler, ISO 7241 series B
+words-connection-qd_iso16028 = Flat-face coupler, ISO 16028
+words-connection-staple = Staple connection (DIN 20043)
+words-connection-din_standpipe = 24° standpipe
+words-connection-din24_very_light = 24° cone, very light series (LL)
 words-connection-other = other connection
 
 ## Forms
@@ -55,6 +68,13 @@ words-form-male = male
 words-form-female_swivel = female swivel
 words-form-female_fixed = fixed female
 words-form-flange_head = flange head
+words-form-male_swivel = male swivel
+words-form-eye = eye
+words-form-coupler_male = male half
+words-form-coupler_female = female half
+words-form-staple_male = male spigot
+words-form-staple_female = socket
+words-form-standpipe = plain tube
 
 ## Materials
 

@@ -178,8 +178,9 @@ scan-tighten-b = Apriete del extremo B
 scan-sources = Fuentes
 scan-thread = Rosca { $thread }, diámetro exterior del macho { $diameter }
 scan-thread-flange = Diámetro de la cabeza de brida { $diameter }
+scan-thread-plain = Diámetro exterior de la espiga o del tubo { $diameter }
 scan-thread-not_known = Rosca que no está en las tablas: use los datos del fabricante del racor.
-scan-scale = La rosca o la cabeza de brida está a escala, el resto es esquemático. Fuente: { $source }
+scan-scale = El diámetro de conexión está a escala, el resto es esquemático. Fuente: { $source }
 scan-scale-none = El dibujo no está a escala.
 scan-link = Enlace
 

@@ -57,6 +57,19 @@ words-connection-flange_code61 = brida código 61
 words-connection-flange_code62 = brida código 62
 words-connection-jis_30 = abocardado JIS 30°, rosca métrica
 words-connection-jis_60 = cono JIS 60°, rosca BSP
+words-connection-metric_60_cone = cono 60° métrico
+words-connection-french_gas = cono 24° francés, tubo gas
+words-connection-sae_inverted_flare = abocardado invertido (SAE J512)
+words-connection-metric_flat_stud = rosca métrica con junta plana
+words-connection-banjo_metric = banjo, tornillo métrico
+words-connection-banjo_bsp = banjo, tornillo BSP
+words-connection-sae_flareless = cono 24° con anillo (SAE J514)
+words-connection-qd_iso7241_a = acoplamiento rápido ISO 7241 serie A
+words-connection-qd_iso7241_b = acoplamiento rápido ISO 7241 serie B
+words-connection-qd_iso16028 = acoplamiento de cara plana ISO 16028
+words-connection-staple = conexión con grapa (DIN 20043)
+words-connection-din_standpipe = espiga de tubo para cono 24°
+words-connection-din24_very_light = cono 24°, serie muy ligera (LL)
 words-connection-other = otra conexión
 
 ## Forms
@@ -65,6 +78,13 @@ words-form-male = macho
 words-form-female_swivel = hembra con tuerca loca
 words-form-female_fixed = hembra fija
 words-form-flange_head = cabeza de brida
+words-form-male_swivel = macho giratorio
+words-form-eye = ojo
+words-form-coupler_male = mitad macho
+words-form-coupler_female = mitad hembra
+words-form-staple_male = espiga macho
+words-form-staple_female = casquillo hembra
+words-form-standpipe = tubo liso
 
 ## Materials
 

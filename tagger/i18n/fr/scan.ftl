@@ -178,8 +178,9 @@ scan-tighten-b = Serrage, extrémité B
 scan-sources = Sources
 scan-thread = Filetage { $thread }, diamètre extérieur du mâle { $diameter }
 scan-thread-flange = Diamètre de la collerette { $diameter }
+scan-thread-plain = Diamètre extérieur de l'embout ou du tube { $diameter }
 scan-thread-not_known = Filetage absent des tables : utilisez les données du fabricant d'embouts.
-scan-scale = Le filetage ou la collerette est à l'échelle, le reste est schématique. Source : { $source }
+scan-scale = Le diamètre d'assemblage est à l'échelle, le reste est schématique. Source : { $source }
 scan-scale-none = Dessin non à l'échelle.
 scan-link = Lien
 

@@ -57,6 +57,19 @@ words-connection-flange_code61 = bride code 61
 words-connection-flange_code62 = bride code 62
 words-connection-jis_30 = évasement JIS 30°, filetage métrique
 words-connection-jis_60 = cône JIS 60°, filetage BSP
+words-connection-metric_60_cone = cône 60° métrique
+words-connection-french_gas = cône 24° français, tube gaz
+words-connection-sae_inverted_flare = évasement inversé (SAE J512)
+words-connection-metric_flat_stud = implantation métrique à joint plat
+words-connection-banjo_metric = banjo, vis métrique
+words-connection-banjo_bsp = banjo, vis BSP
+words-connection-sae_flareless = cône 24° à bague (SAE J514)
+words-connection-qd_iso7241_a = coupleur rapide ISO 7241 série A
+words-connection-qd_iso7241_b = coupleur rapide ISO 7241 série B
+words-connection-qd_iso16028 = coupleur à face plane ISO 16028
+words-connection-staple = raccord à agrafe (DIN 20043)
+words-connection-din_standpipe = embout tube lisse pour cône 24°
+words-connection-din24_very_light = cône 24°, série très légère (LL)
 words-connection-other = autre raccord
 
 ## Forms
@@ -65,6 +78,13 @@ words-form-male = mâle
 words-form-female_swivel = femelle tournante
 words-form-female_fixed = femelle fixe
 words-form-flange_head = collerette
+words-form-male_swivel = mâle tournant
+words-form-eye = œillet
+words-form-coupler_male = embout mâle
+words-form-coupler_female = coupleur femelle
+words-form-staple_male = embout mâle à gorge
+words-form-staple_female = emboîture
+words-form-standpipe = tube lisse
 
 ## Materials
 

@@ -162,7 +162,7 @@ def _reason(pool: Pool, n: int, feature: str, value: float, errors: Errors) -> t
     near = int(np.nanargmin(off))
     allowed = 3 * errors.of(feature)
     fits = bool(off[near] <= allowed) or feature == "hex"
-    nominal = high[near] if feature in ("thread", "hex") and pool.forms[n] is Form.MALE else low[near]
+    nominal = high[near] if feature in ("thread", "hex") and pool.forms[n].is_male_thread else low[near]
     show = _to_hundredths if feature == "tpi" else diameter
     reason = Message(
         f"identify-reading-{feature}",

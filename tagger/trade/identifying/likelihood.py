@@ -87,7 +87,7 @@ def zone(thread_form: str, od_mm: float, minor_mm: float, pitch_mm: float, form:
     Parallel threads by the grade 6 formulas of ISO 965-1; the unified and pipe classes are
     close to them. A taper male loses 1/16 over its effective length (0.8 D + 6.8 threads).
     """
-    if form is Form.MALE:
+    if form.is_male_thread:
         if thread_form == "npt":
             return od_mm - (0.8 * od_mm / 25.4 + 6.8) * pitch_mm / 16, od_mm
         if thread_form == "r":
@@ -106,6 +106,8 @@ def _build(tables: Tables) -> Pool:
     for (family, size), t in tables.threads.items():
         for name in tables.families[family].forms:
             form = Form(name)
+            if form is Form.EYE:
+                continue  # the thread is that of its bolt: not to be read on the end
             figures: Figures = {
                 "thread": (zone(t.thread_form, t.thread_od_mm, t.female_minor_mm, t.pitch_mm, form),),
                 "tpi": ((25.4 / t.pitch_mm, 25.4 / t.pitch_mm),),

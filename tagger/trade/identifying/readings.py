@@ -79,9 +79,9 @@ class Measurements:
     def _contradictions(self) -> list[Problem]:
         if self.thread_od_mm is not None and self.thread_id_mm is not None:
             return [Problem("thread_id", self.thread_id_mm, Message("identify-two-diameters"))]
-        if self.form is Form.MALE and self.thread_id_mm is not None:
+        if self.form is not None and self.form.is_male_thread and self.thread_id_mm is not None:
             return [Problem("thread_id", self.thread_id_mm, Message("identify-male-inside"))]
-        if self.form in (Form.FEMALE_SWIVEL, Form.FEMALE_FIXED) and self.thread_od_mm is not None:
+        if self.form is not None and self.form.is_female_thread and self.thread_od_mm is not None:
             return [Problem("thread_od", self.thread_od_mm, Message("identify-female-outside"))]
         if all(value is None for value in vars(self).values()):
             return [Problem("measurements", None, Message("identify-none-entered"))]
@@ -92,9 +92,9 @@ class Measurements:
         if self.form is not None:
             return {self.form}
         if self.thread_od_mm is not None:
-            return {Form.MALE}
+            return {form for form in Form if form.is_male_thread}
         if self.thread_id_mm is not None:
-            return {Form.FEMALE_SWIVEL, Form.FEMALE_FIXED}
+            return {form for form in Form if form.is_female_thread}
         return set(Form)
 
     def readings(self) -> dict[str, float]:

@@ -65,8 +65,8 @@ def measurement(
     form = pool.forms[place]
     return Measurements(
         form=form,
-        thread_od_mm=found.get("thread") if form is Form.MALE else None,
-        thread_id_mm=None if form is Form.MALE else found.get("thread"),
+        thread_od_mm=found.get("thread") if form.is_male_thread else None,
+        thread_id_mm=None if form.is_male_thread else found.get("thread"),
         tpi=found.get("tpi"),
         seat=SEATS[int(found["seat"])] if "seat" in found else None,
         flange_od_mm=found.get("flange_od"),
