@@ -121,7 +121,14 @@ def _build(store: Store, calendar: Calendar, job: Job) -> list[Assembly]:
 
 def _service_run(store: Store) -> list[Assembly]:
     rows = [
-        Registration(one.spec, assess(one.spec), one.quantity, MONDAY + timedelta(days=1), **recorded(one))
+        Registration(
+            one.spec,
+            assess(one.spec),
+            one.quantity,
+            MONDAY + timedelta(days=1),
+            lot_reason=one.lot_reason,
+            **recorded(one),
+        )
         for one in lists.read_list(WEEK / "service_run.csv")
     ]
     return _once(store, "demonstration run", lambda key: store.register_many(rows, by="bench", key=key))

@@ -1,7 +1,8 @@
 """A list of specs, one row each, from CSV or XLSX: every problem named by row and column.
 
 Columns are the spec's keys joined by dots (``hose.standard``, ``end_a.dash``, ``length_mm``);
-``covers`` are separated by ``;``; ``quantity`` is 1 if absent. The texts of ``record.py``
+``covers`` are separated by ``;``; ``quantity`` is 1 if absent; ``lot_reason`` says why a reel lot is
+used although it is known as another hose. The texts of ``record.py``
 (``customer``, ``machine``, ...) go to the record. An empty cell means not given.
 """
 
@@ -35,12 +36,13 @@ class ListedSpec(Record):
     row: int
     spec: AssemblySpec
     quantity: int
+    lot_reason: str | None = None
 
 
 @cache
 def columns() -> tuple[str, ...]:
     """Every column a list may have, the spec's first."""
-    return (*_dotted(AssemblySpec), "quantity", *RECORD_FIELDS)
+    return (*_dotted(AssemblySpec), "quantity", *RECORD_FIELDS, "lot_reason")
 
 
 def read_list(path: Path) -> list[ListedSpec]:
@@ -109,7 +111,7 @@ def _check_heading(heading: list[str]) -> None:
 
 def _row(number: int, given: dict[str, object]) -> ListedSpec:
     quantity = _quantity(given.pop("quantity", 1))
-    record = {name: str(given.pop(name)) for name in RECORD_FIELDS if name in given}
+    record = {name: str(given.pop(name)) for name in (*RECORD_FIELDS, "lot_reason") if name in given}
     return ListedSpec(number, AssemblySpec.read(_nested(given)), quantity, **record)
 
 
@@ -124,7 +126,7 @@ def _nested(given: dict[str, object]) -> dict[str, Any]:
             inner = inner.setdefault(parent, {})
         if last == "covers":
             value = [part.strip() for part in str(value).split(";") if part.strip()]
-        elif last in ("lot", "edition", "size", "note", "standard"):
+        elif last in ("lot", "part", "edition", "size", "note", "standard"):
             value = str(value)
         elif last in ("dash", "hose_dash"):
             value = str(value)  # a spreadsheet makes the number -12 of what the trade writes -12

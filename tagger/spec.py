@@ -164,11 +164,15 @@ class _Value(BaseModel):
 
 
 class Hose(_Value):
-    """The hose between the ends: ``standard`` as printed on the lay line, bore by ``dash``."""
+    """The hose between the ends: ``standard`` as printed on the lay line, bore by ``dash``.
+
+    ``part`` is its manufacturer's part number; with the ``lot`` it names the reel.
+    """
 
     standard: str = Field(min_length=1, max_length=40)
     dash: Dash
     edition: str | None = Field(default=None, min_length=1, max_length=12)
+    part: str | None = Field(default=None, min_length=1, max_length=40)
     lot: str | None = Field(default=None, max_length=40)
 
     @field_validator("standard", mode="after")
@@ -356,17 +360,17 @@ class AssemblySpec(_Value):
         return data
 
     def without_lots(self) -> AssemblySpec:
-        """The spec as strangers may see it: a lot names who delivered what, and when."""
+        """The spec as strangers may see it: a part number or a lot names who delivered what, and when."""
         return self.model_copy(
             update={
-                "hose": self.hose.model_copy(update={"lot": None}),
+                "hose": self.hose.model_copy(update={"part": None, "lot": None}),
                 "end_a": self.end_a.model_copy(update={"lot": None}),
                 "end_b": self.end_b.model_copy(update={"lot": None}),
             }
         )
 
     def carried(self) -> AssemblySpec:
-        """The part of the spec that a tag carries: without lots and note."""
+        """The part of the spec that a tag carries: without the hose's part number, lots and note."""
         return self.without_lots().model_copy(update={"note": None})
 
 

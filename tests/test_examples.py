@@ -35,3 +35,12 @@ def test_every_tag_of_the_week_opens(tmp_path: Path) -> None:
                 assert page.status_code == 200
                 assert assembly.number[:5] in page.text
                 assert ("cover blistered" in page.text) == (assembly.spec.hose.lot == "H-2310")
+
+
+def test_each_reel_of_the_week_is_one_hose(tmp_path: Path) -> None:
+    with Store.open(f"sqlite:///{tmp_path}/week.sqlite3", now=Calendar()) as store:
+        load_week(store, Calendar())
+        lots = {item.spec.hose.lot for item in store.every() if item.spec.hose.lot}
+        assert len(lots) >= 8
+        assert {lot: len(store.hoses_of_lot(lot)) for lot in lots} == dict.fromkeys(lots, 1)
+        assert all("lot_reason" not in event.data for event in store.events())

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 from typing import Any
 from urllib.parse import urlencode
@@ -11,7 +11,7 @@ from fastapi import APIRouter, Request
 from starlette.responses import JSONResponse, Response
 
 from api.bench import form as forms
-from api.bench import identify, starts
+from api.bench import identify, reel_lots, starts
 from api.bench.page import go, render, spoken
 from api.settings import ClockingSense
 from api.shared.label_files import template_of, template_titles
@@ -48,9 +48,22 @@ class View:
     tag: str = ""
     tag_problems: tuple[Problem, ...] = field(default=())
     instead: Comparison | None = None  # held against the tag it replaces
+    lots: tuple[Problem, ...] = ()  # lots that are withdrawn, or known as another hose
+    ask_lot_reason: bool = False
 
 
 def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
+    """What the fields say so far, and what is wrong with the lots, however little is filled in."""
+    store = store_of(request)
+    found = _read(request, fields, template_name)
+    return replace(
+        found,
+        lots=reel_lots.problems(store, found.fields),
+        ask_lot_reason=reel_lots.another_hose(store, found.fields) is not None,
+    )
+
+
+def _read(request: Request, fields: dict[str, Any], template_name: str) -> View:
     """Reads the fields as far as they go: spec, then what the trade says, then the tag."""
     settings, tables, t = settings_of(request), tables_of(request), translator_of(request)
     fields = forms.settled(fields, tables)
@@ -87,6 +100,7 @@ def _row(asked: forms.Asked, wanted: AssemblySpec, found: Assessment) -> Registr
         asked.built_on,
         asked.replaces,
         asked.order_reference,
+        asked.lot_reason,
         **recorded(asked),
     )
 
@@ -114,6 +128,7 @@ def choices(request: Request) -> dict[str, Any]:
         "forms": {str(c): forms.forms_of(c, tables) for c in families},
         "form_words": {str(f): t(phrases.form(f)) for f in spec.Form},
         "sizes": {str(c): tables.sizes(c) for c in families},
+        "lot_reasons": [(str(reason), t(reason.words)) for reason in reel_lots.REASONS],
         "series": [(str(s), str(s)) for s in spec.Series],
         "materials": [(str(m), t(phrases.material(m))) for m in Material],
         "bases": [(str(b), t(phrases.length_basis(b))) for b in LengthBasis],
@@ -152,7 +167,8 @@ def build_preview(request: Request, me: Builder, form: OwnForm) -> Response:
         {
             "html": html,
             "settled": {k: v for k, v in shown.fields.items() if k not in ("key", "covers", "end_b.same")},
-            "problems": [problem.as_dict(t) for problem in shown.problems],
+            "problems": [problem.as_dict(t) for problem in (*shown.lots, *shown.problems)],
+            "ask_lot_reason": shown.ask_lot_reason,
             "clocking": bool(shown.fields["end_a.shape"] != "straight" != shown.fields["end_b.shape"]),
         }
     )

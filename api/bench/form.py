@@ -24,7 +24,7 @@ from tagger.units import whole_number
 _END = ("connection", "size", "series", "form", "shape", "angle", "drop_mm", "material", "hose_dash", "lot")
 _ENDS = ("end_a", "end_b")
 BLANK: dict[str, Any] = {
-    "hose.standard": "", "hose.dash": "", "hose.edition": "", "hose.lot": "",
+    "hose.standard": "", "hose.dash": "", "hose.edition": "", "hose.part": "", "hose.lot": "", "lot_reason": "",
     **{f"{end}.{name}": "" for end in _ENDS for name in _END},
     **{f"{end}.{name}": value for end in _ENDS for name, value in (
         ("connection", "sae_37_flare"), ("form", "female_swivel"), ("shape", "straight"), ("material", "carbon_steel"))},
@@ -43,6 +43,7 @@ class Asked(Record):
 
     replaces: str | None
     order_reference: str | None
+    lot_reason: str | None
     count: int
     built_on: date
     key: str | None
@@ -57,7 +58,7 @@ def fields_of(spec: AssemblySpec, sense: ClockingSense) -> dict[str, Any]:
     """The fields of the page that stand for a spec."""
     data = spec.as_dict()
     fields: dict[str, Any] = {}
-    for name in ("standard", "dash", "edition", "lot"):
+    for name in ("standard", "dash", "edition", "part", "lot"):
         fields[f"hose.{name}"] = _text(data["hose"].get(name))
     for end in _ENDS:
         inner = data[end]
@@ -154,7 +155,7 @@ def size_for_hose(family: Connection, standard: str, dash: str, tables: Tables) 
 def spec_of(fields: Mapping[str, Any], sense: ClockingSense) -> AssemblySpec:
     """The spec that settled fields say. Raises SpecError naming the fields of the page."""
     data: dict[str, Any] = {
-        "hose": _given({name: fields[f"hose.{name}"] for name in ("standard", "edition", "lot")}),
+        "hose": _given({name: fields[f"hose.{name}"] for name in ("standard", "edition", "part", "lot")}),
         "length_basis": fields["length_basis"] or "sealing_face",
         "covers": fields["covers"],
         **_given(
@@ -210,6 +211,7 @@ def asked_of(fields: Mapping[str, Any], today: date) -> Asked:
     return Asked(
         replaces=fields["replaces"] or None,
         order_reference=fields["order_reference"] or None,
+        lot_reason=fields["lot_reason"] or None,
         count=count,
         built_on=day,
         key=fields["key"] or None,

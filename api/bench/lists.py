@@ -118,7 +118,7 @@ def run_list(request: Request, me: Counter, form: OwnForm) -> Response:
 
 
 def _dry(request: Request, cells: list_import.Cells, match: list[str]) -> list_import.Dry:
-    return list_import.dry_run(cells, match, tables_of(request), date.today())
+    return list_import.dry_run(cells, match, tables_of(request), date.today(), store_of(request))
 
 
 def _sent(form: FormData) -> tuple[list_import.Cells, list[str]]:

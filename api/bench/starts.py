@@ -85,10 +85,13 @@ def _fields(found: Scanned, sense: ClockingSense) -> dict[str, Any]:
         return fields | _placed(found.record) if found.record else fields
     if found.end is None:
         hose = found.spec.hose
+        if found.several:
+            return {"hose.lot": found.text}
         return {
             "hose.standard": hose.standard,
             "hose.dash": str(hose.dash),
             "hose.edition": hose.edition or "",
+            "hose.part": hose.part or "",
             "hose.lot": found.text,
         }
     every = forms.fields_of(found.spec, ClockingSense.STANDARD)

@@ -34,19 +34,23 @@ from tagger.messages import Message
 from tagger.record import Record
 from tagger.record_tag import tags_of
 from tagger.spec import MAX_COUNT
-from tagger.store import Filter, Kind, Registration
+from tagger.store import Filter, Kind, LotReason, Registration
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
 
 
 class RegisterIn(Request_, Record):  # type: ignore[misc]  # pydantic takes the fields of Record alone
-    """One spec and how many assemblies are built to it."""
+    """One spec and how many assemblies are built to it.
+
+    ``lot_reason``: why the hose's lot is used although it is known as another hose.
+    """
 
     spec: SpecIn
     count: Annotated[int, Field(ge=1, le=MAX_COUNT)] = 1
     built_on: date | None = None
     replaces: str | None = None
     order_reference: str | None = None
+    lot_reason: LotReason | None = None
 
 
 class RunIn(Request_):

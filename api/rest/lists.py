@@ -14,7 +14,7 @@ from api.rest.problem import RESPONSES, FieldProblem
 from api.rest.shared import Answer, AsCounter, RegisterOut, TheStore, answers_with
 from api.shared import list_import, registering, spreadsheets
 from api.web.language import translator_of
-from api.web.state import tables_of
+from api.web.state import store_of, tables_of
 from tagger import lists
 from tagger.errors import Problem, SpecError
 from tagger.messages import Message
@@ -109,5 +109,6 @@ def _read(
         )
     if problems:
         raise SpecError(problems)
-    dry = list_import.dry_run(cells, ours, tables_of(request), datetime.now(UTC).date())
+    today = datetime.now(UTC).date()
+    dry = list_import.dry_run(cells, ours, tables_of(request), today, store_of(request))
     return cells, ours, dry

@@ -11,6 +11,8 @@ from api.rest.shared import Answer, AsBuilder, AssemblyOut, TheStore, Withdrawal
 from api.shared.scan_look_up import look_up
 from api.web.language import translator_of
 from tagger.code import number as tag_number
+from tagger.spec import Hose
+from tagger.trade.one_hose import is_date_code
 
 router = APIRouter(responses=RESPONSES, tags=["tags"])
 
@@ -32,6 +34,45 @@ class ScanOut(Answer):
     end: dict[str, Any] | None
     record: AssemblyOut | None
     withdrawals: list[WithdrawalOut]
+
+
+class LotOut(Answer):
+    """``hoses``: what has been built from the lot; ``another_hose``: what is wrong with the hose asked about.
+
+    ``date_code``: the lot is only a date, and spans sizes. ``withdrawals`` are those that hold, of a reel
+    or of a fitting bin.
+    """
+
+    lot: str
+    hoses: list[dict[str, Any]]
+    date_code: bool
+    another_hose: dict[str, Any] | None
+    withdrawals: list[WithdrawalOut]
+
+
+@router.get("/lots", summary="Look up a lot: which hose it is, and whether it is withdrawn")
+def lot(
+    request: Request,
+    store: TheStore,
+    token: AsBuilder,
+    lot: Annotated[str, Query(min_length=1, max_length=40, description="As it is on the reel or the bin.")],
+    standard: Annotated[str | None, Query(max_length=40, description="The hose it is to be used as.")] = None,
+    dash: Annotated[int | None, Query(ge=1, le=63)] = None,
+    edition: Annotated[str | None, Query(max_length=12)] = None,
+    part: Annotated[str | None, Query(max_length=40)] = None,
+) -> LotOut:
+    """With ``standard`` and ``dash`` it says whether the lot is known as another hose."""
+    other = None
+    if standard and dash is not None:
+        wanted = Hose(standard=standard, dash=dash, edition=edition, part=part, lot=lot)
+        other = store.another_hose(wanted)
+    return LotOut(
+        lot=lot,
+        hoses=[hose.model_dump(mode="json", exclude_none=True) for hose in store.hoses_of_lot(lot)],
+        date_code=is_date_code(lot),
+        another_hose=translator_of(request).as_json(other) if other else None,
+        withdrawals=[WithdrawalOut.of(item) for item in store.withdrawn_lots(lot)],
+    )
 
 
 @router.get("/scans", summary="Look up a scanned code without recording a scan")

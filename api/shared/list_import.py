@@ -17,7 +17,7 @@ from tagger import lists
 from tagger.errors import Problem, SpecError, TaggerError
 from tagger.messages import Message
 from tagger.record import recorded
-from tagger.store import Registration
+from tagger.store import Registration, Store
 from tagger.trade import assess
 from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables
@@ -28,6 +28,7 @@ MAX_BYTES, MAX_ROWS = 5_000_000, 5_000
 _ALSO: dict[str, tuple[str, ...]] = {
     "hose.standard": ("hose", "hose type", "standard", "hose standard"),
     "hose.dash": ("dash", "hose size", "hose dash", "size"),
+    "hose.part": ("hose part", "hose part number", "part number"),
     "hose.lot": ("hose lot", "reel lot", "reel", "batch"),
     "end_a.connection": ("end a", "fitting a", "connection a", "end 1", "fitting 1"),
     "end_b.connection": ("end b", "fitting b", "connection b", "end 2", "fitting 2"),
@@ -90,8 +91,11 @@ def guess(heading: Sequence[object]) -> list[str]:
     return found
 
 
-def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date) -> Dry:
-    """Reads every row and asks the trade; writes nothing. Rows that are right are kept as well."""
+def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date, store: Store) -> Dry:
+    """Reads every row, asks the trade and what the lots are known as; writes nothing.
+
+    Rows that are right are kept as well.
+    """
     chosen = [place for place, ours in enumerate(match) if ours]
     problems: list[tuple[str, Problem]] = []
     twice = sorted({ours for ours in match if ours and list(match).count(ours) > 1})
@@ -114,8 +118,20 @@ def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date) 
             found += _behind(found, dict(zip((match[c] for c in chosen), here, strict=True)), tables)
             problems += [(_cell(problem.field, place, match), problem) for problem in found]
             continue
-        rows.append(Registration(listed.spec, known[text], listed.quantity, today, **recorded(listed)))
+        rows.append(
+            Registration(
+                listed.spec,
+                known[text],
+                listed.quantity,
+                today,
+                lot_reason=listed.lot_reason,
+                **recorded(listed),
+            )
+        )
         numbers.append(place)
+    problems += [
+        (_cell(problem.field, numbers[row], match), problem) for row, problem in store.lot_problems(rows)
+    ]
     return Dry(tuple(rows), tuple(numbers), tuple(problems))
 
 

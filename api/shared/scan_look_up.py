@@ -6,14 +6,16 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
-from tagger import phrases
 from tagger.code import link, payload
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.spec import AssemblySpec, Hose
 from tagger.store import Assembly, Filter, Store, Withdrawal
+from tagger.store.lots import named
 from tagger.store.withdrawals import lot_key
+from tagger.trade.one_hose import one_hose
+from tagger.trade.tables import tables
 
 
 @dataclass(frozen=True)
@@ -21,7 +23,8 @@ class Scanned:
     """``text`` is what the label says; of a lot, ``spec`` is that of the newest assembly built from it.
 
     ``end`` names the end that carries a fitting lot there; ``record`` is a tag's own, where it is
-    registered here; ``withdrawals`` are those that hold for the tag or the lot.
+    registered here; ``withdrawals`` are those that hold for the tag or the lot. ``several``: the lot is
+    known as more than one hose, so it does not say which.
     """
 
     kind: Literal["tag", "hose_lot", "fitting_lot", "unknown"]
@@ -32,6 +35,7 @@ class Scanned:
     end: Literal["end_a", "end_b"] | None = None
     record: Assembly | None = None
     withdrawals: tuple[Withdrawal, ...] = ()
+    several: bool = False
 
 
 def look_up(store: Store, text: str) -> Scanned:
@@ -84,18 +88,24 @@ def _lot(store: Store, text: str) -> Scanned:
     for assembly in store.find(Filter(lot=text), limit=1).assemblies if text else ():
         spec = assembly.spec
         if lot_key(spec.hose.lot) == wanted:
-            return Scanned("hose_lot", text, _hose_lot(text, spec.hose, held), spec=spec, withdrawals=held)
+            hoses = store.hoses_of_lot(text)
+            say = _hose_lot(text, hoses, held)
+            return Scanned("hose_lot", text, say, spec=spec, several=_several(hoses), withdrawals=held)
         end: Literal["end_a", "end_b"] = "end_a" if lot_key(spec.end_a.lot) == wanted else "end_b"
         say = _fitting_lot(text, held)
         return Scanned("fitting_lot", text, say, spec=spec, end=end, withdrawals=held)
     return Scanned("unknown", text, _first_use(text, held), withdrawals=held)
 
 
-def _hose_lot(lot: str, hose: Hose, held: Sequence[Withdrawal]) -> Message:
-    what = phrases.hose(hose)
+def _hose_lot(lot: str, hoses: Sequence[Hose], held: Sequence[Withdrawal]) -> Message:
+    what = tuple(map(named, hoses))
     if held:
-        return Message("papers-scanned-hose-lot-withdrawn", lot=lot, hose=what, reasons=_reasons(held))
-    return Message("papers-scanned-hose-lot", lot=lot, hose=what)
+        return Message("papers-scanned-hose-lot-withdrawn", lot=lot, hoses=what, reasons=_reasons(held))
+    return Message("papers-scanned-hose-lot", lot=lot, hoses=what)
+
+
+def _several(hoses: Sequence[Hose]) -> bool:
+    return any(not one_hose(hoses[0], other, tables()) for other in hoses[1:])
 
 
 def _fitting_lot(lot: str, held: Sequence[Withdrawal]) -> Message:

@@ -25,7 +25,7 @@ SHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 
 @cache
 def heading() -> tuple[str, ...]:
-    return (*_OWN, *(name for name in lists.columns() if name not in ("quantity", *_OWN)))
+    return (*_OWN, *(name for name in lists.columns() if name not in ("quantity", "lot_reason", *_OWN)))
 
 
 def row(item: Assembly) -> list[Any]:

@@ -75,6 +75,7 @@ function settle(found) {
     }
   }
   document.getElementById("clocking").hidden = !found.clocking;
+  document.getElementById("lot-reason").hidden = !found.ask_lot_reason;
   const wrong = new Map(found.problems.map((problem) => [problem.field, problem]));
   for (const note of form.querySelectorAll("[data-wrong]")) {
     const control = field(note.dataset.wrong);
@@ -187,7 +188,10 @@ async function scanned(text, control, before) {
   const found = await (await fetch(`/bench/scan?text=${encodeURIComponent(text)}`)).json();
   if (control && found.kind !== "unknown") control.value = before;
   say(found.say);
-  if (found.kind === "tag" || found.kind === "hose_lot") fill(found.fields);
+  // A hose that stands in the page already is not changed by a reel: the answer says whether it is that reel.
+  const standing = found.kind === "hose_lot" && field("hose.standard").value && field("hose.dash").value;
+  if (standing) fill({ "hose.lot": found.fields["hose.lot"] });
+  else if (found.kind === "tag" || found.kind === "hose_lot") fill(found.fields);
   else if (found.kind === "fitting_lot") {
     const focused = /^end_[ab]/.exec(control?.name ?? "")?.[0];
     const end = focused ?? (field("end_a.lot").value ? "end_b" : "end_a");

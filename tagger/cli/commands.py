@@ -113,7 +113,9 @@ def register(a: argparse.Namespace, t: Translator) -> Answer:
     spec = _read_spec(a.spec)
     found = assess(spec, shop_settings().tables())
     with open_store() as store:
-        row = Registration(spec, found, a.count, a.built_on, a.replaces, **recorded(a))
+        row = Registration(
+            spec, found, a.count, a.built_on, a.replaces, lot_reason=a.lot_reason, **recorded(a)
+        )
         made = store.register_many([row], key=a.key)
     for warning in found.warnings:
         if warning.severity != "note":

@@ -91,6 +91,8 @@ def _register(one: argparse.ArgumentParser, t: Translator) -> None:
     for name in RECORD_FIELDS:
         one.add_argument(f"--{name.replace('_', '-')}", metavar="TEXT", help=t("cli-option-record"))
     one.add_argument("--replaces", metavar="NUMBER", help=t("cli-option-replaces"))
+    reasons = ("date_code", "other_manufacturer", "earlier_record_wrong")
+    one.add_argument("--lot-reason", choices=reasons, help=t("cli-option-lot-reason", reasons=reasons))
     one.add_argument("--key", help=t("cli-option-key"))
 
 

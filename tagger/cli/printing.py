@@ -69,7 +69,16 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
         except TradeError as error:
             problems += error.within(f"row {listed.row}").problems
             continue
-        rows.append(Registration(listed.spec, found, listed.quantity, a.built_on, **recorded(listed)))
+        rows.append(
+            Registration(
+                listed.spec,
+                found,
+                listed.quantity,
+                a.built_on,
+                lot_reason=listed.lot_reason,
+                **recorded(listed),
+            )
+        )
     if problems:
         raise SpecError(problems)
     trials = record_tag.trials(rows, shop)

@@ -14,6 +14,7 @@ from tagger.store.crimps import Crimps, CrimpValue
 from tagger.store.database import Database, default_url
 from tagger.store.figures import Figures, Totals
 from tagger.store.finding import Filter, Finding, Page
+from tagger.store.lots import Lots
 from tagger.store.once import KeyUsed, Once
 from tagger.store.orders import Orders, refuse_past
 from tagger.store.outbox import Message, Target
@@ -27,6 +28,7 @@ from tagger.store.values import (
     Contact,
     Event,
     Kind,
+    LotReason,
     OrderRequest,
     OrderState,
     OrderStep,
@@ -41,7 +43,19 @@ from tagger.store.withdrawals import Withdrawals
 
 
 class Store(
-    Proving, Finding, Figures, Orders, Withdrawals, People, Recipes, Crimps, Printers, Prints, Once, Backup
+    Proving,
+    Finding,
+    Figures,
+    Orders,
+    Withdrawals,
+    Lots,
+    People,
+    Recipes,
+    Crimps,
+    Printers,
+    Prints,
+    Once,
+    Backup,
 ):
     """Everything that is kept, in one database; safe to use from several threads and processes."""
 
@@ -76,6 +90,7 @@ __all__ = [
     "Filter",
     "KeyUsed",
     "Kind",
+    "LotReason",
     "Message",
     "OrderRequest",
     "OrderState",

@@ -15,11 +15,12 @@ from tagger.code import payload
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.record import MAX_LENGTH, recorded
-from tagger.spec import MAX_COUNT, AssemblySpec
+from tagger.spec import MAX_COUNT, AssemblySpec, Hose
 from tagger.store import designs
 from tagger.store.base import Part, compact, fingerprint, in_chunks, not_registered
 from tagger.store.designs import Design
 from tagger.store.history import add_events
+from tagger.store.lots import refuse_other_hoses
 from tagger.store.models import AssemblyRow, OrderRow, RegistrationRow
 from tagger.store.values import Assembly, Kind, Registration, Withdrawal
 from tagger.store.withdrawals import holding, lot_key, refuse_withdrawn_lots
@@ -42,6 +43,7 @@ class Assemblies(Part):
         by: str | None = None,
         replaces: str | None = None,
         order_reference: str | None = None,
+        lot_reason: str | None = None,
         key: str | None = None,
         make_number: MakeNumber = tag_number.make,
         **record: str | None,
@@ -49,10 +51,10 @@ class Assemblies(Part):
         """Gives ``count`` assemblies their tag numbers: all of them, or none.
 
         ``record``: the texts of the record by name (``record.RECORD_FIELDS``). A second call with the
-        same ``key`` returns what the first one registered. Raises StoreError (a withdrawn lot, a key
-        used for something else), NumberError, PayloadError.
+        same ``key`` returns what the first one registered. ``lot_reason``: why the hose's lot is used
+        although it is known as another hose. Raises StoreError (a withdrawn lot, a key used for something else), NumberError, PayloadError.
         """
-        row = Registration(spec, assessment, count, built_on, replaces, order_reference, **record)
+        row = Registration(spec, assessment, count, built_on, replaces, order_reference, lot_reason, **record)
         return self.register_many([row], by=by, key=key, make_number=make_number)
 
     def register_many(
@@ -86,6 +88,7 @@ class Assemblies(Part):
         make_number: MakeNumber,
     ) -> list[str]:
         refuse_withdrawn_lots(session, [row.asked for row in rows])
+        known_as = refuse_other_hoses(session, [row.asked for row in rows])
         _refuse_unknown_orders(session, [row.asked for row in rows])
         now = self.now()
         act = RegistrationRow(key=key, fingerprint=mark, created_at=now)
@@ -95,14 +98,14 @@ class Assemblies(Part):
         values: list[dict[str, Any]] = []
         events: list[dict[str, Any]] = []
         left = iter(numbers)
-        for row in rows:
+        for row, other in zip(rows, known_as, strict=True):
+            said = _said(row, other)
             for _ in range(row.asked.count):
                 number = next(left)
                 place = len(values)
                 common = {"registration_id": act.id, "place": place, "created_at": now, "registered_by": by}
                 values.append({"number": number, **common, **row.columns})
-                data = {k: v for k in ("replaces", "order_reference") if (v := row.columns[k])}
-                events.append(_event(number, Kind.REGISTERED, now, by, data))
+                events.append(_event(number, Kind.REGISTERED, now, by, said))
             if row.asked.replaces:
                 events.extend(_replaced(session, row, values[-row.asked.count :], now, by))
         designs.keep(session, (row.design for row in rows))
@@ -212,10 +215,12 @@ def _text(name: str, value: str | None) -> str | None:
 def _asked(row: Registration) -> dict[str, Any]:
     """What makes two requests the same: not the day, nor what the tables said that day.
 
-    A text of the record that is not given is left out: a new one must not make old requests differ.
+    A text of the record, or a reason, that is not given is left out: a new one must not make old requests differ.
     """
     texts = {name: text for name, text in recorded(row).items() if text is not None}
     asked = {name: getattr(row, name) for name in ("count", "replaces", "order_reference")}
+    if row.lot_reason is not None:
+        texts["lot_reason"] = row.lot_reason
     return {**asked, **texts, "spec": row.spec.as_dict()}
 
 
@@ -252,6 +257,15 @@ def _refuse_unknown_orders(session: Session, rows: Sequence[Registration]) -> No
             Problem("order_reference", name, Message("store-order-not-found", reference=name))
             for name in missing
         )
+
+
+def _said(row: _Prepared, known_as: Sequence[Hose]) -> dict[str, Any]:
+    """What the first line of history keeps of how it was registered."""
+    data = {k: v for k in ("replaces", "order_reference") if (v := row.columns[k])}
+    if known_as:
+        data["lot_reason"] = row.asked.lot_reason
+        data["lot_known_as"] = [hose.model_dump(mode="json", exclude_none=True) for hose in known_as]
+    return data
 
 
 def _event(number: str, kind: Kind, at: datetime, by: str | None, data: dict[str, Any]) -> dict[str, Any]:

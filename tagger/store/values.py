@@ -42,6 +42,19 @@ class Scope(StrEnum):
     FITTING_LOT = "fitting_lot"
 
 
+class LotReason(StrEnum):
+    """Why a reel lot is used although it is known as another hose."""
+
+    DATE_CODE = "date_code"  # the lot is only a date: it spans sizes
+    OTHER_MANUFACTURER = "other_manufacturer"  # two manufacturers use the same lot number
+    EARLIER_RECORD_WRONG = "earlier_record_wrong"
+
+    @property
+    def words(self) -> Message:
+        """The reason as the builder reads it."""
+        return Message(f"store-lot-reason-{self}")
+
+
 class OrderState(StrEnum):
     RECEIVED = "received"
     ASKED = "asked"  # the shop asked something back
@@ -255,7 +268,10 @@ class OrderRequest:
 
 @dataclass(frozen=True)
 class Registration(Record):
-    """One row of a run: ``count`` assemblies to one spec."""
+    """One row of a run: ``count`` assemblies to one spec.
+
+    ``lot_reason``: why the hose's lot is used although it is known as another hose (LotReason).
+    """
 
     spec: AssemblySpec
     assessment: Assessment
@@ -263,3 +279,4 @@ class Registration(Record):
     built_on: date | None = None
     replaces: str | None = None
     order_reference: str | None = None
+    lot_reason: str | None = None

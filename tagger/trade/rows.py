@@ -340,6 +340,17 @@ class HoseVacuumRow:
 
 
 @dataclass(frozen=True, slots=True)
+class SameHose:
+    """Two standards that are printed on one hose, so that either names it; ``note`` as it was printed."""
+
+    standard: str
+    other: str
+    source: str
+    confidence: str
+    note: str
+
+
+@dataclass(frozen=True, slots=True)
 class Bore:
     """The nominal bore by dash size, where none is printed for the hose's standard.
 

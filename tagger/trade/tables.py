@@ -41,6 +41,7 @@ FILES: dict[str, type[Any]] = {
     "hose_bend": row.HoseBendRow,
     "hose_size": row.HoseSizeRow,
     "hose_fluids": row.HoseFluidRow,
+    "same_hose": row.SameHose,
     "fluids": row.FluidRow,
     "sources": row.Source,
     "hose_vacuum": row.HoseVacuumRow,
@@ -70,6 +71,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "hose_bend": ("standard", "dash"),
     "hose_size": ("standard", "dash"),
     "hose_fluids": ("standard", "fluid"),
+    "same_hose": ("standard", "other"),
     "fluids": ("fluid",),
     "sources": ("source",),
     "hose_vacuum": ("standard", "dash"),
@@ -107,6 +109,7 @@ class Tables:
     hose_bends: dict[str, tuple[row.HoseBendRow, ...]]
     hose_sizes: dict[str, tuple[row.HoseSizeRow, ...]]
     hose_fluids: dict[str, tuple[row.HoseFluidRow, ...]]
+    same_hose: frozenset[frozenset[str]]
     fluids: dict[str, row.FluidRow]
     hose_vacuums: dict[tuple[str, str], tuple[row.HoseVacuumRow, ...]]
     bores: dict[tuple[str, int], row.Bore]
@@ -155,6 +158,7 @@ class Tables:
             hose_bends=_grouped(raw["hose_bend"], lambda r: r.standard),
             hose_sizes=_grouped(raw["hose_size"], lambda r: r.standard),
             hose_fluids=_grouped(raw["hose_fluids"], lambda r: r.standard),
+            same_hose=frozenset(frozenset((r.standard, r.other)) for r in raw["same_hose"]),
             fluids={r.fluid: r for r in raw["fluids"]},
             hose_vacuums=_grouped(raw["hose_vacuum"], lambda r: (r.standard, r.dash)),
             bores={(r.names, r.dash): r for r in raw["bores"]},

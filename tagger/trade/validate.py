@@ -35,6 +35,7 @@ UNIQUE = {
     "hose_bend": ("standard", "dash", "source", "printed"),
     "hose_size": ("standard", "dash", "source", "outside_diameter_mm"),
     "hose_fluids": ("standard", "fluid"),
+    "same_hose": ("standard", "other"),
     "hose_vacuum": ("standard", "dash", "source"),
     "tightening": ("family", "size", "series", "part", "end_type", "material", "screw", "screw_class",
                    "basis", "source"),
@@ -295,6 +296,9 @@ def _references(tables: Tables) -> Iterator[Message]:
         for item in tables.raw[name]:
             if item.standard not in tables.standards:
                 yield Message("trade-check-not-a-standard", row=_row(name, item.standard))
+    for pair in tables.raw["same_hose"]:
+        for standard in {pair.standard, pair.other} - tables.standards.keys():
+            yield Message("trade-check-not-a-standard", row=_row("same_hose", standard))
     for standard in tables.standards:
         if standard not in tables.hose_pressures:
             yield Message("trade-check-no-pressure", row=_row("hose_standards", standard))

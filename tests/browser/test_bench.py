@@ -232,6 +232,32 @@ def test_a_scan_into_any_field_does_the_right_thing(bench: Page, live: Live) -> 
     bench.wait_for_url(f"**/bench/tag/{number}")
 
 
+def test_a_wrong_reel_stops_the_builder_until_a_reason_is_chosen(bench: Page, live: Live) -> None:
+    _build_one(live, bench, **{"hose.lot": "H-77002"})
+    before = live.store.count()
+    live.store.withdraw("cover blisters", hose_lot="H-77003")
+
+    bench.goto(f"{live.url}/bench/build")
+    bench.fill("[name='hose.lot']", "H-77003")
+    expect(bench.locator("#view")).to_contain_text("Hose lot H-77003 is withdrawn (“cover blisters”)")
+
+    for name, value in {"hose.standard": "EN 857 2SC", "hose.dash": "12", "length_mm": "900 mm"}.items():
+        bench.fill(f"[name='{name}']", value)
+    bench.fill("[name='hose.lot']", "")
+    bench.focus("[name=machine]")
+    _scan(bench, "H-77002")
+    expect(bench.locator("#view")).to_contain_text("H-77002 is known as SAE 100R2 -12")
+    expect(bench.locator("[name='hose.standard']")).to_have_value("EN 857 2SC")
+    bench.keyboard.press("Control+Enter")
+    expect(bench.locator("#problems")).to_contain_text("known as SAE 100R2")
+    assert live.store.count() == before
+
+    bench.select_option("[name=lot_reason]", "other_manufacturer")
+    bench.keyboard.press("Control+Enter")
+    bench.wait_for_url("**/bench/run/*")
+    assert live.store.count() == before + 1
+
+
 def test_clocking_is_set_by_turning_the_drawing(bench: Page) -> None:
     bench.select_option("[name='end_a.shape']", "elbow_90")
     dial = bench.get_by_role("slider")

@@ -99,6 +99,7 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     picture = api.get(f"/assemblies/{number}/tag.png").content
     ask("POST /read/photo", files={"image": ("tag.png", picture, "image/png")})
     ask("GET /scans", params={"text": "h-2291"})
+    ask("GET /lots", params={"lot": "h-2291", "standard": "EN 857 2SC", "dash": 12})
     ask("GET /fit-steps", params={"tag": number})
     ask("GET /templates")
     ask("GET /assemblies/{number}/preflight", number=number)

@@ -242,3 +242,20 @@ def test_events_are_read_on_from_the_last_one(api: httpx.Client) -> None:
     _number(api)
     more = api.get("/events", params={"after": first[-1]["id"]}).json()
     assert [e["kind"] for e in more] == ["registered"]
+
+
+def test_a_reel_lot_of_another_hose_stops_and_goes_on_with_a_reason(api: httpx.Client, store: Store) -> None:
+    _number(api)
+    other = {**EXAMPLE_SPEC, "hose": {"standard": "EN 857 2SC", "dash": 12, "lot": "H-2291"}}
+    refused = api.post("/assemblies", json={"spec": other})
+    assert refused.status_code == 422
+    assert "H-2291 is known as SAE 100R2 -12" in refused.json()["problems"][0]["why"]
+    asked = {"lot": "H-2291", "standard": "EN 857 2SC", "dash": 12}
+    found = api.get("/lots", params=asked).json()
+    assert found["hoses"] == [{"standard": "SAE 100R2", "dash": 12}]
+    assert found["another_hose"]["id"] == "store-lot-of-another-hose"
+    assert api.get("/lots", params={**asked, "standard": "2SN"}).json()["another_hose"] is None
+    done = api.post("/assemblies", json={"spec": other, "lot_reason": "other_manufacturer"})
+    assert done.status_code == 201
+    [first] = api.get(f"/assemblies/{done.json()['numbers'][0]}/history").json()
+    assert first["data"]["lot_reason"] == "other_manufacturer"

@@ -45,6 +45,7 @@ cli-option-unsealed = Die Sicherung einer älteren Version ohne Prüfsumme wiede
 cli-option-built-on = Herstellungsdatum (Vorgabe: heute)
 cli-option-record = kommt in den Datensatz, nie in den QR-Code
 cli-option-replaces = das Schild der Schlauchleitung, die ersetzt wird
+cli-option-lot-reason = Grund, eine Schlauchcharge zu verwenden, die als anderer Schlauch bekannt ist: { LIST($reasons) }
 cli-option-key = derselbe Schlüsselwert registriert nur einmal, auch bei mehrfachem Senden
 cli-option-printer = ein Netzwerkdrucker: ipp://HOST/ipp/print oder ipps://
 cli-option-list = eine .csv- oder .xlsx-Datei, je Spezifikation eine Zeile

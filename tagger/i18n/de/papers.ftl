@@ -91,8 +91,8 @@ papers-list-damaged = Die Liste wurde bei der Übertragung beschädigt.
 
 papers-scanned-tag = Spezifikation vom Schild { $number } übernommen.
 papers-scanned-tag-withdrawn = Spezifikation vom Schild { $number } übernommen. GESPERRT, nicht verwenden: { $reasons }
-papers-scanned-hose-lot = Schlauchcharge { $lot }: { $hose }.
-papers-scanned-hose-lot-withdrawn = Schlauchcharge { $lot }: { $hose }. GESPERRT, nicht verwenden: { $reasons }
+papers-scanned-hose-lot = Schlauchcharge { $lot }: { LIST($hoses) }.
+papers-scanned-hose-lot-withdrawn = Schlauchcharge { $lot }: { LIST($hoses) }. GESPERRT, nicht verwenden: { $reasons }
 papers-scanned-fitting-lot = Armaturencharge { $lot }.
 papers-scanned-fitting-lot-withdrawn = Armaturencharge { $lot }. GESPERRT, nicht verwenden: { $reasons }
 papers-scanned-unknown = { $text }: erste Verwendung dieser Charge.

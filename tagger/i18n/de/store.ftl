@@ -95,6 +95,14 @@ store-lot-withdrawn = { $scope ->
        *[fitting_lot] Die Armaturencharge { $lot } ist gesperrt („{ $reason }“).
      }
     .mend = Eine andere Charge verwenden oder die Werkstattleitung bitten, die Sperrung aufzuheben.
+store-lot-of-another-hose = Schlauchcharge { $lot } ist bekannt als { LIST($known) }.
+    .mend = Die Rolle prüfen. Ist die Charge richtig, den Grund wählen: Datumscode, anderer Hersteller oder falscher früherer Eintrag.
+store-hose-with-part = { $hose }, Artikelnummer { $part }
+store-lot-reason-not-known = „{ $value }“ ist kein Grund für die Charge.
+    .mend = Einen dieser Gründe verwenden: { LIST($reasons) }.
+store-lot-reason-date_code = Die Charge ist nur ein Datumscode
+store-lot-reason-other_manufacturer = Anderer Hersteller mit gleicher Chargennummer
+store-lot-reason-earlier_record_wrong = Der frühere Eintrag ist falsch
 
 ## Crimps and proof tests
 

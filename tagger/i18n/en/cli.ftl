@@ -45,6 +45,7 @@ cli-option-unsealed = Restore a backup of an older version, which carries no che
 cli-option-built-on = date of assembly (default: today)
 cli-option-record = goes into the record, never into the QR code
 cli-option-replaces = the tag of the hose assembly that this one replaces
+cli-option-lot-reason = why a reel lot is used that is known as another hose: { LIST($reasons) }
 cli-option-key = the same key registers only once, however often it is sent
 cli-option-printer = a network printer: ipp://HOST/ipp/print or ipps://
 cli-option-list = a .csv or .xlsx file, one row per spec

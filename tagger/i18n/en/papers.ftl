@@ -91,8 +91,8 @@ papers-list-damaged = The list was damaged in transfer.
 
 papers-scanned-tag = Spec copied from tag { $number }.
 papers-scanned-tag-withdrawn = Spec copied from tag { $number }. WITHDRAWN, do not use: { $reasons }
-papers-scanned-hose-lot = Hose lot { $lot }: { $hose }.
-papers-scanned-hose-lot-withdrawn = Hose lot { $lot }: { $hose }. WITHDRAWN, do not use: { $reasons }
+papers-scanned-hose-lot = Hose lot { $lot }: { LIST($hoses) }.
+papers-scanned-hose-lot-withdrawn = Hose lot { $lot }: { LIST($hoses) }. WITHDRAWN, do not use: { $reasons }
 papers-scanned-fitting-lot = Fitting lot { $lot }.
 papers-scanned-fitting-lot-withdrawn = Fitting lot { $lot }. WITHDRAWN, do not use: { $reasons }
 papers-scanned-unknown = { $text }: first use of this lot.

@@ -95,6 +95,14 @@ store-lot-withdrawn = { $scope ->
        *[fitting_lot] Fitting lot { $lot } is withdrawn (“{ $reason }”).
      }
     .mend = Use another lot or ask a manager to lift the withdrawal.
+store-lot-of-another-hose = Reel lot { $lot } is known as { LIST($known) }.
+    .mend = Check the reel. If the lot is right, choose the reason: a date code, another manufacturer, or a wrong earlier record.
+store-hose-with-part = { $hose }, part { $part }
+store-lot-reason-not-known = “{ $value }” is not a reason for the lot.
+    .mend = Use one of: { LIST($reasons) }.
+store-lot-reason-date_code = The lot is only a date code
+store-lot-reason-other_manufacturer = Another manufacturer with the same lot number
+store-lot-reason-earlier_record_wrong = The earlier record is wrong
 
 ## Crimps and proof tests
 

@@ -45,6 +45,7 @@ cli-option-unsealed = Restaura la copia de una versión anterior, sin suma de co
 cli-option-built-on = fecha de fabricación (por defecto: hoy)
 cli-option-record = va al registro, nunca al código QR
 cli-option-replaces = la etiqueta del latiguillo al que este sustituye
+cli-option-lot-reason = motivo para usar un lote de bobina que consta como otra manguera: { LIST($reasons) }
 cli-option-key = la misma clave registra una sola vez, aunque se envíe varias veces
 cli-option-printer = una impresora de red: ipp://HOST/ipp/print o ipps://
 cli-option-list = un archivo .csv o .xlsx, una fila por especificación

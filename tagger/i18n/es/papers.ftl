@@ -91,8 +91,8 @@ papers-list-damaged = La lista se dañó durante la transmisión.
 
 papers-scanned-tag = Especificación copiada de la etiqueta { $number }.
 papers-scanned-tag-withdrawn = Especificación copiada de la etiqueta { $number }. RETIRADA, no usar: { $reasons }
-papers-scanned-hose-lot = Lote de manguera { $lot }: { $hose }.
-papers-scanned-hose-lot-withdrawn = Lote de manguera { $lot }: { $hose }. RETIRADO, no usar: { $reasons }
+papers-scanned-hose-lot = Lote de manguera { $lot }: { LIST($hoses) }.
+papers-scanned-hose-lot-withdrawn = Lote de manguera { $lot }: { LIST($hoses) }. RETIRADO, no usar: { $reasons }
 papers-scanned-fitting-lot = Lote de racores { $lot }.
 papers-scanned-fitting-lot-withdrawn = Lote de racores { $lot }. RETIRADO, no usar: { $reasons }
 papers-scanned-unknown = { $text }: primer uso de este lote.

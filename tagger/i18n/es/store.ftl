@@ -95,6 +95,14 @@ store-lot-withdrawn = { $scope ->
        *[fitting_lot] El lote de racores { $lot } está retirado («{ $reason }»).
      }
     .mend = Use otro lote o pida a un encargado que anule la retirada.
+store-lot-of-another-hose = El lote de bobina { $lot } consta como { LIST($known) }.
+    .mend = Compruebe la bobina. Si el lote es correcto, elija el motivo: código de fecha, otro fabricante o registro anterior erróneo.
+store-hose-with-part = { $hose }, referencia { $part }
+store-lot-reason-not-known = «{ $value }» no es un motivo para el lote.
+    .mend = Use uno de estos: { LIST($reasons) }.
+store-lot-reason-date_code = El lote es solo un código de fecha
+store-lot-reason-other_manufacturer = Otro fabricante con el mismo número de lote
+store-lot-reason-earlier_record_wrong = El registro anterior es erróneo
 
 ## Crimps and proof tests
 

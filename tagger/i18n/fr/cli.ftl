@@ -45,6 +45,7 @@ cli-option-unsealed = Restaure la sauvegarde d'une version antérieure, sans som
 cli-option-built-on = date d'assemblage (par défaut : aujourd'hui)
 cli-option-record = va dans le dossier, jamais dans le code QR
 cli-option-replaces = l'étiquette du flexible que celui-ci remplace
+cli-option-lot-reason = motif d'utilisation d'un lot de touret connu comme un autre tuyau : { LIST($reasons) }
 cli-option-key = une même clé n'enregistre qu'une fois, quel que soit le nombre d'envois
 cli-option-printer = une imprimante réseau : ipp://HOST/ipp/print ou ipps://
 cli-option-list = un fichier .csv ou .xlsx, une ligne par spécification

@@ -91,8 +91,8 @@ papers-list-damaged = La liste a été endommagée pendant le transfert.
 
 papers-scanned-tag = Spécification copiée de l'étiquette { $number }.
 papers-scanned-tag-withdrawn = Spécification copiée de l'étiquette { $number }. RETIRÉE DU SERVICE, ne pas utiliser : { $reasons }
-papers-scanned-hose-lot = Lot du tuyau { $lot } : { $hose }.
-papers-scanned-hose-lot-withdrawn = Lot du tuyau { $lot } : { $hose }. RETIRÉ DU SERVICE, ne pas utiliser : { $reasons }
+papers-scanned-hose-lot = Lot du tuyau { $lot } : { LIST($hoses) }.
+papers-scanned-hose-lot-withdrawn = Lot du tuyau { $lot } : { LIST($hoses) }. RETIRÉ DU SERVICE, ne pas utiliser : { $reasons }
 papers-scanned-fitting-lot = Lot d'embouts { $lot }.
 papers-scanned-fitting-lot-withdrawn = Lot d'embouts { $lot }. RETIRÉ DU SERVICE, ne pas utiliser : { $reasons }
 papers-scanned-unknown = { $text } : première utilisation de ce lot.

@@ -95,6 +95,14 @@ store-lot-withdrawn = { $scope ->
        *[fitting_lot] Le lot d'embouts { $lot } est retiré du service (« { $reason } »).
      }
     .mend = Utilisez un autre lot ou demandez à un responsable d'atelier de lever le retrait.
+store-lot-of-another-hose = Le lot de touret { $lot } est connu comme { LIST($known) }.
+    .mend = Vérifiez le touret. Si le lot est exact, choisissez le motif : code de date, autre fabricant ou enregistrement antérieur erroné.
+store-hose-with-part = { $hose }, référence { $part }
+store-lot-reason-not-known = « { $value } » n'est pas un motif pour le lot.
+    .mend = Utilisez l'un de ces motifs : { LIST($reasons) }.
+store-lot-reason-date_code = Le lot n'est qu'un code de date
+store-lot-reason-other_manufacturer = Autre fabricant avec le même numéro de lot
+store-lot-reason-earlier_record_wrong = L'enregistrement antérieur est erroné
 
 ## Crimps and proof tests
 
