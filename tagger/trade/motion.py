@@ -22,7 +22,15 @@ ORDER: tuple[Motion, ...] = ("turns_hose", "mating", "flange", "swivel")
 """The motions in the order their ends are connected in."""
 
 CONDITIONS = frozenset(
-    ("rigid_first", "rigid_second", "mating_first", "mating_second", "swivel_last", "flange_loose")
+    (
+        "rigid_first",
+        "rigid_second",
+        "rigid_pair",
+        "mating_first",
+        "mating_second",
+        "swivel_last",
+        "flange_loose",
+    )
 )
 """The words of fit_steps.csv that depend on the order of the ends."""
 
@@ -48,6 +56,7 @@ def conditions(spec: AssemblySpec, name: Name, tables: Tables) -> set[str]:
     holds = {
         "rigid_first": mine == "turns_hose" and first,
         "rigid_second": mine == "turns_hose" and not first,
+        "rigid_pair": mine == theirs == "turns_hose" and first,
         "mating_first": mine == "mating" and first,
         "mating_second": mine == "mating" and not first,
         "swivel_last": mine == "swivel" and theirs != "swivel",

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from tagger import phrases
 from tagger.messages import Message, Value, angle, as_is, length, pressure, torque
-from tagger.spec import STATED, AssemblySpec, Basis, End, Tightening
+from tagger.spec import STATED, AssemblySpec, Basis, End, Material, Tightening
 from tagger.trade import motion
 from tagger.trade.motion import Name
 from tagger.trade.results import EndAdvice, Turns, carried_tightening
@@ -158,6 +158,7 @@ def _conditions(
         "straight": not end.is_elbow,
         "elbow": end.is_elbow,
         "elbow_pair": spec.clocking_deg is not None,
+        "stainless": end.material is Material.STAINLESS_STEEL,
     }
     return {name for name, true in holds.items() if true}
 
@@ -165,7 +166,7 @@ def _conditions(
 CONDITIONS = frozenset(
     ("", "has_flats", "has_torque", "has_turns", "flats_and_torque", "flats_finger_tight",
      "flats_wrench_resistance", "no_figures", "has_pressure", "no_pressure", "has_bend", "no_bend",
-     "straight", "elbow", "elbow_pair", *motion.CONDITIONS)
+     "straight", "elbow", "elbow_pair", "stainless", *motion.CONDITIONS)
 )  # fmt: skip
 """Every word the ``condition`` column may hold."""
 

@@ -171,6 +171,8 @@ TURNING: tuple[dict[str, Any], ...] = (
     end("sae_37_flare", 12, "male"),
     end("orfs", 12),
     end("flange_code61", 12, "flange_head"),
+    end("bspp", "3/4", "male", material="stainless_steel"),
+    end("sae_37_flare", 12, "female_fixed"),
 )
 
 

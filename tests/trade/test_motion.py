@@ -72,7 +72,9 @@ def test_a_rigid_end_is_never_screwed_in_after_the_other_end() -> None:
     found = assess(between(RIGID, STUD))
     assert "rigid_first" in found.end_a.steps and "rigid_first" not in found.end_b.steps
     assert "rigid_second" in found.end_b.steps and "rigid_second" not in found.end_a.steps
+    assert "rigid_pair" in found.end_a.steps and "rigid_pair" not in found.end_b.steps
     turned = assess(between(SWIVEL, RIGID))
+    assert "rigid_pair" not in {*turned.end_a.steps, *turned.end_b.steps}
     assert "rigid_first" in turned.end_b.steps and "swivel_last" in turned.end_a.steps
 
 
@@ -89,6 +91,24 @@ def test_every_pair_of_ends_is_told_one_order() -> None:
                     assert name == first
                 if {"rigid_second", "mating_second"} & set(chosen):
                     assert name != first
+
+
+def test_no_guide_speaks_of_a_nut_where_the_end_turns_the_hose() -> None:
+    """A fixed female flare is turned by its own hexagon: there is no nut, and no line to draw across one."""
+    fixed = end("sae_37_flare", 12, "female_fixed")
+    steps = set(assess(between(fixed, SWIVEL)).end_a.steps)
+    assert {"torque_fixed", "flats_fixed", "rigid_first"} <= steps
+    assert not steps & {"torque_nut", "flats", "mark_finger", "mark_wrench", "by_hand", "two_wrenches"}
+
+
+@pytest.mark.parametrize(
+    ("connection", "size", "step"), [("orfs", 12, "anti_galling"), ("npt", "3/4", "sealant_stainless")]
+)
+def test_stainless_threads_are_kept_from_seizing(connection: str, size: Any, step: str) -> None:
+    form = "female_swivel" if connection == "orfs" else "male"
+    for material in ("stainless_steel", "carbon_steel"):
+        found = assess(between(end(connection, size, form, material=material), SWIVEL)).end_a.steps
+        assert (step in found) == (material == "stainless_steel")
 
 
 def test_a_flange_stays_loose_before_it_is_tightened() -> None:

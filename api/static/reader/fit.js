@@ -45,6 +45,7 @@ function orderConditions(spec, which, tables) {
   const first = firstEnd(spec, tables) === which;
   return {
     rigid_first: mine === "turns_hose" && first, rigid_second: mine === "turns_hose" && !first,
+    rigid_pair: mine === "turns_hose" && theirs === "turns_hose" && first,
     mating_first: mine === "mating" && first, mating_second: mine === "mating" && !first,
     swivel_last: mine === "swivel" && theirs !== "swivel", flange_loose: mine === "flange",
   };
@@ -120,6 +121,7 @@ function conditions(end, content, tightening, figures, order) {
     has_pressure: "pressure" in figures, no_pressure: !("pressure" in figures),
     has_bend: "bend_radius" in figures, no_bend: !("bend_radius" in figures),
     straight: !elbow, elbow, elbow_pair: content.spec.clocking_deg !== null,
+    stainless: end.material === "stainless_steel",
   }).filter(([, holding]) => holding).map(([name]) => name));
 }
 

@@ -37,12 +37,14 @@ fit-no_bend = Der Mindestbiegeradius ist nicht bekannt: Wert des Schlauchherstel
 fit-slack = Den Schlauch mit Durchhang verlegen, nie straff: Unter Druck kann er um 2 % länger oder um 4 % kürzer werden.
 fit-rub = Den Schlauch im gesamten Bewegungsbereich der Maschine von heißen Teilen, scharfen Kanten und bewegten Teilen fernhalten.
 fit-elbow = Den Bogen vor dem Anziehen ausrichten und in dieser Stellung halten.
-fit-clocking = Verdrehwinkel { $clocking }: Liegt Ende A vorn (Ihnen am nächsten) und zeigt Bogen A nach unten, ist Bogen B um { $clocking } gegen den Uhrzeigersinn gedreht. Erst ein Ende anschließen, dann das andere nur an seiner Mutter drehen. Nie den Schlauch verdrehen.
+fit-clocking = Verdrehwinkel { $clocking }: Liegt Ende A vorn (Ihnen am nächsten) und zeigt Bogen A nach unten, ist Bogen B um { $clocking } gegen den Uhrzeigersinn gedreht. Erst ein Ende anschließen, dann das andere vor dem Anziehen auf diesen Winkel stellen: nur seine Mutter drehen oder nur seine Schrauben anziehen, nie den Schlauch verdrehen.
 fit-rigid_first = Dieses Ende zuerst anschließen, solange das andere noch frei ist. Die Armatur an ihrem eigenen Sechskant drehen, am Gegenstück mit einem zweiten Schraubenschlüssel gegenhalten und den ganzen Schlauch mitdrehen lassen.
 fit-rigid_second = Dieses Ende hat keine Überwurfmutter. Nicht einschrauben, wenn das andere Ende angeschlossen ist: Der Schlauch würde verdreht. Bei freiem Schlauch eine Verschraubung oder einen drehbaren Adapter anbringen und nur an dessen Mutter anschließen.
+fit-rigid_pair = Keines der Enden hat eine Überwurfmutter. Bevor dieses Ende angeschlossen wird, am anderen eine Verschraubung oder einen drehbaren Adapter anbringen: Danach lässt es sich nicht mehr einschrauben, ohne den Schlauch zu verdrehen.
 fit-mating_first = Dieses Ende zuerst anschließen. Hat das Gegenstück keine eigene Mutter, die Armatur an ihrem Sechskant drehen, solange das andere Ende noch frei ist.
 fit-mating_second = Dieses Ende hat keine Mutter: nur die Mutter des Gegenstücks drehen. Hat es keine, die Armatur nicht drehen, wenn das andere Ende angeschlossen ist: Der Schlauch würde verdreht. Eine Verschraubung oder einen drehbaren Adapter verwenden.
 fit-swivel_last = Dieses Ende zuletzt anschließen, wenn das andere angeschlossen ist. Nur seine Mutter dreht sich, der Schlauch bleibt unverdreht.
+fit-anti_galling = Gewinde aus nichtrostendem Stahl können fressen. Vor dem Ansetzen das Außengewinde mit einer für das Medium geeigneten Montagepaste bestreichen. Die Dichtflächen frei halten.
 
 ## Tighten
 
@@ -53,8 +55,10 @@ fit-two_wrenches_fixed = Hat das Gegenstück eine Mutter, zwei Schraubenschlüss
 fit-mark_finger = Die Mutter mit den Fingern bis zum Anschlag drehen (handfest). Einen Strich über Mutter und Stutzen ziehen.
 fit-mark_wrench = Die Mutter mit dem Schraubenschlüssel bis zum deutlich spürbaren Kraftanstieg drehen (etwa 3,4 N·m, 30 lbf·in). Einen Strich über Mutter und Stutzen ziehen.
 fit-flats = Die Mutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Schlüsselflächen zählen, nicht Umdrehungen.
+fit-flats_fixed = Die Armatur an ihrem eigenen Sechskant um { $flats } drehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Flächen zählen, nicht Umdrehungen.
 fit-torque_nut = Die Mutter mit { $torque } anziehen.
-fit-torque_bspp_stud = Einschraubzapfen, der mit Dichtscheibe oder O-Ring auf einer ebenen Fläche dichtet: mit { $torque } anziehen. Für eine Mutter auf 60°-Konus ist dieses Drehmoment zu hoch: dafür den Wert des Armaturenherstellers verwenden.
+fit-torque_fixed = Die Armatur an ihrem eigenen Sechskant drehen und mit { $torque } anziehen. Am Gegenstück mit einem zweiten Schraubenschlüssel gegenhalten.
+fit-torque_bspp_stud = Einschraubzapfen, der mit Dichtscheibe oder O-Ring auf einer ebenen Fläche dichtet: ihn oder seine Kontermutter mit { $torque } anziehen. Für eine Mutter auf 60°-Konus ist dieses Drehmoment zu hoch: dafür den Wert des Armaturenherstellers verwenden.
 fit-over_flare = Nicht weiter anziehen, um ein Leck zu schließen: Der Bördel kann reißen. Die Verbindung lösen und beide Dichtsitze prüfen.
 fit-choose_method = Für diese Verbindung sind zwei Verfahren angegeben: Schlüsselflächen und Anziehdrehmoment. Eines wählen, nie beide. Im Zweifel Schlüsselflächen zählen: Bei hoher Reibung ist das Anziehdrehmoment erreicht, während die Verbindung noch lose ist.
 fit-torque_counts = Sind Anziehdrehmoment und Schlüsselflächen beide angegeben, gilt nur das Anziehdrehmoment.
@@ -65,6 +69,7 @@ fit-locknut_align = Zum Ausrichten des Bogens den Einschraubzapfen höchstens ei
 fit-torque_stud = Einschraubzapfen, Mutter oder Kontermutter mit { $torque } anziehen. Ein Einschraubloch aus Aluminium verträgt weniger: den Maschinenhersteller nach dem Wert fragen.
 fit-flats_stud = Ohne Drehmomentschlüssel den Einschraubzapfen, die Mutter oder die Kontermutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°).
 fit-sealant = Für das Medium geeignetes Dichtmittel auf das Außengewinde geben. Die ersten zwei Gänge frei lassen.
+fit-sealant_stainless = Kegelige Gewinde aus nichtrostendem Stahl können fressen. Ein Dichtmittel verwenden, das auch das Fressen verhindert.
 fit-turns = Handfest einschrauben, dann mit dem Schraubenschlüssel noch um { $turns } weiterdrehen. Bei kegeligem Gewinde nie Schlüsselflächen zählen.
 fit-never_back = Ein kegeliges Gewinde nie zum Ausrichten zurückdrehen: Es wird undicht. Herausdrehen, reinigen und neu abdichten.
 fit-screw_class = Die Festigkeitsklasse auf den Schraubenköpfen ablesen; alle vier müssen dieselbe haben. Ein Anziehdrehmoment gilt nur für eine Klasse: Eine Schraube der Klasse 10.9 braucht mehr als eine gleich große der Klasse 8.8.

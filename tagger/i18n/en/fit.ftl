@@ -37,12 +37,14 @@ fit-no_bend = The minimum bend radius is not known: use the hose manufacturer's 
 fit-slack = Leave slack: under pressure the hose may lengthen by 2 % or shorten by 4 %.
 fit-rub = Keep the hose clear of hot parts, sharp edges and moving parts over the machine's full travel.
 fit-elbow = Align the elbow before you tighten it, and hold it in position.
-fit-clocking = Clocking angle { $clocking }: with end A nearest you and elbow A pointing down, elbow B points { $clocking } counter-clockwise from it. Connect one end, then turn the other by its nut only. Never twist the hose.
+fit-clocking = Clocking angle { $clocking }: with end A nearest you and elbow A pointing down, elbow B points { $clocking } counter-clockwise from it. Connect one end, then set the other to this angle before you tighten it: turn only its nut or tighten only its screws, never twist the hose.
 fit-rigid_first = Connect this end first, while the other end is still free. Turn the fitting by its own hexagon, hold the mating part with a second wrench, and let the whole hose turn with it.
 fit-rigid_second = This end has no swivel. Do not screw it in while the other end is connected: the hose would twist. With the hose free, fit a union or a swivel adapter to this end, then connect that by its nut only.
+fit-rigid_pair = Neither end swivels. Before you connect this end, fit a union or a swivel adapter to the other end: it cannot be screwed in afterwards without twisting the hose.
 fit-mating_first = Connect this end first. If the mating part has no nut of its own, turn the fitting by its hexagon while the other end is still free.
 fit-mating_second = This end has no nut: turn only the nut of the mating part. If it has none, do not turn the fitting while the other end is connected: the hose would twist. Use a union or a swivel adapter.
 fit-swivel_last = Connect this end last, after the other end is connected. Only its nut turns, so the hose stays free of twist.
+fit-anti_galling = Stainless threads can seize (gall). Before you start the thread, coat the male thread with an anti-seize paste suited to the fluid. Keep it off the sealing faces.
 
 ## Tighten
 
@@ -53,8 +55,10 @@ fit-two_wrenches_fixed = Where the mating part has a nut, use two wrenches: hold
 fit-mark_finger = Tighten the nut by hand until it bottoms (finger-tight). Draw a line across the nut and the fitting body.
 fit-mark_wrench = Tighten the nut with a wrench until you feel firm resistance (about 3.4 N·m, 30 lbf·in). Draw a line across the nut and the fitting body.
 fit-flats = Tighten the nut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
+fit-flats_fixed = Turn the fitting by its own hexagon by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
 fit-torque_nut = Tighten the nut to { $torque }.
-fit-torque_bspp_stud = A stud sealed by a bonded washer or an O-ring on a flat face: tighten it to { $torque }. This torque is too high for a nut on a 60° cone: for one, use the fitting manufacturer's value.
+fit-torque_fixed = Turn the fitting by its own hexagon and tighten it to { $torque }. Hold the mating part with a second wrench.
+fit-torque_bspp_stud = A stud sealed by a bonded washer or an O-ring on a flat face: tighten it, or its locknut, to { $torque }. This torque is too high for a nut on a 60° cone: for one, use the fitting manufacturer's value.
 fit-over_flare = Do not overtighten to stop a leak: the flare may crack. Take the joint apart and inspect both seats.
 fit-choose_method = Two methods are given for this joint: flats and torque. Choose one, never both. Choose flats if in doubt: with high friction the torque is reached while the joint is still loose.
 fit-torque_counts = Where torque and flats are both given, use the torque only.
@@ -65,6 +69,7 @@ fit-locknut_align = To align the elbow, back the stud out by no more than one tu
 fit-torque_stud = Tighten the stud, nut or locknut to { $torque }. An aluminium port takes less: ask the machine manufacturer for the value.
 fit-flats_stud = Without a torque wrench, tighten the stud, nut or locknut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°).
 fit-sealant = Apply thread sealant suited to the fluid to the male thread. Leave the first two threads bare.
+fit-sealant_stainless = Stainless taper threads can seize (gall). Use a thread sealant that also prevents galling.
 fit-turns = Screw in finger-tight, then tighten by { $turns } more with a wrench. Never count flats on a taper thread.
 fit-never_back = Never back off a taper thread to align it: it will leak. Take it out, clean it and reseal it.
 fit-screw_class = Read the property class on the screw heads; all four must be the same. A torque is for one class only: a class 10.9 screw takes more than a class 8.8 screw of the same size.

@@ -37,12 +37,14 @@ fit-no_bend = No se conoce el radio mínimo de curvatura: use el valor del fabri
 fit-slack = Deje holgura: con presión, la manguera puede alargarse un 2 % o acortarse un 4 %.
 fit-rub = Mantenga la manguera lejos de piezas calientes, cantos vivos y piezas móviles, en todo el recorrido de la máquina.
 fit-elbow = Oriente el codo antes de apretar y manténgalo en su posición.
-fit-clocking = Ángulo de orientación { $clocking }: con el extremo A más cerca de usted y el codo A hacia abajo, el codo B queda girado { $clocking } en sentido antihorario. Conecte un extremo y gire el otro solo por su tuerca. Nunca retuerza la manguera.
+fit-clocking = Ángulo de orientación { $clocking }: con el extremo A más cerca de usted y el codo A hacia abajo, el codo B queda girado { $clocking } en sentido antihorario. Conecte un extremo y ponga el otro en este ángulo antes de apretarlo: gire solo su tuerca o apriete solo sus tornillos; nunca retuerza la manguera.
 fit-rigid_first = Conecte primero este extremo, mientras el otro está libre. Gire el racor por su propio hexágono, sujete la pieza opuesta con una segunda llave y deje que gire toda la manguera.
 fit-rigid_second = Este extremo no tiene tuerca loca. No lo enrosque con el otro extremo conectado: la manguera se retorcería. Con la manguera libre, monte en él una unión o un adaptador giratorio y conecte este solo por su tuerca.
+fit-rigid_pair = Ninguno de los extremos tiene tuerca loca. Antes de conectar este, monte una unión o un adaptador giratorio en el otro: después ya no se puede enroscar sin retorcer la manguera.
 fit-mating_first = Conecte primero este extremo. Si la pieza opuesta no tiene tuerca propia, gire el racor por su hexágono mientras el otro extremo está libre.
 fit-mating_second = Este extremo no tiene tuerca: gire solo la de la pieza opuesta. Si no la tiene, no gire el racor con el otro extremo conectado: la manguera se retorcería. Use una unión o un adaptador giratorio.
 fit-swivel_last = Conecte este extremo el último, con el otro ya conectado. Solo gira su tuerca y la manguera no se retuerce.
+fit-anti_galling = Las roscas de acero inoxidable pueden agarrotarse. Antes de enroscar, unte la rosca macho con una pasta antigripante apta para el fluido. No la ponga en las caras de cierre.
 
 ## Tighten
 
@@ -53,8 +55,10 @@ fit-two_wrenches_fixed = Si la pieza opuesta tiene tuerca, use dos llaves: con u
 fit-mark_finger = Gire la tuerca con los dedos hasta que haga tope (apriete con los dedos). Trace una línea que cruce la tuerca y el cuerpo.
 fit-mark_wrench = Gire la tuerca con una llave hasta notar una resistencia firme (unos 3,4 N·m, 30 lbf·in). Trace una línea que cruce la tuerca y el cuerpo.
 fit-flats = Gire la tuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
+fit-flats_fixed = Gire el racor por su propio hexágono { $flats }, contadas { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
 fit-torque_nut = Apriete la tuerca a { $torque }.
-fit-torque_bspp_stud = Extremo macho que sella con arandela metal-goma o junta tórica sobre una cara plana: apriételo a { $torque }. Este par es excesivo para una tuerca sobre cono de 60°: para una tuerca, use el valor del fabricante del racor.
+fit-torque_fixed = Gire el racor por su propio hexágono y apriételo a { $torque }. Sujete la pieza opuesta con una segunda llave.
+fit-torque_bspp_stud = Extremo macho que sella con arandela metal-goma o junta tórica sobre una cara plana: apriételo, o su contratuerca, a { $torque }. Este par es excesivo para una tuerca sobre cono de 60°: para una tuerca, use el valor del fabricante del racor.
 fit-over_flare = No apriete más para parar una fuga: el abocardado puede agrietarse. Desmonte la unión y revise los dos asientos.
 fit-choose_method = Se indican dos métodos para esta unión: caras y par de apriete. Elija uno, nunca los dos. En caso de duda, cuente caras: con mucho rozamiento el par se alcanza cuando la unión aún está floja.
 fit-torque_counts = Si se indican par de apriete y caras, use solo el par de apriete.
@@ -65,6 +69,7 @@ fit-locknut_align = Para orientar el codo, desenrosque el extremo macho una vuel
 fit-torque_stud = Apriete el extremo macho, la tuerca o la contratuerca a { $torque }. Una boca de aluminio admite menos: pida el valor al fabricante de la máquina.
 fit-flats_stud = Sin llave dinamométrica, apriete el extremo macho, la tuerca o la contratuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°).
 fit-sealant = Ponga en la rosca macho un sellador apto para el fluido. Deje sin sellador los dos primeros hilos.
+fit-sealant_stainless = Las roscas cónicas de acero inoxidable pueden agarrotarse. Use un sellador que además evite el agarrotamiento.
 fit-turns = Enrosque hasta apretar con los dedos y luego apriete { $turns } más con una llave. Nunca cuente caras en una rosca cónica.
 fit-never_back = Nunca afloje una rosca cónica para orientarla: tendrá fugas. Desmóntela, límpiela y séllela de nuevo.
 fit-screw_class = Lea la clase de resistencia en la cabeza de los tornillos; debe ser la misma en los cuatro. Un par de apriete vale para una sola clase: un tornillo de clase 10.9 lleva más que uno de clase 8.8 del mismo tamaño.

@@ -37,12 +37,14 @@ fit-no_bend = Le rayon de courbure minimal n'est pas connu : utilisez la valeur
 fit-slack = Laissez du mou : sous pression, le tuyau peut s'allonger de 2 % ou se raccourcir de 4 %.
 fit-rub = Tenez le tuyau à l'écart des pièces chaudes, des arêtes vives et des pièces mobiles, sur toute la course de la machine.
 fit-elbow = Orientez le coude avant de serrer, et maintenez-le en position.
-fit-clocking = Angle d'orientation { $clocking } : extrémité A de votre côté et coude A vers le bas, le coude B est tourné de { $clocking } dans le sens antihoraire. Raccordez une extrémité, puis orientez l'autre en ne tournant que son écrou. Ne vrillez jamais le tuyau.
+fit-clocking = Angle d'orientation { $clocking } : extrémité A de votre côté et coude A vers le bas, le coude B est tourné de { $clocking } dans le sens antihoraire. Raccordez une extrémité, puis orientez l'autre à cet angle avant de la serrer : ne tournez que son écrou ou ne serrez que ses vis, ne vrillez jamais le tuyau.
 fit-rigid_first = Raccordez d'abord cette extrémité, tant que l'autre est libre. Tournez l'embout par son propre hexagone, maintenez la pièce opposée avec une seconde clé et laissez tout le tuyau tourner avec lui.
 fit-rigid_second = Cette extrémité n'est pas tournante. Ne la vissez pas quand l'autre extrémité est raccordée : le tuyau serait vrillé. Tuyau libre, montez-y un raccord union ou un adaptateur tournant, puis raccordez celui-ci par son écrou seulement.
+fit-rigid_pair = Aucune des deux extrémités n'est tournante. Avant de raccorder celle-ci, montez un raccord union ou un adaptateur tournant sur l'autre : ensuite, elle ne peut plus être vissée sans vriller le tuyau.
 fit-mating_first = Raccordez d'abord cette extrémité. Si la pièce opposée n'a pas d'écrou, tournez l'embout par son hexagone tant que l'autre extrémité est libre.
 fit-mating_second = Cette extrémité n'a pas d'écrou : tournez seulement celui de la pièce opposée. Si elle n'en a pas, ne tournez pas l'embout quand l'autre extrémité est raccordée : le tuyau serait vrillé. Utilisez un raccord union ou un adaptateur tournant.
 fit-swivel_last = Raccordez cette extrémité en dernier, une fois l'autre raccordée. Seul son écrou tourne, le tuyau ne se vrille donc pas.
+fit-anti_galling = Les filetages en inox peuvent gripper. Avant d'engager le filetage, enduisez le filetage mâle d'une pâte anti-grippage adaptée au fluide. N'en mettez pas sur les portées d'étanchéité.
 
 ## Tighten
 
@@ -53,8 +55,10 @@ fit-two_wrenches_fixed = Si la pièce opposée a un écrou, utilisez deux clés�
 fit-mark_finger = Vissez l'écrou avec les doigts jusqu'en butée (serrage aux doigts). Tracez un trait à cheval sur l'écrou et le corps.
 fit-mark_wrench = Vissez l'écrou à la clé jusqu'à sentir une résistance franche (environ 3,4 N·m, 30 lbf·in). Tracez un trait à cheval sur l'écrou et le corps.
 fit-flats = Vissez encore l'écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez des pans, pas des tours.
+fit-flats_fixed = Tournez l'embout par son propre hexagone de { $flats }, comptés { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez les pans, pas les tours.
 fit-torque_nut = Serrez l'écrou à { $torque }.
-fit-torque_bspp_stud = Élément mâle étanché sur face plane par une rondelle d'étanchéité ou un joint torique : serrez-le à { $torque }. Ce couple est trop élevé pour un écrou sur cône à 60° : pour un écrou, utilisez la valeur du fabricant du raccord.
+fit-torque_fixed = Tournez l'embout par son propre hexagone et serrez-le à { $torque }. Maintenez la pièce opposée avec une seconde clé.
+fit-torque_bspp_stud = Élément mâle étanché sur face plane par une rondelle d'étanchéité ou un joint torique : serrez-le, ou son contre-écrou, à { $torque }. Ce couple est trop élevé pour un écrou sur cône à 60° : pour un écrou, utilisez la valeur du fabricant du raccord.
 fit-over_flare = Ne serrez pas davantage pour arrêter une fuite : l'évasement pourrait se fissurer. Démontez le raccord et contrôlez les deux sièges.
 fit-choose_method = Deux méthodes sont données pour ce raccord : les pans et le couple. Choisissez-en une, jamais les deux. Dans le doute, comptez les pans : si le frottement est élevé, le couple est atteint alors que le raccord est encore lâche.
 fit-torque_counts = Si le couple et le nombre de pans sont donnés, seul le couple fait foi.
@@ -65,6 +69,7 @@ fit-locknut_align = Pour orienter le coude, dévissez l'élément mâle d'un tou
 fit-torque_stud = Serrez l'élément mâle, l'écrou ou le contre-écrou à { $torque }. Un orifice en aluminium supporte moins : demandez la valeur au constructeur de la machine.
 fit-flats_stud = Sans clé dynamométrique, serrez encore l'élément mâle, l'écrou ou le contre-écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°).
 fit-sealant = Mettez un produit d'étanchéité adapté au fluide sur le filetage mâle. Laissez nus les deux premiers filets.
+fit-sealant_stainless = Les filetages coniques en inox peuvent gripper. Utilisez un produit d'étanchéité qui évite aussi le grippage.
 fit-turns = Vissez aux doigts, puis serrez encore à la clé de { $turns }. Ne comptez jamais en pans sur un filetage conique.
 fit-never_back = Ne dévissez jamais un filetage conique pour l'orienter : il fuirait. Démontez-le, nettoyez-le et étanchez-le à nouveau.
 fit-screw_class = Lisez la classe de qualité sur la tête des vis ; elle doit être la même pour les quatre. Un couple ne vaut que pour une seule classe : une vis de classe 10.9 demande plus qu'une vis de classe 8.8 de même taille.
