@@ -103,6 +103,11 @@ def end_family(which: End) -> Message:
     )
 
 
+def end_title(which: End) -> Message:
+    """Size and family: "-12 37° flare (JIC)"."""
+    return Message("words-end-title", size=which.size_text, connection=connection(which.connection))
+
+
 def hose(which: Hose) -> Message:
     """The hose in a line: "SAE 100R2 -12 (3/4 in)", "SAE 100R5 -12 (for 3/4 in tube)"."""
     inches = units.inch_text(which.dash * units.MM_PER_INCH / 16)
@@ -153,6 +158,14 @@ def counted(tightening: Tightening, end: End) -> Message | None:
         return None
     said = turns(low / 6, high / 6) if end.connection.is_taper else flats(low, high)
     return Message("words-counted", count=said, basis=basis(start))
+
+
+def lubricated(torque: Value, tightening: Tightening) -> Message | None:
+    """A torque with how the joint is lubricated at it; None where the tag does not say."""
+    if tightening.lubrication is None:
+        return None
+    said = Message(f"trade-lubrication-{tightening.lubrication}")
+    return Message("words-torque-lubricated", torque=torque, lubrication=said)
 
 
 def _many(high: float) -> str:

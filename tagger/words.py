@@ -5,7 +5,7 @@ Each text is a message of ``tagger.phrases``, rendered by the catalogues of ``ta
 
 from __future__ import annotations
 
-from tagger import phrases, units
+from tagger import phrases, rated, units
 from tagger.i18n import Translator
 from tagger.messages import count, pressure
 from tagger.spec import (
@@ -19,6 +19,7 @@ from tagger.spec import (
     Hose,
     LengthBasis,
     Material,
+    TagContent,
     Tightening,
 )
 from tagger.trade.screws import screw_for
@@ -81,6 +82,14 @@ class Words:
         """A pressure in both systems."""
         return self.say(phrases.NOT_KNOWN) if bar is None else self.say.figure(pressure(bar))
 
+    def rated(self, content: TagContent) -> list[str]:
+        """The working pressure, or as much of it as is known, in lines."""
+        return [self.say(line) for line in rated.lines(content)]
+
+    def dangers(self, content: TagContent) -> list[str]:
+        """The dangers that the tag carries, a line each."""
+        return [self.say(line) for line in rated.dangers(content)]
+
     def torque(self, low: float | None, high: float) -> str:
         """A torque range in both systems, as short as a tag needs it."""
         if low is None:
@@ -111,7 +120,9 @@ class Words:
         lines = []
         if tightening.torque_max_nm is not None:
             torque = self.torque(tightening.torque_min_nm, tightening.torque_max_nm)
-            lines.append(self._each_screw(torque, tightening, end) if end.connection.is_flange else torque)
+            said = self._each_screw(torque, tightening, end) if end.connection.is_flange else torque
+            lubricated = phrases.lubricated(said, tightening)
+            lines.append(said if lubricated is None else self.say(lubricated))
         counted = phrases.counted(tightening, end)
         if counted is not None:
             lines.append(self.say(counted))

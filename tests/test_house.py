@@ -18,6 +18,7 @@ GROUND = {
     "tagger.errors",
     "tagger.messages",
     "tagger.phrases",
+    "tagger.rated",
 }
 MAY_IMPORT: dict[str, set[str]] = {
     "tagger/intake.py": set(),
@@ -30,6 +31,7 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/code": set(),
     "tagger/messages.py": {"tagger.i18n"},  # English for logs and tracebacks
     "tagger/phrases.py": set(),
+    "tagger/rated.py": set(),
     "tagger/i18n": set(),
     "tagger/words.py": {"tagger.i18n", "tagger.trade.screws"},  # which screw a torque belongs to
     "tagger/drawing": {"tagger.words", "tagger.trade"},

@@ -14,6 +14,7 @@ from api.rest.problem import NoToken, RoleTooLow, there
 from api.web.identity import device
 from api.web.language import translator_of
 from api.web.state import settings_of, store_of, tables_of
+from tagger import rated
 from tagger.code import link
 from tagger.code import number as tag_number
 from tagger.errors import TaggerError
@@ -109,7 +110,8 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
     """One registered assembly. ``number`` as it is shown; ``link`` is what its QR code holds.
 
     ``assessment``: what the trade said when it was registered; each warning has its message as
-    ``id`` and ``values``, and its ``text`` in the language of ``Accept-Language``.
+    ``id`` and ``values``, and its ``text`` in the language of ``Accept-Language``; and so has
+    ``working_pressure_message``, the pressure or as much of it as is known.
     """
 
     model_config = ConfigDict(json_schema_serialization_defaults_required=True)
@@ -118,6 +120,7 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
     link: str
     spec: dict[str, Any]
     working_pressure_bar: float | None
+    working_pressure_message: dict[str, Any]
     assessment: dict[str, Any]
     built_on: date | None
     replaces: str | None
@@ -143,6 +146,7 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
             item.spec.as_dict(),
             item.content.working_pressure_bar,
         )
+        values["working_pressure_message"] = translator_of(request).as_json(rated.message(item.content))
         values["assessment"] = with_texts(item.assessment.kept(), translator_of(request))
         values["withdrawals"] = [WithdrawalOut.of(withdrawal) for withdrawal in item.withdrawals]
         return cls(**values)

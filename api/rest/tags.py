@@ -70,19 +70,21 @@ class FitOut(Answer):
 
 
 @router.post("/read", summary="Read a tag from its link or code")
-def read(token: AsBuilder, body: ReadIn) -> dict[str, Any]:
+def read(request: Request, token: AsBuilder, body: ReadIn) -> dict[str, Any]:
     if (body.text is None) == (body.digits is None):
         raise SpecError(Problem("text", body.text, Message("rest-one-of-text-and-digits")))
     if body.digits is not None:
-        return reading.as_dict(payload.decode(body.digits))
+        return reading.as_dict(payload.decode(body.digits), t=translator_of(request))
     found = link.parse(body.text or "")
-    return reading.as_dict(reading.content_of(found), found)
+    return reading.as_dict(reading.content_of(found), found, translator_of(request))
 
 
 @router.post("/read/photo", summary="Read a tag from a photo")
-def read_from_photo(token: AsBuilder, image: Annotated[UploadFile, File()]) -> dict[str, Any]:
+def read_from_photo(
+    request: Request, token: AsBuilder, image: Annotated[UploadFile, File()]
+) -> dict[str, Any]:
     found = read_photo(image.file.read(MAX_BYTES + 1))
-    return reading.as_dict(reading.content_of(found), found)
+    return reading.as_dict(reading.content_of(found), found, translator_of(request))
 
 
 @router.get("/fit-steps", summary="Get the installation steps for each end")

@@ -8,14 +8,14 @@ from fastapi import APIRouter, Request
 from pydantic import Field
 
 from api.rest.problem import RESPONSES
-from api.rest.shared import AsBuilder, Request_, SpecIn, TheStore, assess_of, spec_of
+from api.rest.shared import AsBuilder, Request_, SpecIn, TheStore, spec_of
 from api.shared.scan_look_up import spec_on
 from api.web.language import translator_of
 from api.web.state import tables_of
 from tagger.errors import TaggerError
 from tagger.spec import AssemblySpec
 from tagger.store import Store
-from tagger.trade import likeforlike, report
+from tagger.trade import assess, likeforlike, report
 from tagger.trade.identifying import identify as identifying
 
 router = APIRouter(responses=RESPONSES, tags=["trade"])
@@ -58,7 +58,9 @@ def identify(request: Request, token: AsBuilder, body: MeasuredIn) -> dict[str, 
 
 @router.post("/check", summary="Assess a spec without registering it")
 def check(request: Request, token: AsBuilder, spec: SpecIn) -> dict[str, Any]:
-    return report.assessment(assess_of(request, spec), translator_of(request))
+    wanted = spec_of(spec)
+    found = assess(wanted, tables_of(request))
+    return report.assessment(wanted, found, translator_of(request))
 
 
 @router.post("/compare", summary="Check whether one assembly can replace another")

@@ -15,7 +15,7 @@ from tagger.spec import Connection, Fluid, Hose
 from tagger.trade import servicelife, temperature
 from tagger.trade.tables import Tables
 
-ROOMS: Final = ("words", "fit", "scan", "code", "offline")
+ROOMS: Final = ("words", "fit", "scan", "code", "offline", "trade")
 """Whose messages a phone without a signal may show."""
 _ID: Final = re.compile(rf"""["`]((?:{"|".join(ROOMS)})-[\w-]*)(["`]|\$)""")
 

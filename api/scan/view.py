@@ -14,10 +14,10 @@ from urllib.parse import quote
 from api.scan import fill, fit, picture
 from api.scan.visitor import Reader
 from api.shared.known_tag import DAMAGED, Tag
-from tagger import phrases, units
+from tagger import phrases, rated, units
 from tagger.code import number as tag_number
 from tagger.i18n import Translator
-from tagger.messages import Message, angle, length, pressure, temperature, torque
+from tagger.messages import Message, angle, length, temperature, torque
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
 from tagger.trade import servicelife
 from tagger.trade.results import Assessment
@@ -57,6 +57,8 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         "end_a_short": t.html(short_end(spec.end_a)),
         "end_b_short": t.html(short_end(spec.end_b)),
         "pressure": _pressure(content, own, t),
+        "partly_rated": _partly_rated(content, t),
+        "carried_dangers": [t(line) for line in rated.dangers(content)],
         "overview": picture.assembly(spec, reader),
         "ends": [_end(tag, "end_a", reader, assessed), _end(tag, "end_b", reader, assessed)],
         "length": _length(content, reader, own),
@@ -78,6 +80,7 @@ def spec_only(spec: AssemblySpec, assessed: Assessment, reader: Reader) -> View:
     return {
         "sections": [(label, text) for key, label, text in sections(content, t) if key != "pressure"],
         "pressure": _pressure(content, assessed, t),
+        "partly_rated": _partly_rated(content, t),
         "warnings": _warnings(assessed, t),
     }
 
@@ -106,12 +109,7 @@ def one_line(content: TagContent) -> Message:
 
 def short_end(end: End) -> Message:
     """An end without what the page says further down."""
-    return Message("scan-short_end", title=end_title(end), shape=phrases.shape(end))
-
-
-def end_title(end: End) -> Message:
-    """Size and family: "-12 37° flare (JIC)"."""
-    return Message("scan-end_title", size=end.size_text, connection=phrases.connection(end.connection))
+    return Message("scan-short_end", title=phrases.end_title(end), shape=phrases.shape(end))
 
 
 def tighten(tightening: Tightening | None, end: End) -> tuple[Message, ...]:
@@ -123,16 +121,17 @@ def tighten(tightening: Tightening | None, end: End) -> tuple[Message, ...]:
 
 
 def _torque(tightening: Tightening, end: End) -> Message | None:
-    """The torque of the nut, or of each screw of a flange."""
+    """The torque of the nut, or of each screw of a flange, with its lubrication."""
     low, high = tightening.torque_min_nm, tightening.torque_max_nm
     if high is None:
         return None
-    if not end.connection.is_flange:
-        return Message("scan-torque", torque=torque(low, high))
-    screw = screw_for(tightening, end)
-    if screw is None:
-        return Message("words-torque-any-screw", torque=torque(low, high))
-    return Message("words-torque-screw", torque=torque(low, high), screw=screw)
+    screw = screw_for(tightening, end) if end.connection.is_flange else None
+    if screw is not None:
+        said = Message("words-torque-screw", torque=torque(low, high), screw=screw)
+    else:
+        which = "words-torque-any-screw" if end.connection.is_flange else "scan-torque"
+        said = Message(which, torque=torque(low, high))
+    return phrases.lubricated(said, tightening) or said
 
 
 def _temperature(celsius: float) -> Message:
@@ -146,10 +145,10 @@ def _covers(spec: AssemblySpec) -> Message:
 def _rows(content: TagContent) -> list[tuple[str, str, Message | None]]:
     """The whole content as (key, id of its label, what it says), in the order in which a shop asks for it."""
     spec = content.spec
-    bar, hottest = content.working_pressure_bar, spec.max_temperature_c
+    hottest = spec.max_temperature_c
     return [
         *_parts(spec),
-        ("pressure", "scan-pressure", phrases.NOT_KNOWN if bar is None else _bar(bar)),
+        ("pressure", "scan-pressure", rated.message(content)),
         ("temperature", "scan-max_temperature", None if hottest is None else _temperature(hottest)),
         ("vacuum", "scan-vacuum", None if spec.vacuum_bar is None else phrases.vacuum(spec.vacuum_bar)),
         ("fluid", "scan-fluid", phrases.fluid_of(spec)),
@@ -170,10 +169,6 @@ def _parts(spec: AssemblySpec) -> list[tuple[str, str, Message | None]]:
 def spec_rows(spec: AssemblySpec, t: Translator) -> list[tuple[str, str, str]]:
     """Hose, ends, length and clocking as (key, label, text)."""
     return [(key, t(label), t(said)) for key, label, said in _parts(spec) if said is not None]
-
-
-def _bar(bar: float) -> Message:
-    return Message("scan-pressure-figure", pressure=pressure(bar))
 
 
 def sections(content: TagContent, t: Translator) -> list[tuple[str, str, str]]:
@@ -282,21 +277,28 @@ def _whole(years: float) -> float:
     return int(years) if years == int(years) else years
 
 
-def _pressure(content: TagContent, rated: Assessment | None, t: Translator) -> View | None:
-    """``rated``: what the figure was derived by; None where it was read from the tag."""
+def _pressure(content: TagContent, assessed: Assessment | None, t: Translator) -> View | None:
+    """``assessed``: what the figure was derived by; None where it was read from the tag."""
     bar = content.working_pressure_bar
     if bar is None:
         return None
-    return {"si": str(round(bar)), "us": str(units.psi_of(bar)), "basis": _pressure_basis(content, rated, t)}
+    mark = t(rated.unverified(content)) if content.unverified_parts else None
+    basis = _pressure_basis(content, assessed, t)
+    return {"si": str(round(bar)), "us": str(units.psi_of(bar)), "mark": mark, "basis": basis}
 
 
-def _pressure_basis(content: TagContent, rated: Assessment | None, t: Translator) -> str:
+def _partly_rated(content: TagContent, t: Translator) -> list[str]:
+    """Where the pressure is not known: what the known parts allow, and whose figure to use for the others."""
+    return [t.html(line) for line in rated.lines(content)] if content.unknown_parts else []
+
+
+def _pressure_basis(content: TagContent, assessed: Assessment | None, t: Translator) -> str:
     given = content.spec.working_pressure
     if given:
         return t("scan-pressure-given", source=given.source)
-    if rated is None:
+    if assessed is None:
         return t("scan-pressure-as_tagged")
-    rating = rated.working_pressure
+    rating = assessed.working_pressure
     if not rating.limited_by:
         return t("scan-source", source=rating.source)
     return t("scan-pressure-least", part=phrases.part(rating.limited_by), source=rating.source)
@@ -322,7 +324,7 @@ def _end(tag: Tag, which: str, reader: Reader, assessed: Assessment | None) -> V
     tightening: Tightening | None = getattr(tag.content, f"tighten_{which[-1]}")
     return {
         "letter": which[-1].upper(),
-        "title": t(end_title(shown)),
+        "title": t(phrases.end_title(shown)),
         "words": t.html(phrases.end(shown)),
         "picture": picture.end(spec, which, reader),
         "thread": t.html(picture.thread(shown, reader)),

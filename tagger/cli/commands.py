@@ -10,11 +10,11 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from tagger import phrases
+from tagger import phrases, rated
 from tagger.errors import Problem, SpecError
 from tagger.i18n import Translator
 from tagger.intake import unusable
-from tagger.messages import Message
+from tagger.messages import Message, temperature
 from tagger.record import recorded
 from tagger.spec import AssemblySpec, TagContent
 
@@ -62,7 +62,7 @@ def check(a: argparse.Namespace, t: Translator) -> Answer:
 
     spec = _read_spec(a.spec)
     found = assess(spec, shop_settings().tables(), length_bands=a.length_bands)
-    return report.assessment(found, t), assessment_text(spec, found, t)
+    return report.assessment(spec, found, t), assessment_text(spec, found, t)
 
 
 def compare(a: argparse.Namespace, t: Translator) -> Answer:
@@ -130,7 +130,7 @@ def read(a: argparse.Namespace, t: Translator) -> Answer:
 
     found = _link_of(a.what)
     content = reading.content_of(found)
-    return reading.as_dict(content, found), f"{number.format(found.number)}\n{_content_text(content, t)}"
+    return reading.as_dict(content, found, t), f"{number.format(found.number)}\n{_content_text(content, t)}"
 
 
 def show(a: argparse.Namespace, t: Translator) -> Answer:
@@ -153,6 +153,7 @@ def show(a: argparse.Namespace, t: Translator) -> Answer:
         "link": tag.link,
         "spec": assembly.spec.as_dict(),
         "working_pressure_bar": assembly.content.working_pressure_bar,
+        "working_pressure_message": t.as_json(rated.message(assembly.content)),
         "built_on": assembly.built_on and assembly.built_on.isoformat(),
         **kept,
         **lineage,
@@ -314,7 +315,7 @@ def _content_text(content: TagContent, t: Translator) -> str:
     words, spec = Words(t.language), content.spec
     clocking = words.clocking(spec)
     lines = [
-        t("cli-pressure", pressure=words.pressure(content.working_pressure_bar)),
+        t("cli-pressure", pressure=rated.message(content)),
         t("cli-hose", hose=words.hose(spec.hose)),
         t("cli-end", end="A", fitting=words.end(spec.end_a)),
         t("cli-end", end="B", fitting=words.end(spec.end_b)),
@@ -323,6 +324,10 @@ def _content_text(content: TagContent, t: Translator) -> str:
         t("cli-tightening", end="A", how="; ".join(words.tighten(content.tighten_a, spec.end_a))),
         t("cli-tightening", end="B", how="; ".join(words.tighten(content.tighten_b, spec.end_b))),
     ]
+    lines += words.dangers(content)
+    lines.append(t("cli-fluid", fluid=phrases.fluid_of(spec)))
+    if spec.max_temperature_c is not None:
+        lines.append(t("cli-maximum-temperature", temperature=temperature(spec.max_temperature_c)))
     if spec.vacuum_bar is not None:
         lines.append(t("cli-vacuum", vacuum=phrases.vacuum(spec.vacuum_bar)))
     if content.built_on:

@@ -6,11 +6,11 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from tagger import messages as figure
-from tagger import phrases
+from tagger import phrases, rated
 from tagger.i18n import Translator
 from tagger.messages import Message
 from tagger.spec import AssemblySpec
-from tagger.trade.results import Assessment, EndAdvice, PartRating, WorkingPressure
+from tagger.trade.results import Assessment, EndAdvice, PartRating
 
 if TYPE_CHECKING:  # identifying needs numpy, which takes a tenth of a second to load
     from tagger.trade.identifying.identify import Candidate, Identification
@@ -46,7 +46,7 @@ def _candidate_line(c: Candidate) -> Message:
 
 def assessment_text(spec: AssemblySpec, found: Assessment, t: Translator) -> str:
     """Rating by part, limits, tightening and warnings, one line each, in the language of ``t``."""
-    lines = [t(_pressure_line(found.working_pressure))]
+    lines = [t(_pressure_line(spec, found)), *_doubts(spec, found, t)]
     lines += [f"  {t(_rating_line(part))}" for part in found.working_pressure.parts]
     limits = [
         Message("report-proof-pressure", pressure=_least(found.test_pressure_bar)),
@@ -61,7 +61,10 @@ def assessment_text(spec: AssemblySpec, found: Assessment, t: Translator) -> str
     return "\n".join([*lines, *(t(message) for message in (*limits, *tightening, *warnings))])
 
 
-def _pressure_line(found: WorkingPressure) -> Message:
+def _pressure_line(spec: AssemblySpec, assessed: Assessment) -> Message:
+    found = assessed.working_pressure
+    if found.value_bar is None and found.at_most_bar is not None:
+        return Message("report-pressure-partly", known=rated.message(assessed.content_of(spec)))
     if found.value_bar is None:
         return Message("report-pressure-unknown", why=found.why or Message("report-unknown"))
     shown = figure.pressure(found.value_bar)
@@ -77,6 +80,15 @@ def _pressure_line(found: WorkingPressure) -> Message:
         source=source,
         margin=found.margin_bar,
     )
+
+
+def _doubts(spec: AssemblySpec, found: Assessment, t: Translator) -> list[str]:
+    """That no published source rates a part, and what the tag says for whom."""
+    content = found.content_of(spec)
+    doubts = (
+        [rated.unverified(content)] if content.unverified_parts and found.working_pressure.value_bar else []
+    )
+    return [t(Message("report-doubt", doubt=doubt)) for doubt in doubts]
 
 
 def _rating_line(part: PartRating) -> Message:

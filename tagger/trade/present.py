@@ -53,5 +53,9 @@ def overrated(content: TagContent, tables: Tables) -> Overrated | None:
 
 
 def lowered(content: TagContent, found: Overrated | None) -> TagContent:
-    """The content with the pressure of today where that is lower."""
-    return content if found is None else content.model_copy(update={"working_pressure_bar": found.now_bar})
+    """The content with the pressure of today where that is lower, and with what is not known of it today."""
+    if found is None:
+        return content
+    now = found.now.content_of(content.spec)
+    told = ("working_pressure_bar", "at_most_bar", "unknown_parts", "unverified_parts", "dangers")
+    return content.model_copy(update={name: getattr(now, name) for name in told})

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from tagger import rated
 from tagger.errors import Speaks
 from tagger.messages import Message, english
+from tagger.spec import AssemblySpec
 from tagger.trade.results import (
     Assessment,
     EndAdvice,
@@ -73,11 +75,14 @@ def _candidate(c: Candidate, t: Speaks | None) -> dict[str, Any]:
     }
 
 
-def assessment(found: Assessment, t: Speaks | None = None) -> dict[str, Any]:
+def assessment(spec: AssemblySpec, found: Assessment, t: Speaks | None = None) -> dict[str, Any]:
     """The contract's answer of ``check``, its texts in the language of ``t``; a figure not known is null."""
     length = found.length_tolerance
     return {
-        "working_pressure": _working_pressure(found.working_pressure, t),
+        "working_pressure": {
+            **_working_pressure(found.working_pressure, t),
+            "message": _said(rated.message(found.content_of(spec)), t),
+        },
         "test_pressure_bar": found.test_pressure_bar,
         "burst_pressure_bar": found.burst_pressure_bar,
         "length_tolerance_mm": None if length is None else length.model_dump(mode="json"),

@@ -79,6 +79,24 @@ def test_the_certificate_says_what_was_recorded(bench: Bench, number: str) -> No
     assert "FAILED" in pypdfium2.PdfDocument(failed.content)[0].get_textpage().get_text_range()
 
 
+def test_the_certificate_names_fluid_temperature_and_what_is_not_known(bench: Bench, store: Store) -> None:
+    jis = {
+        "end_b.same": "",
+        "end_b.connection": "jis_60",
+        "end_b.size": "3/4",
+        "end_b.form": "female_swivel",
+        "end_b.shape": "straight",
+    }
+    bench.submit("/bench/build", HOSE | jis)
+    (made,) = store.find().assemblies
+    assert made.content.unknown_parts == ("end_b",)
+    _test(bench, made.number, "passed")
+    answer = bench.get(f"/bench/tag/{made.number}/certificate.pdf")
+    said = " ".join(pypdfium2.PdfDocument(answer.content)[0].get_textpage().get_text_range().split())
+    assert "at most. End B, 3/4 JIS 60" in said and "use the fitting manufacturer's value" in said
+    assert "Fluid mineral oil only" in said and "Maximum temperature 100 °C" in said
+
+
 def test_a_hold_longer_than_called_for_is_said_on_the_certificate(bench: Bench, number: str) -> None:
     assert "hold time 30 to 60 s." in bench.get(f"/bench/tag/{number}").text
     _test(bench, number, "passed", hold="90")

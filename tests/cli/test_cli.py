@@ -16,9 +16,9 @@ import pypdfium2
 import pytest
 from PIL import Image
 
-from tagger.code import number
+from tagger.code import link, number, payload
 from tagger.printing import readers
-from tagger.spec import AssemblySpec
+from tagger.spec import AssemblySpec, Danger, TagContent
 from tagger.store import Store
 from tagger.trade import assess
 from tests.printing.ipp.endpoint import serving
@@ -140,6 +140,23 @@ def test_a_size_the_family_has_not_is_refused_with_the_sizes_it_has(tagger: Shel
 )
 def test_wrong_usage_exits_with_2(tagger: Shell, arguments: tuple[str, ...]) -> None:
     tagger(*arguments, code=2)
+
+
+def test_a_tag_read_without_a_database_tells_the_partial_truth_its_fluid_and_its_danger(
+    tagger: Shell,
+) -> None:
+    content = TagContent(
+        spec=AssemblySpec.read(EXAMPLE),
+        at_most_bar=190,
+        unknown_parts=("end_b",),
+        dangers=(Danger.HEAT,),
+    )
+    url = link.build("https://tags.example.com", number.make(), payload.encode(content))
+    said = tagger("read", url).stdout
+    assert "Maximum working pressure: Hose and end A: 190 bar (2755 psi) at most. End B, " in said
+    assert "DANGER: hotter than the hose allows\nFluid: " in said
+    message = tagger.json("read", url)["working_pressure_message"]
+    assert message["id"] == "words-two-sentences" and message["text"] in said
 
 
 @pytest.mark.parametrize(

@@ -55,7 +55,7 @@ def test_measurements_that_cannot_be_read_are_named(api: httpx.Client) -> None:
 
 def test_check_has_the_shape_of_the_command_line(api: httpx.Client, store: Store) -> None:
     answer = api.post("/check", json=EXAMPLE_SPEC).json()
-    assert answer == report.assessment(assess(SPEC))
+    assert answer == report.assessment(SPEC, assess(SPEC))
     assert answer["ends"].keys() == {"a", "b"} and store.count() == 0
 
 

@@ -20,7 +20,7 @@ from api.settings import ClockingSense, Settings
 from tagger.code import link, number, payload
 from tagger.code.symbol import code128, qr
 from tagger.i18n import Translator
-from tagger.spec import AssemblySpec, Tightening
+from tagger.spec import AssemblySpec, Danger, TagContent, Tightening
 from tagger.store import Assembly, Kind, Store
 from tagger.trade import assess
 from tests.scan.conftest import OTHER_SHOP, SPEC, path, register, text
@@ -202,8 +202,6 @@ def test_what_a_phone_keeps_has_a_new_name_when_the_shop_has_a_new_address(store
 
 
 def test_a_figure_not_known_is_said_to_be_not_known(client: TestClient) -> None:
-    from tagger.spec import TagContent
-
     spec = AssemblySpec.read(
         {
             "hose": {"standard": "SAE 100R2", "dash": 8},
@@ -213,7 +211,7 @@ def test_a_figure_not_known_is_said_to_be_not_known(client: TestClient) -> None:
         }
     )
     shown = text(client.get(f"/T/{OTHER_SHOP}/{payload.encode(TagContent(spec=spec))}").text)
-    assert "Not known. Do not install this hose until" in shown
+    assert "working pressure of this assembly is not known. Do not install it until" in shown
     assert "not known: use the fitting manufacturer's value" in shown
     assert "How far to tighten this joint is not known" in shown
 
@@ -225,7 +223,44 @@ def test_a_hose_asked_to_work_outside_its_limits_shows_the_danger_before_the_pla
     page = client.get(path(hot)).text
     seen = text(page)
     assert seen.index("is above the maximum temperature") < seen.index("Max. working pressure")
-    assert "Do not install this hose until" in page
+    assert "Do not install it until" in page
+
+
+PARTLY_RATED = {
+    "hose": {"standard": "SAE 100R2", "dash": 8},
+    "end_a": {"connection": "sae_37_flare", "dash": 8, "form": "female_swivel"},
+    "end_b": {"connection": "jis_60", "size": "1/2", "form": "female_swivel"},
+    "clocking_deg": None,
+}
+
+
+@pytest.mark.parametrize("digits_only", [False, True])
+def test_an_unknown_end_leaves_the_partial_truth_on_the_page(
+    client: TestClient, store: Store, digits_only: bool
+) -> None:
+    made = register(store, **PARTLY_RATED)
+    bar = made.content.at_most_bar
+    assert bar is not None and made.content.unknown_parts == ("end_b",)
+    shown = text(client.get(f"/T/{OTHER_SHOP}/{made.digits}" if digits_only else path(made)).text)
+    assert f"Hose and end A: {round(bar)} bar" in shown and "at most End B, 1/2 JIS 60" in shown
+    assert "use the fitting manufacturer's value" in shown and "Do not install it until" in shown
+
+
+def test_unverified_parts_dangers_and_lubrication_stand_beside_the_figures_of_a_tag_without_a_record(
+    client: TestClient,
+) -> None:
+    oiled = Tightening(torque_min_nm=80, torque_max_nm=90, lubrication="lightly_oiled")
+    content = TagContent(
+        spec=AssemblySpec.read(SPEC),
+        working_pressure_bar=100,
+        unverified_parts=("end_b",),
+        dangers=(Danger.COLD,),
+        tighten_a=oiled,
+    )
+    page = text(client.get(f"/T/{OTHER_SHOP}/{payload.encode(content)}").text)
+    assert "100 bar 1450 psi End B unverified: no published source at hand" in page
+    assert "DANGER: colder than the hose allows" in page
+    assert "80 to 90 N·m 59 to 66 lbf·ft , lightly oiled" in page
 
 
 def test_a_flange_torque_stands_with_its_screw_and_never_with_anothers(

@@ -8,7 +8,7 @@ from tests.trade.specs import both, end, example
 
 
 def test_check_answers_in_the_contracts_shape() -> None:
-    answer = report.assessment(assess(example()))
+    answer = report.assessment(example(), assess(example()))
     assert {"value_bar", "limited_by", "source"} <= set(answer["working_pressure"])
     assert set(answer["length_tolerance_mm"]) >= {"minus", "plus", "source"}
     for name in ("a", "b"):
@@ -20,7 +20,7 @@ def test_check_answers_in_the_contracts_shape() -> None:
 def test_what_is_not_known_is_null_and_said_in_words() -> None:
     spec = both("EN 853 2SN", 8, end("bspp", "1/8", hose_dash=8))
     found = assess(spec)
-    answer = report.assessment(found)
+    answer = report.assessment(spec, found)
     assert answer["working_pressure"]["value_bar"] is None
     assert answer["ends"]["a"]["torque_nm"] is None
     assert answer["working_pressure"]["why"]["id"] == "trade-pressure-at-most"

@@ -11,13 +11,13 @@ from reportlab.lib.units import mm
 
 from api.settings import Settings
 from api.shared.papers import document
-from tagger import phrases
+from tagger import phrases, rated
 from tagger.code import link
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.i18n import Translator
 from tagger.i18n.figures import show_date
-from tagger.messages import Figure, Message, least_pressure, pressure
+from tagger.messages import Figure, Message, least_pressure, pressure, temperature
 from tagger.store import Assembly, Event, Kind, Store
 
 _CODE, _WIDTHS = 26 * mm, (42, 128)
@@ -83,7 +83,7 @@ def _result(test: Event) -> str:
 
 
 def _of_the_assembly(known: Assembly) -> list[Row]:
-    spec, bar = known.spec, known.content.working_pressure_bar
+    spec = known.spec
     place = ", ".join(part for part in (known.machine, known.position) if part)
     return [
         (Message("papers-hose"), _with_lot(phrases.hose(spec.hose), spec.hose.lot)),
@@ -91,12 +91,23 @@ def _of_the_assembly(known: Assembly) -> list[Row]:
         (Message("papers-end-b"), _with_lot(phrases.end(spec.end_b), spec.end_b.lot)),
         (Message("papers-length"), phrases.overall_length(spec)),
         (Message("papers-clocking"), phrases.clocking(spec)),
-        (Message("papers-working-pressure"), phrases.NOT_KNOWN if bar is None else pressure(bar)),
+        (Message("papers-working-pressure"), rated.message(known.content)),
         (Message("papers-working-pressure-source"), known.assessment.working_pressure.source),
+        (Message("papers-fluid"), phrases.fluid_of(spec)),
+        (Message("papers-temperature"), _hottest(known)),
+        *((Message("papers-danger"), danger) for danger in rated.dangers(known.content)),
         (Message("papers-built-on"), known.built_on),
         (Message("papers-customer"), known.customer),
         (Message("papers-machine-position"), place),
     ]
+
+
+def _hottest(known: Assembly) -> Figure | None:
+    """As entered, else what the hose bears with the fluid."""
+    celsius = known.spec.max_temperature_c
+    if celsius is None:
+        celsius = known.assessment.max_temperature_c
+    return None if celsius is None else temperature(celsius)
 
 
 def _with_lot(part: Message, lot: str | None) -> Message:

@@ -48,6 +48,9 @@ export function end(which, tables) {
   return message("words-end-material-jump", { ...common, ...made, dash });
 }
 
+// Size and family: "-12 37° flare (JIC)".
+export const endTitle = (which, tables) => message("words-end-title", { size: sizeText(which, tables), connection: connection(which.connection) });
+
 // The hose in a line: "SAE 100R2 -12 (3/4 in)", "SAE 100R5 -12 (for 3/4 in tube)".
 export function hose({ standard, edition, dash }, tables) {
   const inches = inchText(dash * 25.4 / 16);

@@ -10,8 +10,15 @@ export function tighten(tightening, end, tables) {
   return lines.length ? lines : [NOT_KNOWN];
 }
 
-// The torque of the nut, or of each screw of a flange.
+// The torque with how the joint is lubricated at it; without where the tag does not say.
 function torqued(tightening, end, tables) {
+  const said = turned(tightening, end, tables), { lubrication } = tightening;
+  if (!said || !lubrication) return said;
+  return { id: "words-torque-lubricated", values: { torque: said, lubrication: { id: `trade-lubrication-${lubrication}` } } };
+}
+
+// The torque of the nut, or of each screw of a flange.
+function turned(tightening, end, tables) {
   const { torque_min_nm: low, torque_max_nm: high } = tightening;
   if (high === null) return null;
   const values = { torque: torque(low, high) };

@@ -7,6 +7,7 @@ import { guide } from "./fit.js";
 import { format } from "./number.js";
 import * as phrases from "./phrases.js";
 import { assemblyPicture, clockingPicture, endPicture, mating } from "./picture.js";
+import * as rated from "./rated.js";
 import { tighten } from "./tighten.js";
 import { psiOf, round } from "./units.js";
 
@@ -23,7 +24,9 @@ export function view(tag, kit, today) {
     warnings: [],
     line: t.html("scan-one_line", { hose: phrases.hose(spec.hose, tables), length: figures.length(spec.length_mm) }),
     end_a_short: t.html(shortEnd(spec.end_a, tables)), end_b_short: t.html(shortEnd(spec.end_b, tables)),
-    pressure: pressure(content, t),
+    pressure: pressure(content, kit),
+    partly_rated: content.unknown_parts.length ? rated.lines(content, tables).map((line) => t.html(line)) : [],
+    carried_dangers: rated.dangers(content).map((line) => t(line)),
     overview: assemblyPicture(spec, kit),
     ends: ["end_a", "end_b"].map((which) => endOf(content, which, kit)),
     length: { figure: t.html(long(spec.length_mm)), basis: t(phrases.lengthBasis(spec.length_basis)), tolerance: null, source: null },
@@ -48,11 +51,9 @@ export function view(tag, kit, today) {
 // A figure alone, as a message.
 const long = (mm) => ({ id: "scan-length-figure", values: { length: figures.length(mm) } });
 const warm = (celsius) => ({ id: "scan-temperature", values: { temperature: figures.temperature(celsius) } });
-const pressed = (bar) => ({ id: "scan-pressure-figure", values: { pressure: figures.pressure(bar) } });
 
-// Size and family; with its shape, an end without what the page says further down.
-const title = (end, tables) => ({ id: "scan-end_title", values: { size: phrases.sizeText(end, tables), connection: phrases.connection(end.connection) } });
-const shortEnd = (end, tables) => ({ id: "scan-short_end", values: { title: title(end, tables), shape: phrases.shape(end) } });
+// An end without what the page says further down.
+const shortEnd = (end, tables) => ({ id: "scan-short_end", values: { title: phrases.endTitle(end, tables), shape: phrases.shape(end) } });
 const covers = (spec) => ({ id: "scan-cover_list", values: { covers: spec.covers.map(phrases.cover) } });
 
 function orderLines(tag, content, { t, tables }) {
@@ -62,14 +63,14 @@ function orderLines(tag, content, { t, tables }) {
 
 // The whole content as labels and words, in the order in which a shop asks for it.
 function sections(content, t, tables) {
-  const { spec } = content, bar = content.working_pressure_bar, celsius = spec.max_temperature_c;
+  const { spec } = content, celsius = spec.max_temperature_c;
   return [
     [t("scan-hose"), t(phrases.hose(spec.hose, tables))],
     [t("scan-end_a"), t(phrases.end(spec.end_a, tables))],
     [t("scan-end_b"), t(phrases.end(spec.end_b, tables))],
     [t("scan-length"), t(phrases.overallLength(spec))],
     [t("scan-clocking"), spec.clocking_deg === null ? "" : t(phrases.clocking(spec))],
-    [t("scan-pressure"), t(bar === null ? phrases.NOT_KNOWN : pressed(bar))],
+    [t("scan-pressure"), t(rated.said(content, tables))],
     [t("scan-max_temperature"), celsius === null ? "" : t(warm(celsius))],
     [t("scan-vacuum"), spec.vacuum_bar === null ? "" : t(phrases.vacuum(spec.vacuum_bar))],
     [t("scan-fluid"), t(phrases.fluidOf(spec))],
@@ -77,18 +78,19 @@ function sections(content, t, tables) {
   ].filter(([, text]) => text);
 }
 
-function pressure(content, t) {
+function pressure(content, { t }) {
   const bar = content.working_pressure_bar, given = content.spec.working_pressure;
   if (bar === null) return null;
   const basis = given ? t("scan-pressure-given", { source: given.source }) : t("scan-pressure-as_tagged");
-  return { si: String(round(bar)), us: String(psiOf(bar)), basis };
+  const mark = content.unverified_parts.length ? t(rated.unverified(content)) : null;
+  return { si: String(round(bar)), us: String(psiOf(bar)), mark, basis };
 }
 
 function endOf(content, which, kit) {
   const { t, tables } = kit;
   const end = content.spec[which], letter = which.at(-1);
   return {
-    letter: letter.toUpperCase(), title: t(title(end, tables)), words: t.html(phrases.end(end, tables)),
+    letter: letter.toUpperCase(), title: t(phrases.endTitle(end, tables)), words: t.html(phrases.end(end, tables)),
     picture: endPicture(content.spec, which, kit),
     thread: t.html(thread(end, tables)), size_note: t(scale(end, tables)),
     tighten: tighten(content[`tighten_${letter}`], end, tables).map((line) => t.html(line)),

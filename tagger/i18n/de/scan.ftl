@@ -138,10 +138,8 @@ scan-notice-shelf = Hergestellt am { $day }, vor mehr als { $years } { $years ->
 
 scan-one_line = { $hose }, { $length }
 scan-short_end = { $title }, { $shape }
-scan-end_title = { $size } { $connection }
 scan-torque = { $torque }
 scan-temperature = { $temperature }
-scan-pressure-figure = { $pressure }
 scan-length-figure = { $length }
 scan-cover_list = { LIST($covers) }
 scan-day = { $day }
@@ -149,7 +147,7 @@ scan-day = { $day }
 ## A tag: the hose
 
 scan-pressure = Max. Betriebsdruck
-scan-pressure-not_known = Nicht bekannt. Bauen Sie diese Schlauchleitung erst ein, wenn die Angaben des Schlauchherstellers und des Armaturenherstellers den Betriebsdruck bestätigt haben.
+scan-pressure-not_known = Der Betriebsdruck dieser Schlauchleitung ist nicht bekannt. Bauen Sie sie erst ein, wenn die Angaben des Schlauchherstellers und des Armaturenherstellers ihn bestätigt haben.
 scan-pressure-given = Von der Werkstatt festgelegter Wert. Quelle: { $source }
 scan-pressure-as_tagged = Angabe der Werkstatt auf dem Schild
 scan-pressure-least = Kleinster zulässiger Druck von Schlauch und beiden Enden; begrenzt durch { SAY($part, case: "acc") }. Quelle: { $source }

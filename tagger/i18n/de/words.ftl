@@ -150,6 +150,34 @@ words-record-position = Einbauort
 ## An assembly in words
 
 words-not-known = nicht bekannt: Wert des Armaturenherstellers verwenden
+words-parts = { $which ->
+    [hose] Schlauch
+    [end_a] Ende A
+    [end_b] Ende B
+    [hose-end_a] Schlauch und Ende A
+    [hose-end_b] Schlauch und Ende B
+    [end_a-end_b] { $case ->
+           *[plain] beide Enden
+            [start] Beide Enden
+        }
+   *[all] Schlauch und beide Enden
+ }
+words-rated = { $pressure }
+words-rated-unverified = { $pressure }, { $parts } ungeprüft: keine veröffentlichte Quelle zur Hand
+words-rated-at_most = { SAY($parts, case: "start") }: höchstens { $pressure }
+words-rated-ask-hose = Schlauch, { $what }: Wert des Schlauchherstellers verwenden
+words-rated-ask-end_a = Ende A, { $what }: Wert des Armaturenherstellers verwenden
+words-rated-ask-end_b = Ende B, { $what }: Wert des Armaturenherstellers verwenden
+words-unverified = { SAY($parts, case: "start") } ungeprüft: keine veröffentlichte Quelle zur Hand
+words-two-sentences = { $first }. { $second }.
+words-three-sentences = { $first }. { $second }. { $third }.
+words-four-sentences = { $first }. { $second }. { $third }. { $fourth }.
+words-danger-fluid = GEFAHR: { $fluid } nur mit Freigabe des Schlauchherstellers
+words-danger-heat = GEFAHR: heißer, als der Schlauch verträgt
+words-danger-cold = GEFAHR: kälter, als der Schlauch verträgt
+words-danger-pressure = GEFAHR: Es wurde mehr Druck verlangt als zulässig
+words-end-title = { $size } { $connection }
+words-torque-lubricated = { $torque }, { $lubrication }
 words-shape-straight = gerade
 words-shape-elbow = { $angle }-Bogen
 words-shape-elbow-drop = { $angle }-Bogen, Bogenhöhe { $drop }

@@ -138,10 +138,8 @@ scan-notice-shelf = Built on { $day }, more than { $years } { $years ->
 
 scan-one_line = { $hose }, { $length }
 scan-short_end = { $title }, { $shape }
-scan-end_title = { $size } { $connection }
 scan-torque = { $torque }
 scan-temperature = { $temperature }
-scan-pressure-figure = { $pressure }
 scan-length-figure = { $length }
 scan-cover_list = { LIST($covers) }
 scan-day = { $day }
@@ -149,7 +147,7 @@ scan-day = { $day }
 ## A tag: the hose
 
 scan-pressure = Max. working pressure
-scan-pressure-not_known = Not known. Do not install this hose until the hose and fitting manufacturers' data have confirmed its working pressure.
+scan-pressure-not_known = The working pressure of this assembly is not known. Do not install it until the hose and fitting manufacturers' data have confirmed it.
 scan-pressure-given = Value set by the shop. Source: { $source }
 scan-pressure-as_tagged = As recorded on the tag by the shop
 scan-pressure-least = Lowest rating of hose and both ends; limited by { SAY($part) }. Source: { $source }

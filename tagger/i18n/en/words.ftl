@@ -140,6 +140,52 @@ words-record-position = Position
 ## An assembly in words
 
 words-not-known = not known: use the fitting manufacturer's value
+words-parts = { $which ->
+    [hose] { $case ->
+           *[plain] hose
+            [start] Hose
+        }
+    [end_a] { $case ->
+           *[plain] end A
+            [start] End A
+        }
+    [end_b] { $case ->
+           *[plain] end B
+            [start] End B
+        }
+    [hose-end_a] { $case ->
+           *[plain] hose and end A
+            [start] Hose and end A
+        }
+    [hose-end_b] { $case ->
+           *[plain] hose and end B
+            [start] Hose and end B
+        }
+    [end_a-end_b] { $case ->
+           *[plain] both ends
+            [start] Both ends
+        }
+   *[all] { $case ->
+           *[plain] hose and both ends
+            [start] Hose and both ends
+        }
+ }
+words-rated = { $pressure }
+words-rated-unverified = { $pressure }, { $parts } unverified: no published source at hand
+words-rated-at_most = { SAY($parts, case: "start") }: { $pressure } at most
+words-rated-ask-hose = Hose, { $what }: use the hose manufacturer's value
+words-rated-ask-end_a = End A, { $what }: use the fitting manufacturer's value
+words-rated-ask-end_b = End B, { $what }: use the fitting manufacturer's value
+words-unverified = { SAY($parts, case: "start") } unverified: no published source at hand
+words-two-sentences = { $first }. { $second }.
+words-three-sentences = { $first }. { $second }. { $third }.
+words-four-sentences = { $first }. { $second }. { $third }. { $fourth }.
+words-danger-fluid = DANGER: { $fluid } only with the hose manufacturer's approval
+words-danger-heat = DANGER: hotter than the hose allows
+words-danger-cold = DANGER: colder than the hose allows
+words-danger-pressure = DANGER: more pressure was asked for than is allowed
+words-end-title = { $size } { $connection }
+words-torque-lubricated = { $torque }, { $lubrication }
 words-shape-straight = straight
 words-shape-elbow = { $angle } elbow
 words-shape-elbow-drop = { $angle } elbow, drop { $drop }

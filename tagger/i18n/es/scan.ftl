@@ -138,10 +138,8 @@ scan-notice-shelf = Fabricado el { $day }, hace más de { $years } { $years ->
 
 scan-one_line = { $hose }, { $length }
 scan-short_end = { $title }, { $shape }
-scan-end_title = { $size } { $connection }
 scan-torque = { $torque }
 scan-temperature = { $temperature }
-scan-pressure-figure = { $pressure }
 scan-length-figure = { $length }
 scan-cover_list = { LIST($covers) }
 scan-day = { $day }
@@ -149,7 +147,7 @@ scan-day = { $day }
 ## A tag: the hose
 
 scan-pressure = Presión de trabajo máx.
-scan-pressure-not_known = No se conoce. No monte este latiguillo hasta que los datos del fabricante de la manguera y del fabricante del racor hayan confirmado su presión de trabajo.
+scan-pressure-not_known = No se conoce la presión de trabajo de este latiguillo. No lo monte hasta que los datos del fabricante de la manguera y del fabricante del racor la hayan confirmado.
 scan-pressure-given = Valor fijado por el taller. Fuente: { $source }
 scan-pressure-as_tagged = Según lo puso el taller en la etiqueta
 scan-pressure-least = La menor presión admisible de la manguera y los dos extremos; la limita { SAY($part) }. Fuente: { $source }

@@ -150,6 +150,52 @@ words-record-position = Posición
 ## An assembly in words
 
 words-not-known = no se conoce: use el valor del fabricante del racor
+words-parts = { $which ->
+    [hose] { $case ->
+           *[plain] manguera
+            [start] Manguera
+        }
+    [end_a] { $case ->
+           *[plain] extremo A
+            [start] Extremo A
+        }
+    [end_b] { $case ->
+           *[plain] extremo B
+            [start] Extremo B
+        }
+    [hose-end_a] { $case ->
+           *[plain] manguera y extremo A
+            [start] Manguera y extremo A
+        }
+    [hose-end_b] { $case ->
+           *[plain] manguera y extremo B
+            [start] Manguera y extremo B
+        }
+    [end_a-end_b] { $case ->
+           *[plain] los dos extremos
+            [start] Los dos extremos
+        }
+   *[all] { $case ->
+           *[plain] manguera y los dos extremos
+            [start] Manguera y los dos extremos
+        }
+ }
+words-rated = { $pressure }
+words-rated-unverified = { $pressure }, sin verificar ({ $parts }): no hay fuente publicada a mano
+words-rated-at_most = { SAY($parts, case: "start") }: { $pressure } como máximo
+words-rated-ask-hose = Manguera, { $what }: use el valor del fabricante de la manguera
+words-rated-ask-end_a = Extremo A, { $what }: use el valor del fabricante del racor
+words-rated-ask-end_b = Extremo B, { $what }: use el valor del fabricante del racor
+words-unverified = { SAY($parts, case: "start") }: sin verificar, no hay fuente publicada a mano
+words-two-sentences = { $first }. { $second }.
+words-three-sentences = { $first }. { $second }. { $third }.
+words-four-sentences = { $first }. { $second }. { $third }. { $fourth }.
+words-danger-fluid = PELIGRO: { $fluid } solo con la aprobación del fabricante de la manguera
+words-danger-heat = PELIGRO: más caliente de lo que admite la manguera
+words-danger-cold = PELIGRO: más frío de lo que admite la manguera
+words-danger-pressure = PELIGRO: se pidió más presión de la admisible
+words-end-title = { $size } { $connection }
+words-torque-lubricated = { $torque }, { $lubrication }
 words-shape-straight = recto
 words-shape-elbow = codo { $angle }
 words-shape-elbow-drop = codo { $angle }, altura { $drop }

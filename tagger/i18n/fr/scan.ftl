@@ -138,10 +138,8 @@ scan-notice-shelf = Fabriqué le { $day }, il y a plus de { $years } { $years ->
 
 scan-one_line = { $hose }, { $length }
 scan-short_end = { $title }, { $shape }
-scan-end_title = { $size } { $connection }
 scan-torque = { $torque }
 scan-temperature = { $temperature }
-scan-pressure-figure = { $pressure }
 scan-length-figure = { $length }
 scan-cover_list = { LIST($covers) }
 scan-day = { $day }
@@ -149,7 +147,7 @@ scan-day = { $day }
 ## A tag: the hose
 
 scan-pressure = Pression de service max.
-scan-pressure-not_known = Non connue. Ne montez pas ce flexible avant que les données du fabricant du tuyau et du fabricant d'embouts aient confirmé sa pression de service.
+scan-pressure-not_known = La pression de service de ce flexible n'est pas connue. Ne le montez pas avant que les données du fabricant du tuyau et du fabricant d'embouts l'aient confirmée.
 scan-pressure-given = Valeur fixée par l'atelier. Source : { $source }
 scan-pressure-as_tagged = Valeur inscrite sur l'étiquette par l'atelier
 scan-pressure-least = La plus faible pression admissible du tuyau et des deux extrémités ; la limite vient { SAY($part, case: "of") }. Source : { $source }

@@ -150,6 +150,52 @@ words-record-position = Emplacement
 ## An assembly in words
 
 words-not-known = valeur inconnue (utilisez celle du fabricant d'embouts)
+words-parts = { $which ->
+    [hose] { $case ->
+           *[plain] tuyau
+            [start] Tuyau
+        }
+    [end_a] { $case ->
+           *[plain] extrémité A
+            [start] Extrémité A
+        }
+    [end_b] { $case ->
+           *[plain] extrémité B
+            [start] Extrémité B
+        }
+    [hose-end_a] { $case ->
+           *[plain] tuyau et extrémité A
+            [start] Tuyau et extrémité A
+        }
+    [hose-end_b] { $case ->
+           *[plain] tuyau et extrémité B
+            [start] Tuyau et extrémité B
+        }
+    [end_a-end_b] { $case ->
+           *[plain] les deux extrémités
+            [start] Les deux extrémités
+        }
+   *[all] { $case ->
+           *[plain] tuyau et les deux extrémités
+            [start] Tuyau et les deux extrémités
+        }
+ }
+words-rated = { $pressure }
+words-rated-unverified = { $pressure }, valeur non vérifiée ({ $parts }) : aucune source publiée disponible
+words-rated-at_most = { SAY($parts, case: "start") } : { $pressure } au maximum
+words-rated-ask-hose = Tuyau, { $what } : utilisez la valeur du fabricant du tuyau
+words-rated-ask-end_a = Extrémité A, { $what } : utilisez la valeur du fabricant d'embouts
+words-rated-ask-end_b = Extrémité B, { $what } : utilisez la valeur du fabricant d'embouts
+words-unverified = { SAY($parts, case: "start") } : valeur non vérifiée, aucune source publiée disponible
+words-two-sentences = { $first }. { $second }.
+words-three-sentences = { $first }. { $second }. { $third }.
+words-four-sentences = { $first }. { $second }. { $third }. { $fourth }.
+words-danger-fluid = DANGER : { $fluid } uniquement avec l'accord du fabricant du tuyau
+words-danger-heat = DANGER : température supérieure à celle admise pour le tuyau
+words-danger-cold = DANGER : température inférieure à celle admise pour le tuyau
+words-danger-pressure = DANGER : pression demandée supérieure à la pression admissible
+words-end-title = { $size } { $connection }
+words-torque-lubricated = { $torque }, { $lubrication }
 words-shape-straight = droit
 words-shape-elbow = coude { $angle }
 words-shape-elbow-drop = coude { $angle }, déport { $drop }
