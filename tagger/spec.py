@@ -163,10 +163,35 @@ class _Value(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
 
 
+class GivenRating(_Value):
+    """The manufacturer's working pressure of one part, with its source.
+
+    It stands for a rating that is not known or unverified, and raises no other. ``fluid`` and
+    ``max_temperature_c`` are what the source names: the figure then holds for that fluid, and up to that
+    temperature; without both it lifts no limit of fluid or heat. ``confirmed``: it is right although it is
+    above every figure of the tables for that kind of part.
+    """
+
+    value_bar: Annotated[float, *_PRESSURE, _bounded(0.1, 3000)]
+    source: str = Field(min_length=1, max_length=80)
+    fluid: Fluid | None = None
+    max_temperature_c: Annotated[float, *_TEMPERATURE, _bounded(-100, 400)] | None = None
+    confirmed: bool = False
+
+
+class FluidApproval(_Value):
+    """The hose manufacturer's approval of a fluid, up to the temperature that its source names."""
+
+    fluid: Fluid
+    max_temperature_c: Annotated[float, *_TEMPERATURE, _bounded(-100, 400)]
+    source: str = Field(min_length=1, max_length=80)
+
+
 class Hose(_Value):
     """The hose between the ends: ``standard`` as printed on the lay line, bore by ``dash``.
 
-    ``part`` is its manufacturer's part number; with the ``lot`` it names the reel.
+    ``part`` is its manufacturer's part number; with the ``lot`` it names the reel. ``rating`` and
+    ``approval`` are its manufacturer's; no tag carries them.
     """
 
     standard: str = Field(min_length=1, max_length=40)
@@ -174,6 +199,8 @@ class Hose(_Value):
     edition: str | None = Field(default=None, min_length=1, max_length=12)
     part: str | None = Field(default=None, min_length=1, max_length=40)
     lot: str | None = Field(default=None, max_length=40)
+    rating: GivenRating | None = None
+    approval: FluidApproval | None = None
 
     @field_validator("standard", mode="after")
     @classmethod
@@ -189,6 +216,7 @@ class End(_Value):
     ``description``: with the connection ``other``, what the end is, its thread included.
     ``series``: heavy or light, in families where one thread is made in both; None is not known.
     ``shape``: straight, elbow_45, elbow_90, or the bend in whole degrees.
+    ``rating``: the fitting manufacturer's; no tag carries it.
     """
 
     connection: Connection
@@ -202,6 +230,7 @@ class End(_Value):
     material: Material = Material.CARBON_STEEL
     hose_dash: Dash | None = None
     lot: str | None = Field(default=None, max_length=40)
+    rating: GivenRating | None = None
 
     @field_validator("shape", mode="after")
     @classmethod
@@ -369,9 +398,18 @@ class AssemblySpec(_Value):
             }
         )
 
+    def without_ratings(self) -> AssemblySpec:
+        """The spec without what manufacturers say of its parts: that is kept apart, and is theirs for today."""
+        parts = {
+            "hose": self.hose.model_copy(update={"rating": None, "approval": None}),
+            "end_a": self.end_a.model_copy(update={"rating": None}),
+            "end_b": self.end_b.model_copy(update={"rating": None}),
+        }
+        return self.model_copy(update=parts)
+
     def carried(self) -> AssemblySpec:
-        """The part of the spec that a tag carries: without the hose's part number, lots and note."""
-        return self.without_lots().model_copy(update={"note": None})
+        """The part of the spec that a tag carries: without lots, note and what manufacturers say of its parts."""
+        return self.without_lots().without_ratings().model_copy(update={"note": None})
 
 
 class Basis(StrEnum):

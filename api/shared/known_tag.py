@@ -53,7 +53,7 @@ def find(store: Store, typed: str, digits: str | None, tables: Tables) -> Tag:
     makes up for, StoreError where there is neither a record nor digits.
     """
     found = _find(store, typed, digits)
-    high = overrated(found.content, tables)
+    high = overrated(found.content, tables, found.record.spec if found.record else None)
     return replace(found, content=lowered(found.content, high), overrated=high)
 
 

@@ -192,7 +192,7 @@ def overrated(_: argparse.Namespace, t: Translator) -> Answer:
     rows, lines, tables = [], [], shop_settings().tables()
     with open_store() as store:
         for item in store.every():
-            high = present.overrated(item.content, tables)
+            high = present.overrated(item.content, tables, item.spec)
             if high is None:
                 continue
             number = shown(item.number)

@@ -65,14 +65,15 @@ def _hose_problems(spec: AssemblySpec, tables: Tables) -> list[Problem]:
     hose = spec.hose
     standard = tables.standard_of(hose.standard)
     if standard is None:
-        if spec.working_pressure is not None:
+        if spec.working_pressure is not None or hose.rating is not None or tables.pressures_of(hose):
             return []
         standards = tuple(tables.standards)
         unknown = Message("trade-not-a-standard", standard=hose.standard, standards=standards)
         return [Problem("hose.standard", hose.standard, unknown)]
     tables.edition_of(hose, standard.standard)
     dashes = {r.dash for r in tables.hose_pressures.get(standard.standard, ())}
-    if str(hose.dash) in dashes or "all" in dashes or spec.working_pressure is not None:
+    given = spec.working_pressure is not None or hose.rating is not None
+    if str(hose.dash) in dashes or "all" in dashes or given:
         return []
     sizes = tuple(sorted(dashes, key=int))
     why = Message("trade-not-a-hose-size", dash=hose.dash, standard=standard.standard, sizes=sizes)

@@ -65,10 +65,11 @@ def _parts(spec: AssemblySpec, tables: Tables) -> dict[str, tuple[object, ...]]:
     """All that each part's rating depends on."""
     hose = spec.hose
     found: dict[str, tuple[object, ...]] = {
-        "hose": (standard_name(spec, tables), hose.dash, compact_name(hose.edition or ""))
+        "hose": (standard_name(spec, tables), hose.dash, compact_name(hose.edition or ""), hose.rating)
     }
     for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
-        found[name] = (end.connection, end.size_key, end.series, end.form, end.shape, end.material)
+        made_of = (end.connection, end.size_key, end.series, end.form, end.shape, end.material)
+        found[name] = (*made_of, end.rating)
     return found
 
 

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 
 from tagger.errors import TaggerError
 from tagger.messages import Message, pressure
-from tagger.spec import TagContent
+from tagger.spec import AssemblySpec, TagContent
 from tagger.trade.assess import assess
 from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables
@@ -35,8 +35,11 @@ class Overrated:
         return Message("trade-overrated", was=was, now=pressure(self.now_bar))
 
 
-def overrated(content: TagContent, tables: Tables) -> Overrated | None:
+def overrated(content: TagContent, tables: Tables, spec: AssemblySpec | None = None) -> Overrated | None:
     """How the content's pressure stands above today's rating; None where it does not.
+
+    ``spec``: that of the record, where there is one; it holds what manufacturers say of the parts, which no tag
+    carries.
 
     A tag of version 1 does not say what fluid and heat the source of an entered pressure names: read
     without its record, such a pressure lifts no limit.
@@ -45,7 +48,7 @@ def overrated(content: TagContent, tables: Tables) -> Overrated | None:
     if was is None:
         return None
     try:
-        now = assess(content.spec, tables)
+        now = assess(spec or content.spec, tables)
     except TaggerError:  # a part that today's tables do not know: nothing to hold it against
         return None
     bar = now.working_pressure.value_bar

@@ -10,42 +10,121 @@ entered whose source names that fluid and temperature.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 from typing import Literal, TypeVar
 
 from tagger import phrases
+from tagger.errors import TradeError
 from tagger.messages import Message, pressure
 from tagger.messages import temperature as celsius
-from tagger.spec import AssemblySpec, End, Hose, Material, PressureOverride
+from tagger.spec import AssemblySpec, End, Fluid, Hose, Material, PressureOverride
+from tagger.trade import given, temperature
 from tagger.trade import rows as row
-from tagger.trade import temperature
 from tagger.trade.results import PartRating, Warning_, WorkingPressure
-from tagger.trade.tables import Tables
+from tagger.trade.tables import Tables, compact_name
+
+Rated = TypeVar("Rated", row.HosePressureRow, row.PressureRow)
 
 
 def rate(spec: AssemblySpec, tables: Tables) -> tuple[WorkingPressure, list[Warning_]]:
     """The working pressure of the assembly, in bar, part by part, with its warnings."""
-    printed, warnings = hose_rating(spec.hose, tables)
+    if impossible := given.problems(spec, tables):
+        raise TradeError(impossible)
+    printed, warnings = hose_rating(spec.hose, tables, _asked(spec, tables))
     unfit = temperature.unfit(spec, tables)
     hose = printed
     if unfit is not None:
-        hose = _not_known("hose", unfit)
+        hose = _beyond_limits(spec, tables, printed) or _not_known("hose", unfit)
         warnings = [w for w in warnings if w.code != "edition_not_given"]
+    hose, more = _hose_with_given(hose, printed, unfit, spec, tables)
+    warnings += more
     parts = [hose]
     for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
-        parts.append(end_rating(name, end, tables, spec.max_temperature_c))
-        warnings += _same_thread(name, end, tables)
+        rated, more = _end_with_given(name, end, spec, tables)
+        parts.append(rated)
+        warnings += more + _same_thread(name, end, tables)
+    marked = [given.above_published(part, spec, tables) for part in parts]
+    parts = [part for part, _ in marked]
     warnings += _part_warnings(parts)
-    given = spec.working_pressure
-    if given is not None and _beyond(unfit, spec, tables) and not temperature.lifts(given, spec):
-        warnings.append(_not_lifted(given))
-    elif given is not None:
-        bar = given.value_bar
-        if hose is not printed and printed.value_bar is not None and bar > printed.value_bar:
+    for _, said in marked:
+        warnings += said
+    override, within = spec.working_pressure, unfit is None
+    unfit = None if hose.value_bar is not None else unfit
+    if override is not None and _beyond(unfit, spec, tables) and not temperature.lifts(override, spec):
+        warnings.append(_not_lifted(override))
+    elif override is not None:
+        bar = override.value_bar
+        if not within and printed.value_bar is not None and bar > printed.value_bar:
             warnings.append(_beyond_limits_warning(bar, printed.value_bar, printed.source))
             bar = printed.value_bar
-        parts.append(PartRating(part="override", value_bar=bar, source=given.source, confidence="given"))
+        parts.append(PartRating(part="override", value_bar=bar, source=override.source, confidence="given"))
     answer, more = _together(parts, unfit)
     return answer, warnings + more
+
+
+@dataclass(frozen=True)
+class Asked:
+    """What is asked of a part beside its pressure: the fluid, and how hot it may get in °C."""
+
+    fluid: Fluid = Fluid.MINERAL_OIL
+    hottest_c: float | None = None
+
+
+def _asked(spec: AssemblySpec, tables: Tables) -> Asked:
+    return Asked(spec.fluid or Fluid.MINERAL_OIL, given.hottest_c(spec, tables))
+
+
+def _hose_with_given(
+    hose: PartRating, printed: PartRating, unfit: Message | None, spec: AssemblySpec, tables: Tables
+) -> tuple[PartRating, list[Warning_]]:
+    """The hose's rating with the one that was given for it, which beyond a limit must name fluid and heat."""
+    rating = spec.hose.rating
+    lifted = hose.value_bar is not None or not _beyond(unfit, spec, tables)
+    if rating is not None and not lifted:
+        lifted = spec.max_temperature_c is not None and temperature.lifts(rating, spec)
+    rated, more = given.with_given(hose, rating, spec, tables, lifted=lifted)
+    verified = printed.value_bar is not None and printed.confidence not in given.UNVERIFIED
+    if rated.confidence == "given" and verified and (rated.value_bar or 0) > (printed.value_bar or 0):
+        more.append(_beyond_limits_warning(rated.value_bar or 0, printed.value_bar or 0, printed.source))
+        rated = rated.model_copy(update={"value_bar": printed.value_bar})
+    return rated, more
+
+
+def _beyond_limits(spec: AssemblySpec, tables: Tables, printed: PartRating) -> PartRating | None:
+    """A shop's own rating for the very fluid and heat that the standard does not allow; never above its own."""
+    if spec.max_temperature_c is None:
+        return None
+    fluid = spec.fluid or Fluid.MINERAL_OIL
+    found = [
+        r
+        for r in _rows_of_hose(spec.hose, tables)
+        if r.fluid == fluid
+        and r.max_temperature_c is not None
+        and spec.max_temperature_c <= r.max_temperature_c
+    ]
+    if not found:
+        return None
+    low = min(found, key=lambda r: r.max_working_bar)
+    rated = _rating("hose", low, low.note)
+    if printed.value_bar is not None and printed.value_bar < low.max_working_bar:
+        return rated.model_copy(update={"value_bar": printed.value_bar, "printed": printed.printed})
+    return rated
+
+
+def _end_with_given(
+    name: str, end: End, spec: AssemblySpec, tables: Tables
+) -> tuple[PartRating, list[Warning_]]:
+    """An end's rating with the one that was given for it, which beyond a source's condition must name the heat."""
+    asked = _asked(spec, tables)
+    rated = end_rating(name, end, tables, asked.hottest_c, asked.fluid)
+    named = end.rating is not None and end.rating.max_temperature_c is not None
+    lifted = named or not _conditional(rated)
+    return given.with_given(rated, end.rating, spec, tables, lifted=lifted)
+
+
+def _conditional(rated: PartRating) -> bool:
+    """Whether the end has a rating that does not hold at the heat that is asked of it."""
+    return rated.why is not None and rated.why.id == "trade-why-end-condition"
 
 
 def _beyond(unfit: Message | None, spec: AssemblySpec, tables: Tables) -> bool:
@@ -54,47 +133,89 @@ def _beyond(unfit: Message | None, spec: AssemblySpec, tables: Tables) -> bool:
     if unfit is not None:
         return True
     unknown = tables.standard_of(spec.hose.standard) is None
-    return unknown and spec.fluid is not None and temperature.needs_source(spec.fluid, tables)
+    if not unknown or spec.fluid is None or not temperature.needs_source(spec.fluid, tables):
+        return False
+    return not temperature.approved(spec, tables)
 
 
-def _not_lifted(given: PressureOverride) -> Warning_:
-    message = Message("trade-pressure-not-lifted", entered=pressure(given.value_bar), source=given.source)
+def _not_lifted(override: PressureOverride) -> Warning_:
+    message = Message(
+        "trade-pressure-not-lifted", entered=pressure(override.value_bar), source=override.source
+    )
     return Warning_(code="pressure_not_lifted", field="working_pressure", message=message, severity="danger")
 
 
-def hose_rating(hose: Hose, tables: Tables) -> tuple[PartRating, list[Warning_]]:
+def hose_rating(hose: Hose, tables: Tables, asked: Asked | None = None) -> tuple[PartRating, list[Warning_]]:
     """The hose's own rating: the least printed for its standard, edition and dash.
 
-    Without an edition, the least over all editions.
+    Without an edition, the least over all editions. A row that names a fluid or a temperature holds for
+    what is ``asked`` alone.
     """
     standard = tables.standard_of(hose.standard)
+    found = [r for r in _rows_of_hose(hose, tables) if _holds_for(r, asked or Asked())]
     if standard is None:
+        if found:
+            low = _least_printed(_trusted(found))
+            return _rating("hose", low, low.note), []
         return _not_known("hose", Message("trade-why-standard", standard=hose.standard)), []
-    edition = tables.edition_of(hose, standard.standard)
-    found = [
-        r
-        for r in tables.hose_pressures.get(standard.standard, ())
-        if r.dash in (str(hose.dash), "all") and (edition is None or r.edition == edition.figures)
-    ]
     if not found:
         why = Message("trade-why-hose", standard=standard.standard, dash=hose.dash)
         return _not_known("hose", why), []
+    found = _trusted(found)
     low = _least_printed(found, psi=standard.bands == "sae")
-    warnings = _edition_warning(hose, standard, found, low) if edition is None else []
+    warnings = _edition_warning(hose, standard, found, low) if hose.edition is None else []
     if low.in_standard == "no":
         outside = Message("trade-outside-standard", dash=hose.dash, standard=standard.standard)
         warnings.append(Warning_(code="outside_standard", field="hose.dash", message=outside))
     return _rating("hose", low, low.note), warnings
 
 
-def end_rating(name: str, end: End, tables: Tables, hottest_c: float | None = None) -> PartRating:
+def _rows_of_hose(hose: Hose, tables: Tables) -> list[row.HosePressureRow]:
+    """The rows of the hose's standard, edition and dash; those of all editions where none is named."""
+    standard = tables.standard_of(hose.standard)
+    edition = tables.edition_of(hose, standard.standard) if standard else None
+    named = compact_name(hose.edition or "") if standard is None else ""
+    return [
+        r
+        for r in tables.pressures_of(hose)
+        if r.dash in (str(hose.dash), "all")
+        and (edition is None or r.edition == edition.figures)
+        and (not named or compact_name(r.edition) == named)
+    ]
+
+
+def _holds_for(item: row.HosePressureRow, asked: Asked) -> bool:
+    if item.fluid and item.fluid != asked.fluid:
+        return False
+    most = item.max_temperature_c
+    return most is None or (asked.hottest_c is not None and asked.hottest_c <= most)
+
+
+def _trusted(found: list[Rated]) -> list[Rated]:
+    """What rates a part: unverified figures give way to a shop's own of the same edition or series."""
+    own = {_variant(r) for r in found if r.confidence == "shop"}
+    return [r for r in found if r.confidence not in given.UNVERIFIED or _variant(r) not in own]
+
+
+def _variant(item: row.HosePressureRow | row.PressureRow) -> str:
+    return item.edition if isinstance(item, row.HosePressureRow) else item.series
+
+
+def end_rating(
+    name: str,
+    end: End,
+    tables: Tables,
+    hottest_c: float | None = None,
+    fluid: Fluid = Fluid.MINERAL_OIL,
+) -> PartRating:
     """The rating of one end by family, size, form, shape and material.
 
-    A row that holds only up to a temperature rates nothing above it, nor where ``hottest_c`` is not known.
+    A row that holds only up to a temperature rates nothing above it, nor where ``hottest_c`` is not known;
+    one that holds for a fluid rates nothing with another.
     """
     fitting = [r for r in _rows_of(end, tables) if _fits(r, end)]
-    own = [r for r in fitting if r.use == "rating" and r.material == end.material]
-    rated = [r for r in own if _holds_at(r, hottest_c)]
+    own = [r for r in fitting if r.use == "rating" and r.material == end.material and r.fluid in ("", fluid)]
+    rated = _trusted([r for r in own if _holds_at(r, hottest_c)])
     if own and not rated:
         limit = max(r.max_temperature_c for r in own if r.max_temperature_c is not None)
         return _not_known(
@@ -158,10 +279,7 @@ def _no_rating(end: End, fitting: list[row.PressureRow]) -> Message:
     )
 
 
-Printed = TypeVar("Printed", row.HosePressureRow, row.PressureRow)
-
-
-def _least_printed(found: Sequence[Printed], *, psi: bool = True) -> Printed:
+def _least_printed(found: Sequence[Rated], *, psi: bool = True) -> Rated:
     """The row with the least figure.
 
     Figures within 0.3 % are one figure printed in two units (2500 psi, 172 bar): of those the
@@ -283,6 +401,14 @@ def _part_warnings(parts: Iterable[PartRating]) -> list[Warning_]:
         if part.value_bar is None and part.why is not None:
             said = Message("trade-rating-not-known", part=named, why=part.why)
             found.append(Warning_(code="rating_not_known", field=part.part, message=said))
+        elif part.value_bar is not None and part.confidence in ("shop", "given"):
+            said = Message(
+                f"trade-rating-by-{part.confidence}",
+                part=named,
+                pressure=pressure(part.value_bar),
+                source=part.source,
+            )
+            found.append(Warning_(code="rating_by_shop", field=part.part, message=said, severity="note"))
         elif part.value_bar is not None and part.confidence == "memory":
             said = Message(
                 "trade-rating-unverified",

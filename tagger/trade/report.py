@@ -8,6 +8,7 @@ from tagger import rated
 from tagger.errors import Speaks
 from tagger.messages import Message, english
 from tagger.spec import AssemblySpec
+from tagger.trade import given
 from tagger.trade.results import (
     Assessment,
     EndAdvice,
@@ -100,6 +101,7 @@ def assessment(spec: AssemblySpec, found: Assessment, t: Speaks | None = None) -
         "content_l": found.content_l,
         "ends": {"a": _end(found.end_a, t), "b": _end(found.end_b, t)},
         "warnings": [_warning(warning, t) for warning in found.warnings],
+        "asks": [{"field": ask.field, **_said(ask.message, t)} for ask in given.asks(found)],
     }
 
 

@@ -38,6 +38,9 @@ class PartRating(_Value):
     note: str = ""  # what the source says beside its figure, in its own words
     printed: str = ""  # the figure and unit as the source prints them
     why: Message | None = None
+    above_published_bar: float | None = (
+        None  # the highest published figure, where a shop's or a given one is above
+    )
 
 
 class WorkingPressure(_Value):

@@ -121,24 +121,44 @@ class Tables:
     steps: tuple[row.FitStep, ...]
     raw: dict[str, tuple[Any, ...]]
     sources: dict[str, row.Source]
+    published: dict[str, tuple[Any, ...]]
     _spellings: dict[str, str]
     bands: Bands | None = None
 
     @classmethod
-    def load(cls, extra: Path | str | None = None, bands: Bands | None = None) -> Tables:
+    def load(
+        cls,
+        extra: Path | str | None = None,
+        bands: Bands | None = None,
+        kept: Iterable[tuple[str, Any]] = (),
+    ) -> Tables:
         """Ours, and a shop's own from the folder ``extra``.
 
+        ``kept``: more rows of the shop's (``shop_row``), each with the name of its table; they come after the folder's.
         ``bands``: whose length tolerances the shop holds to, "sae" or "din"; by default those of
         each hose's standard. Raises TradeError where a file there has a name or a cell that cannot be used.
         """
-        return cls.of(_ours() if extra is None else _with_shop_rows(_ours(), Path(extra)), bands)
+        raw = _ours() if extra is None else _with_shop_rows(_ours(), Path(extra))
+        for table, row_ in kept:
+            raw = merged(raw, table, [row_])
+        return cls.of(raw, bands, published=_ours())
 
     @classmethod
-    def of(cls, raw: dict[str, tuple[Any, ...]], bands: Bands | None = None) -> Tables:
+    def of(
+        cls,
+        raw: dict[str, tuple[Any, ...]],
+        bands: Bands | None = None,
+        published: dict[str, tuple[Any, ...]] | None = None,
+    ) -> Tables:
         """The tables of these rows, by the names of the files.
 
-        Rows carry the short name of their source; ``raw`` keeps them as they are written.
+        Rows carry the short name of their source; ``raw`` keeps them as they are written. ``published``: the
+        rows that a shop's own are held against; by default those of ``raw``.
         """
+        against = {
+            name: tuple(r for r in (published or raw)[name] if r.confidence not in ("shop", "memory"))
+            for name in ("connection_pressure", "hose_pressure", "hose_fluids")
+        }
         sources = {r.source: r for r in raw["sources"]}
         written, raw = raw, {name: _with_short_names(rows, sources) for name, rows in raw.items()}
         return cls(
@@ -170,6 +190,7 @@ class Tables:
             steps=tuple(sorted(raw["fit_steps"], key=lambda r: r.order)),
             raw=written,
             sources=sources | {r.short: r for r in sources.values()},
+            published=against,
             _spellings={
                 compact_name(name): r.standard
                 for r in raw["hose_standards"]
@@ -229,6 +250,21 @@ class Tables:
         """
         found = self._spellings.get(compact_name(name))
         return self.standards[found] if found else None
+
+    def pressures_of(self, hose: Hose) -> tuple[row.HosePressureRow, ...]:
+        """Every rating of the hose's standard; of a standard that is not here, a shop's own by the same name."""
+        return self._of_hose(hose, self.hose_pressures)
+
+    def fluids_of(self, hose: Hose) -> tuple[row.HoseFluidRow, ...]:
+        """What sources say of fluids in hoses of that standard; of one that is not here, a shop's own rows."""
+        return self._of_hose(hose, self.hose_fluids)
+
+    def _of_hose(self, hose: Hose, rows: dict[str, tuple[T, ...]]) -> tuple[T, ...]:
+        standard = self.standard_of(hose.standard)
+        if standard is not None:
+            return rows.get(standard.standard, ())
+        own = compact_name(hose.standard)
+        return next((found for name, found in rows.items() if compact_name(name) == own), ())
 
     def edition_of(self, hose: Hose, standard: str) -> row.HoseEdition | None:
         """The edition printed on the hose; None where none is named.

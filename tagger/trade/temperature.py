@@ -10,7 +10,7 @@ from __future__ import annotations
 from tagger import phrases
 from tagger.messages import Message, Value
 from tagger.messages import temperature as celsius
-from tagger.spec import AssemblySpec, Fluid, Hose, PressureOverride
+from tagger.spec import AssemblySpec, Fluid, GivenRating, Hose, PressureOverride
 from tagger.trade import rows as row
 from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
@@ -22,7 +22,7 @@ def lowest(spec: AssemblySpec, tables: Tables) -> tuple[float | None, str]:
     if standard is None:
         return None, ""
     least, source = standard.min_temperature_c, standard.source
-    entry = _entry(spec.fluid, standard, tables)
+    entry = _entry(spec.fluid, spec.hose, tables)
     if entry is not None and entry.min_temperature_c is not None and entry.min_temperature_c > least:
         return entry.min_temperature_c, entry.source
     return least, source
@@ -36,7 +36,8 @@ def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
     """
     standard = tables.standard_of(spec.hose.standard)
     if standard is None:
-        return []
+        entry = _entry(spec.fluid, spec.hose, tables)
+        return [] if entry is None else _by_manufacturer(entry, spec.hose.standard, tables)
     found = _temperature(spec, standard) + _cold(spec, standard, tables)
     if spec.fluid is not None:
         found += fluid_warnings(spec.fluid, spec.max_temperature_c, spec.hose, tables)
@@ -49,7 +50,7 @@ def unfit(spec: AssemblySpec, tables: Tables) -> Message | None:
     if standard is None:
         return None
     given, name = spec.max_temperature_c, standard.standard
-    entry = _entry(spec.fluid, standard, tables)
+    entry = _entry(spec.fluid, spec.hose, tables)
     if given is not None and given > standard.max_temperature_c:
         limit = celsius(standard.max_temperature_c)
         return Message("trade-unfit-hot", standard=name, limit=limit, source=standard.source)
@@ -83,7 +84,7 @@ def limit_of(hose: Hose, fluid: Fluid | None, tables: Tables) -> tuple[float | N
     standard = tables.standard_of(hose.standard)
     if standard is None:
         return None, ""
-    entry = _entry(fluid or Fluid.MINERAL_OIL, standard, tables)
+    entry = _entry(fluid or Fluid.MINERAL_OIL, hose, tables)
     if entry is None:
         if fluid is not None and needs_source(fluid, tables):
             return None, ""
@@ -95,7 +96,7 @@ def limit_of(hose: Hose, fluid: Fluid | None, tables: Tables) -> tuple[float | N
     return standard.max_temperature_c, standard.source
 
 
-def lifts(given: PressureOverride, spec: AssemblySpec) -> bool:
+def lifts(given: PressureOverride | GivenRating, spec: AssemblySpec) -> bool:
     """Whether a pressure entered counts beyond a limit of fluid or heat.
 
     Only where its source names the very fluid, and a temperature no lower than the spec's.
@@ -106,8 +107,45 @@ def lifts(given: PressureOverride, spec: AssemblySpec) -> bool:
     return spec.max_temperature_c is None or hottest >= spec.max_temperature_c
 
 
-def _entry(fluid: Fluid | None, standard: row.HoseStandard, tables: Tables) -> row.HoseFluidRow | None:
-    return next((r for r in tables.hose_fluids.get(standard.standard, ()) if r.fluid == fluid), None)
+def _entry(fluid: Fluid | None, hose: Hose, tables: Tables) -> row.HoseFluidRow | None:
+    """What a source says of the fluid: an approval that came with the hose, else the tables' row."""
+    approval = hose.approval
+    if approval is not None and approval.fluid == fluid:
+        return row.HoseFluidRow(
+            hose.standard, fluid, None, approval.max_temperature_c, approval.source, "given", ""
+        )
+    return next((r for r in tables.fluids_of(hose) if r.fluid == fluid), None)
+
+
+def approved(spec: AssemblySpec, tables: Tables) -> bool:
+    """Whether a hose of no standard here may carry a fluid that needs a source: by an approval that names it,
+    and no hotter."""
+    entry = _entry(spec.fluid, spec.hose, tables)
+    if entry is None or entry.max_temperature_c is None or spec.max_temperature_c is None:
+        return False
+    return spec.max_temperature_c <= entry.max_temperature_c
+
+
+def _by_manufacturer(entry: row.HoseFluidRow, name: str, tables: Tables) -> list[Warning_]:
+    """Said where a manufacturer's approval lets a fluid flow: it is that manufacturer's hose alone."""
+    if entry.confidence not in ("shop", "given") or entry.max_temperature_c is None:
+        return []
+    values: dict[str, Value] = {
+        "standard": name,
+        "fluid": phrases.fluid(entry.fluid),
+        "limit": celsius(entry.max_temperature_c),
+        "source": entry.source,
+    }
+    theirs = [
+        r.max_temperature_c
+        for r in tables.published["hose_fluids"]
+        if (r.standard, r.fluid) == (name, entry.fluid)
+    ]
+    if theirs and (None in theirs or entry.max_temperature_c > max(theirs)):
+        message = Message("trade-fluid-approved-beyond", **values)
+    else:
+        message = Message("trade-fluid-approved", **values)
+    return [Warning_(code="fluid_approved", field="fluid", message=message)]
 
 
 def _temperature(spec: AssemblySpec, standard: row.HoseStandard) -> list[Warning_]:
@@ -142,7 +180,7 @@ def _cold(spec: AssemblySpec, standard: row.HoseStandard, tables: Tables) -> lis
 def speaks_of(fluid: Fluid, hose: Hose, tables: Tables) -> bool:
     """Whether a source speaks of this fluid in a hose of that standard."""
     standard = tables.standard_of(hose.standard)
-    return standard is not None and _entry(fluid, standard, tables) is not None
+    return standard is not None and _entry(fluid, hose, tables) is not None
 
 
 def fluid_warnings(fluid: Fluid, hottest_c: float | None, hose: Hose, tables: Tables) -> list[Warning_]:
@@ -151,7 +189,7 @@ def fluid_warnings(fluid: Fluid, hottest_c: float | None, hose: Hose, tables: Ta
     if standard is None:
         return []
     name, said = standard.standard, phrases.fluid(fluid)
-    entry = _entry(fluid, standard, tables)
+    entry = _entry(fluid, hose, tables)
     if entry is None:
         if needs_source(fluid, tables):
             message = Message("trade-fluid-unnamed", standard=name, fluid=said)
@@ -175,4 +213,4 @@ def fluid_warnings(fluid: Fluid, hottest_c: float | None, hose: Hose, tables: Ta
         return [
             Warning_(code="too_hot_for_fluid", field="max_temperature_c", message=message, severity="danger")
         ]
-    return []
+    return _by_manufacturer(entry, name, tables)

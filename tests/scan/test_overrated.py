@@ -77,3 +77,22 @@ def test_a_pressure_entered_for_no_fluid_is_taken_away_on_the_tag_too(
     for address in (path(made), f"/T/{OTHER_SHOP}/{made.digits}"):
         shown = text(client.get(address).text)
         assert "By the values of today no pressure applies." in shown
+
+
+def test_a_figure_of_the_fitting_manufacturer_holds_on_the_page_of_its_record(
+    client: TestClient, store: Store
+) -> None:
+    rating = {"value_bar": 120, "source": "fitting catalogue, page 7"}
+    end = {
+        "connection": "jis_30",
+        "size": "M22x1.5",
+        "form": "female_swivel",
+        "hose_dash": 12,
+        "rating": rating,
+    }
+    spec = AssemblySpec.read(SPEC | {"end_a": end, "end_b": end, "clocking_deg": None})
+    found = assess(spec)
+    assert found.working_pressure.value_bar == 120
+    made = store.register(spec, found)[0]
+    shown = text(client.get(path(made)).text)
+    assert "Lower pressure than registered" not in shown and "120 bar" in shown

@@ -30,6 +30,22 @@ trade-pressure-too-high = Der eingegebene Druck, { $entered } (Quelle: { $source
 trade-pressure-too-high-for = Der eingegebene Druck, { $entered } (Quelle: { $source }), liegt über dem zulässigen Druck { SAY($part, case: "gen") }, { $pressure }. Es gilt der niedrigere Wert. Er ersetzt den fehlenden zulässigen Druck folgender Teile: { LIST($parts) }.
 trade-pressure-beyond-hose = Der eingegebene Druck, { $entered }, liegt über dem zulässigen Druck des Schlauchs innerhalb seiner Grenzen, { $pressure } (Quelle: { $source }). Es gilt der niedrigere Wert.
 
+## A manufacturer's value of one part: entered, kept by the shop, or asked for
+
+trade-rating-too-high = Der eingegebene Herstellerwert { SAY($part, case: "gen") }, { $entered } (Quelle: { $source }), liegt über dem veröffentlichten Wert, { $pressure }. Es gilt der niedrigere Wert.
+trade-rating-not-lifted = { SAY($part, case: "start") }: Der eingegebene Herstellerwert { $entered } (Quelle: { $source }) gilt nicht. Über eine Grenze von Medium oder Wärme hinaus zählt er nur, wenn seine Quelle das Medium und die Höchsttemperatur dieser Schlauchleitung nennt: Geben Sie beides mit ihm ein, dazu die Höchsttemperatur der Schlauchleitung.
+trade-rating-other-fluid = { SAY($part, case: "start") }: Der eingegebene Herstellerwert { $entered } (Quelle: { $source }) gilt nicht: Seine Quelle nennt ein anderes Medium als das dieser Schlauchleitung ({ $fluid }).
+trade-rating-too-hot = { SAY($part, case: "start") }: Der eingegebene Herstellerwert { $entered } (Quelle: { $source }) gilt nicht: Seine Quelle nennt ihn nur bis { $limit }. Geben Sie die Höchsttemperatur der Schlauchleitung ein oder einen Wert für diese Temperatur.
+trade-rating-unconfirmed = { SAY($part, case: "start") }: Der eingegebene Herstellerwert { $entered } (Quelle: { $source }) wird nicht verwendet. Er liegt über jedem Wert der Tabellen für diese Art von Teil, { $highest }. Prüfen Sie die Einheit (3000 psi sind 207 bar). Wenn er stimmt, bestätigen Sie ihn.
+trade-rating-impossible = Kein solches Teil arbeitet über { $limit }.
+    .mend = Die Einheit prüfen: 3000 psi sind 207 bar.
+trade-rating-by-shop = { SAY($part, case: "start") }: { $pressure } ist der Wert Ihrer Werkstatt (Quelle: { $source }).
+trade-rating-by-given = { SAY($part, case: "start") }: { $pressure } ist der eingegebene Herstellerwert (Quelle: { $source }).
+trade-rating-above-published = { SAY($part, case: "start") }: { $pressure } (Quelle: { $source }) liegt über jedem veröffentlichten Wert für dieses Teil; der höchste ist { $highest }. Stellen Sie sicher, dass es das Teil ist, von dem die Quelle spricht.
+trade-ask-rating-hose = Den Betriebsdruck des Schlauchherstellers mit seiner Quelle eingeben. Ihre Werkstatt kann ihn für jede weitere Schlauchleitung behalten.
+trade-ask-rating-end = { SAY($part, case: "start") }: den Betriebsdruck des Armaturenherstellers mit seiner Quelle eingeben. Ihre Werkstatt kann ihn für jede weitere Schlauchleitung behalten.
+trade-ask-approval = Die Freigabe des Schlauchherstellers für dieses Medium ({ $fluid }) mit Höchsttemperatur und Quelle eingeben. Ihre Werkstatt kann sie für jede weitere Schlauchleitung behalten.
+
 ## Temperature and fluid
 
 trade-too-hot = { $given } liegt über der Höchsttemperatur von { $standard }, { $limit } ({ $source }). Eine Druckminderung dafür ist nicht veröffentlicht: einen Schlauch verwenden, der für diese Temperatur zugelassen ist.
@@ -39,6 +55,8 @@ trade-fluid-not-suited = { $standard } ist nicht für { SAY($fluid, case: "acc")
 trade-too-hot-for-fluid = Mit { SAY($fluid, case: "dat") } hat { $standard } eine Höchsttemperatur von { $limit } ({ $source }), die Spezifikation nennt aber { $given }.
 trade-unfit-fluid-unnamed = Keine Quelle sagt, dass { $standard } für { SAY($fluid, case: "acc") } geeignet ist.
 trade-fluid-unnamed = Keine Quelle sagt, dass { $standard } für { SAY($fluid, case: "acc") } geeignet ist; deshalb gilt kein Druck. Den Schlauchhersteller fragen und den zulässigen Druck mit dem Medium und der Höchsttemperatur eingeben, die die Quelle nennt.
+trade-fluid-approved = { $standard } darf dieses Medium ({ $fluid }) bis { $limit } führen, laut Freigabe des Herstellers ({ $source }). Sie gilt nur für den Schlauch dieses Herstellers: Stellen Sie sicher, dass er es ist.
+trade-fluid-approved-beyond = { $standard } darf dieses Medium ({ $fluid }) bis { $limit } führen, laut Freigabe des Herstellers ({ $source }), die über das hinausgeht, was veröffentlichte Quellen erlauben. Sie gilt nur für den Schlauch dieses Herstellers: Stellen Sie sicher, dass er es ist.
 trade-fluid-as-oil = Keine Quelle nennt { SAY($fluid, case: "acc") } für { $standard }. Das Medium wird wie ein Öl auf Mineralölbasis behandelt: beim Schlauchhersteller bestätigen lassen.
 trade-pressure-not-lifted = Der eingegebene Druck, { $entered } (Quelle: { $source }), gilt nicht. Jenseits einer Grenze für Medium oder Temperatur zählt er nur, wenn seine Quelle das Medium und die Höchsttemperatur dieser Schlauchleitung nennt: beide dazu eingeben.
 trade-overrated = Diese Schlauchleitung wurde für { $was } registriert. Nach den heutigen Werten ist sie für höchstens { $now } zulässig. Den niedrigeren Wert verwenden.

@@ -30,6 +30,22 @@ trade-pressure-too-high = The pressure entered, { $entered } (source: { $source 
 trade-pressure-too-high-for = The pressure entered, { $entered } (source: { $source }), is above the rating of { SAY($part, case: "of") }, { $pressure }. The lower value applies. It replaces the missing rating of { LIST($parts) }.
 trade-pressure-beyond-hose = The pressure entered, { $entered }, is above the hose rating within its limits, { $pressure } (source: { $source }). The lower value applies.
 
+## A manufacturer's value of one part: entered, kept by the shop, or asked for
+
+trade-rating-too-high = The manufacturer's value entered for { SAY($part) }, { $entered } (source: { $source }), is above its published rating, { $pressure }. The lower value applies.
+trade-rating-not-lifted = { SAY($part, case: "start") }: the manufacturer's value entered, { $entered } (source: { $source }), does not apply. It counts beyond a limit of fluid or heat only if its source names the fluid and the maximum temperature of this assembly: enter both with it, and the maximum temperature of the assembly.
+trade-rating-other-fluid = { SAY($part, case: "start") }: the manufacturer's value entered, { $entered } (source: { $source }), does not apply: its source names { $fluid }, which is not the fluid of this assembly.
+trade-rating-too-hot = { SAY($part, case: "start") }: the manufacturer's value entered, { $entered } (source: { $source }), does not apply: its source gives it up to { $limit } only. Enter the maximum temperature of the assembly, or a value for its heat.
+trade-rating-unconfirmed = { SAY($part, case: "start") }: the manufacturer's value entered, { $entered } (source: { $source }), is not used. It is above every rating of this kind of part in the tables, { $highest }. Check the unit (3000 psi is 207 bar). If it is right, confirm it.
+trade-rating-impossible = No such part works above { $limit }.
+    .mend = Check the unit: 3000 psi is 207 bar.
+trade-rating-by-shop = { SAY($part, case: "start") }: { $pressure } is your shop's value (source: { $source }).
+trade-rating-by-given = { SAY($part, case: "start") }: { $pressure } is the manufacturer's value entered (source: { $source }).
+trade-rating-above-published = { SAY($part, case: "start") }: { $pressure } (source: { $source }) is above every published rating of this part; the highest is { $highest }. Make sure that this is the part which the source rates.
+trade-ask-rating-hose = Enter the hose manufacturer's working pressure with its source. Your shop can keep it for every later assembly.
+trade-ask-rating-end = { SAY($part, case: "start") }: enter the fitting manufacturer's working pressure with its source. Your shop can keep it for every later assembly.
+trade-ask-approval = Enter the hose manufacturer's approval of { $fluid } with its maximum temperature and its source. Your shop can keep it for every later assembly.
+
 ## Temperature and fluid
 
 trade-too-hot = { $given } is above the maximum temperature of { $standard }, { $limit } ({ $source }). No published derating exists: use a hose rated for that temperature.
@@ -39,6 +55,8 @@ trade-fluid-not-suited = { $standard } is not suitable for { $fluid } ({ $source
 trade-too-hot-for-fluid = With { $fluid }, { $standard } has a maximum temperature of { $limit } ({ $source }), but the spec has { $given }.
 trade-unfit-fluid-unnamed = No source says that { $standard } may carry { $fluid }.
 trade-fluid-unnamed = No source says that { $standard } may carry { $fluid }, so no pressure applies. Ask the hose manufacturer, and enter the approved pressure with the fluid and the maximum temperature that the source names.
+trade-fluid-approved = { $standard } may carry { $fluid } up to { $limit } by its manufacturer's approval ({ $source }). It holds for that manufacturer's hose only: make sure that this is it.
+trade-fluid-approved-beyond = { $standard } may carry { $fluid } up to { $limit } by its manufacturer's approval ({ $source }), which goes beyond what published sources allow. It holds for that manufacturer's hose only: make sure that this is it.
 trade-fluid-as-oil = No source names { $fluid } for { $standard }. It is treated as a petroleum-based oil: confirm it with the hose manufacturer.
 trade-pressure-not-lifted = The pressure entered, { $entered } (source: { $source }), does not apply. It counts beyond a limit of fluid or heat only if its source names the fluid and the maximum temperature of this assembly: enter both with it.
 trade-overrated = This hose was registered for { $was }. By the values of today it may work at { $now } at most. Use the lower value.

@@ -30,6 +30,22 @@ trade-pressure-too-high = La presión introducida, { $entered } (fuente: { $sour
 trade-pressure-too-high-for = La presión introducida, { $entered } (fuente: { $source }), supera la presión admisible { SAY($part, case: "of") }, { $pressure }. Se aplica el valor menor. Sustituye a la presión admisible que falta para { LIST($parts) }.
 trade-pressure-beyond-hose = La presión introducida, { $entered }, supera la presión admisible de la manguera dentro de sus límites, { $pressure } (fuente: { $source }). Se aplica el valor menor.
 
+## A manufacturer's value of one part: entered, kept by the shop, or asked for
+
+trade-rating-too-high = El valor del fabricante introducido para { SAY($part) }, { $entered } (fuente: { $source }), supera el valor publicado, { $pressure }. Se aplica el valor más bajo.
+trade-rating-not-lifted = { SAY($part, case: "start") }: el valor del fabricante introducido, { $entered } (fuente: { $source }), no se aplica. Más allá de un límite de fluido o de calor solo cuenta si su fuente nombra el fluido y la temperatura máxima de este latiguillo: introduzca ambos con él, y la temperatura máxima del latiguillo.
+trade-rating-other-fluid = { SAY($part, case: "start") }: el valor del fabricante introducido, { $entered } (fuente: { $source }), no se aplica: su fuente nombra otro fluido que el de este latiguillo ({ $fluid }).
+trade-rating-too-hot = { SAY($part, case: "start") }: el valor del fabricante introducido, { $entered } (fuente: { $source }), no se aplica: su fuente solo lo da hasta { $limit }. Introduzca la temperatura máxima del latiguillo, o un valor válido a esa temperatura.
+trade-rating-unconfirmed = { SAY($part, case: "start") }: el valor del fabricante introducido, { $entered } (fuente: { $source }), no se usa. Supera todos los valores de las tablas para este tipo de pieza, { $highest }. Compruebe la unidad (3000 psi son 207 bar). Si es correcto, confírmelo.
+trade-rating-impossible = Ninguna pieza de este tipo trabaja por encima de { $limit }.
+    .mend = Compruebe la unidad: 3000 psi son 207 bar.
+trade-rating-by-shop = { SAY($part, case: "start") }: { $pressure } es el valor de su taller (fuente: { $source }).
+trade-rating-by-given = { SAY($part, case: "start") }: { $pressure } es el valor del fabricante introducido (fuente: { $source }).
+trade-rating-above-published = { SAY($part, case: "start") }: { $pressure } (fuente: { $source }) supera todos los valores publicados para esta pieza; el más alto es { $highest }. Asegúrese de que es la pieza a la que se refiere la fuente.
+trade-ask-rating-hose = Introduzca la presión de trabajo del fabricante de la manguera con su fuente. Su taller puede conservarla para todos los latiguillos siguientes.
+trade-ask-rating-end = { SAY($part, case: "start") }: introduzca la presión de trabajo del fabricante del racor con su fuente. Su taller puede conservarla para todos los latiguillos siguientes.
+trade-ask-approval = Introduzca la autorización del fabricante de la manguera para este fluido ({ $fluid }), con su temperatura máxima y su fuente. Su taller puede conservarla para todos los latiguillos siguientes.
+
 ## Temperature and fluid
 
 trade-too-hot = { $given } supera la temperatura máxima de { $standard }, { $limit } ({ $source }). No hay reducción de presión publicada: use una manguera apta para esa temperatura.
@@ -39,6 +55,8 @@ trade-fluid-not-suited = { $standard } no es apta para este fluido: { $fluid } (
 trade-too-hot-for-fluid = Con este fluido ({ $fluid }), { $standard } tiene una temperatura máxima de { $limit } ({ $source }), pero la especificación indica { $given }.
 trade-unfit-fluid-unnamed = Ninguna fuente dice que { $standard } sea apta para este fluido: { $fluid }.
 trade-fluid-unnamed = Ninguna fuente dice que { $standard } sea apta para este fluido: { $fluid }. Por eso no vale ninguna presión. Pregunte al fabricante de la manguera e indique la presión admitida con el fluido y la temperatura máxima que nombra la fuente.
+trade-fluid-approved = { $standard } puede llevar este fluido ({ $fluid }) hasta { $limit } según la autorización de su fabricante ({ $source }). Solo vale para la manguera de ese fabricante: asegúrese de que es esta.
+trade-fluid-approved-beyond = { $standard } puede llevar este fluido ({ $fluid }) hasta { $limit } según la autorización de su fabricante ({ $source }), que va más allá de lo que permiten las fuentes publicadas. Solo vale para la manguera de ese fabricante: asegúrese de que es esta.
 trade-fluid-as-oil = Ninguna fuente nombra este fluido para { $standard }: { $fluid }. Se trata como un aceite mineral: confírmelo con el fabricante de la manguera.
 trade-pressure-not-lifted = La presión introducida, { $entered } (fuente: { $source }), no vale. Más allá de un límite de fluido o de temperatura solo cuenta si su fuente nombra el fluido y la temperatura máxima de este latiguillo: indique los dos con ella.
 trade-overrated = Este latiguillo se registró para { $was }. Según los valores actuales admite { $now } como máximo. Use el valor más bajo.

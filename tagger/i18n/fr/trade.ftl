@@ -30,6 +30,22 @@ trade-pressure-too-high = La pression saisie, { $entered } (source : { $source 
 trade-pressure-too-high-for = La pression saisie, { $entered } (source : { $source }), dépasse la pression admissible { SAY($part, case: "of") }, { $pressure }. La valeur la plus basse s'applique. Elle remplace la pression admissible manquante pour { LIST($parts) }.
 trade-pressure-beyond-hose = La pression saisie, { $entered }, dépasse la pression admissible du tuyau dans ses limites, { $pressure } (source : { $source }). La valeur la plus basse s'applique.
 
+## A manufacturer's value of one part: entered, kept by the shop, or asked for
+
+trade-rating-too-high = La valeur du fabricant saisie pour { SAY($part) }, { $entered } (source : { $source }), dépasse la valeur publiée, { $pressure }. La valeur la plus basse s'applique.
+trade-rating-not-lifted = { SAY($part, case: "start") } : la valeur du fabricant saisie, { $entered } (source : { $source }), ne s'applique pas. Au-delà d'une limite de fluide ou de chaleur, elle ne compte que si sa source nomme le fluide et la température maximale de ce flexible : saisissez les deux avec elle, ainsi que la température maximale du flexible.
+trade-rating-other-fluid = { SAY($part, case: "start") } : la valeur du fabricant saisie, { $entered } (source : { $source }), ne s'applique pas : sa source nomme un autre fluide que celui de ce flexible ({ $fluid }).
+trade-rating-too-hot = { SAY($part, case: "start") } : la valeur du fabricant saisie, { $entered } (source : { $source }), ne s'applique pas : sa source ne la donne que jusqu'à { $limit }. Saisissez la température maximale du flexible, ou une valeur valable à cette température.
+trade-rating-unconfirmed = { SAY($part, case: "start") } : la valeur du fabricant saisie, { $entered } (source : { $source }), n'est pas utilisée. Elle dépasse toutes les valeurs des tables pour ce type de pièce, { $highest }. Vérifiez l'unité (3000 psi valent 207 bar). Si elle est juste, confirmez-la.
+trade-rating-impossible = Aucune pièce de ce type ne travaille au-dessus de { $limit }.
+    .mend = Vérifiez l'unité : 3000 psi valent 207 bar.
+trade-rating-by-shop = { SAY($part, case: "start") } : { $pressure } est la valeur de votre atelier (source : { $source }).
+trade-rating-by-given = { SAY($part, case: "start") } : { $pressure } est la valeur du fabricant qui a été saisie (source : { $source }).
+trade-rating-above-published = { SAY($part, case: "start") } : { $pressure } (source : { $source }) dépasse toutes les valeurs publiées pour cette pièce ; la plus haute est { $highest }. Assurez-vous que c'est bien la pièce dont parle la source.
+trade-ask-rating-hose = Saisissez la pression de service du fabricant du tuyau avec sa source. Votre atelier peut la conserver pour tous les flexibles suivants.
+trade-ask-rating-end = { SAY($part, case: "start") } : saisissez la pression de service du fabricant de l'embout avec sa source. Votre atelier peut la conserver pour tous les flexibles suivants.
+trade-ask-approval = Saisissez l'autorisation du fabricant du tuyau pour ce fluide ({ $fluid }), avec sa température maximale et sa source. Votre atelier peut la conserver pour tous les flexibles suivants.
+
 ## Temperature and fluid
 
 trade-too-hot = { $given } dépasse la température maximale de { $standard }, { $limit } ({ $source }). Aucune réduction de pression n'est publiée : utilisez un tuyau prévu pour cette température.
@@ -39,6 +55,8 @@ trade-fluid-not-suited = { $standard } ne convient pas à ce fluide : { $fluid 
 trade-too-hot-for-fluid = Avec ce fluide ({ $fluid }), { $standard } a une température maximale de { $limit } ({ $source }), mais la spécification indique { $given }.
 trade-unfit-fluid-unnamed = Aucune source ne dit que { $standard } convient pour le fluide suivant : { $fluid }.
 trade-fluid-unnamed = Aucune source ne dit que { $standard } convient pour le fluide suivant : { $fluid }. Aucune pression n'est donc valable. Demandez au fabricant du tuyau, et saisissez la pression admise avec le fluide et la température maximale que nomme la source.
+trade-fluid-approved = { $standard } peut transporter ce fluide ({ $fluid }) jusqu'à { $limit } selon l'autorisation de son fabricant ({ $source }). Elle ne vaut que pour le tuyau de ce fabricant : assurez-vous que c'est bien lui.
+trade-fluid-approved-beyond = { $standard } peut transporter ce fluide ({ $fluid }) jusqu'à { $limit } selon l'autorisation de son fabricant ({ $source }), qui va au-delà de ce que permettent les sources publiées. Elle ne vaut que pour le tuyau de ce fabricant : assurez-vous que c'est bien lui.
 trade-fluid-as-oil = Aucune source ne nomme le fluide suivant pour { $standard } : { $fluid }. Il est traité comme une huile minérale : faites-le confirmer par le fabricant du tuyau.
 trade-pressure-not-lifted = La pression saisie, { $entered } (source : { $source }), n'est pas valable. Elle ne compte au-delà d'une limite de fluide ou de température que si sa source nomme le fluide et la température maximale de ce flexible : saisissez les deux avec elle.
 trade-overrated = Ce flexible a été enregistré pour { $was }. D'après les valeurs actuelles, il admet { $now } au plus. Utilisez la valeur la plus basse.

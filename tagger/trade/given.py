@@ -1,0 +1,200 @@
+"""What a manufacturer says of one part, entered with the spec: used for what no verified source rates.
+
+It stands for a rating that is not known or unverified, may lower one that is known, and raises none. A figure
+above every one of the tables for that kind of part may be psi typed as bar: it counts when it is confirmed.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from tagger import phrases
+from tagger.errors import Problem
+from tagger.messages import Message, Value, pressure
+from tagger.messages import temperature as celsius
+from tagger.spec import AssemblySpec, End, Fluid, GivenRating, Hose, Sizing
+from tagger.trade import temperature
+from tagger.trade.results import Assessment, PartRating, Warning_
+from tagger.trade.row_checks import SLIP_BAR
+from tagger.trade.tables import Tables
+
+EQUAL_BAR = 0.05  # closer than a tag tells apart
+UNVERIFIED = ("memory",)
+
+
+def problems(spec: AssemblySpec, tables: Tables) -> list[Problem]:
+    """Figures that no hose or end of the tables can have: refused, whoever confirms them."""
+    found = []
+    known = tables.standard_of(spec.hose.standard) is not None
+    in_tables = {"hose": known}
+    for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
+        in_tables[name] = end.connection.sized_by is not Sizing.WORDS
+    for name, given in ratings(spec):
+        if in_tables[name] and given.value_bar > SLIP_BAR:
+            slip = Message("trade-rating-impossible", limit=pressure(SLIP_BAR))
+            found.append(Problem(f"{name}.rating.value_bar", given.value_bar, slip))
+    return found
+
+
+def ratings(spec: AssemblySpec) -> list[tuple[str, GivenRating]]:
+    """The ratings that came with the spec, by part."""
+    parts = (("hose", spec.hose.rating), ("end_a", spec.end_a.rating), ("end_b", spec.end_b.rating))
+    return [(name, rating) for name, rating in parts if rating is not None]
+
+
+def with_given(
+    rated: PartRating, given: GivenRating | None, spec: AssemblySpec, tables: Tables, *, lifted: bool = True
+) -> tuple[PartRating, list[Warning_]]:
+    """A part's rating with the figure that was given for it, and what is to be said of that.
+
+    ``lifted`` is False where a limit of fluid or heat stands against the figure.
+    """
+    if given is None:
+        return rated, []
+    refused = _not_used(rated.part, given, spec, tables, lifted)
+    if refused is not None:
+        said = Warning_(
+            code="rating_not_used", field=f"{rated.part}.rating", message=refused, severity="danger"
+        )
+        return rated, [said]
+    verified = rated.value_bar is not None and rated.confidence not in UNVERIFIED
+    if verified and rated.value_bar is not None and given.value_bar > rated.value_bar + EQUAL_BAR:
+        message = Message(
+            "trade-rating-too-high",
+            entered=pressure(given.value_bar),
+            source=given.source,
+            part=phrases.part(rated.part),
+            pressure=pressure(rated.value_bar),
+        )
+        return rated, [Warning_(code="rating_given_too_high", field=f"{rated.part}.rating", message=message)]
+    part = PartRating(part=rated.part, value_bar=given.value_bar, source=given.source, confidence="given")
+    return part, []
+
+
+def _not_used(
+    part: str, given: GivenRating, spec: AssemblySpec, tables: Tables, lifted: bool
+) -> Message | None:
+    """Why the figure given does not count; None where it does."""
+    said: dict[str, Value] = {
+        "part": phrases.part(part),
+        "entered": pressure(given.value_bar),
+        "source": given.source,
+    }
+    fluid = spec.fluid or Fluid.MINERAL_OIL
+    if not lifted:
+        return Message("trade-rating-not-lifted", **said)
+    if given.fluid is not None and given.fluid != fluid:
+        return Message("trade-rating-other-fluid", **said, fluid=phrases.fluid(given.fluid))
+    hottest = hottest_c(spec, tables)
+    if given.max_temperature_c is not None and (hottest is None or hottest > given.max_temperature_c):
+        return Message("trade-rating-too-hot", **said, limit=celsius(given.max_temperature_c))
+    highest = highest_bar(part, spec, tables)
+    if not given.confirmed and highest is not None and given.value_bar > highest + EQUAL_BAR:
+        return Message("trade-rating-unconfirmed", **said, highest=pressure(highest))
+    return None
+
+
+def hottest_c(spec: AssemblySpec, tables: Tables) -> float | None:
+    """How hot the assembly may get: as entered, else the limit of its hose with its fluid."""
+    if spec.max_temperature_c is not None:
+        return spec.max_temperature_c
+    return temperature.limit_of(spec.hose, spec.fluid, tables)[0]
+
+
+def highest_bar(part: str, spec: AssemblySpec, tables: Tables) -> float | None:
+    """The highest rating of the tables for that kind of part: the hose's standard, the end's family.
+
+    Where they have none for it, the highest of any hose or any end.
+    """
+    if part == "hose":
+        return highest_of_hose(spec.hose, tables)
+    return highest_of_end(spec.end_a if part == "end_a" else spec.end_b, tables)
+
+
+def highest_of_hose(hose: Hose, tables: Tables) -> float | None:
+    """The highest rating in bar of the hose's standard in any size, a shop's own rows aside."""
+    rows = [r for r in tables.raw["hose_pressure"] if r.confidence != "shop"]
+    standard = tables.standard_of(hose.standard)
+    own = [r for r in rows if standard is not None and r.standard == standard.standard]
+    return _highest(own or rows)
+
+
+def highest_of_end(end: End, tables: Tables) -> float | None:
+    """The highest rating in bar of the end's family in any size, a shop's own rows aside."""
+    rows = [r for r in tables.raw["connection_pressure"] if r.use == "rating" and r.confidence != "shop"]
+    return _highest([r for r in rows if r.family is end.connection] or rows)
+
+
+def _highest(rows: Iterable[object]) -> float | None:
+    return max((r.max_working_bar for r in rows), default=None)  # type: ignore[attr-defined]
+
+
+def highest_published(part: str, spec: AssemblySpec, tables: Tables) -> float | None:
+    """The highest published rating of that very part: standard and size of the hose; family, size and form of
+    the end, in whatever shape, series and material. None where there is none."""
+    if part == "hose":
+        standard = tables.standard_of(spec.hose.standard)
+        name = standard.standard if standard else None
+        sizes = (str(spec.hose.dash), "all")
+        hoses = tables.published["hose_pressure"]
+        return _highest(r for r in hoses if r.standard == name and r.dash in sizes)
+    end = spec.end_a if part == "end_a" else spec.end_b
+    return _highest(
+        r
+        for r in tables.published["connection_pressure"]
+        if r.use == "rating"
+        and r.family is end.connection
+        and r.size == end.size_key
+        and (not r.forms or end.form in r.forms)
+    )
+
+
+def above_published(
+    rated: PartRating, spec: AssemblySpec, tables: Tables
+) -> tuple[PartRating, list[Warning_]]:
+    """The rating marked where a shop's or a given figure is above every published one, and that it is said."""
+    if rated.value_bar is None or rated.confidence not in ("shop", "given"):
+        return rated, []
+    highest = highest_published(rated.part, spec, tables)
+    if highest is None or rated.value_bar <= highest * 1.003:
+        return rated, []
+    message = Message(
+        "trade-rating-above-published",
+        part=phrases.part(rated.part),
+        pressure=pressure(rated.value_bar),
+        source=rated.source,
+        highest=pressure(highest),
+    )
+    said = Warning_(code="rating_above_published", field=rated.part, message=message)
+    return rated.model_copy(update={"above_published_bar": highest}), [said]
+
+
+@dataclass(frozen=True)
+class Ask:
+    """A figure to ask the manufacturer for: the spec's field that takes it, and what to enter."""
+
+    field: str
+    message: Message
+
+
+def asks(found: Assessment) -> list[Ask]:
+    """What only a manufacturer knows of this assembly: ratings that are unknown or unverified, and a fluid that
+    no source allows."""
+    asked = []
+    for warning in found.warnings:
+        if warning.code in ("fluid_not_named", "fluid_not_suited"):
+            fluid = warning.message.values["fluid"]
+            asked.append(Ask("hose.approval", Message("trade-ask-approval", fluid=fluid)))
+    for part in found.working_pressure.parts:
+        if part.part == "override" or (part.part == "hose" and asked):
+            continue
+        if part.value_bar is None or part.confidence in UNVERIFIED:
+            asked.append(Ask(f"{part.part}.rating", _ask_for(part.part)))
+    return asked
+
+
+def _ask_for(part: str) -> Message:
+    if part == "hose":
+        return Message("trade-ask-rating-hose")
+    return Message("trade-ask-rating-end", part=phrases.part(part))

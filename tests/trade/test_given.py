@@ -1,0 +1,223 @@
+"""A manufacturer's figure of one part: what it stands for, and what it never does. Figures here are made up."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from tagger.errors import SpecError, TradeError
+from tagger.spec import AssemblySpec
+from tagger.trade import assess, given, likeforlike
+from tagger.trade.results import Assessment, PartRating
+from tagger.trade.tables import Tables
+from tests.trade.made_up import HOSE, assembly, ending, fluid, hose, made_up, tables_with
+from tests.trade.specs import both, end, example
+
+CHART = {"value_bar": 110, "source": "fitting catalogue, page 7"}
+STEEL_THERE: dict[str, list[Any]] = {
+    "hose_pressure": [hose(100)],
+    "connection_pressure": [ending(120), ending(400, size="4")],
+}
+
+
+def spec(part: str, rating: dict[str, Any], **more: Any) -> AssemblySpec:
+    """The made-up assembly with a figure for one part."""
+    data = assembly(**more).as_dict()
+    data[part]["rating"] = rating
+    return AssemblySpec.read(data)
+
+
+def part(found: Assessment, name: str) -> PartRating:
+    return next(p for p in found.working_pressure.parts if p.part == name)
+
+
+def codes(found: Assessment) -> set[str]:
+    return {w.code for w in found.warnings}
+
+
+def test_it_stands_for_a_part_that_is_not_known() -> None:
+    data = both(HOSE, 12, end("bspp", "3/4")).as_dict()
+    for name in ("end_a", "end_b"):
+        data[name]["rating"] = {"value_bar": 80, "source": "fitting catalogue, page 7"}
+    found = assess(AssemblySpec.read(data), made_up())
+    assert (found.working_pressure.value_bar, found.working_pressure.limited_by) == (80, "end_a")
+    assert (part(found, "end_a").confidence, part(found, "end_a").source) == (
+        "given",
+        "fitting catalogue, page 7",
+    )
+    assert given.asks(found) == []
+
+
+def test_what_is_not_known_or_unverified_is_asked_for_by_its_field() -> None:
+    memory = made_up(connection_pressure=[ending(120, confidence="memory")])
+    asked = given.asks(assess(spec("end_a", CHART), memory))
+    assert [ask.field for ask in asked] == ["end_b.rating"]
+    assert "end B" in str(asked[0].message).replace("End B", "end B")
+    assert given.asks(assess(assembly(), made_up())) == []
+
+
+def test_it_takes_the_place_of_an_unverified_figure_even_of_a_lower_one() -> None:
+    memory = made_up(connection_pressure=[ending(90, confidence="memory"), ending(400, size="4")])
+    found = assess(spec("end_a", CHART), memory)
+    assert (part(found, "end_a").value_bar, part(found, "end_b").value_bar) == (110, 90)
+    assert found.working_pressure.value_bar == 90
+    assert {w.field for w in found.warnings if w.code == "rating_from_memory"} == {"end_b"}
+
+
+def test_it_raises_no_published_rating_and_may_lower_one() -> None:
+    high = assess(spec("end_a", {**CHART, "value_bar": 300}), made_up(**STEEL_THERE))
+    assert part(high, "end_a").value_bar == 120 and "rating_given_too_high" in codes(high)
+    low = assess(spec("end_a", {**CHART, "value_bar": 60}), made_up(**STEEL_THERE))
+    assert (low.working_pressure.value_bar, low.working_pressure.limited_by) == (60, "end_a")
+    hose_high = assess(
+        spec("hose", {**CHART, "value_bar": 100.5}), made_up(hose_pressure=[hose(100), hose(200, dash=4)])
+    )
+    assert part(hose_high, "hose").value_bar == 100
+
+
+def test_above_every_figure_of_that_kind_of_part_it_counts_only_when_confirmed() -> None:
+    unknown = made_up(connection_pressure=[ending(120, size="4")])
+    slip = {**CHART, "value_bar": 500}
+    found = assess(spec("end_a", slip), unknown)
+    assert part(found, "end_a").value_bar is None and "rating_not_used" in codes(found)
+    sure = assess(spec("end_a", {**slip, "confirmed": True}), unknown)
+    assert part(sure, "end_a").value_bar == 500
+
+
+@pytest.mark.parametrize("name", ["hose", "end_a", "end_b"])
+def test_above_1000_bar_it_is_refused_for_parts_of_the_tables_whoever_confirms_it(name: str) -> None:
+    with pytest.raises(TradeError) as refused:
+        assess(spec(name, {**CHART, "value_bar": 3000, "confirmed": True}), made_up())
+    assert [p.field for p in refused.value.problems] == [f"{name}.rating.value_bar"]
+
+
+@pytest.mark.parametrize("bar", [0, -5, "0 bar", 3001])
+def test_no_part_works_at_nothing_or_below(bar: object) -> None:
+    with pytest.raises(SpecError) as refused:
+        spec("end_a", {**CHART, "value_bar": bar})
+    assert [p.field for p in refused.value.problems] == ["end_a.rating.value_bar"]
+
+
+def test_it_has_a_source() -> None:
+    with pytest.raises(SpecError) as refused:
+        spec("end_a", {"value_bar": 100})
+    assert [p.field for p in refused.value.problems] == ["end_a.rating.source"]
+
+
+UNNAMED = {"hose_fluids": [fluid("phosphate_ester")]}
+BEYOND = {"fluid": "phosphate_ester", "max_temperature_c": 60}
+
+
+@pytest.mark.parametrize("named", [{}, {"fluid": "phosphate_ester"}, {"max_temperature_c": 90},
+                                   {"fluid": "water", "max_temperature_c": 90},
+                                   {"fluid": "phosphate_ester", "max_temperature_c": 50}])  # fmt: skip
+def test_it_lifts_no_limit_of_fluid_or_heat_unless_its_source_names_both(named: dict[str, Any]) -> None:
+    found = assess(
+        spec("hose", {"value_bar": 80, "source": "a letter", **named}, **BEYOND), made_up(**UNNAMED)
+    )
+    assert found.working_pressure.value_bar is None and "rating_not_used" in codes(found)
+
+
+def test_it_lifts_the_limit_for_the_fluid_and_heat_that_its_source_names_and_never_above_the_range() -> None:
+    named = {"value_bar": 80, "source": "a letter", "fluid": "phosphate_ester", "max_temperature_c": 60}
+    assert assess(spec("hose", named, **BEYOND), made_up(**UNNAMED)).working_pressure.value_bar == 80
+    high = made_up(**UNNAMED, hose_pressure=[hose(100), hose(200, dash=4)])
+    found = assess(spec("hose", {**named, "value_bar": 150}, **BEYOND), high)
+    assert part(found, "hose").value_bar == 100
+    without = {"fluid": "phosphate_ester"}
+    assert assess(spec("hose", named, **without), made_up(**UNNAMED)).working_pressure.value_bar is None
+
+
+def test_a_figure_for_another_fluid_or_less_heat_is_not_used_inside_the_limits_either() -> None:
+    unknown = made_up(connection_pressure=[ending(400, size="4")])
+    for named in ({"fluid": "water_glycol"}, {"max_temperature_c": 60}):
+        found = assess(spec("end_a", {**CHART, **named}, max_temperature_c=80), unknown)
+        assert part(found, "end_a").value_bar is None and "rating_not_used" in codes(found)
+    within = assess(spec("end_a", {**CHART, "max_temperature_c": 90}, max_temperature_c=80), unknown)
+    assert part(within, "end_a").value_bar == 110
+
+
+def test_a_rating_that_a_source_bounds_by_heat_is_not_lifted_by_a_bare_figure() -> None:
+    bounded = made_up(connection_pressure=[ending(120, max_temperature_c=70.0), ending(400, size="4")])
+    bare = assess(spec("end_a", CHART, max_temperature_c=90), bounded)
+    assert part(bare, "end_a").value_bar is None and "rating_not_used" in codes(bare)
+    named = assess(spec("end_a", {**CHART, "max_temperature_c": 90}, max_temperature_c=90), bounded)
+    assert part(named, "end_a").value_bar == 110
+
+
+def test_an_approval_lets_the_fluid_flow_up_to_its_temperature_and_says_whose_hose_it_is() -> None:
+    def with_approval(hottest: float, **named: Any) -> Assessment:
+        data = assembly(fluid="synthetic_ester", max_temperature_c=hottest).as_dict()
+        data["hose"]["approval"] = {
+            "fluid": "synthetic_ester", "max_temperature_c": 80, "source": "a letter", **named}  # fmt: skip
+        return assess(AssemblySpec.read(data), made_up())
+
+    assert given.asks(assess(assembly(fluid="synthetic_ester"), made_up()))[0].field == "hose.approval"
+    held = with_approval(80)
+    assert held.working_pressure.value_bar == 100 and "fluid_approved" in codes(held)
+    assert given.asks(held) == []
+    assert with_approval(90).working_pressure.value_bar is None
+    assert with_approval(80, fluid="water").working_pressure.value_bar is None
+    assert (
+        with_approval(110, max_temperature_c=120).working_pressure.value_bar is None
+    )  # the standard's limit
+
+
+def test_a_hose_that_no_table_knows_is_rated_by_its_manufacturers_figure() -> None:
+    data = both("XYZ 900", 12, end("sae_37_flare", 12)).as_dict()
+    data["hose"]["rating"] = {"value_bar": 60, "source": "data sheet 7"}
+    assert assess(AssemblySpec.read(data), made_up()).working_pressure.value_bar == 60
+
+
+def test_no_tag_carries_it() -> None:
+    carried = spec("end_a", CHART).carried()
+    assert carried.end_a.rating is None and carried == assembly().carried()
+
+
+def test_a_new_end_with_a_figure_is_another_part_than_one_without() -> None:
+    old = both(HOSE, 12, end("bspp", "3/4"))
+    data = old.as_dict()
+    data["end_a"]["rating"] = {"value_bar": 10, "source": "a weak one"}
+    data["end_b"]["rating"] = {"value_bar": 10, "source": "a weak one"}
+    held = likeforlike.compare(old, AssemblySpec.read(data), made_up())
+    assert {f.field: f.verdict for f in held.fields}["working_pressure"] == "dangerous"
+
+
+SHOP = {"confidence": "shop", "source": "our catalogue"}
+
+
+def test_a_shops_row_above_every_published_one_is_said_to_be_with_the_figure() -> None:
+    published = made_up(connection_pressure=[ending(120, forms=("female_swivel",))])
+    own = [ending(180, forms=("female_swivel",), shapes=("straight",), **SHOP)]
+    raised = Tables.of({**published.raw, "connection_pressure": tuple(own)}, published=published.raw)
+    found = assess(assembly(), raised)
+    assert (part(found, "end_a").value_bar, part(found, "end_a").above_published_bar) == (180, 120)
+    said = [w for w in found.warnings if w.code == "rating_above_published"]
+    assert [(w.field, w.severity) for w in said] == [("end_a", "care"), ("end_b", "care")]
+    lower = Tables.of(
+        {**published.raw, "connection_pressure": (ending(110, **SHOP),)}, published=published.raw
+    )
+    assert "rating_above_published" not in codes(assess(assembly(), lower))
+
+
+def test_a_shops_row_stands_for_an_unverified_one_of_the_same_part() -> None:
+    rows = [ending(90, confidence="memory"), ending(150, shapes=("straight",), **SHOP)]
+    found = assess(assembly(), tables_with(**{**_raw(), "connection_pressure": rows}))
+    assert (part(found, "end_a").value_bar, part(found, "end_a").confidence) == (150, "shop")
+
+
+def _raw() -> dict[str, Any]:
+    return {name: list(rows) for name, rows in made_up().raw.items()}
+
+
+def test_a_folders_row_above_the_published_ones_is_said_on_the_real_tables(tmp_path: Path) -> None:
+    (tmp_path / "hose_pressure.csv").write_text(
+        "standard,edition,dash,max_working_bar,printed,in_standard,source,confidence,note\n"
+        "EN 853 2SN,,12,400,,yes,data sheet 7,shop,\n"
+    )
+
+    found = assess(example(hose__standard="EN 853 2SN"), Tables.load(extra=tmp_path))
+    assert part(found, "hose").value_bar == 400 and part(found, "hose").above_published_bar is not None
+    assert "rating_above_published" in codes(found)
