@@ -125,6 +125,8 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
     built_on: date | None
     replaces: str | None
     replaced_by: str | None
+    replacement_built: str | None
+    fitted: bool
     order_reference: str | None
     withdrawals: list[WithdrawalOut]
     registered_by: str | None
@@ -135,9 +137,18 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
     @classmethod
     def of(cls, item: Assembly, request: Request) -> AssemblyOut:
         settings = settings_of(request)
-        same = (*RECORD_FIELDS, "built_on", "order_reference", "registered_by", "created_at", "run", "place")
+        same = (
+            *RECORD_FIELDS,
+            "built_on",
+            "fitted",
+            "order_reference",
+            "registered_by",
+            "created_at",
+            "run",
+            "place",
+        )
         values: dict[str, Any] = {name: getattr(item, name) for name in same}
-        for name in ("number", "replaces", "replaced_by"):
+        for name in ("number", "replaces", "replaced_by", "replacement_built"):
             values[name] = tag_number.format(number) if (number := getattr(item, name)) else None
         values["link"] = link.build(
             settings.base_url, item.number, item.digits, gs1_prefix=settings.gs1_prefix or None

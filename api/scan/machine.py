@@ -37,6 +37,9 @@ def as_json(tag: Tag, assessed: Assessment | None, shop: Shop) -> dict[str, Any]
         if record
         else None,
         "replaced_by": record.replaced_by and tag_number.format(record.replaced_by) if record else None,
+        "replacement_built": record.replacement_built and tag_number.format(record.replacement_built)
+        if record
+        else None,
         "spec": (record.spec if record else tag.content.spec).without_lots().as_dict(),
         "tag": tag.content.model_dump(mode="json"),
         "assessment": assessed.model_dump(mode="json") if assessed else None,

@@ -19,6 +19,7 @@ from tagger.code import number as tag_number
 from tagger.i18n import Translator
 from tagger.messages import Message, angle, length, temperature, torque
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
+from tagger.store import Assembly
 from tagger.trade import servicelife
 from tagger.trade.results import Assessment
 from tagger.trade.screws import screw_for
@@ -227,17 +228,25 @@ def _notices(tag: Tag, reader: Reader) -> list[View]:
         found.append(notice)
     if tag.overrated:
         found.append(_notice("danger", t("scan-notice-overrated-title"), t(tag.overrated.message)))
-    if tag.record and tag.record.replaced_by:
-        newer = tag.record.replaced_by
-        notice = _notice(
-            "care",
-            t("scan-notice-replaced-title"),
-            t("scan-notice-replaced"),
-            href=f"/T/{newer}",
-            href_words=tag_number.format(newer),
-        )
-        found.append(notice)
+    if tag.record:
+        found += _lineage(tag.record, t)
     return found + _age(tag.content, date.today(), reader)
+
+
+def _lineage(record: Assembly, t: Translator) -> list[View]:
+    """What took its place, or is built to take it; or whose place it is to take."""
+
+    def notice(heading: str, text: str, other: str) -> View:
+        return _notice("care", heading, text, href=f"/T/{other}", href_words=tag_number.format(other))
+
+    if newer := record.replaced_by:
+        return [notice(t("scan-notice-replaced-title"), t("scan-notice-replaced"), newer)]
+    if newer := record.replacement_built:
+        return [notice(t("scan-notice-replacement-title"), t("scan-notice-replacement"), newer)]
+    if record.replaces and not record.fitted:
+        text = t("scan-notice-to-be-fitted")
+        return [notice(t("scan-notice-replacement-title"), text, record.replaces)]
+    return []
 
 
 def _warnings(assessed: Assessment | None, t: Translator) -> list[View]:

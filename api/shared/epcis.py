@@ -28,6 +28,7 @@ _STEPS: dict[Kind, tuple[str, str, str | None]] = {
     Kind.INSPECTED: ("OBSERVE", "inspecting", None),
     Kind.SCANNED: ("OBSERVE", "other", None),
     Kind.ORDERED: ("OBSERVE", "other", None),
+    Kind.REPLACEMENT_BUILT: ("OBSERVE", "other", None),
     Kind.REPLACED: ("OBSERVE", "replacing", None),
     Kind.REMOVED: ("DELETE", "removing", "inactive"),
     Kind.WITHDRAWN: ("OBSERVE", "holding", "recalled"),

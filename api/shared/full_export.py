@@ -76,6 +76,8 @@ def assembly(item: Assembly) -> dict[str, Any]:
         **recorded(item),
         "replaces": item.replaces,
         "replaced_by": item.replaced_by,
+        "replacement_built": item.replacement_built,
+        "fitted": item.fitted,
         "order_reference": item.order_reference,
         "withdrawals": [asdict(withdrawal) for withdrawal in item.withdrawals],
         "registered_by": item.registered_by,

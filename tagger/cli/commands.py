@@ -144,7 +144,11 @@ def show(a: argparse.Namespace, t: Translator) -> Answer:
     withdrawn = [withdrawal.reason for withdrawal in assembly.withdrawals]
     lineage = {
         name: number.format(other)
-        for name, other in (("replaces", assembly.replaces), ("replaced_by", assembly.replaced_by))
+        for name, other in (
+            ("replaces", assembly.replaces),
+            ("replaced_by", assembly.replaced_by),
+            ("replacement_built", assembly.replacement_built),
+        )
         if other
     }
     kept = recorded(assembly)

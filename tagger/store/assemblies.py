@@ -20,6 +20,7 @@ from tagger.store import designs
 from tagger.store.base import Part, compact, fingerprint, in_chunks, not_registered
 from tagger.store.designs import Design
 from tagger.store.history import add_events
+from tagger.store.lineage import Lineage, lineage
 from tagger.store.lots import refuse_other_hoses
 from tagger.store.models import AssemblyRow, OrderRow, RegistrationRow
 from tagger.store.values import Assembly, Kind, Registration, Withdrawal
@@ -275,28 +276,21 @@ def _event(number: str, kind: Kind, at: datetime, by: str | None, data: dict[str
 def _replaced(
     session: Session, row: _Prepared, new: list[dict[str, Any]], at: datetime, by: str | None
 ) -> list[dict[str, Any]]:
-    """The old tag's history says what took its place, where the old tag is ours."""
+    """The old tag's history says what is built to take its place, where the old tag is ours."""
     old = row.columns["replaces"]
     if session.get(AssemblyRow, old) is None:
         return []
-    return [_event(old, Kind.REPLACED, at, by, {"by_number": value["number"]}) for value in new]
+    return [_event(old, Kind.REPLACEMENT_BUILT, at, by, {"by_number": value["number"]}) for value in new]
 
 
 def values_of(session: Session, rows: Sequence[AssemblyRow]) -> list[Assembly]:
-    numbers = [row.number for row in rows]
-    followers: dict[str, str] = {}
-    for chunk in in_chunks(numbers):
-        query = select(AssemblyRow.replaces, AssemblyRow.number).where(AssemblyRow.replaces.in_(chunk))
-        query = query.order_by(AssemblyRow.registration_id, AssemblyRow.place)
-        followers.update((old, new) for old, new in session.execute(query) if old)
+    known = lineage(session, [row.number for row in rows])
     holds = holding(session, rows)
     drawn = designs.read(session, (row.design_id for row in rows))
-    return [_value(row, drawn[row.design_id], followers.get(row.number), holds[row.number]) for row in rows]
+    return [_value(row, drawn[row.design_id], known, holds[row.number]) for row in rows]
 
 
-def _value(
-    row: AssemblyRow, design: Design, replaced_by: str | None, withdrawals: Iterable[Withdrawal]
-) -> Assembly:
+def _value(row: AssemblyRow, design: Design, known: Lineage, withdrawals: Iterable[Withdrawal]) -> Assembly:
     return Assembly(
         number=row.number,
         spec=design.spec,
@@ -305,7 +299,9 @@ def _value(
         digits=row.digits,
         built_on=row.built_on,
         replaces=row.replaces,
-        replaced_by=replaced_by,
+        replaced_by=known.replaced_by.get(row.number),
+        replacement_built=known.built.get(row.number),
+        fitted=row.number in known.fitted,
         order_reference=row.order_reference,
         withdrawals=tuple(withdrawals),
         registered_by=row.registered_by,

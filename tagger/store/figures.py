@@ -11,6 +11,7 @@ from sqlalchemy.orm import aliased
 
 from tagger.store.assemblies import values_of
 from tagger.store.base import Part
+from tagger.store.lineage import replaced
 from tagger.store.models import AssemblyRow, EventRow, OrderRow
 from tagger.store.values import Assembly, Kind
 
@@ -76,13 +77,12 @@ class Figures(Part):
 
     def oldest(self, limit: int = 20) -> list[Assembly]:
         """The assemblies built longest ago that were neither replaced nor taken off."""
-        newer = aliased(AssemblyRow)
         gone = and_(EventRow.number == AssemblyRow.number, EventRow.kind == str(Kind.REMOVED))
         query = (
             select(AssemblyRow)
             .where(
                 AssemblyRow.built_on.is_not(None),
-                ~exists().where(newer.replaces == AssemblyRow.number),
+                ~replaced(),
                 ~exists().where(gone),
             )
             .order_by(AssemblyRow.built_on, AssemblyRow.number)

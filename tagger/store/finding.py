@@ -77,6 +77,7 @@ class Finding(Part):
     def on_machine(self, customer: str, machine: str) -> list[Assembly]:
         """What is on a machine now, by position: not what was replaced or taken off.
 
+        A replacement that nobody has fitted yet is left out while what it is to replace is there.
         Both names whole, in any case; a machine of nobody known has the customer "".
         """
         with self.reading() as session:
@@ -87,7 +88,9 @@ class Finding(Part):
             )
             removed = exists().where(and_(EventRow.number == row.number, EventRow.kind == str(Kind.REMOVED)))
             found = values_of(session, list(session.scalars(query.where(~removed))))
-        here = [item for item in found if item.replaced_by is None]
+        left = [item for item in found if item.replaced_by is None]
+        there = {item.number for item in left}
+        here = [item for item in left if item.fitted or item.replaces not in there]
         return sorted(here, key=lambda item: (item.position or "", item.number))
 
     def count(self, wanted: Filter = Filter()) -> int:

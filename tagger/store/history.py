@@ -12,6 +12,7 @@ from sqlalchemy.orm import Session
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
 from tagger.store.base import Part, compact, in_chunks, not_registered
+from tagger.store.lineage import taking_effect
 from tagger.store.locks import Turn, take
 from tagger.store.models import AssemblyRow, EventRow
 from tagger.store.values import Event, Kind
@@ -36,15 +37,22 @@ class History(Part):
         data: Mapping[str, Any] | None = None,
         by: str | None = None,
     ) -> list[Event]:
-        """The same line for several tags, in one transaction."""
+        """The same line for several tags, in one transaction.
+
+        Those that are fitted take the place of what they replace from now on, which its history says.
+        """
         try:
             known = Kind(kind)
         except ValueError:
             kinds = tuple(str(one) for one in Kind)
             wrong = Message("store-not-an-event", kind=str(kind), kinds=kinds)
             raise StoreError(Problem("kind", str(kind), wrong)) from None
+        compacted, now = [compact(n) for n in numbers], self.now()
         with self.writing() as session:
-            return add_alike(session, [compact(n) for n in numbers], known, dict(data or {}), by, self.now())
+            added = add_alike(session, compacted, known, dict(data or {}), by, now)
+            if known is Kind.FITTED:
+                add_events(session, taking_effect(session, compacted, now, by))
+            return added
 
     def history(self, number: str) -> list[Event]:
         """A tag's history, oldest first. Raises StoreError for a number not known here."""

@@ -28,7 +28,8 @@ class Kind(StrEnum):
     INSPECTED = "inspected"
     SCANNED = "scanned"
     ORDERED = "ordered"
-    REPLACED = "replaced"
+    REPLACEMENT_BUILT = "replacement_built"  # another is to take its place
+    REPLACED = "replaced"  # another was fitted in its place
     REMOVED = "removed"  # taken off the machine for good
     WITHDRAWN = "withdrawn"
     WITHDRAWAL_LIFTED = "withdrawal_lifted"
@@ -187,7 +188,8 @@ class Assembly(Record):
 
     ``number`` is the compact 11 characters. ``content`` and ``digits`` are frozen as registered:
     they are what the symbol on the printed tag says, whatever the tables say today. ``run`` names
-    the registration it came from, ``place`` its place there, counted from 1.
+    the registration it came from, ``place`` its place there, counted from 1. ``replaced_by`` was
+    fitted in its place; ``replacement_built`` is built to take it and not fitted yet.
     """
 
     number: str
@@ -198,6 +200,8 @@ class Assembly(Record):
     built_on: date | None
     replaces: str | None
     replaced_by: str | None
+    replacement_built: str | None
+    fitted: bool
     order_reference: str | None
     withdrawals: tuple[Withdrawal, ...]  # those that hold, oldest first
     registered_by: str | None

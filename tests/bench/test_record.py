@@ -121,3 +121,16 @@ def test_the_record_page_tells_the_history(bench: Bench, number: str) -> None:
     page = bench.get(f"/bench/tag/{number.lower()}").text
     assert "boom, rod side" in page and "345 bar" in page
     assert bench.submit(f"/bench/tag/{number}/event", {"kind": "withdrawn"}).status_code == 422
+
+
+def test_both_records_say_that_a_replacement_is_built_until_it_is_installed(
+    bench: Bench, store: Store, number: str
+) -> None:
+    bench.submit("/bench/build", {**HOSE, "replaces": number})
+    new = store.find(limit=1).assemblies[0].number
+    old_page, new_page = bench.get(f"/bench/tag/{number}").text, bench.get(f"/bench/tag/{new}").text
+    assert "A replacement is built." in old_page and "Replaced by" not in old_page
+    assert "This replacement is built." in new_page
+    bench.submit(f"/bench/tag/{new}/event", {"kind": "fitted"})
+    assert "Replaced by" in bench.get(f"/bench/tag/{number}").text
+    assert "This replacement is built." not in bench.get(f"/bench/tag/{new}").text

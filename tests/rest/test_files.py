@@ -125,6 +125,9 @@ def test_a_machine_shows_what_is_on_it_now_by_position(api: httpx.Client, number
     api.post(f"/assemblies/{gone}/history", json={"kind": "removed"})
     _made(api, customer="Harbour Cranes")
     asked = {"machine": "loader 4", "customer": "QUARRY NORTH"}
+    before = api.get("/machine", params=asked).json()
+    assert [(a["number"], a["replacement_built"]) for a in before] == [(arm, None), (number, new)]
+    api.post(f"/assemblies/{new}/history", json={"kind": "fitted"})
     shown = api.get("/machine", params=asked).json()
     assert [(a["position"], a["number"]) for a in shown] == [("arm", arm), ("boom", new)]
     assert api.get("/machine", params={"machine": "Loader"}).json() == []

@@ -486,3 +486,18 @@ def test_head_is_get_without_its_body_and_no_scan(
     got = client.get(path(assembly))
     assert asked.headers["etag"] == got.headers["etag"]
     assert [event.kind for event in store.history(assembly.number)][-1] is Kind.SCANNED
+
+
+def test_a_replacement_is_told_as_built_on_both_pages_until_it_is_installed(
+    client: TestClient, store: Store
+) -> None:
+    spec = AssemblySpec.read(SPEC)
+    [old] = store.register(spec, assess(spec))
+    [new] = store.register(spec, assess(spec), replaces=old.number)
+    for one in (old, new):
+        assert "A replacement is built" in text(client.get(path(one)).text)
+    as_values = client.get(path(old), headers={"accept": "application/json"}).json()
+    assert (as_values["replaced_by"], as_values["replacement_built"]) == (None, number.format(new.number))
+    store.record(new.number, Kind.FITTED)
+    assert "A newer hose has replaced it." in text(client.get(path(old)).text)
+    assert "A replacement is built" not in text(client.get(path(new)).text)

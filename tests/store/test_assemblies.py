@@ -97,8 +97,40 @@ def test_a_replacement_is_known_from_both_sides(store: Store) -> None:
     [old] = store.register(spec(), assessment())
     [new] = store.register(spec(), assessment(), replaces=old.number)
     assert store.assembly(new.number).replaces == old.number
-    assert store.assembly(old.number).replaced_by == new.number
-    assert store.history(old.number)[-1].data == {"by_number": new.number}
+    assert store.assembly(old.number).replacement_built == new.number
+    assert store.assembly(old.number).replaced_by is None
+    built = store.history(old.number)[-1]
+    assert (built.kind, built.data) == (Kind.REPLACEMENT_BUILT, {"by_number": new.number})
+
+
+def test_lineage_takes_effect_when_somebody_says_fitted(store: Store) -> None:
+    [old] = store.register(spec(), assessment())
+    first, second = store.register(spec(), assessment(), count=2, replaces=old.number)
+    store.record(first.number, Kind.INSPECTED)
+    assert store.assembly(old.number).replaced_by is None
+    for _ in range(2):
+        store.record(first.number, Kind.FITTED, by="bela")
+    assert store.assembly(old.number).replaced_by == first.number
+    told = [event for event in store.history(old.number) if event.kind is Kind.REPLACED]
+    assert [(event.data, event.by) for event in told] == [({"by_number": first.number}, "bela")]
+    assert store.assembly(old.number).replacement_built == second.number
+    assert [store.assembly(n.number).fitted for n in (old, first, second)] == [False, True, False]
+
+
+def test_the_old_one_stays_on_its_machine_until_its_replacement_is_fitted(store: Store) -> None:
+    place = {"customer": "Quarry", "machine": "Loader 4"}
+    [old] = store.register(spec(), assessment(), **place)
+    [new] = store.register(spec(), assessment(), replaces=old.number, **place)
+    assert [item.number for item in store.on_machine("quarry", "loader 4")] == [old.number]
+    store.record(new.number, Kind.FITTED)
+    assert [item.number for item in store.on_machine("quarry", "loader 4")] == [new.number]
+
+
+def test_a_replacement_is_on_the_machine_once_the_old_one_was_taken_off(store: Store) -> None:
+    [old] = store.register(spec(), assessment(), machine="Loader 4")
+    [new] = store.register(spec(), assessment(), machine="Loader 4", replaces=old.number)
+    store.record(old.number, Kind.REMOVED)
+    assert [item.number for item in store.on_machine("", "Loader 4")] == [new.number]
 
 
 def test_history_cannot_be_changed_in_the_database_itself(store: Store) -> None:

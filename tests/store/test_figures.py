@@ -48,6 +48,8 @@ def test_the_oldest_still_in_use_come_first(store: Store) -> None:
     gone, replaced, old, new = built(2015), built(2016), built(2019), built(2024)
     store.record(gone, Kind.REMOVED)
     [replacement] = store.register(spec(), assessment(), built_on=date(2025, 1, 1), replaces=replaced)
+    assert replaced in [a.number for a in store.oldest()]
+    store.record(replacement.number, Kind.FITTED)
     assert [a.number for a in store.oldest()] == [old, new, replacement.number]
 
 

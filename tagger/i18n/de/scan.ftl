@@ -118,6 +118,9 @@ scan-differ-nothing = nichts
 scan-notice-overrated-title = Niedrigerer Druck als registriert
 scan-notice-replaced-title = Schlauchleitung ersetzt
 scan-notice-replaced = Eine neuere Schlauchleitung hat sie ersetzt.
+scan-notice-replacement-title = Ein Ersatz ist gefertigt
+scan-notice-replacement = Eine neue Schlauchleitung ist als Ersatz gefertigt. Ihr Einbau ist nicht erfasst.
+scan-notice-to-be-fitted = Diese Schlauchleitung ist als Ersatz für eine andere gefertigt. Ihr Einbau ist nicht erfasst.
 scan-notice-old-title = Lager- oder Verwendungsdauer überschritten
 scan-notice-life = Hergestellt am { $day }, vor mehr als { $years } { $years ->
     [one] Jahr

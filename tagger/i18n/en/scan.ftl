@@ -118,6 +118,9 @@ scan-differ-nothing = nothing
 scan-notice-overrated-title = Lower pressure than registered
 scan-notice-replaced-title = Hose replaced
 scan-notice-replaced = A newer hose has replaced it.
+scan-notice-replacement-title = A replacement is built
+scan-notice-replacement = A new hose assembly is built to replace this one. It has not been recorded as installed.
+scan-notice-to-be-fitted = This hose assembly is built to replace another. It has not been recorded as installed.
 scan-notice-old-title = Past its storage or service life
 scan-notice-life = Built on { $day }, more than { $years } { $years ->
     [one] year

@@ -118,6 +118,9 @@ scan-differ-nothing = nada
 scan-notice-overrated-title = Presión inferior a la registrada
 scan-notice-replaced-title = Latiguillo sustituido
 scan-notice-replaced = Un latiguillo más nuevo lo ha sustituido.
+scan-notice-replacement-title = Hay un sustituto fabricado
+scan-notice-replacement = Hay un latiguillo nuevo fabricado para sustituir a este. Su montaje no está registrado.
+scan-notice-to-be-fitted = Este latiguillo está fabricado para sustituir a otro. Su montaje no está registrado.
 scan-notice-old-title = Vida útil o almacenamiento superados
 scan-notice-life = Fabricado el { $day }, hace más de { $years } { $years ->
     [one] año

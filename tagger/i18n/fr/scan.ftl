@@ -118,6 +118,9 @@ scan-differ-nothing = rien
 scan-notice-overrated-title = Pression inférieure à celle enregistrée
 scan-notice-replaced-title = Flexible remplacé
 scan-notice-replaced = Un flexible plus récent l'a remplacé.
+scan-notice-replacement-title = Un remplaçant est fabriqué
+scan-notice-replacement = Un nouveau flexible est fabriqué pour remplacer celui-ci. Son montage n'est pas enregistré.
+scan-notice-to-be-fitted = Ce flexible est fabriqué pour en remplacer un autre. Son montage n'est pas enregistré.
 scan-notice-old-title = Durée de stockage ou de vie dépassée
 scan-notice-life = Fabriqué le { $day }, il y a plus de { $years } { $years ->
     [one] an
