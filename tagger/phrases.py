@@ -23,6 +23,7 @@ from tagger.spec import (
 
 Part = Literal["hose", "end_a", "end_b", "override"]
 NOT_KNOWN = Message("words-not-known")
+NOTHING_TO_TIGHTEN = Message("words-nothing-to-tighten")
 
 
 def part(name: str) -> Message:

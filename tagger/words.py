@@ -115,6 +115,8 @@ class Words:
 
     def tighten(self, tightening: Tightening | None, end: End) -> list[str]:
         """How to tighten one end: torque first, then the turn with its basis; never a guess."""
+        if end.connection.is_latched:
+            return [self.say(phrases.NOTHING_TO_TIGHTEN)]
         if tightening is None:
             return [self.say(phrases.NOT_KNOWN)]
         lines = []

@@ -195,6 +195,7 @@ def rules(tables: Tables) -> dict[str, Any]:
         "motions": {f"{r.family}|{r.form}": r.motion for r in tables.motions.values()},
         "order": motion.ORDER,
         "taper": [c.value for c in Connection if c.is_taper],
+        "latched": [c.value for c in Connection if c.is_latched],
         "screws": screw_table(),
         "bends": _bends(tables),
         "spellings": _spellings(tables),

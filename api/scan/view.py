@@ -115,6 +115,8 @@ def short_end(end: End) -> Message:
 
 def tighten(tightening: Tightening | None, end: End) -> tuple[Message, ...]:
     """How to tighten one end: torque first, then the turn with its basis; never a guess."""
+    if end.connection.is_latched:
+        return (phrases.NOTHING_TO_TIGHTEN,)
     if tightening is None:
         return (phrases.NOT_KNOWN,)
     lines = [_torque(tightening, end), phrases.counted(tightening, end)]

@@ -9,7 +9,7 @@ from tagger import messages as figure
 from tagger import phrases, rated
 from tagger.i18n import Translator
 from tagger.messages import Message
-from tagger.spec import AssemblySpec
+from tagger.spec import AssemblySpec, End
 from tagger.trade.results import Assessment, EndAdvice, PartRating
 
 if TYPE_CHECKING:  # identifying needs numpy, which takes a tenth of a second to load
@@ -56,7 +56,10 @@ def assessment_text(spec: AssemblySpec, found: Assessment, t: Translator) -> str
         _bend_line(found),
         *_temperature_line(found),
     ]
-    tightening = [*_tightening_lines("A", found.end_a), *_tightening_lines("B", found.end_b)]
+    tightening = [
+        *_tightening_lines("A", spec.end_a, found.end_a),
+        *_tightening_lines("B", spec.end_b, found.end_b),
+    ]
     warnings = [Message(f"report-{w.severity}", text=w.message) for w in found.warnings]
     return "\n".join([*lines, *(t(message) for message in (*limits, *tightening, *warnings))])
 
@@ -141,7 +144,9 @@ def _temperature_line(found: Assessment) -> Iterator[Message]:
         yield Message("report-minimum-temperature", temperature=lowest, source=found.min_temperature_source)
 
 
-def _tightening_lines(name: str, advice: EndAdvice) -> list[Message]:
+def _tightening_lines(name: str, end: End, advice: EndAdvice) -> list[Message]:
+    if end.connection.is_latched:
+        return [Message("report-nothing-to-tighten", end=name)]
     lines = []
     if (torque := advice.torque) is not None:
         shown = figure.torque(torque.min, torque.max)

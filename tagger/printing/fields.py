@@ -25,7 +25,7 @@ from tagger.printing.content import Tag
 from tagger.printing.words import once, voices
 from tagger.record import RECORD_FIELDS
 from tagger.spec import End, Tightening
-from tagger.trade.screws import screw_of
+from tagger.trade.screws import screw_for
 
 
 @dataclass(frozen=True)
@@ -254,23 +254,26 @@ def tightening_lines(tag: Tag, ends: str, languages: tuple[str, ...]) -> tuple[s
 
 def tighten(name: str, end: End, values: Tightening | None) -> Message:
     """How to tighten one end: torque first, then the turn with its basis; never a guess."""
+    if end.connection.is_latched:
+        return Message("printing-tighten-unknown", end=name, unknown=phrases.NOTHING_TO_TIGHTEN)
     high = values.torque_max_nm if values else None
     counted = phrases.counted(values, end) if values else None
     if values is None or high is None:
         if counted is None:
             return Message("printing-tighten-unknown", end=name, unknown=phrases.NOT_KNOWN)
         return Message("printing-tighten-count", end=name, count=counted)
-    turning = _torque(end, values.torque_min_nm, high)
+    turning = _torque(end, values, high)
     if counted is None:
         return Message("printing-tighten-torque", end=name, torque=turning)
     return Message("printing-tighten", end=name, torque=turning, count=counted)
 
 
-def _torque(end: End, low: float | None, high: float) -> Value:
+def _torque(end: End, values: Tightening, high: float) -> Value:
     """The torque in N·m; of a flange it is that of each screw."""
+    low = values.torque_min_nm
     if not end.connection.is_flange:
         return torque(low, high)
-    screw = screw_of(end, low, high)
+    screw = screw_for(values, end)
     if screw is None:
         return Message("words-torque-any-screw", torque=torque(low, high))
     return Message("words-torque-screw", torque=torque(low, high), screw=screw)

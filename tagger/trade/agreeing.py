@@ -61,17 +61,15 @@ def warnings(
     """That sources of equal standing share no torque: each is named, and the builder asks which holds."""
     if len(equals) < 2 or agreed is not None or _meet(best, equals):
         return []
-    named = tuple(
-        Message(
-            "trade-torque-of-source",
-            torque=newton_metres(r.torque_min_nm, r.torque_max_nm or 0.0),
-            joint=r.end_type,
-            source=r.source,
-        )
-        for r in (best, *(r for r in equals if r is not best))
-    )
+    named = tuple(of_source(r) for r in (best, *(r for r in equals if r is not best)))
     message = Message("trade-torque-sources-disagree", part=phrases.part(name), torques=named)
     return [Warning_(code="torque_sources_disagree", field=name, message=message)]
+
+
+def of_source(item: row.TighteningRow) -> Message:
+    """A torque with its joint and its source."""
+    torque = newton_metres(item.torque_min_nm, item.torque_max_nm or 0.0)
+    return Message("trade-torque-of-source", torque=torque, joint=item.end_type, source=item.source)
 
 
 def _meet(best: row.TighteningRow, equals: list[row.TighteningRow]) -> bool:

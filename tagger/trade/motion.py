@@ -1,7 +1,8 @@
 """The order of the two ends: what turns the whole hose goes in first, what swivels comes last.
 
 A hose whose first end is tight must not turn any more: an end without a swivel that is screwed in
-after it twists the hose. A flange keeps its angle free until its screws are tight.
+after it twists the hose. A flange, or the eye of a banjo, keeps its angle free until its screws are tight;
+couplers and staples are pushed together and turn freely, so they come after all others.
 """
 
 from __future__ import annotations
@@ -16,9 +17,9 @@ from tagger.trade.tables import Tables
 
 Name = Literal["end_a", "end_b"]
 NAMES: tuple[Name, Name] = ("end_a", "end_b")
-Motion = Literal["turns_hose", "mating", "flange", "swivel"]
+Motion = Literal["turns_hose", "mating", "flange", "swivel", "free"]
 
-ORDER: tuple[Motion, ...] = ("turns_hose", "mating", "flange", "swivel")
+ORDER: tuple[Motion, ...] = ("turns_hose", "mating", "flange", "swivel", "free")
 """The motions in the order their ends are connected in."""
 
 CONDITIONS = frozenset(
@@ -30,6 +31,7 @@ CONDITIONS = frozenset(
         "mating_second",
         "swivel_last",
         "flange_loose",
+        "free_last",
     )
 )
 """The words of fit_steps.csv that depend on the order of the ends."""
@@ -59,7 +61,8 @@ def conditions(spec: AssemblySpec, name: Name, tables: Tables) -> set[str]:
         "rigid_pair": mine == theirs == "turns_hose" and first,
         "mating_first": mine == "mating" and first,
         "mating_second": mine == "mating" and not first,
-        "swivel_last": mine == "swivel" and theirs != "swivel",
+        "swivel_last": mine == "swivel" and theirs not in ("swivel", "free"),
+        "free_last": mine == "free" and theirs != "free",
         "flange_loose": mine == "flange",
     }
     return {word for word, true in holds.items() if true}

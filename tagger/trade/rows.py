@@ -116,12 +116,13 @@ class MotionRow:
     """What turns while an end is screwed in: the whole hose (``turns_hose``), or its own nut (``swivel``).
 
     ``mating``: the nut is the mating part's, and without one the whole hose turns. ``flange``: nothing
-    turns, and the head can be set at any angle until its screws are tight.
+    turns, and the head or the eye can be set at any angle until its screws or bolt are tight. ``free``: nothing
+    turns and nothing is tightened.
     """
 
     family: Connection
     form: str
-    motion: Literal["turns_hose", "mating", "flange", "swivel"]
+    motion: Literal["turns_hose", "mating", "flange", "swivel", "free"]
     source: str
     confidence: str
 
@@ -368,7 +369,8 @@ class Bore:
 class TighteningRow:
     """How one source tightens a size: N·m, flats (sixths of a turn) or whole turns.
 
-    ``use``: ``hose`` may be shown for a hose end; the others stand beside it and are never
+    ``use``: ``hose`` may be shown for a hose end; ``ring`` depends on a sealing ring or bolt that the end
+    does not tell, so all are named and none is shown; the others stand beside it and are never
     shown first (``tube``, ``aviation``, ``plug``, ``other``, ``doubtful``). ``scope``: whether
     the source speaks of the family or of one machine. ``series``: the one the source names.
     ``screw_class``: the property class of a flange's screws, as far as the source names it.

@@ -41,6 +41,7 @@ LUBRICATIONS = frozenset(
         "o_ring_system_oil",
         "o_ring_hydraulic_fluid",
         "o_ring_and_threads",
+        "dry",
     )
 )
 """The words of the ``lubrication`` column; a shop may write its own text instead."""
@@ -70,6 +71,8 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
         spread=tuple(_said(r) for r in every if r not in (torque_row, flats_row, turns_row)),
     )
     warnings = _warnings(name, end, found, torque_row, factor, tables)
+    if (found.torque, found.flats, found.turns) == (None, None, None) and not end.connection.is_latched:
+        warnings.insert(0, _not_known(name, end, every))
     if torque_row:
         equals = agreeing.peers(torque_row, of_series)
         warnings += agreeing.warnings(name, torque_row, equals, agreeing.shared(torque_row, equals))
@@ -289,6 +292,20 @@ def _counted(what: Literal["flats", "turns"], low: float | None, high: float, ba
     return Message("words-counted", count=said, basis=phrases.basis(basis))
 
 
+def _not_known(name: str, end: End, every: list[row.TighteningRow]) -> Warning_:
+    """That no figure can be shown, and why: what it depends on, where a source gives several."""
+    part = phrases.part(name)
+    by_ring = [r for r in every if r.use == "ring" and r.material == end.material and r.torque_max_nm]
+    message = Message("trade-tightening-not-known", part=part)
+    if by_ring:
+        torques = tuple(agreeing.of_source(r) for r in by_ring)
+        message = Message("trade-torque-by-ring", part=part, torques=torques)
+    elif end.connection.is_flange and end.material is not Material.CARBON_STEEL:
+        material = phrases.material(end.material)
+        message = Message("trade-tightening-soft-flange", part=part, material=material)
+    return Warning_(code="tightening_not_known", field=name, message=message)
+
+
 def _warnings(
     name: str,
     end: End,
@@ -302,12 +319,7 @@ def _warnings(
     if found.torque is None and end.series is None and tables.families[end.connection].series:
         message = Message("trade-torque-series", part=part)
         warnings.append(Warning_(code="series_not_given", field=f"{name}.series", message=message))
-    if found.torque is None and found.flats is None and found.turns is None:
-        message = Message("trade-tightening-not-known", part=part)
-        if end.connection.is_flange and end.material is not Material.CARBON_STEEL:
-            message = Message("trade-tightening-soft-flange", part=part, material=material)
-        warnings.append(Warning_(code="tightening_not_known", field=name, message=message))
-    elif found.torque is not None and torque_row is not None and torque_row.confidence == "memory":
+    if found.torque is not None and torque_row is not None and torque_row.confidence == "memory":
         source = torque_row.source
         message = Message("trade-torque-unverified", part=part, source=source)
         warnings.append(Warning_(code="torque_from_memory", field=name, message=message))

@@ -8,8 +8,9 @@ import pytest
 
 from tagger.spec import AssemblySpec, Form
 from tagger.trade import assess, motion
+from tagger.trade.steps import steps_for
 from tagger.trade.tables import tables
-from tests.trade.specs import end, example
+from tests.trade.specs import an_end, end, example
 
 RIGID = end("npt", "3/4", "male")
 STUD = end("sae_orb", 12, "male")
@@ -32,10 +33,10 @@ def test_every_form_of_every_family_has_a_motion() -> None:
 
 
 def test_no_thread_without_a_nut_is_said_to_swivel() -> None:
-    free = ("eye", "coupler_male", "coupler_female", "staple_male", "staple_female", "standpipe")
-    for (_, form), about in tables().motions.items():
-        assert (Form(form).swivels or form in free) == (about.motion == "swivel")
-        assert (form == "flange_head") == (about.motion == "flange")
+    for (family, form), about in tables().motions.items():
+        assert (Form(form).swivels or form == "standpipe") == (about.motion == "swivel")
+        assert (form in ("flange_head", "eye")) == (about.motion == "flange")
+        assert family.is_latched == (about.motion == "free")
 
 
 @pytest.mark.parametrize(
@@ -109,6 +110,76 @@ def test_stainless_threads_are_kept_from_seizing(connection: str, size: Any, ste
     for material in ("stainless_steel", "carbon_steel"):
         found = assess(between(end(connection, size, form, material=material), SWIVEL)).end_a.steps
         assert (step in found) == (material == "stainless_steel")
+
+
+LATCHED = [end("qd_iso16028", 12, "coupler_male"), end("staple", 12, "staple_male")]
+BANJO = end("banjo_metric", "M26x1.5", "eye")
+
+
+@pytest.mark.parametrize("latched", LATCHED, ids=["coupler", "staple"])
+def test_what_is_pushed_together_comes_last_and_is_not_tightened(latched: dict[str, Any]) -> None:
+    for other in (SWIVEL, RIGID, MATING, FLANGE, BANJO):
+        found = assess(between(latched, other))
+        assert motion.first_end(between(latched, other), tables()) == "end_b"
+        steps = set(found.end_a.steps)
+        assert {"free_last", "latch_clean"} <= steps
+        assert not steps & {
+            "no_figures",
+            "swivel_last",
+            "rigid_first",
+            "rigid_second",
+            "two_wrenches",
+            "oring",
+        } - {"oring"}
+        assert "swivel_last" not in found.end_b.steps
+        assert not {w.code for w in found.warnings if w.field == "end_a"} & {"tightening_not_known"}
+
+
+def test_a_banjo_is_held_at_its_angle_with_new_rings_and_stays_loose_like_a_flange() -> None:
+    steps = assess(between(BANJO, SWIVEL)).end_a.steps
+    assert steps.index("banjo_rings") < steps.index("banjo_loose") < steps.index("banjo_hold")
+    assert not set(steps) & {"swivel_last", "flange_loose", "rigid_first", "two_wrenches"}
+
+
+def test_a_standpipe_is_tightened_by_turns_from_its_source_and_not_told_that_nothing_is_known() -> None:
+    pipe = end("din_standpipe", "20", "standpipe", series="S", hose_dash=12)
+    steps = assess(between(pipe, SWIVEL)).end_a.steps
+    assert {"standpipe_in", "standpipe_nut", "two_wrenches"} <= set(steps) and "no_figures" not in steps
+
+
+def test_an_inverted_flare_is_turned_by_its_nut_only_where_it_has_one() -> None:
+    fixed, swivel = (end("sae_inverted_flare", 12, form) for form in ("male", "male_swivel"))
+    assert {"by_hand", "two_wrenches"} <= set(assess(between(swivel, FLANGE)).end_a.steps)
+    steps = set(assess(between(fixed, SWIVEL)).end_a.steps)
+    assert "rigid_first" in steps and not steps & {
+        "by_hand",
+        "two_wrenches",
+        "two_wrenches_fixed",
+        "torque_nut",
+    }
+
+
+def test_every_end_is_told_how_it_is_joined() -> None:
+    """No family of the tables has a guide whose part on tightening speaks of the order only."""
+    order = {
+        "rigid_first",
+        "rigid_second",
+        "mating_first",
+        "mating_second",
+        "swivel_last",
+        "free_last",
+        "no_figures",
+    }
+    ours = tables()
+    phases = {step.step_id: step.phase for step in ours.steps}
+    for family, about in ours.families.items():
+        size = ours.sizes(family)[2] if ours.sizes(family) else "Block M20x1.5"
+        more = {"series": "L"} if family == "din_standpipe" else {}
+        for form in about.forms:
+            hose = {} if family.is_flange else {"hose_dash": 12}
+            found = steps_for(an_end(family, size, form, **hose, **more), None, spec=example(), name="end_a")
+            told = {step.step_id for step in found if phases[step.step_id] == "tighten"}
+            assert told - order, (family, form)
 
 
 def test_a_flange_stays_loose_before_it_is_tightened() -> None:

@@ -178,6 +178,25 @@ def test_a_bspp_stud_is_told_that_its_torque_is_not_a_nuts() -> None:
     assert "stud_not_nut" in codes
 
 
+@pytest.mark.parametrize(("family", "size", "part", "form"), [
+    ("metric_flat_stud", "M22x1.5", "stud", "male"), ("banjo_metric", "M14x1.5", "bolt", "eye"),
+])  # fmt: skip
+def test_a_torque_that_depends_on_the_sealing_ring_is_named_for_each_ring_and_never_shown(
+    family: str, size: str, part: str, form: str
+) -> None:
+    """A copper ring takes about half of what an elastomer one takes, and the end tells neither."""
+    rows = [nm(low, low, family=Connection(family), size=size, part=(part,), use="ring", source=f"{low}")
+            for low in (70, 130)]  # fmt: skip
+    an = an_end(Connection(family), size, form)
+    found, warnings = advice("end_a", an, made_up(tightening=rows))
+    assert found.torque is None
+    [said] = [w.message for w in warnings if w.code == "tightening_not_known"]
+    assert [m.values["source"] for m in said.values["torques"]] == ["70", "130"]
+    own = nm(75, 75, family=Connection(family), size=size, part=(part,), confidence="shop")
+    kept = advice("end_a", an, made_up(tightening=[*rows, own]))[0].torque
+    assert kept is not None and kept.max == 75
+
+
 def test_a_shops_own_torque_settles_what_the_sources_dispute() -> None:
     rows = (nm(90, 95, source="one"), nm(116, 142, source="two"), nm(100, 110, confidence="shop"))
     found, warnings = advised(*rows)

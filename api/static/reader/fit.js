@@ -47,7 +47,8 @@ function orderConditions(spec, which, tables) {
     rigid_first: mine === "turns_hose" && first, rigid_second: mine === "turns_hose" && !first,
     rigid_pair: mine === "turns_hose" && theirs === "turns_hose" && first,
     mating_first: mine === "mating" && first, mating_second: mine === "mating" && !first,
-    swivel_last: mine === "swivel" && theirs !== "swivel", flange_loose: mine === "flange",
+    swivel_last: mine === "swivel" && theirs !== "swivel" && theirs !== "free",
+    free_last: mine === "free" && theirs !== "free", flange_loose: mine === "flange",
   };
 }
 

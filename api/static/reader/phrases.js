@@ -10,6 +10,7 @@ export const sizeKey = (end) => end.description || String(end.dash ?? end.size);
 
 const message = (id, values = {}) => ({ id, values });
 export const NOT_KNOWN = message("words-not-known");
+export const NOTHING_TO_TIGHTEN = message("words-nothing-to-tighten");
 
 export const connection = (which) => message(`words-connection-${which}`);
 export const form = (which) => message(`words-form-${which}`);

@@ -1,10 +1,11 @@
 // How to tighten one end, as messages: the same choice as api/scan/view.py.
 
 import { torque } from "./figures.js";
-import { counted, isFlange, NOT_KNOWN, sizeKey } from "./phrases.js";
+import { counted, isFlange, NOT_KNOWN, NOTHING_TO_TIGHTEN, sizeKey } from "./phrases.js";
 
 // Torque first, then the turn with its basis; never a guess.
 export function tighten(tightening, end, tables) {
+  if (tables.fit.latched.includes(end.connection)) return [NOTHING_TO_TIGHTEN];
   if (!tightening) return [NOT_KNOWN];
   const lines = [torqued(tightening, end, tables), counted(tightening, end, tables)].filter(Boolean);
   return lines.length ? lines : [NOT_KNOWN];

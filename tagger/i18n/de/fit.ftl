@@ -25,6 +25,8 @@ fit-damage_flare = Beide Dichtsitze und beide Gewinde reinigen und prüfen. Kein
 fit-damage = Gewinde und Dichtflächen reinigen und prüfen. Kein Teil mit Riss, Kratzer quer über die Dichtfläche oder beschädigtem Gewinde verwenden.
 fit-seat_37_45 = Den Dichtsitz mit einer Winkellehre prüfen. 37°- und 45°-Bördel haben in den Größen -2, -3, -4, -5, -8 und -10 dasselbe Gewinde. Sie lassen sich verschrauben, dichten aber nicht verlässlich.
 fit-cone_bspp_jis = Den Konus prüfen. BSPP- und JIS-60°-Enden haben dasselbe Gewinde, aber entgegengesetzte Konen. Sie lassen sich verschrauben, dichten aber nicht.
+fit-cone_metric = Den Konus mit einer Lehre prüfen: Metrische 60°-Konen, 24°-Konen und 30°-Bördel haben gleiche Gewinde. Sie lassen sich zusammenschrauben, dichten aber nicht.
+fit-flare_inverted = Den Sitz prüfen: Beim umgekehrten Bördel sitzt der Konus im Einschraubloch. Einige seiner Gewinde sind die der 37°- und 45°-Bördel, er dichtet auf ihnen aber nicht.
 fit-npt_bspt = Das Gewinde mit einer Gewindelehre prüfen. In den Größen 1/2 und 3/4 haben NPT und BSP beide 14 Gänge je Zoll und lassen sich ein Stück weit ineinanderschrauben, aber 60°- und 55°-Gewinde dichten nicht aufeinander.
 fit-oring = Einen neuen O-Ring verwenden, der für das Medium geeignet ist, und mit sauberem Systemöl einölen. Er muss in seiner Nut liegen und darf nicht eingeschnitten, plattgedrückt oder verhärtet sein.
 fit-clean_inside = Die Schutzkappen erst unmittelbar vor dem Anschließen abnehmen. Innen muss alles sauber und trocken sein.
@@ -44,6 +46,7 @@ fit-rigid_pair = Keines der Enden hat eine Überwurfmutter. Bevor dieses Ende an
 fit-mating_first = Dieses Ende zuerst anschließen. Hat das Gegenstück keine eigene Mutter, die Armatur an ihrem Sechskant drehen, solange das andere Ende noch frei ist.
 fit-mating_second = Dieses Ende hat keine Mutter: nur die Mutter des Gegenstücks drehen. Hat es keine, die Armatur nicht drehen, wenn das andere Ende angeschlossen ist: Der Schlauch würde verdreht. Eine Verschraubung oder einen drehbaren Adapter verwenden.
 fit-swivel_last = Dieses Ende zuletzt anschließen, wenn das andere angeschlossen ist. Nur seine Mutter dreht sich, der Schlauch bleibt unverdreht.
+fit-free_last = Dieses Ende zuletzt anschließen, wenn das andere angezogen ist. Es lässt sich in jedem Winkel stellen, so bleibt der Schlauch ohne Drall.
 fit-anti_galling = Gewinde aus nichtrostendem Stahl können fressen. Vor dem Ansetzen das Außengewinde mit einer für das Medium geeigneten Montagepaste bestreichen. Die Dichtflächen frei halten.
 
 ## Tighten
@@ -66,6 +69,7 @@ fit-stud_in = Den Einschraubzapfen von Hand bis zum Anschlag eindrehen. Den O-Ri
 fit-stud_into = Den Einschraubzapfen des Gegenstücks von Hand bis zum Anschlag eindrehen. Den O-Ring dabei nicht am Gewinde beschädigen.
 fit-locknut_back = Die Kontermutter ganz zurückdrehen und die Scheibe an sie anlegen. Den Einschraubzapfen von Hand eindrehen, bis die Scheibe am Einschraubloch anliegt.
 fit-locknut_align = Zum Ausrichten des Bogens den Einschraubzapfen höchstens eine Umdrehung zurückdrehen. Den Bogen mit einem Schraubenschlüssel halten und mit dem anderen nur die Kontermutter anziehen.
+fit-flat_stud_in = Unter den Bund des Einschraubzapfens einen neuen Dichtring der vorgesehenen Art legen. Den Zapfen von Hand einschrauben, bis der Ring die Fläche berührt.
 fit-torque_stud = Einschraubzapfen, Mutter oder Kontermutter mit { $torque } anziehen. Ein Einschraubloch aus Aluminium verträgt weniger: den Maschinenhersteller nach dem Wert fragen.
 fit-flats_stud = Ohne Drehmomentschlüssel den Einschraubzapfen, die Mutter oder die Kontermutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°).
 fit-sealant = Für das Medium geeignetes Dichtmittel auf das Außengewinde geben. Die ersten zwei Gänge frei lassen.
@@ -76,6 +80,15 @@ fit-screw_class = Die Festigkeitsklasse auf den Schraubenköpfen ablesen; alle v
 fit-screw_class_62 = Die Festigkeitsklasse auf den Schraubenköpfen ablesen; alle vier müssen dieselbe haben. Code 62 verlangt Klasse 10.9 bei metrischen oder Grade 8 bei Zollschrauben. Ein Anziehdrehmoment gilt nur für eine Klasse.
 fit-flange_seat = Den Flanschbund mit O-Ring in der Nut plan auf die Anschlussfläche setzen. Alle vier Schrauben von Hand ansetzen. Der Spalt muss an beiden Flanschhälften gleich sein.
 fit-flange_loose = Die Schrauben nur handfest lassen, bis das andere Ende angeschlossen oder von Hand angesetzt ist und der Schlauch unverdreht im richtigen Winkel liegt.
+fit-banjo_rings = Auf jeder Seite des Ringstücks einen neuen Dichtring verwenden: einen unter dem Schraubenkopf, einen zwischen Ringstück und Einschraubloch. Beide müssen von der Art sein, für die die Schraube gemacht ist.
+fit-banjo_loose = Die Hohlschraube von Hand ansetzen und lose lassen, bis das andere Ende angeschlossen oder von Hand angesetzt ist und der Schlauch ohne Drall im richtigen Winkel liegt.
+fit-banjo_hold = Das Ringstück beim Anziehen der Schraube im Winkel halten. Weder Ringstück noch Schlauch dürfen sich mitdrehen.
+fit-torque_bolt = Die Hohlschraube mit { $torque } anziehen. Dieses Anziehdrehmoment gilt nur für eine Art von Schraube und Dichtring: prüfen, ob es die eigene ist.
+fit-standpipe_in = Mutter und Schneidring auf das Rohr schieben, dann das Rohr bis zum Anschlag in den Stutzen drücken. Dort halten und die Mutter von Hand ansetzen.
+fit-standpipe_nut = Neuer Schneidring: die Mutter ab handfest 1 1/2 Umdrehungen anziehen. Das Rohr darf sich nicht mitdrehen. Ring bereits auf dem Rohr montiert: bis zu einem deutlich spürbaren Widerstand anziehen, dann so weit, wie sein Hersteller angibt.
+fit-latch_clean = Nur verbinden, wenn beide Leitungen drucklos sind. Beide Hälften sauber wischen und die Dichtungen prüfen.
+fit-coupler_lock = Die Hälften zusammenschieben, bis sie einrasten, dann zur Probe ziehen. Hat die Hülse eine Sicherung, diese einlegen.
+fit-staple_in = Einen neuen O-Ring und einen neuen Stützring auf den Steckzapfen setzen und ihn ganz einschieben. Die Klammer von Hand bis zum Anschlag durchstecken. Nur eine unbeschädigte, für den Druck zugelassene Klammer verwenden. Zur Probe am Schlauch ziehen.
 fit-flange_cross = Die Schrauben über Kreuz in zwei oder drei Durchgängen gleichmäßig anziehen: eine, dann die diagonal gegenüberliegende, dann die anderen zwei. Keinen Schlagschrauber verwenden.
 fit-torque_screw = { $screw ->
     [none] Im letzten Durchgang jede Schraube mit { $torque } anziehen. Dieses Anziehdrehmoment gilt nur für eine Schraubengröße und Festigkeitsklasse: vor dem Anziehen den Hersteller fragen, für welche.
@@ -114,6 +127,13 @@ fit-alike-metric_cone_flare = { $family } und { $other } ({ LIST($sizes) }) habe
 fit-alike-metric_cone_oring = { $family } und { $other } ({ LIST($sizes) }) haben dieselben metrischen Gewinde. Das eine dichtet mit einem Konus, das andere mit einem O-Ring unter dem Sechskant.
 fit-alike-flanges = { $family } und { $other } ({ LIST($sizes) }) sehen ähnlich aus. Der Flanschbund von Code 62 ist dicker und breiter, und die Schrauben stehen weiter auseinander.
 fit-alike-thread = { $family } und { $other } ({ LIST($sizes) }) haben das gleiche oder fast das gleiche Gewinde. Sie lassen sich verschrauben, dichten aber nicht miteinander: den Dichtsitz prüfen.
+fit-alike-reversed_cone = { $family } und { $other } ({ LIST($sizes) }) haben das gleiche metrische Gewinde, aber entgegengesetzte Konen. Sie lassen sich zusammenschrauben, dichten aber nicht.
+fit-alike-cones_60_24 = { $family } und { $other } ({ LIST($sizes) }) haben gleiche metrische Gewinde. Der eine Konus hat 60°, der andere 24°: Sie dichten nicht aufeinander.
+fit-alike-tube_bore = { $family } und { $other } ({ LIST($sizes) }) haben gleiches Gewinde und gleichen Konus. Nur das Rohr ist ein anderes: seinen Außendurchmesser messen.
+fit-alike-flareless = { $family } und { $other } ({ LIST($sizes) }) haben gleiche Gewinde. Der eine dichtet mit einem Schneidring im 24°-Konus, der andere auf einem Bördel.
+fit-alike-inverted = { $family } und { $other } ({ LIST($sizes) }) haben gemeinsame Gewinde. Beim umgekehrten Bördel sitzt der Konus im Einschraubloch: Sie dichten nicht aufeinander.
+fit-alike-flat_oring = { $family } und { $other } ({ LIST($sizes) }) haben gleiche metrische Gewinde. Der eine dichtet mit einem Ring auf ebener Fläche, der andere mit einem O-Ring in der Fase des Einschraublochs.
+fit-alike-flat_cone = { $family } und { $other } ({ LIST($sizes) }) haben gleiche metrische Gewinde. Der eine dichtet mit einem Ring auf ebener Fläche, der andere auf einem Konus.
 
 ## Where a step's practice comes from
 
@@ -131,6 +151,7 @@ fit-source-bend = Auszug der EN 853:2015; öffentlicher Hydraulik-Nachschlagetex
 fit-source-two_wrenches = mehrere Betriebsanleitungen von Herstellern verlangen zwei Schraubenschlüssel
 fit-source-finger = Betriebsanleitungen von Herstellern, Schlüsselflächen ab handfest
 fit-source-wrench = US Army TM 9-2320-364-20-4; Betriebsanleitung eines Kompakttraktorherstellers
+fit-source-cutting_ring = zwei öffentliche Seiten zur Montage von 24°-Rohrverschraubungen
 fit-source-farm_manual = Betriebsanleitung eines Landmaschinenherstellers
 fit-source-manuals = mehrere Betriebsanleitungen von Herstellern
 fit-source-torque_page = öffentliche Drehmoment-Rechnerseite für Hydraulikverschraubungen

@@ -30,6 +30,7 @@ report-torque = Ende { $end }: { $torque }, { $basis } ({ $source })
 report-torque-screw = Ende { $end }: { $torque } je Schraube, { $basis } ({ $source })
 report-counted = Ende { $end }: { $counted } ({ $source })
 report-tightening-unknown = Ende { $end }: Anziehdrehmoment nicht bekannt: Wert des Armaturenherstellers verwenden
+report-nothing-to-tighten = Ende { $end }: zusammenstecken, bis es einrastet; nichts anzuziehen
 report-danger = GEFAHR: { $text }
 report-care = VORSICHT: { $text }
 report-note = Hinweis: { $text }

@@ -112,6 +112,7 @@ trade-edition-none = { $edition } ist keine Ausgabe von { $standard } in den Tab
 ## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
 
 trade-tightening-not-known = { SAY($part, case: "start") }: Wie weit anzuziehen ist, ist nicht bekannt. Den Wert des Armaturenherstellers verwenden.
+trade-torque-by-ring = { SAY($part, case: "start") }: Das Anziehen hängt vom Dichtring und von der Schraube oder dem Zapfen ab, die verschieden sind: { LIST($torques) }. Den Wert des Armaturenherstellers für dessen Dichtring verwenden.
 trade-two-rigid-ends = Kein Ende ist drehbar: Beide drehen beim Einschrauben den ganzen Schlauch mit. Der Einbau gelingt mit einer Verschraubung oder einem drehbaren Adapter an einem Ende.
 trade-no-nut-at-either-end = Kein Ende hat eine eigene Mutter. Mindestens ein Gegenstück muss eine haben; sonst eine Verschraubung oder einen drehbaren Adapter verwenden.
 trade-mating-nut-needed = { SAY($part, case: "start") } hat keine eigene Mutter, und das andere Ende ist nicht drehbar. Das Gegenstück muss eine Mutter haben; sonst eine Verschraubung oder einen drehbaren Adapter verwenden.
@@ -159,6 +160,7 @@ trade-lubrication-not_stated = Schmierung nicht angegeben
 trade-lubrication-lightly_oiled = leicht geölt
 trade-lubrication-lubricated = geölt
 trade-lubrication-run_on_dry = Drehmoment für geölte Verbindung, Mutter trocken bis zum Anliegen aufgeschraubt
+trade-lubrication-dry = trocken
 trade-lubrication-threads = Gewinde geölt
 trade-lubrication-threads_fluid_or_grease = Gewinde geschmiert (Hydrauliköl, Montagepaste oder Vaseline)
 trade-lubrication-threads_engine_oil = Gewinde mit Motoröl geölt

@@ -150,6 +150,7 @@ words-record-position = Einbauort
 ## An assembly in words
 
 words-not-known = nicht bekannt: Wert des Armaturenherstellers verwenden
+words-nothing-to-tighten = zusammenstecken, bis es einrastet; nichts anzuziehen
 words-parts = { $which ->
     [hose] Schlauch
     [end_a] Ende A

@@ -25,6 +25,8 @@ fit-damage_flare = Clean and inspect both seats and both threads. Reject a part 
 fit-damage = Clean and inspect the threads and sealing faces. Reject a part with a crack, a scratch across the face or a damaged thread.
 fit-seat_37_45 = Check the seat with a seat gauge. 37° and 45° flares have the same thread in sizes -2, -3, -4, -5, -8 and -10. They screw together but do not seal reliably.
 fit-cone_bspp_jis = Check the cone. BSPP and JIS 60° ends have the same thread but opposite cones. They screw together but do not seal.
+fit-cone_metric = Check the cone with a gauge: metric 60° cones, 24° cones and 30° flares share threads. They screw together but do not seal.
+fit-flare_inverted = Check the seat: an inverted flare has its cone inside the female port. Some of its threads are those of the 37° and 45° flares, but it does not seal on them.
 fit-npt_bspt = Check the thread with a thread gauge. In sizes 1/2 and 3/4, NPT and BSP both have 14 threads per inch and will start to engage, but 60° and 55° threads do not seal together.
 fit-oring = Use a new O-ring that suits the fluid, and lubricate it with clean system oil. It must sit in its groove and must not be cut, flattened or hard.
 fit-clean_inside = Keep the protective caps on until you connect the hose. The inside must be clean and dry.
@@ -44,6 +46,7 @@ fit-rigid_pair = Neither end swivels. Before you connect this end, fit a union o
 fit-mating_first = Connect this end first. If the mating part has no nut of its own, turn the fitting by its hexagon while the other end is still free.
 fit-mating_second = This end has no nut: turn only the nut of the mating part. If it has none, do not turn the fitting while the other end is connected: the hose would twist. Use a union or a swivel adapter.
 fit-swivel_last = Connect this end last, after the other end is connected. Only its nut turns, so the hose stays free of twist.
+fit-free_last = Connect this end last, after the other end is tight. It can be set at any angle, so the hose stays free of twist.
 fit-anti_galling = Stainless threads can seize (gall). Before you start the thread, coat the male thread with an anti-seize paste suited to the fluid. Keep it off the sealing faces.
 
 ## Tighten
@@ -66,6 +69,7 @@ fit-stud_in = Screw the stud in by hand until it bottoms. Do not damage the O-ri
 fit-stud_into = Screw the mating stud in by hand until it bottoms. Do not damage the O-ring on the thread.
 fit-locknut_back = Back the locknut off fully and push the washer against it. Screw the stud in by hand until the washer touches the port face.
 fit-locknut_align = To align the elbow, back the stud out by no more than one turn. Hold the elbow with one wrench and tighten only the locknut with the other.
+fit-flat_stud_in = Put a new sealing ring under the shoulder of the stud, of the kind the stud is made for. Screw the stud in by hand until the ring touches the face.
 fit-torque_stud = Tighten the stud, nut or locknut to { $torque }. An aluminium port takes less: ask the machine manufacturer for the value.
 fit-flats_stud = Without a torque wrench, tighten the stud, nut or locknut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°).
 fit-sealant = Apply thread sealant suited to the fluid to the male thread. Leave the first two threads bare.
@@ -76,6 +80,15 @@ fit-screw_class = Read the property class on the screw heads; all four must be t
 fit-screw_class_62 = Read the property class on the screw heads; all four must be the same. Code 62 needs class 10.9 in metric sizes or grade 8 in inch sizes. A torque is for one class only.
 fit-flange_seat = Seat the flange head squarely on the port face with the O-ring in its groove. Start all four screws by hand. The gap must be equal at both clamp halves.
 fit-flange_loose = Leave the screws finger-tight until the other end is connected, or started by hand, and the hose lies without twist at the right angle.
+fit-banjo_rings = Use a new sealing ring on each side of the eye: one under the bolt head, one between the eye and the port. Both must be of the kind the bolt is made for.
+fit-banjo_loose = Start the bolt by hand and leave it loose until the other end is connected, or started by hand, and the hose lies without twist at the right angle.
+fit-banjo_hold = Hold the eye at its angle while you tighten the bolt. Neither the eye nor the hose may turn with it.
+fit-torque_bolt = Tighten the banjo bolt to { $torque }. This torque is for one kind of bolt and sealing ring: check that yours is that kind.
+fit-standpipe_in = Push the nut and the cutting ring onto the tube, then push the tube into the body up to its stop. Hold it there and start the nut by hand.
+fit-standpipe_nut = New cutting ring: tighten the nut 1 1/2 turns from finger-tight. The tube must not turn. Ring already set on the tube: tighten to a clearly felt resistance, then as far as its manufacturer says.
+fit-latch_clean = Connect only without pressure in either line. Wipe both halves clean and inspect the seals.
+fit-coupler_lock = Push the halves together until they lock, then pull to check. If the sleeve has a safety lock, engage it.
+fit-staple_in = Fit a new O-ring and backup ring on the spigot, and push the spigot in fully. Push the staple through by hand as far as it goes. Use only an undamaged staple rated for the pressure. Pull on the hose to check.
 fit-flange_cross = Tighten the screws evenly in a cross pattern, in two or three rounds: one, its diagonal, then the other two. Do not use an impact wrench.
 fit-torque_screw = { $screw ->
     [none] In the last round tighten each screw to { $torque }. This torque is for one screw size and grade only: ask the manufacturer which, before you tighten.
@@ -114,6 +127,13 @@ fit-alike-metric_cone_flare = { $family } and { $other } ({ LIST($sizes) }) have
 fit-alike-metric_cone_oring = { $family } and { $other } ({ LIST($sizes) }) have the same metric threads. One seals on a cone, the other on an O-ring under a shoulder.
 fit-alike-flanges = { $family } and { $other } ({ LIST($sizes) }) look alike. The Code 62 head is thicker and wider, and its bolt spacing is larger.
 fit-alike-thread = { $family } and { $other } ({ LIST($sizes) }) have the same or nearly the same thread. They may screw together, but they do not seal on each other: check the seat.
+fit-alike-reversed_cone = { $family } and { $other } ({ LIST($sizes) }) have the same metric thread but opposite cones. They screw together but do not seal.
+fit-alike-cones_60_24 = { $family } and { $other } ({ LIST($sizes) }) have the same metric threads. One has a 60° cone, the other a 24° cone: they do not seal on each other.
+fit-alike-tube_bore = { $family } and { $other } ({ LIST($sizes) }) have the same thread and the same cone. Only the tube differs: measure its outside diameter.
+fit-alike-flareless = { $family } and { $other } ({ LIST($sizes) }) have the same threads. One seals with a sleeve in a 24° cone, the other on a flare.
+fit-alike-inverted = { $family } and { $other } ({ LIST($sizes) }) share threads. An inverted flare has its cone inside the female port: they do not seal on each other.
+fit-alike-flat_oring = { $family } and { $other } ({ LIST($sizes) }) have the same metric threads. One seals with a ring on a flat face, the other with an O-ring in a chamfer of the port.
+fit-alike-flat_cone = { $family } and { $other } ({ LIST($sizes) }) have the same metric threads. One seals with a ring on a flat face, the other on a cone.
 
 ## Where a step's practice comes from
 
@@ -131,6 +151,7 @@ fit-source-bend = EN 853:2015 preview; public hydraulic reference text (unreview
 fit-source-two_wrenches = several OEM manuals call for two wrenches
 fit-source-finger = OEM operator manuals, flats from finger-tight
 fit-source-wrench = US Army TM 9-2320-364-20-4; OEM compact-tractor manual
+fit-source-cutting_ring = two public pages on assembling 24° tube fittings
 fit-source-farm_manual = OEM agricultural-machine operator manual
 fit-source-manuals = several OEM manuals
 fit-source-torque_page = public torque calculator page for hydraulic fittings

@@ -30,6 +30,7 @@ report-torque = End { $end }: { $torque }, { $basis } ({ $source })
 report-torque-screw = End { $end }: { $torque } per screw, { $basis } ({ $source })
 report-counted = End { $end }: { $counted } ({ $source })
 report-tightening-unknown = End { $end }: tightening torque not known: use the fitting manufacturer's value
+report-nothing-to-tighten = End { $end }: pushed together until it locks, nothing to tighten
 report-danger = DANGER: { $text }
 report-care = CAUTION: { $text }
 report-note = Note: { $text }

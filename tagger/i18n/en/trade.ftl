@@ -112,6 +112,7 @@ trade-edition-none = { $edition } is not an edition of { $standard } in the tabl
 ## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
 
 trade-tightening-not-known = { SAY($part, case: "start") }: how far to tighten is not known. Use the fitting manufacturer's value.
+trade-torque-by-ring = { SAY($part, case: "start") }: how far to tighten depends on the sealing ring and the bolt or stud, which differ: { LIST($torques) }. Use the value of the manufacturer of the fitting for its ring.
 trade-two-rigid-ends = Neither end swivels: both turn the whole hose as they are screwed in. It can be installed with a union or a swivel adapter at one end.
 trade-no-nut-at-either-end = Neither end has a nut of its own. At least one of the parts they connect to must have one; otherwise use a union or a swivel adapter.
 trade-mating-nut-needed = { SAY($part, case: "start") } has no nut of its own, and the other end does not swivel. The part it connects to must have a nut; otherwise use a union or a swivel adapter.
@@ -159,6 +160,7 @@ trade-lubrication-not_stated = lubrication not stated
 trade-lubrication-lightly_oiled = lightly oiled
 trade-lubrication-lubricated = lubricated
 trade-lubrication-run_on_dry = torque for a lubricated joint, nut run on dry until it makes contact
+trade-lubrication-dry = dry
 trade-lubrication-threads = threads lubricated
 trade-lubrication-threads_fluid_or_grease = threads lubricated (hydraulic fluid, anti-seize or petroleum jelly)
 trade-lubrication-threads_engine_oil = threads oiled with engine oil

@@ -140,6 +140,7 @@ words-record-position = Position
 ## An assembly in words
 
 words-not-known = not known: use the fitting manufacturer's value
+words-nothing-to-tighten = pushed together until it locks: nothing to tighten
 words-parts = { $which ->
     [hose] { $case ->
            *[plain] hose

@@ -25,6 +25,8 @@ fit-damage_flare = Limpie y revise los dos asientos y las dos roscas. Rechace un
 fit-damage = Limpie y revise las roscas y las caras de sellado. Rechace una pieza con una grieta, un arañazo que cruce la cara o una rosca dañada.
 fit-seat_37_45 = Compruebe el asiento con una galga de asientos. Los abocardados de 37° y 45° tienen la misma rosca en los tamaños -2, -3, -4, -5, -8 y -10. Enroscan entre sí, pero no sellan de forma segura.
 fit-cone_bspp_jis = Compruebe el cono. Los extremos BSPP y JIS de 60° tienen la misma rosca, pero los conos invertidos. Enroscan entre sí, pero no sellan.
+fit-cone_metric = Compruebe el cono con una galga: los conos métricos de 60°, los conos de 24° y los abocardados de 30° comparten roscas. Se enroscan entre sí, pero no cierran.
+fit-flare_inverted = Compruebe el asiento: el abocardado invertido tiene el cono dentro de la boca hembra. Algunas de sus roscas son las de los abocardados de 37° y 45°, pero no cierra con ellos.
 fit-npt_bspt = Compruebe la rosca con una galga de roscas. En los tamaños 1/2 y 3/4, NPT y BSP tienen 14 hilos por pulgada y empiezan a enroscar, pero las roscas de 60° y 55° no sellan entre sí.
 fit-oring = Use una junta tórica nueva, apta para el fluido, y acéitela con aceite limpio del sistema. Debe quedar en su ranura y no estar cortada, aplastada ni endurecida.
 fit-clean_inside = No quite los tapones hasta el momento de conectar. El interior debe estar limpio y seco.
@@ -44,6 +46,7 @@ fit-rigid_pair = Ninguno de los extremos tiene tuerca loca. Antes de conectar es
 fit-mating_first = Conecte primero este extremo. Si la pieza opuesta no tiene tuerca propia, gire el racor por su hexágono mientras el otro extremo está libre.
 fit-mating_second = Este extremo no tiene tuerca: gire solo la de la pieza opuesta. Si no la tiene, no gire el racor con el otro extremo conectado: la manguera se retorcería. Use una unión o un adaptador giratorio.
 fit-swivel_last = Conecte este extremo el último, con el otro ya conectado. Solo gira su tuerca y la manguera no se retuerce.
+fit-free_last = Conecte este extremo en último lugar, con el otro ya apretado. Se orienta libremente, así que la manguera no se retuerce.
 fit-anti_galling = Las roscas de acero inoxidable pueden agarrotarse. Antes de enroscar, unte la rosca macho con una pasta antigripante apta para el fluido. No la ponga en las caras de cierre.
 
 ## Tighten
@@ -66,6 +69,7 @@ fit-stud_in = Enrosque el extremo macho con los dedos hasta que haga tope. No da
 fit-stud_into = Enrosque con los dedos el extremo macho de la pieza opuesta hasta que haga tope. No dañe la junta tórica con la rosca.
 fit-locknut_back = Gire la contratuerca hacia atrás hasta el final y lleve la arandela contra ella. Enrosque el extremo macho con los dedos hasta que la arandela toque la cara de la boca.
 fit-locknut_align = Para orientar el codo, desenrosque el extremo macho una vuelta como máximo. Sujete el codo con una llave y apriete con la otra solo la contratuerca.
+fit-flat_stud_in = Ponga bajo el resalte del extremo macho una arandela de cierre nueva, del tipo previsto. Enrósquelo con los dedos hasta que la arandela toque la cara.
 fit-torque_stud = Apriete el extremo macho, la tuerca o la contratuerca a { $torque }. Una boca de aluminio admite menos: pida el valor al fabricante de la máquina.
 fit-flats_stud = Sin llave dinamométrica, apriete el extremo macho, la tuerca o la contratuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°).
 fit-sealant = Ponga en la rosca macho un sellador apto para el fluido. Deje sin sellador los dos primeros hilos.
@@ -76,6 +80,15 @@ fit-screw_class = Lea la clase de resistencia en la cabeza de los tornillos; deb
 fit-screw_class_62 = Lea la clase de resistencia en la cabeza de los tornillos; debe ser la misma en los cuatro. El código 62 exige clase 10.9 en medidas métricas o grado 8 en pulgadas. Un par de apriete vale para una sola clase.
 fit-flange_seat = Apoye la cabeza de brida de plano sobre la cara de la boca, con la junta tórica en su ranura. Enrosque los cuatro tornillos con los dedos. La separación debe ser igual en las dos semibridas.
 fit-flange_loose = Deje los tornillos apretados solo con los dedos hasta que el otro extremo esté conectado, o enroscado con los dedos, y la manguera quede sin torsión y bien orientada.
+fit-banjo_rings = Use una arandela de cierre nueva a cada lado del ojo: una bajo la cabeza del tornillo y otra entre el ojo y la boca. Ambas deben ser del tipo previsto para el tornillo.
+fit-banjo_loose = Enrosque el tornillo con los dedos y déjelo suelto hasta que el otro extremo esté conectado, o enroscado a mano, y la manguera quede sin torsión y en el ángulo correcto.
+fit-banjo_hold = Sujete el ojo en su ángulo mientras aprieta el tornillo. Ni el ojo ni la manguera deben girar con él.
+fit-torque_bolt = Apriete el tornillo banjo a { $torque }. Este par vale para un solo tipo de tornillo y de arandela: compruebe que es el suyo.
+fit-standpipe_in = Ponga la tuerca y el anillo cortante en el tubo e introduzca el tubo en el cuerpo hasta el tope. Manténgalo así y enrosque la tuerca con los dedos.
+fit-standpipe_nut = Anillo cortante nuevo: apriete la tuerca 1 1/2 vueltas desde el apriete con los dedos. El tubo no debe girar. Anillo ya fijado en el tubo: apriete hasta notar claramente una resistencia y luego lo que indique su fabricante.
+fit-latch_clean = Conecte solo sin presión en ninguna de las dos líneas. Limpie las dos mitades y revise las juntas.
+fit-coupler_lock = Empuje las dos mitades hasta que se enclaven y tire para comprobarlo. Si el casquillo tiene seguro, póngalo.
+fit-staple_in = Monte una junta tórica y un anillo de apoyo nuevos en la espiga e introdúzcala a fondo. Meta la grapa a mano hasta el tope. Use solo una grapa sin daños y prevista para la presión. Tire de la manguera para comprobarlo.
 fit-flange_cross = Apriete los tornillos poco a poco y en cruz, en dos o tres pasadas: uno, el opuesto en diagonal y luego los otros dos. No use llave de impacto.
 fit-torque_screw = { $screw ->
     [none] En la última pasada apriete cada tornillo a { $torque }. Este par vale para un solo tamaño y una sola clase de resistencia: pregunte al fabricante cuáles antes de apretar.
@@ -114,6 +127,13 @@ fit-alike-metric_cone_flare = { $family } y { $other } ({ LIST($sizes) }) tienen
 fit-alike-metric_cone_oring = { $family } y { $other } ({ LIST($sizes) }) tienen las mismas roscas métricas. Una sella por cono, la otra por junta tórica bajo un resalte.
 fit-alike-flanges = { $family } y { $other } ({ LIST($sizes) }) se parecen. La cabeza código 62 es más gruesa y más ancha, y sus tornillos están más separados.
 fit-alike-thread = { $family } y { $other } ({ LIST($sizes) }) tienen la misma rosca o casi la misma. Pueden enroscar entre sí, pero no sellan entre sí: compruebe el asiento.
+fit-alike-reversed_cone = { $family } y { $other } ({ LIST($sizes) }) tienen la misma rosca métrica pero conos opuestos. Se enroscan entre sí, pero no cierran.
+fit-alike-cones_60_24 = { $family } y { $other } ({ LIST($sizes) }) tienen las mismas roscas métricas. Uno tiene cono de 60° y el otro de 24°: no cierran entre sí.
+fit-alike-tube_bore = { $family } y { $other } ({ LIST($sizes) }) tienen la misma rosca y el mismo cono. Solo cambia el tubo: mida su diámetro exterior.
+fit-alike-flareless = { $family } y { $other } ({ LIST($sizes) }) tienen las mismas roscas. Uno cierra con un anillo en un cono de 24°, el otro en un abocardado.
+fit-alike-inverted = { $family } y { $other } ({ LIST($sizes) }) comparten roscas. El abocardado invertido tiene el cono dentro de la boca hembra: no cierran entre sí.
+fit-alike-flat_oring = { $family } y { $other } ({ LIST($sizes) }) tienen las mismas roscas métricas. Uno cierra con una arandela en una cara plana, el otro con una junta tórica en un chaflán de la boca.
+fit-alike-flat_cone = { $family } y { $other } ({ LIST($sizes) }) tienen las mismas roscas métricas. Uno cierra con una arandela en una cara plana, el otro en un cono.
 
 ## Where a step's practice comes from
 
@@ -131,6 +151,7 @@ fit-source-bend = extracto de la EN 853:2015; texto público de referencia hidr�
 fit-source-two_wrenches = varios manuales de fabricantes piden dos llaves
 fit-source-finger = manuales del operador de fabricantes, caras desde el apriete con los dedos
 fit-source-wrench = US Army TM 9-2320-364-20-4; manual de un fabricante de tractores compactos
+fit-source-cutting_ring = dos páginas públicas sobre el montaje de racores de 24°
 fit-source-farm_manual = manual del operador de un fabricante de maquinaria agrícola
 fit-source-manuals = varios manuales de fabricantes
 fit-source-torque_page = página pública de cálculo de pares para racores hidráulicos

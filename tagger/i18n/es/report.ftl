@@ -30,6 +30,7 @@ report-torque = Extremo { $end }: { $torque }, { $basis } ({ $source })
 report-torque-screw = Extremo { $end }: { $torque } en cada tornillo, { $basis } ({ $source })
 report-counted = Extremo { $end }: { $counted } ({ $source })
 report-tightening-unknown = Extremo { $end }: no se conoce el par de apriete; use el valor del fabricante del racor
+report-nothing-to-tighten = Extremo { $end }: empujar hasta que enclave; no hay nada que apretar
 report-danger = PELIGRO: { $text }
 report-care = PRECAUCIÓN: { $text }
 report-note = Nota: { $text }

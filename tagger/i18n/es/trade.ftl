@@ -112,6 +112,7 @@ trade-edition-none = { $edition } no es una edición de { $standard } en las tab
 ## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
 
 trade-tightening-not-known = { SAY($part, case: "start") }: no se conoce cuánto apretar. Use el valor del fabricante del racor.
+trade-torque-by-ring = { SAY($part, case: "start") }: el apriete depende de la arandela de cierre y del tornillo o extremo macho, que varían: { LIST($torques) }. Use el valor del fabricante del racor para su arandela.
 trade-two-rigid-ends = Ningún extremo tiene tuerca loca: los dos hacen girar toda la manguera al enroscarlos. Se puede montar con una unión o un adaptador giratorio en un extremo.
 trade-no-nut-at-either-end = Ningún extremo tiene tuerca propia. Al menos una de las piezas opuestas debe tenerla; si no, use una unión o un adaptador giratorio.
 trade-mating-nut-needed = { SAY($part, case: "start") } no tiene tuerca propia y el otro extremo no gira. La pieza opuesta debe tener tuerca; si no, use una unión o un adaptador giratorio.
@@ -159,6 +160,7 @@ trade-lubrication-not_stated = lubricación no indicada
 trade-lubrication-lightly_oiled = ligeramente aceitado
 trade-lubrication-lubricated = lubricado
 trade-lubrication-run_on_dry = par para unión lubricada, tuerca roscada en seco hasta el contacto
+trade-lubrication-dry = en seco
 trade-lubrication-threads = roscas lubricadas
 trade-lubrication-threads_fluid_or_grease = roscas lubricadas (fluido hidráulico, pasta antigripante o vaselina)
 trade-lubrication-threads_engine_oil = roscas aceitadas con aceite de motor

@@ -150,6 +150,7 @@ words-record-position = Posición
 ## An assembly in words
 
 words-not-known = no se conoce: use el valor del fabricante del racor
+words-nothing-to-tighten = empujar hasta que enclave; no hay nada que apretar
 words-parts = { $which ->
     [hose] { $case ->
            *[plain] manguera

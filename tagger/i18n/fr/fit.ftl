@@ -25,6 +25,8 @@ fit-damage_flare = Nettoyez et contrôlez les deux sièges et les deux filetages
 fit-damage = Nettoyez et contrôlez les filetages et les faces d'étanchéité. N'utilisez pas une pièce fissurée, rayée en travers de la face ou au filetage abîmé.
 fit-seat_37_45 = Contrôlez le siège au calibre de siège. Les évasements 37° et 45° ont le même filetage dans les tailles -2, -3, -4, -5, -8 et -10. Ils se vissent l'un dans l'autre, mais l'étanchéité n'est pas fiable.
 fit-cone_bspp_jis = Contrôlez le cône. Les extrémités BSPP et JIS 60° ont le même filetage, mais des cônes inversés. Elles se vissent, mais ne font pas étanchéité.
+fit-cone_metric = Contrôlez le cône avec un calibre : les cônes métriques à 60°, les cônes à 24° et les évasements à 30° ont des filetages communs. Ils se vissent ensemble mais n'étanchent pas.
+fit-flare_inverted = Contrôlez le siège : l'évasement inversé a son cône au fond de l'orifice femelle. Certains de ses filetages sont ceux des évasements 37° et 45°, mais l'étanchéité ne se fait pas sur eux.
 fit-npt_bspt = Contrôlez le filetage au peigne à filets. En tailles 1/2 et 3/4, NPT et BSP ont tous deux 14 filets par pouce et commencent à se visser, mais des filets à 60° et à 55° ne font pas étanchéité entre eux.
 fit-oring = Mettez un joint torique neuf adapté au fluide et huilez-le avec de l'huile propre du circuit. Il doit être dans sa gorge, ni coupé, ni écrasé, ni durci.
 fit-clean_inside = Ne retirez les bouchons qu'au moment de raccorder. L'intérieur doit être propre et sec.
@@ -44,6 +46,7 @@ fit-rigid_pair = Aucune des deux extrémités n'est tournante. Avant de raccorde
 fit-mating_first = Raccordez d'abord cette extrémité. Si la pièce opposée n'a pas d'écrou, tournez l'embout par son hexagone tant que l'autre extrémité est libre.
 fit-mating_second = Cette extrémité n'a pas d'écrou : tournez seulement celui de la pièce opposée. Si elle n'en a pas, ne tournez pas l'embout quand l'autre extrémité est raccordée : le tuyau serait vrillé. Utilisez un raccord union ou un adaptateur tournant.
 fit-swivel_last = Raccordez cette extrémité en dernier, une fois l'autre raccordée. Seul son écrou tourne, le tuyau ne se vrille donc pas.
+fit-free_last = Raccordez cette extrémité en dernier, une fois l'autre serrée. Elle s'oriente librement : le tuyau n'est pas vrillé.
 fit-anti_galling = Les filetages en inox peuvent gripper. Avant d'engager le filetage, enduisez le filetage mâle d'une pâte anti-grippage adaptée au fluide. N'en mettez pas sur les portées d'étanchéité.
 
 ## Tighten
@@ -66,6 +69,7 @@ fit-stud_in = Vissez l'élément mâle aux doigts jusqu'en butée. N'abîmez pas
 fit-stud_into = Vissez aux doigts l'élément mâle de la pièce opposée jusqu'en butée. N'abîmez pas le joint torique sur le filetage.
 fit-locknut_back = Dévissez le contre-écrou jusqu'au bout et poussez la rondelle contre lui. Vissez l'élément mâle aux doigts jusqu'à ce que la rondelle touche la face de l'orifice.
 fit-locknut_align = Pour orienter le coude, dévissez l'élément mâle d'un tour au plus. Maintenez le coude avec une clé et serrez seulement le contre-écrou avec l'autre.
+fit-flat_stud_in = Placez sous l'épaulement de l'élément mâle une bague d'étanchéité neuve, du type prévu. Vissez-le à la main jusqu'à ce que la bague touche la face.
 fit-torque_stud = Serrez l'élément mâle, l'écrou ou le contre-écrou à { $torque }. Un orifice en aluminium supporte moins : demandez la valeur au constructeur de la machine.
 fit-flats_stud = Sans clé dynamométrique, serrez encore l'élément mâle, l'écrou ou le contre-écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°).
 fit-sealant = Mettez un produit d'étanchéité adapté au fluide sur le filetage mâle. Laissez nus les deux premiers filets.
@@ -76,6 +80,15 @@ fit-screw_class = Lisez la classe de qualité sur la tête des vis ; elle doit 
 fit-screw_class_62 = Lisez la classe de qualité sur la tête des vis ; elle doit être la même pour les quatre. Le code 62 exige la classe 10.9 en métrique ou le grade 8 en pouces. Un couple ne vaut que pour une seule classe.
 fit-flange_seat = Posez la collerette bien à plat sur la face de l'orifice, joint torique dans sa gorge. Engagez les quatre vis à la main. L'écart doit être égal aux deux demi-brides.
 fit-flange_loose = Laissez les vis serrées aux doigts jusqu'à ce que l'autre extrémité soit raccordée, ou engagée à la main, et que le tuyau soit sans vrillage et bien orienté.
+fit-banjo_rings = Utilisez une bague d'étanchéité neuve de chaque côté de l'œil : une sous la tête de la vis, une entre l'œil et l'orifice. Les deux doivent être du type prévu pour la vis.
+fit-banjo_loose = Engagez la vis à la main et laissez-la desserrée tant que l'autre extrémité n'est pas raccordée, ou engagée à la main, et que le tuyau n'est pas posé sans vrillage à la bonne orientation.
+fit-banjo_hold = Maintenez l'œil dans son orientation pendant que vous serrez la vis. Ni l'œil ni le tuyau ne doivent tourner avec elle.
+fit-torque_bolt = Serrez la vis banjo à { $torque }. Ce couple ne vaut que pour un type de vis et de bague d'étanchéité : vérifiez que c'est le vôtre.
+fit-standpipe_in = Enfilez l'écrou et la bague coupante sur le tube, puis enfoncez le tube dans le corps jusqu'à la butée. Maintenez-le et engagez l'écrou à la main.
+fit-standpipe_nut = Bague coupante neuve : serrez l'écrou de 1 1/2 tour à partir du serrage aux doigts. Le tube ne doit pas tourner. Bague déjà sertie sur le tube : serrez jusqu'à sentir nettement une résistance, puis selon les indications de son fabricant.
+fit-latch_clean = Ne raccordez que si les deux lignes sont sans pression. Essuyez les deux parties et contrôlez les joints.
+fit-coupler_lock = Emboîtez les deux parties jusqu'au verrouillage, puis tirez pour vérifier. Si la bague a un verrou de sécurité, enclenchez-le.
+fit-staple_in = Montez un joint torique et une bague anti-extrusion neufs sur l'embout, et enfoncez-le à fond. Poussez l'agrafe à la main jusqu'en butée. N'utilisez qu'une agrafe intacte, prévue pour la pression. Tirez sur le tuyau pour vérifier.
 fit-flange_cross = Serrez les vis progressivement et en croix, en deux ou trois passes : une vis, celle en diagonale, puis les deux autres. N'utilisez pas de clé à chocs.
 fit-torque_screw = { $screw ->
     [none] À la dernière passe, serrez chaque vis à { $torque }. Ce couple ne vaut que pour une taille et une classe de vis : demandez lesquelles au fabricant avant de serrer.
@@ -114,6 +127,13 @@ fit-alike-metric_cone_flare = { $family } et { $other } ({ LIST($sizes) }) : m�
 fit-alike-metric_cone_oring = { $family } et { $other } ({ LIST($sizes) }) : mêmes filetages métriques. L'un fait étanchéité par un cône, l'autre par un joint torique sous un épaulement.
 fit-alike-flanges = { $family } et { $other } ({ LIST($sizes) }) se ressemblent. La collerette code 62 est plus épaisse et plus large, et ses vis sont plus écartées.
 fit-alike-thread = { $family } et { $other } ({ LIST($sizes) }) ont le même filetage ou presque. Ils peuvent se visser ensemble, mais ils ne font pas étanchéité l'un sur l'autre : contrôlez le siège.
+fit-alike-reversed_cone = { $family } et { $other } ({ LIST($sizes) }) ont le même filetage métrique mais des cônes inversés. Ils se vissent ensemble mais n'étanchent pas.
+fit-alike-cones_60_24 = { $family } et { $other } ({ LIST($sizes) }) ont les mêmes filetages métriques. L'un a un cône à 60°, l'autre un cône à 24° : ils n'étanchent pas l'un sur l'autre.
+fit-alike-tube_bore = { $family } et { $other } ({ LIST($sizes) }) ont le même filetage et le même cône. Seul le tube diffère : mesurez son diamètre extérieur.
+fit-alike-flareless = { $family } et { $other } ({ LIST($sizes) }) ont les mêmes filetages. L'un étanche par une bague dans un cône à 24°, l'autre sur un évasement.
+fit-alike-inverted = { $family } et { $other } ({ LIST($sizes) }) ont des filetages communs. L'évasement inversé a son cône au fond de l'orifice femelle : ils n'étanchent pas l'un sur l'autre.
+fit-alike-flat_oring = { $family } et { $other } ({ LIST($sizes) }) ont les mêmes filetages métriques. L'un étanche par une bague sur une face plane, l'autre par un joint torique dans un chanfrein de l'orifice.
+fit-alike-flat_cone = { $family } et { $other } ({ LIST($sizes) }) ont les mêmes filetages métriques. L'un étanche par une bague sur une face plane, l'autre sur un cône.
 
 ## Where a step's practice comes from
 
@@ -131,6 +151,7 @@ fit-source-bend = extrait de l'EN 853:2015 ; texte public de référence en hyd
 fit-source-two_wrenches = plusieurs manuels de constructeurs demandent deux clés
 fit-source-finger = manuels de l'opérateur de constructeurs, pans à partir du serrage aux doigts
 fit-source-wrench = US Army TM 9-2320-364-20-4 ; manuel d'un constructeur de tracteurs compacts
+fit-source-cutting_ring = deux pages publiques sur le montage des raccords à 24°
 fit-source-farm_manual = manuel de l'opérateur d'un constructeur de machines agricoles
 fit-source-manuals = plusieurs manuels de constructeurs
 fit-source-torque_page = page publique de calcul de couples pour raccords hydrauliques

@@ -30,6 +30,7 @@ report-torque = Extrémité { $end } : { $torque }, { $basis } ({ $source })
 report-torque-screw = Extrémité { $end } : { $torque } par vis, { $basis } ({ $source })
 report-counted = Extrémité { $end } : { $counted } ({ $source })
 report-tightening-unknown = Extrémité { $end } : couple de serrage inconnu (utilisez la valeur du fabricant d'embouts)
+report-nothing-to-tighten = Extrémité { $end } : emboîter jusqu'au verrouillage, rien à serrer
 report-danger = DANGER : { $text }
 report-care = ATTENTION : { $text }
 report-note = Remarque : { $text }

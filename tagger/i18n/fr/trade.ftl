@@ -112,6 +112,7 @@ trade-edition-none = { $edition } n'est pas une édition de { $standard } dans l
 ## Tightening. $joint is what the source calls the joint; lubrication follows it in lower case
 
 trade-tightening-not-known = { SAY($part, case: "start") } : le serrage est inconnu. Utilisez la valeur du fabricant d'embouts.
+trade-torque-by-ring = { SAY($part, case: "start") } : le serrage dépend de la bague d'étanchéité et de la vis ou de l'élément mâle, qui diffèrent : { LIST($torques) }. Utilisez la valeur du fabricant du raccord pour sa bague.
 trade-two-rigid-ends = Aucune extrémité n'est tournante : toutes deux font tourner le tuyau entier quand on les visse. Le montage est possible avec un raccord union ou un adaptateur tournant à une extrémité.
 trade-no-nut-at-either-end = Aucune extrémité n'a d'écrou. L'une au moins des pièces opposées doit en avoir un ; sinon, utilisez un raccord union ou un adaptateur tournant.
 trade-mating-nut-needed = { SAY($part, case: "start") } n'a pas d'écrou et l'autre extrémité n'est pas tournante. La pièce opposée doit avoir un écrou ; sinon, utilisez un raccord union ou un adaptateur tournant.
@@ -159,6 +160,7 @@ trade-lubrication-not_stated = lubrification non indiquée
 trade-lubrication-lightly_oiled = légèrement huilé
 trade-lubrication-lubricated = lubrifié
 trade-lubrication-run_on_dry = couple pour assemblage lubrifié, écrou vissé à sec jusqu'au contact
+trade-lubrication-dry = à sec
 trade-lubrication-threads = filetages lubrifiés
 trade-lubrication-threads_fluid_or_grease = filetages lubrifiés (fluide hydraulique, pâte antigrippage ou vaseline)
 trade-lubrication-threads_engine_oil = filetages huilés à l'huile moteur

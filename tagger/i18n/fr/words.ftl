@@ -150,6 +150,7 @@ words-record-position = Emplacement
 ## An assembly in words
 
 words-not-known = valeur inconnue (utilisez celle du fabricant d'embouts)
+words-nothing-to-tighten = emboîter jusqu'au verrouillage, rien à serrer
 words-parts = { $which ->
     [hose] { $case ->
            *[plain] tuyau
