@@ -173,6 +173,8 @@ TURNING: tuple[dict[str, Any], ...] = (
     end("flange_code61", 12, "flange_head"),
     end("bspp", "3/4", "male", material="stainless_steel"),
     end("sae_37_flare", 12, "female_fixed"),
+    end("qd_iso16028", 12, "coupler_female"),
+    end("banjo_bsp", "3/4", "eye"),
 )
 
 
