@@ -31,7 +31,7 @@ lint: $(READY) ## lint and type-check only
 
 speed: $(READY) $(SYSTEM) ## benchmarks, as ratios measured in one run (about ten minutes)
 	$(BIN)/python -m tests.speed.run_10000
-	$(BIN)/python -m tests.speed.bench_identify --each 1000
+	$(BIN)/python -m tests.speed.bench_identify
 	$(BIN)/python -m tests.speed.scan_slow_3g
 	$(BIN)/python -m tests.speed.live_preview
 	$(BIN)/python -m tests.speed.export

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from typing import Any
+from urllib.parse import urlencode
 
 from fastapi import APIRouter, Request
 from starlette.responses import HTMLResponse, Response
@@ -15,13 +16,13 @@ from tagger import phrases
 from tagger.errors import Problem, TaggerError
 from tagger.i18n import Translator
 from tagger.messages import Message
-from tagger.spec import Form
+from tagger.spec import Form, Series
 from tagger.trade.identifying.identify import Identification, Measurements, identify
-from tagger.trade.identifying.readings import CONES, SEATS
+from tagger.trade.identifying.readings import CONES, FLANKS, ORIGINS, SEATS
 
 router = APIRouter()
-_CHOSEN = ("form", "seat", "cone")
-FIELDS = ("thread_od", "thread_id", "tpi", "pitch", "hex", "tube_od", "flange_od", "bolt_spacing")
+_CHOSEN = ("form", "seat", "cone", "flank", "series", "origin", "cannot")
+FIELDS = ("thread_od", "thread_id", "tpi", "pitch", "hex", "nose", "tube_od", "flange_od", "bolt_spacing")
 _HINTS = {"tpi": "12", "pitch": 1.5}
 """Examples for the fields that are no lengths."""
 
@@ -40,7 +41,9 @@ def identify_page(request: Request, me: Builder, end: str = "end_a", part: bool 
         except TaggerError as error:
             problems = error.problems
     end = end if end in ("end_a", "end_b") else "end_a"
+    cannot = _cannot(asked, found)
     values = {**offered(request), "asked": asked, "found": found, "end": end, "problems": problems}
+    values |= {"cannot": cannot, "without": urlencode({**asked, "end": end, "cannot": cannot})}
     if part:
         html = templates_of(request).get_template("bench/_identify.html").render(**spoken(request), **values)
         return HTMLResponse(html, headers={"Cache-Control": "no-store"})
@@ -55,8 +58,17 @@ def offered(request: Request) -> dict[str, Any]:
         "forms": [(str(form), t(phrases.form(form))) for form in Form],
         "seats": [(seat, t("bench-identify-seat", seat=seat)) for seat in SEATS],
         "cones": [(cone, t(f"bench-identify-cone-{cone}")) for cone in CONES],
+        "flanks": [(flank, t("bench-identify-flank", angle=flank)) for flank in FLANKS],
+        "series": [(str(one), t("bench-identify-series", series=str(one))) for one in Series],
+        "origins": [(origin, t(f"identify-origin-{origin}")) for origin in ORIGINS],
         "asked": dict.fromkeys((*_CHOSEN, *FIELDS), ""),
     }
+
+
+def _cannot(asked: dict[str, str], found: Identification | None) -> str:
+    """What cannot be measured, once what is asked for next cannot be either."""
+    wanted = found.measure_next.feature if found and found.measure_next else ""
+    return ",".join(word for word in (asked["cannot"], wanted) if word)
 
 
 def _hint(name: str, t: Translator) -> str:

@@ -36,6 +36,14 @@ class MeasuredIn(Request_):
     tube_od: Measured = None
     flange_od: Measured = None
     bolt_spacing: Measured = None
+    flank: str | int | None = Field(default=None, description="Angle of the thread flanks: `55` or `60`.")
+    nose: Annotated[
+        str | float | None,
+        Field(description="Diameter of the nose, or of the socket that takes it; in mm, or with its unit."),
+    ] = None
+    series: str | None = Field(default=None, description="Of a stud: `S` heavy or `L` light.")
+    origin: str | None = Field(default=None, description="Where the machine was made; it only breaks ties.")
+    cannot: list[str] = Field(default=[], max_length=20, description="What cannot be measured.")
 
 
 SpecOrTag = Annotated[

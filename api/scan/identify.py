@@ -23,8 +23,9 @@ from tagger import phrases, units
 from tagger.errors import Problem, SpecError, TaggerError, problems_of
 from tagger.i18n import Translator
 from tagger.messages import Message, angle
-from tagger.spec import AssemblySpec, Connection, Cover, End, Form, LengthBasis, Sizing
+from tagger.spec import AssemblySpec, Connection, Cover, End, Form, LengthBasis, Series, Sizing
 from tagger.trade import assess
+from tagger.trade.identifying import readings
 from tagger.trade.identifying.identify import Candidate, Identification, Measurements, identify
 
 router = APIRouter()
@@ -41,11 +42,23 @@ CONES = {
     "outside": Message("scan-cone-outside"),
     "inside": Message("scan-cone-inside"),
 }
+FLANKS = {
+    "": Message("scan-flank-not_sure"),
+    **{flank: Message(f"scan-flank-{flank}") for flank in readings.FLANKS},
+}
+SERIES = {"": Message("scan-series-not_sure"), **{str(one): Message(f"scan-series-{one}") for one in Series}}
+ORIGINS = {
+    "": Message("scan-origin-not_sure"),
+    **{origin: Message(f"scan-origin-{origin}") for origin in readings.ORIGINS},
+}
 FORMS = {form: phrases.form(form) for form in Form}
 BASES = {basis: phrases.length_basis(basis) for basis in LengthBasis}
 COVERS = {cover: phrases.cover(cover) for cover in Cover}
 FIELD = {"thread": "diameter"}  # where the form's field has another name than the feature
-MEASURED = ("form", "diameter", "tpi", "pitch", "seat", "cone", "tube_od", "hex", "flange_od", "bolt_spacing")
+MEASURED = (
+    *("form", "diameter", "tpi", "pitch", "seat", "cone", "flank", "nose", "tube_od", "hex"),
+    *("flange_od", "bolt_spacing", "series", "origin", "cannot"),
+)
 SHAPES = {
     "straight": Message("words-shape-straight"),
     "elbow_45": Message("words-shape-elbow", angle=angle(45)),
@@ -55,11 +68,12 @@ SHAPES = {
 
 @dataclass(frozen=True)
 class Picked:
-    """An end that was chosen: family, size and form; its shape is asked for later."""
+    """An end that was chosen: family, size, form and series; its shape is asked for later."""
 
     connection: str
     size: str
     form: str
+    series: str = ""
 
     @classmethod
     def read(cls, text: str) -> Picked | None:
@@ -67,7 +81,7 @@ class Picked:
         if not text:
             return None
         parts = text.split("~")
-        if len(parts) != 3:
+        if len(parts) not in (3, 4):
             raise SpecError(Problem("end", text, Message("scan-picked-wrong", given=text)))
         found = cls(*parts)
         found.end({})
@@ -81,12 +95,15 @@ class Picked:
             number = units.whole_number(self.size)
             size = {"dash": self.size if number is None else number}
         try:
-            return End.model_validate({"connection": self.connection, "form": self.form, **size, **more})
+            series = {"series": self.series} if self.series else {}
+            known = {"connection": self.connection, "form": self.form, **size, **series}
+            return End.model_validate({**known, **more})
         except ValidationError as error:
             raise SpecError(problems_of(error)) from None
 
     def __str__(self) -> str:
-        return f"{self.connection}~{self.size}~{self.form}"
+        parts = (self.connection, self.size, self.form, self.series)
+        return "~".join(part for part in parts if part)
 
 
 @router.get("/identify", include_in_schema=False)
@@ -116,6 +133,9 @@ def measure(request: Request) -> Response:
         problems=problems,
         seats=SEATS,
         cones=CONES,
+        flanks=FLANKS,
+        series=SERIES,
+        origins=ORIGINS,
         forms=FORMS,
         which=which,
         wanted=wanted,
@@ -125,8 +145,19 @@ def measure(request: Request) -> Response:
         complete=f"/identify/hose?{urlencode(state)}" if a and b else None,
         next_words=t(f"scan-ask-{wanted}") if wanted else None,
         next_field=FIELD.get(wanted, wanted),
+        without=_without(asked, wanted, state),
+        summary=t(found.summary) if found else "",
+        tie=t(found.tie) if found and found.tie else "",
+        lacks=t(found.lacks) if found else "",
         candidates=[_shown(c, which, state, reader) for c in found.candidates] if found else None,
     )
+
+
+def _without(asked: dict[str, str], wanted: str, state: dict[str, str]) -> str:
+    """The address of the same question, where what is ``wanted`` cannot be measured."""
+    known = {key: asked[key] for key in MEASURED if asked[key]}
+    cannot = ",".join(word for word in (asked["cannot"], wanted) if word)
+    return f"/identify?{urlencode({**state, **known, 'cannot': cannot})}"
 
 
 def _measurements(asked: dict[str, str]) -> Measurements:
@@ -147,13 +178,18 @@ def _measurements(asked: dict[str, str]) -> Measurements:
         hex=asked["hex"],
         flange_od=asked["flange_od"],
         bolt_spacing=asked["bolt_spacing"],
+        flank=asked["flank"],
+        nose=asked["nose"],
+        series=asked["series"],
+        origin=asked["origin"],
+        cannot=asked["cannot"],
     )
 
 
 def _shown(candidate: Candidate, which: str, state: dict[str, str], reader: Reader) -> dict[str, Any]:
     """One candidate for the page. What contradicts a measurement cannot be picked."""
     t = reader.t
-    picked = Picked(candidate.connection.value, candidate.size, candidate.form.value)
+    picked = Picked(candidate.connection.value, candidate.size, candidate.form.value, candidate.series or "")
     end = picked.end({})
     return {
         "words": t(phrases.end_family(end)),

@@ -238,6 +238,7 @@ for (const link of document.querySelectorAll("[data-identify]")) {
   link.addEventListener("click", (event) => {
     event.preventDefault();
     measured.elements.namedItem("end").value = link.dataset.identify;
+    measured.elements.namedItem("cannot").value = "";
     measuring.showModal();
   });
 }
@@ -248,13 +249,20 @@ measured.addEventListener("submit", async (event) => {
   document.getElementById("identified").innerHTML = await (await fetch(`/bench/identify?part=1&${question}`)).text();
 });
 measuring.addEventListener("click", (event) => {
+  const cannot = event.target.closest("[data-cannot]");
+  if (cannot) {
+    event.preventDefault();
+    measured.elements.namedItem("cannot").value = cannot.dataset.cannot;
+    measured.requestSubmit();
+    return;
+  }
   const taken = event.target.closest("[data-take]");
   if (!taken) return;
   event.preventDefault();
-  const { take: end, connection, size, form: shape } = taken.dataset;
+  const { take: end, connection, size, form: shape, series } = taken.dataset;
   measuring.close();
   const same = end === "end_b" ? { "end_b.same": "" } : {};
-  fill({ ...same, [`${end}.connection`]: connection, [`${end}.size`]: size, [`${end}.form`]: shape });
+  fill({ ...same, [`${end}.connection`]: connection, [`${end}.size`]: size, [`${end}.form`]: shape, [`${end}.series`]: series });
   field(`${end}.shape`).focus();
 });
 

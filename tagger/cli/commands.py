@@ -49,6 +49,11 @@ def identify(a: argparse.Namespace, t: Translator) -> Answer:
             tube_od=a.tube_od,
             flange_od=a.flange_od,
             bolt_spacing=a.bolt_spacing,
+            flank=a.flank,
+            nose=a.nose,
+            series=a.series,
+            origin=a.origin,
+            cannot=",".join(a.cannot or []),
         ),
         shop_settings().tables(),
     )

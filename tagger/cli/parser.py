@@ -15,7 +15,7 @@ from tagger.cli.language import OPTION
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message
 from tagger.record import RECORD_FIELDS
-from tagger.spec import Form
+from tagger.spec import Form, Series
 
 Call = Callable[[argparse.Namespace, Translator], Answer]
 Fill = Callable[[argparse.ArgumentParser, Translator], None]
@@ -55,15 +55,19 @@ def _asked(arguments: Sequence[str]) -> str | None:
 
 
 def _identify(one: argparse.ArgumentParser, t: Translator) -> None:
-    from tagger.trade.identifying.readings import CONES, SEATS
+    from tagger.trade.identifying.readings import ASKED, CONES, FLANKS, ORIGINS, SEATS
 
     one.add_argument("--form", help=t("cli-option-choices", choices=tuple(map(str, Form))))
-    for option in ("thread-od", "thread-id", "pitch", "hex", "tube-od", "flange-od", "bolt-spacing"):
+    for option in ("thread-od", "thread-id", "pitch", "hex", "nose", "tube-od", "flange-od", "bolt-spacing"):
         about = t("cli-option-length-example", what=Message(f"cli-option-{option}"))
         one.add_argument(f"--{option}", metavar="LENGTH", help=about)
     one.add_argument("--tpi", help=t("cli-option-tpi"))
     one.add_argument("--seat", help=t("cli-option-choices", choices=tuple(SEATS)))
     one.add_argument("--cone", help=t("cli-option-cone", choices=tuple(CONES)))
+    one.add_argument("--flank", help=t("cli-option-flank", choices=FLANKS))
+    one.add_argument("--series", help=t("cli-option-series", choices=tuple(map(str, Series))))
+    one.add_argument("--origin", help=t("cli-option-origin", choices=ORIGINS))
+    one.add_argument("--cannot", action="append", metavar="WHAT", help=t("cli-option-cannot", choices=ASKED))
 
 
 def _check(one: argparse.ArgumentParser, t: Translator) -> None:

@@ -19,7 +19,7 @@ if TYPE_CHECKING:  # identifying needs numpy, which takes a tenth of a second to
 
 def identification_text(found: Identification, t: Translator) -> str:
     """Ranked candidates with their reasons, then what to measure next, in the language of ``t``."""
-    lines = [t(found.summary), ""]
+    lines = [t(found.summary), *([t(found.tie)] if found.tie else []), ""]
     for c in found.candidates:
         percent = t(Message("report-percent", percent=round(c.likelihood * 100, 1)))
         lines.append(f"{percent:>7}  {t(_candidate_line(c))}")
@@ -31,13 +31,13 @@ def identification_text(found: Identification, t: Translator) -> str:
     if found.measure_next is not None:
         what = Message("report-measure-next", what=found.measure_next.what)
         lines += ["", t(what), t(found.measure_next.why)]
-    return "\n".join(lines)
+    return "\n".join([*lines, "", t(found.lacks)])
 
 
 def _candidate_line(c: Candidate) -> Message:
     return Message(
         "report-candidate",
-        size=f"-{c.size}" if c.size_key[0] == "dash" else c.size,
+        size=c.size_text,
         connection=phrases.connection(c.connection),
         form=phrases.form(c.form),
         thread=c.thread,

@@ -44,6 +44,8 @@ def identification(found: Identification, t: Speaks | None = None) -> dict[str, 
     return {
         "summary": _in(t, found.summary),
         "summary_message": found.summary.as_json(),
+        "tie": found.tie and _said(found.tie, t),
+        "lacks": _said(found.lacks, t),
         "candidates": [_candidate(c, t) for c in found.candidates],
         "measure_next": None
         if following is None
@@ -65,6 +67,7 @@ def _candidate(c: Candidate, t: Speaks | None) -> dict[str, Any]:
         "connection": str(c.connection),
         name: size,
         "form": str(c.form),
+        "series": None if c.series is None else str(c.series),
         "likelihood": round(c.likelihood, 4),
         "match": not c.contradicts,
         "reasons": [_in(t, reason) for reason in c.reasons],

@@ -112,6 +112,20 @@ class ConeRow:
 
 
 @dataclass(frozen=True, slots=True)
+class OriginRow:
+    """A family that is usual on machines of an origin.
+
+    ``behind``: the family that it is taken for, and stands behind where the origin is not known.
+    """
+
+    origin: str
+    family: Connection
+    behind: Connection | None
+    source: str
+    confidence: str
+
+
+@dataclass(frozen=True, slots=True)
 class MotionRow:
     """What turns while an end is screwed in: the whole hose (``turns_hose``), or its own nut (``swivel``).
 

@@ -30,6 +30,7 @@ FILES: dict[str, type[Any]] = {
     "plain_ends": row.PlainEnd,
     "seats": row.SeatRow,
     "cones": row.ConeRow,
+    "origins": row.OriginRow,
     "motions": row.MotionRow,
     "look_alikes": row.LookAlike,
     "hexes": row.HexRow,
@@ -60,6 +61,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "plain_ends": ("family", "size", "series"),
     "seats": ("family", "form"),
     "cones": ("family", "form"),
+    "origins": ("origin", "family"),
     "motions": ("family", "form"),
     "look_alikes": ("family", "other"),
     "hexes": ("family", "size"),
@@ -98,6 +100,7 @@ class Tables:
     plain_ends: dict[tuple[Connection, str], tuple[row.PlainEnd, ...]]
     seats: tuple[row.SeatRow, ...]
     cones: tuple[row.ConeRow, ...]
+    origins: tuple[row.OriginRow, ...]
     motions: dict[tuple[Connection, str], row.MotionRow]
     look_alikes: tuple[row.LookAlike, ...]
     hexes: tuple[row.HexRow, ...]
@@ -167,6 +170,7 @@ class Tables:
             plain_ends=_grouped(raw["plain_ends"], lambda r: (r.family, r.size)),
             seats=raw["seats"],
             cones=raw["cones"],
+            origins=raw["origins"],
             motions={(r.family, r.form): r for r in raw["motions"]},
             look_alikes=raw["look_alikes"],
             hexes=raw["hexes"],

@@ -17,7 +17,7 @@ from typing import Any
 from tagger.messages import Message
 from tagger.spec import Basis, Connection, Form
 from tagger.trade import rows as row
-from tagger.trade.identifying.readings import SEATS
+from tagger.trade.identifying.readings import ORIGINS, SEATS
 from tagger.trade.steps import CONDITIONS, PHASES, STEP_FIGURES
 from tagger.trade.tables import KEYS, Tables, size_order
 from tagger.trade.tables import tables as our_tables
@@ -26,6 +26,7 @@ UNIQUE = {
     **{name: KEYS[name] for name in ("families", "connections", "plain_ends", "hose_standards", "hose_editions", "bores", "rules", "fit_steps")},
     "seats": ("family", "form", "seat"),
     "cones": ("family", "form"),
+    "origins": ("origin", "family"),
     "motions": ("family", "form"),
     "look_alikes": ("family", "other"),
     "hexes": ("family", "size", "hex_mm", "source"),
@@ -306,6 +307,9 @@ def _references(tables: Tables) -> Iterator[Message]:
     for s in tables.seats:
         if s.seat not in SEATS:
             yield _unknown(_row("seats", s.family, s.form), "seat", s.seat)
+    for r in tables.origins:
+        if r.origin not in ORIGINS:
+            yield _unknown(_row("origins", r.family), "origin", r.origin)
 
 
 def _families(tables: Tables) -> Iterator[Message]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import json
 import re
+from html import unescape
 from importlib import resources
 from pathlib import Path
 
@@ -16,7 +17,7 @@ from api.settings import ClockingSense, Settings
 from tagger.code import link, payload
 from tagger.spec import AssemblySpec, Connection, Form, LengthBasis, Sizing
 from tagger.store import Filter, Kind, OrderState, Store
-from tagger.trade.identifying.likelihood import CONTINUOUS
+from tagger.trade.identifying.readings import ASKED
 from tests.bench.served import HOSE, Bench, serving
 from tests.store.samples import assessment, spec
 
@@ -72,12 +73,28 @@ def test_whatever_identify_may_ask_for_has_a_field_on_the_bench(bench: Bench) ->
     measured = {"form": "female_swivel", "thread_id": "18.9", "tpi": "14", "seat": "60"}
     page = bench.get("/bench/identify", params=measured).text
     assert "Measure next:</strong> cone: whether it stands out" in page
-    for feature in ("seat", "cone", *CONTINUOUS):
+    for feature in ASKED:
         for name in {"thread": ("thread_od", "thread_id")}.get(feature, (feature,)):
             assert f'name="{name}"' in page
     answered = bench.get("/bench/identify", params={**measured, "cone": "inside"}).text
     assert "Measure next:" not in answered or "cone: whether" not in answered
     assert '<option value="inside" selected>lies inside like a funnel</option>' in answered
+
+
+def test_the_bench_offers_only_what_matches_and_asks_again_what_can_be_measured(bench: Bench) -> None:
+    page = bench.get(
+        "/bench/identify", params={"form": "male", "thread_od": "26.99", "tpi": "12", "seat": "45"}
+    ).text
+    offered = re.findall(r'data-connection="([^"]*)"', page)
+    assert "37° flare" in page and "sae_37_flare" not in offered
+    assert "Only connections in the tables are compared." in page
+    stud = {"form": "male", "thread_od": "22", "pitch": "1.5", "seat": "boss"}
+    asked = bench.get("/bench/identify", params=stud).text
+    assert 'data-cannot="series"' in asked
+    without = unescape(re.search(r'data-cannot="series" href="([^"]*)"', asked)[1])  # type: ignore[index]
+    assert "Measure next:" not in bench.get(without).text
+    told = bench.get("/bench/identify", params={**stud, "series": "L"}).text
+    assert 'data-series="L"' in told and "end_a.series=L" in told
 
 
 def test_two_elbows_ask_for_clocking(bench: Bench) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import re
 from html import unescape
+from urllib.parse import unquote
 
 import pytest
 from fastapi.testclient import TestClient
@@ -12,7 +13,7 @@ from fastapi.testclient import TestClient
 from api.scan.identify import FIELD, MEASURED
 from tagger.i18n import Translator
 from tagger.store import Store
-from tagger.trade.identifying.likelihood import CONTINUOUS
+from tagger.trade.identifying.readings import ASKED
 from tests.scan.conftest import SPEC, text
 
 
@@ -43,7 +44,8 @@ def test_identify_measures_picks_and_orders_a_hose_without_a_tag(client: TestCli
     ("measured", "feature", "reading"),
     [
         ({"form": "female_swivel", "diameter": "18.9", "tpi": "14", "seat": "60"}, "cone", "inside"),
-        ({"form": "male", "diameter": "18", "pitch": "1.5", "seat": "24"}, "tube_od", "10"),
+        ({"form": "male", "diameter": "18", "pitch": "1.5", "seat": "24"}, "nose", "10"),
+        ({"form": "male", "diameter": "21", "tpi": "14", "seat": "taper"}, "flank", "60"),
     ],
 )
 def test_what_the_page_asks_for_next_can_be_filled_in(
@@ -63,9 +65,38 @@ def test_what_the_page_asks_for_next_can_be_filled_in(
 
 
 def test_whatever_may_be_measured_next_has_words_and_a_field(client: TestClient) -> None:
-    for feature in ("seat", "cone", *CONTINUOUS):
-        assert Translator().has(f"scan-ask-{feature}") and Translator().has(f"scan-feature-{feature}")
+    for feature in ASKED:
+        assert Translator().has(f"scan-ask-{feature}")
+        assert feature == "series" or Translator().has(f"scan-feature-{feature}")
         assert FIELD.get(feature, feature) in MEASURED
+
+
+def test_the_answer_is_one_sentence_with_its_tie_and_what_the_tables_lack(client: TestClient) -> None:
+    asked = {"form": "male", "diameter": "20.9", "tpi": "14", "seat": "60"}
+    page = text(client.get("/identify", params=asked).text)
+    assert "It may be 1/2 BSPP" in page and "comes first only because" in page
+    assert "Only connections in the tables are compared." in page
+    asia = text(client.get("/identify", params={**asked, "origin": "asia"}).text)
+    assert "more usual on machines from Asia" in asia
+
+
+def test_what_cannot_be_measured_is_not_asked_again(client: TestClient) -> None:
+    asked = {"form": "male", "diameter": "20.9", "tpi": "14", "seat": "60"}
+    html = client.get("/identify", params=asked).text
+    assert Translator()("scan-ask-cone") in text(html)
+    (without,) = {unescape(a) for a in re.findall(r'href="(/identify\?[^"]*cannot=[^"]*)"', html)}
+    after = client.get(without).text
+    assert Translator()("scan-ask-cone") not in text(after)
+    assert 'name="cannot" value="cone"' in after
+
+
+def test_the_series_of_a_stud_goes_with_it_to_the_order(client: TestClient) -> None:
+    asked = {"form": "male", "diameter": "22", "pitch": "1.5", "seat": "boss"}
+    assert 'name="series"' in client.get("/identify", params=asked).text
+    html = client.get("/identify", params={**asked, "series": "S"}).text
+    pick = unescape(re.search(r'href="(/identify\?a=[^"]*)"', html)[1])  # type: ignore[index]
+    assert "metric_orb~M22x1.5~male~S" in unquote(pick)
+    assert "M22x1.5 S" in text(client.get(pick).text)
 
 
 def test_a_hexagon_alone_is_an_answer_on_the_page_too(client: TestClient) -> None:

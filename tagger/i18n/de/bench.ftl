@@ -191,6 +191,11 @@ bench-field-thread_id = Innengewinde, Innendurchmesser
 bench-field-tpi = Gänge je Zoll
 bench-field-pitch = Oder Steigung in mm
 bench-field-hex = Sechskant, Schlüsselweite
+bench-field-flank = Flankenwinkel des Gewindes
+bench-field-cannot = Nicht messbar
+bench-field-nose = Durchmesser der Nase oder Aufnahme
+bench-field-series = Baureihe
+bench-field-origin = Herkunft der Maschine
 bench-field-tube_od = Außendurchmesser des Rohrs
 bench-field-flange_od = Durchmesser des Flanschbunds
 bench-field-bolt_spacing = Schraubenabstand, lange Seite, Mitte zu Mitte
@@ -383,6 +388,12 @@ bench-identify-seat = { $seat ->
  }
 bench-identify-cone-outside = steht vor wie eine Nase
 bench-identify-cone-inside = liegt innen wie ein Trichter
+bench-identify-flank = { $angle }°
+bench-identify-series = { $series ->
+    [S] schwer (S)
+   *[L] leicht (L)
+ }
+bench-identify-cannot = Kann ich nicht messen
 bench-identify-hint = { $example } oder 1 1/16 in
 bench-identify-advice = Den Messschieber schräg zum Gewinde halten. Dichtsitze mit 37° und 45° haben in mehreren Größen das gleiche Gewinde, dichten aber nicht miteinander: eine Winkellehre verwenden.
 bench-identify-measure-next = Als Nächstes messen:

@@ -10,6 +10,16 @@ identify-closest = Kein Anschluss passt zu allen Maßen; am nächsten liegt { $n
 identify-many = { $count } Anschlüsse sind noch möglich. Am wahrscheinlichsten: { LIST($names) }.
 identify-some = Möglich ist { LIST($names, style: "or") }.
 identify-only = Nur { $name } passt.
+identify-tie-there = Die Maße unterscheiden nicht zwischen { LIST($names) }. { LIST($first, style: "or") } steht nur deshalb vorn, weil dieser Anschluss an Maschinen aus { $origin } häufiger ist.
+identify-tie-elsewhere = Die Maße unterscheiden nicht zwischen { LIST($names) }. { LIST($first, style: "or") } steht nur deshalb vorn, weil die anderen nur an Maschinen aus { $origin } häufig vorkommen.
+identify-origin-europe = Europa
+identify-origin-north_america = Nordamerika
+identify-origin-asia = Asien
+identify-lacks = Verglichen werden nur Anschlüsse aus den Tabellen. Nicht darin sind zum Beispiel: { LIST($names) }. Auch wenn ein Anschluss passt, kann es einer von diesen sein.
+identify-lacking-french_millimetric = französischer millimetrischer 24°-Konus
+identify-lacking-metric_taper = metrisches kegeliges Gewinde
+identify-lacking-screw_couplers = Schraubkupplungen (ISO 14541)
+identify-lacking-one_manufacturer = Anschlüsse eines einzelnen Herstellers
 
 ## What to measure next; each follows a heading such as "Measure next:"
 
@@ -18,9 +28,12 @@ identify-ask-cone = Konus: ob er außen vorsteht oder innen liegt wie ein Tricht
 identify-ask-thread = Gewindedurchmesser mit dem Messschieber: beim Außengewinde außen, beim Innengewinde innen
 identify-ask-tpi = Steigung mit der Gewindelehre: Gänge je Zoll oder Millimeter
 identify-ask-hex = Schlüsselweite der Mutter
-identify-ask-tube_od = Außendurchmesser des zugehörigen Rohrs
 identify-ask-flange_od = Durchmesser des Flanschbunds
 identify-ask-bolt_spacing = Abstand der Schrauben, Mitte zu Mitte, an der längeren Seite
+identify-ask-flank = Flankenwinkel des Gewindes: eine Gewindelehre mit 55° und eine mit 60° gegen das Licht anlegen
+identify-ask-nose = Durchmesser der Nase, die in das Gegenstück greift, an ihrer Stirnkante, der Aufnahme, in die sie greift, oder der Bohrung eines Ringstücks
+identify-ask-series = Baureihe, schwer (S) oder leicht (L): nach der Kennzeichnung, der Zeichnung des Einschraublochs oder dem Hersteller der Armatur
+identify-ask-series-why = Beide Baureihen messen sich gleich, Druck und Anzug sind verschieden. Ohne die Baureihe gilt der niedrigere Druck, und es wird kein Drehmoment angegeben.
 identify-ask-why = Das unterscheidet am besten: { LIST($names) }.
 
 ## Why a reading speaks for or against a connection
@@ -33,11 +46,19 @@ identify-reading-tpi = { $measured } Gänge je Zoll gemessen, Nennmaß { $nomina
     [yes] passt
    *[no] passt nicht
  }.
+identify-reading-pitch = Steigung { $measured } mm gemessen, Nennmaß { $nominal } mm: { $fits ->
+    [yes] passt
+   *[no] passt nicht
+ }.
 identify-reading-hex = Sechskant { $measured } gemessen, Nennmaß { $nominal }: { $fits ->
     [yes] passt
    *[no] passt nicht
  }.
 identify-reading-tube_od = Rohr { $measured } gemessen, Nennmaß { $nominal }: { $fits ->
+    [yes] passt
+   *[no] passt nicht
+ }.
+identify-reading-nose = Nase oder Aufnahme { $measured } gemessen, Nennmaß { $nominal }: { $fits ->
     [yes] passt
    *[no] passt nicht
  }.
@@ -54,6 +75,8 @@ identify-no-value = { $feature ->
     [tpi] Steigung
     [hex] Sechskant
     [tube_od] Rohr
+    [nose] Nase oder Aufnahme
+    [flank] Flankenwinkel
     [flange_od] Flanschbund
     [bolt_spacing] Schraubenabstand
    *[cone] Konus
@@ -68,6 +91,9 @@ identify-cone-differs = { $cone ->
     [outside] Der Konus steht außen vor, der dieses Anschlusses liegt aber innen: passt nicht. Sie dichten nicht.
    *[inside] Der Konus liegt innen, der dieses Anschlusses steht aber außen vor: passt nicht. Sie dichten nicht.
  }
+identify-flank-fits = Flankenwinkel { $flank }°: passt.
+identify-flank-differs = Flankenwinkel { $flank }° gemessen, dieser Anschluss hat aber den anderen: passt nicht. Die Gewinde dichten nicht miteinander.
+identify-seat-none = Dichtsitz { $seat } gemessen, dieser Anschluss hat aber keinen: passt nicht.
 identify-seat-face = O-Ring-Stirnfläche
 identify-seat-boss = O-Ring-Einschraubanschluss
 identify-seat-flat = flach
@@ -97,3 +123,11 @@ identify-not-a-seat = { $value } ist kein Dichtsitz.
     .mend = Einen davon verwenden: { LIST($known, style: "or") }.
 identify-not-a-cone = { $value } ist kein Konus.
     .mend = Einen davon verwenden: { LIST($known, style: "or") }.
+identify-not-a-flank = { $value } ist kein Flankenwinkel eines Gewindes.
+    .mend = Einen davon verwenden: { LIST($known, style: "or") }.
+identify-not-a-series = { $value } ist keine Baureihe.
+    .mend = Eine davon verwenden: { LIST($known, style: "or") }.
+identify-not-a-origin = { $value } ist keine Herkunft von Maschinen.
+    .mend = Eine davon verwenden: { LIST($known, style: "or") }.
+identify-not-asked = { $value } ist kein Maß, nach dem gefragt wird.
+    .mend = Eines davon verwenden: { LIST($known, style: "or") }.

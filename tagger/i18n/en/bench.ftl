@@ -191,6 +191,11 @@ bench-field-thread_id = Female thread, inside diameter
 bench-field-tpi = Threads per inch
 bench-field-pitch = Or pitch in mm
 bench-field-hex = Hexagon across flats (A/F)
+bench-field-flank = Thread flank angle
+bench-field-cannot = Cannot be measured
+bench-field-nose = Nose or socket diameter
+bench-field-series = Series
+bench-field-origin = Origin of the machine
 bench-field-tube_od = Tube outside diameter
 bench-field-flange_od = Flange head diameter
 bench-field-bolt_spacing = Bolt spacing, long side, centre to centre
@@ -383,6 +388,12 @@ bench-identify-seat = { $seat ->
  }
 bench-identify-cone-outside = sticks out like a nose
 bench-identify-cone-inside = lies inside like a funnel
+bench-identify-flank = { $angle }°
+bench-identify-series = { $series ->
+    [S] heavy (S)
+   *[L] light (L)
+ }
+bench-identify-cannot = I cannot measure that
 bench-identify-hint = { $example } or 1 1/16 in
 bench-identify-advice = Hold the caliper at an angle to the thread. 37° and 45° seats have the same thread in several sizes but do not seal together: use a seat gauge.
 bench-identify-measure-next = Measure next:

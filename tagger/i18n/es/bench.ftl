@@ -191,6 +191,11 @@ bench-field-thread_id = Rosca hembra, diámetro interior
 bench-field-tpi = Hilos por pulgada
 bench-field-pitch = O paso en mm
 bench-field-hex = Hexágono, entre caras
+bench-field-flank = Ángulo de los flancos de la rosca
+bench-field-cannot = No se puede medir
+bench-field-nose = Diámetro de la punta o del alojamiento
+bench-field-series = Serie
+bench-field-origin = Origen de la máquina
 bench-field-tube_od = Diámetro exterior del tubo
 bench-field-flange_od = Diámetro de la cabeza de brida
 bench-field-bolt_spacing = Tornillos, lado largo, entre centros
@@ -383,6 +388,12 @@ bench-identify-seat = { $seat ->
  }
 bench-identify-cone-outside = sobresale como una punta
 bench-identify-cone-inside = queda dentro como un embudo
+bench-identify-flank = { $angle }°
+bench-identify-series = { $series ->
+    [S] pesada (S)
+   *[L] ligera (L)
+ }
+bench-identify-cannot = No puedo medirlo
 bench-identify-hint = { $example } o 1 1/16 in
 bench-identify-advice = Incline el calibre respecto a la rosca. Los asientos de 37° y 45° tienen la misma rosca en varios tamaños, pero no sellan entre sí: use una galga de asientos.
 bench-identify-measure-next = Medir a continuación:

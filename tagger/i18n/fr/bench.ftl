@@ -191,6 +191,11 @@ bench-field-thread_id = Filetage femelle, diamètre intérieur
 bench-field-tpi = Filets par pouce
 bench-field-pitch = Ou bien pas en mm
 bench-field-hex = Hexagone, cote sur plats
+bench-field-flank = Angle des flancs du filetage
+bench-field-cannot = Ne peut pas être mesuré
+bench-field-nose = Diamètre du nez ou du logement
+bench-field-series = Série
+bench-field-origin = Origine de la machine
 bench-field-tube_od = Diamètre extérieur du tube
 bench-field-flange_od = Diamètre de la collerette
 bench-field-bolt_spacing = Entraxe des vis, grand côté
@@ -383,6 +388,12 @@ bench-identify-seat = { $seat ->
  }
 bench-identify-cone-outside = en saillie, comme un nez
 bench-identify-cone-inside = en creux, comme un entonnoir
+bench-identify-flank = { $angle }°
+bench-identify-series = { $series ->
+    [S] lourde (S)
+   *[L] légère (L)
+ }
+bench-identify-cannot = Je ne peux pas le mesurer
 bench-identify-hint = { $example } ou 1 1/16 in
 bench-identify-advice = Tenez le pied à coulisse en biais par rapport au filetage. Les sièges de 37° et de 45° ont le même filetage dans plusieurs tailles, mais ne font pas étanchéité ensemble : utilisez un calibre de siège.
 bench-identify-measure-next = À mesurer ensuite :

@@ -14,13 +14,15 @@ import numpy as np
 
 from tagger import phrases
 from tagger.messages import Message, Value, angle, diameter
-from tagger.spec import Connection, Form, Sizing
+from tagger.spec import Connection, Form, Series, Sizing
 from tagger.trade import alike
-from tagger.trade.identifying import likelihood
+from tagger.trade.identifying import asking, likelihood, ranking
+from tagger.trade.identifying.asking import Next
 from tagger.trade.identifying.likelihood import Array, Errors, Pool
 from tagger.trade.identifying.readings import CONES, SEATS, Measurements
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
+from tagger.units import MM_PER_INCH
 
 __all__ = ["CONES", "SEATS", "Candidate", "Errors", "Identification", "Measurements", "Next", "identify"]
 
@@ -28,14 +30,16 @@ SHOWN_FROM = 0.005  # of the best one's likelihood; below it a candidate is not 
 REMAINS_FROM = 0.05  # of the best one's likelihood; above it a candidate still stands beside the best
 NAMED = 4  # more that remain are counted, not named
 LEAST_SHOWN, MOST_SHOWN = 3, 12
-WORTH_MEASURING = 0.02  # bits
-
-_PICTURES = {"seat": "seat_gauge", "cone": "cone", "tpi": "thread_gauge"}  # the rest takes a caliper
+LACKING = ("french_millimetric", "metric_taper", "screw_couplers", "one_manufacturer")
+"""What the tables do not hold, by the ids of its names; every answer says so."""
 
 
 @dataclass(frozen=True)
 class Candidate:
-    """One connection it can be. ``contradicts`` names what was measured and does not fit."""
+    """One connection it can be. ``contradicts`` names what was measured and does not fit.
+
+    ``series``: what the builder said of it, where this connection is made in more than one.
+    """
 
     connection: Connection
     size: str
@@ -45,6 +49,7 @@ class Candidate:
     reasons: tuple[Message, ...]
     contradicts: tuple[str, ...]
     look_alikes: tuple[Message, ...]
+    series: Series | None = None
 
     @property
     def size_key(self) -> tuple[str, int | str]:
@@ -53,26 +58,27 @@ class Candidate:
             return "dash", int(self.size)
         return "size", self.size
 
-
-@dataclass(frozen=True)
-class Next:
-    """The measurement that separates the candidates best; ``bits`` is what it is expected to tell."""
-
-    feature: str
-    what: Message
-    why: Message
-    picture: str
-    bits: float
+    @property
+    def size_text(self) -> str:
+        """The size as the trade says it: "-12", "12 mm", "M22x1.5 S"."""
+        size = _size_text(self.connection, self.size)
+        return f"{size} {self.series}" if self.series else size
 
 
 @dataclass(frozen=True)
 class Identification:
-    """Candidates best first. ``summary`` is one sentence; ``measure_next`` None where nothing helps."""
+    """Candidates best first. ``summary`` is one sentence; ``measure_next`` None where nothing helps.
+
+    ``tie``: that the measurements cannot tell the first from others, and why it stands first; None where they
+    can. ``lacks``: what the tables do not hold, and the end may be.
+    """
 
     candidates: tuple[Candidate, ...]
     measure_next: Next | None
     remaining: int
     summary: Message
+    tie: Message | None
+    lacks: Message
 
 
 def identify(
@@ -82,18 +88,34 @@ def identify(
     tables = tables or our_tables()
     errors = errors or Errors()
     pool = likelihood.pool(tables)
+    lacks = Message("identify-lacks", names=tuple(Message(f"identify-lacking-{name}") for name in LACKING))
     among, weights, fits = posterior(pool, measured, errors)
     if among.size == 0:
-        return Identification((), None, 0, Message("identify-nothing"))
-    order = np.argsort(-weights, kind="stable")
+        return Identification((), None, 0, Message("identify-nothing"), None, lacks)
+    order = ranking.order(pool, among, weights, measured.origin, tables)
     count = int(min(MOST_SHOWN, max(LEAST_SHOWN, (weights >= SHOWN_FROM * weights.max()).sum()), among.size))
     candidates = tuple(
-        _candidate(pool, int(among[n]), float(weights[n]), measured, errors, tables) for n in order[:count]
+        _candidate(pool, int(among[n]), float(weights[n]), measured, errors, tables)
+        for n in order.places[:count]
     )
-    remain = order[weights[order] >= REMAINS_FROM * weights.max()]
+    best = candidates[0]
+    near = order.places[weights[order.places] >= REMAINS_FROM * weights.max()]
+    remain = (
+        near
+        if best.contradicts
+        else np.array([n for n in near if fits_all(pool, int(among[n]), measured, errors)])
+    )
     following = _next(pool, among, weights, measured, errors) if remain.size > 1 else None
-    summary = _summary(candidates, _names(pool, among[remain]), fits)
-    return Identification(candidates, following, int(remain.size), summary)
+    if following is None and not best.contradicts and fits:
+        following = asking.series(pool, int(among[order.places[0]]), measured, tables)
+    return Identification(
+        candidates,
+        following,
+        int(remain.size),
+        _summary(candidates, _names(pool, among[remain]), fits),
+        None if best.contradicts else _tie(pool, among, order),
+        lacks,
+    )
 
 
 def posterior(pool: Pool, measured: Measurements, errors: Errors) -> tuple[Array, Array, bool]:
@@ -113,18 +135,22 @@ def posterior(pool: Pool, measured: Measurements, errors: Errors) -> tuple[Array
 def _next(pool: Pool, among: Array, weights: Array, measured: Measurements, errors: Errors) -> Next | None:
     keep = weights >= SHOWN_FROM * weights.max()
     among, weights = among[keep], weights[keep] / weights[keep].sum()
-    open_features = [f for f in ("seat", "cone", *likelihood.CONTINUOUS) if f not in measured.readings()]
-    told = {f: likelihood.information(pool, f, among, weights, errors) for f in open_features}
-    if not told or max(told.values()) < WORTH_MEASURING:
+    found = asking.most_telling(pool, among, weights, measured, errors)
+    if found is None:
         return None
-    best = max(told, key=lambda f: told[f])
-    names = _names(pool, among[np.argsort(-weights, kind="stable")])[:NAMED]
-    return Next(
-        best,
-        Message(f"identify-ask-{best}"),
-        Message("identify-ask-why", names=tuple(names)),
-        _PICTURES.get(best, "caliper"),
-        round(told[best], 3),
+    return asking.asked(found, _names(pool, among[np.argsort(-weights, kind="stable")])[:NAMED])
+
+
+def _tie(pool: Pool, among: Array, order: ranking.Order) -> Message | None:
+    """Which of those that are as likely stand first, and only for which reason."""
+    if not order.origin:
+        return None
+    first, behind = (_names(pool, among[list(places)]) for places in (order.first, order.behind))
+    return Message(
+        "identify-tie-there" if order.there else "identify-tie-elsewhere",
+        names=(*first, *behind)[:NAMED],
+        first=tuple(first[:NAMED]),
+        origin=Message(f"identify-origin-{order.origin}"),
     )
 
 
@@ -134,6 +160,8 @@ def _candidate(
     reasons, contradicts = [], []
     for feature, value in measured.readings().items():
         reason, fits = _reason(pool, n, feature, value, errors)
+        if feature == "tpi" and measured.pitch_mm is not None:
+            reason = _in_millimetres(reason)
         reasons.append(reason)
         if not fits:
             contradicts.append(feature)
@@ -146,15 +174,23 @@ def _candidate(
         reasons=tuple(reasons),
         contradicts=tuple(contradicts),
         look_alikes=_look_alikes(pool, n, tables),
+        series=_series(measured, asking.series_of(pool.families[n], pool.sizes[n], tables)),
     )
+
+
+def _series(measured: Measurements, several: tuple[str, ...]) -> Series | None:
+    """What the builder said where there are two, and the only one where there is one."""
+    if len(several) == 1:
+        return Series(several[0])
+    return measured.series if measured.series and measured.series in several else None
 
 
 def _reason(pool: Pool, n: int, feature: str, value: float, errors: Errors) -> tuple[Message, bool]:
     """Why a reading speaks for or against a candidate, and whether it fits."""
     if feature == "seat":
         return _seat_reason(pool, n, SEATS[int(value)])
-    if feature == "cone":
-        return _cone_reason(pool, n, int(value))
+    if feature in likelihood.WORDS:
+        return _word_reason(pool, n, feature, int(value))
     low, high = pool.low[feature][n], pool.high[feature][n]
     if np.isnan(low).all():
         return Message("identify-no-value", feature=feature), True
@@ -162,7 +198,8 @@ def _reason(pool: Pool, n: int, feature: str, value: float, errors: Errors) -> t
     near = int(np.nanargmin(off))
     allowed = 3 * errors.of(feature)
     fits = bool(off[near] <= allowed) or feature == "hex"
-    nominal = high[near] if feature in ("thread", "hex") and pool.forms[n].is_male_thread else low[near]
+    upper = feature == "nose" or (feature in ("thread", "hex") and pool.forms[n].is_male_thread)
+    nominal = high[near] if upper else low[near]
     show = _to_hundredths if feature == "tpi" else diameter
     reason = Message(
         f"identify-reading-{feature}",
@@ -177,21 +214,37 @@ def _to_hundredths(value: float) -> float:
     return round(value, 2)
 
 
+def fits_all(pool: Pool, n: int, measured: Measurements, errors: Errors) -> bool:
+    """Whether nothing that was measured speaks against a candidate."""
+    return all(_reason(pool, n, name, value, errors)[1] for name, value in measured.readings().items())
+
+
+def _in_millimetres(reason: Message) -> Message:
+    """A reason about threads per inch, as a reason about the pitch in mm that was read."""
+    if "nominal" not in reason.values:
+        return reason
+    mm = {name: round(MM_PER_INCH / float(str(reason.values[name])), 2) for name in ("measured", "nominal")}
+    return Message("identify-reading-pitch", **mm, fits=reason.values["fits"])
+
+
 def _seat_reason(pool: Pool, n: int, seat: str) -> tuple[Message, bool]:
     shares = pool.words["seat"][n]
     own = [SEATS[k] for k in np.argsort(-shares) if shares[k] > likelihood.SEAT_MISREAD / 2]
     if seat in own:
         return Message("identify-seat-fits", seat=_seat(seat)), True
+    if not own:
+        return Message("identify-seat-none", seat=_seat(seat)), False
     return Message("identify-seat-differs", seat=_seat(seat), own=tuple(_seat(s) for s in own)), False
 
 
-def _cone_reason(pool: Pool, n: int, cone: int) -> tuple[Message, bool]:
-    share = pool.words["cone"][n, cone]
+def _word_reason(pool: Pool, n: int, feature: str, value: int) -> tuple[Message, bool]:
+    """For a cone or a flank, which a candidate has one way, the other way, or not at all."""
+    share, word = pool.words[feature][n, value], likelihood.WORDS[feature][value]
     if share > 0.9:
-        return Message("identify-cone-fits", cone=CONES[cone]), True
+        return Message(f"identify-{feature}-fits", **{feature: word}), True
     if share < 0.1:
-        return Message("identify-cone-differs", cone=CONES[cone]), False
-    return Message("identify-no-value", feature="cone"), True
+        return Message(f"identify-{feature}-differs", **{feature: word}), False
+    return Message("identify-no-value", feature=feature), True
 
 
 _ALIKE: WeakKeyDictionary[Pool, dict[int, tuple[Message, ...]]] = WeakKeyDictionary()
@@ -240,7 +293,7 @@ def _named(family: Connection, size: str) -> Message:
 def _summary(candidates: tuple[Candidate, ...], names: list[Message], fits: bool) -> Message:
     """``names``: those that remain, best first."""
     best = candidates[0]
-    name = _named(best.connection, best.size)
+    name = Message("identify-named", size=best.size_text, connection=phrases.connection(best.connection))
     if best.contradicts == ("seat",) and fits:
         return Message("identify-other-seat", name=name)
     if best.contradicts or not fits:

@@ -18,7 +18,7 @@ import numpy.typing as npt
 
 from tagger.spec import Connection, Form
 from tagger.trade import rows as row
-from tagger.trade.identifying.readings import CONES, SEATS
+from tagger.trade.identifying.readings import CONES, FLANKS, SEATS
 from tagger.trade.tables import Tables
 
 Array = npt.NDArray[np.float64]
@@ -28,11 +28,25 @@ Entry = tuple[Connection, str, Form, str, Figures]
 
 SEAT_MISREAD = 0.05  # of readings name another seat; spread evenly
 CONE_MISREAD = 0.02  # of readings take a cone for the other way round
+FLANK_MISREAD = 0.05  # of readings take 55 degrees for 60, or the other way round
+NOSE_GAP = 0.5  # mm by which a nose may be smaller than its socket
 FAR_OFF = 0.02  # of readings are slips beyond any model
 SLIP = 10.0  # and those lie within about so many times the usual error
-CONTINUOUS = ("thread", "tpi", "hex", "tube_od", "flange_od", "bolt_spacing")
-RANGE = {"thread": 90.0, "tpi": 20.0, "hex": 90.0, "tube_od": 60.0, "flange_od": 130.0, "bolt_spacing": 150.0}
+WORDS = {"seat": SEATS, "cone": CONES, "flank": FLANKS}
+RANGE = {
+    "thread": 90.0,
+    "tpi": 20.0,
+    "hex": 90.0,
+    "tube_od": 60.0,
+    "nose": 60.0,
+    "flange_od": 130.0,
+    "bolt_spacing": 150.0,
+}
 """The width over which a reading that fits nothing is spread."""
+CONTINUOUS = tuple(RANGE)
+_KINDS = (("24", "30", "37", "45", "60"), ("face", "flat"), ("boss",), ("taper",))
+"""Seats that are names of one thing."""
+_55_DEGREES = ("g", "r")  # ISO 228-1 and ISO 7-1; the other thread forms of the tables have 60
 OTHER_HEX = 0.3  # of nuts have a hex that no table lists: makers differ
 
 
@@ -49,6 +63,7 @@ class Errors:
         return {
             "thread": self.diameter_mm,
             "tube_od": self.diameter_mm,
+            "nose": self.diameter_mm,
             "tpi": self.tpi,
             "hex": self.hex_mm,
         }.get(feature, self.flange_mm)
@@ -57,7 +72,11 @@ class Errors:
 @dataclass(frozen=True, eq=False)
 class Pool:
     """All candidates as columns. ``low`` and ``high`` bound a feature's true figure; a feature
-    with several possible figures has several columns, and NaN where a figure is not known."""
+    with several possible figures has several columns, and NaN where a figure is not known.
+
+    ``words``: candidates x words of "seat", "cone" and "flank", how much each word speaks for it;
+    ``seats``: how often a part is read so. ``one``: the candidates that no gauge tells apart have one number.
+    """
 
     families: tuple[Connection, ...]
     sizes: tuple[str, ...]
@@ -65,7 +84,9 @@ class Pool:
     threads: tuple[str, ...]
     low: Mapping[str, Array]
     high: Mapping[str, Array]
-    words: Mapping[str, Array]  # "seat" and "cone": candidates x words, how often each is read
+    words: Mapping[str, Array]
+    seats: Array
+    one: npt.NDArray[np.int_]
 
     def __len__(self) -> int:
         return len(self.sizes)
@@ -103,6 +124,7 @@ def _build(tables: Tables) -> Pool:
     hexes: dict[tuple[Connection, str], list[float]] = {}
     for h in tables.hexes:
         hexes.setdefault((h.family, h.size), []).append(h.hex_mm)
+    cones_24 = {r.family for r in tables.seats if r.seat == "24"}
     for (family, size), t in tables.threads.items():
         for name in tables.families[family].forms:
             form = Form(name)
@@ -114,12 +136,12 @@ def _build(tables: Tables) -> Pool:
             }
             if form is not Form.FEMALE_FIXED and (family, size) in hexes:
                 figures["hex"] = tuple((h - 0.3, h) for h in sorted(set(hexes[family, size]))[:3])
-            if (tube := _tube_mm(tables.families[family], size)) is not None:
-                figures["tube_od"] = ((tube, tube),)
+            figures |= _tube(tables.families[family], size, form, family in cones_24)
             rows.append((family, size, form, t.thread, figures))
-    rows += _flange_rows(tables)
+    rows += _plain_rows(tables) + _flange_rows(tables)
     low, high = _columns(rows)
     forms = [(r[0], r[2]) for r in rows]
+    seats = _seat_shares(tables, forms)
     return Pool(
         families=tuple(r[0] for r in rows),
         sizes=tuple(r[1] for r in rows),
@@ -127,7 +149,13 @@ def _build(tables: Tables) -> Pool:
         threads=tuple(r[3] for r in rows),
         low=low,
         high=high,
-        words={"seat": _seat_shares(tables, forms), "cone": _cone_shares(tables, forms)},
+        words={
+            "seat": _misread(_by_kind(seats)),
+            "cone": _cone_shares(tables, forms),
+            "flank": _flank_shares(tables, rows),
+        },
+        seats=_misread(seats),
+        one=_alike_to_a_gauge(tables, rows),
     )
 
 
@@ -161,11 +189,33 @@ def _flange_rows(tables: Tables) -> list[Entry]:
     return found
 
 
-def _tube_mm(family: row.Family, size: str) -> float | None:
-    """The outside diameter of the tube that a size of the family is for, where the size says it."""
+def _tube(family: row.Family, size: str, form: Form, is_24: bool) -> Figures:
+    """What the size says of the tube: its outside diameter, and with a 24 degree cone the socket that takes
+    it, or the nose that goes into that socket."""
     if family.tube_od is None:
-        return None
-    return float(size) if family.tube_od == "mm" else int(size) * 25.4 / 16
+        return {}
+    tube = float(size) if family.tube_od == "mm" else int(size) * 25.4 / 16
+    if not is_24:
+        return {"tube_od": ((tube, tube),)}
+    least = tube if form.is_male_thread else tube - NOSE_GAP
+    return {"tube_od": ((tube, tube),), "nose": ((least, tube),)}
+
+
+def _plain_rows(tables: Tables) -> list[Entry]:
+    """Ends without a thread of their own, by the diameter of nose, spigot, tube or ring, or of what takes it."""
+    found: list[Entry] = []
+    for (family, size), rows in tables.plain_ends.items():
+        sound = {
+            (r.diameter_min_mm, r.diameter_max_mm)
+            for r in rows
+            if r.diameter_min_mm is not None and r.diameter_max_mm is not None
+        }
+        for name in tables.families[family].forms:
+            form = Form(name)
+            gap = NOSE_GAP if form in (Form.COUPLER_FEMALE, Form.STAPLE_FEMALE) else 0.0
+            nose = tuple((low, high + gap) for low, high in sorted(sound))
+            found.append((family, size, form, "", {"nose": nose}))
+    return found
 
 
 def _seat_shares(tables: Tables, forms: list[tuple[Connection, Form]]) -> Array:
@@ -176,6 +226,20 @@ def _seat_shares(tables: Tables, forms: list[tuple[Connection, Form]]) -> Array:
         for of_family, of_form, seat, share in known:
             if of_family is family and of_form == form:
                 shares[n, seat] += share
+    return shares
+
+
+def _by_kind(shares: Array) -> Array:
+    """Shares within each kind of seat: that many BSPP ends seal on a flat face speaks against no cone."""
+    found = np.zeros_like(shares)
+    for kind in _KINDS:
+        places = [SEATS.index(seat) for seat in kind]
+        whole = shares[:, places].sum(axis=1, keepdims=True)
+        found[:, places] = np.divide(shares[:, places], whole, where=whole > 0, out=found[:, places])
+    return found
+
+
+def _misread(shares: Array) -> Array:
     return shares * (1 - SEAT_MISREAD) + SEAT_MISREAD / len(SEATS)
 
 
@@ -187,6 +251,26 @@ def _cone_shares(tables: Tables, forms: list[tuple[Connection, Form]]) -> Array:
             shares[n] = CONE_MISREAD
             shares[n, known[family, str(form)]] = 1 - CONE_MISREAD
     return shares
+
+
+def _flank_shares(tables: Tables, rows: list[Entry]) -> Array:
+    shares = np.full((len(rows), len(FLANKS)), 0.5)  # no thread: either word is as likely
+    for n, (family, size, *_) in enumerate(rows):
+        if (family, size) in tables.threads:
+            own = "55" if tables.threads[family, size].thread_form in _55_DEGREES else "60"
+            shares[n] = FLANK_MISREAD
+            shares[n, FLANKS.index(own)] = 1 - FLANK_MISREAD
+    return shares
+
+
+def _alike_to_a_gauge(tables: Tables, rows: list[Entry]) -> npt.NDArray[np.int_]:
+    """One number for the candidates that are one thread to a gauge (NPT and NPTF of a size and form)."""
+    numbers: dict[tuple[frozenset[Connection], str, Form], int] = {}
+    found = []
+    for family, size, form, *_ in rows:
+        same = frozenset({family, tables.families[family].same_thread or family})
+        found.append(numbers.setdefault((same, size, form), len(numbers)))
+    return np.array(found, dtype=int)
 
 
 def density(pool: Pool, feature: str, readings: Array, errors: Errors, among: Array) -> Array:
@@ -231,9 +315,12 @@ def _slip(x: Array, low: Array, high: Array, sigma: float) -> Array:
 
 
 def _unknown_density(pool: Pool, feature: str, flat: float, among: Array) -> Array:
-    """Threads are not found on flanges, nor bolts on threads; other unknown figures say nothing."""
-    is_flange = np.isnan(pool.low["tpi"][among]).all(axis=1)
-    impossible = is_flange if feature in ("thread", "tpi", "hex", "tube_od") else ~is_flange
+    """Threads are found on threads only, and bolts on flanges only; other unknown figures say nothing."""
+    is_flange = np.array([pool.families[n].is_flange for n in among])
+    if feature in ("thread", "tpi", "tube_od"):
+        impossible = np.isnan(pool.low["tpi"][among]).all(axis=1)
+    else:
+        impossible = is_flange if feature in ("hex", "nose") else ~is_flange
     return np.where(impossible, flat * 1e-4, flat)
 
 
@@ -258,15 +345,18 @@ def _cdf(z: Array) -> Array:
 def information(pool: Pool, feature: str, among: Array, weights: Array, errors: Errors) -> float:
     """Expected information, in bits, of measuring ``feature`` given the candidates' weights.
 
+    Candidates that no gauge tells apart count as one, so nothing is asked to separate them.
     A reading of a candidate whose figure is not known, or of an odd nut, is taken to tell nothing.
     """
     readings, chances = _possible_readings(pool, feature, among, weights)
     if readings.size == 0:
         return 0.0
     like = density(pool, feature, readings, errors, among) * weights[None]
-    posterior = like / np.maximum(like.sum(axis=1, keepdims=True), 1e-300)
+    _, place = np.unique(pool.one[among], return_inverse=True)
+    together = np.eye(int(place.max()) + 1)[place]
+    posterior = like @ together / np.maximum(like.sum(axis=1, keepdims=True), 1e-300)
     after = -(posterior * np.log2(np.maximum(posterior, 1e-300))).sum(axis=1)
-    before = _entropy(weights)
+    before = _entropy(weights @ together)
     telling = float(chances.sum())
     return max(0.0, telling * before - float((after * chances).sum()))
 

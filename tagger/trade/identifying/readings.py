@@ -2,16 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Literal
 
 from tagger.errors import Problem, SpecError, UnitError
 from tagger.messages import Message
-from tagger.spec import Form
-from tagger.units import read_length_mm
+from tagger.spec import Form, Series
+from tagger.units import MM_PER_INCH, read_length_mm
 
 SEATS = ("24", "30", "37", "45", "60", "face", "boss", "flat", "taper")
 CONES = ("outside", "inside")
+FLANKS = ("60", "55")
+ORIGINS = ("europe", "north_america", "asia")
+ASKED = ("seat", "cone", "flank", "thread", "tpi", "hex", "nose", "flange_od", "bolt_spacing", "series")
+"""What may be asked for; ``cannot`` names what of it nobody can measure. A hose end has no tube to ask for."""
+_SAME_QUESTION = {"thread_od": "thread", "thread_id": "thread", "pitch": "tpi"}
 DOES_NOT_KNOW = {"", "?", "unknown", "don't know", "dont know", "not known"}
 
 
@@ -20,6 +26,11 @@ class Measurements:
     """What is known; None where nothing is. Lengths in mm, pitch as threads per inch.
 
     ``form`` may be left out; ``thread_od_mm`` means a male and ``thread_id_mm`` a female.
+    ``pitch_mm`` or ``tpi``: whichever was read, so that it is answered in its own unit.
+    ``nose_mm``: across the nose that goes into the mating part, or across the socket that takes it.
+    ``flank``: the angle of the thread's flanks, 55 or 60 degrees. ``series`` is told, not measured.
+    ``cannot``: what nobody can measure here, of ASKED. ``origin``: where the machine was made, of ORIGINS;
+    it breaks ties and nothing else.
     """
 
     form: Form | None = None
@@ -32,6 +43,12 @@ class Measurements:
     tube_od_mm: float | None = None
     flange_od_mm: float | None = None
     bolt_spacing_mm: float | None = None
+    pitch_mm: float | None = None
+    flank: str | None = None
+    nose_mm: float | None = None
+    series: Series | None = None
+    origin: str | None = None
+    cannot: frozenset[str] = frozenset()
 
     @classmethod
     def read(
@@ -48,6 +65,11 @@ class Measurements:
         tube_od: object = None,
         flange_od: object = None,
         bolt_spacing: object = None,
+        flank: object = None,
+        nose: object = None,
+        series: object = None,
+        origin: object = None,
+        cannot: str | Iterable[str] | None = None,
     ) -> Measurements:
         """From what people type: "1 1/16 in", "26.9", "12", "don't know".
 
@@ -62,9 +84,15 @@ class Measurements:
             form=_read_form(form, problems),
             thread_od_mm=length("thread_od", thread_od),
             thread_id_mm=length("thread_id", thread_id),
-            tpi=_read_pitch(tpi, pitch, problems),
+            tpi=_read_tpi(tpi, pitch, problems),
+            pitch_mm=_read_pitch(pitch, problems),
             seat=_read_word("seat", seat, SEATS, problems),
             cone=_read_word("cone", cone, CONES, problems),
+            flank=_read_word("flank", flank, FLANKS, problems),
+            nose_mm=length("nose", nose),
+            series=_read_series(series, problems),
+            origin=_read_word("origin", origin, ORIGINS, problems),
+            cannot=_read_cannot(cannot, problems),
             hex_mm=length("hex", hex),
             tube_od_mm=length("tube_od", tube_od),
             flange_od_mm=length("flange_od", flange_od),
@@ -83,7 +111,7 @@ class Measurements:
             return [Problem("thread_id", self.thread_id_mm, Message("identify-male-inside"))]
         if self.form is not None and self.form.is_female_thread and self.thread_od_mm is not None:
             return [Problem("thread_od", self.thread_od_mm, Message("identify-female-outside"))]
-        if all(value is None for value in vars(self).values()):
+        if self.form is None and not self.readings():
             return [Problem("measurements", None, Message("identify-none-entered"))]
         return []
 
@@ -98,17 +126,19 @@ class Measurements:
         return set(Form)
 
     def readings(self) -> dict[str, float]:
-        """The readings by feature; a seat and a cone as their place in SEATS and CONES."""
+        """The readings by feature; a seat, a cone and a flank as their place in SEATS, CONES and FLANKS."""
         thread = self.thread_od_mm if self.thread_od_mm is not None else self.thread_id_mm
         found = {
             "thread": thread,
-            "tpi": self.tpi,
+            "tpi": self.tpi if self.pitch_mm is None else MM_PER_INCH / self.pitch_mm,
             "hex": self.hex_mm,
+            "nose": self.nose_mm,
             "tube_od": self.tube_od_mm,
             "flange_od": self.flange_od_mm,
             "bolt_spacing": self.bolt_spacing_mm,
             "seat": None if self.seat is None else float(SEATS.index(self.seat)),
             "cone": None if self.cone is None else float(CONES.index(self.cone)),
+            "flank": None if self.flank is None else float(FLANKS.index(self.flank)),
         }
         return {name: value for name, value in found.items() if value is not None}
 
@@ -130,17 +160,18 @@ def _read_length(field: str, value: object, problems: list[Problem]) -> float | 
     return found
 
 
-def _read_pitch(tpi: object, pitch: object, problems: list[Problem]) -> float | None:
-    if not _unknown(tpi) and not _unknown(pitch):
-        problems.append(Problem("pitch", pitch, Message("identify-two-pitches")))
+def _read_pitch(pitch: object, problems: list[Problem]) -> float | None:
+    mm = None if _unknown(pitch) else _read_length("pitch", pitch, problems)
+    if mm is not None and not 0.3 <= mm <= 6:
+        problems.append(Problem("pitch", pitch, Message("identify-not-a-pitch", value=str(pitch))))
+    return mm
+
+
+def _read_tpi(tpi: object, pitch: object, problems: list[Problem]) -> float | None:
+    if _unknown(tpi):
         return None
     if not _unknown(pitch):
-        mm = _read_length("pitch", pitch, problems)
-        if mm is not None and not 0.3 <= mm <= 6:
-            problems.append(Problem("pitch", pitch, Message("identify-not-a-pitch", value=str(pitch))))
-            return None
-        return None if mm is None else 25.4 / mm
-    if _unknown(tpi):
+        problems.append(Problem("pitch", pitch, Message("identify-two-pitches")))
         return None
     try:
         found = read_length_mm(tpi if isinstance(tpi, int | float) else f"{tpi} mm")
@@ -150,6 +181,30 @@ def _read_pitch(tpi: object, pitch: object, problems: list[Problem]) -> float | 
         problems.append(Problem("tpi", tpi, Message("identify-not-tpi", value=str(tpi))))
         return None
     return found
+
+
+def _read_series(value: object, problems: list[Problem]) -> Series | None:
+    if _unknown(value):
+        return None
+    text = str(value).strip().upper()
+    if text not in set(Series):
+        known = tuple(map(str, Series))
+        problems.append(
+            Problem("series", value, Message("identify-not-a-series", value=str(value), known=known))
+        )
+        return None
+    return Series(text)
+
+
+def _read_cannot(value: str | Iterable[str] | None, problems: list[Problem]) -> frozenset[str]:
+    """From "seat, cone" or the words themselves."""
+    words = (value or "").split(",") if value is None or isinstance(value, str) else value
+    given = [word.strip().lower().replace("-", "_") for word in words if word.strip()]
+    found = [_SAME_QUESTION.get(word, word) for word in given]
+    for word in found:
+        if word not in ASKED:
+            problems.append(Problem("cannot", word, Message("identify-not-asked", value=word, known=ASKED)))
+    return frozenset(found)
 
 
 def _read_form(value: object, problems: list[Problem]) -> Form | None:
@@ -164,11 +219,16 @@ def _read_form(value: object, problems: list[Problem]) -> Form | None:
 
 
 def _read_word(
-    field: Literal["seat", "cone"], value: object, known: tuple[str, ...], problems: list[Problem]
+    field: Literal["seat", "cone", "flank", "origin"],
+    value: object,
+    known: tuple[str, ...],
+    problems: list[Problem],
 ) -> str | None:
     if _unknown(value):
         return None
     text = str(value).strip().lower().removesuffix("°").removesuffix("deg").strip()
+    if field == "origin":
+        text = text.replace(" ", "_").replace("-", "_")
     if text not in known:
         problems.append(
             Problem(field, value, Message(f"identify-not-a-{field}", value=str(value), known=known))

@@ -49,18 +49,18 @@ def test_a_37_thread_with_a_45_seat_is_never_a_match() -> None:
     assert found.summary.id == "identify-other-seat"
 
 
-def test_m22_has_four_look_alikes_and_the_tube_or_seat_separates_them() -> None:
+def test_m22_has_four_look_alikes_and_the_seat_separates_them() -> None:
     found = of(form="male", thread_od="21.9", pitch="1.5")
     assert set(names(found)[:4]) == {
         ("din24_light", "15"), ("din24_heavy", "14"), ("metric_orb", "M22x1.5"), ("jis_30", "M22x1.5"),
     }  # fmt: skip
-    assert found.measure_next is not None and found.measure_next.feature in ("tube_od", "seat")
+    assert found.measure_next is not None and found.measure_next.feature in ("nose", "seat")
 
 
-def test_light_and_heavy_series_are_separated_by_the_tube() -> None:
+def test_light_and_heavy_series_are_separated_by_the_socket_and_by_a_tube() -> None:
     found = of(form="male", thread_od="22", pitch="1.5", seat="24")
     assert found.remaining == 2
-    assert found.measure_next is not None and found.measure_next.feature == "tube_od"
+    assert found.measure_next is not None and found.measure_next.feature == "nose"
     assert names(of(form="male", thread_od="22", pitch="1.5", seat="24", tube_od="14"))[0] == (
         "din24_heavy",
         "14",

@@ -1,0 +1,160 @@
+"""What is asked next, and how often the right connection comes first once it is answered."""
+
+from __future__ import annotations
+
+import pytest
+
+from tagger.errors import SpecError
+from tagger.spec import Series
+from tagger.trade.identifying import likelihood, measuring
+from tagger.trade.identifying.identify import Identification, Measurements, identify
+from tagger.trade.identifying.readings import ASKED
+from tagger.trade.tables import tables
+
+TAPER = {"form": "male", "thread_od": "21", "tpi": 14, "seat": "taper"}
+CONE_24 = {"pitch": "1.5", "seat": "24"}
+
+
+def of(**given: object) -> Identification:
+    return identify(Measurements.read(**given))  # type: ignore[arg-type]
+
+
+def wanted(found: Identification) -> str | None:
+    return found.measure_next.feature if found.measure_next else None
+
+
+def matches(found: Identification) -> list[tuple[str, str]]:
+    return [(c.connection, c.size) for c in found.candidates if not c.contradicts]
+
+
+def test_with_pitch_and_seat_and_what_is_asked_next_95_of_100_come_first_and_all_are_among_three() -> None:
+    pool = likelihood.pool(tables())
+    places = measuring.measurable(pool)
+    assert set(range(len(pool))) - set(places) == {
+        n for n in range(len(pool)) if (pool.families[n], pool.sizes[n]) == ("staple", "24")
+    }, "the spigot of one staple is not known"
+    found = measuring.rate_when_asked(tables(), places, 1)
+    assert found.first >= 0.95
+    assert found.among_three == 1.0
+    assert found.questions < 1
+
+
+def test_two_tapers_are_told_apart_by_the_flank_angle_and_npt_and_nptf_are_never_asked_apart() -> None:
+    found = of(**TAPER)
+    assert {name for name, _ in matches(found)} >= {"npt", "nptf", "bspt"}
+    assert wanted(found) == "flank"
+    whitworth = of(**TAPER, flank="55")
+    assert matches(whitworth)[0] == ("bspt", "1/2")
+    assert "npt" not in {name for name, _ in matches(whitworth)}
+    american = of(**TAPER, flank=60)
+    assert matches(american)[:2] == [("npt", "1/2"), ("nptf", "1/2")]
+    assert wanted(american) is None
+
+
+@pytest.mark.parametrize(
+    ("end", "nose"),
+    [
+        ({"form": "male", "thread_od": "22"}, {"15": "din24_light", "14": "din24_heavy"}),
+        ({"form": "female_swivel", "thread_id": "20.5"}, {"14.8": "din24_light", "13.8": "din24_heavy"}),
+    ],
+)
+def test_a_hose_end_is_asked_for_its_nose_or_socket_and_never_for_a_tube(
+    end: dict[str, str], nose: dict[str, str]
+) -> None:
+    assert "tube_od" not in ASKED
+    assert wanted(of(**end, **CONE_24)) == "nose"
+    for reading, family in nose.items():
+        best = of(**end, **CONE_24, nose=reading).candidates[0]
+        assert (best.connection, best.contradicts) == (family, ())
+        assert "identify-reading-nose" in {reason.id for reason in best.reasons}
+
+
+def test_what_cannot_be_measured_leads_to_the_next_best_and_then_to_nothing() -> None:
+    cannot: list[str] = []
+    given = {"form": "male", "thread_od": "3/4 in", "tpi": 16}
+    while (feature := wanted(of(**given, cannot=cannot))) is not None:
+        assert feature not in cannot
+        cannot.append(feature)
+    assert cannot[0] == "seat" and len(cannot) > 1
+    assert of(**given, cannot=cannot).remaining == 3
+
+
+def test_what_cannot_be_measured_is_named_as_the_readings_are() -> None:
+    assert Measurements.read(form="male", cannot="thread-od, pitch").cannot == {"thread", "tpi"}
+    with pytest.raises(SpecError) as refused:
+        Measurements.read(form="male", cannot="colour")
+    assert refused.value.problems[0].field == "cannot"
+
+
+def test_a_pitch_in_millimetres_is_answered_in_millimetres() -> None:
+    (reason,) = [
+        r
+        for r in of(form="male", thread_od="22", pitch="1.5", seat="24").candidates[0].reasons
+        if r.id in ("identify-reading-pitch", "identify-reading-tpi")
+    ]
+    assert (reason.id, reason.values["measured"], reason.values["nominal"]) == (
+        "identify-reading-pitch",
+        1.5,
+        1.5,
+    )
+
+
+def test_a_metric_stud_is_asked_for_its_series_and_carries_it() -> None:
+    stud = {"form": "male", "thread_od": "22", "pitch": "1.5", "seat": "boss"}
+    found = of(**stud)
+    assert found.candidates[0].series is None and wanted(found) == "series"
+    told = of(**stud, series="s")
+    assert told.candidates[0].series is Series.HEAVY and wanted(told) is None
+    assert told.candidates[0].size_text == "M22x1.5 S"
+    assert wanted(of(**stud, cannot="series")) is None
+    assert of(form="male", thread_od="22", **CONE_24, series="S").candidates[0].series is None
+
+
+def test_a_reading_that_cannot_tell_bspp_from_jis_60_is_a_tie_and_asks_nose_or_funnel() -> None:
+    given = {"form": "male", "thread_od": "20.9", "tpi": 14, "seat": "60"}
+    found = of(**given)
+    assert found.candidates[0].likelihood == pytest.approx(found.candidates[1].likelihood)
+    assert [c.connection for c in found.candidates[:2]] == ["bspp", "jis_60"]
+    assert wanted(found) == "cone"
+    assert found.tie is not None and found.tie.id == "identify-tie-elsewhere"
+    for cone, family in (("inside", "bspp"), ("outside", "jis_60")):
+        told = of(**given, cone=cone)
+        assert told.candidates[0].connection == family and told.tie is None
+        assert len({"bspp", "jis_60"} & {c.connection for c in told.candidates[: told.remaining]}) == 1
+
+
+@pytest.mark.parametrize(("origin", "family"), [("asia", "jis_60"), ("europe", "bspp")])
+def test_the_origin_of_the_machine_breaks_a_tie_and_says_so(origin: str, family: str) -> None:
+    given = {"form": "male", "thread_od": "20.9", "tpi": 14, "seat": "60"}
+    found, without = of(**given, origin=origin), of(**given)
+    assert found.candidates[0].connection == family
+    assert found.tie is not None and found.tie.id == "identify-tie-there"
+    assert wanted(found) == "cone", "the question stays"
+    shares = {c.connection: c.likelihood for c in without.candidates}
+    assert {c.connection: c.likelihood for c in found.candidates} == shares, "origin makes nothing likelier"
+
+
+@pytest.mark.parametrize("origin", [None, "europe", "north_america", "asia"])
+@pytest.mark.parametrize("cannot", ["", "seat"])
+def test_no_origin_decides_between_37_and_45_degrees(origin: str | None, cannot: str) -> None:
+    found = of(form="male", thread_od="3/4 in", tpi=16, origin=origin, cannot=cannot)
+    flares = {c.connection: c.likelihood for c in found.candidates if "flare" in c.connection}
+    assert flares["sae_37_flare"] == pytest.approx(flares["sae_45_flare"])
+    assert found.tie is None or not {"sae_37_flare", "sae_45_flare"} & {
+        str(name.values["connection"])  # type: ignore[union-attr]
+        for name in found.tie.values["first"]  # type: ignore[union-attr]
+    }
+    assert found.remaining >= 2
+
+
+def test_every_answer_says_what_the_tables_do_not_hold() -> None:
+    for found in (of(**TAPER), of(form="male", thread_od="150"), of(form="flange_head", bolt_spacing="57.2")):
+        assert found.lacks.id == "identify-lacks"
+        assert len(found.lacks.values["names"]) >= 4  # type: ignore[arg-type]
+
+
+def test_a_candidate_that_does_not_match_is_not_among_those_that_remain() -> None:
+    found = of(**TAPER, flank="55")
+    remaining = found.candidates[: found.remaining]
+    assert [c.contradicts for c in remaining] == [()] * len(remaining)
+    assert found.summary.id == "identify-only"
