@@ -7,7 +7,7 @@ import pytest
 from tagger import phrases
 from tagger.errors import SpecError
 from tagger.i18n import LANGUAGES, Translator
-from tagger.spec import Connection, Form
+from tagger.spec import Form
 from tagger.trade.identifying.identify import Identification, Measurements, identify
 
 
