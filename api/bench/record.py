@@ -6,20 +6,31 @@ from typing import Any
 
 from fastapi import APIRouter, Request
 from pydantic import ValidationError
-from starlette.responses import Response
+from starlette.responses import JSONResponse, Response
 
 from api.bench.page import NOT_FOUND, go, refused, render
 from api.bench.reprints import REPRINTS
 from api.shared.papers.certificate import of_last_test
-from api.web.identity import Builder, OwnForm
-from api.web.language import paper_language
+from api.web.identity import Builder, Manager, OwnForm
+from api.web.language import paper_language, translator_of
 from api.web.state import settings_of, store_of, tables_of
+from tagger import phrases
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError, problems_of
-from tagger.messages import Message
+from tagger.messages import Message, least_pressure, pressure
 from tagger.spec import Hose
-from tagger.store import MEDIA, Assembly, CrimpMeasured, Kind, ProofTest, Store
-from tagger.trade.rows import Rule
+from tagger.store import (
+    MEDIA,
+    Assembly,
+    CrimpMeasured,
+    Kind,
+    ProofAllowance,
+    ProofTest,
+    Store,
+    proof_required,
+    verdict,
+)
+from tagger.trade.proof import Required
 from tagger.units import read_length_mm, read_pressure_bar
 
 router = APIRouter()
@@ -58,54 +69,92 @@ def _page(
         times_printed=store.times_printed(known.number),
         by_hand=BY_HAND,
         fields=fields or {},
-        hold=_hold(request),
+        required=proof_required(known, tables_of(request)),
+        proved=store.proved(known.number),
+        held=known.number in store.held([known.number]),
+        verdict=verdict,
+        named_parts=lambda names: tuple(phrases.part(name) for name in names),
         wrong={p.field: p for p in problems},
     )
 
 
 @router.post("/tag/{number}/proof")
 def proof(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
-    """Records a proof test; a failed one blocks the tag."""
+    """Records a proof test; one that failed or was too high blocks the tag."""
     store, given = store_of(request), _texts(form)
     try:
         known = store.assembly(number)
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
     try:
-        test = _proof_test(known, given, me.person.name, _hold(request))
-        store.record_proof_test(known.number, test, by=me.person.name)
+        test = _proof_test(given, me.person.name)
+        store.record_proof_test(known.number, test, tables=tables_of(request), by=me.person.name)
     except TaggerError as error:
         return _page(request, known, error.problems, given, 422)
     return go(f"/bench/tag/{known.number}?note=recorded")
 
 
-def _hold(request: Request) -> tuple[Rule, Rule]:
-    """The minimum and the maximum hold time of a proof test."""
-    tables = tables_of(request)
-    return tables.rule("proof_hold_min"), tables.rule("proof_hold_max")
-
-
-def _proof_test(known: Assembly, given: dict[str, str], by: str, hold: tuple[Rule, Rule]) -> ProofTest:
+def _proof_test(given: dict[str, str], by: str) -> ProofTest:
+    """The test that the form says. Raises TaggerError naming every field that is wrong."""
     if given.get("result") not in ("passed", "failed"):
         raise StoreError(Problem("result", None, Message("bench-no-result")))
+    plain = ("pressure_bar", "hold_s", "medium", "note", "lower_source", "rating_source")
+    values: dict[str, Any] = {name: given.get(name, "") for name in plain}
+    values |= {"rating_bar": given.get("rating_bar") or None, "tester": given.get("tester") or by}
     try:
-        return ProofTest.model_validate(
-            {
-                "pressure_bar": read_pressure_bar(given.get("pressure_bar", "")),
-                "hold_s": given.get("hold_s", ""),
-                "medium": given.get("medium", ""),
-                "passed": given["result"] == "passed",
-                "tester": given.get("tester") or by,
-                "called_for_bar": known.assessment.test_pressure_bar,
-                "called_for_s": hold[0].value,
-                "called_for_most_s": hold[1].value,
-                "note": given.get("note", ""),
-            }
-        )
+        return ProofTest.model_validate(values | {"passed": given["result"] == "passed"})
     except ValidationError as error:
         raise StoreError(problems_of(error)) from None
+
+
+@router.get("/tag/{number}/proof/read")
+def proof_read(
+    request: Request, me: Builder, number: str, pressure_bar: str = "", rating_bar: str = ""
+) -> Response:
+    """How a pressure that is being typed is read, and what it means for the assembly."""
+    t = translator_of(request)
+    try:
+        known = store_of(request).assembly(number)
+        given = read_pressure_bar(rating_bar) if rating_bar else None
+        asked = proof_required(known, tables_of(request), given)
+        bar = read_pressure_bar(pressure_bar)
     except TaggerError as error:
-        raise error.within("pressure_bar") from None
+        [problem, *_] = error.problems
+        return JSONResponse({"read": "", "say": t(problem.message) if pressure_bar else "", "tone": "danger"})
+    tone, say = _what_it_means(bar, asked)
+    return JSONResponse({"read": t.figure(pressure(bar)), "say": t(say), "tone": tone})
+
+
+def _what_it_means(bar: float, asked: Required) -> tuple[str, Message]:
+    """The tone and the words for a test pressure in bar."""
+    if asked.is_slip(bar) and asked.burst_bar is not None:
+        return "danger", Message("bench-record-proof-slip", burst=least_pressure(asked.burst_bar))
+    if asked.is_over(bar) and asked.most_bar is not None:
+        return "danger", Message("bench-record-proof-over", most=pressure(asked.most_bar))
+    if asked.rating_missing or asked.pressure_bar is None:
+        return "care", Message("bench-record-proof-no-rating")
+    if not asked.is_enough(bar):
+        return "care", Message("bench-record-proof-low", called=least_pressure(asked.pressure_bar))
+    return "good", Message("bench-record-proof-enough")
+
+
+@router.post("/tag/{number}/allow")
+def allow(request: Request, me: Manager, form: OwnForm, number: str) -> Response:
+    """Records the manufacturers' written allowance for an assembly that is held."""
+    store, given = store_of(request), _texts(form)
+    try:
+        known = store.assembly(number)
+    except TaggerError as error:
+        return refused(request, 404, NOT_FOUND, error)
+    try:
+        names = ("allowed_by", "allowed_on", "document")
+        allowance = ProofAllowance.model_validate({name: given.get(name, "") for name in names})
+        store.allow_proof_test(known.number, allowance, by=me.person.name)
+    except ValidationError as error:
+        return _page(request, known, tuple(problems_of(error)), given, 422)
+    except TaggerError as error:
+        return _page(request, known, error.problems, given, 422)
+    return go(f"/bench/tag/{known.number}?note=recorded")
 
 
 @router.post("/tag/{number}/crimp")

@@ -11,12 +11,23 @@ from starlette.responses import Response
 
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, there
-from api.rest.shared import AsBuilder, EventOut, Request_, TheStore, answers_with, assembly_at, pdf
+from api.rest.shared import (
+    Answer,
+    AsBuilder,
+    AsManager,
+    EventOut,
+    Request_,
+    TheStore,
+    answers_with,
+    assembly_at,
+    pdf,
+)
 from api.shared.papers.certificate import of_last_test
-from api.web.language import paper_language
+from api.web.language import paper_language, translator_of
 from api.web.state import settings_of, tables_of
 from tagger.errors import TaggerError
-from tagger.store import ProofTest
+from tagger.store import Event, Kind, ProofAllowance, ProofTest, Verdict, proof_required
+from tagger.trade.proof import Required
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
 MOST_DATA = 4000  # characters of JSON
@@ -50,6 +61,64 @@ class CrimpsIn(Request_):
     crimps: Annotated[list[CrimpIn], Field(min_length=1, max_length=2)]
 
 
+class ProofRequired(Answer):
+    """What a proof test of this assembly must be: pressures in bar, times in s; null: not known.
+
+    A test at more than ``most_bar`` holds the assembly; a pressure above ``burst_bar``, the minimum
+    burst pressure of ``burst_of``, is refused. ``unknown`` and ``unverified``: the parts whose
+    manufacturer's working pressure must be given as ``rating_bar`` before a test can pass.
+    """
+
+    pressure_bar: float | None
+    most_bar: float | None
+    burst_bar: float | None
+    burst_of: str | None
+    hold_min_s: float
+    hold_max_s: float
+    unknown: list[str]
+    unverified: list[str]
+    can_be_given: bool
+
+    @classmethod
+    def of(cls, asked: Required) -> ProofRequired:
+        return cls(
+            pressure_bar=asked.pressure_bar,
+            most_bar=asked.most_bar,
+            burst_bar=asked.burst_bar,
+            burst_of=asked.burst_of,
+            hold_min_s=asked.hold_min.value,
+            hold_max_s=asked.hold_max.value,
+            unknown=list(asked.unknown),
+            unverified=list(asked.unverified),
+            can_be_given=asked.can_be_given,
+        )
+
+
+class ProofOut(Answer):
+    """``result`` of the last test: passed, tested (not a proof test), held (do not use), failed; null: none."""
+
+    required: ProofRequired
+    result: str | None
+    why: dict[str, Any] | None
+    tests: list[EventOut]
+
+    @classmethod
+    def of(
+        cls,
+        asked: Required,
+        proved: tuple[Event, Verdict] | None,
+        tests: list[EventOut],
+        request: Request,
+    ) -> ProofOut:
+        why = proved[1].why if proved else None
+        return cls(
+            required=ProofRequired.of(asked),
+            result=str(proved[1].result) if proved else None,
+            why=translator_of(request).as_json(why) if why else None,
+            tests=tests,
+        )
+
+
 @router.get("/assemblies/{number}/history", summary="List the history of an assembly, oldest first")
 def history(store: TheStore, token: AsBuilder, number: str) -> list[EventOut]:
     return [EventOut.of(event) for event in store.history(assembly_at(store, number).number)]
@@ -65,11 +134,31 @@ def add_event(store: TheStore, token: AsBuilder, number: str, body: EventIn, onc
 def add_proof_test(
     request: Request, store: TheStore, token: AsBuilder, number: str, body: ProofTest, once: DoOnce
 ) -> EventOut:
+    known, tables = assembly_at(store, number).number, tables_of(request)
+    return once(
+        EventOut, lambda: EventOut.of(store.record_proof_test(known, body, tables=tables, by=token.name))
+    )
+
+
+@router.get(
+    "/assemblies/{number}/proof-tests", summary="Get what a proof test must be, and what the last one proves"
+)
+def proof_tests(request: Request, store: TheStore, token: AsBuilder, number: str) -> ProofOut:
     known = assembly_at(store, number)
-    least, most = (tables_of(request).rule(f"proof_hold_{end}").value for end in ("min", "max"))
-    called_for = {"called_for_bar": known.assessment.test_pressure_bar, "called_for_s": least}
-    test = body.model_copy(update=called_for | {"called_for_most_s": most})
-    return once(EventOut, lambda: EventOut.of(store.record_proof_test(known.number, test, by=token.name)))
+    tests = [EventOut.of(event) for event in store.each([known.number], Kind.PROOF_TESTED)]
+    return ProofOut.of(proof_required(known, tables_of(request)), store.proved(known.number), tests, request)
+
+
+@router.post(
+    "/assemblies/{number}/proof-allowances",
+    status_code=201,
+    summary="Record the manufacturers' written allowance for an assembly that is held",
+)
+def add_proof_allowance(
+    store: TheStore, token: AsManager, number: str, body: ProofAllowance, once: DoOnce
+) -> EventOut:
+    known = assembly_at(store, number).number
+    return once(EventOut, lambda: EventOut.of(store.allow_proof_test(known, body, by=token.name)))
 
 
 @router.get(

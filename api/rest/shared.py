@@ -22,7 +22,18 @@ from tagger.i18n import Translator
 from tagger.messages import Message
 from tagger.record import RECORD_FIELDS, Record
 from tagger.spec import AssemblySpec
-from tagger.store import Assembly, Event, OrderRequest, Role, Store, Token, Withdrawal
+from tagger.store import (
+    Assembly,
+    Event,
+    Kind,
+    OrderRequest,
+    Result,
+    Role,
+    Store,
+    Token,
+    Withdrawal,
+    verdict,
+)
 from tagger.trade import assess
 from tagger.trade.results import Assessment
 
@@ -164,6 +175,8 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
 
 
 class EventOut(Answer):
+    """One line of history. A proof test has a ``result``, whenever it was recorded."""
+
     id: int
     number: str
     kind: str
@@ -173,7 +186,11 @@ class EventOut(Answer):
 
     @classmethod
     def of(cls, item: Event) -> EventOut:
-        return cls(**{**vars(item), "number": tag_number.format(item.number)})
+        said = {**vars(item), "number": tag_number.format(item.number)}
+        if item.kind is Kind.PROOF_TESTED:
+            result = verdict(item.data).result
+            said["data"] = item.data | {"result": str(result), "passed": result is Result.PASSED}
+        return cls(**said)
 
 
 class StepOut(Answer):

@@ -13,7 +13,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from api.settings import Settings
-from tagger.store import Event, Kind, Store
+from tagger.store import Event, Kind, Result, Store, verdict
 
 CONTEXT = "https://ref.gs1.org/standards/epcis/2.0.0/epcis-context.jsonld"
 _NAMES = uuid.UUID("3f0e9f0c-7f4b-5d0a-9a53-0c1c5a5f9a11")  # ours: an event's id never changes
@@ -23,6 +23,7 @@ _STEPS: dict[Kind, tuple[str, str, str | None]] = {
     Kind.REGISTERED: ("ADD", "commissioning", "active"),
     Kind.CRIMPED: ("OBSERVE", "assembling", "in_progress"),
     Kind.PROOF_TESTED: ("OBSERVE", "inspecting", None),
+    Kind.PROOF_ALLOWED: ("OBSERVE", "inspecting", None),
     Kind.PRINTED: ("OBSERVE", "encoding", "encoded"),
     Kind.FITTED: ("OBSERVE", "installing", "active"),
     Kind.INSPECTED: ("OBSERVE", "inspecting", None),
@@ -39,7 +40,7 @@ _STEPS: dict[Kind, tuple[str, str, str | None]] = {
 def event(source: Event, settings: Settings) -> dict[str, Any]:
     """One line of history as an ObjectEvent."""
     action, step, disposition = _STEPS[source.kind]
-    if source.kind is Kind.PROOF_TESTED and not source.data.get("passed"):
+    if source.kind is Kind.PROOF_TESTED and verdict(source.data).result in (Result.FAILED, Result.HELD):
         disposition = "non_sellable_other"
     found: dict[str, Any] = {
         "type": "ObjectEvent",

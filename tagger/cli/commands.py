@@ -14,7 +14,7 @@ from tagger import phrases, rated
 from tagger.errors import Problem, SpecError
 from tagger.i18n import Translator
 from tagger.intake import unusable
-from tagger.messages import Message, temperature
+from tagger.messages import Message, pressure, temperature
 from tagger.record import recorded
 from tagger.spec import AssemblySpec, TagContent
 
@@ -189,8 +189,17 @@ def _record_line(name: str, text: str, t: Translator) -> str:
 
 
 def _event_line(event: Event, t: Translator) -> str:
-    happened = t(Message(f"cli-event-{event.kind}"))
+    happened = t(_happened(event))
     return f"{event.at:%Y-%m-%d %H:%M}  {happened}  {event.by or ''}".rstrip()
+
+
+def _happened(event: Event) -> Message:
+    from tagger.store import Kind, verdict
+
+    if event.kind is not Kind.PROOF_TESTED:
+        return Message(f"cli-event-{event.kind}")
+    result, bar = verdict(event.data).result, pressure(event.data["pressure_bar"])
+    return Message("cli-proof-line", result=str(result), pressure=bar, hold=event.data["hold_s"])
 
 
 def overrated(_: argparse.Namespace, t: Translator) -> Answer:

@@ -21,7 +21,8 @@ from tagger.store.outbox import Message, Target
 from tagger.store.people import People, Person, Role, SignedIn, Token
 from tagger.store.print_jobs import Prints
 from tagger.store.printers import Printers
-from tagger.store.proving import MEDIA, CrimpMeasured, ProofTest, Proving
+from tagger.store.proof_tests import MEDIA, ProofAllowance, ProofTest, Result, Verdict, verdict
+from tagger.store.proving import CrimpMeasured, Proving, proof_required
 from tagger.store.recipes import Recipe, Recipes
 from tagger.store.values import (
     Assembly,
@@ -100,9 +101,11 @@ __all__ = [
     "PrintJob",
     "PrintState",
     "Printer",
+    "ProofAllowance",
     "ProofTest",
     "Recipe",
     "Registration",
+    "Result",
     "Role",
     "Scope",
     "SignedIn",
@@ -110,7 +113,10 @@ __all__ = [
     "Target",
     "Token",
     "Totals",
+    "Verdict",
     "Withdrawal",
     "default_url",
+    "proof_required",
     "refuse_past",
+    "verdict",
 ]

@@ -91,6 +91,15 @@ class History(Part):
                 found.update((row.number, _value(row)) for row in rows)
         return found
 
+    def each(self, numbers: Iterable[str], kind: Kind) -> list[Event]:
+        """All lines of one kind of these tags, oldest first of each tag."""
+        found: list[Event] = []
+        with self.reading() as session:
+            for chunk in in_chunks([compact(number) for number in numbers]):
+                query = select(EventRow).where(EventRow.number.in_(chunk), EventRow.kind == str(kind))
+                found += [_value(row) for row in session.scalars(query.order_by(EventRow.id))]
+        return found
+
     def times_printed(self, number: str) -> int:
         """How often this tag has been printed; above 1, the rest were re-prints."""
         query = select(func.count()).where(

@@ -1,49 +1,33 @@
 """Proving an assembly: crimp diameters measured, proof test made; and what may not be printed.
 
-A tag is blocked while its last proof test failed, while its last crimp measurement was out of its
-band, and while it is withdrawn. Later lines of history unblock it; none is ever taken back.
+A tag is blocked while its last proof test failed, while a test loaded it beyond a proof test and the
+manufacturers' allowance is not recorded, while its last crimp measurement was out of its band, and
+while it is withdrawn. Later lines of history unblock it; none is ever taken back.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Annotated, Literal, get_args
+from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
-from tagger.messages import Message, least_pressure, pressure
+from tagger.messages import Message
 from tagger.phrases import part
-from tagger.spec import PressureBar
 from tagger.store.assemblies import Assemblies
 from tagger.store.history import History
-from tagger.store.values import Event, Kind
-
-Medium = Literal["mineral oil", "water", "water with inhibitor", "air", "nitrogen"]
-MEDIA: tuple[str, ...] = get_args(Medium)
+from tagger.store.proof_tests import ProofAllowance, ProofTest, Result, Verdict, judged, verdict, why_held
+from tagger.store.values import Assembly, Event, Kind
+from tagger.trade import present, proof
+from tagger.trade.proof import Required
+from tagger.trade.tables import Tables
+from tagger.trade.tables import tables as our_tables
 
 
 class _Value(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
-
-
-class ProofTest(_Value):
-    """One proof test as it was made.
-
-    ``called_for_bar`` is what the assessment asked for then, ``called_for_s`` the least hold and
-    ``called_for_most_s`` the longest.
-    """
-
-    pressure_bar: Annotated[PressureBar, Field(gt=0, le=6000)]
-    hold_s: Annotated[int, Field(ge=1, le=86_400)]
-    medium: Medium
-    passed: bool
-    tester: Annotated[str, Field(min_length=1, max_length=80)]
-    called_for_bar: float | None = None
-    called_for_s: float | None = None
-    called_for_most_s: float | None = None
-    note: Annotated[str, Field(max_length=500)] = ""
 
 
 class CrimpMeasured(_Value):
@@ -65,20 +49,58 @@ class CrimpMeasured(_Value):
 class Proving(Assemblies, History):
     """The part of the store that says whether an assembly has been proved."""
 
-    def record_proof_test(self, number: str, test: ProofTest, *, by: str | None = None) -> Event:
-        """Writes a proof test into the history.
+    def record_proof_test(
+        self, number: str, test: ProofTest, *, tables: Tables | None = None, by: str | None = None
+    ) -> Event:
+        """Writes a proof test into the history, with what was asked of it and what it proves.
 
-        Raises StoreError for one called passed though its pressure was lower, or its hold shorter,
-        than called for.
+        Raises StoreError for a pressure above the minimum burst pressure, and for a test called
+        passed that proves nothing.
         """
-        if test.passed and test.called_for_bar is not None and test.pressure_bar < test.called_for_bar:
-            given, called = pressure(test.pressure_bar), least_pressure(test.called_for_bar)
-            wrong = Message("store-proof-pressure-low", given=given, called=called)
-            raise StoreError(Problem("pressure_bar", test.pressure_bar, wrong))
-        if test.passed and test.called_for_s is not None and test.hold_s < test.called_for_s:
-            wrong = Message("store-proof-hold-short", given=test.hold_s, called=test.called_for_s)
-            raise StoreError(Problem("hold_s", test.hold_s, wrong))
-        return self.record(number, Kind.PROOF_TESTED, test.model_dump(mode="json"), by)
+        known = self.assembly(number)
+        asked = proof_required(known, tables, test.rating_bar)
+        return self.record(known.number, Kind.PROOF_TESTED, judged(test, asked), by)
+
+    def allow_proof_test(self, number: str, allowance: ProofAllowance, *, by: str | None = None) -> Event:
+        """Writes down that the manufacturers allow an assembly that was loaded beyond a proof test.
+
+        Raises StoreError where it is not held, and for a day to come.
+        """
+        known = self.assembly(number)
+        held = self.held([known.number]).get(known.number)
+        if held is None:
+            raise StoreError(Problem("number", number, Message("store-proof-not-held")))
+        if allowance.allowed_on > self.now().date():
+            wrong = Message("store-proof-allowed-future", day=allowance.allowed_on)
+            raise StoreError(Problem("allowed_on", allowance.allowed_on, wrong))
+        data = allowance.model_dump(mode="json") | {"test": held.id}
+        return self.record(known.number, Kind.PROOF_ALLOWED, data, by)
+
+    def held(self, numbers: Sequence[str]) -> dict[str, Event]:
+        """Those of these tags that a test loaded beyond a proof test, by that test, until it is allowed."""
+        allowed = self.last(numbers, Kind.PROOF_ALLOWED)
+        found: dict[str, Event] = {}
+        for event in self.each(numbers, Kind.PROOF_TESTED):
+            released = allowed[event.number].data["test"] if event.number in allowed else 0
+            if event.id > released and verdict(event.data).over:
+                found[event.number] = event
+        return found
+
+    def proved(self, number: str) -> tuple[Event, Verdict] | None:
+        """The last proof test of an assembly and what it proves today; None where there is none.
+
+        An assembly that is held proves nothing by a later test.
+        """
+        last = self.last([number], Kind.PROOF_TESTED)
+        if not last:
+            return None
+        [(number, event)] = last.items()
+        said, held = verdict(event.data), self.held([number]).get(number)
+        if held is not None and said.result is not Result.FAILED:
+            return event, Verdict(Result.HELD, why_held(held.data), over=True)
+        if said.over and said.result is Result.HELD:
+            return event, Verdict(Result.TESTED, Message("store-proof-why-allowed"))
+        return event, said
 
     def record_crimps(self, number: str, crimps: Sequence[CrimpMeasured], *, by: str | None = None) -> Event:
         """Writes measured crimp diameters into the history, in their bands or not."""
@@ -104,10 +126,16 @@ class Proving(Assemblies, History):
                 why = Message("store-blocked-crimp", number=tag_number.format(number), ends=ends)
                 found.setdefault(number, why)
         for number, event in self.last(numbers, Kind.PROOF_TESTED).items():
-            if not event.data.get("passed"):
-                day = event.at.date()
-                why = Message("store-blocked-proof", number=tag_number.format(number), day=day)
-                found.setdefault(number, why)
+            said, shown, day = verdict(event.data), tag_number.format(number), event.at.date()
+            if said.result is Result.FAILED:
+                found.setdefault(number, Message("store-blocked-proof", number=shown, day=day))
+            elif said.result is Result.HELD and not said.over:
+                found.setdefault(number, Message("store-blocked-proof-slip", number=shown, day=day))
+        for number, event in self.held(numbers).items():
+            held = Message(
+                "store-blocked-proof-held", number=tag_number.format(number), why=why_held(event.data)
+            )
+            found.setdefault(number, held)
         return found
 
     def refuse_blocked(self, numbers: Sequence[str]) -> None:
@@ -116,3 +144,13 @@ class Proving(Assemblies, History):
             raise StoreError(
                 Problem("number", tag_number.format(number), why) for number, why in blocked.items()
             )
+
+
+def proof_required(known: Assembly, tables: Tables | None = None, given_bar: float | None = None) -> Required:
+    """What a proof test of the assembly must be, by the lower of its rating then and today.
+
+    ``given_bar``: the manufacturer's rating of the parts whose rating is not known or not verified.
+    """
+    tables = tables or our_tables()
+    high = present.overrated(known.content, tables)
+    return proof.required(high.now if high else known.assessment, tables, given_bar)

@@ -7,16 +7,16 @@ import pytest
 
 from tagger.code import number as tag_number
 from tagger.store import CrimpValue, Kind, Store
-from tests.bench.served import HOSE, Bench
+from tests.bench.served import HOSE, Bench, Served
 
 
 @pytest.fixture
 def number(bench: Bench, store: Store) -> str:
-    bench.submit("/bench/build", HOSE)
+    bench.submit("/bench/build", {**HOSE, "hose.standard": "EN 853 2SN"})
     return store.find().assemblies[0].number
 
 
-def _test(bench: Bench, number: str, result: str, pressure: str = "5000 psi", hold: str = "60") -> int:
+def _test(bench: Bench, number: str, result: str, pressure: str = "6000 psi", hold: str = "60") -> int:
     fields = {"pressure_bar": pressure, "hold_s": hold, "medium": "water", "tester": "Bela", "result": result}
     return bench.submit(f"/bench/tag/{number}/proof", fields).status_code
 
@@ -46,7 +46,7 @@ def test_too_low_a_pressure_or_too_short_a_hold_cannot_pass(bench: Bench, store:
 def test_a_crimp_is_held_against_the_shops_value(bench: Bench, store: Store, number: str) -> None:
     refused = bench.submit(f"/bench/tag/{number}/crimp", {"crimp_a": "33.4", "shell_a": "two-wire"})
     assert refused.status_code == 422 and "no crimp diameter" in refused.text
-    store.keep_crimp(CrimpValue("SAE 100R2", 12, "two-wire", 33.4, 0.1, 0.2, "invented for a test"))
+    store.keep_crimp(CrimpValue("EN 853 2SN", 12, "two-wire", 33.4, 0.1, 0.2, "invented for a test"))
     bench.submit(
         f"/bench/tag/{number}/crimp",
         {"crimp_a": "33.5", "shell_a": "two-wire", "crimp_b": "33.7", "shell_b": "two-wire"},
@@ -67,7 +67,7 @@ def test_the_certificate_says_what_was_recorded(bench: Bench, number: str) -> No
     for words in (
         tag_number.format(number),
         "passed",
-        "345 bar (5000 psi)",
+        "414 bar (6000 psi)",
         "60 s (required: 30 to 60 s)",
         "water",
         "Bela",
@@ -109,7 +109,7 @@ def test_the_certificate_is_in_the_language_asked_for_else_in_the_shops(bench: B
     _test(bench, number, "failed")
     french = bench.get(f"/bench/tag/{number}/certificate.pdf?lang=fr")
     text = pypdfium2.PdfDocument(french.content)[0].get_textpage().get_text_range()
-    assert "NON CONFORME - ne pas utiliser" in text and "345 bar" in text and "eau" in text
+    assert "NON CONFORME - ne pas utiliser" in text and "414 bar" in text and "eau" in text
     shops = bench.get(f"/bench/tag/{number}/certificate.pdf", headers={"accept-language": "fr"})
     text = pypdfium2.PdfDocument(shops.content)[0].get_textpage().get_text_range()
     assert "FAILED - do not use" in text, "a paper for a customer is not in the builder's language"
@@ -119,7 +119,7 @@ def test_the_record_page_tells_the_history(bench: Bench, number: str) -> None:
     _test(bench, number, "passed")
     bench.submit(f"/bench/tag/{number}/event", {"kind": "fitted", "note": "boom, rod side"})
     page = bench.get(f"/bench/tag/{number.lower()}").text
-    assert "boom, rod side" in page and "345 bar" in page
+    assert "boom, rod side" in page and "414 bar" in page
     assert bench.submit(f"/bench/tag/{number}/event", {"kind": "withdrawn"}).status_code == 422
 
 
@@ -134,3 +134,74 @@ def test_both_records_say_that_a_replacement_is_built_until_it_is_installed(
     bench.submit(f"/bench/tag/{new}/event", {"kind": "fitted"})
     assert "Replaced by" in bench.get(f"/bench/tag/{number}").text
     assert "This replacement is built." not in bench.get(f"/bench/tag/{new}").text
+
+
+def _certificate(bench: Bench, number: str) -> str:
+    answer = bench.get(f"/bench/tag/{number}/certificate.pdf")
+    text: str = pypdfium2.PdfDocument(answer.content)[0].get_textpage().get_text_range()
+    return text
+
+
+def test_a_pressure_in_the_wrong_unit_is_refused_as_a_slip(bench: Bench, store: Store, number: str) -> None:
+    fields = {"pressure_bar": "6000", "hold_s": "60", "medium": "water", "result": "passed"}
+    refused = bench.submit(f"/bench/tag/{number}/proof", fields)
+    assert refused.status_code == 422 and "above the minimum burst pressure" in refused.text
+    assert store.each([number], Kind.PROOF_TESTED) == []
+
+
+def test_a_test_that_was_too_high_is_certified_as_held_until_the_letter_is_there(
+    bench: Bench, store: Store, number: str
+) -> None:
+    assert _test(bench, number, "passed", "500 bar") == 200
+    assert "HELD - do not use" in _certificate(bench, number)
+    assert bench.submit("/bench/print", {"number": number, "as": "pdf"}).status_code == 422
+    letter = {"allowed_by": "Hose and fitting manufacturer", "allowed_on": "", "document": "letter 12"}
+    wrong = bench.submit(f"/bench/tag/{number}/allow", letter)
+    assert wrong.status_code == 422 and store.held([number])
+    assert (
+        bench.submit(f"/bench/tag/{number}/allow", {**letter, "allowed_on": "2026-01-05"}).status_code == 200
+    )
+    words = _certificate(bench, number)
+    assert "Pressure test certificate" in words and "tested at 500 bar" in words and "passed" not in words
+    assert "Hose and fitting manufacturer, 2026-01-05, letter 12" in words.replace("\r\n", " ")
+    assert bench.submit("/bench/print", {"number": number, "as": "pdf"}).status_code == 200
+
+
+def test_a_lower_test_is_certified_as_tested_and_names_who_asked(bench: Bench, number: str) -> None:
+    fields = {"pressure_bar": "300", "hold_s": "60", "medium": "water", "result": "passed"}
+    assert bench.submit(f"/bench/tag/{number}/proof", fields).status_code == 422
+    bench.submit(f"/bench/tag/{number}/proof", {**fields, "lower_source": "drawing 7"})
+    words = _certificate(bench, number)
+    assert "tested at 300 bar" in words and "drawing 7" in words and "passed" not in words
+
+
+def test_an_old_record_of_6000_bar_is_not_certified(bench: Bench, store: Store, number: str) -> None:
+    then = {"pressure_bar": 6000.0, "hold_s": 60, "medium": "water", "passed": True, "tester": "Bela"}
+    store.record(
+        number, Kind.PROOF_TESTED, {**then, "called_for_bar": 413.6, "called_for_s": 30.0, "note": ""}
+    )
+    words = _certificate(bench, number)
+    assert "HELD - do not use" in words and "minimum burst pressure" in words and "passed" not in words
+    assert "Held: do not use" in bench.get(f"/bench/tag/{number}").text
+
+
+def test_a_builder_without_the_right_cannot_release_what_is_held(
+    served: Served, store: Store, bench: Bench, number: str
+) -> None:
+    _test(bench, number, "passed", "500 bar")
+    letter = {"allowed_by": "A", "allowed_on": "2026-01-05", "document": "B"}
+    with Bench(served.url, store, "builder") as builder:
+        assert builder.submit(f"/bench/tag/{number}/allow", letter).status_code == 403
+    assert store.held([number])
+
+
+def test_an_unverified_hose_asks_for_the_manufacturers_pressure(bench: Bench, store: Store) -> None:
+    bench.submit("/bench/build", HOSE)
+    number = store.find().assemblies[0].number
+    assert "Not known or unverified: the hose" in bench.get(f"/bench/tag/{number}").text
+    assert _test(bench, number, "passed", "345 bar") == 422
+    fields = {"pressure_bar": "345", "hold_s": "60", "medium": "water", "result": "passed"}
+    given = {"rating_bar": "2500 psi", "rating_source": "data sheet 9"}
+    assert bench.submit(f"/bench/tag/{number}/proof", {**fields, **given}).status_code == 200
+    words = _certificate(bench, number)
+    assert f"Tag {tag_number.format(number)}: passed" in words and "data sheet 9" in words

@@ -13,7 +13,7 @@ from playwright.sync_api import Page, Route, expect
 from api.web.identity import hash_password
 from tagger.i18n import LANGUAGES, SOURCE
 from tagger.spec import Connection
-from tagger.store import CrimpValue, PrintState, ProofTest, Role
+from tagger.store import CrimpValue, Kind, PrintState, ProofTest, Role
 from tests.browser.conftest import Live
 from tests.browser.prints import jobs_in_each_state
 from tests.printing.ipp.endpoint import Endpoint, free_port, serving
@@ -328,6 +328,27 @@ def test_the_page_answers_without_script_too(live: Live, open_page: OpenPage) ->
     page.fill("[name=length_mm]", "900")
     page.get_by_role("button", name="Register and print").click()
     expect(page.get_by_role("heading", level=1)).to_contain_text("1 tag registered")
+
+
+def test_a_proof_pressure_is_read_aloud_and_enter_records_nothing(bench: Page, live: Live) -> None:
+    number = _build_one(live, bench, **{"hose.standard": "EN 853 2SN"})
+    bench.goto(f"{live.url}/bench/tag/{number}")
+    pressure, said = bench.locator("[name=pressure_bar]"), bench.locator("#proof-read")
+    expect(pressure).to_have_attribute("placeholder", "414 bar (6000 psi)")
+    pressure.fill("6000")
+    expect(said).to_contain_text("6000 bar (87020 psi) Above the minimum burst pressure")
+    pressure.press("Enter")
+    asked = []
+    bench.on("dialog", lambda dialog: (asked.append(dialog.message), dialog.dismiss()))
+    bench.get_by_role("button", name="Passed", exact=True).click()
+    assert len(asked) == 1 and "6000 bar" in asked[0]
+    assert live.store.each([number], Kind.PROOF_TESTED) == []
+    pressure.fill("6000 psi")
+    expect(said).to_contain_text("414 bar (6000 psi) Enough for the proof test.")
+    bench.get_by_role("button", name="Passed", exact=True).click()
+    expect(bench.get_by_text("Proof test passed").first).to_be_visible()
+    [event] = live.store.each([number], Kind.PROOF_TESTED)
+    assert (event.data["result"], event.data["pressure_bar"]) == ("passed", 413.7)
 
 
 def _pages(live: Live, page: Page, endpoint: Endpoint) -> dict[str, str]:

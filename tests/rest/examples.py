@@ -114,8 +114,20 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("GET /crimp-diameters", params={"hose_dash": 12})
     crimp = {"end": "a", "measured_mm": 31.1, "shell": "F-12"}
     ask("POST /assemblies/{number}/crimps", {"crimps": [crimp]}, number=number)
-    test = {"pressure_bar": 500, "hold_s": 60, "medium": "water", "passed": True, "tester": "Bela"}
-    ask("POST /assemblies/{number}/proof-tests", test, number=number)
+    test = {
+        "pressure_bar": 500, "hold_s": 60, "medium": "water", "passed": True, "tester": "Bela",
+        "rating_bar": 172, "rating_source": "hose manufacturer's data sheet 9",
+    }  # fmt: skip
+    held = api.post(f"/assemblies/{number}/proof-tests", json=test)
+    assert held.json()["data"]["result"] == "held", held.text
+    letter = {
+        "allowed_by": "hose and fitting manufacturers",
+        "allowed_on": "2026-01-05",
+        "document": "letter 12",
+    }
+    ask("POST /assemblies/{number}/proof-allowances", letter, number=number)
+    ask("POST /assemblies/{number}/proof-tests", {**test, "pressure_bar": 345}, number=number)
+    ask("GET /assemblies/{number}/proof-tests", number=number)
     ask("GET /assemblies/{number}/certificate.pdf", number=number)
     ask("POST /assemblies/{number}/history", {"kind": "fitted", "data": {"note": "boom"}}, number=number)
     ask("GET /assemblies/{number}/history", number=number)

@@ -20,7 +20,10 @@ from tagger.store import Role, Store
 from tests.rest.examples import CRIMP
 
 BODY = {"spec": EXAMPLE_SPEC, "customer": "Quarry North", "machine": "Loader 4", "position": "boom"}
-TEST = {"pressure_bar": 500, "hold_s": 60, "medium": "water", "passed": True, "tester": "Bela"}
+TEST = {
+    "pressure_bar": 345, "hold_s": 60, "medium": "water", "passed": True, "tester": "Bela",
+    "rating_bar": 172, "rating_source": "data sheet 9",
+}  # fmt: skip
 CONTACT = {"name": "Mara", "phone": "555 0100"}
 
 

@@ -174,7 +174,10 @@ def test_pages_hold_every_assembly_once(api: httpx.Client) -> None:
 
 def test_proving_blocks_and_unblocks_printing(api: httpx.Client, store: Store) -> None:
     number = _number(api)
-    test = {"pressure_bar": 345, "hold_s": 60, "medium": "water", "passed": False, "tester": "Bela"}
+    test = {
+        "pressure_bar": 345, "hold_s": 60, "medium": "water", "passed": False, "tester": "Bela",
+        "rating_bar": 172, "rating_source": "data sheet 9",
+    }  # fmt: skip
     assert api.post(f"/assemblies/{number}/proof-tests", json=test).status_code == 201
     assert api.post("/prints", json={"numbers": [number]}).status_code == 422
     api.post(f"/assemblies/{number}/proof-tests", json={**test, "passed": True})
@@ -185,6 +188,34 @@ def test_proving_blocks_and_unblocks_printing(api: httpx.Client, store: Store) -
     assert store.times_printed(number) == 1, "looking is not printing"
     kinds = [event["kind"] for event in api.get(f"/assemblies/{number}/history").json()]
     assert kinds == ["registered", "proof_tested", "proof_tested", "printed"]
+
+
+def test_a_proof_test_says_what_it_must_be_and_what_it_proves(
+    api: httpx.Client, device: Callable[[Role], httpx.Client]
+) -> None:
+    hose = {"hose": {"standard": "EN 853 2SN", "dash": 12}}
+    body = {"spec": {**EXAMPLE_SPEC, **hose}}
+    [number] = api.post("/assemblies", json=body).json()["numbers"]
+    path = f"/assemblies/{number}/proof-tests"
+    asked = api.get(path).json()
+    assert asked["result"] is None
+    assert asked["required"] == {
+        "pressure_bar": 413.6, "most_bar": 455, "burst_bar": 827.2, "burst_of": "end_a", "hold_min_s": 30,
+        "hold_max_s": 60, "unknown": [], "unverified": [], "can_be_given": False,
+    }  # fmt: skip
+    test = {"hold_s": 60, "medium": "water", "passed": True, "tester": "Bela"}
+    refused = api.post(path, json={**test, "pressure_bar": 6000})
+    assert [p["id"] for p in refused.json()["problems"]] == ["store-proof-above-burst"]
+    data = api.post(path, json={**test, "pressure_bar": "500 bar"}).json()["data"]
+    assert (data["result"], data["passed"]) == ("held", False)
+    letter = {"allowed_by": "both manufacturers", "allowed_on": "2026-01-05", "document": "letter 12"}
+    allow = f"/assemblies/{number}/proof-allowances"
+    assert device(Role.BUILDER).post(allow, json=letter).status_code == 403
+    assert api.post(allow, json=letter).status_code == 201
+    said = api.get(path).json()
+    assert said["result"] == "tested" and "allowed it in writing" in said["why"]["text"]
+    assert api.post(path, json={**test, "pressure_bar": "6000 psi"}).json()["data"]["result"] == "passed"
+    assert [t["data"]["result"] for t in api.get(path).json()["tests"]] == ["held", "passed"]
 
 
 def test_orders_and_withdrawals_go_their_way(api: httpx.Client) -> None:

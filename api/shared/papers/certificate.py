@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
@@ -18,7 +19,7 @@ from tagger.errors import Problem, StoreError
 from tagger.i18n import Translator
 from tagger.i18n.figures import show_date
 from tagger.messages import Figure, Message, least_pressure, pressure, temperature
-from tagger.store import Assembly, Event, Kind, Store
+from tagger.store import Assembly, Event, Kind, Result, Store, Verdict
 
 _CODE, _WIDTHS = 26 * mm, (42, 128)
 
@@ -29,28 +30,43 @@ def of_last_test(store: Store, number: str, settings: Settings, language: str | 
     Raises StoreError where there is no record, or no test.
     """
     known = store.assembly(number)
-    test = store.last([known.number], Kind.PROOF_TESTED).get(known.number)
-    if test is None:
+    proved = store.proved(known.number)
+    if proved is None:
         shown = tag_number.format(known.number)
         raise StoreError(Problem("number", number, Message("papers-no-proof-test", number=shown)))
     crimps = store.last([known.number], Kind.CRIMPED).get(known.number)
-    return certificate(known, test, crimps, settings, language)
+    allowed = store.last([known.number], Kind.PROOF_ALLOWED).get(known.number)
+    return certificate(known, Proved(*proved, allowed), crimps, settings, language)
+
+
+@dataclass(frozen=True)
+class Proved:
+    """A test, what it proves today, and the manufacturers' last allowance."""
+
+    test: Event
+    verdict: Verdict
+    allowed: Event | None
 
 
 def certificate(
-    known: Assembly, test: Event, crimps: Event | None, settings: Settings, language: str | None = None
+    known: Assembly, proved: Proved, crimps: Event | None, settings: Settings, language: str | None = None
 ) -> bytes:
-    """The PDF's bytes. Says plainly when the test failed."""
+    """The PDF's bytes. Says plainly what the test proves: never more than was asked of it and held."""
     t, number = Translator(language or settings.language), tag_number.format(known.number)
+    said: dict[str, str | Figure] = {
+        "result": str(proved.verdict.result),
+        "pressure": pressure(proved.test.data["pressure_bar"]),
+    }
+    title = "papers-tested-title" if proved.verdict.result is Result.TESTED else "papers-proof-title"
     story = [
         *document.head(settings),
-        document.text(t("papers-proof-title"), 18, bold=True),
-        document.text(t("papers-proof-result-line", number=number, result=_result(test)), 14, bold=True),
+        document.text(t(Message(title)), 18, bold=True),
+        document.text(t("papers-proof-result-line", number=number, **said), 14, bold=True),
         document.gap(4),
         _table([(Message("papers-tag-number"), number), *_of_the_assembly(known)], t),
         document.gap(5),
         document.text(t("papers-test"), 12, bold=True),
-        _table(_of_the_test(test), t),
+        _table(_of_the_test(proved, said), t),
     ]
     if crimps is not None:
         story += [document.gap(5), document.text(t("papers-crimps"), 12, bold=True)]
@@ -76,10 +92,6 @@ def _table(rows: list[Row], t: Translator) -> Any:
         return t(cell) if isinstance(cell, Message) else cell
 
     return document.table([(t(caption), shown(cell)) for caption, cell in rows if cell], _WIDTHS)
-
-
-def _result(test: Event) -> str:
-    return "passed" if test.data["passed"] else "failed"
 
 
 def _of_the_assembly(known: Assembly) -> list[Row]:
@@ -114,24 +126,42 @@ def _with_lot(part: Message, lot: str | None) -> Message:
     return Message("papers-with-lot", part=part, lot=lot) if lot else part
 
 
-def _of_the_test(test: Event) -> list[Row]:
-    data = test.data
+def _of_the_test(proved: Proved, said: dict[str, str | Figure]) -> list[Row]:
+    test, data = proved.test, proved.test.data
     called = data.get("called_for_bar")
     medium = str(data["medium"]).replace(" ", "-")
     recorded = Message("papers-recorded-at", day=test.at.date(), time=f"{test.at:%H:%M}")
     return [
-        (Message("papers-result"), Message("papers-result-said", result=_result(test))),
+        (Message("papers-result"), Message("papers-result-said", **said)),
+        (Message("papers-result-why"), proved.verdict.why),
         (Message("papers-pressure"), pressure(data["pressure_bar"])),
         (
             Message("papers-pressure-required"),
             least_pressure(called) if called else Message("papers-not-recorded"),
         ),
+        (Message("papers-rating-given"), _rating_given(data)),
+        (Message("papers-allowed"), _allowance(proved.allowed)),
         (Message("papers-hold-time"), _hold(data)),
         (Message("papers-medium"), Message(f"bench-medium-{medium}")),
         (Message("papers-tested-by"), data["tester"]),
         (Message("papers-recorded"), recorded),
         (Message("papers-note"), data.get("note")),
     ]
+
+
+def _rating_given(data: dict[str, Any]) -> Message | None:
+    if data.get("rating_bar") is None:
+        return None
+    given = pressure(data["rating_bar"])
+    return Message("papers-rating-given-said", pressure=given, source=data["rating_source"])
+
+
+def _allowance(allowed: Event | None) -> Message | None:
+    if allowed is None:
+        return None
+    data = allowed.data
+    day = date.fromisoformat(data["allowed_on"])
+    return Message("papers-allowed-said", who=data["allowed_by"], day=day, document=data["document"])
 
 
 def _hold(data: dict[str, Any]) -> Message:

@@ -66,8 +66,6 @@ bench-not-reported = nicht gemeldet
 bench-withdrawn = gesperrt
 bench-replaced = ersetzt
 bench-replacement-built = Ersatz gefertigt
-bench-passed = bestanden
-bench-failed = nicht bestanden
 bench-danger = Gefahr
 bench-caution = Vorsicht
 bench-record = Eintragen
@@ -97,6 +95,7 @@ bench-order-declined = abgelehnt
 bench-event-registered = registriert
 bench-event-crimped = Pressmaß gemessen
 bench-event-proof_tested = Druckprüfung
+bench-event-proof_allowed = Prüfdruck erlaubt
 bench-event-printed = Schild gedruckt
 bench-event-fitted = eingebaut
 bench-event-inspected = geprüft
@@ -204,6 +203,12 @@ bench-field-seat = Dichtsitz
 bench-field-cone = Konus
 bench-field-crimp_a = Pressmaß Ende A (mm)
 bench-field-crimp_b = Pressmaß Ende B (mm)
+bench-field-rating_bar = Betriebsdruck des Herstellers
+bench-field-rating_source = Quelle dieses Betriebsdrucks
+bench-field-lower_source = Prüfung mit weniger Druck verlangt von (Kunde oder Norm)
+bench-field-allowed_by = Erlaubt von (Hersteller)
+bench-field-allowed_on = Datum des Schreibens
+bench-field-document = Schreiben
 bench-field-shell_a = Presshülse Ende A
 bench-field-shell_b = Presshülse Ende B
 bench-field-pressure_bar = Druck
@@ -499,7 +504,24 @@ bench-record-proof = Druckprüfung
 bench-record-proof-danger = Gespeicherter Druck kann töten oder verletzen.
 bench-record-proof-care = Vor der Prüfung vollständig entlüften, hinter der Schutzvorrichtung bleiben und die Anleitung des Prüfstandherstellers sowie die örtlichen Vorschriften befolgen.
 bench-record-proof-required = Geforderter Prüfdruck: { $pressure }, Haltezeit { $low } bis { $high } s.
-bench-record-proof-unknown = Geforderter Prüfdruck nicht bekannt: Wert des Schlauchherstellers verwenden. Haltezeit { $low } bis { $high } s.
+bench-record-proof-unknown = Geforderter Prüfdruck nicht bekannt: Zuerst wird der Betriebsdruck des Herstellers gebraucht. Haltezeit { $low } bis { $high } s.
+bench-record-proof-ask-rating = Nicht bekannt oder ungeprüft: { LIST($parts) }. Mit der Prüfung den Betriebsdruck des Herstellers und seine Quelle eingeben.
+bench-record-proof-result = { $result ->
+        [passed] Druckprüfung bestanden
+        [tested] Geprüft, keine vollständige Druckprüfung
+        [held] Zurückgehalten: nicht verwenden
+       *[failed] Nicht bestanden
+     }
+bench-record-proof-slip = Über dem Mindestberstdruck von { $burst }: Wert und Einheit prüfen.
+bench-record-proof-over = Über { $most }: Die Schlauchleitung wird zurückgehalten, bis die Hersteller es schriftlich erlauben.
+bench-record-proof-no-rating = Bevor eine Prüfung bestanden werden kann, wird der Betriebsdruck des Herstellers gebraucht.
+bench-record-proof-low = Weniger als die geforderten { $called }: keine vollständige Druckprüfung.
+bench-record-proof-enough = Genug für die Druckprüfung.
+bench-record-lower-hint = Beispiel: Kundenzeichnung 4711, Norm und Abschnitt
+bench-record-allow = Schriftliche Erlaubnis der Hersteller
+bench-record-allow-save = Erlaubnis eintragen
+bench-record-allow-who = Die Werkstattleitung kann die schriftliche Erlaubnis der Hersteller eintragen.
+bench-record-allowed-line = { $who }, { $day }, { $document }
 bench-record-source = Quelle: { $source }
 bench-record-pressure-hint = bar oder psi
 bench-record-pass = Bestanden

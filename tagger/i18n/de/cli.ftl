@@ -165,6 +165,13 @@ cli-progress-unit = Schild
 cli-event-registered = registriert
 cli-event-crimped = Pressmaß gemessen
 cli-event-proof_tested = druckgeprüft
+cli-event-proof_allowed = Prüfdruck von den Herstellern erlaubt
+cli-proof-line = Druckprüfung { $result ->
+        [passed] bestanden
+        [tested] unvollständig, Drucktest
+        [held] ZURÜCKGEHALTEN, nicht verwenden
+       *[failed] NICHT BESTANDEN
+     }: { $pressure }, { $hold } s
 cli-event-printed = Schild ausgedruckt
 cli-event-fitted = eingebaut
 cli-event-inspected = geprüft

@@ -18,8 +18,11 @@ papers-proof-title = Prüfbescheinigung - Schlauchleitung
 papers-proof-file-title = Druckprüfung von { $number }
 papers-proof-result-line = { $result ->
         [passed] Schild { $number }: bestanden
+        [tested] Schild { $number }: geprüft mit { $pressure }
+        [held] Schild { $number }: ZURÜCKGEHALTEN - nicht verwenden
        *[failed] Schild { $number }: NICHT BESTANDEN - nicht verwenden
      }
+papers-tested-title = Bescheinigung eines Drucktests - Schlauchleitung
 papers-end-a = Ende A
 papers-end-b = Ende B
 papers-length = Länge
@@ -33,8 +36,15 @@ papers-test = Die Prüfung
 papers-result = Ergebnis
 papers-result-said = { $result ->
         [passed] bestanden
+        [tested] geprüft mit { $pressure }
+        [held] zurückgehalten
        *[failed] nicht bestanden
      }
+papers-result-why = Bedeutung
+papers-rating-given = Betriebsdruck für die Prüfung
+papers-rating-given-said = { $pressure }, Quelle: { $source }
+papers-allowed = Schriftlich erlaubt von
+papers-allowed-said = { $who }, { $day }, { $document }
 papers-pressure = Druck
 papers-pressure-required = Gefordert
 papers-not-recorded = nicht eingetragen

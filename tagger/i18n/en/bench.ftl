@@ -66,8 +66,6 @@ bench-not-reported = not reported
 bench-withdrawn = withdrawn
 bench-replaced = replaced
 bench-replacement-built = replacement built
-bench-passed = passed
-bench-failed = failed
 bench-danger = Danger
 bench-caution = Caution
 bench-record = Record
@@ -97,6 +95,7 @@ bench-order-declined = declined
 bench-event-registered = registered
 bench-event-crimped = crimp measured
 bench-event-proof_tested = proof test
+bench-event-proof_allowed = high proof pressure allowed
 bench-event-printed = tag printed
 bench-event-fitted = installed
 bench-event-inspected = inspected
@@ -204,6 +203,12 @@ bench-field-seat = Seat
 bench-field-cone = Cone
 bench-field-crimp_a = Crimp diameter, end A (mm)
 bench-field-crimp_b = Crimp diameter, end B (mm)
+bench-field-rating_bar = Manufacturer's working pressure
+bench-field-rating_source = Source of this working pressure
+bench-field-lower_source = Lower test asked for by (customer or standard)
+bench-field-allowed_by = Allowed by (manufacturers)
+bench-field-allowed_on = Date of the document
+bench-field-document = Document
 bench-field-shell_a = Ferrule (shell), end A
 bench-field-shell_b = Ferrule (shell), end B
 bench-field-pressure_bar = Pressure
@@ -499,7 +504,24 @@ bench-record-proof = Proof test
 bench-record-proof-danger = Stored pressure can kill or injure.
 bench-record-proof-care = Bleed all air before the test, stay behind the guard, and follow the test bench manufacturer's instructions and local regulations.
 bench-record-proof-required = Required proof pressure: { $pressure }, hold time { $low } to { $high } s.
-bench-record-proof-unknown = Required proof pressure not known: use the hose manufacturer's value. Hold time { $low } to { $high } s.
+bench-record-proof-unknown = Required proof pressure not known: the manufacturer's working pressure is needed first. Hold time { $low } to { $high } s.
+bench-record-proof-ask-rating = Not known or unverified: { LIST($parts) }. Enter the manufacturer's working pressure and its source with the test.
+bench-record-proof-result = { $result ->
+        [passed] Proof test passed
+        [tested] Tested, not a proof test
+        [held] Held: do not use
+       *[failed] Failed
+     }
+bench-record-proof-slip = Above the minimum burst pressure of { $burst }: check the value and its unit.
+bench-record-proof-over = Above { $most }: the assembly will be held until the manufacturers allow it in writing.
+bench-record-proof-no-rating = The manufacturer's working pressure is needed before a test can pass.
+bench-record-proof-low = Less than the required { $called }: no proof test.
+bench-record-proof-enough = Enough for the proof test.
+bench-record-lower-hint = Example: customer's drawing 4711, standard and clause
+bench-record-allow = Manufacturers' written allowance
+bench-record-allow-save = Record allowance
+bench-record-allow-who = A manager can record the manufacturers' written allowance.
+bench-record-allowed-line = { $who }, { $day }, { $document }
 bench-record-source = Source: { $source }
 bench-record-pressure-hint = bar or psi
 bench-record-pass = Passed

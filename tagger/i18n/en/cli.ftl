@@ -165,6 +165,13 @@ cli-progress-unit = tag
 cli-event-registered = registered
 cli-event-crimped = crimp measured
 cli-event-proof_tested = proof-tested
+cli-event-proof_allowed = high proof pressure allowed by the manufacturers
+cli-proof-line = proof test { $result ->
+        [passed] passed
+        [tested] not passed: tested
+        [held] HELD, do not use
+       *[failed] FAILED
+     }: { $pressure }, { $hold } s
 cli-event-printed = tag printed
 cli-event-fitted = installed
 cli-event-inspected = inspected

@@ -18,8 +18,11 @@ papers-proof-title = Proof test certificate - hose assembly
 papers-proof-file-title = Proof test of { $number }
 papers-proof-result-line = { $result ->
         [passed] Tag { $number }: passed
+        [tested] Tag { $number }: tested at { $pressure }
+        [held] Tag { $number }: HELD - do not use
        *[failed] Tag { $number }: FAILED - do not use
      }
+papers-tested-title = Pressure test certificate - hose assembly
 papers-end-a = End A
 papers-end-b = End B
 papers-length = Length
@@ -33,8 +36,15 @@ papers-test = The test
 papers-result = Result
 papers-result-said = { $result ->
         [passed] passed
+        [tested] tested at { $pressure }
+        [held] held
        *[failed] failed
      }
+papers-result-why = Meaning
+papers-rating-given = Working pressure for the test
+papers-rating-given-said = { $pressure }, source: { $source }
+papers-allowed = Allowed in writing by
+papers-allowed-said = { $who }, { $day }, { $document }
 papers-pressure = Pressure
 papers-pressure-required = Required
 papers-not-recorded = not recorded

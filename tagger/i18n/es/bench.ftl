@@ -66,8 +66,6 @@ bench-not-reported = no comunicado
 bench-withdrawn = retirado del servicio
 bench-replaced = sustituido
 bench-replacement-built = sustituto fabricado
-bench-passed = superada
-bench-failed = no superada
 bench-danger = Peligro
 bench-caution = Atención
 bench-record = Anotar
@@ -97,6 +95,7 @@ bench-order-declined = rechazado
 bench-event-registered = registro
 bench-event-crimped = prensado medido
 bench-event-proof_tested = prueba de presión
+bench-event-proof_allowed = presión de prueba permitida
 bench-event-printed = etiqueta impresa
 bench-event-fitted = montaje
 bench-event-inspected = inspección
@@ -204,6 +203,12 @@ bench-field-seat = Asiento
 bench-field-cone = Cono
 bench-field-crimp_a = Diámetro de prensado, extremo A (mm)
 bench-field-crimp_b = Diámetro de prensado, extremo B (mm)
+bench-field-rating_bar = Presión de trabajo del fabricante
+bench-field-rating_source = Fuente de esta presión de trabajo
+bench-field-lower_source = Prueba a menor presión pedida por (cliente o norma)
+bench-field-allowed_by = Permitido por (fabricantes)
+bench-field-allowed_on = Fecha del documento
+bench-field-document = Documento
 bench-field-shell_a = Casquillo, extremo A
 bench-field-shell_b = Casquillo, extremo B
 bench-field-pressure_bar = Presión
@@ -499,7 +504,24 @@ bench-record-proof = Prueba de presión
 bench-record-proof-danger = La presión acumulada puede matar o herir.
 bench-record-proof-care = Purgue todo el aire antes de la prueba, permanezca detrás de la protección y siga las instrucciones del fabricante del banco de pruebas y la normativa local.
 bench-record-proof-required = Presión de prueba requerida: { $pressure }, tiempo de mantenimiento de { $low } a { $high } s.
-bench-record-proof-unknown = No se conoce la presión de prueba requerida: use el valor del fabricante de la manguera. Tiempo de mantenimiento de { $low } a { $high } s.
+bench-record-proof-unknown = No se conoce la presión de prueba requerida: primero hace falta la presión de trabajo del fabricante. Tiempo de mantenimiento de { $low } a { $high } s.
+bench-record-proof-ask-rating = No conocido o sin verificar: { LIST($parts) }. Introduzca con la prueba la presión de trabajo del fabricante y su fuente.
+bench-record-proof-result = { $result ->
+        [passed] Prueba de presión superada
+        [tested] Ensayado, prueba incompleta
+        [held] Retenido: no utilizar
+       *[failed] No superada
+     }
+bench-record-proof-slip = Por encima de la presión mínima de rotura de { $burst }: compruebe el valor y su unidad.
+bench-record-proof-over = Por encima de { $most }: el latiguillo quedará retenido hasta que los fabricantes lo permitan por escrito.
+bench-record-proof-no-rating = Hace falta la presión de trabajo del fabricante para poder superar una prueba.
+bench-record-proof-low = Menos que los { $called } exigidos: prueba incompleta.
+bench-record-proof-enough = Suficiente para la prueba de presión.
+bench-record-lower-hint = Ejemplo: plano del cliente 4711, norma y apartado
+bench-record-allow = Permiso escrito de los fabricantes
+bench-record-allow-save = Registrar el permiso
+bench-record-allow-who = Un encargado puede registrar el permiso escrito de los fabricantes.
+bench-record-allowed-line = { $who }, { $day }, { $document }
 bench-record-source = Fuente: { $source }
 bench-record-pressure-hint = bar o psi
 bench-record-pass = Superada

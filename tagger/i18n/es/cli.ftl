@@ -165,6 +165,13 @@ cli-progress-unit = etiqueta
 cli-event-registered = registrado
 cli-event-crimped = crimpado medido
 cli-event-proof_tested = probado a presión
+cli-event-proof_allowed = presión de prueba permitida por los fabricantes
+cli-proof-line = prueba de presión { $result ->
+        [passed] superada
+        [tested] incompleta, ensayo
+        [held] RETENIDO, no utilizar
+       *[failed] NO SUPERADA
+     }: { $pressure }, { $hold } s
 cli-event-printed = etiqueta impresa
 cli-event-fitted = instalado
 cli-event-inspected = inspeccionado

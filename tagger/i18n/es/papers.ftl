@@ -18,8 +18,11 @@ papers-proof-title = Certificado de prueba de presión - latiguillo
 papers-proof-file-title = Prueba de presión de { $number }
 papers-proof-result-line = { $result ->
         [passed] Etiqueta { $number }: superada
+        [tested] Etiqueta { $number }: ensayado a { $pressure }
+        [held] Etiqueta { $number }: RETENIDO - no utilizar
        *[failed] Etiqueta { $number }: NO SUPERADA - no utilizar
      }
+papers-tested-title = Certificado de ensayo a presión - latiguillo
 papers-end-a = Extremo A
 papers-end-b = Extremo B
 papers-length = Longitud
@@ -33,8 +36,15 @@ papers-test = La prueba
 papers-result = Resultado
 papers-result-said = { $result ->
         [passed] superada
+        [tested] ensayado a { $pressure }
+        [held] retenido
        *[failed] no superada
      }
+papers-result-why = Significado
+papers-rating-given = Presión de trabajo para la prueba
+papers-rating-given-said = { $pressure }, fuente: { $source }
+papers-allowed = Permitido por escrito por
+papers-allowed-said = { $who }, { $day }, { $document }
 papers-pressure = Presión
 papers-pressure-required = Exigida
 papers-not-recorded = no registrada

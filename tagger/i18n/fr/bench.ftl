@@ -66,8 +66,6 @@ bench-not-reported = non communiqué
 bench-withdrawn = retirée du service
 bench-replaced = remplacé
 bench-replacement-built = remplaçant fabriqué
-bench-passed = réussie
-bench-failed = échouée
 bench-danger = Danger
 bench-caution = Attention
 bench-record = Consigner
@@ -97,6 +95,7 @@ bench-order-declined = refusée
 bench-event-registered = enregistrement
 bench-event-crimped = sertissage mesuré
 bench-event-proof_tested = épreuve
+bench-event-proof_allowed = pression d'essai acceptée
 bench-event-printed = étiquette imprimée
 bench-event-fitted = montage
 bench-event-inspected = contrôle
@@ -204,6 +203,12 @@ bench-field-seat = Siège
 bench-field-cone = Cône
 bench-field-crimp_a = Diamètre de sertissage, extrémité A (mm)
 bench-field-crimp_b = Diamètre de sertissage, extrémité B (mm)
+bench-field-rating_bar = Pression de service du fabricant
+bench-field-rating_source = Source de cette pression de service
+bench-field-lower_source = Essai à pression moindre demandé par (client ou norme)
+bench-field-allowed_by = Accepté par (fabricants)
+bench-field-allowed_on = Date du document
+bench-field-document = Document
 bench-field-shell_a = Jupe, extrémité A
 bench-field-shell_b = Jupe, extrémité B
 bench-field-pressure_bar = Pression
@@ -499,7 +504,24 @@ bench-record-proof = Épreuve de pression
 bench-record-proof-danger = La pression accumulée peut tuer ou blesser.
 bench-record-proof-care = Purgez tout l'air avant l'épreuve, restez derrière la protection et suivez les instructions du fabricant du banc d'épreuve et la réglementation locale.
 bench-record-proof-required = Pression d'épreuve requise : { $pressure }, durée de maintien { $low } à { $high } s.
-bench-record-proof-unknown = Pression d'épreuve requise inconnue : utilisez la valeur du fabricant du tuyau. Durée de maintien { $low } à { $high } s.
+bench-record-proof-unknown = Pression d'épreuve requise inconnue : il faut d'abord la pression de service du fabricant. Durée de maintien { $low } à { $high } s.
+bench-record-proof-ask-rating = Inconnu ou non vérifié : { LIST($parts) }. Saisissez avec l'épreuve la pression de service du fabricant et sa source.
+bench-record-proof-result = { $result ->
+        [passed] Épreuve conforme
+        [tested] Essai, pas une épreuve
+        [held] Bloqué : ne pas utiliser
+       *[failed] Échouée
+     }
+bench-record-proof-slip = Au-dessus de la pression minimale d'éclatement de { $burst } : vérifiez la valeur et son unité.
+bench-record-proof-over = Au-dessus de { $most } : le flexible sera bloqué jusqu'à l'accord écrit des fabricants.
+bench-record-proof-no-rating = Il faut la pression de service du fabricant avant qu'une épreuve puisse être conforme.
+bench-record-proof-low = Moins que les { $called } exigés : pas une épreuve.
+bench-record-proof-enough = Suffisant pour l'épreuve.
+bench-record-lower-hint = Exemple : plan client 4711, norme et article
+bench-record-allow = Accord écrit des fabricants
+bench-record-allow-save = Enregistrer l'accord
+bench-record-allow-who = Un responsable d'atelier peut enregistrer l'accord écrit des fabricants.
+bench-record-allowed-line = { $who }, { $day }, { $document }
 bench-record-source = Source : { $source }
 bench-record-pressure-hint = bar ou psi
 bench-record-pass = Réussie

@@ -165,6 +165,13 @@ cli-progress-unit = étiquette
 cli-event-registered = enregistré
 cli-event-crimped = sertissage mesuré
 cli-event-proof_tested = éprouvé
+cli-event-proof_allowed = pression d'essai acceptée par les fabricants
+cli-proof-line = épreuve { $result ->
+        [passed] conforme
+        [tested] non complète, essai
+        [held] BLOQUÉ, ne pas utiliser
+       *[failed] NON CONFORME
+     } : { $pressure }, { $hold } s
 cli-event-printed = étiquette imprimée
 cli-event-fitted = monté
 cli-event-inspected = inspecté

@@ -18,8 +18,11 @@ papers-proof-title = Certificat d'épreuve - flexible
 papers-proof-file-title = Épreuve de { $number }
 papers-proof-result-line = { $result ->
         [passed] Étiquette { $number } : conforme
+        [tested] Étiquette { $number } : essayé à { $pressure }
+        [held] Étiquette { $number } : BLOQUÉ - ne pas utiliser
        *[failed] Étiquette { $number } : NON CONFORME - ne pas utiliser
      }
+papers-tested-title = Certificat d'essai de pression - flexible
 papers-end-a = Extrémité A
 papers-end-b = Extrémité B
 papers-length = Longueur
@@ -33,8 +36,15 @@ papers-test = L'épreuve
 papers-result = Résultat
 papers-result-said = { $result ->
         [passed] conforme
+        [tested] essayé à { $pressure }
+        [held] bloqué
        *[failed] non conforme
      }
+papers-result-why = Portée
+papers-rating-given = Pression de service pour l'épreuve
+papers-rating-given-said = { $pressure }, source : { $source }
+papers-allowed = Accord écrit de
+papers-allowed-said = { $who }, { $day }, { $document }
 papers-pressure = Pression
 papers-pressure-required = Exigée
 papers-not-recorded = non enregistrée
