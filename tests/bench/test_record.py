@@ -90,7 +90,7 @@ def test_the_certificate_names_fluid_temperature_and_what_is_not_known(bench: Be
     bench.submit("/bench/build", HOSE | jis)
     (made,) = store.find().assemblies
     assert made.content.unknown_parts == ("end_b",)
-    _test(bench, made.number, "passed")
+    _test(bench, made.number, "failed", "300 bar")
     answer = bench.get(f"/bench/tag/{made.number}/certificate.pdf")
     said = " ".join(pypdfium2.PdfDocument(answer.content)[0].get_textpage().get_text_range().split())
     assert "at most. End B, 3/4 JIS 60" in said and "use the fitting manufacturer's value" in said
