@@ -15,7 +15,6 @@ from api.bench import identify, reel_lots, starts
 from api.bench.page import go, render, spoken
 from api.settings import ClockingSense
 from api.shared.label_files import template_of, template_titles
-from api.shared.registering import register
 from api.web.identity import Builder, OwnForm
 from api.web.language import translator_of
 from api.web.state import settings_of, store_of, tables_of, templates_of
@@ -28,7 +27,8 @@ from tagger.printing import layout
 from tagger.record import RECORD_FIELDS, recorded
 from tagger.record_tag import preview
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
-from tagger.store import OrderRequest, Registration
+from tagger.store import OrderRequest, Registration, Store
+from tagger.store.registering import register
 from tagger.trade import assess
 from tagger.trade.likeforlike import Comparison, compare
 from tagger.trade.results import Assessment
@@ -48,19 +48,28 @@ class View:
     tag: str = ""
     tag_problems: tuple[Problem, ...] = field(default=())
     instead: Comparison | None = None  # held against the tag it replaces
-    lots: tuple[Problem, ...] = ()  # lots that are withdrawn, or known as another hose
+    stops: tuple[Problem, ...] = ()  # what stops registering, said at once: lots, a change not made
     ask_lot_reason: bool = False
 
 
 def view(request: Request, fields: dict[str, Any], template_name: str) -> View:
-    """What the fields say so far, and what is wrong with the lots, however little is filled in."""
+    """What the fields say so far, and what stops registering, however little is filled in."""
     store = store_of(request)
     found = _read(request, fields, template_name)
     return replace(
         found,
-        lots=reel_lots.problems(store, found.fields),
+        stops=(*reel_lots.problems(store, found.fields), *_change_not_made(store, found)),
         ask_lot_reason=reel_lots.another_hose(store, found.fields) is not None,
     )
+
+
+def _change_not_made(store: Store, found: View) -> tuple[Problem, ...]:
+    """The problem of an order whose change is neither made nor considered."""
+    reference = found.fields["order_reference"]
+    if found.spec is None or not reference or found.fields["changes_considered"]:
+        return ()
+    problem = store.change_not_made(reference, found.spec)
+    return (problem,) if problem else ()
 
 
 def _read(request: Request, fields: dict[str, Any], template_name: str) -> View:
@@ -101,6 +110,7 @@ def _row(asked: forms.Asked, wanted: AssemblySpec, found: Assessment) -> Registr
         asked.replaces,
         asked.order_reference,
         asked.lot_reason,
+        asked.changes_considered,
         **recorded(asked),
     )
 
@@ -167,7 +177,7 @@ def build_preview(request: Request, me: Builder, form: OwnForm) -> Response:
         {
             "html": html,
             "settled": {k: v for k, v in shown.fields.items() if k not in ("key", "covers", "end_b.same")},
-            "problems": [problem.as_dict(t) for problem in (*shown.lots, *shown.problems)],
+            "problems": [problem.as_dict(t) for problem in (*shown.stops, *shown.problems)],
             "ask_lot_reason": shown.ask_lot_reason,
             "clocking": bool(shown.fields["end_a.shape"] != "straight" != shown.fields["end_b.shape"]),
         }

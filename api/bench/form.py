@@ -24,7 +24,7 @@ from tagger.units import whole_number
 _END = ("connection", "size", "series", "form", "shape", "angle", "drop_mm", "material", "hose_dash", "lot")
 _ENDS = ("end_a", "end_b")
 BLANK: dict[str, Any] = {
-    "hose.standard": "", "hose.dash": "", "hose.edition": "", "hose.part": "", "hose.lot": "", "lot_reason": "",
+    "hose.standard": "", "hose.dash": "", "hose.edition": "", "hose.part": "", "hose.lot": "", "lot_reason": "", "changes_considered": "",
     **{f"{end}.{name}": "" for end in _ENDS for name in _END},
     **{f"{end}.{name}": value for end in _ENDS for name, value in (
         ("connection", "sae_37_flare"), ("form", "female_swivel"), ("shape", "straight"), ("material", "carbon_steel"))},
@@ -44,6 +44,7 @@ class Asked(Record):
     replaces: str | None
     order_reference: str | None
     lot_reason: str | None
+    changes_considered: bool
     count: int
     built_on: date
     key: str | None
@@ -212,6 +213,7 @@ def asked_of(fields: Mapping[str, Any], today: date) -> Asked:
         replaces=fields["replaces"] or None,
         order_reference=fields["order_reference"] or None,
         lot_reason=fields["lot_reason"] or None,
+        changes_considered=bool(fields["changes_considered"]),
         count=count,
         built_on=day,
         key=fields["key"] or None,

@@ -26,7 +26,7 @@ from api.rest.shared import (
     assess_of,
     spec_of,
 )
-from api.shared import registering, spreadsheets
+from api.shared import spreadsheets
 from api.shared.label_files import one_of, pdf_of, template_of
 from api.web.state import queue_of, settings_of
 from tagger.errors import Problem, StoreError, TaggerError
@@ -34,7 +34,7 @@ from tagger.messages import Message
 from tagger.record import Record
 from tagger.record_tag import tags_of
 from tagger.spec import MAX_COUNT
-from tagger.store import Filter, Kind, LotReason, Registration
+from tagger.store import Filter, Kind, LotReason, Registration, registering
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
 
@@ -43,6 +43,7 @@ class RegisterIn(Request_, Record):  # type: ignore[misc]  # pydantic takes the 
     """One spec and how many assemblies are built to it.
 
     ``lot_reason``: why the hose's lot is used although it is known as another hose.
+    ``changes_considered``: the change that its order asks for was read, and needs none in the spec.
     """
 
     spec: SpecIn
@@ -51,6 +52,7 @@ class RegisterIn(Request_, Record):  # type: ignore[misc]  # pydantic takes the 
     replaces: str | None = None
     order_reference: str | None = None
     lot_reason: LotReason | None = None
+    changes_considered: bool = False
 
 
 class RunIn(Request_):

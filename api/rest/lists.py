@@ -12,13 +12,13 @@ from starlette.responses import Response
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, FieldProblem
 from api.rest.shared import Answer, AsCounter, RegisterOut, TheStore, answers_with
-from api.shared import list_import, registering, spreadsheets
+from api.shared import list_import, spreadsheets
 from api.web.language import translator_of
 from api.web.state import store_of, tables_of
 from tagger import lists
 from tagger.errors import Problem, SpecError
 from tagger.messages import Message
-from tagger.store import Registration
+from tagger.store import Registration, registering
 
 router = APIRouter(responses=RESPONSES, tags=["lists"])
 TheFile = Annotated[UploadFile, File(description="CSV or XLSX with a header row.")]

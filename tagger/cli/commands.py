@@ -112,16 +112,24 @@ def schema(_: argparse.Namespace, t: Translator) -> Answer:
 def register(a: argparse.Namespace, t: Translator) -> Answer:
     """Gives assemblies their tag numbers; dangers and cautions go to the screen."""
     from tagger.code import number
-    from tagger.store import Registration
+    from tagger.store import Registration, registering
     from tagger.trade import assess
 
     spec = _read_spec(a.spec)
     found = assess(spec, shop_settings().tables())
     with open_store() as store:
         row = Registration(
-            spec, found, a.count, a.built_on, a.replaces, lot_reason=a.lot_reason, **recorded(a)
+            spec,
+            found,
+            a.count,
+            a.built_on,
+            a.replaces,
+            order_reference=a.order,
+            lot_reason=a.lot_reason,
+            changes_considered=a.changes_considered,
+            **recorded(a),
         )
-        made = store.register_many([row], key=a.key)
+        made = registering.register(store, [row], by=None, key=a.key)
     for warning in found.warnings:
         if warning.severity != "note":
             print(t(Message(f"report-{warning.severity}", text=warning.message)), file=sys.stderr)

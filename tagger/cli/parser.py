@@ -97,6 +97,8 @@ def _register(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--replaces", metavar="NUMBER", help=t("cli-option-replaces"))
     reasons = ("date_code", "other_manufacturer", "earlier_record_wrong")
     one.add_argument("--lot-reason", choices=reasons, help=t("cli-option-lot-reason", reasons=reasons))
+    one.add_argument("--order", metavar="REFERENCE", help=t("cli-option-order"))
+    one.add_argument("--changes-considered", action="store_true", help=t("cli-option-changes-considered"))
     one.add_argument("--key", help=t("cli-option-key"))
 
 

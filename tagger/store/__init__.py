@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from tagger.store.backup import Backup, Copied
 from tagger.store.base import Clock, utc_now
+from tagger.store.changes import Changes
 from tagger.store.crimps import Crimps, CrimpValue
 from tagger.store.database import Database, default_url
 from tagger.store.figures import Figures, Totals
@@ -50,6 +51,7 @@ class Store(
     Orders,
     Withdrawals,
     Lots,
+    Changes,
     People,
     Recipes,
     Crimps,

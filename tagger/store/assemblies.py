@@ -18,6 +18,7 @@ from tagger.record import MAX_LENGTH, recorded
 from tagger.spec import MAX_COUNT, AssemblySpec, Hose
 from tagger.store import designs
 from tagger.store.base import Part, compact, fingerprint, in_chunks, not_registered
+from tagger.store.changes import refuse_unread_changes
 from tagger.store.designs import Design
 from tagger.store.history import add_events
 from tagger.store.lineage import Lineage, lineage
@@ -45,6 +46,7 @@ class Assemblies(Part):
         replaces: str | None = None,
         order_reference: str | None = None,
         lot_reason: str | None = None,
+        changes_considered: bool = False,
         key: str | None = None,
         make_number: MakeNumber = tag_number.make,
         **record: str | None,
@@ -53,9 +55,20 @@ class Assemblies(Part):
 
         ``record``: the texts of the record by name (``record.RECORD_FIELDS``). A second call with the
         same ``key`` returns what the first one registered. ``lot_reason``: why the hose's lot is used
-        although it is known as another hose. Raises StoreError (a withdrawn lot, a key used for something else), NumberError, PayloadError.
+        although it is known as another hose; ``changes_considered``: the change its order asks for needs
+        none in the spec. Raises StoreError (a withdrawn lot, a key used for something else), NumberError, PayloadError.
         """
-        row = Registration(spec, assessment, count, built_on, replaces, order_reference, lot_reason, **record)
+        row = Registration(
+            spec,
+            assessment,
+            count,
+            built_on,
+            replaces,
+            order_reference,
+            lot_reason,
+            changes_considered,
+            **record,
+        )
         return self.register_many([row], by=by, key=key, make_number=make_number)
 
     def register_many(
@@ -91,6 +104,7 @@ class Assemblies(Part):
         refuse_withdrawn_lots(session, [row.asked for row in rows])
         known_as = refuse_other_hoses(session, [row.asked for row in rows])
         _refuse_unknown_orders(session, [row.asked for row in rows])
+        changes = refuse_unread_changes(session, [row.asked for row in rows])
         now = self.now()
         act = RegistrationRow(key=key, fingerprint=mark, created_at=now)
         session.add(act)
@@ -99,8 +113,8 @@ class Assemblies(Part):
         values: list[dict[str, Any]] = []
         events: list[dict[str, Any]] = []
         left = iter(numbers)
-        for row, other in zip(rows, known_as, strict=True):
-            said = _said(row, other)
+        for row, other, change in zip(rows, known_as, changes, strict=True):
+            said = _said(row, other) | change
             for _ in range(row.asked.count):
                 number = next(left)
                 place = len(values)
@@ -220,9 +234,10 @@ def _asked(row: Registration) -> dict[str, Any]:
     """
     texts = {name: text for name, text in recorded(row).items() if text is not None}
     asked = {name: getattr(row, name) for name in ("count", "replaces", "order_reference")}
-    if row.lot_reason is not None:
-        texts["lot_reason"] = row.lot_reason
-    return {**asked, **texts, "spec": row.spec.as_dict()}
+    reasons: dict[str, Any] = {"lot_reason": row.lot_reason} if row.lot_reason is not None else {}
+    if row.changes_considered:
+        reasons["changes_considered"] = True
+    return {**asked, **texts, **reasons, "spec": row.spec.as_dict()}
 
 
 def _already(session: Session, key: str | None, mark: str) -> list[str]:

@@ -276,6 +276,7 @@ class Registration(Record):
     """One row of a run: ``count`` assemblies to one spec.
 
     ``lot_reason``: why the hose's lot is used although it is known as another hose (LotReason).
+    ``changes_considered``: somebody read the change its order asks for, and it needs none in the spec.
     """
 
     spec: AssemblySpec
@@ -285,3 +286,4 @@ class Registration(Record):
     replaces: str | None = None
     order_reference: str | None = None
     lot_reason: str | None = None
+    changes_considered: bool = False

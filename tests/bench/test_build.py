@@ -207,9 +207,10 @@ def test_an_order_becomes_new_tags_with_its_lineage(bench: Bench, store: Store) 
     assert f'name="order_reference" value="{order.reference}"' in page
     assert f'name="replaces" value="{old.number}"' in page and 'name="count" value="2"' in page
     assert 'value="H-1"' not in page, "the next hose comes from another reel"
-    bench.submit(
-        "/bench/build", {**HOSE, "order_reference": order.reference, "replaces": old.number, "count": "2"}
-    )
+    again = {**HOSE, "order_reference": order.reference, "replaces": old.number, "count": "2"}
+    assert bench.submit("/bench/build", again).status_code == 422, "it is as long as the old one"
+    assert store.order(order.reference).built == ()
+    bench.submit("/bench/build", {**again, "length_mm": "1351 mm"})
     done = store.order(order.reference)
     assert done.state is OrderState.BUILDING and len(done.built) == 2
     assert store.assembly(done.built[0]).replaces == old.number
@@ -261,3 +262,20 @@ def test_a_replacement_is_held_against_the_tag_it_replaces(bench: Bench, store: 
     other = str(_preview(bench, replaces=old.number, **{"end_a.connection": "orfs"})["html"])
     assert "The new assembly does not replace the old one" in other
     assert "Compared with the tag it replaces" not in str(_preview(bench)["html"])
+
+
+def test_a_change_that_an_order_asks_for_is_made_or_ticked_as_considered(bench: Bench, store: Store) -> None:
+    bench.submit("/bench/build", HOSE)
+    [old] = store.find().assemblies
+    order = store.request_order(number=old.number, contact={"phone": "1"}, changes="new bend restrictor?")
+    fields = {**HOSE, "order_reference": order.reference}
+    assert 'name="changes_considered"' in bench.get(f"/bench/build?order={order.reference}").text
+    why = "asks for a change: “new bend restrictor?”"
+    assert why in str(_preview(bench, order_reference=order.reference)["html"])
+    assert why in bench.submit("/bench/build", fields).text
+    assert store.count() == 1
+    ticked = {**fields, "changes_considered": "1"}
+    assert why not in str(_preview(bench, order_reference=order.reference, changes_considered="1")["html"])
+    bench.submit("/bench/build", ticked)
+    [new, _] = store.find().assemblies
+    assert "Considered, nothing entered." in bench.get(f"/bench/tag/{new.number}").text

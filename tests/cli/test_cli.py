@@ -401,3 +401,15 @@ def test_tables_hold_together(tagger: Shell) -> None:
 def test_schema_is_a_json_schema_of_a_spec(tagger: Shell) -> None:
     schema = json.loads(tagger("schema").stdout)
     assert set(schema["required"]) == {"hose", "end_a", "end_b", "length_mm"}
+
+
+def test_building_for_an_order_asks_for_its_change_and_moves_it_on(tagger: Shell, tmp_path: Path) -> None:
+    [number] = tagger.json("register", "spec.json")["numbers"]
+    with Store.open(tagger.env["TAGGER_DATABASE_URL"]) as store:
+        order = store.request_order(number=number, contact={"phone": "1"}, changes="100 mm longer")
+    build = ("register", "spec.json", "--order", order.reference)
+    assert "100 mm longer" in tagger(*build, code=1).stderr
+    made = tagger.json(*build, "--changes-considered")["numbers"]
+    with Store.open(tagger.env["TAGGER_DATABASE_URL"]) as store:
+        done = store.order(order.reference)
+        assert (str(done.state), len(done.built), len(made)) == ("building", 1, 1)

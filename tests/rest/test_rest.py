@@ -290,3 +290,14 @@ def test_a_reel_lot_of_another_hose_stops_and_goes_on_with_a_reason(api: httpx.C
     assert done.status_code == 201
     [first] = api.get(f"/assemblies/{done.json()['numbers'][0]}/history").json()
     assert first["data"]["lot_reason"] == "other_manufacturer"
+
+
+def test_an_orders_change_is_made_or_considered_before_it_is_built(api: httpx.Client) -> None:
+    order = {"number": _number(api), "contact": {"phone": "1"}, "changes": "100 mm longer"}
+    body = {"spec": EXAMPLE_SPEC, "order_reference": api.post("/orders", json=order).json()["reference"]}
+    refused = api.post("/assemblies", json=body)
+    assert refused.status_code == 422
+    assert refused.json()["problems"][0]["field"] == "changes_considered"
+    assert api.post("/assemblies", json={**body, "changes_considered": True}).status_code == 201
+    longer = {**body, "spec": {**EXAMPLE_SPEC, "length_mm": 1350}}
+    assert api.post("/assemblies", json=longer).status_code == 201

@@ -8,7 +8,7 @@ import pytest
 
 from tagger.code import number as tag_number
 from tagger.errors import StoreError
-from tagger.store import Kind, OrderState, Store
+from tagger.store import Kind, OrderState, Registration, Store
 from tests.store.samples import assessment, spec
 
 ANNA = {"name": "Anna", "phone": "555 0101"}
@@ -75,3 +75,46 @@ def test_what_was_built_for_an_order_is_known(store: Store) -> None:
     assert store.order(order.reference).built == tuple(a.number for a in new)
     with pytest.raises(StoreError, match="R-NONE is not on record"):
         store.register(spec(), assessment(), order_reference="R-NONE")
+
+
+def _asking(store: Store, changes: str | None = "100 mm longer") -> str:
+    [made] = store.register(spec(), assessment())
+    return store.request_order(number=made.number, contact=ANNA, changes=changes).reference
+
+
+def test_an_order_that_asks_for_a_change_is_not_built_as_it_was(store: Store) -> None:
+    reference = _asking(store)
+    with pytest.raises(StoreError, match=r"changes_considered: .*100 mm longer"):
+        store.register(spec(), assessment(), order_reference=reference)
+    with pytest.raises(StoreError, match=r"row 2\.changes_considered"):
+        row = Registration(spec(), assessment(), order_reference=reference)
+        store.register_many([Registration(spec(), assessment()), row])
+    assert store.order(reference).built == ()
+    as_asked = _asking(store, changes=None)
+    store.register(spec(), assessment(), order_reference=as_asked)
+
+
+def test_the_change_made_in_a_field_is_kept_in_the_history(store: Store) -> None:
+    [made] = store.register(spec(length_mm=1350), assessment(), order_reference=_asking(store))
+    data = store.history(made.number)[0].data
+    assert (data["order_changes"], data["changed"]) == ("100 mm longer", ["length_mm"])
+
+
+def test_a_change_that_was_considered_is_kept_as_that(store: Store) -> None:
+    reference = _asking(store, "paint the ferrules")
+    [made] = store.register(spec(), assessment(), order_reference=reference, changes_considered=True)
+    data = store.history(made.number)[0].data
+    assert (data["order_changes"], data["changes_considered"]) == ("paint the ferrules", True)
+    assert "changed" not in data
+
+
+@pytest.mark.parametrize(
+    "hose",
+    [
+        {"standard": "SAE 100R2", "dash": 12, "edition": "AT", "lot": "H-9"},
+        {"standard": "EN 853 2SN", "dash": 12, "part": "TW-2012"},
+    ],
+)
+def test_what_is_read_off_another_reel_is_no_change(store: Store, hose: dict[str, object]) -> None:
+    with pytest.raises(StoreError, match="100 mm longer"):
+        store.register(spec(hose=hose, note="x"), assessment(), order_reference=_asking(store))

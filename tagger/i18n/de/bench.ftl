@@ -144,6 +144,7 @@ bench-field-hose-edition = Ausgabe (Aufdruck)
 bench-field-hose-part = Artikelnummer des Herstellers (Schlauch)
 bench-field-hose-lot = Schlauchcharge
 bench-field-lot_reason = Grund für diese Charge
+bench-field-changes_considered = Änderung berücksichtigt: nichts einzugeben
 bench-field-end-connection = Anschluss
 bench-field-end-size = Größe
 bench-field-end-series = Baureihe des Zapfens (S schwer, L leicht)
@@ -529,6 +530,8 @@ bench-record-fail = Nicht bestanden
 bench-record-fail-ask = Prüfung als nicht bestanden eintragen? Das Schild wird dann blockiert.
 bench-record-certificate = Prüfzeugnis (PDF)
 bench-record-lot-reason = Die Schlauchcharge ist als anderer Schlauch bekannt. Grund: { $reason }
+bench-record-change-made = Gewünschte Änderung: „{ $changes }“. Geändert:
+bench-record-change-considered = Gewünschte Änderung: „{ $changes }“. Berücksichtigt, nichts eingegeben.
 bench-record-add-event = Zum Verlauf hinzufügen
 bench-record-withdraw = Sperren ...
 

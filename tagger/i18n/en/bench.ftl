@@ -144,6 +144,7 @@ bench-field-hose-edition = Edition (from lay line)
 bench-field-hose-part = Manufacturer's part number (hose)
 bench-field-hose-lot = Reel lot
 bench-field-lot_reason = Reason for using this lot
+bench-field-changes_considered = Change considered: nothing to enter
 bench-field-end-connection = Connection
 bench-field-end-size = Size
 bench-field-end-series = Series of the stud (S heavy, L light)
@@ -529,6 +530,8 @@ bench-record-fail = Failed
 bench-record-fail-ask = Record the test as failed? The tag will be blocked.
 bench-record-certificate = Certificate (PDF)
 bench-record-lot-reason = The reel lot is known as another hose. Reason: { $reason }
+bench-record-change-made = Change asked for: “{ $changes }”. Changed:
+bench-record-change-considered = Change asked for: “{ $changes }”. Considered, nothing entered.
 bench-record-add-event = Add to history
 bench-record-withdraw = Withdraw ...
 

@@ -144,6 +144,7 @@ bench-field-hose-edition = Edición (marcado)
 bench-field-hose-part = Referencia del fabricante (manguera)
 bench-field-hose-lot = Lote de bobina
 bench-field-lot_reason = Motivo para usar este lote
+bench-field-changes_considered = Cambio tenido en cuenta: nada que introducir
 bench-field-end-connection = Conexión
 bench-field-end-size = Tamaño
 bench-field-end-series = Serie del espárrago (S pesada, L ligera)
@@ -529,6 +530,8 @@ bench-record-fail = No superada
 bench-record-fail-ask = ¿Anotar la prueba como no superada? La etiqueta quedará bloqueada.
 bench-record-certificate = Certificado (PDF)
 bench-record-lot-reason = El lote de bobina consta como otra manguera. Motivo: { $reason }
+bench-record-change-made = Cambio pedido: «{ $changes }». Cambiado:
+bench-record-change-considered = Cambio pedido: «{ $changes }». Tenido en cuenta, sin introducir nada.
 bench-record-add-event = Añadir al historial
 bench-record-withdraw = Retirar del servicio ...
 

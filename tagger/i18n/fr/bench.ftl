@@ -144,6 +144,7 @@ bench-field-hose-edition = Édition (marquage)
 bench-field-hose-part = Référence du fabricant (tuyau)
 bench-field-hose-lot = Lot de touret
 bench-field-lot_reason = Motif d'utilisation de ce lot
+bench-field-changes_considered = Modification prise en compte : rien à saisir
 bench-field-end-connection = Raccordement
 bench-field-end-size = Taille
 bench-field-end-series = Série de l'embout (S lourde, L légère)
@@ -529,6 +530,8 @@ bench-record-fail = Échouée
 bench-record-fail-ask = Consigner l'épreuve comme échouée ? L'étiquette sera bloquée.
 bench-record-certificate = Certificat (PDF)
 bench-record-lot-reason = Le lot de touret est connu comme un autre tuyau. Motif : { $reason }
+bench-record-change-made = Modification demandée : « { $changes } ». Modifié :
+bench-record-change-considered = Modification demandée : « { $changes } ». Prise en compte, rien de saisi.
 bench-record-add-event = Ajouter à l'historique
 bench-record-withdraw = Retirer du service ...
 

@@ -1,14 +1,18 @@
-"""Registering what was built: one way for the bench and the JSON API."""
+"""Registering what was built: one way for the command line, the bench and the JSON API."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
-from tagger.store import Assembly, OrderState, Registration, Store
+from tagger.store.values import Assembly, OrderState, Registration
+
+if TYPE_CHECKING:
+    from tagger.store import Store
 
 
 def register(
-    store: Store, rows: Sequence[Registration], *, by: str, key: str | None = None
+    store: Store, rows: Sequence[Registration], *, by: str | None, key: str | None = None
 ) -> list[Assembly]:
     """Registers the rows, and moves the order requests they are built for on to "building": all, or nothing."""
 
