@@ -8,9 +8,9 @@ those and is ignored.
 from __future__ import annotations
 
 import os
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Literal, Self
+from typing import TYPE_CHECKING, Annotated, Any, Literal, Self
 from urllib.parse import urlsplit
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationError, field_validator
@@ -110,11 +110,14 @@ class ShopSettings(BaseModel):
             if self.has_set(name) and (said := getattr(self, name))
         )
 
-    def tables(self) -> Tables:
-        """The trade's tables with the shop's own rows and its length tolerances. Raises TradeError."""
+    def tables(self, kept: Iterable[tuple[str, Any]] = ()) -> Tables:
+        """The trade's tables with the shop's own rows and its length tolerances.
+
+        ``kept``: the rows that the shop keeps in its database, each with the name of its table. Raises TradeError.
+        """
         from tagger.trade.tables import Tables
 
-        return Tables.load(self.tables_dir, self.length_bands or None)
+        return Tables.load(self.tables_dir, self.length_bands or None, kept)
 
     def template(self, name: str = "", languages: Sequence[str] = ()) -> Template:
         """A label template by its name, else the shop's, in ``languages``.

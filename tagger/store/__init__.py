@@ -25,6 +25,7 @@ from tagger.store.printers import Printers
 from tagger.store.proof_tests import MEDIA, ProofAllowance, ProofTest, Result, Verdict, verdict
 from tagger.store.proving import CrimpMeasured, Proving, proof_required
 from tagger.store.recipes import Recipe, Recipes
+from tagger.store.shop_rows import KeptRow, ShopRows
 from tagger.store.values import (
     Assembly,
     Contact,
@@ -59,6 +60,7 @@ class Store(
     Prints,
     Once,
     Backup,
+    ShopRows,
 ):
     """Everything that is kept, in one database; safe to use from several threads and processes."""
 
@@ -91,6 +93,7 @@ __all__ = [
     "CrimpValue",
     "Event",
     "Filter",
+    "KeptRow",
     "KeyUsed",
     "Kind",
     "LotReason",

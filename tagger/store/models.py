@@ -262,6 +262,39 @@ class CrimpRow(Table):
     by: Mapped[str | None] = mapped_column(Line(80, "by"))
 
 
+_HOLDS = text("ended_at IS NULL")
+
+
+class ShopRowRow(Table):
+    """A row of the shop's own for one of the trade's tables; of each key the one that has not ended holds.
+
+    ``key``: the cells that name the row. ``replaced_by``: the row that took its place.
+    """
+
+    __tablename__ = "shop_row"
+    __table_args__ = (
+        Index(
+            "uq_shop_row_holds",
+            "table_name",
+            "key",
+            unique=True,
+            postgresql_where=_HOLDS,
+            sqlite_where=_HOLDS,
+        ),
+    )
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    table: Mapped[str] = mapped_column("table_name", Line(40, "table"))
+    key: Mapped[str] = mapped_column(Line(400, "key"))
+    cells: Mapped[dict[str, Any]] = mapped_column(Json("cells"))
+    at: Mapped[datetime]
+    by: Mapped[str | None] = mapped_column(Line(80, "by"))
+    ended_at: Mapped[datetime | None]
+    ended_by: Mapped[str | None] = mapped_column(Line(80, "ended_by"))
+    why: Mapped[str | None] = mapped_column(Line(200, "reason"))
+    replaced_by: Mapped[int | None]
+
+
 class MessageRow(Table):
     """Something to tell another system or person; kept until it is delivered."""
 

@@ -245,7 +245,8 @@ class HosePressureRow:
 
     ``in_standard`` is ``no`` for a size that a maker sells and the standard does not have.
     ``fluid`` and ``max_temperature_c``: what the figure holds for alone; empty where the source names
-    neither. A figure that names both holds beyond the limits of the standard.
+    neither. A figure that names both holds beyond the limits of the standard. ``part``: the manufacturer's
+    part number of the one hose it holds for; empty for any of the standard.
     """
 
     standard: str
@@ -259,6 +260,7 @@ class HosePressureRow:
     note: str
     fluid: str = field(default="", kw_only=True)
     max_temperature_c: float | None = field(default=None, kw_only=True)
+    part: str = field(default="", kw_only=True)
 
 
 @dataclass(frozen=True, slots=True)
@@ -290,7 +292,10 @@ class HoseSizeRow:
 
 @dataclass(frozen=True, slots=True)
 class HoseFluidRow:
-    """A fluid and the temperatures a source allows it at; no temperatures: not to be used."""
+    """A fluid and the temperatures a source allows it at; no temperatures: not to be used.
+
+    ``part``: the manufacturer's part number of the one hose it holds for; empty for any of the standard.
+    """
 
     standard: str
     fluid: str
@@ -299,6 +304,7 @@ class HoseFluidRow:
     source: str
     confidence: str
     note: str
+    part: str = field(default="", kw_only=True)
 
 
 @dataclass(frozen=True, slots=True)

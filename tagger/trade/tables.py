@@ -66,13 +66,13 @@ KEYS: dict[str, tuple[str, ...]] = {
     "look_alikes": ("family", "other"),
     "hexes": ("family", "size"),
     "flanges": ("family", "size", "what"),
-    "connection_pressure": ("family", "size", "series", "forms", "shapes", "material"),
+    "connection_pressure": ("family", "size", "series", "forms", "shapes", "material", "fluid"),
     "hose_standards": ("standard",),
     "hose_editions": ("standard", "edition"),
-    "hose_pressure": ("standard", "edition", "dash"),
+    "hose_pressure": ("standard", "edition", "dash", "part", "fluid"),
     "hose_bend": ("standard", "dash"),
     "hose_size": ("standard", "dash"),
-    "hose_fluids": ("standard", "fluid"),
+    "hose_fluids": ("standard", "fluid", "part"),
     "same_hose": ("standard", "other"),
     "fluids": ("fluid",),
     "sources": ("source",),
@@ -88,6 +88,7 @@ KEYS: dict[str, tuple[str, ...]] = {
 """What a shop's row replaces: every row of ours with these cells the same."""
 
 T = TypeVar("T")
+OfHose = TypeVar("OfHose", row.HosePressureRow, row.HoseFluidRow)
 Bands = Literal["sae", "din"]  # length tolerances: SAE J517's, or DIN 20066's
 
 
@@ -263,12 +264,16 @@ class Tables:
         """What sources say of fluids in hoses of that standard; of one that is not here, a shop's own rows."""
         return self._of_hose(hose, self.hose_fluids)
 
-    def _of_hose(self, hose: Hose, rows: dict[str, tuple[T, ...]]) -> tuple[T, ...]:
-        standard = self.standard_of(hose.standard)
+    def _of_hose(self, hose: Hose, rows: dict[str, tuple[OfHose, ...]]) -> tuple[OfHose, ...]:
+        """The rows of the hose's standard for any part number, after those for its own."""
+        standard, own = self.standard_of(hose.standard), compact_name(hose.standard)
         if standard is not None:
-            return rows.get(standard.standard, ())
-        own = compact_name(hose.standard)
-        return next((found for name, found in rows.items() if compact_name(name) == own), ())
+            held: tuple[OfHose, ...] = rows.get(standard.standard, ())
+        else:
+            held = next((theirs for name, theirs in rows.items() if compact_name(name) == own), ())
+        part = compact_name(hose.part or "")
+        own_part = [r for r in held if r.part and compact_name(r.part) == part]
+        return (*own_part, *[r for r in held if not r.part])
 
     def edition_of(self, hose: Hose, standard: str) -> row.HoseEdition | None:
         """The edition printed on the hose; None where none is named.
@@ -379,10 +384,14 @@ def shop_row(table: str, cells: Mapping[str, str], where: str) -> Any:
 
 def merged(raw: dict[str, tuple[Any, ...]], table: str, shop: Sequence[Any]) -> dict[str, tuple[Any, ...]]:
     """The rows with a shop's own of one table: each takes the place of all of the same key."""
-    cells = KEYS[table]
-    taken = {tuple(getattr(r, c) for c in cells) for r in shop}
-    others = [r for r in raw[table] if tuple(getattr(r, c) for c in cells) not in taken]
+    taken = {key_of(table, r) for r in shop}
+    others = [r for r in raw[table] if key_of(table, r) not in taken]
     return {**raw, table: (*others, *shop)}
+
+
+def key_of(table: str, item: Any) -> tuple[Any, ...]:
+    """The cells of a row that name it; a shop's row takes the place of all with the same."""
+    return tuple(getattr(item, cell) for cell in KEYS[table])
 
 
 def _check_of(table: str) -> row.Check:

@@ -15,7 +15,7 @@ from itertools import pairwise
 from typing import Any
 
 from tagger.messages import Message
-from tagger.spec import Basis, Connection, Form
+from tagger.spec import Basis, Connection, Form, Sizing
 from tagger.trade import rows as row
 from tagger.trade.identifying.readings import ORIGINS, SEATS
 from tagger.trade.steps import CONDITIONS, PHASES, STEP_FIGURES
@@ -31,11 +31,11 @@ UNIQUE = {
     "look_alikes": ("family", "other"),
     "hexes": ("family", "size", "hex_mm", "source"),
     "flanges": ("family", "size", "what"),
-    "connection_pressure": ("family", "size", "series", "forms", "shapes", "material", "applies_to", "source"),
-    "hose_pressure": ("standard", "edition", "dash", "source", "printed"),
+    "connection_pressure": ("family", "size", "series", "forms", "shapes", "material", "applies_to", "source", "fluid"),
+    "hose_pressure": ("standard", "edition", "dash", "source", "printed", "part", "fluid"),
     "hose_bend": ("standard", "dash", "source", "printed"),
     "hose_size": ("standard", "dash", "source", "outside_diameter_mm"),
-    "hose_fluids": ("standard", "fluid"),
+    "hose_fluids": ("standard", "fluid", "part"),
     "same_hose": ("standard", "other"),
     "hose_vacuum": ("standard", "dash", "source"),
     "tightening": ("family", "size", "series", "part", "end_type", "material", "screw", "screw_class",
@@ -190,7 +190,12 @@ def _monotone(tables: Tables) -> Iterator[Message]:
                 yield Message(
                     "trade-check-not-larger", row=_row("connections", family, b.size), smaller=a.size
                 )
-    ends = [r for rows in tables.end_pressures.values() for r in rows if r.use == "rating"]
+    ends = [
+        r
+        for rows in tables.end_pressures.values()
+        for r in rows
+        if r.use == "rating" and r.confidence != "shop"
+    ]
     yield from _rising(
         "connection_pressure",
         [
@@ -208,7 +213,7 @@ def _monotone(tables: Tables) -> Iterator[Message]:
         [
             ((r.standard, r.edition, r.source, r.note), int(r.dash), -r.max_working_bar)
             for r in hoses
-            if r.dash != "all" and r.in_standard == "yes" and r.confidence != "memory"
+            if r.dash != "all" and r.in_standard == "yes" and r.confidence not in ("memory", "shop")
         ],
     )
     bends = [r for rows in tables.hose_bends.values() for r in rows if r.confidence != "memory"]
@@ -291,11 +296,12 @@ def _references(tables: Tables) -> Iterator[Message]:
     """Every row speaks of a family, size, standard, form and seat that exists."""
     for name in ("hexes", "flanges", "connection_pressure", "tightening"):
         for item in tables.raw[name]:
-            if item.size != "all" and item.size not in tables.sizes(item.family):
+            in_words = item.family.sized_by is Sizing.WORDS
+            if not in_words and item.size != "all" and item.size not in tables.sizes(item.family):
                 yield Message("trade-check-not-a-size", row=_row(name, item.family), size=item.size)
     for name in ("hose_pressure", "hose_bend", "hose_size", "hose_fluids", "hose_editions"):
         for item in tables.raw[name]:
-            if item.standard not in tables.standards:
+            if item.standard not in tables.standards and item.confidence != "shop":
                 yield Message("trade-check-not-a-standard", row=_row(name, item.standard))
     for pair in tables.raw["same_hose"]:
         for standard in {pair.standard, pair.other} - tables.standards.keys():

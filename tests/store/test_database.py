@@ -77,7 +77,11 @@ def test_a_database_of_a_newer_version_is_left_alone(store: Store, url: str) -> 
 
 def _back(store: Store, *steps: str, version: int) -> None:
     """Puts the database back to what ``version`` of its tables made of it, from version 5."""
-    back = ["DROP INDEX uq_withdrawal_open", "ALTER TABLE order_request DROP COLUMN language"]
+    back = [
+        "DROP TABLE shop_row",
+        "DROP INDEX uq_withdrawal_open",
+        "ALTER TABLE order_request DROP COLUMN language",
+    ]
     back += [f"UPDATE alembic_version SET version_num = '{version}'"]
     if store.database.engine.dialect.name == "postgresql":
         back.append("DROP FUNCTION folded")

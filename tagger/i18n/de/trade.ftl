@@ -45,6 +45,14 @@ trade-rating-above-published = { SAY($part, case: "start") }: { $pressure } (Que
 trade-ask-rating-hose = Den Betriebsdruck des Schlauchherstellers mit seiner Quelle eingeben. Ihre Werkstatt kann ihn für jede weitere Schlauchleitung behalten.
 trade-ask-rating-end = { SAY($part, case: "start") }: den Betriebsdruck des Armaturenherstellers mit seiner Quelle eingeben. Ihre Werkstatt kann ihn für jede weitere Schlauchleitung behalten.
 trade-ask-approval = Die Freigabe des Schlauchherstellers für dieses Medium ({ $fluid }) mit Höchsttemperatur und Quelle eingeben. Ihre Werkstatt kann sie für jede weitere Schlauchleitung behalten.
+trade-keep-not-used = Dieser Wert bestimmt das Teil hier nicht und wird deshalb nicht behalten.
+    .mend = Wert, Einheit und die Angaben seiner Quelle prüfen; der Hinweis daneben nennt den Grund.
+trade-keep-series = Die Baureihe dieses Endes ist nicht angegeben: Ein Wert der schweren Reihe darf nicht für die leichte gelten.
+    .mend = Die Baureihe, S oder L, eingeben, bevor der Wert behalten wird.
+trade-keep-part = Die Teilenummer des Schlauchherstellers fehlt: Eine Freigabe gilt nur für diesen Schlauch.
+    .mend = Die Teilenummer des Schlauchs eingeben.
+trade-keep-nothing = Es gibt keinen Herstellerwert, den man behalten könnte.
+    .mend = Einen Wert mit seiner Quelle für den Schlauch oder ein Ende eingeben.
 
 ## Temperature and fluid
 

@@ -45,6 +45,14 @@ trade-rating-above-published = { SAY($part, case: "start") }: { $pressure } (sou
 trade-ask-rating-hose = Enter the hose manufacturer's working pressure with its source. Your shop can keep it for every later assembly.
 trade-ask-rating-end = { SAY($part, case: "start") }: enter the fitting manufacturer's working pressure with its source. Your shop can keep it for every later assembly.
 trade-ask-approval = Enter the hose manufacturer's approval of { $fluid } with its maximum temperature and its source. Your shop can keep it for every later assembly.
+trade-keep-not-used = This value does not rate the part here, so it is not kept.
+    .mend = Check the value, the unit, and what its source names; the caution beside it says why.
+trade-keep-series = The series of this end is not given: a value of the heavy series must not hold for the light one.
+    .mend = Enter the series, S or L, before the value is kept.
+trade-keep-part = The hose manufacturer's part number is missing: an approval holds for that hose only.
+    .mend = Enter the part number of the hose.
+trade-keep-nothing = There is no manufacturer's value to keep.
+    .mend = Enter a rating with its source for the hose or an end.
 
 ## Temperature and fluid
 

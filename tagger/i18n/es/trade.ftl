@@ -45,6 +45,14 @@ trade-rating-above-published = { SAY($part, case: "start") }: { $pressure } (fue
 trade-ask-rating-hose = Introduzca la presión de trabajo del fabricante de la manguera con su fuente. Su taller puede conservarla para todos los latiguillos siguientes.
 trade-ask-rating-end = { SAY($part, case: "start") }: introduzca la presión de trabajo del fabricante del racor con su fuente. Su taller puede conservarla para todos los latiguillos siguientes.
 trade-ask-approval = Introduzca la autorización del fabricante de la manguera para este fluido ({ $fluid }), con su temperatura máxima y su fuente. Su taller puede conservarla para todos los latiguillos siguientes.
+trade-keep-not-used = Este valor no determina aquí la pieza, por lo que no se guarda.
+    .mend = Compruebe el valor, la unidad y lo que nombra su fuente; la advertencia de al lado indica el motivo.
+trade-keep-series = No se indica la serie de este extremo: un valor de la serie pesada no debe valer para la ligera.
+    .mend = Introduzca la serie, S o L, antes de guardar el valor.
+trade-keep-part = Falta la referencia de la manguera de su fabricante: una autorización solo vale para esa manguera.
+    .mend = Introduzca la referencia de la manguera.
+trade-keep-nothing = No hay ningún valor de fabricante que guardar.
+    .mend = Introduzca un valor con su fuente para la manguera o un extremo.
 
 ## Temperature and fluid
 

@@ -45,6 +45,14 @@ trade-rating-above-published = { SAY($part, case: "start") } : { $pressure } (so
 trade-ask-rating-hose = Saisissez la pression de service du fabricant du tuyau avec sa source. Votre atelier peut la conserver pour tous les flexibles suivants.
 trade-ask-rating-end = { SAY($part, case: "start") } : saisissez la pression de service du fabricant de l'embout avec sa source. Votre atelier peut la conserver pour tous les flexibles suivants.
 trade-ask-approval = Saisissez l'autorisation du fabricant du tuyau pour ce fluide ({ $fluid }), avec sa température maximale et sa source. Votre atelier peut la conserver pour tous les flexibles suivants.
+trade-keep-not-used = Cette valeur ne détermine pas la pièce ici ; elle n'est donc pas conservée.
+    .mend = Vérifiez la valeur, l'unité et ce que nomme sa source ; l'avertissement à côté en dit la raison.
+trade-keep-series = La série de cette extrémité n'est pas indiquée : une valeur de la série lourde ne doit pas valoir pour la légère.
+    .mend = Saisissez la série, S ou L, avant de conserver la valeur.
+trade-keep-part = La référence du tuyau chez son fabricant manque : une autorisation ne vaut que pour ce tuyau.
+    .mend = Saisissez la référence du tuyau.
+trade-keep-nothing = Il n'y a aucune valeur de fabricant à conserver.
+    .mend = Saisissez une valeur avec sa source pour le tuyau ou une extrémité.
 
 ## Temperature and fluid
 

@@ -1,0 +1,129 @@
+"""The shop's own rows of the trade's tables: what a manufacturer said, kept once for every later assembly.
+
+A row that is kept anew takes the place of the one with the same key, and one can be withdrawn; neither is ever
+deleted. ``shop_revision`` changes with every such act, so that each process sees it at its next question.
+"""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import func, select
+from sqlalchemy.orm import Session
+
+from tagger.errors import Problem, StoreError
+from tagger.messages import Message
+from tagger.store.base import Part
+from tagger.store.models import ShopRowRow
+from tagger.trade.keeping import ShopRow
+from tagger.trade.tables import key_of, shop_row
+
+
+@dataclass(frozen=True)
+class KeptRow:
+    """A row of the shop's: its table and cells as text, who kept it and when.
+
+    ``ended_at`` is None while it holds; it ended by another in its place (``replaced_by``), or was withdrawn (``why``).
+    """
+
+    id: int
+    table: str
+    cells: dict[str, str]
+    at: datetime
+    by: str | None
+    ended_at: datetime | None = None
+    ended_by: str | None = None
+    why: str | None = None
+    replaced_by: int | None = None
+
+
+class ShopRows(Part):
+    """The part of the store for the shop's own rows."""
+
+    def keep_shop_row(self, row: ShopRow, *, by: str | None = None) -> KeptRow:
+        """Keeps a row; it holds from now on in the place of the one with the same key.
+
+        The same row again changes nothing. Raises TradeError for a cell that cannot be used.
+        """
+        key = _key(row)
+
+        def kept(session: Session) -> KeptRow:
+            held = session.scalars(
+                select(ShopRowRow).where(
+                    ShopRowRow.table == row.table, ShopRowRow.key == key, ShopRowRow.ended_at.is_(None)
+                )
+            ).one_or_none()
+            if held is not None and held.cells == row.cells:
+                return _kept(held)
+            now = self.now()
+            if held is not None:
+                held.ended_at, held.ended_by = now, by
+                session.flush()
+            made = ShopRowRow(table=row.table, key=key, cells=dict(row.cells), at=now, by=by)
+            session.add(made)
+            session.flush()
+            if held is not None:
+                held.replaced_by = made.id
+            return _kept(made)
+
+        return self.act(kept)
+
+    def shop_rows(self, *, ended: bool = False) -> list[KeptRow]:
+        """The rows that hold, oldest first; with ``ended`` those as well that were replaced or withdrawn."""
+        query = select(ShopRowRow).order_by(ShopRowRow.id)
+        if not ended:
+            query = query.where(ShopRowRow.ended_at.is_(None))
+        with self.reading() as session:
+            return [_kept(row) for row in session.scalars(query)]
+
+    def withdraw_shop_row(self, id: int, why: str, *, by: str | None = None) -> KeptRow:
+        """Takes a row out of use; what it rated is unknown or unverified again. Raises StoreError."""
+        if not why.strip():
+            raise StoreError(Problem("reason", None, Message("store-shop-row-reason-missing")))
+        with self.writing() as session:
+            row = session.get(ShopRowRow, id)
+            if row is None:
+                raise StoreError(Problem("figure", id, Message("store-shop-row-not-found", id=str(id))))
+            if row.ended_at is not None:
+                raise StoreError(Problem("figure", id, Message("store-shop-row-ended", id=str(id))))
+            row.ended_at, row.ended_by, row.why = self.now(), by, why.strip()
+            session.flush()
+            return _kept(row)
+
+    def shop_revision(self) -> tuple[int, int]:
+        """What changes whenever a row is kept, replaced or withdrawn."""
+        with self.reading() as session:
+            last, ended = session.execute(
+                select(func.coalesce(func.max(ShopRowRow.id), 0), func.count(ShopRowRow.ended_at))
+            ).one()
+            return int(last), int(ended)
+
+    def held_rows(self) -> list[tuple[str, Any]]:
+        """The rows that hold, as ``Tables.load`` takes them. Raises TradeError for one that it cannot read."""
+        return [(row.table, _read(row.table, row.cells)) for row in self.shop_rows()]
+
+
+def _read(table: str, cells: dict[str, str]) -> Any:
+    return shop_row(table, cells, f"shop figure, {table}")
+
+
+def _key(row: ShopRow) -> str:
+    """The cells that name the row, as text. Raises TradeError for a cell that cannot be used."""
+    return json.dumps(key_of(row.table, _read(row.table, row.cells)), default=str, ensure_ascii=False)
+
+
+def _kept(row: ShopRowRow) -> KeptRow:
+    return KeptRow(
+        row.id,
+        row.table,
+        dict(row.cells),
+        row.at,
+        row.by,
+        row.ended_at,
+        row.ended_by,
+        row.why,
+        row.replaced_by,
+    )
