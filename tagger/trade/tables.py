@@ -88,7 +88,6 @@ KEYS: dict[str, tuple[str, ...]] = {
 """What a shop's row replaces: every row of ours with these cells the same."""
 
 T = TypeVar("T")
-OfHose = TypeVar("OfHose", row.HosePressureRow, row.HoseFluidRow)
 Bands = Literal["sae", "din"]  # length tolerances: SAE J517's, or DIN 20066's
 
 
@@ -264,11 +263,11 @@ class Tables:
         """What sources say of fluids in hoses of that standard; of one that is not here, a shop's own rows."""
         return self._of_hose(hose, self.hose_fluids)
 
-    def _of_hose(self, hose: Hose, rows: dict[str, tuple[OfHose, ...]]) -> tuple[OfHose, ...]:
+    def _of_hose(self, hose: Hose, rows: dict[str, tuple[Any, ...]]) -> tuple[Any, ...]:
         """The rows of the hose's standard for any part number, after those for its own."""
         standard, own = self.standard_of(hose.standard), compact_name(hose.standard)
         if standard is not None:
-            held: tuple[OfHose, ...] = rows.get(standard.standard, ())
+            held = rows.get(standard.standard, ())
         else:
             held = next((theirs for name, theirs in rows.items() if compact_name(name) == own), ())
         part = compact_name(hose.part or "")
