@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from tagger import phrases
 from tagger.messages import Message
-from tagger.spec import Connection, End, Form, Sizing
+from tagger.spec import Connection, End, Sizing
 from tagger.trade.tables import Tables
 from tagger.trade.verdict import Field, both, values
 
@@ -31,8 +31,9 @@ def same_thread(one: End, other: End, tables: Tables) -> bool:
     """Whether one end may be screwed, or bolted, where the other belongs."""
     if one.connection.is_flange or other.connection.is_flange:
         return one.connection.is_flange and other.connection.is_flange and one.size_key == other.size_key
-    if (one.form is Form.MALE) is not (other.form is Form.MALE):
-        return False
+    threads_alike = one.form.is_male_thread and other.form.is_male_thread
+    if not threads_alike and not (one.form.is_female_thread and other.form.is_female_thread):
+        return False  # the eye of a banjo and a coupler show no thread of their own
     a = tables.threads.get((one.connection, one.size_key))
     b = tables.threads.get((other.connection, other.size_key))
     if a is None or b is None:

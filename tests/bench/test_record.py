@@ -6,6 +6,8 @@ import pypdfium2
 import pytest
 
 from tagger.code import number as tag_number
+from tagger.i18n import Translator
+from tagger.messages import torque as newton_metres
 from tagger.store import CrimpValue, Kind, Store
 from tests.bench.served import HOSE, Bench, Served
 
@@ -95,6 +97,20 @@ def test_the_certificate_names_fluid_temperature_and_what_is_not_known(bench: Be
     said = " ".join(pypdfium2.PdfDocument(answer.content)[0].get_textpage().get_text_range().split())
     assert "at most. End B, 3/4 JIS 60" in said and "use the fitting manufacturer's value" in said
     assert "Fluid mineral oil only" in said and "Maximum temperature 100 °C" in said
+
+
+def test_the_certificate_names_the_torque_with_what_it_holds_for_and_what_other_sources_say(
+    bench: Bench, number: str, store: Store
+) -> None:
+    torque = store.assembly(number).assessment.end_a.torque
+    assert torque is not None and "others" in torque.basis.values
+    _test(bench, number, "passed")
+    answer = bench.get(f"/bench/tag/{number}/certificate.pdf")
+    assert len(pypdfium2.PdfDocument(answer.content)) == 1
+    said = " ".join(pypdfium2.PdfDocument(answer.content)[0].get_textpage().get_text_range().split())
+    t = Translator("en")
+    assert f"Tightening, end A {t.figure(newton_metres(torque.min, torque.max))}, {t(torque.basis)}" in said
+    assert "other sources" in said and torque.source in said
 
 
 def test_a_hold_longer_than_called_for_is_said_on_the_certificate(bench: Bench, number: str) -> None:

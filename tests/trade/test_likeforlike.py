@@ -146,6 +146,10 @@ def test_spellings_of_one_standard_are_one(old: str, new: str) -> None:
         (("din24_light", "15"), ("din24_heavy", "14"), "fit-alike-tube_sizes"),
         (("sae_37_flare", 4), ("sae_45_flare", 4), "fit-alike-flares"),
         (("din24_light", "12"), ("jis_30", "M18x1.5"), "fit-alike-metric_cone_flare"),
+        (("metric_60_cone", "M30x1.5"), ("jis_30", "M30x1.5"), "fit-alike-reversed_cone"),
+        (("metric_60_cone", "M18x1.5"), ("din24_light", "12"), "fit-alike-cones_60_24"),
+        (("french_gas", "13.25"), ("din24_heavy", "12"), "fit-alike-tube_bore"),
+        (("sae_flareless", 8), ("sae_37_flare", 8), "fit-alike-flareless"),
     ],
 )
 def test_ends_that_share_a_thread_say_how_they_differ(
@@ -168,6 +172,15 @@ def test_a_pair_that_no_row_speaks_of_is_told_by_its_shared_thread() -> None:
     assert alike.compared("end_a", one, other, made)[0].reason.values["how"].id == "fit-alike-thread"
     male = an_end(Connection.JIS_60, "1/2", "male")
     assert alike.compared("end_a", one, male, made)[0].reason.id == "trade-compare-values"
+
+
+def test_a_banjo_eye_shows_no_thread_and_a_male_swivel_shows_one() -> None:
+    eye = an_end(Connection("banjo_metric"), "M14x1.5", "eye")
+    nut = an_end(Connection("din24_light"), "8", "female_swivel")
+    assert not alike.same_thread(eye, nut, tables())
+    swivel = an_end(Connection("sae_inverted_flare"), "6", "male_swivel")
+    assert alike.same_thread(swivel, an_end(Connection("sae_45_flare"), "6", "male"), tables())
+    assert not alike.same_thread(swivel, an_end(Connection("sae_45_flare"), "6", "female_swivel"), tables())
 
 
 def test_clocking_is_compared_round_the_circle() -> None:

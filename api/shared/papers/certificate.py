@@ -18,8 +18,9 @@ from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.i18n import Translator
 from tagger.i18n.figures import show_date
-from tagger.messages import Figure, Message, least_pressure, pressure, temperature
+from tagger.messages import Figure, Message, least_pressure, pressure, temperature, torque
 from tagger.store import Assembly, Event, Kind, Result, Store, Verdict
+from tagger.trade.results import EndAdvice
 
 _CODE, _WIDTHS = 26 * mm, (42, 128)
 
@@ -105,6 +106,8 @@ def _of_the_assembly(known: Assembly) -> list[Row]:
         (Message("papers-clocking"), phrases.clocking(spec)),
         (Message("papers-working-pressure"), rated.message(known.content)),
         (Message("papers-working-pressure-source"), known.assessment.working_pressure.source),
+        (Message("papers-tighten-a"), _torque(known.assessment.end_a)),
+        (Message("papers-tighten-b"), _torque(known.assessment.end_b)),
         (Message("papers-fluid"), phrases.fluid_of(spec)),
         (Message("papers-temperature"), _hottest(known)),
         *((Message("papers-danger"), danger) for danger in rated.dangers(known.content)),
@@ -112,6 +115,14 @@ def _of_the_assembly(known: Assembly) -> list[Row]:
         (Message("papers-customer"), known.customer),
         (Message("papers-machine-position"), place),
     ]
+
+
+def _torque(advice: EndAdvice) -> Message | None:
+    """The torque of an end with what it holds for, what other sources say, and its source."""
+    if (found := advice.torque) is None:
+        return None
+    shown = torque(found.min, found.max)
+    return Message("papers-torque", torque=shown, basis=found.basis, source=found.source)
 
 
 def _hottest(known: Assembly) -> Figure | None:
