@@ -23,7 +23,7 @@ _LENGTH = {
     "in": MM_PER_INCH, "inch": MM_PER_INCH, "inches": MM_PER_INCH, '"': MM_PER_INCH,
     "″": MM_PER_INCH, "ft": 12 * MM_PER_INCH, "'": 12 * MM_PER_INCH,
 }  # fmt: skip
-_PRESSURE = {"bar": 1.0, "mpa": 10.0, "kpa": 0.01, "psi": BAR_PER_PSI}
+_PRESSURE = {"bar": 1.0, "mpa": 10.0, "kpa": 0.01, "psi": BAR_PER_PSI, "kgf/cm2": 0.980665}
 _TORQUE = {
     "nm": 1.0, "n·m": 1.0, "n.m": 1.0, "lbf·ft": NM_PER_LBF_FT, "lbf.ft": NM_PER_LBF_FT,
     "lbfft": NM_PER_LBF_FT, "lbft": NM_PER_LBF_FT, "ft-lb": NM_PER_LBF_FT, "ftlb": NM_PER_LBF_FT,

@@ -94,7 +94,7 @@ def tables(_: argparse.Namespace, t: Translator) -> Answer:
         count=sum(counted.values()),
         published=counted["published"],
         practice=counted["practice"],
-        memory=counted["memory"],
+        memory=counted["memory"] + counted["judgement"],
         shop=counted["shop"],
     )
     return answer, t(ok)

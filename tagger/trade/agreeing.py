@@ -12,7 +12,7 @@ from tagger.trade.results import Warning_
 
 Range = tuple[float, float]
 
-CONFIDENCE_ORDER = {"shop": 0, "published": 1, "practice": 2, "memory": 3}
+CONFIDENCE_ORDER = {"shop": 0, "published": 1, "practice": 2, "judgement": 3, "memory": 4}
 
 
 def standing(item: row.TighteningRow) -> tuple[object, ...]:

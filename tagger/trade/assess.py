@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tagger import phrases
 from tagger.messages import Message
 from tagger.spec import AssemblySpec
 from tagger.trade import (
@@ -55,6 +56,11 @@ def assess(
     if spec.max_temperature_c is not None:
         hottest, hot_source = spec.max_temperature_c, ""
     proof, burst = _test_pressures(pressure.value_bar, tables)
+    if latched := [
+        n for n, e in zip(motion.NAMES, (spec.end_a, spec.end_b), strict=True) if e.connection.is_latched
+    ]:
+        burst = None  # couplers are listed at 3 times their working pressure, too
+        warnings += [_burst_not_known(name) for name in latched]
     return Assessment(
         working_pressure=pressure,
         test_pressure_bar=proof,
@@ -86,6 +92,11 @@ def _test_pressures(working_bar: float | None, tables: Tables) -> tuple[float | 
         return None, None
     factors = (tables.rule("proof_factor").value, tables.rule("burst_factor").value)
     return round(working_bar * factors[0], 1), round(working_bar * factors[1], 1)
+
+
+def _burst_not_known(name: str) -> Warning_:
+    message = Message("trade-burst-not-known", part=phrases.part(name))
+    return Warning_(code="burst_not_known", field=name, message=message, severity="note")
 
 
 def _tolerance_warnings(tolerance: LengthTolerance | None) -> list[Warning_]:

@@ -17,10 +17,10 @@ from tagger.spec import AssemblySpec, End, Fluid, GivenRating, Hose, Sizing
 from tagger.trade import temperature
 from tagger.trade.results import Assessment, PartRating, Warning_
 from tagger.trade.row_checks import SLIP_BAR
+from tagger.trade.rows import UNVERIFIED
 from tagger.trade.tables import Tables
 
 EQUAL_BAR = 0.05  # closer than a tag tells apart
-UNVERIFIED = ("memory",)
 
 
 def problems(spec: AssemblySpec, tables: Tables) -> list[Problem]:

@@ -10,7 +10,7 @@ entered whose source names that fluid and temperature.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal, TypeVar
 
 from tagger import phrases
@@ -83,7 +83,7 @@ def _hose_with_given(
     if rating is not None and not lifted:
         lifted = spec.max_temperature_c is not None and temperature.lifts(rating, spec)
     rated, more = given.with_given(hose, rating, spec, tables, lifted=lifted)
-    verified = printed.value_bar is not None and printed.confidence not in given.UNVERIFIED
+    verified = printed.value_bar is not None and printed.confidence not in row.UNVERIFIED
     if rated.confidence == "given" and verified and (rated.value_bar or 0) > (printed.value_bar or 0):
         more.append(_beyond_limits_warning(rated.value_bar or 0, printed.value_bar or 0, printed.source))
         rated = rated.model_copy(update={"value_bar": printed.value_bar})
@@ -194,7 +194,7 @@ def _holds_for(item: row.HosePressureRow, asked: Asked) -> bool:
 def _trusted(found: list[Rated]) -> list[Rated]:
     """What rates a part: unverified figures give way to a shop's own of the same edition or series."""
     own = {_variant(r) for r in found if r.confidence == "shop"}
-    return [r for r in found if r.confidence not in given.UNVERIFIED or _variant(r) not in own]
+    return [r for r in found if r.confidence not in row.UNVERIFIED or _variant(r) not in own]
 
 
 def _variant(item: row.HosePressureRow | row.PressureRow) -> str:
@@ -229,11 +229,22 @@ def end_rating(
         )
     if not rated or not _whatever_series(rated, end, tables):
         return _not_known(name, _no_rating(end, fitting))
-    low = _least_printed(rated)
+    low = _below_ceilings(_least_printed(rated), fitting)
     notes = [low.applies_to, low.note] + [
         f"{r.source}: {r.printed}, {r.note}" for r in fitting if r.use == "note"
     ]
     return _rating(name, low, "; ".join(filter(None, notes)))
+
+
+def _below_ceilings(low: row.PressureRow, fitting: list[row.PressureRow]) -> row.PressureRow:
+    """An unverified figure is no higher than what a published source allows the family at most."""
+    if low.confidence not in row.UNVERIFIED:
+        return low
+    ceilings = [r for r in fitting if r.use == "ceiling" and r.material == low.material]
+    top = min(ceilings, key=lambda r: r.max_working_bar, default=low)
+    if top.max_working_bar >= low.max_working_bar:
+        return low
+    return replace(low, max_working_bar=top.max_working_bar, printed=top.printed)
 
 
 def _holds_at(item: row.PressureRow, hottest_c: float | None) -> bool:
@@ -261,7 +272,7 @@ def _same_thread(name: str, end: End, tables: Tables) -> list[Warning_]:
 def _whatever_series(rated: list[row.PressureRow], end: End, tables: Tables) -> bool:
     """Whether the rows rate the end's series or, where it is not given, each that it may be."""
     given = {r.series for r in rated}
-    return end.series is not None or "" in given or given >= set(tables.families[end.connection].series)
+    return end.series is not None or "" in given or given >= tables.series_of(end.connection, end.size_key)
 
 
 def _no_rating(end: End, fitting: list[row.PressureRow]) -> Message:
@@ -288,7 +299,7 @@ def _least_printed(found: Sequence[Rated], *, psi: bool = True) -> Rated:
     least = min(r.max_working_bar for r in found)
     same = [r for r in found if r.max_working_bar <= least * 1.003]
     return min(
-        same, key=lambda r: (r.confidence == "memory", not _in_unit(r.printed, psi), r.max_working_bar)
+        same, key=lambda r: (r.confidence in row.UNVERIFIED, not _in_unit(r.printed, psi), r.max_working_bar)
     )
 
 
@@ -409,14 +420,15 @@ def _part_warnings(parts: Iterable[PartRating]) -> list[Warning_]:
                 source=part.source,
             )
             found.append(Warning_(code="rating_by_shop", field=part.part, message=said, severity="note"))
-        elif part.value_bar is not None and part.confidence == "memory":
+        elif part.value_bar is not None and part.standing == "unverified":
             said = Message(
                 "trade-rating-unverified",
                 part=named,
                 pressure=pressure(part.value_bar),
                 source=part.source,
             )
-            found.append(Warning_(code="rating_from_memory", field=part.part, message=said))
+            code = "rating_by_judgement" if part.confidence == "judgement" else "rating_from_memory"
+            found.append(Warning_(code=code, field=part.part, message=said))
     return found
 
 
@@ -447,7 +459,7 @@ def _lowest(parts: Iterable[PartRating]) -> PartRating:
 
 
 def _rating(name: str, low: row.HosePressureRow | row.PressureRow, note: str) -> PartRating:
-    kind = low.confidence if low.confidence in ("published", "memory", "shop") else "none"
+    kind = low.confidence if low.confidence in ("published", "shop", *row.UNVERIFIED) else "none"
     return PartRating(
         part=name,
         value_bar=low.max_working_bar,

@@ -122,7 +122,8 @@ def _working_pressure(pressure: WorkingPressure, t: Speaks | None) -> dict[str, 
 
 
 def _part(part: PartRating, t: Speaks | None) -> dict[str, Any]:
-    return part.model_dump(mode="json") | {"why": part.why and _said(part.why, t)}
+    said = {"standing": part.standing, "why": part.why and _said(part.why, t)}
+    return part.model_dump(mode="json") | said
 
 
 def _warning(warning: Warning_, t: Speaks | None) -> dict[str, Any]:

@@ -13,6 +13,7 @@ from pydantic import BaseModel, BeforeValidator, ConfigDict, computed_field, mod
 from tagger import phrases
 from tagger.messages import Message, as_is, english
 from tagger.spec import AssemblySpec, Basis, Danger, Part, TagContent, Tightening
+from tagger.trade.rows import UNVERIFIED
 
 
 def _kept_text(value: Any) -> Any:
@@ -34,13 +35,20 @@ class PartRating(_Value):
     part: str  # "hose", "end_a", "end_b", "override"
     value_bar: float | None
     source: str  # the citation alone; empty where nothing is known
-    confidence: Literal["published", "memory", "shop", "given", "none"]
+    confidence: Literal["published", "memory", "judgement", "shop", "given", "none"]
     note: str = ""  # what the source says beside its figure, in its own words
     printed: str = ""  # the figure and unit as the source prints them
     why: Message | None = None
     above_published_bar: float | None = (
         None  # the highest published figure, where a shop's or a given one is above
     )
+
+    @property
+    def standing(self) -> Literal["verified", "unverified", "unknown"]:
+        """Whether a source rates the part, only memory or judgement does, or nothing."""
+        if self.value_bar is None:
+            return "unknown"
+        return "unverified" if self.confidence in UNVERIFIED else "verified"
 
 
 class WorkingPressure(_Value):
@@ -206,9 +214,7 @@ class Assessment(_Value):
         parts = {part.part: part for part in rated.parts}
         of = [(name, parts[name]) for name in _PARTS if name in parts]
         unknown = tuple(name for name, part in of if part.value_bar is None and not known)
-        unverified = tuple(
-            name for name, part in of if part.value_bar is not None and part.confidence == "memory"
-        )
+        unverified = tuple(name for name, part in of if part.standing == "unverified")
         dangers = {_DANGERS[w.code] for w in self.warnings if w.code in _DANGERS}
         return TagContent(
             spec=spec.carried(),

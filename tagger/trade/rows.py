@@ -19,7 +19,9 @@ from tagger.errors import Problem, TradeError
 from tagger.messages import Message
 from tagger.spec import Connection
 
-CONFIDENCE = ("published", "practice", "memory", "shop")
+CONFIDENCE = ("published", "practice", "memory", "judgement", "shop")
+UNVERIFIED = ("memory", "judgement")
+"""What no published source rates: remembered, or taken over from a part that is like it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -343,7 +345,7 @@ class Source:
     """
 
     source: str
-    grade: Literal["standard", "document", "secondary", "memory", "practice"]
+    grade: Literal["standard", "document", "secondary", "memory", "judgement", "practice"]
     short: str
     full: str
 

@@ -159,7 +159,7 @@ class Tables:
         rows that a shop's own are held against; by default those of ``raw``.
         """
         against = {
-            name: tuple(r for r in (published or raw)[name] if r.confidence not in ("shop", "memory"))
+            name: tuple(r for r in (published or raw)[name] if r.confidence not in ("shop", *row.UNVERIFIED))
             for name in ("connection_pressure", "hose_pressure", "hose_fluids")
         }
         sources = {r.source: r for r in raw["sources"]}
@@ -211,6 +211,11 @@ class Tables:
         threaded = [size for kind, size in self.threads if kind is family]
         plain = {size for kind, size in self.plain_ends if kind is family}
         return threaded or sorted(plain, key=lambda size: size_order(family, size))
+
+    def series_of(self, family: Connection, size: str) -> frozenset[str]:
+        """The series that a size of the family is made in; empty where the family has none."""
+        made = {r.series for r in self.plain_ends.get((family, size), ()) if r.series}
+        return frozenset(made or self.families[family].series)
 
     def natural_hose(self, family: Connection, size: str) -> tuple[int, ...]:
         """The hose dashes a fitting of this size is made for unless a jump size is stated."""

@@ -21,6 +21,7 @@ from tagger.trade.identifying.readings import ORIGINS, SEATS
 from tagger.trade.steps import CONDITIONS, PHASES, STEP_FIGURES
 from tagger.trade.tables import KEYS, Tables, size_order
 from tagger.trade.tables import tables as our_tables
+from tagger.units import read_pressure_bar
 
 UNIQUE = {
     **{name: KEYS[name] for name in ("families", "connections", "plain_ends", "hose_standards", "hose_editions", "bores", "rules", "fit_steps")},
@@ -92,16 +93,18 @@ def figures(tables: Tables | None = None) -> Counter[str]:
 
 
 def memory_share(tables: Tables | None = None) -> float:
-    """The share of figures that are from memory, 0 to 1."""
+    """The share of figures that are from memory or by judgement, 0 to 1."""
     counted = figures(tables)
-    return counted["memory"] / sum(counted.values())
+    return sum(counted[c] for c in row.UNVERIFIED) / sum(counted.values())
 
 
 def summary(tables: Tables | None = None) -> str:
     """How many figures there are, and how sure they are."""
     counted = figures(tables)
     parts = ", ".join(f"{counted[c]} {c}" for c in row.CONFIDENCE if counted[c])
-    return f"{sum(counted.values())} figures ({parts}; {memory_share(tables):.1%} from memory)"
+    return (
+        f"{sum(counted.values())} figures ({parts}; {memory_share(tables):.1%} from memory or by judgement)"
+    )
 
 
 def _duplicates(tables: Tables) -> Iterator[Message]:
@@ -121,7 +124,7 @@ def _sources(tables: Tables) -> Iterator[Message]:
             confidence = getattr(item, "confidence", "published")
             if confidence not in row.CONFIDENCE:
                 yield _unknown(at, "confidence", confidence)
-            if confidence == "memory" and not item.source.startswith("memory"):
+            if confidence in row.UNVERIFIED and not item.source.startswith(confidence):
                 yield Message("trade-check-memory-source", row=at)
 
 
@@ -167,8 +170,7 @@ def _pressures(tables: Tables) -> Iterator[Message]:
         for item in tables.raw[name]:
             if item.confidence == "shop":  # checked when it was loaded
                 continue
-            figure, _, unit = item.printed.partition(" ")
-            bar = float(figure) * (0.0689476 if unit == "psi" else 1.0)
+            bar = read_pressure_bar(item.printed)
             if abs(bar - item.max_working_bar) > 0.051:
                 yield Message(
                     "trade-check-pressure",

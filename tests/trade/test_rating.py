@@ -22,6 +22,9 @@ EDITIONS = {
 """A hose whose rating rose: 100 bar in edition A, 150 bar in edition N, from 2004."""
 
 
+FLARE = Connection("sae_37_flare")
+
+
 def codes(found: Assessment) -> set[str]:
     return {w.code for w in found.warnings}
 
@@ -199,6 +202,86 @@ def test_a_rating_from_memory_is_said_to_be_unverified() -> None:
     assert (said.id, said.values["source"]) == ("trade-rating-unverified", "an old chart")
 
 
+def test_a_rating_by_judgement_is_unverified_and_named_as_one() -> None:
+    taken_over = ending(90, source="judgement: a like part", confidence="judgement")
+    found = assess(assembly(), made_up(connection_pressure=[taken_over]))
+    assert found.working_pressure.value_bar == 90
+    assert [p.standing for p in found.working_pressure.parts] == ["verified", "unverified", "unverified"]
+    (a, _) = [w for w in found.warnings if w.code == "rating_by_judgement"]
+    assert (a.field, a.message.id) == ("end_a", "trade-rating-unverified")
+
+
+@pytest.mark.parametrize("confidence", ["memory", "judgement"])
+def test_an_unverified_figure_never_raises_what_a_published_one_allows(confidence: str) -> None:
+    unsure = {"source": f"{confidence}: somebody", "confidence": confidence}
+    higher = made_up(connection_pressure=[ending(90), ending(200, **unsure)])
+    assert flare(higher) == 90
+    ceiling = ending(80, use="ceiling", size="all")
+    capped = end_rating(
+        "end_a",
+        an_end(FLARE, "12", "female_swivel"),
+        made_up(connection_pressure=[ceiling, ending(200, **unsure)]),
+    )
+    assert (capped.value_bar, capped.printed, capped.standing) == (80, "80 bar", "unverified")
+    published = made_up(connection_pressure=[ceiling, ending(90)])
+    assert flare(published) == 90, "a general limit does not overrule a figure for the size"
+
+
+def test_unknown_verified_and_unverified_are_told_of_each_part() -> None:
+    parts = assess(both("EN 853 2SN", 8, end("jis_30", "M22x1.5"))).working_pressure.parts
+    assert [p.standing for p in parts] == ["verified", "unknown", "unknown"]
+
+
+@pytest.mark.parametrize(
+    ("family", "size", "form", "material", "bar", "standing"),
+    [
+        ("npt", "1/4", "male", "carbon_steel", 275.8, "verified"),  # the NPTF column, one thread to a gauge
+        ("bspt", "1/4", "male", "carbon_steel", 275.8, "unverified"),
+        ("bspp", "1", "female_swivel", "carbon_steel", 200, "unverified"),
+        ("bspp", "1/4", "female_fixed", "carbon_steel", 275.8, "unverified"),
+        ("din24_heavy", "14", "male", "carbon_steel", 630, "verified"),
+        ("din24_very_light", "6", "male", "carbon_steel", 100, "verified"),
+        ("flange_code62", "40", "flange_head", "carbon_steel", 172.4, "unverified"),
+        ("flange_code61", "16", "flange_head", "stainless_steel", 338.3, "verified"),
+        ("din24_light", "12", "male", "stainless_steel", 250, "unverified"),
+        (
+            "qd_iso16028",
+            "4",
+            "coupler_male",
+            "carbon_steel",
+            300,
+            "unverified",
+        ),  # 315 remembered, listed up to 300
+        ("staple", "8", "staple_male", "carbon_steel", 240, "unverified"),
+        ("qd_iso7241_a", "8", "coupler_male", "carbon_steel", None, "unknown"),
+        ("jis_60", "1/2", "female_swivel", "carbon_steel", None, "unknown"),
+        ("sae_37_flare", "8", "female_swivel", "stainless_steel", None, "unknown"),
+    ],
+)
+def test_the_end_is_rated_as_surely_as_its_source(
+    family: str, size: str, form: str, material: str, bar: float | None, standing: str
+) -> None:
+    part = end_rating("end_a", an_end(Connection(family), size, form, material=material), tables())
+    assert (part.value_bar, part.standing) == (bar, standing)
+
+
+def test_a_plain_tube_takes_the_lower_series_and_of_one_series_its_own() -> None:
+    def rated(size: str, series: str | None = None) -> float | None:
+        tube = an_end(Connection("din_standpipe"), size, "standpipe", series=series)
+        return end_rating("end_a", tube, tables()).value_bar
+
+    assert (rated("12", "S"), rated("12", "L"), rated("12")) == (630, 250, 250)
+    assert (rated("15"), rated("20")) == (250, 400), "made in one series only"
+
+
+def test_no_burst_pressure_is_told_of_a_coupler() -> None:
+    """Dealers list couplers that burst at 3 times their working pressure; 4 times was told."""
+    found = assess(both("EN 853 2SN", 8, end("qd_iso16028", 8, "coupler_male")))
+    assert found.working_pressure.value_bar is not None and found.test_pressure_bar is not None
+    assert found.burst_pressure_bar is None
+    assert {w.field for w in found.warnings if w.code == "burst_not_known"} == {"end_a", "end_b"}
+
+
 @pytest.mark.parametrize("spelling", ["R2", "100R2AT", "sae 100r2", "SAE J517 100R2"])
 def test_close_spellings_of_a_standard_are_read(spelling: str) -> None:
     plain = assess(example(hose__standard="SAE 100R2")).working_pressure
@@ -224,6 +307,6 @@ def test_a_note_beside_a_figure_decides_nothing_and_is_kept() -> None:
     assert part.value_bar == 120 and "an article: 20 bar, treats all sizes alike" in part.note
 
 
-def test_the_published_hose_of_two_bspp_ends_says_what_is_missing() -> None:
-    found = assess(both("EN 853 2SN", 8, end("bspp", "1/2")))
+def test_the_published_hose_of_two_jis_ends_says_what_is_missing() -> None:
+    found = assess(both("EN 853 2SN", 8, end("jis_30", "M22x1.5")))
     assert {"pressure_not_known", "rating_not_known"} <= codes(found)

@@ -127,7 +127,7 @@ cli-too-many-batches = Diese Liste wurde zehntausendmal verarbeitet.
 
 ## Answers
 
-cli-tables-ok = Die Tabellen sind widerspruchsfrei. Werte: { $count } (veröffentlicht: { $published }, übliche Praxis: { $practice }, aus dem Gedächtnis: { $memory }, aus der Werkstatt: { $shop }).
+cli-tables-ok = Die Tabellen sind widerspruchsfrei. Werte: { $count } (veröffentlicht: { $published }, übliche Praxis: { $practice }, ungeprüft: { $memory }, aus der Werkstatt: { $shop }).
 cli-withdrawn = GESPERRT, nicht verwenden: { $reason }
 cli-pressure = Max. Betriebsdruck: { $pressure }
 cli-hose = Schlauch: { $hose }

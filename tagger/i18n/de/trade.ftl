@@ -21,6 +21,7 @@ trade-why-end-condition = Die Quelle des zulässigen Drucks für { $end }, Werks
 
 trade-same-thread = { SAY($part, case: "start") }: Keine Gewindelehre unterscheidet { LIST($families) }. Es gilt der niedrigere der beiden zulässigen Drücke.
 trade-rating-unverified = Der zulässige Druck { SAY($part, case: "gen") }, { $pressure }, ist ungeprüft (Quelle: { $source }). Mit den Angaben des Herstellers abgleichen.
+trade-burst-not-known = { SAY($part, case: "start") }: Schnellkupplungen und Steckanschlüsse werden mit Berstdrücken ab dem 3-fachen Betriebsdruck angeboten. Der Mindestberstdruck der Schlauchleitung ist nicht bekannt: Angaben des Herstellers verwenden.
 trade-outside-standard = -{ $dash } ist keine Größe von { $standard }: der zulässige Druck stammt von einem einzelnen Hersteller. Mit den Angaben des Schlauchherstellers abgleichen.
 trade-edition-not-entered = { $standard } -{ $dash } hat je nach Ausgabe der Norm verschiedene zulässige Drücke ({ LIST($ratings) }), und es ist keine Ausgabe angegeben. Es gilt der niedrigere Wert, { $pressure }. Die Ausgabe steht im Schlauchaufdruck.
 trade-edition-rating = { $edition }: { $pressure }
@@ -269,7 +270,7 @@ trade-compare-covers-same = Gleicher Schlauchschutz.
 trade-check-duplicate = { $row }: { $count } Zeilen haben denselben Schlüssel.
 trade-check-no-source = { $row }: Die Zeile hat keine Quelle.
 trade-check-unknown-word = { $row }: { $given } ist in der Spalte { $column } nicht bekannt.
-trade-check-memory-source = { $row }: Eine Zeile aus dem Gedächtnis muss das in ihrer Quelle sagen.
+trade-check-memory-source = { $row }: Eine Zeile aus dem Gedächtnis oder nach eigener Einschätzung muss das am Anfang ihrer Quelle sagen.
 trade-check-diameter = { $row }: { $thread } hat einen Durchmesser von { $found } mm, in der Zeile stehen { $given } mm.
 trade-check-pitch = { $row }: { $thread } hat eine Steigung von { $found } mm, in der Zeile stehen { $given } mm.
 trade-check-tpi = { $row }: { $tpi } Gänge je Zoll und eine Steigung von { $given } mm passen nicht zusammen.

@@ -127,7 +127,7 @@ cli-too-many-batches = This list was run ten thousand times.
 
 ## Answers
 
-cli-tables-ok = The tables are consistent. Values: { $count } (published: { $published }, common practice: { $practice }, from memory: { $memory }, from the shop: { $shop }).
+cli-tables-ok = The tables are consistent. Values: { $count } (published: { $published }, common practice: { $practice }, unverified: { $memory }, from the shop: { $shop }).
 cli-withdrawn = WITHDRAWN, do not use: { $reason }
 cli-pressure = Maximum working pressure: { $pressure }
 cli-hose = Hose: { $hose }

@@ -21,6 +21,7 @@ trade-why-end-condition = The source of the rating for { $end }, in { $material 
 
 trade-same-thread = { SAY($part, case: "start") }: no thread gauge distinguishes { LIST($families) }. The lower of the two ratings applies.
 trade-rating-unverified = The rating of { SAY($part, case: "of") }, { $pressure }, is unverified (source: { $source }). Confirm it with the manufacturer's data.
+trade-burst-not-known = { SAY($part, case: "start") }: quick couplers and staple connections are listed with burst pressures from 3 times the working pressure. The minimum burst pressure of the assembly is not known: use the manufacturer's value.
 trade-outside-standard = -{ $dash } is not a size of { $standard }: the rating is from one manufacturer. Confirm it with the hose manufacturer's data.
 trade-edition-not-entered = { $standard } -{ $dash } has different ratings by edition ({ LIST($ratings) }), and no edition is entered. The lower value, { $pressure }, applies. The edition is printed on the lay line.
 trade-edition-rating = { $edition }: { $pressure }
@@ -269,7 +270,7 @@ trade-compare-covers-same = The same sleeves and guards.
 trade-check-duplicate = { $row }: there are { $count } rows with the same key.
 trade-check-no-source = { $row }: the row has no source.
 trade-check-unknown-word = { $row }: { $given } is not known in the column { $column }.
-trade-check-memory-source = { $row }: a row from memory must say so in its source.
+trade-check-memory-source = { $row }: a row from memory or by judgement must say so first in its source.
 trade-check-diameter = { $row }: { $thread } has a diameter of { $found } mm, the row has { $given } mm.
 trade-check-pitch = { $row }: { $thread } has a pitch of { $found } mm, the row has { $given } mm.
 trade-check-tpi = { $row }: { $tpi } threads per inch and a pitch of { $given } mm do not agree.

@@ -127,7 +127,7 @@ cli-too-many-batches = Esta lista se ha procesado diez mil veces.
 
 ## Answers
 
-cli-tables-ok = Las tablas son coherentes. Valores: { $count } (publicados: { $published }, práctica habitual: { $practice }, citados de memoria: { $memory }, del taller: { $shop }).
+cli-tables-ok = Las tablas son coherentes. Valores: { $count } (publicados: { $published }, práctica habitual: { $practice }, sin verificar: { $memory }, del taller: { $shop }).
 cli-withdrawn = RETIRADO, no usar: { $reason }
 cli-pressure = Presión máxima de trabajo: { $pressure }
 cli-hose = Manguera: { $hose }

@@ -21,6 +21,7 @@ trade-why-end-condition = La fuente de la presión para { $end }, material { $ma
 
 trade-same-thread = { SAY($part, case: "start") }: ninguna galga distingue { LIST($families) }. Se aplica la menor de las dos presiones admisibles.
 trade-rating-unverified = La presión admisible { SAY($part, case: "of") }, { $pressure }, está sin verificar (fuente: { $source }). Confírmela con los datos del fabricante.
+trade-burst-not-known = { SAY($part, case: "start") }: los acoplamientos rápidos y las conexiones con grapa se ofrecen con presiones de rotura desde 3 veces la presión de trabajo. No se conoce la presión mínima de rotura del latiguillo: use el valor del fabricante.
 trade-outside-standard = -{ $dash } no es un tamaño de { $standard }: la presión admisible es la de un solo fabricante. Confírmela con los datos del fabricante de la manguera.
 trade-edition-not-entered = { $standard } -{ $dash } tiene presiones admisibles distintas según la edición ({ LIST($ratings) }), y no se ha indicado ninguna edición. Se aplica el valor menor, { $pressure }. La edición figura en el marcado impreso de la manguera.
 trade-edition-rating = { $edition }: { $pressure }
@@ -269,7 +270,7 @@ trade-compare-covers-same = Las mismas fundas y protecciones.
 trade-check-duplicate = { $row }: { $count } filas tienen la misma clave.
 trade-check-no-source = { $row }: la fila no tiene fuente.
 trade-check-unknown-word = { $row }: { $given } no se conoce en la columna { $column }.
-trade-check-memory-source = { $row }: una fila citada de memoria debe decirlo en su fuente.
+trade-check-memory-source = { $row }: una fila citada de memoria o por criterio propio debe decirlo al comienzo de su fuente.
 trade-check-diameter = { $row }: { $thread } tiene un diámetro de { $found } mm, la fila indica { $given } mm.
 trade-check-pitch = { $row }: { $thread } tiene un paso de { $found } mm, la fila indica { $given } mm.
 trade-check-tpi = { $row }: { $tpi } hilos por pulgada y un paso de { $given } mm no concuerdan.

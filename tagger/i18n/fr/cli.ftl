@@ -127,7 +127,7 @@ cli-too-many-batches = Cette liste a été traitée dix mille fois.
 
 ## Answers
 
-cli-tables-ok = Les tables sont cohérentes. Valeurs : { $count } (publiées : { $published }, pratique courante : { $practice }, citées de mémoire : { $memory }, de l'atelier : { $shop }).
+cli-tables-ok = Les tables sont cohérentes. Valeurs : { $count } (publiées : { $published }, pratique courante : { $practice }, non vérifiées : { $memory }, de l'atelier : { $shop }).
 cli-withdrawn = RETIRÉ, ne pas utiliser : { $reason }
 cli-pressure = Pression de service maximale : { $pressure }
 cli-hose = Tuyau : { $hose }

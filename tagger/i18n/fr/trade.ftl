@@ -21,6 +21,7 @@ trade-why-end-condition = La source de la pression pour { $end }, matière { $ma
 
 trade-same-thread = { SAY($part, case: "start") } : aucun calibre ne distingue { LIST($families) }. La plus basse des deux pressions admissibles s'applique.
 trade-rating-unverified = La pression admissible { SAY($part, case: "of") }, { $pressure }, n'est pas vérifiée (source : { $source }). Confirmez-la avec les données du fabricant.
+trade-burst-not-known = { SAY($part, case: "start") } : pour les coupleurs rapides et les raccords à agrafe, on trouve des pressions d'éclatement à partir de 3 fois la pression de service. La pression d'éclatement minimale du flexible n'est pas connue : utilisez la valeur du fabricant.
 trade-outside-standard = -{ $dash } n'est pas un module de { $standard } : la pression admissible est celle d'un seul fabricant. Confirmez-la avec les données du fabricant du tuyau.
 trade-edition-not-entered = { $standard } -{ $dash } a des pressions admissibles différentes selon l'édition ({ LIST($ratings) }), et aucune édition n'est indiquée. La valeur la plus basse, { $pressure }, s'applique. L'édition figure sur la ligne de marquage.
 trade-edition-rating = { $edition } : { $pressure }
@@ -269,7 +270,7 @@ trade-compare-covers-same = Les mêmes protections du tuyau.
 trade-check-duplicate = { $row } : { $count } lignes ont la même clé.
 trade-check-no-source = { $row } : la ligne n'a pas de source.
 trade-check-unknown-word = { $row } : { $given } n'est pas connu dans la colonne { $column }.
-trade-check-memory-source = { $row } : une ligne donnée de mémoire doit le dire dans sa source.
+trade-check-memory-source = { $row } : une ligne donnée de mémoire ou par jugement doit le dire au début de sa source.
 trade-check-diameter = { $row } : { $thread } a un diamètre de { $found } mm, la ligne indique { $given } mm.
 trade-check-pitch = { $row } : { $thread } a un pas de { $found } mm, la ligne indique { $given } mm.
 trade-check-tpi = { $row } : { $tpi } filets par pouce et un pas de { $given } mm ne concordent pas.

@@ -137,6 +137,10 @@ def dimension(row: Row) -> str:
         mm = float(sum(Fraction(p) for p in printed.split())) * 25.4 if what == "hex_in" else float(printed)
         kept = [h.hex_mm for h in tables().hexes if (h.family, h.size) == key]
         return SAME if any(abs(h - mm) < 0.06 for h in kept) else f"kept as {kept}"
+    if what.startswith(("plain", "tube")):
+        return _plain(key, what, float(printed))
+    if what == "hose_dash":
+        return SAME if int(printed) in tables().natural_hose(*key) else "is not its hose"
     thread = tables().threads[key]
     checks: dict[str, Callable[[], bool]] = {
         "thread": lambda: printed in thread.thread,
@@ -151,6 +155,15 @@ def dimension(row: Row) -> str:
         if checks[what]()
         else f"kept as {thread.thread}, {thread.thread_od_mm} mm, {thread.female_minor_mm} mm"
     )
+
+
+def _plain(key: tuple[Connection, str], what: str, printed: float) -> str:
+    """What a caliper reads on a coupler's nose or a banjo's hole, or the tube of a series ("tube L")."""
+    kept = tables().plain_ends[key]
+    if what.startswith("tube"):
+        kept = tuple(r for r in kept if r.series == what.split()[1])
+    figures = {r.diameter_max_mm if what == "plain_max_mm" else r.diameter_min_mm for r in kept}
+    return SAME if figures == {printed} else f"kept as {figures}"
 
 
 def outcomes() -> Iterator[tuple[str, str]]:

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 FOLDER = Path(__file__).parent
-TO_BAR = {"bar": 1.0, "psi": 0.0689476, "MPa": 10.0}
+TO_BAR = {"bar": 1.0, "psi": 0.0689476, "MPa": 10.0, "kgf/cm2": 0.980665}
 TO_NM = {"N·m": 1.0, "lbf·ft": 1.355818, "lbf·in": 0.112985}
 
 

@@ -48,4 +48,5 @@ def test_nobody_reads_how_we_call_a_source_among_ourselves() -> None:
 def test_memory_and_practice_are_graded_as_such() -> None:
     for row in RAW["sources"]:
         assert (row.grade == "memory") == ("memory" in row.source), row.source
+        assert (row.grade == "judgement") == row.source.startswith("judgement"), row.source
         assert (row.grade == "practice") == ("common practice" in row.source), row.source
