@@ -11,7 +11,7 @@ from starlette.datastructures import FormData, UploadFile
 from starlette.responses import Response, StreamingResponse
 
 from api.bench.page import NOT_FOUND, go, refused, render
-from api.shared import list_import, spreadsheets
+from api.shared import list_columns, list_import, spreadsheets
 from api.shared.epcis import document_lines
 from api.shared.full_export import archive
 from api.web.identity import Counter, Manager, OwnForm
@@ -61,7 +61,7 @@ def read_list(request: Request, me: Counter, form: OwnForm) -> Response:
         cells = list_import.read(file.filename, file.file.read(list_import.MAX_BYTES + 1))
     except SpecError as error:
         return _page(request, error.problems)
-    return _matching(request, file.filename, cells, list_import.guess(cells[0]), secrets.token_urlsafe(12))
+    return _matching(request, file.filename, cells, list_columns.guess(cells[0]), secrets.token_urlsafe(12))
 
 
 def _matching(
@@ -80,6 +80,7 @@ def _matching(
         name=name,
         cells=cells,
         match=match,
+        units=[list_columns.unit_of(theirs, ours) for theirs, ours in zip(cells[0], match, strict=False)],
         packed=list_import.pack(cells),
         columns=lists.columns(),
         key=key,

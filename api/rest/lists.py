@@ -12,7 +12,7 @@ from starlette.responses import Response
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, FieldProblem
 from api.rest.shared import Answer, AsCounter, RegisterOut, TheStore, answers_with
-from api.shared import list_import, spreadsheets
+from api.shared import list_columns, list_import, spreadsheets
 from api.web.language import translator_of
 from api.web.state import store_of, tables_of
 from tagger import lists
@@ -92,7 +92,7 @@ def _read(
     request: Request, file: UploadFile, match: list[str] | None
 ) -> tuple[list_import.Cells, list[str], list_import.Dry]:
     cells = list_import.read(file.filename or "list.csv", file.file.read(list_import.MAX_BYTES + 1))
-    ours = list_import.guess(cells[0]) if match is None else match
+    ours = list_columns.guess(cells[0]) if match is None else match
     known = {*lists.columns(), ""}
     problems = [
         Problem("match", name, Message("rest-not-a-column", name=name, columns=tuple(lists.columns())))

@@ -6,13 +6,14 @@ import datetime as dt
 import json
 import re
 import tempfile
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from openpyxl.utils import get_column_letter
 
+from api.shared import list_columns
 from tagger import lists
 from tagger.errors import Problem, SpecError, TaggerError
 from tagger.messages import Message
@@ -24,27 +25,6 @@ from tagger.trade.tables import Tables
 
 Cells = list[list[object]]
 MAX_BYTES, MAX_ROWS = 5_000_000, 5_000
-
-_ALSO: dict[str, tuple[str, ...]] = {
-    "hose.standard": ("hose", "hose type", "standard", "hose standard"),
-    "hose.dash": ("dash", "hose size", "hose dash", "size"),
-    "hose.part": ("hose part", "hose part number", "part number"),
-    "hose.lot": ("hose lot", "reel lot", "reel", "batch"),
-    "end_a.connection": ("end a", "fitting a", "connection a", "end 1", "fitting 1"),
-    "end_b.connection": ("end b", "fitting b", "connection b", "end 2", "fitting 2"),
-    "end_a.dash": ("dash a", "size a"),
-    "end_b.dash": ("dash b", "size b"),
-    "end_a.shape": ("shape a",),
-    "end_b.shape": ("shape b",),
-    "length_mm": ("length", "overall length", "oal", "cut length mm"),
-    "clocking_deg": ("clocking", "angle", "orientation"),
-    "quantity": ("qty", "count", "pcs", "pieces", "number of"),
-    "customer": ("client",),
-    "machine": ("equipment", "unit"),
-    "position": ("location", "place"),
-    "note": ("remark", "remarks", "comment"),
-}
-"""Headings that customers write, as far as they are plain."""
 
 
 @dataclass(frozen=True)
@@ -80,17 +60,6 @@ def read(name: str, data: bytes) -> Cells:
     return table
 
 
-def guess(heading: Sequence[object]) -> list[str]:
-    """For each of their columns ours, where it is plain; "" where it is not. None twice."""
-    names = {_bare(column): column for column in lists.columns()}
-    names |= {_bare(other): column for column, others in _ALSO.items() for other in others}
-    found: list[str] = []
-    for cell in heading:
-        ours = names.get(_bare(str(cell or "")), "")
-        found.append("" if ours in found else ours)
-    return found
-
-
 def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date, store: Store) -> Dry:
     """Reads every row, asks the trade and what the lots are known as; writes nothing.
 
@@ -99,6 +68,8 @@ def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date, 
     chosen = [place for place, ours in enumerate(match) if ours]
     problems: list[tuple[str, Problem]] = []
     twice = sorted({ours for ours in match if ours and list(match).count(ours) > 1})
+    problems += _of_the_heading(table[0], match)
+    units = [list_columns.unit_of(table[0][place], match[place]) for place in chosen]
     problems += [
         ("heading", Problem(ours, None, Message("papers-list-matched-twice", column=ours))) for ours in twice
     ]
@@ -106,7 +77,11 @@ def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date, 
     numbers: list[int] = []
     known: dict[str, Assessment] = {}
     for place, cells in enumerate([] if twice else table[1:], 2):
-        here = [cells[c] if c < len(cells) else None for c in chosen]
+        here = [
+            list_columns.with_unit(cells[c] if c < len(cells) else None, unit)
+            for c, unit in zip(chosen, units, strict=True)
+        ]
+        problems += _outside(place, cells, len(match))
         if all(cell in (None, "") for cell in here):
             continue
         try:
@@ -133,6 +108,21 @@ def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date, 
         (_cell(problem.field, numbers[row], match), problem) for row, problem in store.lot_problems(rows)
     ]
     return Dry(tuple(rows), tuple(numbers), tuple(problems))
+
+
+def _of_the_heading(heading: Sequence[object], match: Sequence[str]) -> Iterator[tuple[str, Problem]]:
+    """A cut length that was matched to the overall length: they differ by the fittings' cut-offs."""
+    for place, (theirs, ours) in enumerate(zip(heading, match, strict=False), 1):
+        if ours == "length_mm" and list_columns.is_cut_length(theirs):
+            wrong = Message("papers-list-cut-length", heading=str(theirs))
+            yield f"{get_column_letter(place)}1", Problem(ours, str(theirs), wrong)
+
+
+def _outside(row: int, cells: Sequence[object], width: int) -> Iterator[tuple[str, Problem]]:
+    """A filled cell beyond the heading: a decimal comma that split a figure in two, mostly."""
+    for place, cell in enumerate(cells[width:], width + 1):
+        if cell not in (None, ""):
+            yield f"{get_column_letter(place)}{row}", Problem("", cell, Message("papers-list-cell-outside"))
 
 
 def _behind(found: Sequence[Problem], row: dict[str, object], tables: Tables) -> list[Problem]:
@@ -192,10 +182,6 @@ def unpack(text: str) -> Cells:
 
 def _unpacked(cell: Any) -> object:
     return dt.datetime.fromisoformat(cell["date"]) if isinstance(cell, dict) else cell
-
-
-def _bare(text: str) -> str:
-    return re.sub(r"[^a-z0-9.]", "", text.lower().replace("_", "").replace(" ", ""))
 
 
 _ROW = re.compile(r"^row 2\.?")

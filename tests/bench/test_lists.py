@@ -242,3 +242,49 @@ def test_a_list_holds_to_the_shops_length_bands(
         bench.submit("/bench/lists/run", form)
     [kept] = store.find().assemblies
     assert kept.assessment == assess(kept.spec, length_bands=bands)
+
+
+OWN = "Hose type,Dash,end_a.connection,end_a.dash,end_a.form,end_b.connection,end_b.dash,end_b.form"
+ROW = "R2,12,sae_37_flare,12,female_swivel,sae_37_flare,12,female_swivel"
+
+
+def _lengths(bench: Bench, store: Store, heading: str, *cells: str, delimiter: str = ",") -> list[float]:
+    text = "\n".join((f"{OWN},{heading}", *(f"{ROW},{cell}" for cell in cells)))
+    _, form = _upload(bench, text.replace(",", delimiter).replace("#", ",").encode(), "list.csv")
+    assert form["match"][-1] == "length_mm"  # type: ignore[index]
+    assert bench.submit("/bench/lists/run", form).status_code == 200
+    return [item.spec.length_mm for item in reversed(store.find().assemblies)]
+
+
+def test_the_unit_in_a_heading_is_read(bench: Bench, store: Store) -> None:
+    lengths = _lengths(bench, store, "Length (in)", "236", "49 1/4", "900 mm")
+    assert lengths == [5994.4, 1251.0, 900.0]
+
+
+@pytest.mark.parametrize(
+    ("heading", "mm"), [("OAL mm", 50.0), ("Overall length [cm]", 500.0), ("Length ft", 15240.0)]
+)
+def test_each_unit_that_a_heading_may_name(bench: Bench, store: Store, heading: str, mm: float) -> None:
+    assert _lengths(bench, store, heading, "50") == [mm]
+
+
+def test_a_decimal_comma_is_read_as_one(bench: Bench, store: Store) -> None:
+    assert _lengths(bench, store, "Length (in)", "49#25", delimiter=";") == [1251.0]
+
+
+def test_a_decimal_comma_that_split_a_row_is_told_and_not_dropped(bench: Bench, store: Store) -> None:
+    text = f"{OWN},Length (in),Machine\n{ROW},49,25,Loader 4\n"
+    _, form = _upload(bench, text.encode(), "list.csv")
+    dry = bench.submit("/bench/lists/dry", form)
+    assert "A decimal comma may have split a value in two" in dry.text and ">K2<" in dry.text
+    bench.submit("/bench/lists/run", form)
+    assert store.count() == 0
+
+
+def test_a_cut_length_never_fills_the_overall_length(bench: Bench, store: Store) -> None:
+    _, form = _upload(bench, f"{OWN},Cut length mm\n{ROW},1100\n".encode(), "list.csv")
+    assert form["match"][-1] == ""  # type: ignore[index]
+    form["match"] = [*form["match"][:-1], "length_mm"]  # type: ignore[index]
+    refused = bench.submit("/bench/lists/run", form)
+    assert refused.status_code == 422 and store.count() == 0
+    assert "not the overall length" in refused.text

@@ -661,6 +661,7 @@ bench-match-matched = Zugeordnete Spalten
 bench-match-theirs = Spalte der Datei
 bench-match-sample = Beispielzeilen
 bench-match-ours = Feld
+bench-match-unit = Einheit aus der Überschrift: { $unit }
 bench-match-no-heading = (ohne Überschrift)
 bench-match-field-for = Feld für { $column }
 bench-match-field-for-number = Feld für Spalte { $number }

@@ -661,6 +661,7 @@ bench-match-matched = Columns matched
 bench-match-theirs = Column in file
 bench-match-sample = Sample rows
 bench-match-ours = Field
+bench-match-unit = Unit from the heading: { $unit }
 bench-match-no-heading = (no heading)
 bench-match-field-for = Field for { $column }
 bench-match-field-for-number = Field for column { $number }

@@ -661,6 +661,7 @@ bench-match-matched = Columnas asignadas
 bench-match-theirs = Columna del archivo
 bench-match-sample = Filas de muestra
 bench-match-ours = Campo
+bench-match-unit = Unidad del encabezado: { $unit }
 bench-match-no-heading = (sin título)
 bench-match-field-for = Campo para { $column }
 bench-match-field-for-number = Campo para la columna { $number }

@@ -661,6 +661,7 @@ bench-match-matched = Colonnes associées
 bench-match-theirs = Colonne du fichier
 bench-match-sample = Exemples
 bench-match-ours = Champ
+bench-match-unit = Unité de l'en-tête : { $unit }
 bench-match-no-heading = (sans titre)
 bench-match-field-for = Champ pour { $column }
 bench-match-field-for-number = Champ pour la colonne { $number }
