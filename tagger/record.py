@@ -21,6 +21,7 @@ class Record:
     customer: str | None = None
     machine: str | None = None
     position: str | None = None  # where on the machine
+    reason: str | None = None  # why it was built although a source speaks of a danger
 
 
 RECORD_FIELDS = tuple(field.name for field in fields(Record))

@@ -15,7 +15,7 @@ from tagger.code import payload
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.record import MAX_LENGTH, recorded
-from tagger.spec import MAX_COUNT, AssemblySpec, Hose
+from tagger.spec import MAX_COUNT, AssemblySpec, Danger, Hose
 from tagger.store import designs
 from tagger.store.base import Part, compact, fingerprint, in_chunks, not_registered
 from tagger.store.changes import refuse_unread_changes
@@ -26,6 +26,7 @@ from tagger.store.lots import refuse_other_hoses
 from tagger.store.models import AssemblyRow, OrderRow, RegistrationRow
 from tagger.store.values import Assembly, Kind, Registration, Withdrawal
 from tagger.store.withdrawals import holding, lot_key, refuse_withdrawn_lots
+from tagger.trade import temperature
 from tagger.trade.results import Assessment
 
 MAX_RUN = 100_000  # in one act
@@ -193,10 +194,28 @@ def _prepare(rows: Sequence[Registration]) -> list[_Prepared]:
     return prepared
 
 
+def _refuse_danger_without_reason(row: Registration) -> None:
+    """A danger of fluid, heat or cold is written on the tag; whoever builds it has written down why.
+
+    A pressure whose source names that very fluid and temperature is such a reason.
+    """
+    given = row.spec.working_pressure
+    if (row.reason and row.reason.strip()) or (given is not None and temperature.lifts(given, row.spec)):
+        return
+    against = [
+        Problem("reason", None, Message("store-danger-reason", danger=warning.message))
+        for warning in row.assessment.warnings
+        if warning.danger not in (None, Danger.PRESSURE)
+    ]
+    if against:
+        raise StoreError(against)
+
+
 def _columns(row: Registration) -> dict[str, Any]:
     if not 1 <= row.count <= MAX_COUNT:
         wrong = Message("store-quantity-not-valid", count=row.count, most=MAX_COUNT)
         raise StoreError(Problem("count", row.count, wrong))
+    _refuse_danger_without_reason(row)
     content = row.assessment.content_of(row.spec, row.built_on)
     digits = payload.encode(content)
     printed = payload.decode(digits)
@@ -277,7 +296,7 @@ def _refuse_unknown_orders(session: Session, rows: Sequence[Registration]) -> No
 
 def _said(row: _Prepared, known_as: Sequence[Hose]) -> dict[str, Any]:
     """What the first line of history keeps of how it was registered."""
-    data = {k: v for k in ("replaces", "order_reference") if (v := row.columns[k])}
+    data = {k: v for k in ("replaces", "order_reference", "reason") if (v := row.columns[k])}
     if known_as:
         data["lot_reason"] = row.asked.lot_reason
         data["lot_known_as"] = [hose.model_dump(mode="json", exclude_none=True) for hose in known_as]

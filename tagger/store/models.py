@@ -99,6 +99,7 @@ class AssemblyRow(Table):
     customer: Mapped[str | None] = mapped_column(Line(MAX_LENGTH, "customer"), index=True)
     machine: Mapped[str | None] = mapped_column(Line(MAX_LENGTH, "machine"))
     position: Mapped[str | None] = mapped_column(Line(MAX_LENGTH, "position"))
+    reason: Mapped[str | None] = mapped_column(Line(MAX_LENGTH, "reason"))
     replaces: Mapped[str | None] = mapped_column(Line(11, "replaces"), index=True)
     order_reference: Mapped[str | None] = mapped_column(Line(12, "order_reference"), index=True)
     registered_by: Mapped[str | None] = mapped_column(Line(80, "registered_by"))

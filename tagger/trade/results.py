@@ -129,6 +129,11 @@ class Warning_(_Value):
         """The message in English, for logs, tests and programs."""
         return english(self.message)
 
+    @property
+    def danger(self) -> Danger | None:
+        """The danger that a tag carries for it."""
+        return _DANGERS.get(self.code)
+
     @model_validator(mode="before")
     @classmethod
     def _kept_as_text(cls, data: Any) -> Any:
@@ -207,6 +212,12 @@ class Assessment(_Value):
         """As it is stored: messages as ids and values, no text in any language."""
         return self.model_dump(mode="json", exclude={"warnings": {"__all__": {"text"}}})
 
+    @property
+    def dangers(self) -> tuple[Danger, ...]:
+        """What is asked of the assembly beyond a source, as its tag says it."""
+        found = {warning.danger for warning in self.warnings}
+        return tuple(danger for danger in Danger if danger in found)
+
     def content_of(self, spec: AssemblySpec, built_on: date | None = None) -> TagContent:
         """What a tag for this spec carries."""
         rated = self.working_pressure
@@ -215,14 +226,13 @@ class Assessment(_Value):
         of = [(name, parts[name]) for name in _PARTS if name in parts]
         unknown = tuple(name for name, part in of if part.value_bar is None and not known)
         unverified = tuple(name for name, part in of if part.standing == "unverified")
-        dangers = {_DANGERS[w.code] for w in self.warnings if w.code in _DANGERS}
         return TagContent(
             spec=spec.carried(),
             working_pressure_bar=rated.value_bar,
             at_most_bar=None if known else rated.at_most_bar,
             unknown_parts=unknown,
             unverified_parts=unverified,
-            dangers=tuple(danger for danger in Danger if danger in dangers),
+            dangers=self.dangers,
             tighten_a=carried_tightening(self.end_a),
             tighten_b=carried_tightening(self.end_b),
             built_on=built_on,

@@ -219,7 +219,8 @@ def test_a_figure_not_known_is_said_to_be_not_known(client: TestClient) -> None:
 def test_a_hose_asked_to_work_outside_its_limits_shows_the_danger_before_the_plate(
     client: TestClient, store: Store
 ) -> None:
-    hot = register(store, max_temperature_c=150)
+    spec = AssemblySpec.read(SPEC | {"max_temperature_c": 150})
+    [hot] = store.register(spec, assess(spec), reason="trial on a test stand")
     page = client.get(path(hot)).text
     seen = text(page)
     assert seen.index("is above the maximum temperature") < seen.index("Max. working pressure")

@@ -146,6 +146,7 @@ words-basis-torque = nach Anziehdrehmoment
 words-record-customer = Kunde
 words-record-machine = Maschine
 words-record-position = Einbauort
+words-record-reason = Grund trotz Gefahr
 
 ## An assembly in words
 

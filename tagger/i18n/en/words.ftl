@@ -136,6 +136,7 @@ words-basis-torque = by torque
 words-record-customer = Customer
 words-record-machine = Machine
 words-record-position = Position
+words-record-reason = Reason despite a danger
 
 ## An assembly in words
 

@@ -146,6 +146,7 @@ words-basis-torque = por par de apriete
 words-record-customer = Cliente
 words-record-machine = Máquina
 words-record-position = Posición
+words-record-reason = Motivo pese a un peligro
 
 ## An assembly in words
 

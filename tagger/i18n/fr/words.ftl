@@ -146,6 +146,7 @@ words-basis-torque = par couple de serrage
 words-record-customer = Client
 words-record-machine = Machine
 words-record-position = Emplacement
+words-record-reason = Raison malgré un danger
 
 ## An assembly in words
 
