@@ -126,7 +126,7 @@ def _nested(given: dict[str, object]) -> dict[str, Any]:
             inner = inner.setdefault(parent, {})
         if last == "covers":
             value = [part.strip() for part in str(value).split(";") if part.strip()]
-        elif last in ("lot", "part", "edition", "size", "note", "standard"):
+        elif last in ("lot", "part", "edition", "size", "note", "standard", "fitting"):
             value = str(value)
         elif last in ("dash", "hose_dash"):
             value = str(value)  # a spreadsheet makes the number -12 of what the trade writes -12

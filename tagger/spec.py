@@ -216,6 +216,7 @@ class End(_Value):
     ``description``: with the connection ``other``, what the end is, its thread included.
     ``series``: heavy or light, in families where one thread is made in both; None is not known.
     ``shape``: straight, elbow_45, elbow_90, or the bend in whole degrees.
+    ``fitting``: the stock number under which the shop keeps this fitting.
     ``rating``: the fitting manufacturer's; no tag carries it.
     """
 
@@ -229,6 +230,7 @@ class End(_Value):
     drop_mm: Annotated[float, *_LENGTH, _bounded(1, 400)] | None = None
     material: Material = Material.CARBON_STEEL
     hose_dash: Dash | None = None
+    fitting: str | None = Field(default=None, min_length=1, max_length=40)
     lot: str | None = Field(default=None, max_length=40)
     rating: GivenRating | None = None
 
@@ -388,13 +390,21 @@ class AssemblySpec(_Value):
         data.setdefault("clocking_deg", None)
         return data
 
+    def to_build_again(self) -> AssemblySpec:
+        """The spec that the next hose is begun from: its lots are other ones, and must be given again."""
+        gone: dict[str, Any] = {"lot": None}
+        parts = {name: getattr(self, name).model_copy(update=gone) for name in ("hose", "end_a", "end_b")}
+        return self.model_copy(update=parts).without_ratings()
+
     def without_lots(self) -> AssemblySpec:
-        """The spec as strangers may see it: a part number or a lot names who delivered what, and when."""
+        """The spec as strangers may see it: a part number, a stock number or a lot names who delivered
+        what, and when."""
+        gone = {"lot": None, "fitting": None}
         return self.model_copy(
             update={
                 "hose": self.hose.model_copy(update={"part": None, "lot": None}),
-                "end_a": self.end_a.model_copy(update={"lot": None}),
-                "end_b": self.end_b.model_copy(update={"lot": None}),
+                "end_a": self.end_a.model_copy(update=gone),
+                "end_b": self.end_b.model_copy(update=gone),
             }
         )
 

@@ -12,7 +12,7 @@ from starlette.responses import JSONResponse, Response
 from api.bench import form as forms
 from api.bench.page import go, spoken
 from api.settings import ClockingSense
-from api.shared.scan_look_up import Scanned, look_up, spec_on, without_lots
+from api.shared.scan_look_up import Scanned, look_up, spec_on
 from api.web.identity import Builder
 from api.web.state import settings_of, store_of
 from tagger.code import link
@@ -32,7 +32,7 @@ def begin(request: Request) -> dict[str, Any]:
     if reference := asked.get("order"):
         order = store.order(reference)
         ours = order.number if order.number and store.known(order.number) else None
-        fields |= forms.fields_of(without_lots(order.spec), sense)
+        fields |= forms.fields_of(order.spec.to_build_again(), sense)
         fields |= {"replaces": ours or "", "order_reference": order.reference, "count": str(order.quantity)}
         fields |= (
             _placed(store.assembly(ours))
@@ -42,7 +42,7 @@ def begin(request: Request) -> dict[str, Any]:
         return fields
     if text := asked.get("tag"):
         found, number = spec_on(store, text)
-        fields |= forms.fields_of(without_lots(found), sense)
+        fields |= forms.fields_of(found.to_build_again(), sense)
         if store.known(number):
             fields |= _placed(store.assembly(number))
             fields["replaces"] = number if asked.get("replaces") else ""

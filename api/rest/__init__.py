@@ -6,6 +6,7 @@ from api.rest import (
     assemblies,
     examples,
     exports,
+    fittings,
     lists,
     machine,
     orders,
@@ -33,6 +34,7 @@ for part in (
     orders,
     withdrawals,
     shop,
+    fittings,
     people,
     exports,
 ):

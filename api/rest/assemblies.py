@@ -28,7 +28,7 @@ from api.rest.shared import (
 )
 from api.shared import spreadsheets
 from api.shared.label_files import one_of, pdf_of, template_of
-from api.web.state import queue_of, settings_of
+from api.web.state import queue_of, settings_of, store_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.record import Record
@@ -122,7 +122,7 @@ def _rows(request: Request, body: RunIn) -> list[Registration]:
 
 def _row(request: Request, body: RegisterIn) -> Registration:
     given = body.model_dump(exclude={"spec", "built_on"})
-    spec = spec_of(body.spec)
+    spec = spec_of(store_of(request), body.spec)
     today = datetime.now(UTC).date()
     if body.built_on and body.built_on > today + timedelta(days=1):  # somewhere it is already tomorrow
         raise StoreError(

@@ -42,7 +42,7 @@ def add(store: TheStore, token: AsBuilder, body: OrderIn, once: DoOnce) -> Order
         refuse_past(body.needed_by, store.now().date())
         order = store.request_order(
             number=body.number,
-            spec=spec_of(body.spec) if body.spec else None,
+            spec=spec_of(store, body.spec) if body.spec else None,
             quantity=body.quantity,
             needed_by=body.needed_by,
             reference=body.reference,

@@ -22,10 +22,10 @@ class ScanOut(Answer):
 
     Of a tag: ``number``, the ``spec`` to build again (without lots), and its ``record`` where it is
     registered here. Of a lot: ``hose`` as the newest assembly built from it has it, or ``end``, which
-    carries it there. ``withdrawals`` are those that hold: what they name must not be used.
+    carries it there. Of a stock number: the ``end`` that the shop's fitting makes. ``withdrawals`` are those that hold: what they name must not be used.
     """
 
-    kind: Literal["tag", "hose_lot", "fitting_lot", "unknown"]
+    kind: Literal["tag", "fitting", "hose_lot", "fitting_lot", "unknown"]
     text: str
     say: str
     number: str | None
@@ -91,7 +91,7 @@ def scan(
         number=tag_number.format(found.number) if found.number else None,
         spec=spec if found.kind == "tag" else None,
         hose=spec["hose"] if found.kind == "hose_lot" else None,
-        end=spec[found.end] if found.end else None,
+        end=found.fitting.spec_end() if found.fitting else spec[found.end] if found.end else None,
         record=AssemblyOut.of(found.record, request) if found.record else None,
         withdrawals=[WithdrawalOut.of(item) for item in found.withdrawals],
     )

@@ -246,14 +246,17 @@ SpecIn = Annotated[
 ]
 
 
-def spec_of(given: dict[str, Any]) -> AssemblySpec:
-    """Raises SpecError naming every field that is wrong."""
-    return AssemblySpec.read(given)
+def spec_of(store: Store, given: dict[str, Any]) -> AssemblySpec:
+    """The spec that was sent, filled in from the shop's stock numbers that it names.
+
+    Raises SpecError naming every field that is wrong.
+    """
+    return store.read_spec(given)
 
 
 def assess_of(request: Request, spec: dict[str, Any]) -> Assessment:
     """What the trade says, with the shop's own tables and length bands."""
-    return assess(spec_of(spec), tables_of(request))
+    return assess(spec_of(store_of(request), spec), tables_of(request))
 
 
 def assembly_at(store: Store, number: str) -> Assembly:

@@ -101,7 +101,7 @@ def recipe(store: TheStore, token: AsBuilder, name: str) -> RecipeOut:
 
 @router.put("/recipes/{name:path}", tags=["recipes"], summary="Save a spec under a name (without lots)")
 def save_recipe(store: TheStore, token: AsBuilder, name: str, spec: SpecIn) -> RecipeOut:
-    return RecipeOut.of(store.save_recipe(name, spec_of(spec), by=token.name))
+    return RecipeOut.of(store.save_recipe(name, spec_of(store, spec), by=token.name))
 
 
 @router.delete("/recipes/{name:path}", tags=["recipes"], summary="Delete a saved spec and return it")

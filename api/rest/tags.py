@@ -152,9 +152,14 @@ def preflight(
     response_class=Response,
 )
 def preview_tag(
-    request: Request, token: AsBuilder, spec: SpecIn, form: Literal["pdf", "png"], template: str | None = None
+    request: Request,
+    store: TheStore,
+    token: AsBuilder,
+    spec: SpecIn,
+    form: Literal["pdf", "png"],
+    template: str | None = None,
 ) -> Response:
-    settings, wanted, assessed = settings_of(request), spec_of(spec), assess_of(request, spec)
+    settings, wanted, assessed = settings_of(request), spec_of(store, spec), assess_of(request, spec)
     tag = preview(Registration(wanted, assessed, built_on=datetime.now(UTC).date()), settings)
     label = template_of(template or settings.label_template, settings)
     return Response(one_of(tag, label, settings.printer_dpi, form), media_type=TAG_MEDIA[form])

@@ -16,6 +16,7 @@ from tagger.errors import TaggerError
 from tagger.spec import AssemblySpec
 from tagger.store import Store
 from tagger.trade import assess, likeforlike, report
+from tagger.trade.cutting import cut
 from tagger.trade.identifying import identify as identifying
 
 router = APIRouter(responses=RESPONSES, tags=["trade"])
@@ -65,10 +66,10 @@ def identify(request: Request, token: AsBuilder, body: MeasuredIn) -> dict[str, 
 
 
 @router.post("/check", summary="Assess a spec without registering it")
-def check(request: Request, token: AsBuilder, spec: SpecIn) -> dict[str, Any]:
-    wanted = spec_of(spec)
-    found = assess(wanted, tables_of(request))
-    return report.assessment(wanted, found, translator_of(request))
+def check(request: Request, store: TheStore, token: AsBuilder, spec: SpecIn) -> dict[str, Any]:
+    t, wanted = translator_of(request), spec_of(store, spec)
+    found, to_cut = assess(wanted, tables_of(request)), cut(wanted, store.fittings_of(wanted))
+    return report.assessment(wanted, found, t) | {"cut_length": report.cut(to_cut, t)}
 
 
 @router.post("/compare", summary="Check whether one assembly can replace another")
@@ -79,6 +80,6 @@ def compare(request: Request, store: TheStore, token: AsBuilder, body: CompareIn
 
 def _spec(name: str, given: dict[str, Any] | str, store: Store) -> AssemblySpec:
     try:
-        return spec_on(store, given)[0] if isinstance(given, str) else spec_of(given)
+        return spec_on(store, given)[0] if isinstance(given, str) else spec_of(store, given)
     except TaggerError as error:
         raise error.within(name) from None

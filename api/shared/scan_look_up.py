@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from tagger import phrases
 from tagger.code import link, payload
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
@@ -14,6 +15,7 @@ from tagger.spec import AssemblySpec, Hose
 from tagger.store import Assembly, Filter, Store, Withdrawal
 from tagger.store.lots import named
 from tagger.store.withdrawals import lot_key
+from tagger.trade.fittings import Fitting
 from tagger.trade.one_hose import one_hose
 from tagger.trade.tables import tables
 
@@ -24,10 +26,11 @@ class Scanned:
 
     ``end`` names the end that carries a fitting lot there; ``record`` is a tag's own, where it is
     registered here; ``withdrawals`` are those that hold for the tag or the lot. ``several``: the lot is
-    known as more than one hose, so it does not say which.
+    known as more than one hose, so it does not say which. ``fitting`` is the shop's, of a stock
+    number.
     """
 
-    kind: Literal["tag", "hose_lot", "fitting_lot", "unknown"]
+    kind: Literal["tag", "fitting", "hose_lot", "fitting_lot", "unknown"]
     text: str
     say: Message
     number: str | None = None
@@ -36,22 +39,23 @@ class Scanned:
     record: Assembly | None = None
     withdrawals: tuple[Withdrawal, ...] = ()
     several: bool = False
+    fitting: Fitting | None = None
 
 
 def look_up(store: Store, text: str) -> Scanned:
-    """What the text is, and what is known of it; a tag first, then a lot."""
+    """What the text is, and what is known of it; a tag first, then a stock number, then a lot."""
     text = _label(text)
     try:
         spec, number = spec_on(store, text)
     except TaggerError:
-        return _lot(store, text)
+        return _fitting(store, text) or _lot(store, text)
     record = store.assembly(number) if store.known(number) else None
     held = record.withdrawals if record else ()
     shown = tag_number.format(number)
     say = Message("papers-scanned-tag", number=shown)
     if held:
         say = Message("papers-scanned-tag-withdrawn", number=shown, reasons=_reasons(held))
-    return Scanned("tag", text, say, number, without_lots(spec), record=record, withdrawals=held)
+    return Scanned("tag", text, say, number, spec.to_build_again(), record=record, withdrawals=held)
 
 
 def spec_on(store: Store, text: str) -> tuple[AssemblySpec, str]:
@@ -68,11 +72,6 @@ def spec_on(store: Store, text: str) -> tuple[AssemblySpec, str]:
     raise StoreError(Problem("tag", shown, Message("guard-tag-without-spec", number=shown)))
 
 
-def without_lots(spec: AssemblySpec) -> AssemblySpec:
-    """The next hose comes from other reels and bins: their lots must be given again."""
-    return spec.carried().model_copy(update={"note": spec.note})
-
-
 def _label(text: str) -> str:
     """What a scanner sends for a label, without the mark of the symbology and of GS1's lot (AI 10)."""
     text = text.strip()
@@ -80,6 +79,13 @@ def _label(text: str) -> str:
         text = text[3:]
         text = text[2:] if text.startswith("10") else text
     return text.removeprefix("(10)")
+
+
+def _fitting(store: Store, text: str) -> Scanned | None:
+    for fitting in store.fittings_named([text]).values():
+        say = Message("papers-scanned-fitting", number=fitting.stock_number, end=phrases.end(fitting.end))
+        return Scanned("fitting", text, say, fitting=fitting)
+    return None
 
 
 def _lot(store: Store, text: str) -> Scanned:

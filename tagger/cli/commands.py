@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING, Any
 from tagger import phrases, rated
 from tagger.errors import Problem, SpecError
 from tagger.i18n import Translator
-from tagger.intake import unusable
+from tagger.intake import json_value, unusable
 from tagger.messages import Message, pressure, temperature
 from tagger.record import recorded
 from tagger.spec import AssemblySpec, TagContent
@@ -23,6 +23,7 @@ if TYPE_CHECKING:  # each command loads only what it needs: `tagger schema` open
     from tagger.printing.content import Tag
     from tagger.settings import ShopSettings
     from tagger.store import Assembly, Event, Store
+    from tagger.trade.fittings import Fittings
 
 Answer = tuple[dict[str, Any], str]  # the --json answer, and the same for people
 
@@ -64,10 +65,13 @@ def check(a: argparse.Namespace, t: Translator) -> Answer:
     """Assesses a spec: rating, limits, tightening, warnings."""
     from tagger.cli.report import assessment_text
     from tagger.trade import assess, report
+    from tagger.trade.cutting import cut
 
-    spec = _read_spec(a.spec)
+    spec, fittings = _read_spec_with_fittings(a.spec)
     found = assess(spec, shop_settings().tables(), length_bands=a.length_bands)
-    return report.assessment(spec, found, t), assessment_text(spec, found, t)
+    to_cut = cut(spec, fittings)
+    text = "\n".join([assessment_text(spec, found, t), *map(t, to_cut.lines())])
+    return report.assessment(spec, found, t) | {"cut_length": report.cut(to_cut, t)}, text
 
 
 def compare(a: argparse.Namespace, t: Translator) -> Answer:
@@ -100,6 +104,22 @@ def tables(_: argparse.Namespace, t: Translator) -> Answer:
     return answer, t(ok)
 
 
+def fittings(a: argparse.Namespace, t: Translator) -> Answer:
+    """The shop's fittings; reads a list in, all of it or nothing, or takes one out."""
+    from tagger import shop_lists
+
+    with open_store() as store:
+        if a.file:
+            rows = shop_lists.read_fittings(shop_lists.table_of(a.file), shop_settings().tables())
+            found = store.keep_fittings(rows)
+        elif a.drop:
+            found = [store.drop_fitting(a.drop)]
+        else:
+            found = store.fittings(a.text or "")
+    lines = [t("cli-fitting", number=one.stock_number, end=phrases.end(one.end)) for one in found]
+    return {"fittings": [one.as_dict() for one in found]}, "\n".join(lines) or t("cli-fittings-none")
+
+
 def schema(_: argparse.Namespace, t: Translator) -> Answer:
     """The JSON Schema of a spec."""
     schema = AssemblySpec.model_json_schema()
@@ -115,7 +135,7 @@ def register(a: argparse.Namespace, t: Translator) -> Answer:
     from tagger.store import Registration, registering
     from tagger.trade import assess
 
-    spec = _read_spec(a.spec)
+    spec, _ = _read_spec_with_fittings(a.spec)
     found = assess(spec, shop_settings().tables())
     with open_store() as store:
         row = Registration(
@@ -280,10 +300,22 @@ def serve(a: argparse.Namespace, t: Translator) -> Answer:
 
 
 def _read_spec(file: Path) -> AssemblySpec:
+    return _read_spec_with_fittings(file)[0]
+
+
+def _read_spec_with_fittings(file: Path) -> tuple[AssemblySpec, Fittings]:
+    """A spec, and the shop's fittings that it names: the database is opened only where it names one."""
+    from tagger.trade.fittings import numbers_in
+
     try:
-        return AssemblySpec.read(sys.stdin.buffer.read() if str(file) == "-" else file.read_bytes())
+        data = json_value(sys.stdin.buffer.read() if str(file) == "-" else file.read_bytes())
     except OSError as error:
         raise SpecError(Problem("spec", str(file), unusable(error))) from None
+    if not numbers_in(data):
+        return AssemblySpec.read(data), {}
+    with open_store() as store:
+        spec = store.read_spec(data)
+        return spec, store.fittings_of(spec)
 
 
 def _spec_or_tag(what: str) -> AssemblySpec:

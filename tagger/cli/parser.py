@@ -84,6 +84,15 @@ def _tables(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("what", nargs="?", choices=("check",), default="check")
 
 
+def _fittings(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("text", nargs="?", metavar="TEXT", help=t("cli-option-fitting-text"))
+    what = one.add_mutually_exclusive_group()
+    what.add_argument(
+        "--import", dest="file", type=Path, metavar="FILE", help=t("cli-option-fittings-import")
+    )
+    what.add_argument("--drop", metavar="NUMBER", help=t("cli-option-fitting-drop"))
+
+
 def _nothing(one: argparse.ArgumentParser, t: Translator) -> None:
     """For a command without options of its own."""
 
@@ -156,6 +165,7 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "check": (commands.check, _check),
     "compare": (commands.compare, _compare),
     "tables": (commands.tables, _tables),
+    "fittings": (commands.fittings, _fittings),
     "schema": (commands.schema, _nothing),
     "register": (commands.register, _register),
     "print": (printing.print_tags, _print),

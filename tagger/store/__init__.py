@@ -15,6 +15,7 @@ from tagger.store.crimps import Crimps, CrimpValue
 from tagger.store.database import Database, default_url
 from tagger.store.figures import Figures, Totals
 from tagger.store.finding import Filter, Finding, Page
+from tagger.store.fittings import Fittings
 from tagger.store.lots import Lots
 from tagger.store.once import KeyUsed, Once
 from tagger.store.orders import Orders, refuse_past
@@ -56,6 +57,7 @@ class Store(
     People,
     Recipes,
     Crimps,
+    Fittings,
     Printers,
     Prints,
     Once,

@@ -20,6 +20,7 @@ from tagger.store import designs
 from tagger.store.base import Part, compact, fingerprint, in_chunks, not_registered
 from tagger.store.changes import refuse_unread_changes
 from tagger.store.designs import Design
+from tagger.store.fittings import refuse_other_fittings
 from tagger.store.history import add_events
 from tagger.store.lineage import Lineage, lineage
 from tagger.store.lots import refuse_other_hoses
@@ -104,6 +105,7 @@ class Assemblies(Part):
     ) -> list[str]:
         refuse_withdrawn_lots(session, [row.asked for row in rows])
         known_as = refuse_other_hoses(session, [row.asked for row in rows])
+        refuse_other_fittings(session, [row.asked.spec for row in rows])
         _refuse_unknown_orders(session, [row.asked for row in rows])
         changes = refuse_unread_changes(session, [row.asked for row in rows])
         now = self.now()

@@ -296,6 +296,23 @@ class ShopRowRow(Table):
     replaced_by: Mapped[int | None]
 
 
+class FittingRow(Table):
+    """A fitting of the shop as it was entered; of one ``key`` the newest row holds.
+
+    ``key``: the stock number in capitals; ``kept`` is None where it was taken out of the list;
+    ``words``: what it is looked for by.
+    """
+
+    __tablename__ = "fitting"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    key: Mapped[str] = mapped_column(Line(40, "stock_number"), index=True)
+    words: Mapped[str] = mapped_column(Line(None, "fitting"))
+    kept: Mapped[dict[str, Any] | None] = mapped_column(Json("fitting"))
+    at: Mapped[datetime]
+    by: Mapped[str | None] = mapped_column(Line(80, "by"))
+
+
 class MessageRow(Table):
     """Something to tell another system or person; kept until it is delivered."""
 
@@ -366,5 +383,5 @@ class AnswerRow(Table):
     at: Mapped[datetime]
 
 
-APPEND_ONLY = ("registration", "design", "assembly", "event", "order_event", "crimp")
+APPEND_ONLY = ("registration", "design", "assembly", "event", "order_event", "crimp", "fitting")
 """Tables in which the database itself refuses UPDATE and DELETE."""

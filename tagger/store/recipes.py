@@ -32,7 +32,7 @@ class Recipes(Part):
         name = " ".join(name.split())
         if not 1 <= len(name) <= 80:
             raise StoreError(Problem("recipe", name, Message("store-name-length", most=80)))
-        without_lots = spec.carried().model_copy(update={"note": spec.note})
+        without_lots = spec.to_build_again()
         with self.writing() as session:
             row = session.get(RecipeRow, name) or RecipeRow(name=name)
             row.spec, row.saved_at, row.saved_by = without_lots.as_dict(), self.now(), by

@@ -21,6 +21,7 @@ from tagger.trade.results import (
 )
 
 if TYPE_CHECKING:  # identifying needs numpy, which takes a tenth of a second to load
+    from tagger.trade.cutting import Cut
     from tagger.trade.identifying.identify import Candidate, Identification
     from tagger.trade.likeforlike import Comparison
 
@@ -166,4 +167,12 @@ def comparison(found: Comparison, t: Speaks | None = None) -> dict[str, Any]:
             {"field": f.field, "verdict": f.verdict, "reason": _in(t, f.reason), **_said(f.reason, t)}
             for f in found.fields
         ],
+    }
+
+
+def cut(found: Cut, t: Speaks | None = None) -> dict[str, Any]:
+    """``{"length_mm", "arithmetic", "unknown": [...], "ends": {"a", "b"}}``; null where not known."""
+    return found.figures() | {
+        "arithmetic": _said(found.arithmetic, t) if found.arithmetic else None,
+        "unknown": [_said(message, t) for message in found.unknown],
     }

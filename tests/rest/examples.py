@@ -22,6 +22,10 @@ FILE = Path(__file__).parents[2] / "api" / "rest" / "examples.json"
 ERRORS = FILE.with_name("error_examples.json")
 CRIMP = {"hose_standard": "SAE 100R2", "hose_dash": 12, "shell": "F-12", "diameter_mm": 31.0,
          "minus_mm": 0.2, "plus_mm": 0.2, "source": "fitting maker's crimp chart"}  # fmt: skip
+FITTING = {"fitting_series": "TW two-wire", "end": EXAMPLE_SPEC["end_a"], "cut_off_mm": 48.5,
+           "cut_off_kind": "seat_to_hose_butt", "insertion_depth_mm": 30, "source": "fitting manufacturer's chart"}  # fmt: skip
+FITTINGS = "stock_number,end.connection,end.dash,end.form,cut_off_mm,cut_off_kind,source\n" \
+           "TW-1204,sae_37_flare,12,female_swivel,48.5,seat_to_hose_butt,fitting manufacturer's chart\n"  # fmt: skip
 PRINTER = "Bench 1"
 LIST = "hose.standard,hose.dash,end_a.connection,end_a.dash,end_a.form,end_b.connection,end_b.dash,end_b.form,length_mm,qty\n" \
        "SAE 100R2,12,sae_37_flare,12,female_swivel,sae_37_flare,12,female_swivel,1250,2\n"  # fmt: skip
@@ -135,6 +139,12 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("GET /recipes")
     ask("GET /recipes/{name}", name="boom")
     ask("DELETE /recipes/{name}", name="boom")
+    ask("PUT /fittings/{stock_number}", FITTING, stock_number="TW-1204")
+    ask("POST /fittings/import", files={"file": ("fittings.csv", FITTINGS.encode(), "text/csv")})
+    ask("GET /fittings", params={"text": "jic 12"})
+    ask("GET /fittings/{stock_number}", stock_number="TW-1204")
+    ask("GET /fittings.{form}", form="csv")
+    ask("DELETE /fittings/{stock_number}", stock_number="TW-1204")
     ask("GET /lists/empty.{form}", form="csv")
     file = {"file": ("list.csv", LIST.encode(), "text/csv")}
     ask("POST /lists/dry-run", files=file)

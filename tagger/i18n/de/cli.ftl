@@ -199,3 +199,9 @@ cli-state-completed = ausgedruckt
 
 cli-overrated = { $number }: { $message }
 cli-overrated-none = Keine Schlauchleitung hat einen höheren Druck als nach heutigen Tabellen.
+cli-about-fittings = Armaturen der Werkstatt auflisten, eine Liste importieren oder eine löschen
+cli-option-fitting-text = Teil der Artikelnummer, der Serie oder des Anschlusses
+cli-option-fittings-import = eine .csv- oder .xlsx-Datei; alle Zeilen oder keine
+cli-option-fitting-drop = diese Artikelnummer aus der Liste löschen
+cli-fitting = { $number }: { $end }
+cli-fittings-none = Keine Armaturen gefunden.

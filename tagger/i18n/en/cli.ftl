@@ -199,3 +199,9 @@ cli-state-completed = printed
 
 cli-overrated = { $number }: { $message }
 cli-overrated-none = No assembly is rated above today's tables.
+cli-about-fittings = List the shop's fittings, import a list of them, or delete one
+cli-option-fitting-text = part of the stock number, series or end
+cli-option-fittings-import = a .csv or .xlsx file; all rows or none
+cli-option-fitting-drop = delete this stock number from the list
+cli-fitting = { $number }: { $end }
+cli-fittings-none = No fittings found.

@@ -199,3 +199,9 @@ cli-state-completed = impreso
 
 cli-overrated = { $number }: { $message }
 cli-overrated-none = Ningún latiguillo tiene más presión que la de las tablas actuales.
+cli-about-fittings = Listar los racores del taller, importar una lista o eliminar uno
+cli-option-fitting-text = parte de la referencia, de la serie o del extremo
+cli-option-fittings-import = un archivo .csv o .xlsx; todas las filas o ninguna
+cli-option-fitting-drop = eliminar esta referencia de la lista
+cli-fitting = { $number }: { $end }
+cli-fittings-none = No se encontró ningún racor.

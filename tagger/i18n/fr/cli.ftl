@@ -199,3 +199,9 @@ cli-state-completed = imprimée
 
 cli-overrated = { $number } : { $message }
 cli-overrated-none = Aucun flexible n'est évalué au-dessus des tables actuelles.
+cli-about-fittings = Lister les embouts de l'atelier, en importer une liste ou en supprimer un
+cli-option-fitting-text = partie de la référence, de la série ou de l'extrémité
+cli-option-fittings-import = un fichier .csv ou .xlsx ; toutes les lignes ou aucune
+cli-option-fitting-drop = supprimer cette référence de la liste
+cli-fitting = { $number } : { $end }
+cli-fittings-none = Aucun embout trouvé.

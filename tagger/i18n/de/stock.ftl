@@ -1,0 +1,34 @@
+# Fittings, crimp cards and hoses of the shop; the cut length
+
+
+## Fittings of the shop
+
+stock-not-of-a-row = Diese Angabe gehört zu einer Schlauchleitung, nicht in die Liste der Armaturen.
+    .mend = Hier löschen.
+stock-cut-off-incomplete = Ein Abzugsmaß besteht aus der Länge und der Angabe, wo es endet.
+    .mend = Beides eingeben. Es endet bei: { LIST($kinds, style: "or") }.
+stock-source-missing = Die Quelle dieser Maße fehlt.
+    .mend = Das Dokument des Herstellers eingeben.
+stock-rating-incomplete = Ein Nenndruck braucht Wert und Quelle.
+    .mend = Beides eingeben.
+stock-cut-off-inside = Ein Abzugsmaß bis zum Rand der Presshülse ist größer als die Einstecktiefe, { $insertion }.
+    .mend = Beide Maße prüfen und wo das Abzugsmaß endet.
+stock-not-kept = Die Artikelnummer { $number } steht nicht in der Liste der Armaturen.
+    .mend = Nummer prüfen oder die Armatur in die Liste aufnehmen.
+stock-another-end = Artikelnummer { $number } ist eine andere Armatur: { $kept }. Die Spezifikation hat: { $given }.
+    .mend = Die vorliegende Armatur prüfen, dann Artikelnummer oder Ende korrigieren.
+stock-twice = Artikelnummer { $number } kommt zweimal vor.
+    .mend = Eine der Zeilen löschen.
+
+## Cut length
+
+stock-cut-arithmetic = { $overall } mm − { $a } − { $b } = { $cut } mm
+stock-cut-term-butt = { $cutoff } mm ({ $end })
+stock-cut-term-mouth = ({ $cutoff } mm − { $insertion } mm Einstecktiefe) ({ $end })
+stock-cut-no-fitting = Das Abzugsmaß { SAY($end, case: "gen") } ist nicht bekannt: Geben Sie die Artikelnummer der Armatur ein.
+stock-cut-no-cut-off = Das Abzugsmaß { SAY($end, case: "gen") } ist nicht bekannt: { $number } hat keines in der Liste der Armaturen. Tragen Sie dort den Wert des Herstellers ein.
+stock-cut-no-insertion = Das Abzugsmaß { SAY($end, case: "gen") } endet am Rand der Presshülse, und die Einstecktiefe von { $number } ist nicht bekannt. Tragen Sie den Wert des Herstellers in die Liste der Armaturen ein.
+stock-cut-thread-end = Die Gesamtlänge reicht bis zum Gewindeende { SAY($end, case: "gen") }, aber das Abzugsmaß von { $number } beginnt am Dichtsitz. Geben Sie die Länge bis zur Dichtfläche ein.
+stock-cut-length = Zuschnittlänge: { $length }
+stock-cut-unknown = Zuschnittlänge: nicht bekannt. { $why }
+stock-insertion-mark = Einsteckmarke { SAY($end, case: "gen") }: { $depth } ab Schlauchende

@@ -1,0 +1,34 @@
+# Fittings, crimp cards and hoses of the shop; the cut length
+
+
+## Fittings of the shop
+
+stock-not-of-a-row = This belongs to an assembly, not to the list of fittings.
+    .mend = Delete it here.
+stock-cut-off-incomplete = A cut-off needs its length and where it ends.
+    .mend = Enter both. It ends at one of: { LIST($kinds, style: "or") }.
+stock-source-missing = The source of these dimensions is missing.
+    .mend = Enter the manufacturer's document.
+stock-rating-incomplete = A rating needs its value and its source.
+    .mend = Enter both.
+stock-cut-off-inside = A cut-off to the shell's mouth is longer than the insertion depth, { $insertion }.
+    .mend = Check both dimensions and where the cut-off ends.
+stock-not-kept = Stock number { $number } is not in the list of fittings.
+    .mend = Check the number, or add the fitting to the list.
+stock-another-end = Stock number { $number } is another fitting: { $kept }. The spec has: { $given }.
+    .mend = Check the fitting in your hand, then correct the stock number or the end.
+stock-twice = Stock number { $number } appears twice.
+    .mend = Delete one of the rows.
+
+## Cut length
+
+stock-cut-arithmetic = { $overall } mm − { $a } − { $b } = { $cut } mm
+stock-cut-term-butt = { $cutoff } mm ({ $end })
+stock-cut-term-mouth = ({ $cutoff } mm − { $insertion } mm insertion) ({ $end })
+stock-cut-no-fitting = The cut-off of { SAY($end, case: "of") } is not known: enter the stock number of its fitting.
+stock-cut-no-cut-off = The cut-off of { SAY($end, case: "of") } is not known: { $number } has none in the list of fittings. Enter the manufacturer's value there.
+stock-cut-no-insertion = The cut-off of { SAY($end, case: "of") } ends at the shell's mouth, and the insertion depth of { $number } is not known. Enter the manufacturer's value in the list of fittings.
+stock-cut-thread-end = The overall length goes to the thread end of { SAY($end, case: "of") }, but the cut-off of { $number } starts at the seat. Enter the length to the sealing face.
+stock-cut-length = Cut length: { $length }
+stock-cut-unknown = Cut length: not known. { $why }
+stock-insertion-mark = Insertion mark of { SAY($end, case: "of") }: { $depth } from the hose end

@@ -1,0 +1,34 @@
+# Fittings, crimp cards and hoses of the shop; the cut length
+
+
+## Fittings of the shop
+
+stock-not-of-a-row = Este dato corresponde a un latiguillo, no a la lista de racores.
+    .mend = Elimínelo aquí.
+stock-cut-off-incomplete = El descuento del racor necesita la longitud y dónde termina.
+    .mend = Indique ambos. Termina en: { LIST($kinds, style: "or") }.
+stock-source-missing = Falta la fuente de estas medidas.
+    .mend = Indique el documento del fabricante.
+stock-rating-incomplete = La presión nominal necesita el valor y la fuente.
+    .mend = Indique ambos.
+stock-cut-off-inside = Un descuento medido hasta la boca del casquillo es mayor que la profundidad de inserción, { $insertion }.
+    .mend = Compruebe las dos medidas y dónde termina el descuento.
+stock-not-kept = La referencia { $number } no está en la lista de racores.
+    .mend = Compruebe la referencia o añada el racor a la lista.
+stock-another-end = La referencia { $number } es otro racor: { $kept }. La especificación indica: { $given }.
+    .mend = Compruebe el racor que tiene en la mano y corrija la referencia o el extremo.
+stock-twice = La referencia { $number } aparece dos veces.
+    .mend = Elimine una de las filas.
+
+## Cut length
+
+stock-cut-arithmetic = { $overall } mm − { $a } − { $b } = { $cut } mm
+stock-cut-term-butt = { $cutoff } mm ({ $end })
+stock-cut-term-mouth = ({ $cutoff } mm − { $insertion } mm de inserción) ({ $end })
+stock-cut-no-fitting = No se conoce el descuento { SAY($end, case: "of") }: indique la referencia del racor.
+stock-cut-no-cut-off = No se conoce el descuento { SAY($end, case: "of") }: { $number } no lo tiene en la lista de racores. Indique allí el valor del fabricante.
+stock-cut-no-insertion = El descuento { SAY($end, case: "of") } termina en la boca del casquillo y no se conoce la profundidad de inserción de { $number }. Indique el valor del fabricante en la lista de racores.
+stock-cut-thread-end = La longitud total llega hasta el final de la rosca { SAY($end, case: "of") }, pero el descuento de { $number } parte del asiento. Indique la longitud hasta la cara de sellado.
+stock-cut-length = Longitud de corte: { $length }
+stock-cut-unknown = Longitud de corte: no se conoce. { $why }
+stock-insertion-mark = Marca de inserción { SAY($end, case: "of") }: { $depth } desde el extremo de la manguera

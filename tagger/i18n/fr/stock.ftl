@@ -1,0 +1,34 @@
+# Fittings, crimp cards and hoses of the shop; the cut length
+
+
+## Fittings of the shop
+
+stock-not-of-a-row = Cette donnée concerne un flexible, pas la liste des embouts.
+    .mend = Supprimez-la ici.
+stock-cut-off-incomplete = Un retrait de coupe se compose d'une longueur et du point où il finit.
+    .mend = Indiquez les deux. Il finit à : { LIST($kinds, style: "or") }.
+stock-source-missing = La source de ces cotes manque.
+    .mend = Indiquez le document du fabricant.
+stock-rating-incomplete = Une pression nominale exige sa valeur et sa source.
+    .mend = Indiquez les deux.
+stock-cut-off-inside = Un retrait de coupe mesuré jusqu'à l'entrée de la jupe dépasse la profondeur d'insertion, { $insertion }.
+    .mend = Vérifiez les deux cotes et le point où finit le retrait.
+stock-not-kept = La référence { $number } n'est pas dans la liste des embouts.
+    .mend = Vérifiez la référence, ou ajoutez l'embout à la liste.
+stock-another-end = La référence { $number } désigne un autre embout : { $kept }. La spécification indique : { $given }.
+    .mend = Vérifiez l'embout en main, puis corrigez la référence ou l'extrémité.
+stock-twice = La référence { $number } figure deux fois.
+    .mend = Supprimez l'une des lignes.
+
+## Cut length
+
+stock-cut-arithmetic = { $overall } mm − { $a } − { $b } = { $cut } mm
+stock-cut-term-butt = { $cutoff } mm ({ $end })
+stock-cut-term-mouth = ({ $cutoff } mm − { $insertion } mm d'insertion) ({ $end })
+stock-cut-no-fitting = Le retrait de coupe { SAY($end, case: "of") } n'est pas connu : indiquez la référence de l'embout.
+stock-cut-no-cut-off = Le retrait de coupe { SAY($end, case: "of") } n'est pas connu : { $number } n'en a pas dans la liste des embouts. Indiquez-y la valeur du fabricant.
+stock-cut-no-insertion = Le retrait de coupe { SAY($end, case: "of") } finit à l'entrée de la jupe, et la profondeur d'insertion de { $number } n'est pas connue. Indiquez la valeur du fabricant dans la liste des embouts.
+stock-cut-thread-end = La longueur totale va jusqu'au bout du filetage { SAY($end, case: "of") }, mais le retrait de coupe de { $number } part du siège. Indiquez la longueur jusqu'à la face d'étanchéité.
+stock-cut-length = Longueur de coupe : { $length }
+stock-cut-unknown = Longueur de coupe : non connue. { $why }
+stock-insertion-mark = Repère d'insertion { SAY($end, case: "of") } : { $depth } depuis le bout du tuyau

@@ -1,0 +1,111 @@
+"""The shop's lists of parts from CSV or XLSX: every problem named by row and column, all rows or none."""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from pathlib import Path
+from typing import Any, TypeVar
+
+from tagger import lists
+from tagger.errors import Problem, SpecError, TaggerError
+from tagger.messages import Message
+from tagger.spec import End
+from tagger.trade.compatibility import end_problems
+from tagger.trade.fittings import Fitting, read_fitting
+from tagger.trade.tables import Tables
+
+T = TypeVar("T")
+Table = Sequence[Sequence[object]]
+_OF_AN_ASSEMBLY = ("lot", "fitting")
+FITTING_COLUMNS = (
+    "stock_number", "fitting_series",
+    *(f"end.{name}" for name in End.model_fields if name not in _OF_AN_ASSEMBLY),
+    *(name for name in Fitting.model_fields if name not in ("stock_number", "fitting_series", "end")),
+)  # fmt: skip
+
+
+def table_of(path: Path) -> list[list[object]]:
+    """The cells of a .csv or .xlsx file, the header row first. Raises SpecError."""
+    return lists.read_table(path)
+
+
+def read_fittings(table: Table, tables: Tables) -> list[Fitting]:
+    """The rows of a list of fittings, each end held against the tables. Raises SpecError."""
+
+    def read(given: dict[str, Any]) -> Fitting:
+        fitting = read_fitting(given)
+        refuse_unknown_end(fitting, tables)
+        return fitting
+
+    return read_rows(table, FITTING_COLUMNS, read)
+
+
+def refuse_unknown_end(fitting: Fitting, tables: Tables) -> None:
+    """Raises SpecError for a form or a size that the fitting's family does not have."""
+    if wrong := end_problems("end", fitting.end, tables):
+        raise SpecError(wrong)
+
+
+def row_of(fitting: Fitting) -> list[Any]:
+    """A fitting's cells under FITTING_COLUMNS: they can be read in again."""
+    data = fitting.as_dict()
+    flat = {**data, **{f"end.{name}": value for name, value in data["end"].items()}}
+    return [flat.get(name) for name in FITTING_COLUMNS]
+
+
+def read_rows(table: Table, columns: Sequence[str], read: Callable[[dict[str, Any]], T]) -> list[T]:
+    """Each row as ``read`` makes it from its cells, nested by the dots of the columns.
+
+    Raises SpecError with the problems of the heading, or of all rows at once ("row 3.cut_off_mm").
+    """
+    heading = [str(cell or "").strip() for cell in table[0]] if table else []
+    problems = list(_heading_problems(heading, columns))
+    if problems:
+        raise SpecError(problems)
+    found: list[T] = []
+    for number, cells in enumerate(table[1:], 2):
+        given = {
+            n: c for n, cell in zip(heading, cells, strict=False) if n and (c := _cell(cell)) is not None
+        }
+        if not given:
+            continue
+        try:
+            found.append(read(_nested(given)))
+        except TaggerError as error:
+            problems += error.within(f"row {number}").problems
+    if not found and not problems:
+        problems.append(Problem("file", None, Message("lists-no-rows")))
+    if problems:
+        raise SpecError(problems)
+    return found
+
+
+def _heading_problems(heading: Sequence[str], columns: Sequence[str]) -> Iterator[Problem]:
+    if not any(heading):
+        yield Problem("file", None, Message("lists-empty"))
+    for place, name in enumerate(heading, 1):
+        if name and name not in columns:
+            yield Problem(f"column {place}", name, Message("lists-unknown-column", columns=tuple(columns)))
+    for name in sorted({name for name in heading if name and heading.count(name) > 1}):
+        yield Problem("heading", name, Message("lists-column-twice"))
+
+
+def _cell(cell: object) -> object:
+    """A cell's text, or a day that the spreadsheet made of it; None when empty."""
+    if isinstance(cell, dt.date | dt.datetime):
+        return cell
+    if isinstance(cell, float) and cell.is_integer():
+        cell = int(cell)
+    text = str(cell if cell is not None else "").strip()
+    return text.removeprefix("'") or None
+
+
+def _nested(given: Mapping[str, object]) -> dict[str, Any]:
+    found: dict[str, Any] = {}
+    for name, value in given.items():
+        if isinstance(value, dt.date | dt.datetime):
+            raise SpecError(Problem(name, str(value), Message("lists-became-a-date")))
+        parent, _, last = name.rpartition(".")
+        (found.setdefault(parent, {}) if parent else found)[last] = value
+    return found

@@ -1,0 +1,150 @@
+"""The shop's list of fittings, by stock number. The newest row of a stock number holds; none is erased."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from datetime import datetime
+
+from sqlalchemy import func, select
+from sqlalchemy.orm import Session
+
+from tagger.errors import Problem, StoreError, TaggerError
+from tagger.messages import Message
+from tagger.spec import AssemblySpec
+from tagger.store.base import Part, in_chunks
+from tagger.store.models import FittingRow
+from tagger.trade.cutting import cut
+from tagger.trade.fittings import Fitting, filled, named, numbers_in, refuse_others, stock_key
+
+MOST_FITTINGS = 20_000
+
+
+class Fittings(Part):
+    """The part of the store for the shop's fittings."""
+
+    def keep_fitting(self, fitting: Fitting, *, by: str | None = None) -> Fitting:
+        """Keeps a fitting under its stock number; it holds from now on."""
+        return self.keep_fittings([fitting], by=by)[0]
+
+    def keep_fittings(self, fittings: Sequence[Fitting], *, by: str | None = None) -> list[Fitting]:
+        """Keeps all of them, or none; a row that is kept already just so is not written again.
+
+        Raises StoreError for a stock number that is there twice.
+        """
+        keys = [stock_key(fitting.stock_number) for fitting in fittings]
+        twice = sorted({key for key in keys if keys.count(key) > 1})
+        if twice:
+            raise StoreError(
+                Problem("stock_number", key, Message("stock-twice", number=key)) for key in twice
+            )
+        with self.writing() as session:
+            known = _newest(session, keys)
+            now = self.now()
+            for key, fitting in zip(keys, fittings, strict=True):
+                if known.get(key) != fitting:
+                    session.add(_row(key, fitting, now, by))
+            session.flush()
+        return list(fittings)
+
+    def drop_fitting(self, number: str, *, by: str | None = None) -> Fitting:
+        """Takes a fitting out of the list; records that name it stay. Raises StoreError where none is kept."""
+        with self.writing() as session:
+            dropped = self.fitting(number)
+            key = stock_key(number)
+            session.add(FittingRow(key=key, words="", kept=None, at=self.now(), by=by))
+            return dropped
+
+    def fitting(self, number: str) -> Fitting:
+        """One fitting by its stock number. Raises StoreError where none is kept."""
+        found = self.fittings_named([number]).get(stock_key(number))
+        if found is None:
+            raise StoreError(Problem("fitting", number, Message("stock-not-kept", number=number)))
+        return found
+
+    def fittings_named(self, numbers: Iterable[str]) -> dict[str, Fitting]:
+        """Those of these stock numbers that are kept, by key."""
+        with self.reading() as session:
+            return _newest(session, [stock_key(number) for number in numbers])
+
+    def fittings_of(self, spec: AssemblySpec) -> dict[str, Fitting]:
+        """The fittings that a spec names, by key."""
+        numbers = named(spec)
+        return self.fittings_named(numbers) if numbers else {}
+
+    def fittings(
+        self, text: str = "", *, limit: int | None = None, after: str | None = None
+    ) -> list[Fitting]:
+        """The list by stock number; with ``text`` those in which each of its words is found.
+
+        With ``limit`` so many of them, from the one that follows the stock number ``after``.
+        """
+        newest = select(func.max(FittingRow.id)).group_by(FittingRow.key)
+        query = select(FittingRow).where(FittingRow.id.in_(newest), FittingRow.words != "")
+        for word in stock_key(text).split():
+            query = query.where(FittingRow.words.contains(word, autoescape=True))
+        if after is not None:
+            query = query.where(FittingRow.key > stock_key(after))
+        with self.reading() as session:
+            rows = session.scalars(query.order_by(FittingRow.key).limit(limit))
+            return [Fitting.model_validate(row.kept) for row in rows]
+
+    def read_spec(self, data: object) -> AssemblySpec:
+        """A spec from plain values, its ends filled in from the stock numbers that they name.
+
+        Raises SpecError naming every field that is wrong, and stock numbers of other ends.
+        """
+        numbers = numbers_in(data)
+        if not numbers:
+            return AssemblySpec.read(data)
+        fittings = self.fittings_named(numbers)
+        spec = AssemblySpec.read(filled(data, fittings))
+        refuse_others(spec, fittings)
+        return spec
+
+
+def refuse_other_fittings(session: Session, specs: Sequence[AssemblySpec]) -> None:
+    """Raises SpecError where a spec's stock number is not kept, or is another end than the spec's, and
+    TradeError where the assembly is no longer than the cut-offs of its fittings.
+
+    Problems name the row, counted from 1, where there is more than one.
+    """
+    keys = list(dict.fromkeys(key for spec in specs for key in named(spec)))
+    if not keys:
+        return
+    known = _newest(session, keys)
+    for place, spec in enumerate(specs, 1):
+        try:
+            refuse_others(spec, known)
+            cut(spec, known)
+        except TaggerError as error:
+            raise error.within(f"row {place}") if len(specs) > 1 else error from None
+
+
+def _newest(session: Session, keys: Sequence[str]) -> dict[str, Fitting]:
+    found: dict[str, Fitting] = {}
+    for chunk in in_chunks(list(dict.fromkeys(keys))):
+        newest = select(func.max(FittingRow.id)).where(FittingRow.key.in_(chunk)).group_by(FittingRow.key)
+        for row in session.scalars(select(FittingRow).where(FittingRow.id.in_(newest))):
+            if row.kept is not None:
+                found[row.key] = Fitting.model_validate(row.kept)
+    return found
+
+
+def _row(key: str, fitting: Fitting, at: datetime, by: str | None) -> FittingRow:
+    return FittingRow(key=key, words=_words(fitting), kept=fitting.as_dict(), at=at, by=by)
+
+
+def _words(fitting: Fitting) -> str:
+    """What a fitting is looked for by: its numbers, and the trade's words for its end."""
+    end = fitting.end
+    words = [fitting.stock_number, fitting.fitting_series or "", str(end.connection), end.size_text]
+    words += [_TRADE.get(str(end.connection), ""), str(end.form), str(end.shape), str(end.angle_deg or "")]
+    return stock_key(" ".join(words).replace("_", " "))
+
+
+_TRADE = {
+    "sae_37_flare": "JIC", "sae_45_flare": "SAE", "orfs": "ORFS flat face", "sae_orb": "ORB boss",
+    "metric_orb": "boss", "din24_light": "DIN metric", "din24_heavy": "DIN metric",
+    "flange_code61": "split flange", "flange_code62": "split flange", "jis_30": "JIS", "jis_60": "JIS",
+}  # fmt: skip
+"""Words of the trade for a family, beside its own name."""
