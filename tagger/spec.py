@@ -442,6 +442,7 @@ class Danger(StrEnum):
     HEAT = "heat"
     COLD = "cold"
     PRESSURE = "pressure"
+    VACUUM = "vacuum"
 
 
 class Tightening(_Value):

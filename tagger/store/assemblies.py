@@ -197,17 +197,20 @@ def _prepare(rows: Sequence[Registration]) -> list[_Prepared]:
 
 
 def _refuse_danger_without_reason(row: Registration) -> None:
-    """A danger of fluid, heat or cold is written on the tag; whoever builds it has written down why.
+    """A danger of fluid, heat, cold or vacuum is written on the tag; whoever builds it has written down why.
 
-    A pressure whose source names that very fluid and temperature is such a reason.
+    A pressure whose source names that very fluid and temperature is such a reason for the two of them.
     """
     given = row.spec.working_pressure
-    if (row.reason and row.reason.strip()) or (given is not None and temperature.lifts(given, row.spec)):
+    if row.reason and row.reason.strip():
         return
+    allowed = {None, Danger.PRESSURE}
+    if given is not None and temperature.lifts(given, row.spec):
+        allowed |= {Danger.FLUID, Danger.HEAT}
     against = [
         Problem("reason", None, Message("store-danger-reason", danger=warning.message))
         for warning in row.assessment.warnings
-        if warning.danger not in (None, Danger.PRESSURE)
+        if warning.danger not in allowed
     ]
     if against:
         raise StoreError(against)

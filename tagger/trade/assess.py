@@ -52,9 +52,7 @@ def assess(
         warnings += more
     clocking = geometry.clocking_tolerance(spec, tables)
     coldest, cold_source = temperature.lowest(spec, tables)
-    hottest, hot_source = temperature.limit_of(spec.hose, spec.fluid, tables)
-    if spec.max_temperature_c is not None:
-        hottest, hot_source = spec.max_temperature_c, ""
+    hottest, hot_source = temperature.hottest(spec, tables)
     proof, burst = _test_pressures(pressure.value_bar, tables)
     if latched := [
         n for n, e in zip(motion.NAMES, (spec.end_a, spec.end_b), strict=True) if e.connection.is_latched

@@ -97,9 +97,7 @@ def _not_used(
 
 def hottest_c(spec: AssemblySpec, tables: Tables) -> float | None:
     """How hot the assembly may get: as entered, else the limit of its hose with its fluid."""
-    if spec.max_temperature_c is not None:
-        return spec.max_temperature_c
-    return temperature.limit_of(spec.hose, spec.fluid, tables)[0]
+    return temperature.hottest(spec, tables)[0]
 
 
 def highest_bar(part: str, spec: AssemblySpec, tables: Tables) -> float | None:

@@ -218,6 +218,13 @@ class Assessment(_Value):
         found = {warning.danger for warning in self.warnings}
         return tuple(danger for danger in Danger if danger in found)
 
+    def _carried(self, spec: AssemblySpec) -> AssemblySpec:
+        """What a tag carries of the spec; with the temperature that a pressure entered holds up to, where none is asked."""
+        carried, given = spec.carried(), spec.working_pressure
+        if given is None or given.max_temperature_c is None or spec.max_temperature_c is not None:
+            return carried
+        return carried.model_copy(update={"max_temperature_c": self.max_temperature_c})
+
     def content_of(self, spec: AssemblySpec, built_on: date | None = None) -> TagContent:
         """What a tag for this spec carries."""
         rated = self.working_pressure
@@ -227,7 +234,7 @@ class Assessment(_Value):
         unknown = tuple(name for name, part in of if part.value_bar is None and not known)
         unverified = tuple(name for name, part in of if part.standing == "unverified")
         return TagContent(
-            spec=spec.carried(),
+            spec=self._carried(spec),
             working_pressure_bar=rated.value_bar,
             at_most_bar=None if known else rated.at_most_bar,
             unknown_parts=unknown,
@@ -284,5 +291,7 @@ _DANGERS = {
     "too_hot_for_fluid": Danger.HEAT,
     "too_cold": Danger.COLD,
     "pressure_given_too_high": Danger.PRESSURE,
+    "vacuum_too_deep": Danger.VACUUM,
+    "vacuum_not_known": Danger.VACUUM,
 }
 """What a warning's code says on the tag."""

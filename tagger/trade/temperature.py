@@ -96,6 +96,21 @@ def limit_of(hose: Hose, fluid: Fluid | None, tables: Tables) -> tuple[float | N
     return standard.max_temperature_c, standard.source
 
 
+def hottest(spec: AssemblySpec, tables: Tables) -> tuple[float | None, str]:
+    """How hot the assembly may get in °C, and the source: as entered, without one.
+
+    Else the limit of its hose with its fluid, or the lower one that a pressure entered holds for.
+    """
+    if spec.max_temperature_c is not None:
+        return spec.max_temperature_c, ""
+    limit, source = limit_of(spec.hose, spec.fluid, tables)
+    entered = spec.working_pressure
+    named = entered.max_temperature_c if entered is not None else None
+    if entered is None or named is None or (limit is not None and limit <= named):
+        return limit, source
+    return named, entered.source
+
+
 def lifts(given: PressureOverride | GivenRating, spec: AssemblySpec) -> bool:
     """Whether a pressure entered counts beyond a limit of fluid or heat.
 

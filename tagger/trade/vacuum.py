@@ -21,7 +21,8 @@ def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:
     found = tables.hose_vacuums.get((standard.standard if standard else "", str(hose.dash)), ())
     values: dict[str, Value] = {"standard": hose.standard, "dash": hose.dash}
     if not found:
-        return [_warning("vacuum_not_known", Message("trade-vacuum-not-known", **values))]
+        not_known = Message("trade-vacuum-not-known", **values)
+        return [Warning_(code="vacuum_not_known", field="vacuum_bar", message=not_known, severity="danger")]
     low = min(found, key=lambda r: r.vacuum_bar)
     rated = phrases.vacuum(low.vacuum_bar)
     if asked > low.vacuum_bar:

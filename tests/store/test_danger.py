@@ -1,4 +1,4 @@
-"""What stands against its fluid, heat or cold is not registered without a written reason."""
+"""What stands against its fluid, heat, cold or vacuum is not registered without a written reason."""
 
 from __future__ import annotations
 
@@ -55,3 +55,13 @@ def test_a_source_that_names_fluid_and_heat_is_a_reason(store: Store, hottest: i
             store.register_many([row])
     else:
         store.register_many([row])
+
+
+@pytest.mark.parametrize("changes", [{"max_temperature_c": -60}, {"vacuum_bar": 0.5}])
+def test_a_source_for_fluid_and_heat_is_no_reason_for_cold_or_vacuum(
+    store: Store, changes: dict[str, Any]
+) -> None:
+    given = {"value_bar": 100, "source": "a letter", "fluid": "mineral_oil", "max_temperature_c": 100}
+    with pytest.raises(StoreError, match="written reason"):
+        store.register_many([_row(changes | {"working_pressure": given})])
+    assert store.count() == 0

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from tagger.code import payload
 from tagger.spec import Danger
 from tagger.trade import assess
-from tests.trade.made_up import assembly, ending, hose, made_up, tight
+from tests.trade.made_up import assembly, ending, fluid, hose, made_up, tight
 from tests.trade.specs import both, end
 
 
@@ -30,6 +31,26 @@ def test_dangers_are_carried() -> None:
     assert assess(cold, made_up()).content_of(cold).dangers == (Danger.COLD,)
     high = assembly(working_pressure={"value_bar": 150, "source": "a letter"})
     assert assess(high, made_up()).content_of(high).dangers == (Danger.PRESSURE,)
+
+
+def test_a_pressure_that_holds_up_to_a_temperature_is_never_told_without_it() -> None:
+    """A letter's 80 bar for an ester up to 60 °C: with no temperature asked, the tag says 60 °C."""
+    named = {"value_bar": 80, "source": "a letter", "fluid": "phosphate_ester", "max_temperature_c": 60}
+    spec = assembly(fluid="phosphate_ester", working_pressure=named)
+    found = assess(spec, made_up(hose_fluids=[fluid("phosphate_ester")]))
+    assert (found.working_pressure.value_bar, found.max_temperature_c) == (80, 60)
+    assert found.max_temperature_source == "a letter"
+    content = found.content_of(spec)
+    assert content.spec.max_temperature_c == 60
+    read = payload.decode(payload.encode(content))
+    assert (read.working_pressure_bar, read.spec.max_temperature_c) == (80, 60)
+
+
+def test_a_temperature_asked_for_stays_and_the_hoses_own_limit_holds_where_it_is_lower() -> None:
+    named = {"value_bar": 80, "source": "a letter", "fluid": "mineral_oil", "max_temperature_c": 140}
+    assert assess(assembly(working_pressure=named), made_up()).max_temperature_c == 100
+    asked = assembly(working_pressure=named, max_temperature_c=50)
+    assert assess(asked, made_up()).content_of(asked).spec.max_temperature_c == 50
 
 
 def test_lubrication_and_screw_go_with_the_torque() -> None:

@@ -6,7 +6,10 @@ from typing import Any
 
 import pytest
 
+from tagger.code import payload
 from tagger.errors import SpecError
+from tagger.rated import dangers
+from tagger.spec import Danger
 from tagger.trade import assess
 from tagger.trade import rows as row
 from tagger.trade.tables import tables
@@ -26,9 +29,20 @@ def test_a_vacuum_deeper_than_the_least_source_is_a_danger() -> None:
 
 
 def test_a_vacuum_that_no_source_or_only_memory_gives_is_said() -> None:
-    assert said(0.5) == {"vacuum_not_known": "care"}
+    assert said(0.5) == {"vacuum_not_known": "danger"}
     remembered = said(0.5, 0.8, source="memory: an old chart", confidence="memory")
     assert remembered == {"vacuum_from_memory": "care"}
+
+
+def test_a_tag_never_tells_a_vacuum_that_no_source_allows_without_its_danger() -> None:
+    """A pressure hose on a suction line: it may collapse inwards. The mark is carried, and read from the tag alone."""
+    for asked, rated in ((0.5, None), (0.85, 0.8)):
+        rows = [row.HoseVacuumRow(HOSE, "12", rated, SOURCE, "published", "")] if rated else []
+        spec = assembly(vacuum_bar=asked)
+        content = assess(spec, made_up(hose_vacuum=rows)).content_of(spec)
+        assert content.dangers == (Danger.VACUUM,)
+        assert payload.decode(payload.encode(content)).dangers == (Danger.VACUUM,)
+        assert [m.id for m in dangers(content)] == ["words-danger-vacuum"]
 
 
 def test_pressure_hose_has_no_vacuum_rating_of_its_own() -> None:

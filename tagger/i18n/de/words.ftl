@@ -178,6 +178,7 @@ words-danger-fluid = GEFAHR: { $fluid } nur mit Freigabe des Schlauchherstellers
 words-danger-heat = GEFAHR: heißer, als der Schlauch verträgt
 words-danger-cold = GEFAHR: kälter, als der Schlauch verträgt
 words-danger-pressure = GEFAHR: Es wurde mehr Druck verlangt als zulässig
+words-danger-vacuum = GEFAHR: Es wurde mehr Unterdruck verlangt, als eine Quelle für diesen Schlauch zulässt
 words-end-title = { $size } { $connection }
 words-torque-lubricated = { $torque }, { $lubrication }
 words-shape-straight = gerade

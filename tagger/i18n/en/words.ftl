@@ -186,6 +186,7 @@ words-danger-fluid = DANGER: { $fluid } only with the hose manufacturer's approv
 words-danger-heat = DANGER: hotter than the hose allows
 words-danger-cold = DANGER: colder than the hose allows
 words-danger-pressure = DANGER: more pressure was asked for than is allowed
+words-danger-vacuum = DANGER: more vacuum was asked for than a source allows this hose
 words-end-title = { $size } { $connection }
 words-torque-lubricated = { $torque }, { $lubrication }
 words-shape-straight = straight

@@ -196,6 +196,7 @@ words-danger-fluid = PELIGRO: { $fluid } solo con la aprobación del fabricante 
 words-danger-heat = PELIGRO: más caliente de lo que admite la manguera
 words-danger-cold = PELIGRO: más frío de lo que admite la manguera
 words-danger-pressure = PELIGRO: se pidió más presión de la admisible
+words-danger-vacuum = PELIGRO: se pidió más vacío del que una fuente admite para esta manguera
 words-end-title = { $size } { $connection }
 words-torque-lubricated = { $torque }, { $lubrication }
 words-shape-straight = recto

@@ -196,6 +196,7 @@ words-danger-fluid = DANGER : { $fluid } uniquement avec l'accord du fabricant 
 words-danger-heat = DANGER : température supérieure à celle admise pour le tuyau
 words-danger-cold = DANGER : température inférieure à celle admise pour le tuyau
 words-danger-pressure = DANGER : pression demandée supérieure à la pression admissible
+words-danger-vacuum = DANGER : dépression demandée supérieure à celle qu'une source admet pour ce tuyau
 words-end-title = { $size } { $connection }
 words-torque-lubricated = { $torque }, { $lubrication }
 words-shape-straight = droit
