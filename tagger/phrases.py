@@ -161,11 +161,23 @@ def counted(tightening: Tightening, end: End) -> Message | None:
     return Message("words-counted", count=said, basis=basis(start))
 
 
-def lubricated(torque: Value, tightening: Tightening) -> Message | None:
+_BRIEFLY = {
+    "run_on_dry": "lubricated",
+    "threads_fluid_or_grease": "threads",
+    "threads_engine_oil": "threads",
+    "sealant_two_threads_bare": "sealed",
+    "o_ring_system_oil": "o_ring_oiled",
+    "o_ring_hydraulic_fluid": "o_ring_oiled",
+}
+"""What is lubricated, for a tag too small to say with what."""
+
+
+def lubricated(torque: Value, tightening: Tightening, *, briefly: bool = False) -> Message | None:
     """A torque with how the joint is lubricated at it; None where the tag does not say."""
-    if tightening.lubrication is None:
+    word = tightening.lubrication
+    if word is None:
         return None
-    said = Message(f"trade-lubrication-{tightening.lubrication}")
+    said = Message(f"trade-lubrication-{_BRIEFLY.get(word, word) if briefly else word}")
     return Message("words-torque-lubricated", torque=torque, lubrication=said)
 
 

@@ -69,5 +69,5 @@ def test_each_danger_is_told_in_every_language(language: str) -> None:
     t, spec = Translator(language), both("SAE 100R2", 4, end("npt", "1/4", "male"), fluid="phosphate_ester")
     found = [t(line) for line in rated.dangers(TagContent(spec=spec, dangers=tuple(Danger)))]
     assert len(set(found)) == len(Danger)
-    assert all(line.startswith(t("report-danger", text="").strip()) for line in found)
+    assert all(line.startswith(t("report-danger", text="").strip(" :\u00a0")) for line in found)
     assert t("words-fluid-phosphate_ester") in found[0]

@@ -22,7 +22,7 @@ from tagger.drawing import (
 from tagger.drawing.primitives import Ink, rectangle
 from tagger.errors import Problem, TemplateError
 from tagger.messages import Message
-from tagger.printing import fields, sizing
+from tagger.printing import fields, rating, sizing
 from tagger.printing.content import Tag
 from tagger.printing.fonts import missing
 from tagger.printing.template import (
@@ -104,6 +104,23 @@ def _fitted(
     return fitted
 
 
+def _fullest(
+    forms: tuple[tuple[str, ...], ...],
+    width: float,
+    height: float,
+    box: TextBox,
+    index: int,
+    job: Job,
+    *,
+    bold: bool,
+) -> Fitted:
+    """The first of the forms that fits; the last is refused where it does not."""
+    for lines in forms[:-1]:
+        if fitted := fit(lines, round(width, 3), round(height, 3), box.text, box.text_min, bold):
+            return fitted
+    return _fitted(forms[-1], width, height, box, index, job, bold=bold)
+
+
 def _set(
     fitted: Fitted, width: float, height: float, *, align: str, middle: bool, bold: bool, ink: Ink = "black"
 ) -> list[Item]:
@@ -120,28 +137,26 @@ def _set(
 
 
 def _text_part(lines: tuple[str, ...], box: TextBox, index: int, job: Job) -> Part:
+    return _of_forms((lines,), box, index, job)
+
+
+def _of_forms(forms: tuple[tuple[str, ...], ...], box: TextBox, index: int, job: Job) -> Part:
+    """The fullest of the forms for which there is room."""
     width, height = box.inner
     pad = _PAD if box.inverse or box.frame else 0.0
-    if not lines:
+    if not forms[0]:
         return Part([], [])
-    fitted = _fitted(lines, width - 2 * pad, height - 2 * pad, box, index, job, bold=box.bold)
+    width, height = width - 2 * pad, height - 2 * pad
+    fitted = _fullest(forms, width, height, box, index, job, bold=box.bold)
     ink: Ink = "white" if box.inverse else "black"
-    items = _set(
-        fitted,
-        width - 2 * pad,
-        height - 2 * pad,
-        align=box.align,
-        middle=box.middle,
-        bold=box.bold,
-        ink=ink,
-    )
-    ground: list[Item] = [rectangle(0, 0, width, height, fill="black", width=0.0)] if box.inverse else []
+    items = _set(fitted, width, height, align=box.align, middle=box.middle, bold=box.bold, ink=ink)
+    ground: list[Item] = [rectangle(0, 0, *box.inner, fill="black", width=0.0)] if box.inverse else []
     return Part(ground + moved(items, pad, pad), [])
 
 
 def _field(box: FieldBox, index: int, job: Job) -> Part:
-    lines = fields.lines_of(box.fields, job.tag, job.template.languages, box.caption)
-    return _text_part(lines, box, index, job)
+    forms = fields.forms_of(box.fields, job.tag, job.template.languages, box.caption)
+    return _of_forms(forms, box, index, job)
 
 
 def _words(box: WordsBox, index: int, job: Job) -> Part:
@@ -153,17 +168,17 @@ def _words(box: WordsBox, index: int, job: Job) -> Part:
 
 
 def _tightening(box: TighteningBox, index: int, job: Job) -> Part:
-    lines = fields.tightening_lines(job.tag, box.ends, job.template.languages)
-    return _text_part(lines, box, index, job)
+    forms = fields.tightening_lines(job.tag, box.ends, job.template.languages)
+    return _of_forms(forms, box, index, job)
 
 
 def _caution(box: CautionBox, index: int, job: Job) -> Part:
     width, height = box.inner
     sign = min(height, 7.0, width * 0.2)
-    lines = fields.caution_lines(job.template.languages, box.short)
-    room = width - sign - 1.0
-    fitted = _fitted(lines, room, height, box, index, job, bold=box.bold)
-    text = _set(fitted, room, height, align="left", middle=True, bold=box.bold)
+    forms = fields.caution_lines(job.tag, job.template.languages, box.short)
+    room, bold = width - sign - 1.0, box.bold or bool(job.tag.content.dangers)
+    fitted = _fullest(forms, room, height, box, index, job, bold=bold)
+    text = _set(fitted, room, height, align="left", middle=True, bold=bold)
     return Part(_caution_sign(sign, height) + moved(text, sign + 1.0, 0), [])
 
 
@@ -190,24 +205,38 @@ def _caution_sign(size: float, height: float) -> list[Item]:
 
 
 def _pressure(box: PressureBox, index: int, job: Job) -> Part:
-    captions, figures = fields.pressure_lines(job.tag, job.template.languages)
-    width, height = box.inner
-    pad = _PAD if box.inverse or box.frame else 0.0
-    width, height = width - 2 * pad, height - 2 * pad
+    """A black plate with the figures, their mark below them; a white one with what is known, to be written on."""
+    untold = not any(isinstance(other, CautionBox) for other in job.template.box)
+    said = rating.plate(job.tag, job.template.languages, dangers=untold)
+    width, height = box.inner[0] - 2 * _PAD, box.inner[1] - 2 * _PAD
     small = box.model_copy(
         update={"text": max(SMALLEST_TEXT_MM, box.text * 0.36), "text_min": SMALLEST_TEXT_MM}
     )
-    caption = _fitted((" / ".join(captions),), width, height * 0.4, small, index, job, bold=False)
-    room = height - caption.height - 0.3
-    known = job.tag.content.working_pressure_bar is not None
-    lines = figures if box.stacked or not known else (" / ".join(figures),)
-    fitted = _fitted(lines, width, room, box if known else small, index, job, bold=box.bold)
+    caption = _fitted((" / ".join(said.captions),), width, height * 0.4, small, index, job, bold=False)
+    top = caption.height + 0.3
+    if not said.figures:
+        told = _fullest(said.forms, width, height - top, small, index, job, bold=False)
+        items = _set(caption, width, caption.height, align="left", middle=False, bold=False)
+        items += moved(_set(told, width, height - top, align="left", middle=True, bold=False), 0, top)
+        return Part([rectangle(0, 0, *box.inner, width=0.25), *moved(items, _PAD, _PAD)], [])
+    lines = said.figures if box.stacked else (" / ".join(said.figures),)
+    for form in said.forms:
+        mark = fit(form, round(width, 3), round((height - top) * 0.5, 3), small.text, SMALLEST_TEXT_MM, True)
+        room = height - top - (mark.height + 0.3 if mark and mark.lines else 0.0)
+        if mark and fit(lines, round(width, 3), round(room, 3), box.text, box.text_min, box.bold):
+            break
+    else:
+        mark = _fitted(said.forms[-1], width, (height - top) * 0.5, small, index, job, bold=True)
+        room = height - top - mark.height - 0.3
+    fitted = _fitted(lines, width, room, box, index, job, bold=box.bold)
     ink: Ink = "white" if box.inverse else "black"
     items = _set(caption, width, caption.height, align=box.align, middle=False, bold=False, ink=ink)
-    figure_items = _set(fitted, width, room, align=box.align, middle=True, bold=box.bold, ink=ink)
-    items += moved(figure_items, 0, caption.height + 0.3)
+    items += moved(_set(fitted, width, room, align=box.align, middle=True, bold=box.bold, ink=ink), 0, top)
+    items += moved(
+        _set(mark, width, mark.height, align=box.align, middle=False, bold=True, ink=ink), 0, top + room + 0.3
+    )
     ground: list[Item] = [rectangle(0, 0, *box.inner, fill="black", width=0.0)] if box.inverse else []
-    return Part(ground + moved(items, pad, pad), [])
+    return Part(ground + moved(items, _PAD, _PAD), [])
 
 
 # Symbols ------------------------------------------------------------------------------------

@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Literal, get_args
 
-from tagger import phrases, units
+from tagger import phrases, rated, units
 from tagger.messages import (
     Figure,
     Message,
@@ -16,11 +17,11 @@ from tagger.messages import (
     as_is,
     least_pressure,
     length,
-    pressure,
     temperature,
     torque,
 )
 from tagger.messages import angle as degrees
+from tagger.printing import rating
 from tagger.printing.content import Tag
 from tagger.printing.words import once, voices
 from tagger.record import RECORD_FIELDS
@@ -33,12 +34,13 @@ class Field:
     """``caption`` is shown before it where a template asks for captions.
 
     ``first_only``: sentences for the bench, too long to stand twice; a tag in two languages has them in
-    its first.
+    its first. ``shorter``: the same where there is little room.
     """
 
     caption: Message
     lines: Callable[[Tag], list[Message]]
     first_only: bool = False
+    shorter: Callable[[Tag], list[Message]] | None = None
 
 
 def _typed(text: str | None) -> list[Message]:
@@ -88,9 +90,16 @@ def _covers(tag: Tag) -> list[Message]:
     return [Message("printing-covers", covers=covers)] if covers else []
 
 
-def _working_pressure(tag: Tag) -> list[Message]:
-    bar = tag.content.working_pressure_bar
-    return [phrases.NOT_KNOWN] if bar is None else _value(pressure(bar))
+def _dangers(tag: Tag) -> list[Message]:
+    return list(rated.dangers(tag.content))
+
+
+def _duty(tag: Tag) -> list[Message]:
+    """Fluid and temperature in one line."""
+    fluid, hottest = phrases.fluid_of(tag.spec), _hottest(tag)
+    if hottest is None:
+        return [fluid]
+    return [Message("printing-duty", fluid=fluid, temperature=temperature(hottest))]
 
 
 def _fluid(tag: Tag) -> list[Message]:
@@ -98,11 +107,16 @@ def _fluid(tag: Tag) -> list[Message]:
 
 
 def _temperature(tag: Tag) -> list[Message]:
-    """As entered, else what the hose bears with the fluid; a tag read without its record shows what it carries."""
+    celsius = _hottest(tag)
+    return [] if celsius is None else _value(temperature(celsius))
+
+
+def _hottest(tag: Tag) -> float | None:
+    """As entered, else what the hose bears with the fluid; a tag read without its record has what it carries."""
     celsius = tag.spec.max_temperature_c
     if celsius is None and tag.assessment is not None:
         celsius = tag.assessment.max_temperature_c
-    return [] if celsius is None else _value(temperature(celsius))
+    return celsius
 
 
 def _vacuum(tag: Tag) -> list[Message]:
@@ -187,7 +201,6 @@ def _extra(key: str) -> Callable[[Tag], list[Message]]:
 
 _END_A, _END_B = Message("printing-field-end_a"), Message("printing-field-end_b")
 _CLOCKING = Message("printing-field-clocking")
-_WORKING_PRESSURE = Message("printing-field-working_pressure")
 
 FIELDS: dict[str, Field] = {
     "number": Field(Message("printing-field-number"), lambda tag: _typed(tag.shown_number)),
@@ -202,7 +215,9 @@ FIELDS: dict[str, Field] = {
     "length": Field(Message("printing-field-length"), lambda tag: [phrases.overall_length(tag.spec)]),
     "clocking": Field(_CLOCKING, lambda tag: _optional(phrases.clocking(tag.spec))),
     "clocking_short": Field(_CLOCKING, _clocking_short),
-    "working_pressure": Field(_WORKING_PRESSURE, _working_pressure),
+    "working_pressure": Field(rating.CAPTION, rating.short_lines, shorter=rating.shortest_lines),
+    "dangers": Field(Message("printing-field-dangers"), _dangers),
+    "duty": Field(Message("printing-field-duty"), _duty),
     "fluid": Field(Message("printing-field-fluid"), _fluid),
     "temperature": Field(Message("printing-field-temperature"), _temperature),
     "vacuum": Field(Message("printing-field-vacuum"), _vacuum),
@@ -221,11 +236,21 @@ FIELDS: dict[str, Field] = {
 }
 
 
-def lines_of(names: tuple[str, ...], tag: Tag, languages: tuple[str, ...], caption: bool) -> tuple[str, ...]:
+def forms_of(
+    names: tuple[str, ...], tag: Tag, languages: tuple[str, ...], caption: bool
+) -> tuple[tuple[str, ...], ...]:
+    """The lines of the named fields, the fuller form first."""
+    return once(lines_of(names, tag, languages, caption, shorter=shorter) for shorter in (False, True))
+
+
+def lines_of(
+    names: tuple[str, ...], tag: Tag, languages: tuple[str, ...], caption: bool, *, shorter: bool = False
+) -> tuple[str, ...]:
     """The lines of the named fields, one language after the other; a line both share stands once."""
     lines: list[str] = []
     for name in names:
-        field, messages = FIELDS[name], FIELDS[name].lines(tag)
+        field = FIELDS[name]
+        messages = (field.shorter if shorter and field.shorter else field.lines)(tag)
         said: dict[tuple[str, ...], list[str]] = {}  # what is said -> its captions, one a language
         for voice in voices(languages)[: 1 if field.first_only else None]:
             said.setdefault(tuple(map(voice, messages)), []).append(voice(field.caption))
@@ -242,51 +267,51 @@ def _captioned(caption: str, shown: tuple[str, ...], languages: tuple[str, ...])
     return (f"{lead} {shown[0]}", *shown[1:])
 
 
-def tightening_lines(tag: Tag, ends: str, languages: tuple[str, ...]) -> tuple[str, ...]:
-    """How to tighten each end, in one line an end and language; the basis always beside the count."""
+def tightening_lines(tag: Tag, ends: str, languages: tuple[str, ...]) -> tuple[tuple[str, ...], ...]:
+    """How to tighten each end, in one line an end and language; the basis always beside the count.
+
+    The fullest form first; the last leaves the lubrication to the page, where the tag has no room for it.
+    """
     both = (
         ("a", tag.spec.end_a, tag.content.tighten_a),
         ("b", tag.spec.end_b, tag.content.tighten_b),
     )
-    messages = [tighten(name.upper(), end, values) for name, end, values in both if ends in ("both", name)]
-    return once(voice(message) for message in messages for voice in voices(languages))
+    wanted = [(name.upper(), end, values) for name, end, values in both if ends in ("both", name)]
+    forms = [[tighten(*one, lubrication) for one in wanted] for lubrication in LUBRICATION]
+    return once(once(voice(message) for message in form for voice in voices(languages)) for form in forms)
 
 
-def tighten(name: str, end: End, values: Tightening | None) -> Message:
+Lubrication = Literal["in full", "briefly", "left out"]
+LUBRICATION: tuple[Lubrication, ...] = get_args(Lubrication)
+
+
+def tighten(name: str, end: End, values: Tightening | None, lubrication: Lubrication = "in full") -> Message:
     """How to tighten one end: torque first, then the turn with its basis; never a guess."""
     if end.connection.is_latched:
         return Message("printing-tighten-unknown", end=name, unknown=phrases.NOTHING_TO_TIGHTEN)
-    high = values.torque_max_nm if values else None
     counted = phrases.counted(values, end) if values else None
-    if values is None or high is None:
+    if values is None or values.torque_max_nm is None:
         if counted is None:
             return Message("printing-tighten-unknown", end=name, unknown=phrases.NOT_KNOWN)
         return Message("printing-tighten-count", end=name, count=counted)
-    turning = _torque(end, values, high)
+    turning = _torque(end, values)
+    if lubrication != "left out":
+        turning = phrases.lubricated(turning, values, briefly=lubrication == "briefly") or turning
     if counted is None:
         return Message("printing-tighten-torque", end=name, torque=turning)
     return Message("printing-tighten", end=name, torque=turning, count=counted)
 
 
-def _torque(end: End, values: Tightening, high: float) -> Value:
+def _torque(end: End, values: Tightening) -> Value:
     """The torque in N·m; of a flange it is that of each screw."""
-    low = values.torque_min_nm
+    assert values.torque_max_nm is not None
+    figure = torque(values.torque_min_nm, values.torque_max_nm)
     if not end.connection.is_flange:
-        return torque(low, high)
+        return figure
     screw = screw_for(values, end)
     if screw is None:
-        return Message("words-torque-any-screw", torque=torque(low, high))
-    return Message("words-torque-screw", torque=torque(low, high), screw=screw)
-
-
-def pressure_lines(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """(captions, values): the words "working pressure" and the pressure in bar and in psi."""
-    spoken = voices(languages)
-    captions = once(voice(_WORKING_PRESSURE) for voice in spoken)
-    bar = tag.content.working_pressure_bar
-    if bar is None:
-        return captions, once(voice(phrases.NOT_KNOWN) for voice in spoken)
-    return captions, tuple(text for text in spoken[0].pair(pressure(bar)) if text)
+        return Message("words-torque-any-screw", torque=figure)
+    return Message("words-torque-screw", torque=figure, screw=screw)
 
 
 def length_text(tag: Tag, languages: tuple[str, ...]) -> str:
@@ -294,7 +319,12 @@ def length_text(tag: Tag, languages: tuple[str, ...]) -> str:
     return voices(languages)[0].figure(length(tag.spec.length_mm))
 
 
-def caution_lines(languages: tuple[str, ...], short: bool) -> tuple[str, ...]:
-    """The caution in each language."""
-    message = Message("printing-caution-short") if short else Message("printing-caution")
-    return once(voice(message) for voice in voices(languages))
+def caution_lines(tag: Tag, languages: tuple[str, ...], short: bool) -> tuple[tuple[str, ...], ...]:
+    """The dangers that the tag carries, then the caution, in each language: the fullest form first.
+
+    Where there is no room for both, the danger of this very assembly comes before what holds for all.
+    """
+    caution = Message("printing-caution-short") if short else Message("printing-caution")
+    full, brief = _dangers(tag), rating.short_dangers(tag)
+    forms = ([*full, caution], [*brief, caution], full, brief) if full else ([caution],)
+    return once(once(voice(message) for voice in voices(languages) for message in form) for form in forms)

@@ -14,7 +14,7 @@ BOTTOM = 0.22  # what hangs below the last baseline
 _STEP = 0.96  # each size tried is this much smaller than the one before
 _UNWRAPPED_FROM = 0.85  # a line stays whole where wrapping would gain less than this
 # A figure is never parted from its fraction or its unit: "1 1/4 flats" broken after the 1 reads as 1.
-_TOGETHER = re.compile(r"(?<=\d) (?=\d+/\d|(?:mm|in|bar|psi|N·m|lbf·ft|°)(?!\w))")
+_TOGETHER = re.compile(r"(?<=\d) (?=\d+/\d|(?:mm|in|bar|psi|N·m|lbf·ft|°[CF]?)(?!\w))")
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,9 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import TypeVar
 
 from tagger.i18n import Translator, figures
 from tagger.messages import Figure, Message
+
+Once = TypeVar("Once", str, tuple[str, ...])
 
 
 @dataclass(frozen=True)
@@ -48,7 +51,7 @@ def voices(languages: tuple[str, ...]) -> tuple[Voice, ...]:
     return tuple(Voice(language, mixed) for language in languages)
 
 
-def once(texts: Iterable[str]) -> tuple[str, ...]:
+def once(texts: Iterable[Once]) -> tuple[Once, ...]:
     """Each text once, in the order they come."""
     return tuple(dict.fromkeys(texts))
 

@@ -5,13 +5,14 @@ A figure that is not known is None, never a guess; a figure that is known carrie
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date
 from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, computed_field, model_validator
 
 from tagger import phrases
-from tagger.messages import Message, as_is, english
+from tagger.messages import Message, Value, as_is, english
 from tagger.spec import AssemblySpec, Basis, Danger, Part, TagContent, Tightening
 from tagger.trade.rows import UNVERIFIED
 
@@ -267,16 +268,25 @@ def carried_tightening(advice: EndAdvice) -> Tightening | None:
     )
 
 
+def _joint(torque: Torque) -> Mapping[str, Value]:
+    """What the basis says of the joint; more may be said round it, such as how many sources share the range."""
+    said = torque.basis
+    while isinstance(inner := said.values.get("basis"), Message):
+        said = inner
+    return said.values
+
+
 def _lubrication(torque: Torque) -> str | None:
     """The word of the tables for how the joint is lubricated; None for a shop's own text."""
-    said = torque.basis.values.get("lubrication")
+    said = _joint(torque).get("lubrication")
     word = said.id.removeprefix(_LUBRICATION) if isinstance(said, Message) else ""
     return word if isinstance(said, Message) and word != said.id else None
 
 
 def _screw(torque: Torque) -> str | None:
     """The screw's thread, with its property class where the source names it: "M10 10.9"."""
-    screw, named = torque.basis.values.get("screw"), torque.basis.values.get("grade")
+    joint = _joint(torque)
+    screw, named = joint.get("screw"), joint.get("grade")
     if not screw or screw == "none":
         return None
     return f"{screw} {named}" if named and named != "none" else str(screw)

@@ -20,7 +20,7 @@ from tagger.messages import Message
 from tagger.printing import pdf
 from tagger.printing.content import Tag
 from tagger.printing.template import Template
-from tagger.spec import AssemblySpec, TagContent, Tightening
+from tagger.spec import AssemblySpec, Danger, TagContent, Tightening
 from tagger.trade import assess
 
 STRAIGHT: dict[str, Any] = {
@@ -72,6 +72,23 @@ LONGEST: dict[str, dict[str, Any]] = {
         "length_mm": 12750.5, "length_basis": "thread_end",
     },
 }  # fmt: skip
+RATED: dict[str, dict[str, Any]] = {
+    "known": {"working_pressure_bar": 413.7},
+    "not known": {"working_pressure_bar": None},
+    "an end not known": {"working_pressure_bar": None, "at_most_bar": 413.7, "unknown_parts": ("end_b",)},
+    "only an unverified hose known": {
+        "working_pressure_bar": None,
+        "at_most_bar": 413.7,
+        "unknown_parts": ("end_a", "end_b"),
+        "unverified_parts": ("hose",),
+    },
+    "unverified": {"working_pressure_bar": 413.7, "unverified_parts": ("hose", "end_a", "end_b")},
+    "a fluid and a heat beyond the limits": {
+        "working_pressure_bar": None,
+        "unknown_parts": ("hose",),
+        "dangers": (Danger.FLUID, Danger.HEAT),
+    },
+}
 SERIAL = Message("printing-serial", place=13, of=120)
 FIGURES = Tightening(
     torque_min_nm=103, torque_max_nm=115, flats_min=1, flats_max=1.25, flats_basis="finger_tight"
@@ -88,6 +105,10 @@ def a_tag(spec: dict[str, Any] = TWO_ELBOWS, *, seed: int = 1, **changes: Any) -
         "tighten_a": FIGURES,
         "tighten_b": FIGURES,
         "built_on": date(2026, 11, 25),
+        "at_most_bar": None,
+        "unknown_parts": (),
+        "unverified_parts": (),
+        "dangers": (),
     }
     content = TagContent(
         spec=AssemblySpec.read(spec),
@@ -99,19 +120,21 @@ def a_tag(spec: dict[str, Any] = TWO_ELBOWS, *, seed: int = 1, **changes: Any) -
 
 @pytest.fixture(scope="session")
 def longest() -> list[Tag]:
-    """Tags with the longest texts, pressure known and not."""
+    """Tags with the longest texts: pressure known and not, in part, unverified, with dangers."""
+    oiled = "threads_fluid_or_grease"
     figures = Tightening(
-        torque_min_nm=103.4, torque_max_nm=115.6, flats_min=1.5, flats_max=1.75, flats_basis="not_stated"
-    )
-    screws = Tightening(torque_min_nm=130, torque_max_nm=150.5)
+        torque_min_nm=103.4, torque_max_nm=115.6, flats_min=1.5, flats_max=1.75, flats_basis="not_stated",
+        lubrication=oiled,
+    )  # fmt: skip
+    screws = Tightening(torque_min_nm=130, torque_max_nm=150.5, lubrication=oiled)
     shop = "Example Hose Shop, 12 Dock Road, tel. 555 0100"
     tags = []
     for name, spec in LONGEST.items():
         known = screws if "flanges" in name else figures
-        for bar in (413.7, None):
+        for rated in RATED.values():
             for other in (known, None):
-                figures_of = {"working_pressure_bar": bar, "tighten_a": known, "tighten_b": other}
-                tags.append(a_tag(spec, serial=SERIAL, shop=shop, **figures_of))
+                figures_of = {"tighten_a": known, "tighten_b": other}
+                tags.append(a_tag(spec, serial=SERIAL, shop=shop, **rated, **figures_of))
     return tags
 
 

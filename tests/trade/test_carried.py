@@ -53,6 +53,18 @@ def test_a_temperature_asked_for_stays_and_the_hoses_own_limit_holds_where_it_is
     assert assess(asked, made_up()).content_of(asked).spec.max_temperature_c == 50
 
 
+def test_the_lubrication_of_a_range_that_sources_share_is_carried_too() -> None:
+    spec = assembly()
+    rows = [
+        tight(torque_min_nm=low, torque_max_nm=110.0, lubrication="lightly_oiled", source=source)
+        for low, source in ((80.0, "one table"), (90.0, "another table"))
+    ]
+    found = assess(spec, made_up(tightening=rows))
+    assert found.end_a.torque is not None and found.end_a.torque.basis.id == "trade-torque-basis-shared"
+    told = found.content_of(spec).tighten_a
+    assert told is not None and told.lubrication == "lightly_oiled"
+
+
 def test_lubrication_and_screw_go_with_the_torque() -> None:
     spec = assembly()
     oiled = made_up(tightening=[tight(torque_max_nm=90.0, lubrication="lightly_oiled")])

@@ -3,6 +3,19 @@
 ## Lines of a tag. Ranges and signs are short; a tag has one decimal sign (label_templates/README.md)
 
 printing-value = { $value }
+printing-duty = { $fluid }, max. { $temperature }
+printing-unverified = { SAY($parts, case: "short") } ungeprüft
+printing-at_most = { SAY($parts, case: "short") }: ≤ { $pressure }
+printing-at_most-all = ≤ { $pressure }
+printing-dangers = GEFAHR, Grenzen überschritten: { LIST($dangers) }
+printing-danger-fluid = Medium
+printing-danger-heat = Hitze
+printing-danger-cold = Kälte
+printing-danger-pressure = Druck
+printing-write = { SAY($parts, case: "short") }: __________ bar
+printing-write-hose = Schlauch, { $what }: __________ bar (Schlauchhersteller)
+printing-write-end_a = Ende A, { $what }: __________ bar (Armaturenhersteller)
+printing-write-end_b = Ende B, { $what }: __________ bar (Armaturenhersteller)
 printing-caption = { $caption }:
 printing-size = -{ $dash } ({ $inches })
 printing-serial = { $place } von { $of }
@@ -37,6 +50,8 @@ printing-field-end_b = Ende B
 printing-field-length = Länge
 printing-field-clocking = Verdrehwinkel
 printing-field-working_pressure = Max. Betriebsdruck
+printing-field-dangers = Gefahr
+printing-field-duty = Medium, Temperatur
 printing-field-vacuum = Max. Unterdruck
 printing-field-fluid = Medium
 printing-field-temperature = Höchsttemperatur

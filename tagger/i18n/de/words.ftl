@@ -154,15 +154,31 @@ words-not-known = nicht bekannt: Wert des Armaturenherstellers verwenden
 words-nothing-to-tighten = zusammenstecken, bis es einrastet; nichts anzuziehen
 words-parts = { $which ->
     [hose] Schlauch
-    [end_a] Ende A
-    [end_b] Ende B
-    [hose-end_a] Schlauch und Ende A
-    [hose-end_b] Schlauch und Ende B
+    [end_a] { $case ->
+           *[plain] Ende A
+            [short] A
+        }
+    [end_b] { $case ->
+           *[plain] Ende B
+            [short] B
+        }
+    [hose-end_a] { $case ->
+           *[plain] Schlauch und Ende A
+            [short] Schlauch, A
+        }
+    [hose-end_b] { $case ->
+           *[plain] Schlauch und Ende B
+            [short] Schlauch, B
+        }
     [end_a-end_b] { $case ->
            *[plain] beide Enden
             [start] Beide Enden
+            [short] A, B
         }
-   *[all] Schlauch und beide Enden
+   *[all] { $case ->
+           *[plain] Schlauch und beide Enden
+            [short] Schlauch, A, B
+        }
  }
 words-rated = { $pressure }
 words-rated-unverified = { $pressure }, { $parts } ungeprüft: keine veröffentlichte Quelle zur Hand

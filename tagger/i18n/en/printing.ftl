@@ -3,6 +3,19 @@
 ## Lines of a tag. Ranges and signs are short; a tag has one decimal sign (label_templates/README.md)
 
 printing-value = { $value }
+printing-duty = { $fluid }, max. { $temperature }
+printing-unverified = { SAY($parts, case: "short") } unverified
+printing-at_most = { SAY($parts, case: "short") }: ≤ { $pressure }
+printing-at_most-all = ≤ { $pressure }
+printing-dangers = DANGER, beyond published limits: { LIST($dangers) }
+printing-danger-fluid = fluid
+printing-danger-heat = heat
+printing-danger-cold = cold
+printing-danger-pressure = pressure
+printing-write = { SAY($parts, case: "short") }: __________ bar
+printing-write-hose = Hose, { $what }: __________ bar (hose manufacturer)
+printing-write-end_a = End A, { $what }: __________ bar (fitting manufacturer)
+printing-write-end_b = End B, { $what }: __________ bar (fitting manufacturer)
 printing-caption = { $caption }:
 printing-size = -{ $dash } ({ $inches })
 printing-serial = { $place } of { $of }
@@ -37,6 +50,8 @@ printing-field-end_b = End B
 printing-field-length = Length
 printing-field-clocking = Clocking angle
 printing-field-working_pressure = Max. working pressure
+printing-field-dangers = Danger
+printing-field-duty = Fluid, temperature
 printing-field-vacuum = Max. vacuum
 printing-field-fluid = Fluid
 printing-field-temperature = Max. temperature

@@ -146,30 +146,37 @@ words-parts = { $which ->
     [hose] { $case ->
            *[plain] hose
             [start] Hose
+            [short] Hose
         }
     [end_a] { $case ->
            *[plain] end A
             [start] End A
+            [short] A
         }
     [end_b] { $case ->
            *[plain] end B
             [start] End B
+            [short] B
         }
     [hose-end_a] { $case ->
            *[plain] hose and end A
             [start] Hose and end A
+            [short] Hose, A
         }
     [hose-end_b] { $case ->
            *[plain] hose and end B
             [start] Hose and end B
+            [short] Hose, B
         }
     [end_a-end_b] { $case ->
            *[plain] both ends
             [start] Both ends
+            [short] A, B
         }
    *[all] { $case ->
            *[plain] hose and both ends
             [start] Hose and both ends
+            [short] Hose, A, B
         }
  }
 words-rated = { $pressure }

@@ -3,6 +3,19 @@
 ## Lines of a tag. Ranges and signs are short; a tag has one decimal sign (label_templates/README.md)
 
 printing-value = { $value }
+printing-duty = { $fluid }, máx. { $temperature }
+printing-unverified = { SAY($parts, case: "short") }: sin verificar
+printing-at_most = { SAY($parts, case: "short") }: ≤ { $pressure }
+printing-at_most-all = ≤ { $pressure }
+printing-dangers = PELIGRO, fuera de los límites publicados: { LIST($dangers) }
+printing-danger-fluid = fluido
+printing-danger-heat = calor
+printing-danger-cold = frío
+printing-danger-pressure = presión
+printing-write = { SAY($parts, case: "short") }: __________ bar
+printing-write-hose = Manguera, { $what }: __________ bar (fabricante de la manguera)
+printing-write-end_a = Extremo A, { $what }: __________ bar (fabricante del racor)
+printing-write-end_b = Extremo B, { $what }: __________ bar (fabricante del racor)
 printing-caption = { $caption }:
 printing-size = -{ $dash } ({ $inches })
 printing-serial = { $place } de { $of }
@@ -37,6 +50,8 @@ printing-field-end_b = Extremo B
 printing-field-length = Longitud
 printing-field-clocking = Ángulo de orientación
 printing-field-working_pressure = Presión de trabajo máx.
+printing-field-dangers = Peligro
+printing-field-duty = Fluido, temperatura
 printing-field-vacuum = Vacío máx.
 printing-field-fluid = Fluido
 printing-field-temperature = Temperatura máx.

@@ -156,30 +156,37 @@ words-parts = { $which ->
     [hose] { $case ->
            *[plain] manguera
             [start] Manguera
+            [short] Manguera
         }
     [end_a] { $case ->
            *[plain] extremo A
             [start] Extremo A
+            [short] A
         }
     [end_b] { $case ->
            *[plain] extremo B
             [start] Extremo B
+            [short] B
         }
     [hose-end_a] { $case ->
            *[plain] manguera y extremo A
             [start] Manguera y extremo A
+            [short] Manguera, A
         }
     [hose-end_b] { $case ->
            *[plain] manguera y extremo B
             [start] Manguera y extremo B
+            [short] Manguera, B
         }
     [end_a-end_b] { $case ->
            *[plain] los dos extremos
             [start] Los dos extremos
+            [short] A, B
         }
    *[all] { $case ->
            *[plain] manguera y los dos extremos
             [start] Manguera y los dos extremos
+            [short] Manguera, A, B
         }
  }
 words-rated = { $pressure }

@@ -3,6 +3,19 @@
 ## Lines of a tag. Ranges and signs are short; a tag has one decimal sign (label_templates/README.md)
 
 printing-value = { $value }
+printing-duty = { $fluid }, max. { $temperature }
+printing-unverified = { SAY($parts, case: "short") } : non vérifié
+printing-at_most = { SAY($parts, case: "short") } : ≤ { $pressure }
+printing-at_most-all = ≤ { $pressure }
+printing-dangers = DANGER, hors des limites publiées : { LIST($dangers) }
+printing-danger-fluid = fluide
+printing-danger-heat = chaleur
+printing-danger-cold = froid
+printing-danger-pressure = pression
+printing-write = { SAY($parts, case: "short") } : __________ bar
+printing-write-hose = Tuyau, { $what } : __________ bar (fabricant du tuyau)
+printing-write-end_a = Extrémité A, { $what } : __________ bar (fabricant d'embouts)
+printing-write-end_b = Extrémité B, { $what } : __________ bar (fabricant d'embouts)
 printing-caption = { $caption } :
 printing-size = -{ $dash } ({ $inches })
 printing-serial = { $place } sur { $of }
@@ -37,6 +50,8 @@ printing-field-end_b = Extrémité B
 printing-field-length = Longueur
 printing-field-clocking = Angle d'orientation
 printing-field-working_pressure = Pression de service max.
+printing-field-dangers = Danger
+printing-field-duty = Fluide, température
 printing-field-vacuum = Dépression max.
 printing-field-fluid = Fluide
 printing-field-temperature = Température max.

@@ -156,30 +156,37 @@ words-parts = { $which ->
     [hose] { $case ->
            *[plain] tuyau
             [start] Tuyau
+            [short] Tuyau
         }
     [end_a] { $case ->
            *[plain] extrémité A
             [start] Extrémité A
+            [short] A
         }
     [end_b] { $case ->
            *[plain] extrémité B
             [start] Extrémité B
+            [short] B
         }
     [hose-end_a] { $case ->
            *[plain] tuyau et extrémité A
             [start] Tuyau et extrémité A
+            [short] Tuyau, A
         }
     [hose-end_b] { $case ->
            *[plain] tuyau et extrémité B
             [start] Tuyau et extrémité B
+            [short] Tuyau, B
         }
     [end_a-end_b] { $case ->
            *[plain] les deux extrémités
             [start] Les deux extrémités
+            [short] A, B
         }
    *[all] { $case ->
            *[plain] tuyau et les deux extrémités
             [start] Tuyau et les deux extrémités
+            [short] Tuyau, A, B
         }
  }
 words-rated = { $pressure }

@@ -1,0 +1,95 @@
+"""What a tag says of the pressure: the figure with its mark, or what is known and a line to write on.
+
+Each is a view of ``tagger.rated``; a tag has little room, so that there are long and short forms.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from tagger import phrases, rated
+from tagger.messages import Message, pressure
+from tagger.printing.content import Tag
+from tagger.printing.words import once, voices
+from tagger.spec import TagContent
+
+CAPTION = Message("printing-field-working_pressure")
+
+
+@dataclass(frozen=True)
+class Plate:
+    """The words of a pressure box. ``figures``: bar and psi; empty where the pressure is not known.
+
+    ``forms`` say the same below the figures, or in their place: the fullest first, the shortest last.
+    """
+
+    captions: tuple[str, ...]
+    figures: tuple[str, ...]
+    forms: tuple[tuple[str, ...], ...]
+
+
+def plate(tag: Tag, languages: tuple[str, ...], dangers: bool) -> Plate:
+    """What stands in a pressure box, in each language; with the dangers where nothing else tells them."""
+    spoken, bar = voices(languages), tag.content.working_pressure_bar
+    more = short_dangers(tag) if dangers else []
+    forms = [form + more for form in (_full(tag.content), _short(tag.content), _shortest(tag.content))]
+    return Plate(
+        captions=once(voice(CAPTION) for voice in spoken),
+        figures=() if bar is None else tuple(text for text in spoken[0].pair(pressure(bar)) if text),
+        forms=once(once(voice(line) for voice in spoken for line in form) for form in forms),
+    )
+
+
+def short_lines(tag: Tag) -> list[Message]:
+    """The working pressure in as few lines as it takes."""
+    return _figure(tag.content) + _short(tag.content)
+
+
+def shortest_lines(tag: Tag) -> list[Message]:
+    """The same where there is least room."""
+    return _figure(tag.content) + _shortest(tag.content)
+
+
+def _figure(content: TagContent) -> list[Message]:
+    bar = content.working_pressure_bar
+    return [] if bar is None else [Message("printing-value", value=pressure(bar))]
+
+
+def short_dangers(tag: Tag) -> list[Message]:
+    """The dangers that the tag carries, in one line."""
+    named = tuple(Message(f"printing-danger-{danger}") for danger in tag.content.dangers)
+    return [Message("printing-dangers", dangers=named)] if named else []
+
+
+def _full(content: TagContent) -> list[Message]:
+    doubtful = [rated.unverified(content)] if content.unverified_parts else []
+    if content.working_pressure_bar is not None:
+        return doubtful
+    if not content.unknown_parts:
+        return [phrases.NOT_KNOWN]
+    write = [
+        Message(f"printing-write-{part}", what=rated.named(part, content.spec))
+        for part in content.unknown_parts
+    ]
+    return [*rated.at_most(content), *write, *doubtful]
+
+
+def _short(content: TagContent) -> list[Message]:
+    doubtful = []
+    if content.unverified_parts:
+        doubtful.append(Message("printing-unverified", parts=rated.parts(content.unverified_parts)))
+    if content.working_pressure_bar is not None:
+        return doubtful
+    if not content.unknown_parts:
+        return [phrases.NOT_KNOWN]
+    write = Message("printing-write", parts=rated.parts(content.unknown_parts))
+    known = [Message("printing-at_most", **line.values) for line in rated.at_most(content)]
+    return [*known, write, *doubtful]
+
+
+def _shortest(content: TagContent) -> list[Message]:
+    """As ``_short``; what the known parts allow without their names, for it bounds the whole assembly."""
+    said = _short(content)
+    if content.at_most_bar is not None:
+        said[0] = Message("printing-at_most-all", pressure=pressure(content.at_most_bar))
+    return said

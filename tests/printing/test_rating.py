@@ -1,0 +1,86 @@
+"""Every shipped template tells the whole truth of the pressure, the fluid and the dangers, in every language."""
+
+from __future__ import annotations
+
+import pytest
+
+from tagger import rated
+from tagger.drawing import Shape, Text
+from tagger.i18n import LANGUAGES, Translator
+from tagger.printing import template
+from tagger.printing.content import Tag
+from tagger.printing.layout import lay_out
+from tests.printing.conftest import RATED, STRAIGHT, a_tag
+
+EVERY = pytest.mark.parametrize("name", template.names())
+IN_EACH = pytest.mark.parametrize("language", LANGUAGES)
+
+
+def shown(tag: Tag, name: str, language: str = "en") -> str:
+    items = lay_out(tag, template.load(name).in_languages([language])).drawing.items
+    return " ".join(item.text for item in items if isinstance(item, Text))
+
+
+@EVERY
+@IN_EACH
+def test_a_tag_with_an_unknown_end_says_what_the_others_allow_and_has_a_line_to_write_on(
+    name: str, language: str
+) -> None:
+    said = shown(a_tag(STRAIGHT, **RATED["an end not known"]), name, language)
+    assert "414 bar" in said and "6000 psi" in said
+    assert "__________ bar" in said
+    assert Translator(language)("words-not-known") not in said
+
+
+@EVERY
+def test_a_tag_to_be_written_on_is_white_there(name: str) -> None:
+    for known, black in (("an end not known", False), ("known", True)):
+        drawn = lay_out(a_tag(STRAIGHT, **RATED[known]), template.load(name)).drawing.items
+        wide = [
+            item
+            for item in drawn
+            if isinstance(item, Shape) and item.fill == "black" and len(item.points) == 4
+        ]
+        plates = [
+            item for item in wide if max(x for x, _ in item.points) - min(x for x, _ in item.points) > 15
+        ]
+        assert not plates or black
+
+
+@EVERY
+@IN_EACH
+def test_an_unverified_part_is_named_beside_the_figure(name: str, language: str) -> None:
+    tag = a_tag(STRAIGHT, working_pressure_bar=190, unverified_parts=("end_b",))
+    t, parts = Translator(language), rated.parts(("end_b",))
+    marks = {t("words-unverified", parts=parts), t("printing-unverified", parts=parts)}
+    said = shown(tag, name, language)
+    assert "190 bar" in said and any(" ".join(mark.split()) in " ".join(said.split()) for mark in marks)
+    verified = shown(a_tag(STRAIGHT, working_pressure_bar=190), name, language)
+    assert not any(mark in verified for mark in marks)
+
+
+@EVERY
+@IN_EACH
+def test_dangers_are_told(name: str, language: str) -> None:
+    t = Translator(language)
+    word = t("report-danger", text="").strip(" :\u00a0")
+    safe, beyond = (RATED[which] for which in ("known", "a fluid and a heat beyond the limits"))
+    assert word in shown(a_tag(STRAIGHT, **beyond), name, language)
+    assert word not in shown(a_tag(STRAIGHT, **safe), name, language)
+
+
+@EVERY
+@IN_EACH
+def test_fluid_and_temperature_stand_on_the_tag(name: str, language: str) -> None:
+    t, bare = Translator(language), {key: value for key, value in STRAIGHT.items() if key != "fluid"}
+    said = shown(a_tag(bare, **RATED["known"]), name, language)
+    assert t("words-fluid-not_entered") in said
+    assert "100 °C" in said and "212 °F" in said
+
+
+def test_the_lubrication_stands_beside_the_torque_shorter_where_there_is_little_room(
+    longest: list[Tag],
+) -> None:
+    said = {name: shown(longest[0], name) for name in ("traveller_a5", "hang_tag")}
+    assert "threads lubricated (hydraulic fluid, anti-seize or petroleum jelly);" in said["traveller_a5"]
+    assert "lbf·ft), threads lubricated;" in said["hang_tag"]
