@@ -159,6 +159,10 @@ _WRITTEN_DASH = re.compile(r"^\s*[-\u2010\u2011\u2012\u2013\u2212]?\s*(\d{1,2})\
 Dash = Annotated[int, _bounded(1, 63), BeforeValidator(_read_dash)]
 
 
+# Something unlikely that whoever enters it says is right; absent where nobody does.
+Tick = Annotated[bool | None, AfterValidator(lambda ticked: ticked or None)]
+
+
 class _Value(BaseModel):
     model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
 
@@ -329,13 +333,15 @@ class PressureOverride(_Value):
     """A working pressure from elsewhere than the tables; never without its source.
 
     ``fluid`` and ``max_temperature_c`` are what the source names. Without both it lifts no limit of
-    fluid or heat.
+    fluid or heat. ``confirmed``: it is right although it is above every figure of the tables for a part
+    of that kind.
     """
 
     value_bar: Annotated[float, *_PRESSURE, _bounded(0.1, 3000)]
     source: str = Field(min_length=1, max_length=80)
     fluid: Fluid | None = None
     max_temperature_c: Annotated[float, *_TEMPERATURE, _bounded(-100, 400)] | None = None
+    confirmed: Tick = None
 
 
 class AssemblySpec(_Value):
@@ -418,8 +424,13 @@ class AssemblySpec(_Value):
         return self.model_copy(update=parts)
 
     def carried(self) -> AssemblySpec:
-        """The part of the spec that a tag carries: without lots, note and what manufacturers say of its parts."""
-        return self.without_lots().without_ratings().model_copy(update={"note": None})
+        """The part of the spec that a tag carries: without lots, note, ticks and what manufacturers say of its
+        parts."""
+        pressure = self.working_pressure
+        if pressure is not None:
+            pressure = pressure.model_copy(update={"confirmed": None})
+        plain = self.without_lots().without_ratings()
+        return plain.model_copy(update={"note": None, "working_pressure": pressure})
 
 
 class Basis(StrEnum):

@@ -155,6 +155,9 @@ def _shapes(t: Translator) -> list[tuple[str, str]]:
     return [("straight", t("bench-build-straight")), *elbows, ("angle", t("bench-build-other-angle"))]
 
 
+_NOT_SETTLED = ("key", "covers", "end_b.same", "working_pressure.confirmed")
+
+
 @router.get("/build")
 def build_page(request: Request, me: Builder) -> Response:
     """Blank, or begun from a tag, an order request, a recipe or an earlier hose."""
@@ -176,7 +179,8 @@ def build_preview(request: Request, me: Builder, form: OwnForm) -> Response:
     return JSONResponse(
         {
             "html": html,
-            "settled": {k: v for k, v in shown.fields.items() if k not in ("key", "covers", "end_b.same")},
+            "settled": {k: v for k, v in shown.fields.items() if k not in _NOT_SETTLED},
+            "readings": {name: t.figure(figure) for name, figure in forms.readings(shown.fields).items()},
             "problems": [problem.as_dict(t) for problem in (*shown.stops, *shown.problems)],
             "ask_lot_reason": shown.ask_lot_reason,
             "clocking": bool(shown.fields["end_a.shape"] != "straight" != shown.fields["end_b.shape"]),
@@ -259,6 +263,7 @@ def _shared(request: Request, shown: View) -> dict[str, Any]:
     said = forms.shown_clocking(shown.spec.clocking_deg if shown.spec else None, sense)
     return {
         "part": phrases.part,
+        "readings": forms.readings(shown.fields),
         "dial": _dial(request, said or 0),
         "clockwise": sense is ClockingSense.CLOCKWISE,
     }

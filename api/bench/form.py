@@ -8,18 +8,18 @@ the one that belongs to the hose; clocking is read in the shop's own sense.
 from __future__ import annotations
 
 import secrets
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any
 
 from api.settings import ClockingSense
-from tagger.errors import Problem, SpecError
-from tagger.messages import Message
+from tagger.errors import Problem, SpecError, UnitError
+from tagger.messages import Figure, Message, pressure
 from tagger.record import RECORD_FIELDS, Record
 from tagger.spec import MAX_COUNT, AssemblySpec, Connection, Cover, Form, Hose, Sizing
 from tagger.trade.tables import Tables
-from tagger.units import whole_number
+from tagger.units import read_pressure_bar, whole_number
 
 _END = ("connection", "size", "series", "form", "shape", "angle", "drop_mm", "material", "hose_dash", "lot")
 _ENDS = ("end_a", "end_b")
@@ -30,7 +30,7 @@ BLANK: dict[str, Any] = {
         ("connection", "sae_37_flare"), ("form", "female_swivel"), ("shape", "straight"), ("material", "carbon_steel"))},
     "end_b.same": "1",
     "length_mm": "", "length_basis": "sealing_face", "clocking_deg": "", "max_temperature_c": "", "vacuum_bar": "", "fluid": "",
-    "covers": [], "working_pressure.value_bar": "", "working_pressure.source": "", "note": "",
+    "covers": [], "working_pressure.value_bar": "", "working_pressure.source": "", "working_pressure.confirmed": "", "note": "",
     **dict.fromkeys(RECORD_FIELDS, ""), "replaces": "", "order_reference": "", "count": "1",
     "built_on": "", "key": "",
 }  # fmt: skip
@@ -76,6 +76,7 @@ def fields_of(spec: AssemblySpec, sense: ClockingSense) -> dict[str, Any]:
     fields["covers"] = list(data.get("covers", []))
     for name in ("value_bar", "source"):
         fields[f"working_pressure.{name}"] = _text(data.get("working_pressure", {}).get(name))
+    fields["working_pressure.confirmed"] = "1" if data.get("working_pressure", {}).get("confirmed") else ""
     return fields
 
 
@@ -153,6 +154,23 @@ def size_for_hose(family: Connection, standard: str, dash: str, tables: Tables) 
     return fitting[0] if len(fitting) == 1 else ""
 
 
+def readings(fields: Mapping[str, Any]) -> dict[str, Figure]:
+    """How the figures that are being typed are read, by field; none where they cannot be."""
+    found: dict[str, Figure] = {}
+    for name, read, figure in _READ:
+        try:
+            if fields[name]:
+                found[name] = figure(read(fields[name]))
+        except UnitError:
+            continue
+    return found
+
+
+_READ: tuple[tuple[str, Callable[[object], float], Callable[[float], Figure]], ...] = (
+    ("working_pressure.value_bar", read_pressure_bar, pressure),
+)
+
+
 def spec_of(fields: Mapping[str, Any], sense: ClockingSense) -> AssemblySpec:
     """The spec that settled fields say. Raises SpecError naming the fields of the page."""
     data: dict[str, Any] = {
@@ -171,9 +189,9 @@ def spec_of(fields: Mapping[str, Any], sense: ClockingSense) -> AssemblySpec:
         data["clocking_deg"] = (
             shown_clocking(turned, sense) if isinstance(turned, int) and 0 <= turned < 360 else turned
         )
-    pressure = _given({name: fields[f"working_pressure.{name}"] for name in ("value_bar", "source")})
-    if pressure:
-        data["working_pressure"] = pressure
+    override = _given({name: fields[f"working_pressure.{name}"] for name in ("value_bar", "source")})
+    if override:
+        data["working_pressure"] = override | _given({"confirmed": fields["working_pressure.confirmed"]})
     try:
         return AssemblySpec.read(data)
     except SpecError as error:

@@ -10,7 +10,7 @@ from tagger.errors import PayloadError, Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.spec import End, TagContent, Tightening
 from tagger.store import Assembly, Store
-from tagger.trade import assess
+from tagger.trade import assess, given
 from tagger.trade.present import Overrated, lowered, overrated
 from tagger.trade.results import Assessment, Turns
 from tagger.trade.tables import Tables
@@ -85,7 +85,7 @@ def assessment_of(tag: Tag, tables: Tables) -> Assessment | None:
     if tag.record:
         return tag.record.assessment
     try:
-        return assess(tag.content.spec, tables)
+        return assess(given.as_registered(tag.content.spec, tables), tables)
     except TaggerError:
         return None
 

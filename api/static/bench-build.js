@@ -75,6 +75,7 @@ function settle(found) {
     }
   }
   document.getElementById("clocking").hidden = !found.clocking;
+  for (const said of form.querySelectorAll("[data-reading]")) said.textContent = found.readings[said.dataset.reading] ?? "";
   document.getElementById("lot-reason").hidden = !found.ask_lot_reason;
   const wrong = new Map(found.problems.map((problem) => [problem.field, problem]));
   for (const note of form.querySelectorAll("[data-wrong]")) {

@@ -152,5 +152,5 @@ def proof_required(known: Assembly, tables: Tables | None = None, given_bar: flo
     ``given_bar``: the manufacturer's rating of the parts whose rating is not known or not verified.
     """
     tables = tables or our_tables()
-    high = present.overrated(known.content, tables)
+    high = present.overrated(known.content, tables, known.spec)
     return proof.required(high.now if high else known.assessment, tables, given_bar)

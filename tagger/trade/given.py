@@ -34,7 +34,45 @@ def problems(spec: AssemblySpec, tables: Tables) -> list[Problem]:
         if in_tables[name] and given.value_bar > SLIP_BAR:
             slip = Message("trade-rating-impossible", limit=pressure(SLIP_BAR))
             found.append(Problem(f"{name}.rating.value_bar", given.value_bar, slip))
+    override = spec.working_pressure
+    if override is not None and known and override.value_bar > SLIP_BAR:
+        slip = Message("trade-rating-impossible", limit=pressure(SLIP_BAR))
+        found.append(Problem("working_pressure.value_bar", override.value_bar, slip))
     return found
+
+
+def unconfirmed(spec: AssemblySpec, parts: Iterable[PartRating], tables: Tables) -> Message | None:
+    """Why the working pressure that was entered does not count until it is confirmed; None where it does.
+
+    It is above every rating of the tables for a kind of part that it stands for: one whose own is not known.
+    """
+    override = spec.working_pressure
+    if override is None or override.confirmed:
+        return None
+    limits = [(highest_bar(p.part, spec, tables), p.part) for p in parts if p.value_bar is None]
+    lowest, part = min(((limit, name) for limit, name in limits if limit is not None), default=(None, ""))
+    if lowest is None or override.value_bar <= lowest + EQUAL_BAR:
+        return None
+    return Message(
+        "trade-pressure-unconfirmed",
+        entered=pressure(override.value_bar),
+        source=override.source,
+        part=phrases.part(part),
+        highest=pressure(lowest),
+    )
+
+
+def as_registered(spec: AssemblySpec, tables: Tables) -> AssemblySpec:
+    """The spec of something that was registered with a working pressure: what was entered for it was confirmed
+    then, or is older than ticks; one that no hose can have does not count."""
+    override = spec.working_pressure
+    if override is None:
+        return spec
+    impossible = override.value_bar > SLIP_BAR and tables.standard_of(spec.hose.standard) is not None
+    change: dict[str, object] = (
+        {"value_bar": SLIP_BAR, "confirmed": None} if impossible else {"confirmed": True}
+    )
+    return spec.model_copy(update={"working_pressure": override.model_copy(update=change)})
 
 
 def ratings(spec: AssemblySpec) -> list[tuple[str, GivenRating]]:

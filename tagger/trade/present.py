@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from tagger.errors import TaggerError
 from tagger.messages import Message, pressure
 from tagger.spec import AssemblySpec, TagContent
+from tagger.trade import given
 from tagger.trade.assess import assess
 from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables
@@ -48,7 +49,7 @@ def overrated(content: TagContent, tables: Tables, spec: AssemblySpec | None = N
     if was is None:
         return None
     try:
-        now = assess(spec or content.spec, tables)
+        now = assess(given.as_registered(spec or content.spec, tables), tables)
     except TaggerError:  # a part that today's tables do not know: nothing to hold it against
         return None
     bar = now.working_pressure.value_bar

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from tagger.trade.given import UNVERIFIED
 from tagger.trade.results import Assessment, PartRating
 from tagger.trade.rows import Rule
 from tagger.trade.tables import Tables
@@ -63,7 +62,7 @@ def required(rated: Assessment, tables: Tables, given_bar: float | None = None) 
     parts = {part.part: part for part in pressure.parts}
     named = [(name, parts[name]) for name in _PARTS if name in parts]
     unknown = tuple(n for n, p in named if p.value_bar is None) if pressure.value_bar is None else ()
-    unverified = tuple(n for n, p in named if p.confidence in UNVERIFIED)
+    unverified = tuple(n for n, p in named if p.standing == "unverified")
     if pressure.limited_by == "override":  # a rating of the whole assembly, with its source
         unverified = ()
     limit = any(w.code == "pressure_not_lifted" for w in rated.warnings)
@@ -90,7 +89,7 @@ def required(rated: Assessment, tables: Tables, given_bar: float | None = None) 
 
 
 def _verified(parts: tuple[PartRating, ...]) -> list[float]:
-    return [p.value_bar for p in parts if p.value_bar is not None and p.confidence not in UNVERIFIED]
+    return [p.value_bar for p in parts if p.value_bar is not None and p.standing == "verified"]
 
 
 def _burst(

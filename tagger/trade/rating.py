@@ -52,6 +52,9 @@ def rate(spec: AssemblySpec, tables: Tables) -> tuple[WorkingPressure, list[Warn
     unfit = None if hose.value_bar is not None else unfit
     if override is not None and _beyond(unfit, spec, tables) and not temperature.lifts(override, spec):
         warnings.append(_not_lifted(override))
+    elif (doubt := given.unconfirmed(spec, parts, tables)) is not None:
+        answer, more = _nothing_shown(parts, doubt, _lowest_known(parts) if unfit is None else None)
+        return answer, warnings + more
     elif override is not None:
         bar = override.value_bar
         if not within and printed.value_bar is not None and bar > printed.value_bar:
@@ -325,7 +328,7 @@ def _together(parts: list[PartRating], unfit: Message | None) -> tuple[WorkingPr
     if unfit is not None and given is None:  # no "at most": it could be read as a pressure that applies
         return _nothing_shown(parts, Message("trade-pressure-unfit", why=unfit), None)
     if unknown and given is None:
-        low = _lowest(known) if known else None
+        low = _lowest_known(parts)
         return _nothing_shown(parts, _unknown_because(unknown, low), low)
     low = _lowest(known)
     answer = WorkingPressure(
@@ -456,6 +459,11 @@ def _edition_warning(
 def _lowest(parts: Iterable[PartRating]) -> PartRating:
     """The least; between equals the hose or the earlier end, and a table's before one given."""
     return min(parts, key=lambda p: p.value_bar if p.value_bar is not None else float("inf"))
+
+
+def _lowest_known(parts: Iterable[PartRating]) -> PartRating | None:
+    known = [p for p in parts if p.value_bar is not None]
+    return _lowest(known) if known else None
 
 
 def _rating(name: str, low: row.HosePressureRow | row.PressureRow, note: str) -> PartRating:

@@ -221,7 +221,9 @@ class Assessment(_Value):
 
     def _carried(self, spec: AssemblySpec) -> AssemblySpec:
         """What a tag carries of the spec; with the temperature that a pressure entered holds up to, where none is asked."""
-        carried, given = spec.carried(), spec.working_pressure
+        carried, given, why = spec.carried(), spec.working_pressure, self.working_pressure.why
+        if why is not None and why.id == "trade-pressure-unconfirmed":  # no tag says what does not count
+            return carried.model_copy(update={"working_pressure": None})
         if given is None or given.max_temperature_c is None or spec.max_temperature_c is not None:
             return carried
         return carried.model_copy(update={"max_temperature_c": self.max_temperature_c})

@@ -279,3 +279,25 @@ def test_a_change_that_an_order_asks_for_is_made_or_ticked_as_considered(bench: 
     bench.submit("/bench/build", ticked)
     [new, _] = store.find().assemblies
     assert "Considered, nothing entered." in bench.get(f"/bench/tag/{new.number}").text
+
+
+def test_a_pressure_entered_is_read_aloud_and_counts_above_the_tables_when_ticked(
+    bench: Bench, store: Store
+) -> None:
+    jack = {
+        **HOSE, "hose.standard": "a jack hose", "hose.dash": "4", "end_a.connection": "other",
+        "end_a.size": "3/8 NPT jack", "end_a.form": "male", "working_pressure.source": "data sheet 9",
+    }  # fmt: skip
+    psi = {**jack, "working_pressure.value_bar": "10150 psi"}
+    answer = bench.submit("/bench/build/preview", psi).json()
+    assert answer["readings"]["working_pressure.value_bar"] == "700 bar (10150 psi)"
+    assert "is not used. It is above every rating" in answer["html"]
+    bench.submit("/bench/build", {**psi, "working_pressure.confirmed": "1"})
+    [made] = store.find().assemblies
+    assert made.content.working_pressure_bar == 699.8
+    assert made.spec.working_pressure is not None and made.spec.working_pressure.confirmed
+    again = bench.get(f"/bench/build?tag={made.number}").text
+    assert 'name="working_pressure.confirmed" value="1">' in again, "the next hose is confirmed anew"
+    known = {**HOSE, "working_pressure.value_bar": "1500", "working_pressure.source": "typed"}
+    refused = bench.submit("/bench/build", known)
+    assert refused.status_code == 422 and "No such part works above 1000 bar" in refused.text

@@ -76,7 +76,8 @@ def test_the_rating_is_never_above_any_part(
     jump = {"hose_dash": int(dash)}
     spec = AssemblySpec.read(
         {"hose": {"standard": standard, "dash": int(dash)}, "end_a": end(*a, **jump), "end_b": end(*b, **jump),
-         "length_mm": 3000, "working_pressure": {"value_bar": 350, "source": "maker's data sheet"}}
+         "length_mm": 3000,
+         "working_pressure": {"value_bar": 350, "source": "maker's data sheet", "confirmed": True}}
     )  # fmt: skip
     found = assess(spec)
     parts = [hose_rating(spec.hose, tables())[0]] + [

@@ -165,6 +165,7 @@ bench-field-covers = Schlauchschutz
 bench-field-working_pressure = Betriebsdruck
 bench-field-working_pressure-value_bar = Betriebsdruck aus anderer Quelle
 bench-field-working_pressure-source = Quelle des Betriebsdrucks
+bench-field-working_pressure-confirmed = Dieser Druck stimmt, obwohl er über den Tabellen liegt
 bench-field-bend_radius_mm = Mindestbiegeradius
 bench-field-note = Bemerkung (öffentlich: sichtbar für alle, die das Schild scannen)
 bench-field-count = Anzahl

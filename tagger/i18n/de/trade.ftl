@@ -5,6 +5,7 @@
 trade-pressure-not-known = Der Betriebsdruck ist nicht bekannt, weil der zulässige Druck folgender Teile nicht bekannt ist: { LIST($parts) }. Den Wert des Herstellers verwenden.
 trade-pressure-at-most = Der Betriebsdruck ist nicht bekannt, weil der zulässige Druck folgender Teile nicht bekannt ist: { LIST($parts) }. Er kann nicht höher sein als { $pressure }, der zulässige Druck { SAY($part, case: "gen") }. Den Wert des Herstellers verwenden.
 trade-pressure-unfit = Der Betriebsdruck ist nicht bekannt. { $why }
+trade-pressure-unconfirmed = Der eingegebene Betriebsdruck { $entered } (Quelle: { $source }) wird nicht verwendet. Er liegt über jedem Wert der Tabellen für diese Art von Teil: { $part }, { $highest }. Prüfen Sie die Einheit (3000 psi sind 207 bar). Wenn er stimmt, bestätigen Sie ihn.
 trade-rating-not-known = Der zulässige Druck { SAY($part, case: "gen") } ist nicht bekannt. { $why }
 trade-unfit-hot = Keine Quelle nennt für { $standard } einen Druck über { $limit } ({ $source }).
 trade-unfit-fluid = Keine Quelle nennt für { $standard } einen Druck mit { SAY($fluid, case: "dat") } ({ $source }).

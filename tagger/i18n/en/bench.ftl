@@ -165,6 +165,7 @@ bench-field-covers = Sleeves and guards
 bench-field-working_pressure = Working pressure
 bench-field-working_pressure-value_bar = Working pressure from another source
 bench-field-working_pressure-source = Source of working pressure
+bench-field-working_pressure-confirmed = This pressure is right although it is above the tables
 bench-field-bend_radius_mm = Minimum bend radius
 bench-field-note = Note (public: shown to anyone who scans the tag)
 bench-field-count = Quantity

@@ -5,6 +5,7 @@
 trade-pressure-not-known = The working pressure is not known because the rating of { LIST($parts) } is not known. Use the manufacturer's value.
 trade-pressure-at-most = The working pressure is not known because the rating of { LIST($parts) } is not known. It cannot exceed { $pressure }, the rating of { SAY($part, case: "of") }. Use the manufacturer's value.
 trade-pressure-unfit = The working pressure is not known. { $why }
+trade-pressure-unconfirmed = The working pressure entered, { $entered } (source: { $source }), is not used. It is above every rating in the tables for this kind of part: { $part }, { $highest }. Check the unit (3000 psi is 207 bar). If it is right, confirm it.
 trade-rating-not-known = The rating of { SAY($part, case: "of") } is not known. { $why }
 trade-unfit-hot = No source rates { $standard } above { $limit } ({ $source }).
 trade-unfit-fluid = No source rates { $standard } for { $fluid } ({ $source }).

@@ -165,6 +165,7 @@ bench-field-covers = Fundas y protecciones
 bench-field-working_pressure = Presión de trabajo
 bench-field-working_pressure-value_bar = Presión de trabajo de otra fuente
 bench-field-working_pressure-source = Fuente de la presión de trabajo
+bench-field-working_pressure-confirmed = Esta presión es correcta aunque supera las tablas
 bench-field-bend_radius_mm = Radio mínimo de curvatura
 bench-field-note = Nota (pública: la ve cualquiera que escanee la etiqueta)
 bench-field-count = Cantidad

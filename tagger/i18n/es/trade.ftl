@@ -5,6 +5,7 @@
 trade-pressure-not-known = La presión de trabajo no se conoce porque no se conoce la presión admisible para { LIST($parts) }. Use el valor del fabricante.
 trade-pressure-at-most = La presión de trabajo no se conoce porque no se conoce la presión admisible para { LIST($parts) }. No puede superar { $pressure }, la presión admisible { SAY($part, case: "of") }. Use el valor del fabricante.
 trade-pressure-unfit = La presión de trabajo no se conoce. { $why }
+trade-pressure-unconfirmed = La presión de trabajo introducida, { $entered } (fuente: { $source }), no se usa. Supera todos los valores de las tablas para este tipo de pieza: { $part }, { $highest }. Compruebe la unidad (3000 psi son 207 bar). Si es correcta, confírmela.
 trade-rating-not-known = La presión admisible { SAY($part, case: "of") } no se conoce. { $why }
 trade-unfit-hot = Ninguna fuente da una presión para { $standard } por encima de { $limit } ({ $source }).
 trade-unfit-fluid = Ninguna fuente da una presión para { $standard } con este fluido: { $fluid } ({ $source }).

@@ -165,6 +165,7 @@ bench-field-covers = Gaines et protections
 bench-field-working_pressure = Pression de service
 bench-field-working_pressure-value_bar = Pression de service d'une autre source
 bench-field-working_pressure-source = Source de la pression de service
+bench-field-working_pressure-confirmed = Cette pression est juste bien qu'elle dépasse les tables
 bench-field-bend_radius_mm = Rayon de courbure minimal
 bench-field-note = Remarque (publique : visible par quiconque scanne l'étiquette)
 bench-field-count = Quantité

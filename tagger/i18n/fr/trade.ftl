@@ -5,6 +5,7 @@
 trade-pressure-not-known = La pression de service est inconnue car la pression admissible n'est pas connue pour { LIST($parts) }. Utilisez la valeur du fabricant.
 trade-pressure-at-most = La pression de service est inconnue car la pression admissible n'est pas connue pour { LIST($parts) }. Elle ne peut pas dépasser { $pressure }, la pression admissible { SAY($part, case: "of") }. Utilisez la valeur du fabricant.
 trade-pressure-unfit = La pression de service est inconnue. { $why }
+trade-pressure-unconfirmed = La pression de service saisie, { $entered } (source : { $source }), n'est pas utilisée. Elle dépasse toutes les valeurs des tables pour ce type de pièce : { $part }, { $highest }. Vérifiez l'unité (3000 psi valent 207 bar). Si elle est juste, confirmez-la.
 trade-rating-not-known = La pression admissible { SAY($part, case: "of") } est inconnue. { $why }
 trade-unfit-hot = Aucune source ne donne de pression pour { $standard } au-dessus de { $limit } ({ $source }).
 trade-unfit-fluid = Aucune source ne donne de pression pour { $standard } avec ce fluide : { $fluid } ({ $source }).
