@@ -17,6 +17,7 @@ from api.bench import (
     record,
     sign_in,
     starts,
+    stock,
     withdraw,
 )
 from api.bench.page import go
@@ -38,6 +39,7 @@ for part in (
     printers,
     figures,
     lists,
+    stock,
 ):
     router.include_router(part.router)
 

@@ -30,6 +30,8 @@ from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
 from tagger.store import OrderRequest, Registration, Store
 from tagger.store.registering import register
 from tagger.trade import assess
+from tagger.trade.cutting import Cut, cut
+from tagger.trade.fittings import problems as fitting_problems
 from tagger.trade.likeforlike import Comparison, compare
 from tagger.trade.results import Assessment
 
@@ -48,6 +50,7 @@ class View:
     tag: str = ""
     tag_problems: tuple[Problem, ...] = field(default=())
     instead: Comparison | None = None  # held against the tag it replaces
+    cut: Cut | None = None  # the length to cut, where the spec is read
     stops: tuple[Problem, ...] = ()  # what stops registering, said at once: lots, a change not made
     ask_lot_reason: bool = False
 
@@ -84,8 +87,13 @@ def _read(request: Request, fields: dict[str, Any], template_name: str) -> View:
         drawing.ends_picture(wanted, 120, 26, length_text=t.figure(length(wanted.length_mm))),
         title=t("bench-view-ends"),
     )
+    store = store_of(request)
+    fittings = store.fittings_of(wanted)
+    if others := fitting_problems(wanted, fittings):
+        return View(fields, tuple(others), wanted, ends=ends)
     try:
         found = assess(wanted, tables)
+        to_cut = cut(wanted, fittings)
         row = _row(forms.asked_of(fields, date.today()), wanted, found)
         payload.encode(found.content_of(wanted, row.built_on))
     except TaggerError as error:
@@ -96,8 +104,8 @@ def _read(request: Request, fields: dict[str, Any], template_name: str) -> View:
         page = layout.lay_out(preview(row, settings), label, settings.printer_dpi)
         picture = drawing.svg(page.drawing, title=t("bench-view-tag-picture"))
     except TaggerError as error:
-        return View(fields, (), wanted, found, ends, tag_problems=error.problems, instead=instead)
-    return View(fields, (), wanted, found, ends, picture, instead=instead)
+        return View(fields, (), wanted, found, ends, tag_problems=error.problems, instead=instead, cut=to_cut)
+    return View(fields, (), wanted, found, ends, picture, instead=instead, cut=to_cut)
 
 
 def _row(asked: forms.Asked, wanted: AssemblySpec, found: Assessment) -> Registration:

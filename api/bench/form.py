@@ -21,7 +21,19 @@ from tagger.spec import MAX_COUNT, AssemblySpec, Connection, Cover, Form, Hose, 
 from tagger.trade.tables import Tables
 from tagger.units import read_pressure_bar, whole_number
 
-_END = ("connection", "size", "series", "form", "shape", "angle", "drop_mm", "material", "hose_dash", "lot")
+_END = (
+    "connection",
+    "size",
+    "series",
+    "form",
+    "shape",
+    "angle",
+    "drop_mm",
+    "material",
+    "hose_dash",
+    "fitting",
+    "lot",
+)
 _ENDS = ("end_a", "end_b")
 BLANK: dict[str, Any] = {
     "hose.standard": "", "hose.dash": "", "hose.edition": "", "hose.part": "", "hose.lot": "", "lot_reason": "", "changes_considered": "",
@@ -62,12 +74,7 @@ def fields_of(spec: AssemblySpec, sense: ClockingSense) -> dict[str, Any]:
     for name in ("standard", "dash", "edition", "part", "lot"):
         fields[f"hose.{name}"] = _text(data["hose"].get(name))
     for end in _ENDS:
-        inner = data[end]
-        shape = inner.get("shape", "straight")
-        fields |= {f"{end}.{name}": _text(inner.get(name)) for name in _END}
-        fields[f"{end}.size"] = _text(inner.get("dash", inner.get("size", inner.get("description"))))
-        fields[f"{end}.shape"] = shape if isinstance(shape, str) else "angle"
-        fields[f"{end}.angle"] = "" if isinstance(shape, str) else str(shape)
+        fields |= {f"{end}.{name}": value for name, value in end_fields(data[end]).items()}
     without_lot = [{k: v for k, v in data[end].items() if k != "lot"} for end in _ENDS]
     fields["end_b.same"] = "1" if without_lot[0] == without_lot[1] else ""
     for name in ("length_mm", "length_basis", "max_temperature_c", "vacuum_bar", "fluid", "note"):
@@ -78,6 +85,16 @@ def fields_of(spec: AssemblySpec, sense: ClockingSense) -> dict[str, Any]:
         fields[f"working_pressure.{name}"] = _text(data.get("working_pressure", {}).get(name))
     fields["working_pressure.confirmed"] = "1" if data.get("working_pressure", {}).get("confirmed") else ""
     return fields
+
+
+def end_fields(end: Mapping[str, Any]) -> dict[str, str]:
+    """The fields of one end, without its name before them, from the JSON of a spec's end."""
+    shape = end.get("shape", "straight")
+    return {name: _text(end.get(name)) for name in _END} | {
+        "size": _text(end.get("dash", end.get("size", end.get("description")))),
+        "shape": shape if isinstance(shape, str) else "angle",
+        "angle": "" if isinstance(shape, str) else str(shape),
+    }
 
 
 def shown_clocking(degrees: int | None, sense: ClockingSense) -> int | None:
@@ -199,7 +216,7 @@ def spec_of(fields: Mapping[str, Any], sense: ClockingSense) -> AssemblySpec:
 
 
 def _end(fields: Mapping[str, Any], end: str) -> dict[str, Any]:
-    plain = ("connection", "series", "form", "drop_mm", "material", "lot")
+    plain = ("connection", "series", "form", "drop_mm", "material", "fitting", "lot")
     given = _given({name: fields[f"{end}.{name}"] for name in plain})
     shape, size = fields[f"{end}.shape"], fields[f"{end}.size"]
     given |= _given({"shape": _whole(fields[f"{end}.angle"]) if shape == "angle" else shape})

@@ -112,6 +112,7 @@ form.addEventListener("input", (event) => {
     field(`${end}.size`).value = "";
   }
   if (name === "end_b.same" && !event.target.checked) { copyEnd(); followed.delete("end_b.size"); }
+  if (name.endsWith(".fitting")) offerFittings(event.target);
   if (name === "clocking_deg") turnTo(event.target.value);
   show();
   soon();
@@ -119,7 +120,7 @@ form.addEventListener("input", (event) => {
 form.addEventListener("focusout", soon);
 
 function copyEnd() {
-  for (const part of ["connection", "size", "series", "form", "shape", "angle", "drop_mm", "material", "hose_dash"]) {
+  for (const part of ["connection", "size", "series", "form", "shape", "angle", "drop_mm", "material", "hose_dash", "fitting"]) {
     field(`end_b.${part}`).value = field(`end_a.${part}`).value;
     if (part === "connection") offer("end_b");
   }
@@ -171,6 +172,24 @@ let keys = [];
 
 function say(text) { told.textContent = text; told.hidden = !text; }
 
+// ---- the shop's fittings: a few letters offer them, a stock number fills in its end ------------
+async function offerFittings(control) {
+  const text = control.value.trim();
+  const found = text ? await (await fetch(`/bench/stock/find?text=${encodeURIComponent(text)}`)).json() : [];
+  if (control.value.trim() !== text) return []; // a later key asked as well
+  document.getElementById(control.getAttribute("list")).replaceChildren(
+    ...found.map((one) => new Option(one.said, one.stock_number)));
+  const whole = found.find((one) => one.stock_number.toUpperCase() === text.toUpperCase());
+  if (whole) takeFitting(control, whole);
+  return found;
+}
+
+function takeFitting(control, one) {
+  const end = control.name.split(".")[0];
+  const named = Object.fromEntries(Object.entries(one.fields).map(([part, value]) => [`${end}.${part}`, value]));
+  fill(end === "end_b" ? { "end_b.same": "", ...named } : named);
+}
+
 function fill(fields) {
   for (const [name, value] of Object.entries(fields)) {
     if (name === "covers") { for (const box of form.querySelectorAll("[name=covers]")) box.checked = value.includes(box.value); continue; }
@@ -193,9 +212,9 @@ async function scanned(text, control, before) {
   const standing = found.kind === "hose_lot" && field("hose.standard").value && field("hose.dash").value;
   if (standing) fill({ "hose.lot": found.fields["hose.lot"] });
   else if (found.kind === "tag" || found.kind === "hose_lot") fill(found.fields);
-  else if (found.kind === "fitting_lot") {
+  else if (found.kind === "fitting_lot" || found.kind === "fitting") {
     const focused = /^end_[ab]/.exec(control?.name ?? "")?.[0];
-    const end = focused ?? (field("end_a.lot").value ? "end_b" : "end_a");
+    const end = focused ?? (field(found.kind === "fitting" ? "end_a.fitting" : "end_a.lot").value ? "end_b" : "end_a");
     const named = Object.fromEntries(Object.entries(found.fields).map(([part, value]) => [`${end}.${part}`, value]));
     fill(end === "end_b" ? { "end_b.same": "", ...named } : named);
   } else if (control && !("lot" in control.dataset)) {
@@ -221,6 +240,7 @@ form.addEventListener("keydown", (event) => {
     const link = /https?:\/\/\S+$/i.exec(control.value)?.[0];
     if (link) scanned(link, control, control.value.slice(0, -link.length));
     else if (quick) scanned(text, control, keys[0].before);
+    else if ("fitting" in control.dataset && control.value) offerFittings(control).then((found) => { if (found.length === 1) takeFitting(control, found[0]); });
     else if ("lot" in control.dataset && control.value) scanned(control.value, control, control.value);
     keys = [];
     return;

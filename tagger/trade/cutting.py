@@ -71,11 +71,16 @@ class Cut:
         found = [Message("stock-cut-unknown", why=why) for why in self.unknown]
         if self.length_mm is not None and self.arithmetic is not None:
             found = [Message("stock-cut-length", length=length(self.length_mm)), self.arithmetic]
-        for end in (self.end_a, self.end_b):
-            if end.fitting is not None and end.fitting.insertion_depth_mm is not None:
-                depth = length(end.fitting.insertion_depth_mm)
-                found.append(Message("stock-insertion-mark", end=phrases.part(end.end), depth=depth))
-        return found
+        return [*found, *self.marks]
+
+    @property
+    def marks(self) -> list[Message]:
+        """The marks on the hose, as deep as each fitting takes it in."""
+        return [
+            Message("stock-insertion-mark", end=phrases.part(end.end), depth=length(depth))
+            for end in (self.end_a, self.end_b)
+            if end.fitting is not None and (depth := end.fitting.insertion_depth_mm) is not None
+        ]
 
     def figures(self) -> dict[str, Any]:
         """Its figures as plain JSON values."""

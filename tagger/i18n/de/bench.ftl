@@ -779,3 +779,26 @@ bench-api-verb = Verb
 bench-api-address = Adresse
 bench-api-purpose = Zweck
 bench-api-parameters = Parameter
+## The shop's fittings
+
+bench-field-end-fitting = Artikelnummer
+bench-build-fitting-hint = scannen oder tippen
+bench-field-stock_number = Artikelnummer
+bench-field-fitting_series = Armaturenserie (Presshülse)
+bench-field-swivel = Nach dem Verpressen drehbar
+bench-field-cut_off_mm = Abzugsmaß
+bench-field-cut_off_kind = Abzugsmaß endet bei
+bench-field-insertion_depth_mm = Einstecktiefe
+bench-stock-title = Armaturen
+bench-stock-hint = Die Maße sind die des Armaturenherstellers. Dieses Programm liefert keine mit.
+bench-stock-find = Armaturen suchen
+bench-stock-none = Keine Armaturen gefunden.
+bench-stock-keep = Armatur hinzufügen oder ändern
+bench-stock-edit = Bearbeiten
+bench-stock-delete-ask = { $number } aus der Liste löschen? Schilder, die sie nennen, behalten sie.
+bench-stock-import = Liste importieren
+bench-stock-import-hint = Alle Zeilen werden importiert oder keine. Eine vorhandene Artikelnummer wird ersetzt.
+bench-stock-kind-seat_to_hose_butt = Dichtsitz bis Schlauchanschlag (wo der Schlauch endet)
+bench-stock-kind-seat_to_shell_mouth = Dichtsitz bis Rand der Presshülse
+bench-stock-yes = ja
+bench-stock-no = nein

@@ -32,3 +32,5 @@ stock-cut-thread-end = Die Gesamtlänge reicht bis zum Gewindeende { SAY($end, c
 stock-cut-length = Zuschnittlänge: { $length }
 stock-cut-unknown = Zuschnittlänge: nicht bekannt. { $why }
 stock-insertion-mark = Einsteckmarke { SAY($end, case: "gen") }: { $depth } ab Schlauchende
+stock-cut-title = Zuschnittlänge
+stock-cut-hint = Geben Sie die Artikelnummern beider Armaturen ein.

@@ -779,3 +779,26 @@ bench-api-verb = Verb
 bench-api-address = Address
 bench-api-purpose = Purpose
 bench-api-parameters = Parameters
+## The shop's fittings
+
+bench-field-end-fitting = Stock number
+bench-build-fitting-hint = scan or type
+bench-field-stock_number = Stock number
+bench-field-fitting_series = Fitting series (ferrule, shell)
+bench-field-swivel = Swivels after crimping
+bench-field-cut_off_mm = Cut-off
+bench-field-cut_off_kind = Cut-off ends at
+bench-field-insertion_depth_mm = Insertion depth
+bench-stock-title = Fittings
+bench-stock-hint = Dimensions are the fitting manufacturer's. None are supplied with this program.
+bench-stock-find = Find fittings
+bench-stock-none = No fittings found.
+bench-stock-keep = Add or change a fitting
+bench-stock-edit = Edit
+bench-stock-delete-ask = Delete { $number } from the list? Tags that name it keep it.
+bench-stock-import = Import a list
+bench-stock-import-hint = All rows are imported, or none. A stock number that is already in the list is replaced.
+bench-stock-kind-seat_to_hose_butt = seat to hose butt (where the hose ends)
+bench-stock-kind-seat_to_shell_mouth = seat to the shell's mouth
+bench-stock-yes = yes
+bench-stock-no = no

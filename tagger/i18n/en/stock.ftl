@@ -32,3 +32,5 @@ stock-cut-thread-end = The overall length goes to the thread end of { SAY($end, 
 stock-cut-length = Cut length: { $length }
 stock-cut-unknown = Cut length: not known. { $why }
 stock-insertion-mark = Insertion mark of { SAY($end, case: "of") }: { $depth } from the hose end
+stock-cut-title = Cut length
+stock-cut-hint = Enter the stock numbers of both fittings.

@@ -779,3 +779,26 @@ bench-api-verb = Verbo
 bench-api-address = Dirección
 bench-api-purpose = Finalidad
 bench-api-parameters = Parámetros
+## The shop's fittings
+
+bench-field-end-fitting = Referencia
+bench-build-fitting-hint = escanear o escribir
+bench-field-stock_number = Referencia
+bench-field-fitting_series = Serie del racor (casquillo)
+bench-field-swivel = Giratorio tras el prensado
+bench-field-cut_off_mm = Descuento del racor
+bench-field-cut_off_kind = El descuento termina en
+bench-field-insertion_depth_mm = Profundidad de inserción
+bench-stock-title = Racores
+bench-stock-hint = Las medidas son las del fabricante del racor. El programa no incluye ninguna.
+bench-stock-find = Buscar racores
+bench-stock-none = No se encontró ningún racor.
+bench-stock-keep = Añadir o modificar un racor
+bench-stock-edit = Modificar
+bench-stock-delete-ask = ¿Eliminar { $number } de la lista? Las etiquetas que lo indican lo conservan.
+bench-stock-import = Importar una lista
+bench-stock-import-hint = Se importan todas las filas o ninguna. Una referencia que ya está en la lista se sustituye.
+bench-stock-kind-seat_to_hose_butt = del asiento al tope de la manguera (donde termina)
+bench-stock-kind-seat_to_shell_mouth = del asiento a la boca del casquillo
+bench-stock-yes = sí
+bench-stock-no = no

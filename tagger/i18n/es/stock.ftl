@@ -32,3 +32,5 @@ stock-cut-thread-end = La longitud total llega hasta el final de la rosca { SAY(
 stock-cut-length = Longitud de corte: { $length }
 stock-cut-unknown = Longitud de corte: no se conoce. { $why }
 stock-insertion-mark = Marca de inserción { SAY($end, case: "of") }: { $depth } desde el extremo de la manguera
+stock-cut-title = Longitud de corte
+stock-cut-hint = Indique las referencias de los dos racores.

@@ -779,3 +779,26 @@ bench-api-verb = Verbe
 bench-api-address = Adresse
 bench-api-purpose = Objet
 bench-api-parameters = Paramètres
+## The shop's fittings
+
+bench-field-end-fitting = Référence article
+bench-build-fitting-hint = scanner ou saisir
+bench-field-stock_number = Référence article
+bench-field-fitting_series = Série d'embout (jupe)
+bench-field-swivel = Tournant après sertissage
+bench-field-cut_off_mm = Retrait de coupe
+bench-field-cut_off_kind = Le retrait finit à
+bench-field-insertion_depth_mm = Profondeur d'insertion
+bench-stock-title = Embouts
+bench-stock-hint = Les cotes sont celles du fabricant d'embouts. Ce programme n'en fournit aucune.
+bench-stock-find = Rechercher
+bench-stock-none = Aucun embout trouvé.
+bench-stock-keep = Ajouter ou modifier un embout
+bench-stock-edit = Modifier
+bench-stock-delete-ask = Supprimer { $number } de la liste ? Les étiquettes qui l'indiquent la gardent.
+bench-stock-import = Importer une liste
+bench-stock-import-hint = Toutes les lignes sont importées, ou aucune. Une référence déjà dans la liste est remplacée.
+bench-stock-kind-seat_to_hose_butt = siège à butée du tuyau (où le tuyau finit)
+bench-stock-kind-seat_to_shell_mouth = siège à l'entrée de la jupe
+bench-stock-yes = oui
+bench-stock-no = non

@@ -32,3 +32,5 @@ stock-cut-thread-end = La longueur totale va jusqu'au bout du filetage { SAY($en
 stock-cut-length = Longueur de coupe : { $length }
 stock-cut-unknown = Longueur de coupe : non connue. { $why }
 stock-insertion-mark = Repère d'insertion { SAY($end, case: "of") } : { $depth } depuis le bout du tuyau
+stock-cut-title = Longueur de coupe
+stock-cut-hint = Indiquez les références des deux embouts.

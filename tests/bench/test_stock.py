@@ -1,0 +1,97 @@
+"""The shop's fittings on the bench: kept, imported, offered, and the cut length on the build page."""
+
+from __future__ import annotations
+
+import re
+from typing import Any
+
+from tagger.store import Store
+from tests.bench.served import HOSE, Bench, Served
+from tests.store.test_fittings import ELBOW, ROW
+
+FORM = {"stock_number": "TW-1204", "end.connection": "sae_37_flare", "end.size": "12", "end.form": "female_swivel",
+        "end.shape": "straight", "end.material": "carbon_steel", "cut_off_mm": "1 7/8 in",
+        "cut_off_kind": "seat_to_hose_butt", "source": "an invented chart", "swivel": "yes"}  # fmt: skip
+
+
+def _preview(bench: Bench, **changes: str) -> dict[str, Any]:
+    found: dict[str, Any] = bench.submit("/bench/build/preview", {**HOSE, **changes}).json()
+    found["said"] = re.sub(r"\s+", " ", re.sub(r"<[^>]*>", " ", found["html"]))
+    return found
+
+
+def test_a_fitting_is_entered_changed_and_deleted_on_its_page(bench: Bench, store: Store) -> None:
+    assert bench.submit("/bench/stock/keep", FORM).status_code == 200
+    assert (store.fitting("TW-1204").cut_off_mm, store.fitting("TW-1204").swivel) == (47.6, True)
+    page = bench.get("/bench/stock", params={"number": "tw-1204"}).text
+    assert 'value="47.6"' in page and "seat to hose butt" in page
+    assert bench.submit("/bench/stock/drop", {"number": "TW-1204"}).status_code == 200
+    assert store.fittings() == []
+
+
+def test_a_wrong_fitting_is_told_at_its_field_and_kept_typed(bench: Bench, store: Store) -> None:
+    for change, field in (
+        ({"end.size": "7"}, "end.size"),
+        ({"cut_off_kind": ""}, "cut_off_kind"),
+        ({"source": ""}, "source"),
+    ):
+        answer = bench.submit("/bench/stock/keep", {**FORM, **change})
+        assert answer.status_code == 422 and f'id="wrong-{field}"' in answer.text, field
+        assert 'value="TW-1204"' in answer.text
+    assert store.fittings() == []
+
+
+def test_a_list_is_imported_whole_or_not_at_all(bench: Bench, store: Store) -> None:
+    heading = "stock_number,end.connection,end.dash,end.form\n"
+    rows = "TW-1,sae_37_flare,12,female_swivel\n", "TW-2,sae_37_flare,7,female_swivel\n"
+    refused = bench.submit(
+        "/bench/stock/import", files={"file": ("list.csv", (heading + "".join(rows)).encode())}
+    )
+    assert refused.status_code == 422 and store.fittings() == []
+    bench.submit("/bench/stock/import", files={"file": ("list.csv", (heading + rows[0]).encode())})
+    assert [one.stock_number for one in store.fittings()] == ["TW-1"]
+
+
+def test_only_a_manager_changes_the_list(served: Served, store: Store) -> None:
+    store.keep_fitting(ROW)
+    with Bench(served.url, store, "builder") as builder:
+        assert "TW-1204" in builder.get("/bench/stock").text
+        for act, sent in (("keep", FORM), ("drop", {"number": "TW-1204"}), ("import", {})):
+            assert builder.submit(f"/bench/stock/{act}", sent).status_code == 403, act
+    assert store.fittings() == [ROW]
+
+
+def test_a_few_letters_offer_stock_numbers_with_the_fields_of_their_end(bench: Bench, store: Store) -> None:
+    store.keep_fittings([ROW, ELBOW])
+    [one] = bench.get("/bench/stock/find", params={"text": "jic 90"}).json()
+    assert one["stock_number"] == "TW-1290"
+    assert {k: one["fields"][k] for k in ("size", "shape", "drop_mm", "fitting")} == {
+        "size": "12", "shape": "elbow_90", "drop_mm": "56", "fitting": "TW-1290"}  # fmt: skip
+    scanned = bench.get("/bench/scan", params={"text": "tw-1204"}).json()
+    assert (scanned["kind"], scanned["fields"]["fitting"]) == ("fitting", "TW-1204")
+
+
+def test_the_build_page_shows_the_cut_length_and_names_what_is_unknown(bench: Bench, store: Store) -> None:
+    store.keep_fitting(ROW)
+    both = _preview(bench, **{"end_a.fitting": "TW-1204", "length_mm": "1250 mm"})
+    assert "1153 mm" in both["said"] and "1250 mm − 48.5 mm (A) − 48.5 mm (B) = 1153 mm" in both["said"]
+    one = _preview(bench, **{"end_a.fitting": "TW-1204", "end_b.same": "", **{
+        f"end_b.{k}": v for k, v in (("connection", "sae_37_flare"), ("form", "female_swivel"), ("shape", "straight"))}})  # fmt: skip
+    assert "The cut-off of end B is not known" in one["said"] and "1153 mm" not in one["said"]
+
+
+def test_the_build_page_refuses_a_stock_number_of_another_end(bench: Bench, store: Store) -> None:
+    store.keep_fittings([ROW, ELBOW])
+    found = _preview(bench, **{"end_a.fitting": "TW-1290"})
+    assert {problem["field"] for problem in found["problems"]} == {"end_a.fitting", "end_b.fitting"}
+    answer = bench.submit("/bench/build", {**HOSE, "end_a.fitting": "TW-1290", "key": "k"})
+    assert answer.status_code == 422 and "is another fitting" in answer.text and store.count() == 0
+
+
+def test_what_is_built_keeps_its_stock_numbers_for_the_next_build(bench: Bench, store: Store) -> None:
+    store.keep_fitting(ROW)
+    bench.submit("/bench/build", {**HOSE, "end_a.fitting": "tw-1204", "key": "k"})
+    [made] = store.find().assemblies
+    assert made.spec.end_b.fitting
+    page = bench.get("/bench/build", params={"tag": made.number}).text
+    assert re.search(r'name="end_a.fitting" value="(?i:TW-1204)"', page)
