@@ -10,7 +10,7 @@ from tagger import phrases
 from tagger.messages import Message
 from tagger.spec import Connection, End, Sizing
 from tagger.trade.tables import Tables
-from tagger.trade.verdict import Field, both, values
+from tagger.trade.verdict import Field, FieldVerdict, both, values
 
 CALIPER_MM = 0.6  # nominal diameters closer than this are taken for each other
 GAUGE_TPI = 0.75  # and pitches closer than this, in threads per inch
@@ -46,7 +46,8 @@ def compared(name: str, old: End, new: End, tables: Tables) -> list[Field]:
     """The fields of one end: what it screws to, its shape, and its metal where that differs."""
     was, to_come = phrases.end_family(old), phrases.end_family(new)
     if old.connection.sized_by is new.connection.sized_by is Sizing.WORDS:
-        fields = [Field(name, "differs", Message("trade-compare-described", old=was, new=to_come))]
+        verdict: FieldVerdict = "differs" if old.form is new.form else "dangerous"
+        fields = [Field(name, verdict, Message("trade-compare-described", old=was, new=to_come))]
     elif (old.connection, old.size_key, old.form) == (new.connection, new.size_key, new.form):
         fields = [_series(name, old, new)]
     elif old.connection is not new.connection and same_thread(old, new, tables):

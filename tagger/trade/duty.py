@@ -9,7 +9,7 @@ from tagger.spec import AssemblySpec, Fluid
 from tagger.trade import temperature
 from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables, compact_name
-from tagger.trade.verdict import Field, FieldVerdict, values
+from tagger.trade.verdict import Field, FieldVerdict, both, values
 
 EQUAL_BAR = 0.05  # closer than a tag tells apart
 
@@ -123,6 +123,27 @@ def fluids(a: AssemblySpec, b: AssemblySpec, new: Assessment, tables: Tables) ->
     if known or (b.fluid is None and a.fluid is Fluid.MINERAL_OIL):
         return Field("fluid", "differs", Message("trade-compare-fluid-ask", old=old, new=other))
     return Field("fluid", "dangerous", Message("trade-compare-fluid-unknown", old=old, new=other))
+
+
+def vacuums(a: AssemblySpec, b: AssemblySpec, new: Assessment, tables: Tables) -> list[Field]:
+    """Whether the new assembly stands the vacuum of the old one; no field where the old one has none.
+
+    A new assembly whose tag states less does not replace, whatever its hose would stand.
+    """
+    asked, stated = a.vacuum_bar, b.vacuum_bar
+    if asked is None:
+        return []
+    name, old = "vacuum_bar", phrases.vacuum(asked)
+    told = Message("trade-compare-not-specified") if stated is None else phrases.vacuum(stated)
+    if stated is None or stated < asked:
+        return [Field(name, "dangerous", Message("trade-compare-vacuum", old=old, new=told))]
+    unfit = [w for w in new.warnings if w.code in ("vacuum_too_deep", "vacuum_not_known")]
+    same_hose = (standard_name(a, tables), a.hose.dash) == (standard_name(b, tables), b.hose.dash)
+    if unfit and not (same_hose and stated == asked):
+        return [Field(name, "dangerous", unfit[0].message)]
+    if stated == asked:
+        return [Field(name, "same", both(told))]
+    return [Field(name, "better", values(old, told))]
 
 
 def _named_fluid(fluid: Fluid | None) -> Message:

@@ -85,6 +85,7 @@ def _compared(a: AssemblySpec, b: AssemblySpec, tables: Tables) -> Comparison:
         _bend(a, b, was, new, tables),
         duty.temperatures(a, b, was, tables),
         duty.fluids(a, b, new, tables),
+        *duty.vacuums(a, b, new, tables),
         _covers(a, b),
     )
     verdicts = {f.verdict for f in fields}

@@ -9,10 +9,11 @@ import pytest
 from tagger.i18n import LANGUAGES, Translator
 from tagger.spec import AssemblySpec, Connection, LengthBasis
 from tagger.trade import alike
+from tagger.trade import rows as row
 from tagger.trade.likeforlike import Comparison, compare, end_for_end
 from tagger.trade.report import comparison
 from tagger.trade.tables import tables
-from tests.trade.made_up import HOSE, assembly, edition, fluid, hose, made_up, standard, tables_with
+from tests.trade.made_up import HOSE, SOURCE, assembly, edition, fluid, hose, made_up, standard, tables_with
 from tests.trade.specs import an_end, both, end, example
 
 
@@ -212,6 +213,46 @@ TWO = [standard(), standard("MADE 2", max_temperature_c=80.0)]
 
 def of_standard(name: str, **more: object) -> AssemblySpec:
     return both(name, 12, end("sae_37_flare", 12), **more)
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "verdict"),
+    [
+        (0.5, None, "dangerous"),
+        (0.5, 0.3, "dangerous"),
+        (0.5, 0.5, "same"),
+        (0.5, 0.7, "better"),
+        (0.5, 0.9, "dangerous"),
+    ],
+)
+def test_a_tag_for_less_vacuum_does_not_replace_nor_a_hose_that_does_not_stand_it(
+    old: float, new: float | None, verdict: str
+) -> None:
+    rated = made_up(hose_vacuum=[row.HoseVacuumRow(HOSE, "12", 0.8, SOURCE, "published", "")])
+    found = compare(assembly(vacuum_bar=old), assembly(vacuum_bar=new), rated)
+    assert verdicts(found)["vacuum_bar"] == verdict
+    assert (found.verdict == "does not replace") == (verdict == "dangerous")
+    assert "vacuum_bar" not in verdicts(compare(assembly(), assembly(vacuum_bar=new), rated))
+
+
+def test_another_hose_of_unknown_vacuum_does_not_replace_a_suction_line_and_the_same_one_does() -> None:
+    two = made_up(
+        hose_standards=[standard(), standard("MADE 2")],
+        hose_pressure=[hose(100), hose(100, standard="MADE 2")],
+    )
+    line = assembly(vacuum_bar=0.5)
+    assert verdicts(compare(line, line, two))["vacuum_bar"] == "same"
+    other = line.model_copy(update={"hose": line.hose.model_copy(update={"standard": "MADE 2"})})
+    assert verdicts(compare(line, other, two))["vacuum_bar"] == "dangerous"
+
+
+def test_of_two_ends_in_words_a_male_never_replaces_a_female() -> None:
+    male, female = (
+        assembly(end_a={"connection": "other", "description": "Block M20x1.5", "form": form})
+        for form in ("male", "female_swivel")
+    )
+    assert verdicts(compare(female, male, made_up()))["end_a"] == "dangerous"
+    assert verdicts(compare(female, female, made_up()))["end_a"] == "differs"
 
 
 def test_a_hose_for_less_heat_does_not_replace() -> None:

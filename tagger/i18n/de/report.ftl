@@ -62,6 +62,7 @@ report-about-clocking_deg = Verdrehwinkel
 report-about-bend_radius_mm = Mindestbiegeradius
 report-about-max_temperature_c = Höchste Temperatur
 report-about-fluid = Medium
+report-about-vacuum_bar = Unterdruck
 report-about-covers = Schlauchschutz
 report-about-ends = Enden
 report-compared = { $field } ({ $verdict }): { $reason }

@@ -257,6 +257,7 @@ trade-compare-temperature-same-hose = Die Temperaturgrenze ist nicht bekannt, ab
 trade-compare-temperature-limits = Für die alte Schlauchleitung ist keine Temperatur angegeben: Ihr Schlauch ist bis { $old } zugelassen, der neue bis { $new }.
 trade-compare-temperature-not-known = Die alte Schlauchleitung wird bis { $old } verwendet; die Grenze der neuen ist nicht bekannt.
 trade-compare-temperature = Die alte Schlauchleitung wird bis { $old } verwendet; der neue Schlauch ist bis { $new } zugelassen.
+trade-compare-vacuum = Die alte wird bei { $old } verwendet; die neue ist für { $new } ausgelegt.
 trade-compare-fluid-none = Für keine der beiden ist ein Medium angegeben.
 trade-compare-fluid-no-source = Beide für { SAY($fluid, case: "acc") }, aber keine Quelle sagt, dass { $standard } dafür geeignet ist. Den Schlauchhersteller fragen.
 trade-compare-fluid-ask = Alt: { $old }, neu: { $new }. Den Schlauchhersteller fragen.

@@ -62,6 +62,7 @@ report-about-clocking_deg = Clocking angle
 report-about-bend_radius_mm = Minimum bend radius
 report-about-max_temperature_c = Maximum temperature
 report-about-fluid = Fluid
+report-about-vacuum_bar = Vacuum
 report-about-covers = Sleeves and guards
 report-about-ends = Ends
 report-compared = { $field } ({ $verdict }): { $reason }

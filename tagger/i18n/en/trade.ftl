@@ -257,6 +257,7 @@ trade-compare-temperature-same-hose = The temperature limit is not known, but th
 trade-compare-temperature-limits = No temperature is specified for the old one: its hose is rated to { $old }, the new one to { $new }.
 trade-compare-temperature-not-known = The old one is used at up to { $old }; the limit of the new one is not known.
 trade-compare-temperature = The old one is used at up to { $old }; the new hose is rated to { $new }.
+trade-compare-vacuum = The old one is used at { $old }; the new one is made for { $new }.
 trade-compare-fluid-none = No fluid is specified for either.
 trade-compare-fluid-no-source = Both for { $fluid }, but no source says that { $standard } is suitable for it. Ask the hose manufacturer.
 trade-compare-fluid-ask = Old: { $old }, new: { $new }. Ask the hose manufacturer.

@@ -62,6 +62,7 @@ report-about-clocking_deg = Ángulo de orientación
 report-about-bend_radius_mm = Radio mínimo de curvatura
 report-about-max_temperature_c = Temperatura máxima
 report-about-fluid = Fluido
+report-about-vacuum_bar = Vacío
 report-about-covers = Fundas y protecciones
 report-about-ends = Extremos
 report-compared = { $field } ({ $verdict }): { $reason }

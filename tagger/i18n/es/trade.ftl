@@ -257,6 +257,7 @@ trade-compare-temperature-same-hose = No se conoce el límite de temperatura, pe
 trade-compare-temperature-limits = El antiguo no tiene temperatura indicada: su manguera es apta hasta { $old }, la nueva hasta { $new }.
 trade-compare-temperature-not-known = El antiguo se usa hasta { $old }; no se conoce el límite del nuevo.
 trade-compare-temperature = El antiguo se usa hasta { $old }; la manguera nueva es apta hasta { $new }.
+trade-compare-vacuum = El antiguo se usa a { $old }; el nuevo está previsto para { $new }.
 trade-compare-fluid-none = No se ha indicado fluido para ninguno.
 trade-compare-fluid-no-source = Ambos para este fluido: { $fluid }. Ninguna fuente dice que { $standard } sea apta para él. Consulte al fabricante de la manguera.
 trade-compare-fluid-ask = Antiguo: { $old }, nuevo: { $new }. Consulte al fabricante de la manguera.

@@ -62,6 +62,7 @@ report-about-clocking_deg = Angle d'orientation
 report-about-bend_radius_mm = Rayon de courbure minimal
 report-about-max_temperature_c = Température maximale
 report-about-fluid = Fluide
+report-about-vacuum_bar = Dépression
 report-about-covers = Gaines et protections
 report-about-ends = Extrémités
 report-compared = { $field } ({ $verdict }) : { $reason }

@@ -257,6 +257,7 @@ trade-compare-temperature-same-hose = La limite de température est inconnue, ma
 trade-compare-temperature-limits = Aucune température n'est indiquée pour l'ancien : son tuyau est prévu jusqu'à { $old }, le nouveau jusqu'à { $new }.
 trade-compare-temperature-not-known = L'ancien est utilisé jusqu'à { $old } ; la limite du nouveau est inconnue.
 trade-compare-temperature = L'ancien est utilisé jusqu'à { $old } ; le nouveau tuyau est prévu jusqu'à { $new }.
+trade-compare-vacuum = L'ancien est utilisé à { $old } ; le nouveau est prévu pour { $new }.
 trade-compare-fluid-none = Aucun fluide n'est indiqué pour les deux.
 trade-compare-fluid-no-source = Les deux pour ce fluide : { $fluid }. Aucune source ne dit que { $standard } y convient. Consultez le fabricant du tuyau.
 trade-compare-fluid-ask = Ancien : { $old }, nouveau : { $new }. Consultez le fabricant du tuyau.
