@@ -21,6 +21,7 @@ from api.web.head import AnswerHead
 from api.web.headers import SecurityHeaders
 from api.web.identity import hash_password
 from api.web.limits import LimitBody, Limiter, LimitPublic
+from api.web.tables import ShopTables
 from api.workers import outbox, print_queue
 from tagger.code import number as tag_number
 from tagger.store import Role, Store
@@ -61,7 +62,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.state.settings = settings
     app.state.store = opened
     app.state.print_queue = queue
-    app.state.tables = settings.tables()
+    app.state.tables = ShopTables(settings, opened)
     app.state.templates = templates(settings)
     app.state.tries = Limiter(limit=10, window=600)
     app.add_middleware(LimitPublic, per_minute=settings.public_requests_per_minute)

@@ -15,6 +15,7 @@ from api.rest import (
     record,
     scans,
     shop,
+    shop_values,
     tags,
     trade,
     withdrawals,
@@ -35,6 +36,7 @@ for part in (
     withdrawals,
     shop,
     fittings,
+    shop_values,
     people,
     exports,
 ):

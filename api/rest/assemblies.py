@@ -23,18 +23,20 @@ from api.rest.shared import (
     TheStore,
     answers_with,
     assembly_at,
-    assess_of,
     spec_of,
 )
 from api.shared import spreadsheets
 from api.shared.label_files import one_of, pdf_of, template_of
-from api.web.state import queue_of, settings_of, store_of
+from api.web.state import queue_of, settings_of, store_of, tables_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.record import Record
 from tagger.record_tag import tags_of
-from tagger.spec import MAX_COUNT
+from tagger.spec import MAX_COUNT, AssemblySpec
 from tagger.store import Filter, Kind, LotReason, Registration, registering
+from tagger.trade import assess, keeping
+from tagger.trade.keeping import ShopRow
+from tagger.trade.tables import Tables
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
 
@@ -51,6 +53,12 @@ class RegisterIn(Request_, Record):  # type: ignore[misc]  # pydantic takes the 
     built_on: date | None = None
     replaces: str | None = None
     order_reference: str | None = None
+    keep: Annotated[
+        bool,
+        Field(
+            description="Keep the manufacturers' values in the spec as the shop's own, for every later assembly."
+        ),
+    ] = False
     lot_reason: LotReason | None = None
     changes_considered: bool = False
 
@@ -82,7 +90,7 @@ def register(
     request: Request, store: TheStore, token: AsBuilder, body: RegisterIn, once: DoOnce
 ) -> RegisterOut:
     return once.prepared(
-        RegisterOut, lambda: [_row(request, body)], lambda rows: _registered(store, rows, token.name)
+        RegisterOut, lambda: [_prepared(request, body)], lambda rows: _registered(store, rows, token.name)
     )
 
 
@@ -103,16 +111,22 @@ def one_run(request: Request, store: TheStore, token: AsBuilder, run: int) -> li
         raise there(error) from None
 
 
-def _registered(store: TheStore, rows: list[Registration], by: str) -> RegisterOut:
-    return RegisterOut.of(registering.register(store, rows, by=by))
+Prepared = tuple[
+    Registration, list[ShopRow]
+]  # what is registered, and what is kept as the shop's own with it
 
 
-def _rows(request: Request, body: RunIn) -> list[Registration]:
-    rows: list[Registration] = []
+def _registered(store: TheStore, rows: list[Prepared], by: str) -> RegisterOut:
+    keep = [row for _, kept in rows for row in kept]
+    return RegisterOut.of(registering.register(store, [row for row, _ in rows], by=by, keep=keep))
+
+
+def _rows(request: Request, body: RunIn) -> list[Prepared]:
+    rows: list[Prepared] = []
     problems: list[Problem] = []
     for place, row in enumerate(body.rows, 1):
         try:
-            rows.append(_row(request, row))
+            rows.append(_prepared(request, row))
         except TaggerError as error:
             problems += error.within(f"rows.{place}").problems
     if problems:
@@ -120,15 +134,20 @@ def _rows(request: Request, body: RunIn) -> list[Registration]:
     return rows
 
 
-def _row(request: Request, body: RegisterIn) -> Registration:
-    given = body.model_dump(exclude={"spec", "built_on"})
-    spec = spec_of(store_of(request), body.spec)
+def _prepared(request: Request, body: RegisterIn) -> Prepared:
+    tables, spec = tables_of(request), spec_of(store_of(request), body.spec)
+    kept = keeping.rows_of(spec, tables) if body.keep else []
+    return _row(body, spec, keeping.tables_with(tables, kept)), kept
+
+
+def _row(body: RegisterIn, spec: AssemblySpec, tables: Tables) -> Registration:
+    given = body.model_dump(exclude={"spec", "built_on", "keep"})
     today = datetime.now(UTC).date()
     if body.built_on and body.built_on > today + timedelta(days=1):  # somewhere it is already tomorrow
         raise StoreError(
             Problem("built_on", body.built_on, Message("rest-built-in-future", date=body.built_on))
         )
-    return Registration(spec, assess_of(request, body.spec), built_on=body.built_on or today, **given)
+    return Registration(spec, assess(spec, tables), built_on=body.built_on or today, **given)
 
 
 Wanted = Annotated[Filter, Depends()]  # each condition is a parameter of the address

@@ -9,6 +9,7 @@ from starlette.templating import Jinja2Templates
 
 from api.settings import Settings
 from api.web.limits import Limiter
+from api.web.tables import ShopTables
 from tagger.store import Store
 from tagger.trade.tables import Tables
 from tagger.words import Words
@@ -29,8 +30,8 @@ def settings_of(request: Request) -> Settings:
 
 def tables_of(request: Request) -> Tables:
     """The trade's tables, with the shop's own rows."""
-    tables: Tables = request.app.state.tables
-    return tables
+    tables: ShopTables = request.app.state.tables
+    return tables.now()
 
 
 def queue_of(request: Request) -> PrintQueue:

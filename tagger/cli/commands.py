@@ -24,6 +24,7 @@ if TYPE_CHECKING:  # each command loads only what it needs: `tagger schema` open
     from tagger.settings import ShopSettings
     from tagger.store import Assembly, Event, Store
     from tagger.trade.fittings import Fittings
+    from tagger.trade.tables import Tables
 
 Answer = tuple[dict[str, Any], str]  # the --json answer, and the same for people
 
@@ -64,14 +65,21 @@ def identify(a: argparse.Namespace, t: Translator) -> Answer:
 def check(a: argparse.Namespace, t: Translator) -> Answer:
     """Assesses a spec: rating, limits, tightening, warnings."""
     from tagger.cli.report import assessment_text
-    from tagger.trade import assess, report
+    from tagger.trade import assess, keeping, report
     from tagger.trade.cutting import cut
 
-    spec, fittings = _read_spec_with_fittings(a.spec)
-    found = assess(spec, shop_settings().tables(), length_bands=a.length_bands)
+    (spec, fittings), kept = _read_spec_with_fittings(a.spec), []
+    if a.keep:
+        with open_store() as store:
+            kept = store.keep_shop_rows(keeping.rows_of(spec, shop_tables(store)))
+    found = assess(spec, shop_tables(), length_bands=a.length_bands)
     to_cut = cut(spec, fittings)
-    text = "\n".join([assessment_text(spec, found, t), *map(t, to_cut.lines())])
-    return report.assessment(spec, found, t) | {"cut_length": report.cut(to_cut, t)}, text
+    answer = report.assessment(spec, found, t) | {"cut_length": report.cut(to_cut, t)}
+    if a.keep:
+        answer["kept"] = [row.id for row in kept]
+    lines = [assessment_text(spec, found, t), *map(t, to_cut.lines())]
+    lines += [t("cli-kept", value=row.message) for row in kept]
+    return answer, "\n".join(lines)
 
 
 def compare(a: argparse.Namespace, t: Translator) -> Answer:
@@ -79,7 +87,7 @@ def compare(a: argparse.Namespace, t: Translator) -> Answer:
     from tagger.cli.report import comparison_text
     from tagger.trade import likeforlike, report
 
-    found = likeforlike.compare(_spec_or_tag(a.a), _spec_or_tag(a.b), shop_settings().tables())
+    found = likeforlike.compare(_spec_or_tag(a.a), _spec_or_tag(a.b), shop_tables())
     return report.comparison(found, t), comparison_text(found, t)
 
 
@@ -87,7 +95,7 @@ def tables(_: argparse.Namespace, t: Translator) -> Answer:
     """Checks that the tables of the trade are consistent."""
     from tagger.trade import validate
 
-    tables = shop_settings().tables()
+    tables = shop_tables()
     findings = validate.findings(tables)
     answer = {"ok": not findings, "findings": [t.as_json(finding) for finding in findings]}
     if findings:
@@ -133,11 +141,13 @@ def register(a: argparse.Namespace, t: Translator) -> Answer:
     """Gives assemblies their tag numbers; dangers and cautions go to the screen."""
     from tagger.code import number
     from tagger.store import Registration, registering
-    from tagger.trade import assess
+    from tagger.trade import assess, keeping
 
     spec, _ = _read_spec_with_fittings(a.spec)
-    found = assess(spec, shop_settings().tables())
     with open_store() as store:
+        tables = shop_tables(store)
+        keep = keeping.rows_of(spec, tables) if a.keep else []
+        found = assess(spec, keeping.tables_with(tables, keep))
         row = Registration(
             spec,
             found,
@@ -149,7 +159,7 @@ def register(a: argparse.Namespace, t: Translator) -> Answer:
             changes_considered=a.changes_considered,
             **recorded(a),
         )
-        made = registering.register(store, [row], by=None, key=a.key)
+        made = registering.register(store, [row], by=None, key=a.key, keep=keep)
     for warning in found.warnings:
         if warning.severity != "note":
             print(t(Message(f"report-{warning.severity}", text=warning.message)), file=sys.stderr)
@@ -235,8 +245,9 @@ def overrated(_: argparse.Namespace, t: Translator) -> Answer:
     from tagger.code.number import format as shown
     from tagger.trade import present
 
-    rows, lines, tables = [], [], shop_settings().tables()
+    rows, lines = [], []
     with open_store() as store:
+        tables = shop_tables(store)
         for item in store.every():
             high = present.overrated(item.content, tables, item.spec)
             if high is None:
@@ -349,6 +360,16 @@ def open_store() -> Store:
     from tagger.store import Store
 
     return Store.open()
+
+
+def shop_tables(store: Store | None = None) -> Tables:
+    """The trade's tables with the shop's own rows: those of its folder and those it keeps in its database."""
+    from tagger.store import exists
+
+    if store is None and exists():
+        with open_store() as opened:
+            return shop_settings().tables(opened.held_rows())
+    return shop_settings().tables(store.held_rows() if store else ())
 
 
 def shop_settings() -> ShopSettings:

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Final
 
 from tagger import __version__
-from tagger.cli import backups, commands, printing
+from tagger.cli import backups, commands, printing, values
 from tagger.cli.commands import Answer
 from tagger.cli.language import OPTION
 from tagger.i18n import LANGUAGES, Translator
@@ -73,6 +73,13 @@ def _identify(one: argparse.ArgumentParser, t: Translator) -> None:
 def _check(one: argparse.ArgumentParser, t: Translator) -> None:
     _add_spec(one, t)
     one.add_argument("--length-bands", choices=("sae", "din"), help=t("cli-option-length-bands"))
+    one.add_argument("--keep", action="store_true", help=t("cli-option-keep"))
+
+
+def _values(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("--all", action="store_true", help=t("cli-option-all"))
+    one.add_argument("--withdraw", type=int, metavar="N", help=t("cli-option-withdraw"))
+    one.add_argument("--reason", metavar="TEXT", help=t("cli-option-reason"))
 
 
 def _compare(one: argparse.ArgumentParser, t: Translator) -> None:
@@ -104,6 +111,7 @@ def _register(one: argparse.ArgumentParser, t: Translator) -> None:
     for name in RECORD_FIELDS:
         one.add_argument(f"--{name.replace('_', '-')}", metavar="TEXT", help=t("cli-option-record"))
     one.add_argument("--replaces", metavar="NUMBER", help=t("cli-option-replaces"))
+    one.add_argument("--keep", action="store_true", help=t("cli-option-keep"))
     reasons = ("date_code", "other_manufacturer", "earlier_record_wrong")
     one.add_argument("--lot-reason", choices=reasons, help=t("cli-option-lot-reason", reasons=reasons))
     one.add_argument("--order", metavar="REFERENCE", help=t("cli-option-order"))
@@ -173,6 +181,7 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "read": (commands.read, _read),
     "show": (commands.show, _show),
     "overrated": (commands.overrated, _nothing),
+    "values": (values.values, _values),
     "templates": (commands.templates, _nothing),
     "preflight": (printing.preflight, _preflight),
     "serve": (commands.serve, _serve),

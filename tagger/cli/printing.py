@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from tagger.cli.commands import Answer, open_store, shop_settings, tags_here
+from tagger.cli.commands import Answer, open_store, shop_settings, shop_tables, tags_here
 from tagger.errors import Problem, SpecError
 from tagger.i18n import Translator
 from tagger.messages import Message, Value
@@ -60,7 +60,7 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
     from tagger.trade import assess
 
     shop = shop_settings()
-    template, dpi, tables = _template(a, shop), _dpi(a, shop), shop.tables()
+    template, dpi, tables = _template(a, shop), _dpi(a, shop), shop_tables()
     rows: list[Registration] = []
     problems: list[Problem] = []
     for listed in lists.read_list(a.list):

@@ -12,7 +12,7 @@ from tagger.store.backup import Backup, Copied
 from tagger.store.base import Clock, utc_now
 from tagger.store.changes import Changes
 from tagger.store.crimps import Crimps, CrimpValue
-from tagger.store.database import Database, default_url
+from tagger.store.database import Database, default_url, exists
 from tagger.store.figures import Figures, Totals
 from tagger.store.finding import Filter, Finding, Page
 from tagger.store.fittings import Fittings
@@ -123,6 +123,7 @@ __all__ = [
     "Verdict",
     "Withdrawal",
     "default_url",
+    "exists",
     "proof_required",
     "refuse_past",
     "verdict",

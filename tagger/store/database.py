@@ -44,6 +44,12 @@ def default_url() -> str:
     return f"sqlite:///{folder / 'tagger.sqlite3'}"
 
 
+def exists(url: str | None = None) -> bool:
+    """Whether there is a database at the address; a SQLite file that is not there holds nothing yet."""
+    parsed = _readable(url or default_url())
+    return parsed.get_backend_name() != "sqlite" or Path(str(parsed.database)).is_file()
+
+
 class Database:
     """Return an engine with migrated tables, and its two session factories."""
 

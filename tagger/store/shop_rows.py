@@ -7,6 +7,7 @@ deleted. ``shop_revision`` changes with every such act, so that each process see
 from __future__ import annotations
 
 import json
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
@@ -14,8 +15,10 @@ from typing import Any
 from sqlalchemy import func, select
 from sqlalchemy.orm import Session
 
-from tagger.errors import Problem, StoreError
-from tagger.messages import Message
+from tagger import phrases
+from tagger.errors import Problem, Speaks, StoreError
+from tagger.messages import Message, pressure, temperature
+from tagger.spec import Connection, Sizing
 from tagger.store.base import Part
 from tagger.store.models import ShopRowRow
 from tagger.trade.keeping import ShopRow
@@ -38,6 +41,32 @@ class KeptRow:
     ended_by: str | None = None
     why: str | None = None
     replaced_by: int | None = None
+
+    def as_dict(self, t: Speaks) -> dict[str, Any]:
+        """As plain JSON values, its message in the language of ``t``."""
+        return {
+            "id": self.id,
+            "table": self.table,
+            "cells": self.cells,
+            "at": self.at.isoformat(),
+            "by": self.by,
+            "ended_at": _moment(self.ended_at),
+            "ended_by": self.ended_by,
+            "why": self.why,
+            "replaced_by": self.replaced_by,
+            "message": self.message.as_json() | {"text": t(self.message)},
+        }
+
+    @property
+    def message(self) -> Message:
+        """What it says of which part, with its source."""
+        limit, fluid = self.cells.get("max_temperature_c"), self.cells.get("fluid")
+        if self.table == "hose_fluids":
+            return _approval(self.cells)
+        said = _of_end(self.cells) if self.table == "connection_pressure" else _of_hose(self.cells)
+        if fluid:
+            said = Message("store-value-with", value=said, fluid=phrases.fluid(fluid))
+        return Message("store-value-up-to", value=said, limit=temperature(float(limit))) if limit else said
 
 
 class ShopRows(Part):
@@ -71,6 +100,10 @@ class ShopRows(Part):
 
         return self.act(kept)
 
+    def keep_shop_rows(self, rows: Iterable[ShopRow], *, by: str | None = None) -> list[KeptRow]:
+        """Keeps several rows: all, or none."""
+        return self.act(lambda _: [self.keep_shop_row(row, by=by) for row in rows])
+
     def shop_rows(self, *, ended: bool = False) -> list[KeptRow]:
         """The rows that hold, oldest first; with ``ended`` those as well that were replaced or withdrawn."""
         query = select(ShopRowRow).order_by(ShopRowRow.id)
@@ -86,9 +119,9 @@ class ShopRows(Part):
         with self.writing() as session:
             row = session.get(ShopRowRow, id)
             if row is None:
-                raise StoreError(Problem("figure", id, Message("store-shop-row-not-found", id=str(id))))
+                raise StoreError(Problem("value", id, Message("store-shop-row-not-found", id=str(id))))
             if row.ended_at is not None:
-                raise StoreError(Problem("figure", id, Message("store-shop-row-ended", id=str(id))))
+                raise StoreError(Problem("value", id, Message("store-shop-row-ended", id=str(id))))
             row.ended_at, row.ended_by, row.why = self.now(), by, why.strip()
             session.flush()
             return _kept(row)
@@ -106,8 +139,51 @@ class ShopRows(Part):
         return [(row.table, _read(row.table, row.cells)) for row in self.shop_rows()]
 
 
+def _moment(at: datetime | None) -> str | None:
+    return None if at is None else at.isoformat()
+
+
+def _of_end(cells: dict[str, str]) -> Message:
+    family = Connection(cells["family"])
+    size = f"-{cells['size']}" if family.sized_by is Sizing.DASH else cells["size"]
+    return Message(
+        "store-value-end",
+        size=size,
+        series=cells.get("series") or "none",
+        connection=phrases.connection(family),
+        form=phrases.form(cells["forms"]),
+        shape=cells["shapes"],
+        material=phrases.material(cells["material"]),
+        pressure=pressure(float(cells["max_working_bar"])),
+        source=cells["source"],
+    )
+
+
+def _of_hose(cells: dict[str, str]) -> Message:
+    return Message(
+        "store-value-hose",
+        standard=cells["standard"],
+        dash=cells["dash"],
+        edition=cells["edition"] or "none",
+        part=cells.get("part") or "none",
+        pressure=pressure(float(cells["max_working_bar"])),
+        source=cells["source"],
+    )
+
+
+def _approval(cells: dict[str, str]) -> Message:
+    return Message(
+        "store-value-fluid",
+        standard=cells["standard"],
+        part=cells.get("part") or "none",
+        fluid=phrases.fluid(cells["fluid"]),
+        limit=temperature(float(cells["max_temperature_c"])),
+        source=cells["source"],
+    )
+
+
 def _read(table: str, cells: dict[str, str]) -> Any:
-    return shop_row(table, cells, f"shop figure, {table}")
+    return shop_row(table, cells, f"value of the shop, {table}")
 
 
 def _key(row: ShopRow) -> str:

@@ -6,6 +6,7 @@ edition, dash and part number; an approval one for the hose's standard, part num
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from tagger.errors import Problem, TradeError
@@ -13,7 +14,7 @@ from tagger.messages import Message
 from tagger.spec import AssemblySpec, End, GivenRating
 from tagger.trade import given
 from tagger.trade.assess import assess
-from tagger.trade.tables import Tables
+from tagger.trade.tables import Tables, merged, shop_row
 
 KEPT_TABLES = ("connection_pressure", "hose_pressure", "hose_fluids")
 
@@ -110,3 +111,11 @@ def _cells_of_approval(spec: AssemblySpec, tables: Tables) -> dict[str, str]:
         "confidence": "shop",
         "note": "",
     }
+
+
+def tables_with(tables: Tables, rows: Iterable[ShopRow]) -> Tables:
+    """The tables as they are once these rows are kept."""
+    raw = tables.raw
+    for row in rows:
+        raw = merged(raw, row.table, [shop_row(row.table, row.cells, f"value of the shop, {row.table}")])
+    return tables if raw is tables.raw else Tables.of(raw, tables.bands, tables.published)

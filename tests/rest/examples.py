@@ -26,6 +26,14 @@ FITTING = {"fitting_series": "TW two-wire", "end": EXAMPLE_SPEC["end_a"], "cut_o
            "cut_off_kind": "seat_to_hose_butt", "insertion_depth_mm": 30, "source": "fitting manufacturer's chart"}  # fmt: skip
 FITTINGS = "stock_number,end.connection,end.dash,end.form,cut_off_mm,cut_off_kind,source\n" \
            "TW-1204,sae_37_flare,12,female_swivel,48.5,seat_to_hose_butt,fitting manufacturer's chart\n"  # fmt: skip
+_UNRATED = {"connection": "jis_30", "size": "M22x1.5", "form": "female_swivel"}
+ASKED_FOR: dict[str, Any] = {
+    "hose": {"standard": "EN 853 2SN", "dash": 8},
+    "end_a": {**_UNRATED, "rating": {"value_bar": 210, "source": "fitting catalogue, page 7"}},
+    "end_b": _UNRATED,
+    "length_mm": 1000,
+}
+"""An end that no source rates, with its manufacturer's figure."""
 PRINTER = "Bench 1"
 LIST = "hose.standard,hose.dash,end_a.connection,end_a.dash,end_a.form,end_b.connection,end_b.dash,end_b.form,length_mm,qty\n" \
        "SAE 100R2,12,sae_37_flare,12,female_swivel,sae_37_flare,12,female_swivel,1250,2\n"  # fmt: skip
@@ -114,6 +122,9 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
         "/prints", json={"numbers": [number], "printer": PRINTER, "reason": "a second tag is wanted"}
     )
     ask("GET /print-jobs/{job}", job=job.json()["id"])
+    ask("POST /shop-values", {"spec": ASKED_FOR})
+    ask("GET /shop-values")
+    ask("POST /shop-values/{value}/withdraw", {"reason": "read from the wrong column"}, value=1)
     ask("PUT /crimp-diameters", CRIMP)
     ask("GET /crimp-diameters", params={"hose_dash": 12})
     crimp = {"end": "a", "measured_mm": 31.1, "shell": "F-12"}

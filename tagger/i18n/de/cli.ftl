@@ -14,6 +14,7 @@ cli-about-run = Registriert eine ganze Liste und druckt sie aus, alles oder nich
 cli-about-read = Zeigt, was auf einem Schild steht, ohne Datenbank.
 cli-about-show = Zeigt den Datensatz eines Schilds und seinen Verlauf.
 cli-about-overrated = Schlauchleitungen auflisten, die über den heutigen Werten registriert sind.
+cli-about-values = Die eigenen Herstellerwerte der Werkstatt: auflisten, einen zurückziehen.
 cli-about-templates = Listet die Etikettvorlagen auf.
 cli-about-preflight = Prüft, ob sich ein Schild scannen lässt.
 cli-about-serve = Startet die Web-Anwendung.
@@ -43,6 +44,10 @@ cli-option-tpi = Gänge je Zoll
 cli-option-length-example = { $what }: 27, "27 mm" oder "1 1/16 in"
 cli-option-spec = eine Spezifikationsdatei, oder - für die Standardeingabe
 cli-option-length-bands = Toleranzstufen (Vorgabe: TAGGER_LENGTH_BANDS, sonst die der Schlauchnorm)
+cli-option-keep = Die Herstellerwerte dieser Spezifikation als eigene Werte der Werkstatt behalten, für jede weitere Schlauchleitung.
+cli-option-all = Auch ersetzte und zurückgezogene Werte auflisten.
+cli-option-withdraw = Den Wert mit dieser Nummer zurückziehen; den Grund mit --reason angeben.
+cli-option-reason = Der Grund für das Zurückziehen.
 cli-option-count = Anzahl der Schlauchleitungen (Vorgabe 1)
 cli-option-keep-backups = Die letzten N Sicherungen im Ordner FILE behalten und ältere löschen.
 cli-option-into = Eine leere Datenbank für die Probe; ohne sie eine temporäre Datei.
@@ -205,3 +210,17 @@ cli-option-fittings-import = eine .csv- oder .xlsx-Datei; alle Zeilen oder keine
 cli-option-fitting-drop = diese Artikelnummer aus der Liste löschen
 cli-fitting = { $number }: { $end }
 cli-fittings-none = Keine Armaturen gefunden.
+cli-values-none = Die Werkstatt hat keine eigenen Werte.
+cli-kept = Für jede weitere Schlauchleitung behalten: { $value }
+cli-value ={ $id }  { $value }, { $by ->
+        [none] behalten am { $day }
+       *[other] behalten am { $day } von { $by }
+    }
+cli-value-withdrawn ={ $id }  { $value }, { $by ->
+        [none] behalten am { $day }
+       *[other] behalten am { $day } von { $by }
+    }, zurückgezogen am { $ended }: { $why }
+cli-value-replaced ={ $id }  { $value }, { $by ->
+        [none] behalten am { $day }
+       *[other] behalten am { $day } von { $by }
+    }, ersetzt am { $ended } durch { $other }

@@ -126,6 +126,26 @@ store-shop-row-not-found = Einen Werkstattwert { $id } gibt es nicht.
     .mend = Die Nummer in der Liste der Werkstattwerte prüfen.
 store-shop-row-ended = Der Wert { $id } ist bereits ersetzt oder zurückgezogen.
     .mend = In der Liste der Werkstattwerte nachsehen.
+store-value-end ={ $series ->
+        [none] { $size }
+       *[other] { $size } { $series }
+    } { $connection }, { $form }, { $shape ->
+        [elbow] Bogen
+       *[straight] gerade
+    }, { $material }: { $pressure } (Quelle: { $source })
+store-value-hose ={ $standard } -{ $dash }, { $edition ->
+        [none] ohne Ausgabe
+       *[other] Ausgabe { $edition }
+    }, { $part ->
+        [none] jede Teilenummer
+       *[other] Teilenummer { $part }
+    }: { $pressure } (Quelle: { $source })
+store-value-fluid ={ $standard }, { $part ->
+        [none] jede Teilenummer
+       *[other] Teilenummer { $part }
+    }: freigegeben für dieses Medium: { $fluid }, bis { $limit } (Quelle: { $source })
+store-value-with = { $value }, nur mit diesem Medium: { $fluid }
+store-value-up-to = { $value }, bis { $limit }
 store-proof-pressure-low = { $given } ist weniger als der geforderte Prüfdruck von { $called }.
     .mend = Mit diesem Druck neu prüfen oder die Prüfung als nicht bestanden eintragen.
 store-proof-hold-short = { $given } s sind weniger als die geforderten { $called } s.

@@ -14,6 +14,7 @@ cli-about-run = Register and print a whole list, all or nothing.
 cli-about-read = Show what a tag says, without any database.
 cli-about-show = Show the record of a tag and its history.
 cli-about-overrated = List assemblies registered above today's ratings.
+cli-about-values = The shop's own values by manufacturers: list them, withdraw one.
 cli-about-templates = List the label templates.
 cli-about-preflight = Check whether a tag will scan.
 cli-about-serve = Run the web application.
@@ -43,6 +44,10 @@ cli-option-tpi = threads per inch
 cli-option-length-example = { $what }: 27, "27 mm" or "1 1/16 in"
 cli-option-spec = a spec file, or - for standard input
 cli-option-length-bands = tolerance bands (default: TAGGER_LENGTH_BANDS, else those of the hose standard)
+cli-option-keep = Keep the manufacturer's values in this spec as the shop's own, for every later assembly.
+cli-option-all = Also list values that were replaced or withdrawn.
+cli-option-withdraw = Withdraw the value of this number; give the reason with --reason.
+cli-option-reason = Why the value is withdrawn.
 cli-option-count = number of hose assemblies (default 1)
 cli-option-keep-backups = Keep the latest N backups in the folder FILE and remove older ones.
 cli-option-into = An empty database for the drill; without it, a temporary file.
@@ -205,3 +210,17 @@ cli-option-fittings-import = a .csv or .xlsx file; all rows or none
 cli-option-fitting-drop = delete this stock number from the list
 cli-fitting = { $number }: { $end }
 cli-fittings-none = No fittings found.
+cli-values-none = The shop keeps no values of its own.
+cli-kept = Kept for every later assembly: { $value }
+cli-value ={ $id }  { $value }, { $by ->
+        [none] kept on { $day }
+       *[other] kept on { $day } by { $by }
+    }
+cli-value-withdrawn ={ $id }  { $value }, { $by ->
+        [none] kept on { $day }
+       *[other] kept on { $day } by { $by }
+    }, withdrawn on { $ended }: { $why }
+cli-value-replaced ={ $id }  { $value }, { $by ->
+        [none] kept on { $day }
+       *[other] kept on { $day } by { $by }
+    }, replaced on { $ended } by { $other }

@@ -126,6 +126,26 @@ store-shop-row-not-found = There is no value { $id } of the shop.
     .mend = Check the number in the list of the shop's values.
 store-shop-row-ended = The value { $id } has already been replaced or withdrawn.
     .mend = Check the list of the shop's values.
+store-value-end ={ $series ->
+        [none] { $size }
+       *[other] { $size } { $series }
+    } { $connection }, { $form }, { $shape ->
+        [elbow] elbow
+       *[straight] straight
+    }, { $material }: { $pressure } (source: { $source })
+store-value-hose ={ $standard } -{ $dash }, { $edition ->
+        [none] no edition
+       *[other] edition { $edition }
+    }, { $part ->
+        [none] any part number
+       *[other] part number { $part }
+    }: { $pressure } (source: { $source })
+store-value-fluid ={ $standard }, { $part ->
+        [none] any part number
+       *[other] part number { $part }
+    }: approved for { $fluid } up to { $limit } (source: { $source })
+store-value-with = { $value }, with { $fluid } only
+store-value-up-to = { $value }, up to { $limit }
 store-proof-pressure-low = { $given } is less than the proof pressure required, { $called }.
     .mend = Test again at that pressure, or record the test as failed.
 store-proof-hold-short = { $given } s is less than the { $called } s required.

@@ -14,6 +14,7 @@ cli-about-run = Registra e imprime una lista entera, todo o nada.
 cli-about-read = Muestra lo que dice una etiqueta, sin base de datos.
 cli-about-show = Muestra el registro de una etiqueta y su historial.
 cli-about-overrated = Listar los latiguillos registrados por encima de los valores actuales.
+cli-about-values = Los valores de fabricantes propios del taller: mostrarlos, retirar uno.
 cli-about-templates = Muestra las plantillas de etiqueta.
 cli-about-preflight = Comprueba si una etiqueta se podrá escanear.
 cli-about-serve = Inicia la aplicación web.
@@ -43,6 +44,10 @@ cli-option-tpi = hilos por pulgada
 cli-option-length-example = { $what }: 27, "27 mm" o "1 1/16 in"
 cli-option-spec = un archivo de especificación, o - para la entrada estándar
 cli-option-length-bands = escalones de tolerancia (por defecto: TAGGER_LENGTH_BANDS; si no, los de la norma de la manguera)
+cli-option-keep = Guarda los valores del fabricante de esta especificación como propios del taller, para todos los latiguillos siguientes.
+cli-option-all = Muestra también los valores sustituidos o retirados.
+cli-option-withdraw = Retira el valor de este número; indique el motivo con --reason.
+cli-option-reason = El motivo de la retirada.
 cli-option-count = número de latiguillos (por defecto, 1)
 cli-option-keep-backups = Conserva las últimas N copias de la carpeta FILE y borra las anteriores.
 cli-option-into = Una base de datos vacía para la prueba; si no, un archivo temporal.
@@ -205,3 +210,17 @@ cli-option-fittings-import = un archivo .csv o .xlsx; todas las filas o ninguna
 cli-option-fitting-drop = eliminar esta referencia de la lista
 cli-fitting = { $number }: { $end }
 cli-fittings-none = No se encontró ningún racor.
+cli-values-none = El taller no ha guardado ningún valor.
+cli-kept = Guardado para todos los latiguillos siguientes: { $value }
+cli-value ={ $id }  { $value }, { $by ->
+        [none] guardado el { $day }
+       *[other] guardado el { $day } por { $by }
+    }
+cli-value-withdrawn ={ $id }  { $value }, { $by ->
+        [none] guardado el { $day }
+       *[other] guardado el { $day } por { $by }
+    }, retirado el { $ended }: { $why }
+cli-value-replaced ={ $id }  { $value }, { $by ->
+        [none] guardado el { $day }
+       *[other] guardado el { $day } por { $by }
+    }, sustituido el { $ended } por { $other }

@@ -126,6 +126,26 @@ store-shop-row-not-found = El taller no tiene ningún valor { $id }.
     .mend = Compruebe el número en la lista de valores del taller.
 store-shop-row-ended = El valor { $id } ya se ha sustituido o retirado.
     .mend = Consulte la lista de valores del taller.
+store-value-end ={ $series ->
+        [none] { $size }
+       *[other] { $size } { $series }
+    } { $connection }, { $form }, { $shape ->
+        [elbow] acodado
+       *[straight] recto
+    }, { $material }: { $pressure } (fuente: { $source })
+store-value-hose ={ $standard } -{ $dash }, { $edition ->
+        [none] sin edición
+       *[other] edición { $edition }
+    }, { $part ->
+        [none] cualquier referencia
+       *[other] referencia { $part }
+    }: { $pressure } (fuente: { $source })
+store-value-fluid ={ $standard }, { $part ->
+        [none] cualquier referencia
+       *[other] referencia { $part }
+    }: autorizada para este fluido: { $fluid }, hasta { $limit } (fuente: { $source })
+store-value-with = { $value }, solo con este fluido: { $fluid }
+store-value-up-to = { $value }, hasta { $limit }
 store-proof-pressure-low = { $given } es menos que la presión de prueba exigida, { $called }.
     .mend = Repita la prueba a esa presión o registre la prueba como no superada.
 store-proof-hold-short = { $given } s es menos que los { $called } s exigidos.

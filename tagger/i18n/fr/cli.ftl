@@ -14,6 +14,7 @@ cli-about-run = Enregistre et imprime une liste entière, tout ou rien.
 cli-about-read = Affiche ce que dit une étiquette, sans base de données.
 cli-about-show = Affiche le dossier d'une étiquette et son historique.
 cli-about-overrated = Lister les flexibles enregistrés au-dessus des valeurs actuelles.
+cli-about-values = Les valeurs de fabricants propres à l'atelier : les afficher, en retirer une.
 cli-about-templates = Liste les modèles d'étiquette.
 cli-about-preflight = Vérifie si une étiquette sera lisible.
 cli-about-serve = Lance l'application web.
@@ -43,6 +44,10 @@ cli-option-tpi = filets par pouce
 cli-option-length-example = { $what } : 27, "27 mm" ou "1 1/16 in"
 cli-option-spec = un fichier de spécification, ou - pour l'entrée standard
 cli-option-length-bands = plages de tolérance (par défaut : TAGGER_LENGTH_BANDS, sinon celles de la norme du tuyau)
+cli-option-keep = Conserve les valeurs du fabricant de cette spécification comme valeurs de l'atelier, pour tous les flexibles suivants.
+cli-option-all = Affiche aussi les valeurs remplacées ou retirées.
+cli-option-withdraw = Retire la valeur de ce numéro ; indiquez le motif avec --reason.
+cli-option-reason = Le motif du retrait.
 cli-option-count = nombre de flexibles (par défaut 1)
 cli-option-keep-backups = Garde les N dernières sauvegardes du dossier FILE et supprime les plus anciennes.
 cli-option-into = Une base de données vide pour l'essai ; sinon, un fichier temporaire.
@@ -205,3 +210,17 @@ cli-option-fittings-import = un fichier .csv ou .xlsx ; toutes les lignes ou auc
 cli-option-fitting-drop = supprimer cette référence de la liste
 cli-fitting = { $number } : { $end }
 cli-fittings-none = Aucun embout trouvé.
+cli-values-none = L'atelier n'a conservé aucune valeur.
+cli-kept = Conservé pour tous les flexibles suivants : { $value }
+cli-value ={ $id }  { $value }, { $by ->
+        [none] conservée le { $day }
+       *[other] conservée le { $day } par { $by }
+    }
+cli-value-withdrawn ={ $id }  { $value }, { $by ->
+        [none] conservée le { $day }
+       *[other] conservée le { $day } par { $by }
+    }, retirée le { $ended } : { $why }
+cli-value-replaced ={ $id }  { $value }, { $by ->
+        [none] conservée le { $day }
+       *[other] conservée le { $day } par { $by }
+    }, remplacée le { $ended } par { $other }

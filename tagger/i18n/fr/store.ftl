@@ -126,6 +126,26 @@ store-shop-row-not-found = L'atelier n'a pas de valeur { $id }.
     .mend = Vérifiez le numéro dans la liste des valeurs de l'atelier.
 store-shop-row-ended = La valeur { $id } a déjà été remplacée ou retirée.
     .mend = Consultez la liste des valeurs de l'atelier.
+store-value-end ={ $series ->
+        [none] { $size }
+       *[other] { $size } { $series }
+    } { $connection }, { $form }, { $shape ->
+        [elbow] coudé
+       *[straight] droit
+    }, { $material } : { $pressure } (source : { $source })
+store-value-hose ={ $standard } -{ $dash }, { $edition ->
+        [none] sans édition
+       *[other] édition { $edition }
+    }, { $part ->
+        [none] toute référence
+       *[other] référence { $part }
+    } : { $pressure } (source : { $source })
+store-value-fluid ={ $standard }, { $part ->
+        [none] toute référence
+       *[other] référence { $part }
+    } : autorisé pour ce fluide : { $fluid }, jusqu'à { $limit } (source : { $source })
+store-value-with = { $value }, avec ce fluide seulement : { $fluid }
+store-value-up-to = { $value }, jusqu'à { $limit }
 store-proof-pressure-low = { $given } est inférieur à la pression d'épreuve exigée, { $called }.
     .mend = Recommencez l'épreuve à cette pression, ou enregistrez l'épreuve comme échouée.
 store-proof-hold-short = { $given } s est inférieur aux { $called } s exigées.
