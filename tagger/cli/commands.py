@@ -91,11 +91,16 @@ def compare(a: argparse.Namespace, t: Translator) -> Answer:
     return report.comparison(found, t), comparison_text(found, t)
 
 
-def tables(_: argparse.Namespace, t: Translator) -> Answer:
-    """Checks that the tables of the trade are consistent."""
+def tables(a: argparse.Namespace, t: Translator) -> Answer:
+    """Checks that the tables of the trade are consistent, or reports how much they know."""
     from tagger.trade import validate
 
     tables = shop_tables()
+    if a.what == "report":
+        from tagger.cli import tables_report
+
+        found = tables_report.answer(tables)
+        return found, tables_report.text(found, t)
     findings = validate.findings(tables)
     answer = {"ok": not findings, "findings": [t.as_json(finding) for finding in findings]}
     if findings:

@@ -88,7 +88,7 @@ def _compare(one: argparse.ArgumentParser, t: Translator) -> None:
 
 
 def _tables(one: argparse.ArgumentParser, t: Translator) -> None:
-    one.add_argument("what", nargs="?", choices=("check",), default="check")
+    one.add_argument("what", nargs="?", choices=("check", "report"), default="check")
 
 
 def _fittings(one: argparse.ArgumentParser, t: Translator) -> None:

@@ -394,6 +394,22 @@ def test_a_dated_backup_is_kept_and_drilled(tagger: Shell, tmp_path: Path) -> No
     assert "At least one backup is kept" in tagger("backup", "copies", "--keep", "0", code=1).stderr
 
 
+def test_the_report_on_the_tables_has_three_shares_by_family_and_grades_and_identify(tagger: Shell) -> None:
+    found = tagger.json("tables", "report")
+    steel, stainless = found["grids"]
+    assert (steel["material"], stainless["material"]) == ("carbon_steel", "stainless_steel")
+    for grid in (steel, stainless):
+        for row in (grid["all_families"], *(r for r in grid["families"] if r["ends"])):
+            assert sum(row[name] for name in ("verified", "unverified", "unknown")) == pytest.approx(
+                1, abs=0.001
+            )
+        assert sum(row["share"] for row in grid["grades"]) == pytest.approx(1, abs=0.001)
+    assert {row["family"] for row in steel["families"]} >= {"npt", "bspt", "staple"}
+    assert steel["first_sixteen_families"]["unknown"] <= 0.25
+    assert next(row["measured"] for row in found["identify"]) == "diameter"
+    assert all(row["among_three"] >= row["first"] > 0 for row in found["identify"])
+
+
 def test_tables_hold_together(tagger: Shell) -> None:
     assert tagger.json("tables", "check") == {"ok": True, "findings": []}
 

@@ -6,7 +6,7 @@ cli-description = Schilder für Hydraulik-Schlauchleitungen: die ganze Spezifika
 cli-about-identify = Bestimmt einen Anschluss aus dem, was Sie von ihm wissen.
 cli-about-check = Zeigt zulässigen Druck, Grenzwerte, Toleranzen, Anziehwerte und Warnungen. Registriert nichts.
 cli-about-compare = Vergleicht zwei Schlauchleitungen: Ersetzt B die Schlauchleitung A? Jede ist eine Spezifikationsdatei, der Link eines Schilds, ein Foto oder eine Schildnummer.
-cli-about-tables = Prüft die Fachtabellen.
+cli-about-tables = Die Tabellen prüfen oder berichten, wie viel sie wissen.
 cli-about-schema = Gibt das JSON-Schema einer Spezifikation aus.
 cli-about-register = Gibt Schlauchleitungen ihre Schildnummern.
 cli-about-print = Druckt die Schilder registrierter Schlauchleitungen aus.
@@ -224,3 +224,32 @@ cli-value-replaced ={ $id }  { $value }, { $by ->
         [none] behalten am { $day }
        *[other] behalten am { $day } von { $by }
     }, ersetzt am { $ended } durch { $other }
+
+## How much the tables know
+
+cli-known-material = { $material }: jede Schlauchgröße mit zwei ihrer natürlichen Enden. Schläuche: { $hoses }
+cli-known-all_families = alle Anschlussarten
+cli-known-first_sixteen_families = die sechzehn Anschlussarten der Version 0.1.0
+cli-known-now = Schlauchleitungen, { $families }
+cli-known-usual_form = Mit einem eigenen Wert je Anschlussart und Größe, die keinen hat, nur übliche Bauform, { $families }
+cli-known-every_form = Ebenso für jede Bauform, { $families }
+cli-known-shares = { $what }: geprüft { $verified } %, ungeprüft { $unverified } %, unbekannt { $unknown } % (von { $count })
+cli-known-by-family = Enden nach Anschlussart, jedes an allen seinen Schläuchen:
+cli-known-by-grade = Quellen der Enden mit zulässigem Druck:
+cli-known-grade = { $grade }: { $share } %
+cli-known-identify = Trefferquote der Bestimmung (simulierte Messungen, alle Anschlüsse):
+cli-known-measured = { $measured }: an erster Stelle { $first } %, unter den ersten drei { $three } %, Fragen { $questions }
+cli-grade-standard = Norm eingesehen
+cli-grade-document = Unterlage eines Herstellers oder einer Behörde eingesehen
+cli-grade-secondary = Sekundärtabelle
+cli-grade-memory = aus dem Gedächtnis (ungeprüft)
+cli-grade-judgement = nach eigener Einschätzung (ungeprüft)
+cli-grade-practice = übliche Praxis
+cli-grade-shop = Wert der Werkstatt
+cli-measured-diameter = Durchmesser
+cli-measured-diameter-pitch = Durchmesser und Steigung
+cli-measured-diameter-seat = Durchmesser und Sitz
+cli-measured-diameter-pitch-seat = Durchmesser, Steigung und Sitz
+cli-measured-diameter-pitch-seat-cone = Durchmesser, Steigung, Sitz und Konus
+cli-measured-diameter-pitch-seat-cone-nose = Durchmesser, Steigung, Sitz, Konus und Zapfen
+cli-measured-asked = Durchmesser, Steigung, Sitz und was danach gefragt wird

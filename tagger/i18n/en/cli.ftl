@@ -6,7 +6,7 @@ cli-description = Tags for hydraulic hose assemblies: the whole spec on the hose
 cli-about-identify = Identify a connection from what you know of it.
 cli-about-check = Show rating, limits, tolerances, tightening and warnings. Registers nothing.
 cli-about-compare = Compare two hose assemblies: does B replace A? Each is a spec file, the link of a tag, a photo or a tag number.
-cli-about-tables = Check the tables of the trade.
+cli-about-tables = Check the tables of the trade, or report how much they know.
 cli-about-schema = Print the JSON Schema of a spec.
 cli-about-register = Give hose assemblies their tag numbers.
 cli-about-print = Print the tags of registered hose assemblies.
@@ -224,3 +224,32 @@ cli-value-replaced ={ $id }  { $value }, { $by ->
         [none] kept on { $day }
        *[other] kept on { $day } by { $by }
     }, replaced on { $ended } by { $other }
+
+## How much the tables know
+
+cli-known-material = { $material }: every size of hose with two of its natural ends. Hoses: { $hoses }
+cli-known-all_families = all families
+cli-known-first_sixteen_families = the sixteen families of version 0.1.0
+cli-known-now = Assemblies, { $families }
+cli-known-usual_form = Once one value is kept for each family and size without one, usual form only, { $families }
+cli-known-every_form = The same for every form, { $families }
+cli-known-shares = { $what }: verified { $verified } %, unverified { $unverified } %, unknown { $unknown } % (of { $count })
+cli-known-by-family = Ends by family, each on all of its hoses:
+cli-known-by-grade = Sources of the ends that are rated:
+cli-known-grade = { $grade }: { $share } %
+cli-known-identify = How often identify is right (simulated measurements, all connections):
+cli-known-measured = { $measured }: first { $first } %, among the first three { $three } %, questions { $questions }
+cli-grade-standard = standard seen
+cli-grade-document = manufacturer's or government's document seen
+cli-grade-secondary = secondary table
+cli-grade-memory = memory (unverified)
+cli-grade-judgement = judgement (unverified)
+cli-grade-practice = common practice
+cli-grade-shop = shop's own value
+cli-measured-diameter = diameter
+cli-measured-diameter-pitch = diameter and pitch
+cli-measured-diameter-seat = diameter and seat
+cli-measured-diameter-pitch-seat = diameter, pitch and seat
+cli-measured-diameter-pitch-seat-cone = diameter, pitch, seat and cone
+cli-measured-diameter-pitch-seat-cone-nose = diameter, pitch, seat, cone and nose
+cli-measured-asked = diameter, pitch, seat and whatever is asked next

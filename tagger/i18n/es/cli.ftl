@@ -6,7 +6,7 @@ cli-description = Etiquetas para latiguillos hidráulicos: toda la especificaci�
 cli-about-identify = Identifica una conexión a partir de lo que usted sabe de ella.
 cli-about-check = Muestra la presión admisible, los límites, las tolerancias, el apriete y los avisos. No registra nada.
 cli-about-compare = Compara dos latiguillos: ¿sustituye B a A? Cada uno es un archivo de especificación, el enlace de una etiqueta, una foto o un número de etiqueta.
-cli-about-tables = Comprueba las tablas técnicas.
+cli-about-tables = Comprobar las tablas del oficio o informar de lo que contienen.
 cli-about-schema = Muestra el esquema JSON de una especificación.
 cli-about-register = Da a los latiguillos sus números de etiqueta.
 cli-about-print = Imprime las etiquetas de latiguillos registrados.
@@ -224,3 +224,32 @@ cli-value-replaced ={ $id }  { $value }, { $by ->
         [none] guardado el { $day }
        *[other] guardado el { $day } por { $by }
     }, sustituido el { $ended } por { $other }
+
+## How much the tables know
+
+cli-known-material = { $material }: cada tamaño de manguera con dos de sus extremos naturales. Mangueras: { $hoses }
+cli-known-all_families = todas las familias
+cli-known-first_sixteen_families = las dieciséis familias de la versión 0.1.0
+cli-known-now = Latiguillos, { $families }
+cli-known-usual_form = Con un valor guardado por familia y tamaño que no lo tiene, solo la forma habitual, { $families }
+cli-known-every_form = Lo mismo para cada forma, { $families }
+cli-known-shares = { $what }: verificado { $verified } %, sin verificar { $unverified } %, desconocido { $unknown } % (de { $count })
+cli-known-by-family = Extremos por familia, cada uno en todas sus mangueras:
+cli-known-by-grade = Fuentes de los extremos con presión conocida:
+cli-known-grade = { $grade }: { $share } %
+cli-known-identify = Acierto de la identificación (medidas simuladas, todas las conexiones):
+cli-known-measured = { $measured }: en primer lugar { $first } %, entre los tres primeros { $three } %, preguntas { $questions }
+cli-grade-standard = norma consultada
+cli-grade-document = documento de un fabricante o de una administración consultado
+cli-grade-secondary = tabla secundaria
+cli-grade-memory = de memoria (sin verificar)
+cli-grade-judgement = por criterio propio (sin verificar)
+cli-grade-practice = práctica habitual
+cli-grade-shop = valor del taller
+cli-measured-diameter = diámetro
+cli-measured-diameter-pitch = diámetro y paso
+cli-measured-diameter-seat = diámetro y asiento
+cli-measured-diameter-pitch-seat = diámetro, paso y asiento
+cli-measured-diameter-pitch-seat-cone = diámetro, paso, asiento y cono
+cli-measured-diameter-pitch-seat-cone-nose = diámetro, paso, asiento, cono y punta
+cli-measured-asked = diámetro, paso, asiento y lo que se pregunte después

@@ -6,7 +6,7 @@ cli-description = Étiquettes de flexibles hydrauliques : toute la spécificati
 cli-about-identify = Identifie un raccordement d'après ce que vous en savez.
 cli-about-check = Affiche la pression admissible, les limites, les tolérances, le serrage et les avertissements. N'enregistre rien.
 cli-about-compare = Compare deux flexibles : B remplace-t-il A ? Chacun est un fichier de spécification, le lien d'une étiquette, une photo ou un numéro d'étiquette.
-cli-about-tables = Vérifie les tables du métier.
+cli-about-tables = Vérifier les tables du métier ou indiquer ce qu'elles savent.
 cli-about-schema = Affiche le schéma JSON d'une spécification.
 cli-about-register = Donne aux flexibles leurs numéros d'étiquette.
 cli-about-print = Imprime les étiquettes de flexibles enregistrés.
@@ -224,3 +224,32 @@ cli-value-replaced ={ $id }  { $value }, { $by ->
         [none] conservée le { $day }
        *[other] conservée le { $day } par { $by }
     }, remplacée le { $ended } par { $other }
+
+## How much the tables know
+
+cli-known-material = { $material } : chaque taille de tuyau avec deux de ses embouts naturels. Tuyaux : { $hoses }
+cli-known-all_families = toutes les familles
+cli-known-first_sixteen_families = les seize familles de la version 0.1.0
+cli-known-now = Flexibles, { $families }
+cli-known-usual_form = Une valeur conservée par famille et taille qui n'en a pas, forme usuelle seulement, { $families }
+cli-known-every_form = De même pour chaque forme, { $families }
+cli-known-shares = { $what } : vérifié { $verified } %, non vérifié { $unverified } %, inconnu { $unknown } % (sur { $count })
+cli-known-by-family = Embouts par famille, chacun sur tous ses tuyaux :
+cli-known-by-grade = Sources des embouts dont la pression est connue :
+cli-known-grade = { $grade } : { $share } %
+cli-known-identify = Fiabilité de l'identification (mesures simulées, tous les raccordements) :
+cli-known-measured = { $measured } : en première place { $first } %, parmi les trois premières { $three } %, questions { $questions }
+cli-grade-standard = norme consultée
+cli-grade-document = document d'un fabricant ou d'une administration consulté
+cli-grade-secondary = table secondaire
+cli-grade-memory = de mémoire (non vérifié)
+cli-grade-judgement = par jugement (non vérifié)
+cli-grade-practice = pratique courante
+cli-grade-shop = valeur de l'atelier
+cli-measured-diameter = diamètre
+cli-measured-diameter-pitch = diamètre et pas
+cli-measured-diameter-seat = diamètre et siège
+cli-measured-diameter-pitch-seat = diamètre, pas et siège
+cli-measured-diameter-pitch-seat-cone = diamètre, pas, siège et cône
+cli-measured-diameter-pitch-seat-cone-nose = diamètre, pas, siège, cône et nez
+cli-measured-asked = diamètre, pas, siège et ce qui est demandé ensuite
