@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import secrets
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import Any
 
@@ -18,6 +18,7 @@ from tagger.errors import Problem, SpecError, UnitError
 from tagger.messages import Figure, Message, pressure
 from tagger.record import RECORD_FIELDS, Record
 from tagger.spec import MAX_COUNT, AssemblySpec, Connection, Cover, Form, Hose, Sizing
+from tagger.trade import layline
 from tagger.trade.tables import Tables
 from tagger.units import read_pressure_bar, whole_number
 
@@ -118,10 +119,8 @@ def sent(form: Any) -> dict[str, Any]:
 def settled(fields: Mapping[str, Any], tables: Tables) -> dict[str, Any]:
     """The same fields with the ones that follow from others filled in: what the page should show."""
     found = dict(fields)
-    standard = tables.standard_of(found["hose.standard"]) if found["hose.standard"] else None
-    if standard is not None:
-        found["hose.standard"] = standard.standard
     found["hose.dash"] = found["hose.dash"].lstrip("-")
+    _settle_hose(found, tables)
     if found["end_b.same"]:
         lot = found["end_b.lot"]
         found |= {f"end_b.{name}": found[f"end_a.{name}"] for name in _END}
@@ -131,6 +130,23 @@ def settled(fields: Mapping[str, Any], tables: Tables) -> dict[str, Any]:
     if any(found[f"{end}.shape"] == "straight" for end in _ENDS):
         found["clocking_deg"] = ""
     return found
+
+
+def _settle_hose(found: dict[str, Any], tables: Tables) -> None:
+    """A standard by its one name; or the whole lay line, whose size, type and pressure fill what is empty."""
+    standard = tables.standard_of(found["hose.standard"]) if found["hose.standard"] else None
+    if standard is not None:
+        found["hose.standard"] = standard.standard
+        return
+    line = layline.read(found["hose.standard"], tables)
+    if not line.standards:
+        return
+    hose = layline.hose_of(replace(line, dash=whole_number(found["hose.dash"]) or line.dash), tables)
+    rating = (hose or {}).get("rating", {})
+    said = {f"hose.{name}": value for name, value in (hose or {}).items() if name != "rating"}
+    said |= {f"hose.rating.{name}": value for name, value in rating.items()}
+    found["hose.standard"] = said.pop("hose.standard", line.standards[0])
+    found |= {name: _text(value) for name, value in said.items() if found.get(name) == ""}
 
 
 def _settle_end(found: dict[str, Any], end: str, tables: Tables) -> None:

@@ -15,7 +15,7 @@ from api.web.state import tables_of
 from tagger.errors import TaggerError
 from tagger.spec import AssemblySpec
 from tagger.store import Store
-from tagger.trade import assess, likeforlike, report
+from tagger.trade import assess, layline, likeforlike, report
 from tagger.trade.cutting import cut
 from tagger.trade.identifying import identify as identifying
 
@@ -63,6 +63,18 @@ class CompareIn(Request_):
 def identify(request: Request, token: AsBuilder, body: MeasuredIn) -> dict[str, Any]:
     measured = identifying.Measurements.read(**body.model_dump())
     return report.identification(identifying.identify(measured, tables_of(request)), translator_of(request))
+
+
+class LayLineIn(Request_):
+    """The line printed along a hose, as it stands there."""
+
+    text: str = Field(min_length=1, max_length=300)
+
+
+@router.post("/lay-line", summary="Read the line printed along a hose")
+def lay_line(request: Request, token: AsBuilder, body: LayLineIn) -> dict[str, Any]:
+    tables = tables_of(request)
+    return report.lay_line(layline.read(body.text, tables), tables, translator_of(request))
 
 
 @router.post("/check", summary="Assess a spec without registering it")

@@ -70,7 +70,9 @@ function settle(found) {
   for (const [name, value] of Object.entries(found.settled)) {
     const control = field(name);
     if (!control || control === document.activeElement || control.value === value) continue;
-    if (name === "hose.standard" || followed.has(name) || (field("end_b.same").checked && name.startsWith("end_b.") && name !== "end_b.lot")) {
+    // A lay line typed into the standard fills what is empty of the hose, once it is typed to its end.
+    const ofLine = name.startsWith("hose.") && !control.value && field("hose.standard") !== document.activeElement;
+    if (name === "hose.standard" || ofLine || followed.has(name) || (field("end_b.same").checked && name.startsWith("end_b.") && name !== "end_b.lot")) {
       if (name === "end_b.connection") { control.value = value; offer("end_b"); } else control.value = value;
     }
   }
@@ -217,7 +219,7 @@ async function scanned(text, control, before) {
     const end = focused ?? (field(found.kind === "fitting" ? "end_a.fitting" : "end_a.lot").value ? "end_b" : "end_a");
     const named = Object.fromEntries(Object.entries(found.fields).map(([part, value]) => [`${end}.${part}`, value]));
     fill(end === "end_b" ? { "end_b.same": "", ...named } : named);
-  } else if (control && !("lot" in control.dataset)) {
+  } else if (control && control.name !== "hose.standard" && !("lot" in control.dataset)) {
     control.value = before; // an unknown lot belongs into a lot field, not over a figure
     field("hose.lot").value ||= text;
     soon();

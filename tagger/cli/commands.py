@@ -62,6 +62,16 @@ def identify(a: argparse.Namespace, t: Translator) -> Answer:
     return report.identification(found, t), identification_text(found, t)
 
 
+def lay_line(a: argparse.Namespace, t: Translator) -> Answer:
+    """Reads the line printed along a hose."""
+    from tagger.cli.report import lay_line_text
+    from tagger.trade import layline, report
+
+    tables = shop_settings().tables()
+    line = layline.read(a.text, tables)
+    return report.lay_line(line, tables, t), lay_line_text(line, t)
+
+
 def check(a: argparse.Namespace, t: Translator) -> Answer:
     """Assesses a spec: rating, limits, tightening, warnings."""
     from tagger.cli.report import assessment_text

@@ -70,6 +70,10 @@ def _identify(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--cannot", action="append", metavar="WHAT", help=t("cli-option-cannot", choices=ASKED))
 
 
+def _lay_line(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("text", metavar="TEXT", help=t("cli-option-lay-line"))
+
+
 def _check(one: argparse.ArgumentParser, t: Translator) -> None:
     _add_spec(one, t)
     one.add_argument("--length-bands", choices=("sae", "din"), help=t("cli-option-length-bands"))
@@ -170,6 +174,7 @@ def _drill(one: argparse.ArgumentParser, t: Translator) -> None:
 
 _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "identify": (commands.identify, _identify),
+    "lay-line": (commands.lay_line, _lay_line),
     "check": (commands.check, _check),
     "compare": (commands.compare, _compare),
     "tables": (commands.tables, _tables),

@@ -10,6 +10,7 @@ from tagger import phrases, rated
 from tagger.i18n import Translator
 from tagger.messages import Message
 from tagger.spec import AssemblySpec, End
+from tagger.trade.layline import LayLine
 from tagger.trade.results import Assessment, EndAdvice, PartRating
 
 if TYPE_CHECKING:  # identifying needs numpy, which takes a tenth of a second to load
@@ -32,6 +33,23 @@ def identification_text(found: Identification, t: Translator) -> str:
         what = Message("report-measure-next", what=found.measure_next.what)
         lines += ["", t(what), t(found.measure_next.why)]
     return "\n".join([*lines, "", t(found.lacks)])
+
+
+def lay_line_text(line: LayLine, t: Translator) -> str:
+    """What a lay line says, a line of text each, in the language of ``t``."""
+    said = [
+        line.standards and Message("report-lay-line-standards", standards=line.standards),
+        line.named and Message("report-lay-line-named", names=line.named),
+        not (line.standards or line.named) and Message("report-lay-line-none"),
+        line.nearest and Message("report-lay-line-nearest", standards=line.nearest),
+        line.dash and Message("report-lay-line-dash", dash=str(line.dash)),
+        line.dn and Message("report-lay-line-dn", dn=line.dn),
+        line.edition and Message("report-lay-line-edition", edition=line.edition),
+        line.printed_bar and Message("report-lay-line-pressure", pressure=figure.pressure(line.printed_bar)),
+        line.date_code and Message("report-lay-line-date", date=line.date_code),
+        *line.notes,
+    ]
+    return "\n".join(t(message) for message in said if message)
 
 
 def _candidate_line(c: Candidate) -> Message:

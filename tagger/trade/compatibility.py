@@ -6,7 +6,7 @@ from tagger import phrases
 from tagger.errors import Problem, TradeError
 from tagger.messages import Message, Value, length
 from tagger.spec import AssemblySpec, End, Form, Hose, Sizing
-from tagger.trade import geometry
+from tagger.trade import geometry, layline
 from tagger.trade import rows as row
 from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
@@ -67,8 +67,10 @@ def _hose_problems(spec: AssemblySpec, tables: Tables) -> list[Problem]:
     if standard is None:
         if spec.working_pressure is not None or hose.rating is not None or tables.pressures_of(hose):
             return []
-        standards = tuple(tables.standards)
+        standards, alike = tuple(tables.standards), layline.nearest(hose.standard, tables)
         unknown = Message("trade-not-a-standard", standard=hose.standard, standards=standards)
+        if alike:
+            unknown = Message("trade-not-a-standard-nearest", standard=hose.standard, nearest=alike)
         return [Problem("hose.standard", hose.standard, unknown)]
     tables.edition_of(hose, standard.standard)
     dashes = {r.dash for r in tables.hose_pressures.get(standard.standard, ())}

@@ -8,7 +8,8 @@ from tagger import rated
 from tagger.errors import Speaks
 from tagger.messages import Message, english
 from tagger.spec import AssemblySpec
-from tagger.trade import given
+from tagger.trade import given, layline
+from tagger.trade.layline import LayLine
 from tagger.trade.results import (
     Assessment,
     EndAdvice,
@@ -19,6 +20,7 @@ from tagger.trade.results import (
     Warning_,
     WorkingPressure,
 )
+from tagger.trade.tables import Tables
 
 if TYPE_CHECKING:  # identifying needs numpy, which takes a tenth of a second to load
     from tagger.trade.cutting import Cut
@@ -59,6 +61,25 @@ def identification(found: Identification, t: Speaks | None = None) -> dict[str, 
             "picture": following.picture,
             "bits": following.bits,
         },
+    }
+
+
+def lay_line(line: LayLine, tables: Tables, t: Speaks | None = None) -> dict[str, Any]:
+    """What a lay line says: ``{"standards", "dash", "dn", "edition", "printed_bar", "nearest", ...}``.
+
+    ``hose``: the hose of a spec with that line, null where a standard of the tables or the size is missing.
+    """
+    return {
+        "standards": list(line.standards),
+        "named": list(line.named),
+        "dash": line.dash,
+        "dn": line.dn,
+        "edition": line.edition,
+        "printed_bar": line.printed_bar,
+        "date_code": line.date_code,
+        "nearest": list(line.nearest),
+        "hose": layline.hose_of(line, tables),
+        "notes": [_said(note, t) for note in line.notes],
     }
 
 

@@ -128,6 +128,27 @@ class OriginRow:
 
 
 @dataclass(frozen=True, slots=True)
+class LayLineSize:
+    """A bore as lay lines print it, in mm, with the dash and the nominal bore that it stands for."""
+
+    printed: str
+    dash: int
+    nominal_mm: float
+    source: str
+    confidence: str
+
+
+@dataclass(frozen=True, slots=True)
+class LayLineMark:
+    """A mark of a lay line (without case, spaces and punctuation) that names a hose which is no hydraulic one."""
+
+    mark: str
+    names: str
+    source: str
+    confidence: str
+
+
+@dataclass(frozen=True, slots=True)
 class MotionRow:
     """What turns while an end is screwed in: the whole hose (``turns_hose``), or its own nut (``swivel``).
 

@@ -47,6 +47,8 @@ FILES: dict[str, type[Any]] = {
     "sources": row.Source,
     "hose_vacuum": row.HoseVacuumRow,
     "bores": row.Bore,
+    "lay_line_sizes": row.LayLineSize,
+    "lay_line_marks": row.LayLineMark,
     "tightening": row.TighteningRow,
     "screw_classes": row.ScrewClass,
     "screw_torques": row.ScrewTorque,
@@ -78,6 +80,8 @@ KEYS: dict[str, tuple[str, ...]] = {
     "sources": ("source",),
     "hose_vacuum": ("standard", "dash"),
     "bores": ("names", "dash"),
+    "lay_line_sizes": ("printed",),
+    "lay_line_marks": ("mark",),
     "tightening": ("family", "size", "series", "part", "material", "screw", "screw_class"),
     "screw_classes": ("family",),
     "screw_torques": ("screw", "screw_class"),
@@ -116,6 +120,8 @@ class Tables:
     fluids: dict[str, row.FluidRow]
     hose_vacuums: dict[tuple[str, str], tuple[row.HoseVacuumRow, ...]]
     bores: dict[tuple[str, int], row.Bore]
+    lay_line_sizes: tuple[row.LayLineSize, ...]
+    lay_line_marks: tuple[row.LayLineMark, ...]
     tightening: dict[Connection, tuple[row.TighteningRow, ...]]
     screw_classes: dict[Connection, tuple[row.ScrewClass, ...]]
     screw_torques: dict[str, tuple[row.ScrewTorque, ...]]
@@ -125,7 +131,7 @@ class Tables:
     raw: dict[str, tuple[Any, ...]]
     sources: dict[str, row.Source]
     published: dict[str, tuple[Any, ...]]
-    _spellings: dict[str, str]
+    spellings: dict[str, str]
     bands: Bands | None = None
 
     @classmethod
@@ -186,6 +192,8 @@ class Tables:
             fluids={r.fluid: r for r in raw["fluids"]},
             hose_vacuums=_grouped(raw["hose_vacuum"], lambda r: (r.standard, r.dash)),
             bores={(r.names, r.dash): r for r in raw["bores"]},
+            lay_line_sizes=raw["lay_line_sizes"],
+            lay_line_marks=raw["lay_line_marks"],
             tightening=_grouped(raw["tightening"], lambda r: r.family),
             screw_classes=_grouped(raw["screw_classes"], lambda r: r.family),
             screw_torques=_grouped(raw["screw_torques"], lambda r: r.screw),
@@ -195,7 +203,7 @@ class Tables:
             raw=written,
             sources=sources | {r.short: r for r in sources.values()},
             published=against,
-            _spellings={
+            spellings={
                 compact_name(name): r.standard
                 for r in raw["hose_standards"]
                 for name in (r.standard, *r.aliases)
@@ -257,7 +265,7 @@ class Tables:
         >>> tables().standard_of("100r2at").standard
         'SAE 100R2'
         """
-        found = self._spellings.get(compact_name(name))
+        found = self.spellings.get(compact_name(name))
         return self.standards[found] if found else None
 
     def pressures_of(self, hose: Hose) -> tuple[row.HosePressureRow, ...]:

@@ -97,6 +97,22 @@ def test_the_bench_offers_only_what_matches_and_asks_again_what_can_be_measured(
     assert 'data-series="L"' in told and "end_a.series=L" in told
 
 
+def test_a_whole_lay_line_in_the_hose_field_fills_standard_size_and_edition(bench: Bench) -> None:
+    line = {
+        "hose.standard": "NO SKIVE | SAE100R2AT-12 | EN853/2SN | 19mm | WP 21.5 MPa",
+        "hose.dash": "",
+        "hose.edition": "",
+    }
+    settled = _preview(bench, **line)["settled"]
+    assert isinstance(settled, dict)
+    assert (settled["hose.standard"], settled["hose.dash"]) == ("EN 853 2SN", "12")
+    typed = _preview(bench, **{**line, "hose.standard": "SAE 100R2AT-12", "hose.dash": "8"})["settled"]
+    assert isinstance(typed, dict) and typed["hose.dash"] == "8", "what was typed is not overwritten"
+    assert typed["hose.edition"] == "AT"
+    wrong = _preview(bench, **{**line, "hose.standard": "EN 853 2NS", "hose.dash": "12"})
+    assert "EN 853 2SN" in json.dumps(wrong["problems"])
+
+
 def test_two_elbows_ask_for_clocking(bench: Bench) -> None:
     found = _preview(bench, **{"end_a.shape": "elbow_90"})
     problems = found["problems"]

@@ -74,6 +74,13 @@ def test_identify_puts_the_dash_12_flare_first(tagger: Shell, form: str, thread:
     assert set(answer) >= {"candidates", "measure_next"}
 
 
+def test_a_lay_line_is_read_with_its_standards_size_and_pressure(tagger: Shell) -> None:
+    answer = tagger.json("lay-line", "SAE 100R2AT / EN 853 2SN -12 WP 215 BAR")
+    assert answer["standards"] == ["SAE 100R2", "EN 853 2SN"]
+    assert (answer["dash"], answer["dn"], answer["edition"], answer["printed_bar"]) == (12, 19, "AT", 215)
+    assert tagger.json("lay-line", "EN 853 2NS")["nearest"][0] == "EN 853 2SN"
+
+
 def test_check_answers_in_the_agreed_shape(tagger: Shell) -> None:
     answer = tagger.json("check", "spec.json")
     assert set(answer["working_pressure"]) >= {"value_bar", "limited_by", "source"}

@@ -40,6 +40,7 @@ FILE = {"file": ("list.csv", LIST.encode(), "text/csv")}
 OTHER_FILE = {"file": ("list.csv", LIST.replace("1250", "1300").encode(), "text/csv")}
 WRITES_NOTHING = {
     "/identify",
+    "/lay-line",
     "/check",
     "/check/tag.{form}",
     "/compare",

@@ -17,8 +17,9 @@ from api.settings import Settings
 from tagger.code import link
 from tagger.spec import AssemblySpec
 from tagger.store import Role, Store
-from tagger.trade import assess, likeforlike, report
+from tagger.trade import assess, layline, likeforlike, report
 from tagger.trade.identifying.identify import Measurements, identify
+from tagger.trade.tables import tables
 from tests.bench.served import serving
 from tests.rest.examples import CRIMP, LIST
 
@@ -43,6 +44,16 @@ def test_identify_answers_as_the_library_does(api: httpx.Client) -> None:
     answer = api.post("/identify", json=given).json()
     assert answer == report.identification(identify(Measurements.read(**given)))  # type: ignore[arg-type]
     assert (answer["candidates"][0]["connection"], answer["candidates"][0]["dash"]) == ("sae_37_flare", 12)
+
+
+def test_a_lay_line_is_read_as_the_library_reads_it(api: httpx.Client) -> None:
+    text = "SAE 100R2AT / EN 853 2SN -12 WP 215 BAR"
+    answer = api.post("/lay-line", json={"text": text}).json()
+    assert answer == report.lay_line(layline.read(text, tables()), tables())
+    assert {"standards", "dash", "dn", "edition", "printed_bar", "nearest"} <= answer.keys()
+    checked = api.post("/check", json={**EXAMPLE_SPEC, "hose": answer["hose"]})
+    assert checked.status_code == 200, "its hose is one of a spec"
+    assert api.post("/lay-line", json={"text": ""}).status_code == 422
 
 
 def test_measurements_that_cannot_be_read_are_named(api: httpx.Client) -> None:

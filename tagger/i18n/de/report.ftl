@@ -42,6 +42,18 @@ report-candidate = { $size } { $connection }, { $form }, { $thread }
 report-look-alikes = Verwechselbare Anschlüsse:
 report-measure-next = Als Nächstes messen: { $what }
 
+## lay line
+
+report-lay-line-standards = Norm: { LIST($standards) }
+report-lay-line-named = Kein Hydraulikschlauch: { LIST($names) }
+report-lay-line-none = Keine Schlauchnorm gelesen.
+report-lay-line-nearest = Ähnliche Namen: { LIST($standards) }
+report-lay-line-dash = Größe: -{ $dash }
+report-lay-line-dn = Nennweite: DN { $dn }
+report-lay-line-edition = Ausgabe oder Typ: { $edition }
+report-lay-line-pressure = Aufgedruckter Betriebsdruck: { $pressure }. Als Wert des Schlauchherstellers verwenden.
+report-lay-line-date = Datumsangabe: { $date }
+
 ## compare
 
 report-field-same = gleich

@@ -42,6 +42,18 @@ report-candidate = { $size } { $connection }, { $form }, { $thread }
 report-look-alikes = Look-alikes:
 report-measure-next = Measure next: { $what }
 
+## lay line
+
+report-lay-line-standards = Standard: { LIST($standards) }
+report-lay-line-named = Not a hydraulic hose: { LIST($names) }
+report-lay-line-none = No hose standard was read.
+report-lay-line-nearest = Similar names: { LIST($standards) }
+report-lay-line-dash = Dash size: -{ $dash }
+report-lay-line-dn = Nominal bore: DN { $dn }
+report-lay-line-edition = Edition or type: { $edition }
+report-lay-line-pressure = Printed working pressure: { $pressure }. Use it as the hose manufacturer's value.
+report-lay-line-date = Date code: { $date }
+
 ## compare
 
 report-field-same = same

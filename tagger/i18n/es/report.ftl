@@ -42,6 +42,18 @@ report-candidate = { $size } { $connection }, { $form }, { $thread }
 report-look-alikes = Conexiones parecidas:
 report-measure-next = Siguiente medida: { $what }
 
+## lay line
+
+report-lay-line-standards = Norma: { LIST($standards) }
+report-lay-line-named = No es una manguera hidráulica: { LIST($names) }
+report-lay-line-none = No se ha leído ninguna norma de manguera.
+report-lay-line-nearest = Nombres parecidos: { LIST($standards) }
+report-lay-line-dash = Tamaño: -{ $dash }
+report-lay-line-dn = Diámetro nominal: DN { $dn }
+report-lay-line-edition = Edición o tipo: { $edition }
+report-lay-line-pressure = Presión de trabajo impresa: { $pressure }. Úsela como valor del fabricante de la manguera.
+report-lay-line-date = Código de fecha: { $date }
+
 ## compare
 
 report-field-same = igual

@@ -42,6 +42,18 @@ report-candidate = { $size } { $connection }, { $form }, { $thread }
 report-look-alikes = Ressemblances :
 report-measure-next = Mesure suivante : { $what }
 
+## lay line
+
+report-lay-line-standards = Norme : { LIST($standards) }
+report-lay-line-named = Ce n'est pas un tuyau hydraulique : { LIST($names) }
+report-lay-line-none = Aucune norme de tuyau n'a été lue.
+report-lay-line-nearest = Noms proches : { LIST($standards) }
+report-lay-line-dash = Module : -{ $dash }
+report-lay-line-dn = Diamètre nominal : DN { $dn }
+report-lay-line-edition = Édition ou type : { $edition }
+report-lay-line-pressure = Pression de service imprimée : { $pressure }. Utilisez-la comme valeur du fabricant du tuyau.
+report-lay-line-date = Code de date : { $date }
+
 ## compare
 
 report-field-same = identique
