@@ -8,6 +8,7 @@ from fastapi import APIRouter, Request
 from pydantic import ValidationError
 from starlette.responses import JSONResponse, Response
 
+from api.bench import reel_lots
 from api.bench.page import NOT_FOUND, go, refused, render
 from api.bench.reprints import REPRINTS
 from api.shared.papers.certificate import of_last_test
@@ -20,6 +21,7 @@ from tagger.errors import Problem, StoreError, TaggerError, problems_of
 from tagger.messages import Message, least_pressure, pressure
 from tagger.spec import Hose
 from tagger.store import (
+    CORRECTABLE,
     MEDIA,
     Assembly,
     CrimpMeasured,
@@ -30,6 +32,7 @@ from tagger.store import (
     proof_required,
     verdict,
 )
+from tagger.store.correcting import correctable
 from tagger.trade.proof import Required
 from tagger.units import read_length_mm, read_pressure_bar
 
@@ -68,6 +71,8 @@ def _page(
         reprints=REPRINTS,
         times_printed=store.times_printed(known.number),
         by_hand=BY_HAND,
+        correctable=correctable(known),
+        lot_reasons=reel_lots.REASONS,
         fields=fields or {},
         required=proof_required(known, tables_of(request)),
         proved=store.proved(known.number),
@@ -201,6 +206,50 @@ def event(request: Request, me: Builder, form: OwnForm, number: str) -> Response
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
     return go(f"/bench/tag/{tag_number.compact(number)}?note=recorded")
+
+
+@router.post("/tag/{number}/void")
+def void(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
+    """Makes a record void, as long as nothing came of it."""
+    store, given = store_of(request), _texts(form)
+    try:
+        known = store.assembly(number)
+    except TaggerError as error:
+        return refused(request, 404, NOT_FOUND, error)
+    try:
+        store.void(known.number, given.get("void_reason", ""), by=me.person.name)
+    except TaggerError as error:
+        return _page(request, known, _named(error, "reason", "void_reason"), given, 422)
+    return go(f"/bench/tag/{known.number}?note=recorded")
+
+
+@router.post("/tag/{number}/correct")
+def correct(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
+    """Corrects what the form has otherwise than the record; both values stay in the history."""
+    store, given = store_of(request), _texts(form)
+    try:
+        known = store.assembly(number)
+    except TaggerError as error:
+        return refused(request, 404, NOT_FOUND, error)
+    try:
+        changes = {name: given[name] or None for name in CORRECTABLE if name in given}
+        store.correct(
+            known.number,
+            changes,
+            given.get("correct_reason", ""),
+            lot_reason=given.get("lot_reason") or None,
+            by=me.person.name,
+        )
+    except TaggerError as error:
+        return _page(request, known, _named(error, "reason", "correct_reason"), given, 422)
+    return go(f"/bench/tag/{known.number}?note=recorded")
+
+
+def _named(error: TaggerError, field: str, on_the_page: str) -> tuple[Problem, ...]:
+    """The problems with one field under the name that it has on the page."""
+    return tuple(
+        Problem(on_the_page if p.field == field else p.field, p.value, p.message) for p in error.problems
+    )
 
 
 @router.get("/tag/{number}/certificate.pdf")

@@ -15,6 +15,7 @@ from api.rest.shared import (
     Answer,
     AsBuilder,
     AsManager,
+    AssemblyOut,
     EventOut,
     Request_,
     TheStore,
@@ -26,7 +27,8 @@ from api.shared.papers.certificate import of_last_test
 from api.web.language import paper_language, translator_of
 from api.web.state import settings_of, tables_of
 from tagger.errors import TaggerError
-from tagger.store import Event, Kind, ProofAllowance, ProofTest, Verdict, proof_required
+from tagger.record import MAX_LENGTH
+from tagger.store import Event, Kind, LotReason, ProofAllowance, ProofTest, Verdict, proof_required
 from tagger.trade.proof import Required
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
@@ -117,6 +119,56 @@ class ProofOut(Answer):
             why=translator_of(request).as_json(why) if why else None,
             tests=tests,
         )
+
+
+class VoidIn(Request_):
+    reason: Annotated[str, Field(max_length=500)]
+
+
+class CorrectIn(Request_):
+    """What is sent is corrected, null removes a value, and what is not sent stays.
+
+    ``lot_reason``: why the new reel lot is used although it is known as another hose.
+    """
+
+    reason: Annotated[str, Field(max_length=500)]
+    customer: Annotated[str | None, Field(max_length=MAX_LENGTH)] = None
+    machine: Annotated[str | None, Field(max_length=MAX_LENGTH)] = None
+    position: Annotated[str | None, Field(max_length=MAX_LENGTH)] = None
+    hose_lot: Annotated[str | None, Field(max_length=40)] = None
+    fitting_lot_a: Annotated[str | None, Field(max_length=40)] = None
+    fitting_lot_b: Annotated[str | None, Field(max_length=40)] = None
+    note: Annotated[str | None, Field(max_length=200)] = None
+    lot_reason: LotReason | None = None
+
+    def changes(self) -> dict[str, str | None]:
+        """Those that were sent, by their names in the record."""
+        named = {"hose_lot": "hose.lot", "fitting_lot_a": "end_a.lot", "fitting_lot_b": "end_b.lot"}
+        sent = self.model_dump(exclude_unset=True, exclude={"reason", "lot_reason"})
+        return {named.get(name, name): value for name, value in sent.items()}
+
+
+@router.post("/assemblies/{number}/void", summary="Make a record void before anything came of it")
+def void(
+    request: Request, store: TheStore, token: AsBuilder, number: str, body: VoidIn, once: DoOnce
+) -> AssemblyOut:
+    """Refused once it was scanned, fitted, proof-tested or handed over: then withdraw the tag."""
+    known = assembly_at(store, number).number
+    return once(AssemblyOut, lambda: AssemblyOut.of(store.void(known, body.reason, by=token.name), request))
+
+
+@router.post("/assemblies/{number}/corrections", summary="Correct customer, machine, position, lots or note")
+def correct(
+    request: Request, store: TheStore, token: AsBuilder, number: str, body: CorrectIn, once: DoOnce
+) -> AssemblyOut:
+    """The history keeps both values; a lot that was corrected away still counts in withdrawals."""
+    known = assembly_at(store, number).number
+
+    def act() -> AssemblyOut:
+        done = store.correct(known, body.changes(), body.reason, lot_reason=body.lot_reason, by=token.name)
+        return AssemblyOut.of(done, request)
+
+    return once(AssemblyOut, act)
 
 
 @router.get("/assemblies/{number}/history", summary="List the history of an assembly, oldest first")

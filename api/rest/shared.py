@@ -117,6 +117,14 @@ def with_texts(data: Any, t: Translator) -> Any:
     return said | said.pop("message") if "message" in said else said
 
 
+class VoidOut(Answer):
+    """Why the record is void: its hose must not be fitted."""
+
+    reason: str
+    at: datetime
+    by: str | None
+
+
 class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the fields of Record alone
     """One registered assembly. ``number`` as it is shown; ``link`` is what its QR code holds.
 
@@ -140,6 +148,7 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
     fitted: bool
     order_reference: str | None
     withdrawals: list[WithdrawalOut]
+    void: VoidOut | None
     registered_by: str | None
     created_at: datetime
     run: int
@@ -170,6 +179,7 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
         )
         values["working_pressure_message"] = translator_of(request).as_json(rated.message(item.content))
         values["assessment"] = with_texts(item.assessment.kept(), translator_of(request))
+        values["void"] = VoidOut(**vars(item.void)) if item.void else None
         values["withdrawals"] = [WithdrawalOut.of(withdrawal) for withdrawal in item.withdrawals]
         return cls(**values)
 

@@ -36,6 +36,7 @@ def as_json(tag: Tag, assessed: Assessment | None, shop: Shop) -> dict[str, Any]
         "withdrawn": [{"reason": w.reason, "since": w.at.isoformat()} for w in record.withdrawals]
         if record
         else None,
+        "void": tag.void if record else None,
         "replaced_by": record.replaced_by and tag_number.format(record.replaced_by) if record else None,
         "replacement_built": record.replacement_built and tag_number.format(record.replacement_built)
         if record

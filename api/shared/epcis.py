@@ -32,6 +32,8 @@ _STEPS: dict[Kind, tuple[str, str, str | None]] = {
     Kind.REPLACEMENT_BUILT: ("OBSERVE", "other", None),
     Kind.REPLACED: ("OBSERVE", "replacing", None),
     Kind.REMOVED: ("DELETE", "removing", "inactive"),
+    Kind.CORRECTED: ("OBSERVE", "other", None),
+    Kind.VOIDED: ("DELETE", "decommissioning", "inactive"),
     Kind.WITHDRAWN: ("OBSERVE", "holding", "recalled"),
     Kind.WITHDRAWAL_LIFTED: ("OBSERVE", "other", "active"),
 }

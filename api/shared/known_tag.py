@@ -43,6 +43,10 @@ class Tag:
     def withdrawn(self) -> bool:
         return bool(self.record and self.record.withdrawn)
 
+    @property
+    def void(self) -> bool:
+        return bool(self.record and self.record.void)
+
 
 def find(store: Store, typed: str, digits: str | None, tables: Tables) -> Tag:
     """What is known about a tag: the record where there is one, else what the digits say.

@@ -100,6 +100,7 @@ def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date, 
                 listed.quantity,
                 today,
                 lot_reason=listed.lot_reason,
+                changes_considered=False,
                 **recorded(listed),
             )
         )

@@ -220,6 +220,7 @@ def show(a: argparse.Namespace, t: Translator) -> Answer:
         **kept,
         **lineage,
         "withdrawn": withdrawn,
+        "void": assembly.void.reason if assembly.void else None,
         "history": [
             {"at": event.at.isoformat(), "kind": str(event.kind), "by": event.by, "data": event.data}
             for event in history
@@ -228,6 +229,7 @@ def show(a: argparse.Namespace, t: Translator) -> Answer:
     lines = [
         number.format(assembly.number),
         *(t("cli-withdrawn", reason=reason) for reason in withdrawn),
+        *([t("cli-void", reason=assembly.void.reason)] if assembly.void else []),
         _content_text(assembly.content, t),
         *(_record_line(name, text, t) for name, text in kept.items() if text),
         *(t(Message(f"cli-{name}", value=value)) for name, value in lineage.items()),
@@ -253,6 +255,28 @@ def _happened(event: Event) -> Message:
         return Message(f"cli-event-{event.kind}")
     result, bar = verdict(event.data).result, pressure(event.data["pressure_bar"])
     return Message("cli-proof-line", result=str(result), pressure=bar, hold=event.data["hold_s"])
+
+
+def void(a: argparse.Namespace, t: Translator) -> Answer:
+    """Makes a record void before anything came of it."""
+    from tagger.code import number
+
+    with open_store() as store:
+        shown = number.format(store.void(a.number, a.reason).number)
+    return {"number": shown, "void": True}, t("cli-void-done", number=shown)
+
+
+def correct(a: argparse.Namespace, t: Translator) -> Answer:
+    """Corrects customer, place, lots or note of a record; an empty text removes the value."""
+    from tagger.code import number
+
+    lots = {"hose_lot": "hose.lot", "fitting_lot_a": "end_a.lot", "fitting_lot_b": "end_b.lot"}
+    given = {name: getattr(a, name) for name in ("customer", "machine", "position", *lots, "note")}
+    changes = {lots.get(name, name): text or None for name, text in given.items() if text is not None}
+    with open_store() as store:
+        done = store.correct(a.number, changes, a.reason, lot_reason=a.lot_reason)
+    shown = number.format(done.number)
+    return {"number": shown, "corrected": changes}, t("cli-correct-done", number=shown)
 
 
 def overrated(_: argparse.Namespace, t: Translator) -> Answer:

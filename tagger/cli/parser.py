@@ -146,6 +146,20 @@ def _show(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("number", metavar="NUMBER")
 
 
+def _void(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("number", metavar="NUMBER")
+    one.add_argument("--reason", required=True, metavar="TEXT", help=t("cli-option-reason"))
+
+
+def _correct(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("number", metavar="NUMBER")
+    for name in ("customer", "machine", "position", "hose-lot", "fitting-lot-a", "fitting-lot-b", "note"):
+        one.add_argument(f"--{name}", metavar="TEXT", help=t("cli-option-correct"))
+    one.add_argument("--reason", required=True, metavar="TEXT", help=t("cli-option-reason"))
+    reasons = ("date_code", "other_manufacturer", "earlier_record_wrong")
+    one.add_argument("--lot-reason", choices=reasons, help=t("cli-option-lot-reason", reasons=reasons))
+
+
 def _preflight(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("number", metavar="NUMBER")
     _add_template(one, t, dpi=t("cli-option-dpi"))
@@ -185,6 +199,8 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "run": (printing.run, _run),
     "read": (commands.read, _read),
     "show": (commands.show, _show),
+    "void": (commands.void, _void),
+    "correct": (commands.correct, _correct),
     "overrated": (commands.overrated, _nothing),
     "values": (values.values, _values),
     "templates": (commands.templates, _nothing),

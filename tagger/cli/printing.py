@@ -76,6 +76,7 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
                 listed.quantity,
                 a.built_on,
                 lot_reason=listed.lot_reason,
+                changes_considered=False,
                 **recorded(listed),
             )
         )

@@ -11,6 +11,7 @@ from __future__ import annotations
 from tagger.store.backup import Backup, Copied
 from tagger.store.base import Clock, utc_now
 from tagger.store.changes import Changes
+from tagger.store.correcting import CORRECTABLE, Correcting
 from tagger.store.crimps import Crimps, CrimpValue
 from tagger.store.database import Database, default_url, exists
 from tagger.store.figures import Figures, Totals
@@ -41,6 +42,7 @@ from tagger.store.values import (
     PrintState,
     Registration,
     Scope,
+    Void,
     Withdrawal,
 )
 from tagger.store.withdrawals import Withdrawals
@@ -54,6 +56,7 @@ class Store(
     Withdrawals,
     Lots,
     Changes,
+    Correcting,
     People,
     Recipes,
     Crimps,
@@ -87,6 +90,7 @@ class Store(
 
 
 __all__ = [
+    "CORRECTABLE",
     "MEDIA",
     "Assembly",
     "Contact",
@@ -121,6 +125,7 @@ __all__ = [
     "Token",
     "Totals",
     "Verdict",
+    "Void",
     "Withdrawal",
     "default_url",
     "exists",

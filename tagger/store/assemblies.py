@@ -24,8 +24,9 @@ from tagger.store.fittings import refuse_other_fittings
 from tagger.store.history import add_events
 from tagger.store.lineage import Lineage, lineage
 from tagger.store.lots import refuse_other_hoses
-from tagger.store.models import AssemblyRow, OrderRow, RegistrationRow
-from tagger.store.values import Assembly, Kind, Registration, Withdrawal
+from tagger.store.models import AssemblyRow, OrderRow, RegistrationRow, VoidRow
+from tagger.store.values import Assembly, Kind, Registration, Void, Withdrawal
+from tagger.store.voids import voids
 from tagger.store.withdrawals import holding, lot_key, refuse_withdrawn_lots
 from tagger.trade import temperature
 from tagger.trade.results import Assessment
@@ -148,6 +149,16 @@ class Assemblies(Part):
                 raise StoreError(not_registered(number) for number in missing)
             return values_of(session, [rows[number] for number in wanted])
 
+    def void_of(self, numbers: Sequence[str]) -> dict[str, Void]:
+        """Those of these records that are void, by number as it is kept."""
+        with self.reading() as session:
+            return voids(session, [compact(number) for number in numbers])
+
+    def void_numbers(self) -> list[str]:
+        """The tag numbers of all records that are void, in order."""
+        with self.reading() as session:
+            return list(session.scalars(select(VoidRow.number).order_by(VoidRow.number)))
+
     def run(self, run: int) -> list[Assembly]:
         """Everything registered in one act, in order. Raises StoreError for a run not known here."""
         query = select(AssemblyRow.number).where(AssemblyRow.registration_id == run)
@@ -230,7 +241,7 @@ def _columns(row: Registration) -> dict[str, Any]:
     return {
         "digits": digits,
         "built_on": row.built_on,
-        **{name: _text(name, text) for name, text in recorded(row).items()},
+        **{name: text_of(name, text) for name, text in recorded(row).items()},
         "replaces": compact(row.replaces) if row.replaces else None,
         "order_reference": row.order_reference,
         "hose_standard": spec.hose.standard,
@@ -244,7 +255,8 @@ def _columns(row: Registration) -> dict[str, Any]:
     }
 
 
-def _text(name: str, value: str | None) -> str | None:
+def text_of(name: str, value: str | None) -> str | None:
+    """A text of the record as it is kept: on one line, None where it is empty. Raises StoreError."""
     value = " ".join(value.split()) if value else ""
     if len(value) > MAX_LENGTH:
         raise StoreError(Problem(name, value[:20] + "...", Message("store-too-long", most=MAX_LENGTH)))
@@ -323,13 +335,20 @@ def _replaced(
 
 
 def values_of(session: Session, rows: Sequence[AssemblyRow]) -> list[Assembly]:
-    known = lineage(session, [row.number for row in rows])
+    numbers = [row.number for row in rows]
+    known, void = lineage(session, numbers), voids(session, numbers)
     holds = holding(session, rows)
     drawn = designs.read(session, (row.design_id for row in rows))
-    return [_value(row, drawn[row.design_id], known, holds[row.number]) for row in rows]
+    return [_value(row, drawn[row.design_id], known, holds[row.number], void.get(row.number)) for row in rows]
 
 
-def _value(row: AssemblyRow, design: Design, known: Lineage, withdrawals: Iterable[Withdrawal]) -> Assembly:
+def _value(
+    row: AssemblyRow,
+    design: Design,
+    known: Lineage,
+    withdrawals: Iterable[Withdrawal],
+    void: Void | None,
+) -> Assembly:
     return Assembly(
         number=row.number,
         spec=design.spec,
@@ -347,5 +366,6 @@ def _value(row: AssemblyRow, design: Design, known: Lineage, withdrawals: Iterab
         created_at=row.created_at,
         run=row.registration_id,
         place=row.place + 1,
+        void=void,
         **recorded(row),
     )

@@ -14,6 +14,7 @@ from tagger.store.base import Part
 from tagger.store.lineage import replaced
 from tagger.store.models import AssemblyRow, EventRow, OrderRow
 from tagger.store.values import Assembly, Kind
+from tagger.store.voids import is_void
 
 
 @dataclass(frozen=True)
@@ -83,6 +84,7 @@ class Figures(Part):
             .where(
                 AssemblyRow.built_on.is_not(None),
                 ~replaced(),
+                ~is_void(AssemblyRow.number),
                 ~exists().where(gone),
             )
             .order_by(AssemblyRow.built_on, AssemblyRow.number)

@@ -15,8 +15,9 @@ from tagger.record import Record, recorded
 from tagger.store.assemblies import values_of
 from tagger.store.base import Part
 from tagger.store.folding import fold, folded
-from tagger.store.models import AssemblyRow, EventRow
+from tagger.store.models import AssemblyRow, EventRow, FormerLotRow
 from tagger.store.values import Assembly, Kind
+from tagger.store.voids import is_void
 from tagger.store.withdrawals import lot_key, matches_a_holding_one
 
 
@@ -88,7 +89,7 @@ class Finding(Part):
             )
             removed = exists().where(and_(EventRow.number == row.number, EventRow.kind == str(Kind.REMOVED)))
             found = values_of(session, list(session.scalars(query.where(~removed))))
-        left = [item for item in found if item.replaced_by is None]
+        left = [item for item in found if item.replaced_by is None and item.void is None]
         there = {item.number for item in left}
         here = [item for item in left if item.fitted or item.replaces not in there]
         return sorted(here, key=lambda item: (item.position or "", item.number))
@@ -134,12 +135,13 @@ def _conditions(wanted: Filter) -> list[ColumnElement[bool]]:
     found = [*(condition for condition in whole if condition is not None), *parts]
     if wanted.lot:
         lot = lot_key(wanted.lot)
-        found.append(or_(row.hose_lot == lot, row.fitting_lot_a == lot, row.fitting_lot_b == lot))
+        former = row.number.in_(select(FormerLotRow.number).where(FormerLotRow.value == lot))
+        found.append(or_(row.hose_lot == lot, row.fitting_lot_a == lot, row.fitting_lot_b == lot, former))
     if wanted.connection:
         found.append(or_(row.connection_a == wanted.connection, row.connection_b == wanted.connection))
     if wanted.printed is not None:
         printed = exists().where(and_(EventRow.number == row.number, EventRow.kind == str(Kind.PRINTED)))
-        found.append(printed if wanted.printed else ~printed)
+        found.append(printed if wanted.printed else and_(~printed, ~is_void(row.number)))
     if wanted.withdrawn is not None:
         found.append(matches_a_holding_one() if wanted.withdrawn else ~matches_a_holding_one())
     return found

@@ -9,6 +9,7 @@ from typing import Any
 from sqlalchemy import func, insert, select
 from sqlalchemy.orm import Session
 
+from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
 from tagger.store.base import Part, compact, in_chunks, not_registered
@@ -16,6 +17,9 @@ from tagger.store.lineage import taking_effect
 from tagger.store.locks import Turn, take
 from tagger.store.models import AssemblyRow, EventRow
 from tagger.store.values import Event, Kind
+from tagger.store.voids import voids
+
+_NOT_OF_A_VOID = frozenset((Kind.FITTED, Kind.INSPECTED, Kind.PROOF_TESTED, Kind.CRIMPED))
 
 
 class History(Part):
@@ -49,6 +53,8 @@ class History(Part):
             raise StoreError(Problem("kind", str(kind), wrong)) from None
         compacted, now = [compact(n) for n in numbers], self.now()
         with self.writing() as session:
+            if known in _NOT_OF_A_VOID:
+                _refuse_void(session, compacted)
             added = add_alike(session, compacted, known, dict(data or {}), by, now)
             if known is Kind.FITTED:
                 add_events(session, taking_effect(session, compacted, now, by))
@@ -130,6 +136,12 @@ def add_alike(
     values = [{"number": n, "kind": str(kind), "at": at, "by": by, "data": data} for n in numbers]
     ids = add_events(session, values)
     return [Event(id_, number, kind, at, by, data) for id_, number in zip(ids, numbers, strict=True)]
+
+
+def _refuse_void(session: Session, numbers: list[str]) -> None:
+    if void := voids(session, numbers):
+        shown = [tag_number.format(number) for number in void]
+        raise StoreError(Problem("number", one, Message("store-void-not-used", number=one)) for one in shown)
 
 
 def _refuse_unknown(session: Session, numbers: list[str]) -> None:

@@ -18,6 +18,7 @@ from sqlalchemy.orm import Session, aliased
 from tagger.store.base import in_chunks
 from tagger.store.models import AssemblyRow, EventRow
 from tagger.store.values import Kind
+from tagger.store.voids import is_void
 
 
 @dataclass(frozen=True)
@@ -34,6 +35,7 @@ def lineage(session: Session, numbers: Sequence[str]) -> Lineage:
     followers: dict[str, list[str]] = defaultdict(list)
     for chunk in in_chunks(list(numbers)):
         query = select(AssemblyRow.replaces, AssemblyRow.number).where(AssemblyRow.replaces.in_(chunk))
+        query = query.where(~is_void(AssemblyRow.number))
         query = query.order_by(AssemblyRow.registration_id, AssemblyRow.place)
         for old, new in session.execute(query):
             followers[str(old)].append(new)

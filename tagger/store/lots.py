@@ -20,6 +20,7 @@ from tagger.store import designs
 from tagger.store.base import Part, in_chunks
 from tagger.store.models import AssemblyRow, EventRow
 from tagger.store.values import Kind, LotReason, Registration
+from tagger.store.voids import is_void
 from tagger.store.withdrawals import lot_key, refuse_withdrawn_lots
 from tagger.trade.one_hose import is_date_code, one_hose
 from tagger.trade.tables import tables
@@ -70,6 +71,7 @@ def known_hoses(session: Session, lots: Iterable[str]) -> dict[str, list[Hose]]:
     drawn: dict[str, set[str]] = defaultdict(set)
     for chunk in in_chunks(keys):
         query = select(AssemblyRow.hose_lot, AssemblyRow.design_id).where(AssemblyRow.hose_lot.in_(chunk))
+        query = query.where(~is_void(AssemblyRow.number))
         for lot, design in session.execute(query.distinct()):
             drawn[str(lot)].add(design)
     read = designs.read(session, {one for ids in drawn.values() for one in ids})

@@ -1,7 +1,7 @@
 """The tables. Only this package sees them; everyone else gets the values of values.py.
 
 Nothing here is ever deleted: history and order events are append-only (triggers in the database
-refuse anything else), an assembly row never changes, and a withdrawal ends by being lifted.
+refuse anything else), an assembly row changes only where it is corrected, and a withdrawal ends by being lifted.
 """
 
 from __future__ import annotations
@@ -82,7 +82,10 @@ class DesignRow(Table):
 
 
 class AssemblyRow(Table):
-    """One finished assembly; the last columns are copies of the design's, to search by."""
+    """One finished assembly; the last columns are copies of the design's, to search by.
+
+    Customer, place, lots and the design's lots and note may be corrected (correcting.py), nothing else.
+    """
 
     __tablename__ = "assembly"
     __table_args__ = (
@@ -112,6 +115,29 @@ class AssemblyRow(Table):
     connection_a: Mapped[str] = mapped_column(Line(20, "connection_a"))
     connection_b: Mapped[str] = mapped_column(Line(20, "connection_b"))
     working_pressure_bar: Mapped[float | None]
+
+
+class VoidRow(Table):
+    """A record that was made void before anything came of it: its hose must not be fitted."""
+
+    __tablename__ = "void"
+
+    number: Mapped[str] = mapped_column(ForeignKey("assembly.number"), primary_key=True)
+    reason: Mapped[str] = mapped_column(Line(None, "reason"))
+    at: Mapped[datetime]
+    by: Mapped[str | None] = mapped_column(Line(80, "by"))
+
+
+class FormerLotRow(Table):
+    """A lot that was corrected away: a withdrawal of it still holds the assembly."""
+
+    __tablename__ = "former_lot"
+    __table_args__ = (Index("ix_former_lot_scope_value", "scope", "value"),)
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    number: Mapped[str] = mapped_column(ForeignKey("assembly.number"), index=True)
+    scope: Mapped[str] = mapped_column(Line(12, "scope"))
+    value: Mapped[str] = mapped_column(Line(40, "lot"))
 
 
 class EventRow(Table):
@@ -383,5 +409,7 @@ class AnswerRow(Table):
     at: Mapped[datetime]
 
 
-APPEND_ONLY = ("registration", "design", "assembly", "event", "order_event", "crimp", "fitting")
+APPEND_ONLY = (
+    "registration", "design", "assembly", "event", "order_event", "crimp", "fitting", "void", "former_lot",
+)  # fmt: skip
 """Tables in which the database itself refuses UPDATE and DELETE."""

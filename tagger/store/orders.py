@@ -23,6 +23,7 @@ from tagger.store.models import AssemblyRow, DesignRow, OrderEventRow, OrderRow
 from tagger.store.outbox import Outbox, Target
 from tagger.store.texts import clean
 from tagger.store.values import Contact, Kind, OrderRequest, OrderState, OrderStep
+from tagger.store.voids import is_void
 
 MAX_CHANGES = 2000
 
@@ -309,7 +310,7 @@ def _values(session: Session, rows: list[OrderRow]) -> list[OrderRequest]:
             step = OrderStep(OrderState(event.state), event.at, event.by, event.note)
             steps[event.reference].append(step)
         made = select(AssemblyRow.order_reference, AssemblyRow.number)
-        made = made.where(AssemblyRow.order_reference.in_(chunk))
+        made = made.where(AssemblyRow.order_reference.in_(chunk), ~is_void(AssemblyRow.number))
         for reference, number in session.execute(
             made.order_by(AssemblyRow.registration_id, AssemblyRow.place)
         ):

@@ -116,6 +116,9 @@ class Proving(Assemblies, History):
             for a in self.assemblies(numbers)
             if a.withdrawn
         }
+        for number, void in self.void_of(numbers).items():
+            shown = tag_number.format(number)
+            found.setdefault(number, Message("store-blocked-void", number=shown, reason=void.reason))
         for number, event in self.last(numbers, Kind.CRIMPED).items():
             ends = tuple(
                 Message("store-crimp-of-end", end=part(f"end_{c['end']}"), measured=float(c["measured_mm"]))

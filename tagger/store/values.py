@@ -32,6 +32,8 @@ class Kind(StrEnum):
     REPLACEMENT_BUILT = "replacement_built"  # another is to take its place
     REPLACED = "replaced"  # another was fitted in its place
     REMOVED = "removed"  # taken off the machine for good
+    CORRECTED = "corrected"  # a value of the record; the line keeps the old and the new
+    VOIDED = "voided"  # the record is void: the hose must not be fitted
     WITHDRAWN = "withdrawn"
     WITHDRAWAL_LIFTED = "withdrawal_lifted"
 
@@ -172,6 +174,15 @@ class Withdrawal:
 
 
 @dataclass(frozen=True)
+class Void:
+    """Why a record is void, since when and by whom."""
+
+    reason: str
+    at: datetime
+    by: str | None
+
+
+@dataclass(frozen=True)
 class Event:
     """One line of history; ``at`` is in UTC."""
 
@@ -209,6 +220,7 @@ class Assembly(Record):
     created_at: datetime
     run: int
     place: int
+    void: Void | None = None
 
     @property
     def withdrawn(self) -> bool:

@@ -16,7 +16,7 @@ from tagger.messages import Message
 from tagger.store.base import Part, compact, in_chunks, not_registered
 from tagger.store.history import add_events
 from tagger.store.locks import Turn, take
-from tagger.store.models import AssemblyRow, WithdrawalRow
+from tagger.store.models import AssemblyRow, FormerLotRow, WithdrawalRow
 from tagger.store.values import Kind, Registration, Scope, Withdrawal
 
 _FEW = 100
@@ -134,14 +134,27 @@ def holding(session: Session, rows: Sequence[AssemblyRow]) -> dict[str, list[Wit
     """The withdrawals that hold for each of these assemblies, oldest first."""
     query = select(WithdrawalRow).where(WithdrawalRow.lifted_at.is_(None))
     if len(rows) <= _FEW:  # for a long list, reading all that hold is less work than naming each lot
-        query = query.where(WithdrawalRow.value.in_({value for row in rows for _, value in _keys(row)}))
+        earlier = _former(session, [row.number for row in rows]).values()
+        named = {value for row in rows for _, value in _keys(row)}
+        named |= {value for pairs in earlier for _, value in pairs}
+        query = query.where(WithdrawalRow.value.in_(named))
     held = {(row.scope, row.value): _value(row) for row in session.scalars(query)}
     if not held:
         return {row.number: [] for row in rows}
-    keys = {row.number: _keys(row) for row in rows}
+    former = _former(session, [row.number for row in rows])
+    keys = {row.number: [*_keys(row), *former.get(row.number, ())] for row in rows}
     found: dict[str, list[Withdrawal]] = defaultdict(list)
     for number, pairs in keys.items():
         found[number] = sorted({held[pair] for pair in pairs if pair in held}, key=lambda w: w.id)
+    return found
+
+
+def _former(session: Session, numbers: list[str]) -> dict[str, list[tuple[str, str]]]:
+    """The lots that were corrected away, by tag number."""
+    found: dict[str, list[tuple[str, str]]] = defaultdict(list)
+    for chunk in in_chunks(numbers):
+        for row in session.scalars(select(FormerLotRow).where(FormerLotRow.number.in_(chunk))):
+            found[row.number].append((row.scope, row.value))
     return found
 
 
@@ -186,6 +199,14 @@ def matches_a_holding_one() -> ColumnElement[bool]:
         func.coalesce(row.hose_lot, "").in_(held(Scope.HOSE_LOT)),
         func.coalesce(row.fitting_lot_a, "").in_(held(Scope.FITTING_LOT)),
         func.coalesce(row.fitting_lot_b, "").in_(held(Scope.FITTING_LOT)),
+        row.number.in_(
+            select(FormerLotRow.number)
+            .join(
+                WithdrawalRow,
+                and_(WithdrawalRow.scope == FormerLotRow.scope, WithdrawalRow.value == FormerLotRow.value),
+            )
+            .where(WithdrawalRow.lifted_at.is_(None))
+        ),
     )
 
 
@@ -232,9 +253,12 @@ def _lots(row: Registration) -> list[tuple[str, Scope, str]]:
 def _touched(scope: Scope, value: str) -> ColumnElement[bool]:
     if scope is Scope.TAG:
         return AssemblyRow.number == value
+    former = AssemblyRow.number.in_(
+        select(FormerLotRow.number).where(FormerLotRow.scope == str(scope), FormerLotRow.value == value)
+    )
     if scope is Scope.HOSE_LOT:
-        return AssemblyRow.hose_lot == value
-    return or_(AssemblyRow.fitting_lot_a == value, AssemblyRow.fitting_lot_b == value)
+        return or_(AssemblyRow.hose_lot == value, former)
+    return or_(AssemblyRow.fitting_lot_a == value, AssemblyRow.fitting_lot_b == value, former)
 
 
 def _tell(

@@ -221,3 +221,38 @@ def test_an_unverified_hose_asks_for_the_manufacturers_pressure(bench: Bench, st
     assert bench.submit(f"/bench/tag/{number}/proof", {**fields, **given}).status_code == 200
     words = _certificate(bench, number)
     assert f"Tag {tag_number.format(number)}: passed" in words and "data sheet 9" in words
+
+
+def test_a_slip_is_made_void_and_its_page_says_do_not_fit(bench: Bench, store: Store, number: str) -> None:
+    assert bench.submit(f"/bench/tag/{number}/void", {"void_reason": ""}).status_code == 422
+    page = bench.submit(f"/bench/tag/{number}/void", {"void_reason": "registered twice"}).text
+    assert "VOID, do not fit." in page and "registered twice" in page
+    assert bench.submit("/bench/print", {"number": number, "as": "pdf"}).status_code == 422
+    assert "void" in bench.get("/bench/find").text
+    assert store.withdrawals() == []
+
+
+def test_a_correction_is_shown_with_both_values_and_certified_anew(
+    bench: Bench, store: Store, number: str
+) -> None:
+    _test(bench, number, "passed")
+    assert bench.submit(f"/bench/tag/{number}/void", {"void_reason": "a slip"}).status_code == 422
+    given = {"customer": "Harbour Cranes", "hose.lot": "H-77", "correct_reason": "wrong label"}
+    page = bench.submit(f"/bench/tag/{number}/correct", given).text
+    assert "Customer: not recorded → Harbour Cranes." in page and "Reel lot: not recorded → H-77." in page
+    pdf = bench.get(f"/bench/tag/{number}/certificate.pdf").content
+    words = " ".join(pypdfium2.PdfDocument(pdf)[0].get_textpage().get_text_bounded().split())
+    assert "Issued anew on" in words and "Hose lot: H-77 instead of not recorded" in words
+    again = bench.submit(f"/bench/tag/{number}/correct", given)
+    assert again.status_code == 422 and "Nothing differs" in again.text
+
+
+def test_what_is_built_from_another_tag_has_no_lots_of_it(bench: Bench, store: Store) -> None:
+    lots = {"hose.lot": "H-1234", "end_a.lot": "F-1234", "end_b.lot": "F-1235"}
+    bench.submit("/bench/build", {**HOSE, **lots})
+    [old] = store.find().assemblies
+    for address in (f"/bench/build?tag={old.number}", f"/bench/build?tag={old.number}&replaces=1"):
+        page = bench.get(address).text
+        assert not [lot for lot in lots.values() if lot in page]
+    scanned = bench.get("/bench/scan", params={"text": old.number}).json()["fields"]
+    assert [scanned[name] for name in lots] == [""] * 3

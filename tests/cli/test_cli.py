@@ -436,3 +436,17 @@ def test_building_for_an_order_asks_for_its_change_and_moves_it_on(tagger: Shell
     with Store.open(tagger.env["TAGGER_DATABASE_URL"]) as store:
         done = store.order(order.reference)
         assert (str(done.state), len(done.built), len(made)) == ("building", 1, 1)
+
+
+def test_a_slip_is_corrected_and_made_void_on_the_command_line(tagger: Shell) -> None:
+    [number] = tagger.json("register", "spec.json", "--customer", "Quarry")["numbers"]
+    tagger("correct", number, "--customer", "Harbour", "--hose-lot", "H-9", "--reason", "wrong label")
+    record = tagger.json("show", number)
+    assert (record["customer"], record["spec"]["hose"]["lot"]) == ("Harbour", "H-9")
+    assert (
+        "Nothing differs"
+        in tagger("correct", number, "--customer", "Harbour", "--reason", "x", code=1).stderr
+    )
+    tagger("void", number, "--reason", "registered twice")
+    assert "VOID, do not fit: registered twice" in tagger("show", number).stdout
+    assert "is void" in tagger("print", number, "--out", "tag.pdf", code=1).stderr

@@ -148,6 +148,10 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("POST /assemblies/{number}/history", {"kind": "fitted", "data": {"note": "boom"}}, number=number)
     ask("GET /assemblies/{number}/history", number=number)
     ask("PUT /recipes/{name}", EXAMPLE_SPEC, name="boom")
+    correction = {"reason": "typed for the wrong yard", "customer": "Harbour Cranes", "hose_lot": "H-2292"}
+    [slip] = api.post("/assemblies", json=body).json()["numbers"]
+    ask("POST /assemblies/{number}/corrections", correction, number=slip)
+    ask("POST /assemblies/{number}/void", {"reason": "registered twice"}, number=slip)
     ask("GET /recipes")
     ask("GET /recipes/{name}", name="boom")
     ask("DELETE /recipes/{name}", name="boom")

@@ -301,3 +301,22 @@ def test_an_orders_change_is_made_or_considered_before_it_is_built(api: httpx.Cl
     assert api.post("/assemblies", json={**body, "changes_considered": True}).status_code == 201
     longer = {**body, "spec": {**EXAMPLE_SPEC, "length_mm": 1350}}
     assert api.post("/assemblies", json=longer).status_code == 201
+
+
+def test_a_slip_is_corrected_or_made_void(api: httpx.Client, store: Store) -> None:
+    number = _number(api)
+    sent = {"reason": "wrong label", "hose_lot": "H-2292", "machine": None}
+    done = api.post(f"/assemblies/{number}/corrections", json=sent).json()
+    assert (done["spec"]["hose"]["lot"], done["machine"], done["customer"]) == (
+        "H-2292",
+        None,
+        "Quarry North",
+    )
+    asked = {"scope": "hose_lot", "value": "H-2291"}
+    assert api.get("/affected", params=asked).json()["affected"] == [number], "the old lot still counts"
+    void = api.post(f"/assemblies/{number}/void", json={"reason": "registered twice"}).json()["void"]
+    assert void["reason"] == "registered twice"
+    late = _number(api)
+    api.post(f"/assemblies/{late}/history", json={"kind": "fitted"})
+    refused = api.post(f"/assemblies/{late}/void", json={"reason": "x"})
+    assert refused.status_code == 422 and "installed on" in refused.json()["problems"][0]["why"]

@@ -36,3 +36,13 @@ def test_a_withdrawal_is_in_the_list_within_two_seconds(client: TestClient, stor
     store.withdraw("cracked", tag=made.number)
     time.sleep(held.FRESH_S)
     assert held.digest(made.number) in _listed(client)
+
+
+def test_void_records_are_in_a_list_of_their_own(
+    client: TestClient, store: Store, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(held, "FRESH_S", 0.0)
+    slip, _ = register(store), register(store)
+    store.void(slip.number, "registered twice")
+    assert client.get("/scan/held.json").json()["void"] == [held.digest(slip.number)]
+    assert _listed(client) == set()

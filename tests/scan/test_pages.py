@@ -502,3 +502,14 @@ def test_a_replacement_is_told_as_built_on_both_pages_until_it_is_installed(
     store.record(new.number, Kind.FITTED)
     assert "A newer hose has replaced it." in text(client.get(path(old)).text)
     assert "A replacement is built" not in text(client.get(path(new)).text)
+
+
+def test_a_void_record_says_do_not_fit_and_has_no_fitting_guide(client: TestClient, store: Store) -> None:
+    made = register(store)
+    other = register(store)
+    store.void(made.number, "customer Smith, wrong reel")
+    page = text(client.get(path(made)).text)
+    assert "VOID: do not fit" in page and "there is no fitting guide" in page
+    assert "Smith" not in page and 'id="step-1"' not in client.get(path(made)).text
+    assert client.get(path(made), headers={"accept": "application/json"}).json()["void"] is True
+    assert "VOID" not in text(client.get(path(other)).text)

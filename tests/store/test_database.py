@@ -77,7 +77,11 @@ def test_a_database_of_a_newer_version_is_left_alone(store: Store, url: str) -> 
 
 def _back(store: Store, *steps: str, version: int) -> None:
     """Puts the database back to what ``version`` of its tables made of it, from today's."""
+    server = store.database.engine.dialect.name == "postgresql"
     back = [
+        "DROP TRIGGER assembly_fixed ON assembly" if server else "DROP TRIGGER assembly_no_update",
+        "DROP TABLE former_lot",
+        "DROP TABLE void",
         "DROP TABLE fitting",
         "ALTER TABLE assembly DROP COLUMN reason",
         "DROP TABLE shop_row",
@@ -85,7 +89,7 @@ def _back(store: Store, *steps: str, version: int) -> None:
         "ALTER TABLE order_request DROP COLUMN language",
     ]
     back += [f"UPDATE alembic_version SET version_num = '{version}'"]
-    if store.database.engine.dialect.name == "postgresql":
+    if server:
         back.append("DROP FUNCTION folded")
     with store.writing() as session:
         for step in (*back, *steps):

@@ -19,6 +19,7 @@ from tagger.errors import Problem, StoreError
 from tagger.i18n import Translator
 from tagger.i18n.figures import show_date
 from tagger.messages import Figure, Message, least_pressure, pressure, temperature, torque
+from tagger.record import RECORD_FIELDS
 from tagger.store import Assembly, Event, Kind, Result, Store, Verdict
 from tagger.trade.results import EndAdvice
 
@@ -37,16 +38,22 @@ def of_last_test(store: Store, number: str, settings: Settings, language: str | 
         raise StoreError(Problem("number", number, Message("papers-no-proof-test", number=shown)))
     crimps = store.last([known.number], Kind.CRIMPED).get(known.number)
     allowed = store.last([known.number], Kind.PROOF_ALLOWED).get(known.number)
-    return certificate(known, Proved(*proved, allowed), crimps, settings, language)
+    since = [
+        event
+        for event in store.history(known.number)
+        if event.kind is Kind.CORRECTED and event.id > proved[0].id
+    ]
+    return certificate(known, Proved(*proved, allowed, tuple(since)), crimps, settings, language)
 
 
 @dataclass(frozen=True)
 class Proved:
-    """A test, what it proves today, and the manufacturers' last allowance."""
+    """A test, what it proves today, the manufacturers' last allowance, and corrections of the record since."""
 
     test: Event
     verdict: Verdict
     allowed: Event | None
+    corrected: tuple[Event, ...] = ()
 
 
 def certificate(
@@ -72,6 +79,9 @@ def certificate(
     if crimps is not None:
         story += [document.gap(5), document.text(t("papers-crimps"), 12, bold=True)]
         story += [_table(_of_the_crimps(crimps), t)]
+    for event in proved.corrected:
+        anew = Message("papers-issued-anew", day=event.at.date(), fields=_corrections(event))
+        story += [document.gap(3), document.text(t(anew), 9, bold=True)]
     story += [
         document.gap(5),
         _code(link.build(settings.base_url, known.number, known.digits)),
@@ -93,6 +103,22 @@ def _table(rows: list[Row], t: Translator) -> Any:
         return t(cell) if isinstance(cell, Message) else cell
 
     return document.table([(t(caption), shown(cell)) for caption, cell in rows if cell], _WIDTHS)
+
+
+def _corrections(event: Event) -> tuple[Message, ...]:
+    """What was corrected, with the value that an earlier certificate has."""
+    none = Message("papers-not-recorded")
+    return tuple(
+        Message("papers-corrected", field=_field(name), old=value["old"] or none, new=value["new"] or none)
+        for name, value in event.data["fields"].items()
+    )
+
+
+def _field(name: str) -> Message:
+    """What a corrected field is called on paper."""
+    if name in RECORD_FIELDS:
+        return Message(f"words-record-{name}")
+    return Message(f"papers-field-{name.replace('.', '-')}")
 
 
 def _of_the_assembly(known: Assembly) -> list[Row]:

@@ -24,16 +24,22 @@ export async function read(path, kit, today, shop, knownOf = known) {
   if (!isValid(found.number)) return refusal(t("scan-field-number"), { id: "code-number-check" }, kit, found.number);
   const number = compact(found.number);
   const state = await knownOf(number);
-  if (!found.digits) return refusal(format(number), { id: state.withdrawn ? "offline-number-withdrawn" : "offline-number-alone" }, kit);
+  if (!found.digits) return refusal(format(number), { id: alone(state) }, kit);
   try {
     const content = decode(found.digits, kit.tables);
     const notices = [{ severity: "care", heading: t("offline-tag-only"), words: t(howSure(state)) }];
-    const tag = { number, digits: found.digits, content, notices, withdrawn: withdrawal(state, t), ...shop };
+    const tag = { number, digits: found.digits, content, notices, withdrawn: withdrawal(state, t), isVoid: Boolean(state.isVoid), ...shop };
     return { number: format(number), html: fill(kit.templates.tag, view(tag, kit, today)) };
   } catch (error) {
     if (!(error instanceof Damaged)) throw error;
     return refusal(t("scan-field-digits"), error.problem, kit);
   }
+}
+
+// What is said of a number without digits: its spec is not known here, but whether it may be fitted may be.
+function alone({ withdrawn, isVoid }) {
+  if (withdrawn) return "offline-number-withdrawn";
+  return isVoid ? "offline-number-void" : "offline-number-alone";
 }
 
 const time = (asOf) => ({ day: { date: asOf.slice(0, 10) }, time: `${asOf.slice(11, 16)} UTC` });

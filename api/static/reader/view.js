@@ -19,6 +19,7 @@ export function view(tag, kit, today) {
   return {
     number: format(number),
     withdrawn: tag.withdrawn || null,
+    void: Boolean(tag.isVoid),
     notices: [...tag.notices, ...age(content, today, kit)].map((n) => ({ href: null, href_words: null, differences: [], ...n })),
     dangers: [],
     warnings: [],
@@ -44,7 +45,7 @@ export function view(tag, kit, today) {
     shop_name: tag.name, shop_phone: tag.phone,
     order_lines: lines,
     mailto: mailto(tag, lines, t),
-    fit: tag.withdrawn ? null : guide(content, bend ? bend[0] : null, kit),
+    fit: tag.withdrawn || tag.isVoid ? null : guide(content, bend ? bend[0] : null, kit),
   };
 }
 

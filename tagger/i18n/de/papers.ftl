@@ -14,6 +14,12 @@ papers-with-lot = { $part }, Charge { $lot }
 
 papers-no-proof-test = Für das Schild { $number } ist keine Druckprüfung eingetragen.
     .mend = Zuerst eine Druckprüfung eintragen.
+papers-issued-anew = Neu ausgestellt am { $day } nach Berichtigung des Eintrags; ersetzt die vorher ausgestellte Bescheinigung. { LIST($fields) }.
+papers-corrected = { $field }: { $new } statt { $old }
+papers-field-hose-lot = Schlauchcharge
+papers-field-end_a-lot = Armaturencharge, Ende A
+papers-field-end_b-lot = Armaturencharge, Ende B
+papers-field-note = Notiz
 papers-proof-title = Prüfbescheinigung - Schlauchleitung
 papers-proof-file-title = Druckprüfung von { $number }
 papers-proof-result-line = { $result ->

@@ -178,6 +178,30 @@ store-proof-allowed-future = { $day } liegt in der Zukunft.
 store-crimp-of-end = { $end } ({ $measured } mm)
 store-blocked-withdrawn = Das Schild { $number } lässt sich nicht drucken: Es ist gesperrt („{ $reason }“).
     .mend = Die Schlauchleitung verschrotten oder die Werkstattleitung bitten, die Sperrung aufzuheben.
+store-blocked-void = Schild { $number } kann nicht gedruckt werden: Der Eintrag ist ungültig („{ $reason }“).
+    .mend = Die Schlauchleitung mit den richtigen Werten neu registrieren.
+store-void-reason-missing = Der Grund für die Ungültigkeit fehlt.
+    .mend = Den Grund eingeben: Er bleibt im Verlauf.
+store-void-already = Der Eintrag von Schild { $number } ist ungültig.
+    .mend = Die Schlauchleitung mit den richtigen Werten neu registrieren.
+store-void-not-used = Der Eintrag von Schild { $number } ist ungültig: Diese Schlauchleitung nicht einbauen.
+    .mend = Die Schlauchleitung mit den richtigen Werten neu registrieren.
+store-void-too-late = Der Eintrag von Schild { $number } kann nicht für ungültig erklärt werden: { $kind ->
+        [scanned] Das Schild wurde am { $day } gescannt.
+        [fitted] Die Schlauchleitung wurde am { $day } eingebaut.
+        [proof_tested] Sie wurde am { $day } druckgeprüft und kann bescheinigt sein.
+        [ordered] Sie wurde am { $day } nachbestellt.
+       *[other] Seit { $day } ist mehr erfasst.
+     }
+    .mend = Den Eintrag berichtigen oder das Schild sperren.
+store-void-handed-over = Der Eintrag von Schild { $number } kann nicht für ungültig erklärt werden: Auftrag { $reference } wurde übergeben.
+    .mend = Den Eintrag berichtigen oder das Schild sperren.
+store-not-correctable = Dieser Wert kann nicht berichtigt werden.
+    .mend = Verwenden: { LIST($fields) }. Bei jedem anderen Fehler den Eintrag für ungültig erklären oder das Schild sperren.
+store-correct-reason-missing = Der Grund der Berichtigung fehlt.
+    .mend = Den Grund eingeben: Er bleibt im Verlauf.
+store-nothing-corrected = Nichts weicht vom Eintrag von Schild { $number } ab.
+    .mend = Den richtigen Wert eingeben.
 store-blocked-crimp = Das Schild { $number } lässt sich nicht drucken: Das Pressmaß liegt außerhalb der Toleranz, { LIST($ends) }.
     .mend = Die Schlauchleitung neu fertigen und die Pressmaße neu eintragen oder die Schlauchleitung verschrotten.
 store-blocked-proof = Das Schild { $number } lässt sich nicht drucken: Die Druckprüfung vom { $day } wurde nicht bestanden.

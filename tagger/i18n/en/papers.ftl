@@ -14,6 +14,12 @@ papers-with-lot = { $part }, lot { $lot }
 
 papers-no-proof-test = Tag { $number } has no proof test on record.
     .mend = Record a proof test first.
+papers-issued-anew = Issued anew on { $day } after a correction of the record; it replaces the certificate issued before. { LIST($fields) }.
+papers-corrected = { $field }: { $new } instead of { $old }
+papers-field-hose-lot = Hose lot
+papers-field-end_a-lot = Fitting lot, end A
+papers-field-end_b-lot = Fitting lot, end B
+papers-field-note = Note
 papers-proof-title = Proof test certificate - hose assembly
 papers-proof-file-title = Proof test of { $number }
 papers-proof-result-line = { $result ->

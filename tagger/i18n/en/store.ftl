@@ -178,6 +178,30 @@ store-proof-allowed-future = { $day } is in the future.
 store-crimp-of-end = { $end } ({ $measured } mm)
 store-blocked-withdrawn = Tag { $number } cannot be printed: it is withdrawn (“{ $reason }”).
     .mend = Scrap the assembly, or ask a manager to lift the withdrawal.
+store-blocked-void = Tag { $number } cannot be printed: its record is void (“{ $reason }”).
+    .mend = Register the assembly again with the correct values.
+store-void-reason-missing = The reason for making the record void is missing.
+    .mend = Enter the reason: it stays in the history.
+store-void-already = The record of tag { $number } is void.
+    .mend = Register the assembly again with the correct values.
+store-void-not-used = The record of tag { $number } is void: do not fit this hose assembly.
+    .mend = Register the assembly again with the correct values.
+store-void-too-late = The record of tag { $number } cannot be made void: { $kind ->
+        [scanned] its tag was scanned on { $day }.
+        [fitted] the assembly was installed on { $day }.
+        [proof_tested] it was proof-tested on { $day } and may be certified.
+        [ordered] it was ordered again on { $day }.
+       *[other] more has been recorded since { $day }.
+     }
+    .mend = Correct the record, or withdraw the tag.
+store-void-handed-over = The record of tag { $number } cannot be made void: order { $reference } was handed over.
+    .mend = Correct the record, or withdraw the tag.
+store-not-correctable = This value cannot be corrected.
+    .mend = Use one of: { LIST($fields) }. For any other slip make the record void, or withdraw the tag.
+store-correct-reason-missing = The reason for the correction is missing.
+    .mend = Enter the reason: it stays in the history.
+store-nothing-corrected = Nothing differs from the record of tag { $number }.
+    .mend = Enter the correct value.
 store-blocked-crimp = Tag { $number } cannot be printed: the crimp diameter is out of tolerance at { LIST($ends) }.
     .mend = Re-make the assembly and record its crimp diameters again, or scrap it.
 store-blocked-proof = Tag { $number } cannot be printed: its proof test of { $day } failed.

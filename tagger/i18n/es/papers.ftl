@@ -14,6 +14,12 @@ papers-with-lot = { $part }, lote { $lot }
 
 papers-no-proof-test = La etiqueta { $number } no tiene ninguna prueba de presión registrada.
     .mend = Registre antes una prueba de presión.
+papers-issued-anew = Emitido de nuevo el { $day } tras corregir el registro; sustituye al certificado anterior. { LIST($fields) }.
+papers-corrected = { $field }: { $new } en lugar de { $old }
+papers-field-hose-lot = Lote de manguera
+papers-field-end_a-lot = Lote de racores, extremo A
+papers-field-end_b-lot = Lote de racores, extremo B
+papers-field-note = Nota
 papers-proof-title = Certificado de prueba de presión - latiguillo
 papers-proof-file-title = Prueba de presión de { $number }
 papers-proof-result-line = { $result ->

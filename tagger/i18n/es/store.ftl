@@ -178,6 +178,30 @@ store-proof-allowed-future = { $day } está en el futuro.
 store-crimp-of-end = { SAY($end, case: "of") } ({ $measured } mm)
 store-blocked-withdrawn = La etiqueta { $number } no se puede imprimir: está retirada («{ $reason }»).
     .mend = Deseche el latiguillo o pida a un encargado que anule la retirada.
+store-blocked-void = La etiqueta { $number } no puede imprimirse: su registro está anulado («{ $reason }»).
+    .mend = Registre de nuevo el latiguillo con los valores correctos.
+store-void-reason-missing = Falta el motivo de la anulación.
+    .mend = Introduzca el motivo: queda en el historial.
+store-void-already = El registro de la etiqueta { $number } está anulado.
+    .mend = Registre de nuevo el latiguillo con los valores correctos.
+store-void-not-used = El registro de la etiqueta { $number } está anulado: no monte este latiguillo.
+    .mend = Registre de nuevo el latiguillo con los valores correctos.
+store-void-too-late = El registro de la etiqueta { $number } no puede anularse: { $kind ->
+        [scanned] su etiqueta se escaneó el { $day }.
+        [fitted] el latiguillo se montó el { $day }.
+        [proof_tested] se probó a presión el { $day } y puede estar certificado.
+        [ordered] se volvió a pedir el { $day }.
+       *[other] constan más operaciones desde el { $day }.
+     }
+    .mend = Corrija el registro o retire la etiqueta.
+store-void-handed-over = El registro de la etiqueta { $number } no puede anularse: el pedido { $reference } ya se entregó.
+    .mend = Corrija el registro o retire la etiqueta.
+store-not-correctable = Este valor no puede corregirse.
+    .mend = Use: { LIST($fields) }. Para cualquier otro error, anule el registro o retire la etiqueta.
+store-correct-reason-missing = Falta el motivo de la corrección.
+    .mend = Introduzca el motivo: queda en el historial.
+store-nothing-corrected = Nada difiere del registro de la etiqueta { $number }.
+    .mend = Introduzca el valor correcto.
 store-blocked-crimp = La etiqueta { $number } no se puede imprimir: está fuera de tolerancia el diámetro de prensado { LIST($ends) }.
     .mend = Vuelva a fabricar el latiguillo y registre de nuevo sus diámetros de prensado, o deséchelo.
 store-blocked-proof = La etiqueta { $number } no se puede imprimir: no superó su prueba de presión del { $day }.

@@ -14,6 +14,12 @@ papers-with-lot = { $part }, lot { $lot }
 
 papers-no-proof-test = Aucune épreuve n'est enregistrée pour l'étiquette { $number }.
     .mend = Enregistrez d'abord une épreuve.
+papers-issued-anew = Établi à nouveau le { $day } après correction de l'enregistrement ; remplace le certificat établi auparavant. { LIST($fields) }.
+papers-corrected = { $field } : { $new } au lieu de { $old }
+papers-field-hose-lot = Lot du tuyau
+papers-field-end_a-lot = Lot d'embouts, extrémité A
+papers-field-end_b-lot = Lot d'embouts, extrémité B
+papers-field-note = Note
 papers-proof-title = Certificat d'épreuve - flexible
 papers-proof-file-title = Épreuve de { $number }
 papers-proof-result-line = { $result ->

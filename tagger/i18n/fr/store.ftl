@@ -178,6 +178,30 @@ store-proof-allowed-future = { $day } est dans le futur.
 store-crimp-of-end = { SAY($end, case: "of") } ({ $measured } mm)
 store-blocked-withdrawn = L'étiquette { $number } ne peut pas être imprimée : elle est retirée du service (« { $reason } »).
     .mend = Mettez le flexible au rebut, ou demandez à un responsable d'atelier de lever le retrait.
+store-blocked-void = L'étiquette { $number } ne peut pas être imprimée : son enregistrement est annulé (« { $reason } »).
+    .mend = Enregistrez à nouveau le flexible avec les valeurs correctes.
+store-void-reason-missing = Le motif de l'annulation manque.
+    .mend = Saisissez le motif : il reste dans l'historique.
+store-void-already = L'enregistrement de l'étiquette { $number } est annulé.
+    .mend = Enregistrez à nouveau le flexible avec les valeurs correctes.
+store-void-not-used = L'enregistrement de l'étiquette { $number } est annulé : ne montez pas ce flexible.
+    .mend = Enregistrez à nouveau le flexible avec les valeurs correctes.
+store-void-too-late = L'enregistrement de l'étiquette { $number } ne peut pas être annulé : { $kind ->
+        [scanned] son étiquette a été scannée le { $day }.
+        [fitted] le flexible a été posé le { $day }.
+        [proof_tested] il a été éprouvé le { $day } et peut être certifié.
+        [ordered] il a été recommandé le { $day }.
+       *[other] d'autres opérations sont enregistrées depuis le { $day }.
+     }
+    .mend = Corrigez l'enregistrement ou retirez l'étiquette du service.
+store-void-handed-over = L'enregistrement de l'étiquette { $number } ne peut pas être annulé : la commande { $reference } a été remise.
+    .mend = Corrigez l'enregistrement ou retirez l'étiquette du service.
+store-not-correctable = Cette valeur ne peut pas être corrigée.
+    .mend = Utilisez : { LIST($fields) }. Pour toute autre erreur, annulez l'enregistrement ou retirez l'étiquette du service.
+store-correct-reason-missing = Le motif de la correction manque.
+    .mend = Saisissez le motif : il reste dans l'historique.
+store-nothing-corrected = Rien ne diffère de l'enregistrement de l'étiquette { $number }.
+    .mend = Saisissez la valeur correcte.
 store-blocked-crimp = L'étiquette { $number } ne peut pas être imprimée : hors tolérance, le diamètre de sertissage { LIST($ends) }.
     .mend = Refabriquez le flexible et enregistrez de nouveau ses diamètres de sertissage, ou mettez-le au rebut.
 store-blocked-proof = L'étiquette { $number } ne peut pas être imprimée : son épreuve du { $day } a échoué.

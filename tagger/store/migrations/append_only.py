@@ -1,5 +1,7 @@
 """Triggers with which the database refuses to change or delete what is history."""
 
+from collections.abc import Sequence
+
 from alembic import op
 
 _POSTGRESQL_FUNCTION = """
@@ -24,3 +26,22 @@ def guard(table: str) -> None:
             f"CREATE TRIGGER {table}_no_{verb} BEFORE {verb.upper()} ON {table} "
             f"BEGIN SELECT RAISE(ABORT, 'history is append-only: {verb} of {table} is refused'); END"
         )
+
+
+def fix(table: str, columns: Sequence[str]) -> None:
+    """From now on a row of a guarded table is never deleted, and these columns of it never change."""
+    named = ", ".join(columns)
+    if op.get_context().dialect.name == "postgresql":
+        op.execute(f"DROP TRIGGER IF EXISTS {table}_append_only ON {table}")
+        op.execute(f"DROP TRIGGER IF EXISTS {table}_fixed ON {table}")
+        for name, verb in (("append_only", "DELETE"), ("fixed", f"UPDATE OF {named}")):
+            op.execute(
+                f"CREATE TRIGGER {table}_{name} BEFORE {verb} ON {table} "
+                "FOR EACH ROW EXECUTE FUNCTION refuse_change()"
+            )
+        return
+    op.execute(f"DROP TRIGGER IF EXISTS {table}_no_update")
+    op.execute(
+        f"CREATE TRIGGER {table}_no_update BEFORE UPDATE OF {named} ON {table} "
+        f"BEGIN SELECT RAISE(ABORT, 'history is append-only: update of {table} is refused'); END"
+    )
