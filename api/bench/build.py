@@ -29,7 +29,7 @@ from tagger.record_tag import preview
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
 from tagger.store import OrderRequest, Registration, Store
 from tagger.store.registering import register
-from tagger.trade import assess
+from tagger.trade import assess, grades
 from tagger.trade.cutting import Cut, cut
 from tagger.trade.fittings import problems as fitting_problems
 from tagger.trade.likeforlike import Comparison, compare
@@ -271,6 +271,8 @@ def _shared(request: Request, shown: View) -> dict[str, Any]:
     said = forms.shown_clocking(shown.spec.clocking_deg if shown.spec else None, sense)
     return {
         "part": phrases.part,
+        "cited": grades.cited,
+        "where_from": tables_of(request).where_from,
         "readings": forms.readings(shown.fields),
         "dial": _dial(request, said or 0),
         "clockwise": sense is ClockingSense.CLOCKWISE,

@@ -17,10 +17,10 @@ from api.shared.known_tag import DAMAGED, Tag
 from tagger import phrases, rated, units
 from tagger.code import number as tag_number
 from tagger.i18n import Translator
-from tagger.messages import Message, angle, length, temperature, torque
+from tagger.messages import Message, angle, as_is, length, temperature, torque
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
 from tagger.store import Assembly
-from tagger.trade import servicelife
+from tagger.trade import grades, servicelife
 from tagger.trade.results import Assessment
 from tagger.trade.screws import screw_for
 
@@ -58,7 +58,7 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         "line": t.html(one_line(content)),
         "end_a_short": t.html(short_end(spec.end_a)),
         "end_b_short": t.html(short_end(spec.end_b)),
-        "pressure": _pressure(content, own, t),
+        "pressure": _pressure(content, own, reader),
         "partly_rated": _partly_rated(content, t),
         "carried_dangers": [t(line) for line in rated.dangers(content)],
         "overview": picture.assembly(spec, reader),
@@ -81,7 +81,7 @@ def spec_only(spec: AssemblySpec, assessed: Assessment, reader: Reader) -> View:
     content = assessed.content_of(spec)
     return {
         "sections": [(label, text) for key, label, text in sections(content, t) if key != "pressure"],
-        "pressure": _pressure(content, assessed, t),
+        "pressure": _pressure(content, assessed, reader),
         "partly_rated": _partly_rated(content, t),
         "warnings": _warnings(assessed, t),
     }
@@ -289,14 +289,28 @@ def _whole(years: float) -> float:
     return int(years) if years == int(years) else years
 
 
-def _pressure(content: TagContent, assessed: Assessment | None, t: Translator) -> View | None:
+def _pressure(content: TagContent, assessed: Assessment | None, reader: Reader) -> View | None:
     """``assessed``: what the figure was derived by; None where it was read from the tag."""
     bar = content.working_pressure_bar
     if bar is None:
         return None
+    t = reader.t
     mark = t(rated.unverified(content)) if content.unverified_parts else None
     basis = _pressure_basis(content, assessed, t)
-    return {"si": str(round(bar)), "us": str(units.psi_of(bar)), "mark": mark, "basis": basis}
+    shown = {"si": str(round(bar)), "us": str(units.psi_of(bar)), "mark": mark, "basis": basis}
+    return shown | {
+        "origin": _origin(assessed, reader) if assessed and not content.spec.working_pressure else None
+    }
+
+
+def _origin(assessed: Assessment, reader: Reader) -> str | None:
+    """How good the limiting part's source is, and what was seen of it."""
+    rating = assessed.working_pressure
+    for part in rating.parts:
+        if part.part == rating.limited_by and part.grade:
+            told = as_is(reader.tables.where_from(part.source))
+            return reader.t("scan-origin-graded", grade=grades.said(part.grade), source=told)
+    return None
 
 
 def _partly_rated(content: TagContent, t: Translator) -> list[str]:

@@ -10,6 +10,7 @@ from tagger import phrases, rated
 from tagger.i18n import Translator
 from tagger.messages import Message
 from tagger.spec import AssemblySpec, End
+from tagger.trade import grades
 from tagger.trade.layline import LayLine
 from tagger.trade.results import Assessment, EndAdvice, PartRating
 
@@ -66,6 +67,7 @@ def assessment_text(spec: AssemblySpec, found: Assessment, t: Translator) -> str
     """Rating by part, limits, tightening and warnings, one line each, in the language of ``t``."""
     lines = [t(_pressure_line(spec, found)), *_doubts(spec, found, t)]
     lines += [f"  {t(_rating_line(part))}" for part in found.working_pressure.parts]
+    lines.append(t("words-adapter"))
     limits = [
         Message("report-proof-pressure", pressure=_least(found.test_pressure_bar)),
         Message("report-burst-pressure", pressure=_least(found.burst_pressure_bar)),
@@ -116,7 +118,10 @@ def _rating_line(part: PartRating) -> Message:
     if part.value_bar is None:
         return Message(f"report-unrated-{part.part}", why=part.why or Message("report-unknown"))
     rating = figure.pressure(part.value_bar)
-    return Message(f"report-rating-{part.part}", pressure=rating, source=_cited(part.source, part.printed))
+    source = _cited(part.source, part.printed)
+    if part.grade is not None:
+        source = Message("trade-graded", source=source, grade=grades.said(part.grade))
+    return Message(f"report-rating-{part.part}", pressure=rating, source=source)
 
 
 def _cited(source: str, printed: str) -> str | Message:

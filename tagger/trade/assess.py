@@ -8,6 +8,7 @@ from tagger.spec import AssemblySpec
 from tagger.trade import (
     compatibility,
     geometry,
+    grades,
     lengths,
     motion,
     rating,
@@ -36,6 +37,7 @@ def assess(
     warnings = compatibility.check_parts(spec, tables) + temperature.warnings(spec, tables)
     warnings += vacuum.warnings(spec, tables)
     pressure, more = rating.rate(spec, tables)
+    pressure = grades.graded(pressure, tables)
     warnings += more
     tolerance = geometry.length_tolerance(spec.length_mm, spec.hose, tables, length_bands)
     warnings += _tolerance_warnings(tolerance) + _standard_warnings(tables, spec)

@@ -8,7 +8,7 @@ from tagger import rated
 from tagger.errors import Speaks
 from tagger.messages import Message, english
 from tagger.spec import AssemblySpec
-from tagger.trade import given, layline
+from tagger.trade import given, grades, layline
 from tagger.trade.layline import LayLine
 from tagger.trade.results import (
     Assessment,
@@ -144,7 +144,8 @@ def _working_pressure(pressure: WorkingPressure, t: Speaks | None) -> dict[str, 
 
 
 def _part(part: PartRating, t: Speaks | None) -> dict[str, Any]:
-    said = {"standing": part.standing, "why": part.why and _said(part.why, t)}
+    grade = _said(grades.said(part.grade), t) if part.grade else None
+    said = {"standing": part.standing, "why": part.why and _said(part.why, t), "grade_message": grade}
     return part.model_dump(mode="json") | said
 
 

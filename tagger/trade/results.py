@@ -30,6 +30,10 @@ class _Value(BaseModel):
     model_config = ConfigDict(frozen=True)
 
 
+Grade = Literal["standard", "document", "secondary", "practice", "unverified", "shop", "given"]
+"""How good a source is: ``data/sources.csv``; nothing published; a shop's own or an entered value."""
+
+
 class PartRating(_Value):
     """Working pressure of one part, in bar; None where no table gives it, and ``why`` says so."""
 
@@ -40,6 +44,7 @@ class PartRating(_Value):
     note: str = ""  # what the source says beside its figure, in its own words
     printed: str = ""  # the figure and unit as the source prints them
     why: Message | None = None
+    grade: Grade | None = None  # None where nothing is known, and in older records
     above_published_bar: float | None = (
         None  # the highest published figure, where a shop's or a given one is above
     )

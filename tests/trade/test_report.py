@@ -18,7 +18,7 @@ def test_check_answers_in_the_contracts_shape() -> None:
 
 
 def test_what_is_not_known_is_null_and_said_in_words() -> None:
-    spec = both("EN 853 2SN", 8, end("bspp", "1/8", hose_dash=8))
+    spec = both("EN 853 2SN", 8, end("jis_60", "1/8", hose_dash=8))
     found = assess(spec)
     answer = report.assessment(spec, found)
     assert answer["working_pressure"]["value_bar"] is None

@@ -21,6 +21,7 @@ from tagger.i18n.figures import show_date
 from tagger.messages import Figure, Message, least_pressure, pressure, temperature, torque
 from tagger.record import RECORD_FIELDS
 from tagger.store import Assembly, Event, Kind, Result, Store, Verdict
+from tagger.trade import grades
 from tagger.trade.results import EndAdvice
 
 _CODE, _WIDTHS = 26 * mm, (42, 128)
@@ -131,7 +132,7 @@ def _of_the_assembly(known: Assembly) -> list[Row]:
         (Message("papers-length"), phrases.overall_length(spec)),
         (Message("papers-clocking"), phrases.clocking(spec)),
         (Message("papers-working-pressure"), rated.message(known.content)),
-        (Message("papers-working-pressure-source"), known.assessment.working_pressure.source),
+        (Message("papers-working-pressure-source"), _source(known)),
         (Message("papers-tighten-a"), _torque(known.assessment.end_a)),
         (Message("papers-tighten-b"), _torque(known.assessment.end_b)),
         (Message("papers-fluid"), phrases.fluid_of(spec)),
@@ -141,6 +142,13 @@ def _of_the_assembly(known: Assembly) -> list[Row]:
         (Message("papers-customer"), known.customer),
         (Message("papers-machine-position"), place),
     ]
+
+
+def _source(known: Assembly) -> Message | str:
+    """The limiting part's source and its grade."""
+    rating = known.assessment.working_pressure
+    limiting = [part for part in rating.parts if part.part == rating.limited_by]
+    return grades.cited(limiting[0]) if limiting else rating.source
 
 
 def _torque(advice: EndAdvice) -> Message | None:

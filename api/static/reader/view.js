@@ -84,7 +84,7 @@ function pressure(content, { t }) {
   if (bar === null) return null;
   const basis = given ? t("scan-pressure-given", { source: given.source }) : t("scan-pressure-as_tagged");
   const mark = content.unverified_parts.length ? t(rated.unverified(content)) : null;
-  return { si: String(round(bar)), us: String(psiOf(bar)), mark, basis };
+  return { si: String(round(bar)), us: String(psiOf(bar)), mark, basis, origin: null };
 }
 
 function endOf(content, which, kit) {
@@ -124,7 +124,7 @@ function facts(content, bend, { t, tables }) {
     fact(t("scan-hose"), phrases.hose(spec.hose, tables)),
     bend && fact(t("scan-bend_radius"), long(bend[0]), source(bend[1])),
     celsius !== null ? fact(t("scan-max_temperature"), warm(celsius))
-      : hot && hot[0] !== null && fact(t("scan-max_temperature"), warm(hot[0]), source(hot[1])),
+      : hot && hot[0] !== null && fact(t("scan-max_temperature"), warm(hot[0]), t("scan-source", { source: hot[1] })),
     cold && fact(t("scan-min_temperature"), warm(cold[0]), source(cold[1])),
     spec.vacuum_bar !== null && fact(t("scan-vacuum"), phrases.vacuum(spec.vacuum_bar)),
     fact(t("scan-fluid"), phrases.fluidOf(spec)),
@@ -140,8 +140,15 @@ export function bendOf(hose, tables) {
   return bends[`${hose.standard}|${hose.dash}`] || bends[`${spelled(hose.standard, tables)}|${hose.dash}`] || null;
 }
 
-// The highest: none for a fluid that needs a source where none names it for the hose.
+// How hot it may get and the source: the hose's limit, or the lower one that a pressure entered holds for.
 function hottest(spec, tables) {
+  const hose = hottestOfHose(spec, tables), given = spec.working_pressure, named = given?.max_temperature_c ?? null;
+  if (named === null || (hose && hose[0] !== null && hose[0] <= named)) return hose && [hose[0], tables.sources[hose[1]]];
+  return [named, given.source];
+}
+
+// The highest: none for a fluid that needs a source where none names it for the hose.
+function hottestOfHose(spec, tables) {
   const named = (name) => tables.hot[`${name}|${spec.fluid}`];
   const standard = spelled(spec.hose.standard, tables);
   if (tables.needs_source.includes(spec.fluid)) return named(spec.hose.standard) || named(standard) || null;

@@ -370,6 +370,7 @@ bench-view-ends = Die Schlauchleitung von der Seite, Ende A links
 bench-view-tag-picture = Das Schild, wie es gedruckt wird; die Nummer wird beim Registrieren vergeben
 bench-view-rating = Zulässige Werte
 bench-view-limited = Begrenzt durch { SAY($part, case: "acc") }.
+bench-view-sources = Woher kommt das
 bench-view-tolerance = Toleranz: +{ $plus } / -{ $minus } mm
 bench-view-no-tolerance = Toleranz unbekannt
 bench-view-bend = Mindestbiegeradius

@@ -22,6 +22,14 @@ trade-why-end-condition = Die Quelle des zulässigen Drucks für { $end }, Werks
 
 trade-same-thread = { SAY($part, case: "start") }: Keine Gewindelehre unterscheidet { LIST($families) }. Es gilt der niedrigere der beiden zulässigen Drücke.
 trade-rating-unverified = Der zulässige Druck { SAY($part, case: "gen") }, { $pressure }, ist ungeprüft (Quelle: { $source }). Mit den Angaben des Herstellers abgleichen.
+trade-graded = { $source }; { $grade }
+trade-grade-standard = Norm eingesehen
+trade-grade-document = Unterlage eines Herstellers oder einer Behörde eingesehen
+trade-grade-secondary = Tabelle aus zweiter Hand
+trade-grade-practice = übliche Praxis
+trade-grade-unverified = ungeprüft: keine veröffentlichte Quelle zur Hand
+trade-grade-shop = eigener Wert der Werkstatt
+trade-grade-given = mit Quelle eingegebener Wert
 trade-burst-not-known = { SAY($part, case: "start") }: Schnellkupplungen und Steckanschlüsse werden mit Berstdrücken ab dem 3-fachen Betriebsdruck angeboten. Der Mindestberstdruck der Schlauchleitung ist nicht bekannt: Angaben des Herstellers verwenden.
 trade-outside-standard = -{ $dash } ist keine Größe von { $standard }: der zulässige Druck stammt von einem einzelnen Hersteller. Mit den Angaben des Schlauchherstellers abgleichen.
 trade-edition-not-entered = { $standard } -{ $dash } hat je nach Ausgabe der Norm verschiedene zulässige Drücke ({ LIST($ratings) }), und es ist keine Ausgabe angegeben. Es gilt der niedrigere Wert, { $pressure }. Die Ausgabe steht im Schlauchaufdruck.

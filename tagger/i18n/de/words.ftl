@@ -187,6 +187,7 @@ words-rated-ask-hose = Schlauch, { $what }: Wert des Schlauchherstellers verwend
 words-rated-ask-end_a = Ende A, { $what }: Wert des Armaturenherstellers verwenden
 words-rated-ask-end_b = Ende B, { $what }: Wert des Armaturenherstellers verwenden
 words-unverified = { SAY($parts, case: "start") } ungeprüft: keine veröffentlichte Quelle zur Hand
+words-adapter = Der zulässige Druck gilt für die Schlauchleitung: Ein Adapter an der Maschine kann das schwächste Teil sein.
 words-two-sentences = { $first }. { $second }.
 words-three-sentences = { $first }. { $second }. { $third }.
 words-four-sentences = { $first }. { $second }. { $third }. { $fourth }.

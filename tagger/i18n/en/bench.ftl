@@ -370,6 +370,7 @@ bench-view-ends = The assembly from the side, end A left
 bench-view-tag-picture = The tag as it will print; its number is assigned when it is registered
 bench-view-rating = Rating
 bench-view-limited = Limited by { SAY($part) }.
+bench-view-sources = Where is this from
 bench-view-tolerance = Tolerance: +{ $plus } / -{ $minus } mm
 bench-view-no-tolerance = Tolerance unknown
 bench-view-bend = Minimum bend radius

@@ -22,6 +22,14 @@ trade-why-end-condition = The source of the rating for { $end }, in { $material 
 
 trade-same-thread = { SAY($part, case: "start") }: no thread gauge distinguishes { LIST($families) }. The lower of the two ratings applies.
 trade-rating-unverified = The rating of { SAY($part, case: "of") }, { $pressure }, is unverified (source: { $source }). Confirm it with the manufacturer's data.
+trade-graded = { $source }; { $grade }
+trade-grade-standard = standard seen
+trade-grade-document = document of a manufacturer or authority seen
+trade-grade-secondary = secondary table
+trade-grade-practice = common practice
+trade-grade-unverified = unverified: no published source at hand
+trade-grade-shop = the shop's own value
+trade-grade-given = value entered with its source
 trade-burst-not-known = { SAY($part, case: "start") }: quick couplers and staple connections are listed with burst pressures from 3 times the working pressure. The minimum burst pressure of the assembly is not known: use the manufacturer's value.
 trade-outside-standard = -{ $dash } is not a size of { $standard }: the rating is from one manufacturer. Confirm it with the hose manufacturer's data.
 trade-edition-not-entered = { $standard } -{ $dash } has different ratings by edition ({ LIST($ratings) }), and no edition is entered. The lower value, { $pressure }, applies. The edition is printed on the lay line.

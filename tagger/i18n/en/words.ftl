@@ -186,6 +186,7 @@ words-rated-ask-hose = Hose, { $what }: use the hose manufacturer's value
 words-rated-ask-end_a = End A, { $what }: use the fitting manufacturer's value
 words-rated-ask-end_b = End B, { $what }: use the fitting manufacturer's value
 words-unverified = { SAY($parts, case: "start") } unverified: no published source at hand
+words-adapter = The rating is that of the hose assembly: an adapter on the machine may be the weakest part.
 words-two-sentences = { $first }. { $second }.
 words-three-sentences = { $first }. { $second }. { $third }.
 words-four-sentences = { $first }. { $second }. { $third }. { $fourth }.

@@ -370,6 +370,7 @@ bench-view-ends = El latiguillo visto de lado, extremo A a la izquierda
 bench-view-tag-picture = La etiqueta como se imprimirá; su número se asigna al registrarla
 bench-view-rating = Valores admisibles
 bench-view-limited = Limitada por { SAY($part) }.
+bench-view-sources = De dónde procede
 bench-view-tolerance = Tolerancia: +{ $plus } / -{ $minus } mm
 bench-view-no-tolerance = Tolerancia desconocida
 bench-view-bend = Radio mínimo de curvatura

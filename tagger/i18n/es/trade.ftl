@@ -22,6 +22,14 @@ trade-why-end-condition = La fuente de la presión para { $end }, material { $ma
 
 trade-same-thread = { SAY($part, case: "start") }: ninguna galga distingue { LIST($families) }. Se aplica la menor de las dos presiones admisibles.
 trade-rating-unverified = La presión admisible { SAY($part, case: "of") }, { $pressure }, está sin verificar (fuente: { $source }). Confírmela con los datos del fabricante.
+trade-graded = { $source }; { $grade }
+trade-grade-standard = norma consultada
+trade-grade-document = documento de un fabricante u organismo público consultado
+trade-grade-secondary = tabla de segunda mano
+trade-grade-practice = práctica habitual
+trade-grade-unverified = sin verificar: no hay fuente publicada a mano
+trade-grade-shop = valor propio del taller
+trade-grade-given = valor introducido con su fuente
 trade-burst-not-known = { SAY($part, case: "start") }: los acoplamientos rápidos y las conexiones con grapa se ofrecen con presiones de rotura desde 3 veces la presión de trabajo. No se conoce la presión mínima de rotura del latiguillo: use el valor del fabricante.
 trade-outside-standard = -{ $dash } no es un tamaño de { $standard }: la presión admisible es la de un solo fabricante. Confírmela con los datos del fabricante de la manguera.
 trade-edition-not-entered = { $standard } -{ $dash } tiene presiones admisibles distintas según la edición ({ LIST($ratings) }), y no se ha indicado ninguna edición. Se aplica el valor menor, { $pressure }. La edición figura en el marcado impreso de la manguera.

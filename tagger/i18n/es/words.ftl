@@ -196,6 +196,7 @@ words-rated-ask-hose = Manguera, { $what }: use el valor del fabricante de la ma
 words-rated-ask-end_a = Extremo A, { $what }: use el valor del fabricante del racor
 words-rated-ask-end_b = Extremo B, { $what }: use el valor del fabricante del racor
 words-unverified = { SAY($parts, case: "start") }: sin verificar, no hay fuente publicada a mano
+words-adapter = La presión admisible es la del latiguillo: un adaptador en la máquina puede ser la parte más débil.
 words-two-sentences = { $first }. { $second }.
 words-three-sentences = { $first }. { $second }. { $third }.
 words-four-sentences = { $first }. { $second }. { $third }. { $fourth }.

@@ -370,6 +370,7 @@ bench-view-ends = Le flexible vu de côté, extrémité A à gauche
 bench-view-tag-picture = L'étiquette telle qu'elle sera imprimée ; son numéro est attribué à l'enregistrement
 bench-view-rating = Valeurs admissibles
 bench-view-limited = Limitée par { SAY($part) }.
+bench-view-sources = D'où vient cette valeur
 bench-view-tolerance = Tolérance : +{ $plus } / -{ $minus } mm
 bench-view-no-tolerance = Tolérance inconnue
 bench-view-bend = Rayon de courbure minimal

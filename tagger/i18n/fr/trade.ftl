@@ -22,6 +22,14 @@ trade-why-end-condition = La source de la pression pour { $end }, matière { $ma
 
 trade-same-thread = { SAY($part, case: "start") } : aucun calibre ne distingue { LIST($families) }. La plus basse des deux pressions admissibles s'applique.
 trade-rating-unverified = La pression admissible { SAY($part, case: "of") }, { $pressure }, n'est pas vérifiée (source : { $source }). Confirmez-la avec les données du fabricant.
+trade-graded = { $source } ; { $grade }
+trade-grade-standard = norme consultée
+trade-grade-document = document d'un fabricant ou d'une administration consulté
+trade-grade-secondary = tableau de seconde main
+trade-grade-practice = usage courant
+trade-grade-unverified = valeur non vérifiée, aucune source publiée disponible
+trade-grade-shop = valeur propre à l'atelier
+trade-grade-given = valeur saisie avec sa source
 trade-burst-not-known = { SAY($part, case: "start") } : pour les coupleurs rapides et les raccords à agrafe, on trouve des pressions d'éclatement à partir de 3 fois la pression de service. La pression d'éclatement minimale du flexible n'est pas connue : utilisez la valeur du fabricant.
 trade-outside-standard = -{ $dash } n'est pas un module de { $standard } : la pression admissible est celle d'un seul fabricant. Confirmez-la avec les données du fabricant du tuyau.
 trade-edition-not-entered = { $standard } -{ $dash } a des pressions admissibles différentes selon l'édition ({ LIST($ratings) }), et aucune édition n'est indiquée. La valeur la plus basse, { $pressure }, s'applique. L'édition figure sur la ligne de marquage.

@@ -196,6 +196,7 @@ words-rated-ask-hose = Tuyau, { $what } : utilisez la valeur du fabricant du tu
 words-rated-ask-end_a = Extrémité A, { $what } : utilisez la valeur du fabricant d'embouts
 words-rated-ask-end_b = Extrémité B, { $what } : utilisez la valeur du fabricant d'embouts
 words-unverified = { SAY($parts, case: "start") } : valeur non vérifiée, aucune source publiée disponible
+words-adapter = La pression admissible est celle du flexible : un adaptateur monté sur la machine peut être l'élément le plus faible.
 words-two-sentences = { $first }. { $second }.
 words-three-sentences = { $first }. { $second }. { $third }.
 words-four-sentences = { $first }. { $second }. { $third }. { $fourth }.
