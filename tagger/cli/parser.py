@@ -148,14 +148,14 @@ def _show(one: argparse.ArgumentParser, t: Translator) -> None:
 
 def _void(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("number", metavar="NUMBER")
-    one.add_argument("--reason", required=True, metavar="TEXT", help=t("cli-option-reason"))
+    one.add_argument("--reason", required=True, metavar="TEXT", help=t("cli-option-why"))
 
 
 def _correct(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("number", metavar="NUMBER")
     for name in ("customer", "machine", "position", "hose-lot", "fitting-lot-a", "fitting-lot-b", "note"):
         one.add_argument(f"--{name}", metavar="TEXT", help=t("cli-option-correct"))
-    one.add_argument("--reason", required=True, metavar="TEXT", help=t("cli-option-reason"))
+    one.add_argument("--reason", required=True, metavar="TEXT", help=t("cli-option-why"))
     reasons = ("date_code", "other_manufacturer", "earlier_record_wrong")
     one.add_argument("--lot-reason", choices=reasons, help=t("cli-option-lot-reason", reasons=reasons))
 
