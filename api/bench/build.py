@@ -29,7 +29,7 @@ from tagger.record_tag import preview
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
 from tagger.store import OrderRequest, Registration, Store
 from tagger.store.registering import register
-from tagger.trade import assess, grades
+from tagger.trade import assess, given, grades, keeping
 from tagger.trade.cutting import Cut, cut
 from tagger.trade.fittings import problems as fitting_problems
 from tagger.trade.likeforlike import Comparison, compare
@@ -163,7 +163,20 @@ def _shapes(t: Translator) -> list[tuple[str, str]]:
     return [("straight", t("bench-build-straight")), *elbows, ("angle", t("bench-build-other-angle"))]
 
 
-_NOT_SETTLED = ("key", "covers", "end_b.same", "working_pressure.confirmed")
+def _settled(fields: dict[str, Any]) -> dict[str, Any]:
+    """The fields that may follow from others: no ticks, and not the page's own key."""
+    return {
+        name: value
+        for name, value in fields.items()
+        if name not in ("key", "covers", "end_b.same", "keep") and not name.endswith(".confirmed")
+    }
+
+
+def _asks(shown: View) -> dict[str, Message]:
+    """What only a manufacturer knows of this assembly, by the field that takes it; of like ends the first."""
+    asked = given.asks(shown.assessment) if shown.assessment else []
+    same = bool(shown.fields["end_b.same"])
+    return {ask.field: ask.message for ask in asked if not (same and ask.field == "end_b.rating")}
 
 
 @router.get("/build")
@@ -187,7 +200,8 @@ def build_preview(request: Request, me: Builder, form: OwnForm) -> Response:
     return JSONResponse(
         {
             "html": html,
-            "settled": {k: v for k, v in shown.fields.items() if k not in _NOT_SETTLED},
+            "settled": _settled(shown.fields),
+            "asks": {field: t(message) for field, message in _asks(shown).items()},
             "readings": {name: t.figure(figure) for name, figure in forms.readings(shown.fields).items()},
             "problems": [problem.as_dict(t) for problem in (*shown.stops, *shown.problems)],
             "ask_lot_reason": shown.ask_lot_reason,
@@ -214,8 +228,11 @@ def build(request: Request, me: Builder, form: OwnForm) -> Response:
         return _save_recipe(request, fields, shown.spec, str(form.get("recipe_name", "")), me.person.name)
     try:
         asked = forms.asked_of(fields, date.today())
-        row = _row(asked, shown.spec, shown.assessment)
-        made = register(store_of(request), [row], by=me.person.name, key=asked.key)
+        tables = tables_of(request)
+        keep = keeping.rows_of(shown.spec, tables) if fields["keep"] else []
+        rated = assess(shown.spec, keeping.tables_with(tables, keep)) if keep else shown.assessment
+        row = _row(asked, shown.spec, rated)
+        made = register(store_of(request), [row], by=me.person.name, key=asked.key, keep=keep)
     except TaggerError as error:
         return _page(request, fields, error.problems, status=422, chosen=chosen)
     return go(f"/bench/run/{made[0].run}?{urlencode({'template': chosen})}")
@@ -251,6 +268,7 @@ def _page(
         **identify.offered(request),
         chosen=chosen,
         choices=choices(request),
+        asks=_asks(shown),
         recipes=store_of(request).recipes(),
         order=_order(request, shown.fields["order_reference"]),
         **_shared(request, shown),

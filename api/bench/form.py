@@ -36,7 +36,11 @@ _END = (
     "lot",
 )
 _ENDS = ("end_a", "end_b")
+_RATING = ("value_bar", "source", "fluid", "max_temperature_c", "confirmed")
+_APPROVAL = ("max_temperature_c", "source")  # its fluid is the assembly's
 BLANK: dict[str, Any] = {
+    **{f"{part}.rating.{name}": "" for part in ("hose", *_ENDS) for name in _RATING},
+    **{f"hose.approval.{name}": "" for name in _APPROVAL}, "keep": "",
     "hose.standard": "", "hose.dash": "", "hose.edition": "", "hose.part": "", "hose.lot": "", "lot_reason": "", "changes_considered": "",
     **{f"{end}.{name}": "" for end in _ENDS for name in _END},
     **{f"{end}.{name}": value for end in _ENDS for name, value in (
@@ -84,6 +88,12 @@ def fields_of(spec: AssemblySpec, sense: ClockingSense) -> dict[str, Any]:
     fields["covers"] = list(data.get("covers", []))
     for name in ("value_bar", "source"):
         fields[f"working_pressure.{name}"] = _text(data.get("working_pressure", {}).get(name))
+    for part in ("hose", *_ENDS):
+        rating = data[part].get("rating", {})
+        fields |= {f"{part}.rating.{name}": _text(rating.get(name)) for name in _RATING}
+        fields[f"{part}.rating.confirmed"] = ""  # the next hose is confirmed anew
+    approval = data["hose"].get("approval", {})
+    fields |= {f"hose.approval.{name}": _text(approval.get(name)) for name in _APPROVAL}
     fields["working_pressure.confirmed"] = "1" if data.get("working_pressure", {}).get("confirmed") else ""
     return fields
 
@@ -123,7 +133,8 @@ def settled(fields: Mapping[str, Any], tables: Tables) -> dict[str, Any]:
     _settle_hose(found, tables)
     if found["end_b.same"]:
         lot = found["end_b.lot"]
-        found |= {f"end_b.{name}": found[f"end_a.{name}"] for name in _END}
+        same = (*_END, *(f"rating.{name}" for name in _RATING))
+        found |= {f"end_b.{name}": found[f"end_a.{name}"] for name in same}
         found["end_b.lot"] = lot
     for end in _ENDS:
         _settle_end(found, end, tables)
@@ -201,6 +212,7 @@ def readings(fields: Mapping[str, Any]) -> dict[str, Figure]:
 
 _READ: tuple[tuple[str, Callable[[object], float], Callable[[float], Figure]], ...] = (
     ("working_pressure.value_bar", read_pressure_bar, pressure),
+    *((f"{part}.rating.value_bar", read_pressure_bar, pressure) for part in ("hose", *_ENDS)),
 )
 
 
@@ -215,8 +227,11 @@ def spec_of(fields: Mapping[str, Any], sense: ClockingSense) -> AssemblySpec:
         ),
     }
     data["hose"] |= _given({"dash": _whole(fields["hose.dash"])})
+    data["hose"] |= _approval(fields)
     for end in _ENDS:
         data[end] = _end(fields, end)
+    for part in ("hose", *_ENDS):
+        data[part] |= _rating(fields, part)
     if clocking := fields["clocking_deg"].rstrip("° "):
         turned = _whole(clocking)
         data["clocking_deg"] = (
@@ -229,6 +244,18 @@ def spec_of(fields: Mapping[str, Any], sense: ClockingSense) -> AssemblySpec:
         return AssemblySpec.read(data)
     except SpecError as error:
         raise SpecError(on_the_page(problem) for problem in error.problems) from None
+
+
+def _rating(fields: Mapping[str, Any], part: str) -> dict[str, Any]:
+    """The manufacturer's rating of a part, where a figure or a source of it is given."""
+    given = _given({name: fields[f"{part}.rating.{name}"] for name in _RATING})
+    return {"rating": given} if "value_bar" in given or "source" in given else {}
+
+
+def _approval(fields: Mapping[str, Any]) -> dict[str, Any]:
+    """The manufacturer's approval of the assembly's fluid."""
+    given = _given({name: fields[f"hose.approval.{name}"] for name in _APPROVAL})
+    return {"approval": given | _given({"fluid": fields["fluid"]})} if given else {}
 
 
 def _end(fields: Mapping[str, Any], end: str) -> dict[str, Any]:

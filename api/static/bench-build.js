@@ -77,6 +77,7 @@ function settle(found) {
     }
   }
   document.getElementById("clocking").hidden = !found.clocking;
+  ask_for(found.asks);
   for (const said of form.querySelectorAll("[data-reading]")) said.textContent = found.readings[said.dataset.reading] ?? "";
   document.getElementById("lot-reason").hidden = !found.ask_lot_reason;
   const wrong = new Map(found.problems.map((problem) => [problem.field, problem]));
@@ -96,6 +97,20 @@ function settle(found) {
       control.removeAttribute("aria-describedby");
     }
   }
+}
+
+// What only a manufacturer knows is asked for; a group that holds something stays open.
+function ask_for(asks) {
+  let any = false;
+  for (const box of form.querySelectorAll("[data-ask]")) {
+    const held = [...box.querySelectorAll("input:not([type=checkbox])")].some((control) => control.value);
+    const why = asks[box.dataset.ask] ?? "";
+    box.querySelector("[data-why]").textContent = why;
+    box.querySelector("[data-why]").hidden = !why;
+    box.hidden = !why && !held;
+    any ||= !box.hidden;
+  }
+  document.getElementById("asks").hidden = !any;
 }
 
 function soon() {

@@ -317,3 +317,33 @@ def test_a_pressure_entered_is_read_aloud_and_counts_above_the_tables_when_ticke
     known = {**HOSE, "working_pressure.value_bar": "1500", "working_pressure.source": "typed"}
     refused = bench.submit("/bench/build", known)
     assert refused.status_code == 422 and "No such part works above 1000 bar" in refused.text
+
+
+UNRATED = {
+    **HOSE, "hose.standard": "EN 853 2SN", "hose.dash": "8",
+    "end_a.connection": "jis_30", "end_a.size": "M22x1.5", "length_mm": "1000",
+}  # fmt: skip
+
+
+def test_a_manufacturers_value_is_asked_for_kept_with_a_tick_and_held_for_the_next_build(
+    bench: Bench, store: Store
+) -> None:
+    asked = bench.submit("/bench/build/preview", UNRATED).json()
+    assert list(asked["asks"]) == ["end_a.rating"]
+    told = {"end_a.rating.value_bar": "3000 psi", "end_a.rating.source": "catalogue, page 7", "keep": "1"}
+    answer = bench.submit("/bench/build/preview", UNRATED | told).json()
+    assert answer["asks"] == {} and "207 bar" in answer["readings"]["end_a.rating.value_bar"]
+    assert bench.submit("/bench/build", UNRATED | told).status_code == 200
+    [made] = store.find(limit=1).assemblies
+    assert made.content.working_pressure_bar == 206.8
+    [kept] = store.shop_rows()
+    assert (kept.by, kept.cells["source"]) == ("manager", "catalogue, page 7")
+    later = bench.submit("/bench/build/preview", UNRATED).json()
+    assert later["asks"] == {} and "your shop&#39;s value (source: catalogue, page 7)" in later["html"]
+
+
+def test_psi_typed_as_bar_is_not_kept(bench: Bench, store: Store) -> None:
+    slip = {"end_a.rating.value_bar": "900", "end_a.rating.source": "catalogue, page 7", "keep": "1"}
+    refused = bench.submit("/bench/build", UNRATED | slip)
+    assert refused.status_code == 422 and "does not rate the part here" in refused.text
+    assert store.count() == 0 and store.shop_rows(ended=True) == []

@@ -475,3 +475,33 @@ def _violations(page: Page, name: str, rules: list[str] | None = None) -> list[s
         f"{name}: {v['id']} ({v['impact']}): {v['help']}: {[n['target'] for n in v['nodes']][:4]}"
         for v in results["violations"]
     ]
+
+
+def test_an_unknown_end_is_asked_for_once_and_the_next_build_of_it_has_the_shops_value(
+    bench: Page, live: Live
+) -> None:
+    def begin() -> None:
+        bench.goto(f"{live.url}/bench/build")
+        bench.fill("[name='hose.standard']", "2SN")
+        bench.fill("[name='hose.dash']", "8")
+        bench.select_option("[name='end_a.connection']", "jis_30")
+        bench.fill("[name='end_a.size']", "M22x1.5")
+        bench.fill("[name='length_mm']", "1000")
+
+    begin()
+    asked = bench.locator("[data-ask='end_a.rating']")
+    expect(asked).to_contain_text("enter the fitting manufacturer's working pressure")
+    expect(bench.locator("[data-ask='hose.rating']")).to_be_hidden()
+    bench.fill("[name='end_a.rating.value_bar']", "3000 psi")
+    bench.fill("[name='end_a.rating.source']", "catalogue, page 7")
+    expect(asked).to_contain_text("207 bar")
+    bench.check("[name=keep]")
+    bench.click("#register")
+    bench.wait_for_url("**/bench/run/*")
+    begin()
+    expect(bench.locator("#view .big").first).to_contain_text("207 bar")
+    expect(bench.locator("#asks")).to_be_hidden()
+    bench.locator("#view details summary").first.click()
+    expect(bench.locator("#view")).to_contain_text("your shop's value (source: catalogue, page 7)")
+    axe = Axe().run(bench)
+    assert axe.violations_count == 0, axe.generate_report()
