@@ -28,7 +28,7 @@ def test_the_same_spec_replaces_itself_with_every_field_the_same() -> None:
 
 
 def test_the_same_parts_of_unknown_pressure_replace_each_other() -> None:
-    spec = both("EN 853 2SN", 8, end("bspp", "1/2"))
+    spec = both("EN 853 2SN", 8, end("jis_30", "M22x1.5"))
     assert compare(spec, spec).verdict == "replaces"
 
 
