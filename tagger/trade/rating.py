@@ -158,14 +158,14 @@ def hose_rating(hose: Hose, tables: Tables, asked: Asked | None = None) -> tuple
     found = [r for r in _rows_of_hose(hose, tables) if _holds_for(r, asked or Asked())]
     if standard is None:
         if found:
-            low = _least_printed(_trusted(found))
+            low = _least_printed(_trusted(found), tables)
             return _rating("hose", low, low.note), []
         return _not_known("hose", Message("trade-why-standard", standard=hose.standard)), []
     if not found:
         why = Message("trade-why-hose", standard=standard.standard, dash=hose.dash)
         return _not_known("hose", why), []
     found = _trusted(found)
-    low = _least_printed(found, psi=standard.bands == "sae")
+    low = _least_printed(found, tables, psi=standard.bands == "sae")
     warnings = _edition_warning(hose, standard, found, low) if hose.edition is None else []
     if low.in_standard == "no":
         outside = Message("trade-outside-standard", dash=hose.dash, standard=standard.standard)
@@ -232,7 +232,7 @@ def end_rating(
         )
     if not rated or not _whatever_series(rated, end, tables):
         return _not_known(name, _no_rating(end, fitting))
-    low = _below_ceilings(_least_printed(rated), fitting)
+    low = _below_ceilings(_least_printed(rated, tables), fitting)
     notes = [low.applies_to, low.note] + [
         f"{r.source}: {r.printed}, {r.note}" for r in fitting if r.use == "note"
     ]
@@ -293,17 +293,26 @@ def _no_rating(end: End, fitting: list[row.PressureRow]) -> Message:
     )
 
 
-def _least_printed(found: Sequence[Rated], *, psi: bool = True) -> Rated:
+def _least_printed(found: Sequence[Rated], tables: Tables, *, psi: bool = True) -> Rated:
     """The row with the least figure.
 
-    Figures within 0.3 % are one figure printed in two units (2500 psi, 172 bar): of those the
-    published one is shown, in the unit of its standard.
+    Figures within 0.3 % are one figure printed in two units (2500 psi, 172 bar): of those the published
+    one is shown, of the better grade of source, then in the unit of its standard.
     """
     least = min(r.max_working_bar for r in found)
     same = [r for r in found if r.max_working_bar <= least * 1.003]
-    return min(
-        same, key=lambda r: (r.confidence in row.UNVERIFIED, not _in_unit(r.printed, psi), r.max_working_bar)
-    )
+
+    def rank(item: Rated) -> tuple[bool, int, bool, float]:
+        unverified = item.confidence in row.UNVERIFIED
+        return unverified, _grade_of(item, tables), not _in_unit(item.printed, psi), item.max_working_bar
+
+    return min(same, key=rank)
+
+
+def _grade_of(item: row.HosePressureRow | row.PressureRow, tables: Tables) -> int:
+    """The grade of a row's source, the best 0; of a source that the tables do not know, after all others."""
+    known = tables.sources.get(item.source)
+    return row.GRADES.index(known.grade) if known else len(row.GRADES)
 
 
 def _in_unit(printed: str, psi: bool) -> bool:

@@ -357,6 +357,10 @@ class FluidRow:
     note: str
 
 
+GRADES = ("standard", "document", "secondary", "practice", "memory", "judgement")
+"""How good a source is, the best first."""
+
+
 @dataclass(frozen=True, slots=True)
 class Source:
     """Where figures come from: what the tables call it, how good it is, and what people read.

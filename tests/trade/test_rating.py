@@ -9,6 +9,7 @@ from tagger.errors import TradeError
 from tagger.messages import Message, pressure
 from tagger.spec import AssemblySpec, Connection, Form, Hose
 from tagger.trade import assess
+from tagger.trade import rows as row
 from tagger.trade.rating import end_rating, hose_rating
 from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables, tables
@@ -45,6 +46,17 @@ def test_of_several_sources_the_least_is_shown() -> None:
     several = made_up(hose_pressure=[hose(110), hose(95, source="another"), hose(130)])
     found = assess(assembly(), several).working_pressure
     assert (found.value_bar, found.source) == (95, "another")
+
+
+def test_of_equal_figures_the_better_grade_of_source_is_shown() -> None:
+    grades = {"a reposted chart": "secondary", "a manual": "document", "a listing": "secondary"}
+    sources = [row.Source(name, grade, name, name) for name, grade in grades.items()]
+    equal = [hose(95, source=name) for name in grades]
+    found = assess(assembly(), made_up(hose_pressure=equal, sources=sources)).working_pressure
+    assert (found.value_bar, found.source) == (95, "a manual")
+    lower = [hose(90, source="a listing"), *equal]
+    least = assess(assembly(), made_up(hose_pressure=lower, sources=sources)).working_pressure
+    assert (least.value_bar, least.source) == (90, "a listing"), "the least holds, whatever its grade"
 
 
 def test_one_figure_in_two_units_is_shown_in_the_unit_of_its_standard() -> None:
