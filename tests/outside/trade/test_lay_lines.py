@@ -10,7 +10,7 @@ import pytest
 from tagger.trade import layline
 from tagger.trade.tables import tables
 
-with (Path(__file__).parent / "hose" / "lay_lines.csv").open(encoding="utf-8", newline="") as file:
+with (Path(__file__).parent / "lay_lines.csv").open(encoding="utf-8", newline="") as file:
     LINES = list(csv.DictReader(file))
 
 NO_HOSE = {"assembly mark", "SAE J517"}  # a mark of an assembly, or one field of a line
