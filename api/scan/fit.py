@@ -18,7 +18,7 @@ from tagger import phrases
 from tagger.i18n import Translator
 from tagger.messages import Message, as_is
 from tagger.spec import Basis, Connection, TagContent, Tightening
-from tagger.trade import geometry, motion, steps
+from tagger.trade import geometry, joints, motion, steps
 from tagger.trade.results import EndAdvice
 from tagger.trade.screws import table as screw_table
 from tagger.trade.steps import PHASES, Step
@@ -197,6 +197,7 @@ def rules(tables: Tables) -> dict[str, Any]:
         "taper": [c.value for c in Connection if c.is_taper],
         "latched": [c.value for c in Connection if c.is_latched],
         "screws": screw_table(),
+        "nuts": joints.nuts(),
         "bends": _bends(tables),
         "spellings": _spellings(tables),
         "pictures": {key: drawn(key) for key in DRAWN},

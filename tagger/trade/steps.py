@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from tagger import phrases
 from tagger.messages import Message, Value, angle, as_is, length, pressure, torque
 from tagger.spec import STATED, AssemblySpec, Basis, End, Material, Tightening
-from tagger.trade import motion
+from tagger.trade import joints, motion
 from tagger.trade.motion import Name
 from tagger.trade.results import EndAdvice, Turns, carried_tightening
 from tagger.trade.rows import FitStep
@@ -141,11 +141,14 @@ def _conditions(
 ) -> set[str]:
     """The conditions that hold; the words of fit_steps.csv's ``condition`` column."""
     flats, torque, turns = "flats_basis" in figures, "torque" in figures, "turns" in figures
+    of_nut = tightening is not None and joints.is_of_nut(tightening, end)
     basis = tightening.flats_basis if tightening is not None and flats else None
     holds = {
         "": True,
         "has_flats": flats,
         "has_torque": torque,
+        "stud_torque": torque and not of_nut,
+        "nut_torque": of_nut,
         "has_turns": turns,
         "flats_and_torque": flats and torque,
         "flats_finger_tight": basis is Basis.FINGER_TIGHT,
@@ -164,7 +167,7 @@ def _conditions(
 
 
 CONDITIONS = frozenset(
-    ("", "has_flats", "has_torque", "has_turns", "flats_and_torque", "flats_finger_tight",
+    ("", "has_flats", "has_torque", "stud_torque", "nut_torque", "has_turns", "flats_and_torque", "flats_finger_tight",
      "flats_wrench_resistance", "no_figures", "has_pressure", "no_pressure", "has_bend", "no_bend",
      "straight", "elbow", "elbow_pair", "stainless", *motion.CONDITIONS)
 )  # fmt: skip

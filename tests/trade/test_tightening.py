@@ -167,6 +167,15 @@ def test_a_bspp_end_has_the_torque_of_its_form_and_never_that_of_the_other_joint
     assert advice("end_a", an, made_up(tightening=[other]))[0].torque is None
 
 
+def test_an_older_tag_with_a_nuts_torque_on_a_bspp_stud_never_has_the_stud_tightened_to_it() -> None:
+    """Tags printed before carried 24.5 N·m, the nut's, on a male end; a stud in a port takes 34 N·m."""
+    male = an_end(Connection.BSPP, "1/4", "male")
+    for nm_carried, wanted in ((24.5, "torque_bspp_of_nut"), (34.0, "torque_bspp_stud")):
+        told = Tightening(torque_min_nm=nm_carried, torque_max_nm=nm_carried)
+        ids = {step.step_id for step in steps_for(male, told, spec=example(), name="end_a")}
+        assert ids & {"torque_bspp_of_nut", "torque_bspp_stud", "torque_nut"} == {wanted}
+
+
 def test_a_bspp_stud_is_told_that_its_torque_is_not_a_nuts() -> None:
     ids = {
         form: assess(both("SAE 100R2", 4, end("bspp", "1/4", form))).end_a.steps

@@ -4,7 +4,7 @@
 import { angle, length, pressure, torque } from "./figures.js";
 import { angleOf, basis, flats, turns } from "./phrases.js";
 import { clockingPicture, nutPicture } from "./picture.js";
-import { screwOf } from "./tighten.js";
+import { isOfNut, screwOf } from "./tighten.js";
 
 const WHOLE_TURN = 6; // flats
 const STATED = ["finger_tight", "wrench_resistance"];
@@ -74,7 +74,7 @@ function ofEnd(letter, content, radius, kit) {
   const which = letter === "A" ? "end_a" : "end_b";
   const end = content.spec[which], tightening = letter === "A" ? content.tighten_a : content.tighten_b;
   const figures = figuresOf(end, tightening, content, radius, kit.tables);
-  const holds = conditions(end, content, tightening, figures, orderConditions(content.spec, which, kit.tables));
+  const holds = conditions(end, content, tightening, figures, orderConditions(content.spec, which, kit.tables), kit.tables);
   return kit.tables.fit.rows.filter((row) =>
     holds.has(row.condition) &&
     (row.families.includes("all") || row.families.includes(end.connection)) &&
@@ -112,11 +112,12 @@ function figuresOf(end, tightening, content, radius, tables) {
   return found;
 }
 
-function conditions(end, content, tightening, figures, order) {
+function conditions(end, content, tightening, figures, order, tables) {
+  const ofNut = isOfNut(tightening, end, tables);
   const flats = "flats_basis" in figures, torque = "torque" in figures, turns = "turns" in figures;
   const start = flats ? tightening.flats_basis : null, elbow = angleOf(end) > 0;
   return new Set(Object.entries({
-    ...order, "": true, has_flats: flats, has_torque: torque, has_turns: turns, flats_and_torque: flats && torque,
+    ...order, "": true, has_flats: flats, has_torque: torque, stud_torque: torque && !ofNut, nut_torque: ofNut, has_turns: turns, flats_and_torque: flats && torque,
     flats_finger_tight: start === "finger_tight", flats_wrench_resistance: start === "wrench_resistance",
     no_figures: !(flats || torque || turns),
     has_pressure: "pressure" in figures, no_pressure: !("pressure" in figures),

@@ -31,9 +31,18 @@ function turned(tightening, end, tables) {
 // The screw a tag names; an older tag has the torque only, whose range tells the screw, as in tagger/trade/screws.py.
 export function screwOf(tightening, end, tables) {
   if (tightening.screw) return tightening.screw;
-  const tenths = (nm) => (nm === null ? null : Math.round(nm * 10));
   const { torque_min_nm: low, torque_max_nm: high } = tightening;
   const rows = tables.fit.screws[`${end.connection}|${sizeKey(end)}`] || [];
   const found = new Set(rows.filter((r) => tenths(r[0]) === tenths(low) && tenths(r[1]) === tenths(high)).map((r) => r[2]));
   return found.size === 1 ? [...found][0] : null;
+}
+
+const tenths = (nm) => (nm === null ? null : Math.round(nm * 10));
+
+// Whether an end without a nut carries the torque of a nut, as in tagger/trade/joints.py.
+export function isOfNut(tightening, end, tables) {
+  if (!["male", "female_fixed"].includes(end.form) || !tightening || tightening.torque_max_nm === null) return false;
+  const { torque_min_nm: low, torque_max_nm: high } = tightening;
+  const ranges = tables.fit.nuts[`${end.connection}|${sizeKey(end)}`] || [];
+  return ranges.some((r) => tenths(r[0]) === tenths(low) && tenths(r[1]) === tenths(high));
 }

@@ -62,6 +62,7 @@ fit-flats_fixed = Die Armatur an ihrem eigenen Sechskant um { $flats } drehen, g
 fit-torque_nut = Die Mutter mit { $torque } anziehen.
 fit-torque_fixed = Die Armatur an ihrem eigenen Sechskant drehen und mit { $torque } anziehen. Am Gegenstück mit einem zweiten Schraubenschlüssel gegenhalten.
 fit-torque_bspp_stud = Einschraubzapfen, der mit Dichtscheibe oder O-Ring auf einer ebenen Fläche dichtet: ihn oder seine Kontermutter mit { $torque } anziehen. Für eine Mutter auf 60°-Konus ist dieses Drehmoment zu hoch: dafür den Wert des Armaturenherstellers verwenden.
+fit-torque_bspp_of_nut = Das Anziehdrehmoment auf diesem Schild, { $torque }, ist das einer Mutter auf 60°-Konus. Nicht für einen Einschraubzapfen verwenden: Er braucht mehr und würde sich lösen. Dafür den Wert des Armaturenherstellers verwenden.
 fit-over_flare = Nicht weiter anziehen, um ein Leck zu schließen: Der Bördel kann reißen. Die Verbindung lösen und beide Dichtsitze prüfen.
 fit-choose_method = Für diese Verbindung sind zwei Verfahren angegeben: Schlüsselflächen und Anziehdrehmoment. Eines wählen, nie beide. Im Zweifel Schlüsselflächen zählen: Bei hoher Reibung ist das Anziehdrehmoment erreicht, während die Verbindung noch lose ist.
 fit-torque_counts = Sind Anziehdrehmoment und Schlüsselflächen beide angegeben, gilt nur das Anziehdrehmoment.

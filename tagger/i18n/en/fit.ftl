@@ -62,6 +62,7 @@ fit-flats_fixed = Turn the fitting by its own hexagon by { $flats }, counted { $
 fit-torque_nut = Tighten the nut to { $torque }.
 fit-torque_fixed = Turn the fitting by its own hexagon and tighten it to { $torque }. Hold the mating part with a second wrench.
 fit-torque_bspp_stud = A stud sealed by a bonded washer or an O-ring on a flat face: tighten it, or its locknut, to { $torque }. This torque is too high for a nut on a 60° cone: for one, use the fitting manufacturer's value.
+fit-torque_bspp_of_nut = The torque on this tag, { $torque }, is that of a nut on a 60° cone. Do not use it for a stud in a port, which takes more and would come loose: for one, use the fitting manufacturer's value.
 fit-over_flare = Do not overtighten to stop a leak: the flare may crack. Take the joint apart and inspect both seats.
 fit-choose_method = Two methods are given for this joint: flats and torque. Choose one, never both. Choose flats if in doubt: with high friction the torque is reached while the joint is still loose.
 fit-torque_counts = Where torque and flats are both given, use the torque only.

@@ -62,6 +62,7 @@ fit-flats_fixed = Gire el racor por su propio hexágono { $flats }, contadas { $
 fit-torque_nut = Apriete la tuerca a { $torque }.
 fit-torque_fixed = Gire el racor por su propio hexágono y apriételo a { $torque }. Sujete la pieza opuesta con una segunda llave.
 fit-torque_bspp_stud = Extremo macho que sella con arandela metal-goma o junta tórica sobre una cara plana: apriételo, o su contratuerca, a { $torque }. Este par es excesivo para una tuerca sobre cono de 60°: para una tuerca, use el valor del fabricante del racor.
+fit-torque_bspp_of_nut = El par que lleva esta etiqueta, { $torque }, es el de una tuerca sobre cono de 60°. No lo use para un extremo macho en una boca, que necesita más y se aflojaría: use el valor del fabricante del racor.
 fit-over_flare = No apriete más para parar una fuga: el abocardado puede agrietarse. Desmonte la unión y revise los dos asientos.
 fit-choose_method = Se indican dos métodos para esta unión: caras y par de apriete. Elija uno, nunca los dos. En caso de duda, cuente caras: con mucho rozamiento el par se alcanza cuando la unión aún está floja.
 fit-torque_counts = Si se indican par de apriete y caras, use solo el par de apriete.

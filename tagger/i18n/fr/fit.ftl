@@ -62,6 +62,7 @@ fit-flats_fixed = Tournez l'embout par son propre hexagone de { $flats }, compt�
 fit-torque_nut = Serrez l'écrou à { $torque }.
 fit-torque_fixed = Tournez l'embout par son propre hexagone et serrez-le à { $torque }. Maintenez la pièce opposée avec une seconde clé.
 fit-torque_bspp_stud = Élément mâle étanché sur face plane par une rondelle d'étanchéité ou un joint torique : serrez-le, ou son contre-écrou, à { $torque }. Ce couple est trop élevé pour un écrou sur cône à 60° : pour un écrou, utilisez la valeur du fabricant du raccord.
+fit-torque_bspp_of_nut = Le couple indiqué sur cette étiquette, { $torque }, est celui d'un écrou sur cône à 60°. Ne l'utilisez pas pour un élément mâle vissé dans un orifice, qui demande plus et se desserrerait : utilisez la valeur du fabricant du raccord.
 fit-over_flare = Ne serrez pas davantage pour arrêter une fuite : l'évasement pourrait se fissurer. Démontez le raccord et contrôlez les deux sièges.
 fit-choose_method = Deux méthodes sont données pour ce raccord : les pans et le couple. Choisissez-en une, jamais les deux. Dans le doute, comptez les pans : si le frottement est élevé, le couple est atteint alors que le raccord est encore lâche.
 fit-torque_counts = Si le couple et le nombre de pans sont donnés, seul le couple fait foi.
