@@ -28,6 +28,7 @@ from tagger.record import RECORD_FIELDS, recorded
 from tagger.record_tag import preview
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
 from tagger.store import OrderRequest, Registration, Store
+from tagger.store.crimps import EndCard
 from tagger.store.registering import register
 from tagger.trade import assess, given, grades, keeping
 from tagger.trade.cutting import Cut, cut
@@ -51,6 +52,7 @@ class View:
     tag_problems: tuple[Problem, ...] = field(default=())
     instead: Comparison | None = None  # held against the tag it replaces
     cut: Cut | None = None  # the length to cut, where the spec is read
+    cards: tuple[EndCard, ...] = ()  # the crimp card of each end
     stops: tuple[Problem, ...] = ()  # what stops registering, said at once: lots, a change not made
     ask_lot_reason: bool = False
 
@@ -93,7 +95,7 @@ def _read(request: Request, fields: dict[str, Any], template_name: str) -> View:
         return View(fields, tuple(others), wanted, ends=ends)
     try:
         found = assess(wanted, tables)
-        to_cut = cut(wanted, fittings)
+        to_cut, cards = cut(wanted, fittings), store.crimp_cards(wanted, fittings)
         row = _row(forms.asked_of(fields, date.today()), wanted, found)
         payload.encode(found.content_of(wanted, row.built_on))
     except TaggerError as error:
@@ -104,8 +106,18 @@ def _read(request: Request, fields: dict[str, Any], template_name: str) -> View:
         page = layout.lay_out(preview(row, settings), label, settings.printer_dpi)
         picture = drawing.svg(page.drawing, title=t("bench-view-tag-picture"))
     except TaggerError as error:
-        return View(fields, (), wanted, found, ends, tag_problems=error.problems, instead=instead, cut=to_cut)
-    return View(fields, (), wanted, found, ends, picture, instead=instead, cut=to_cut)
+        return View(
+            fields,
+            (),
+            wanted,
+            found,
+            ends,
+            tag_problems=error.problems,
+            instead=instead,
+            cut=to_cut,
+            cards=cards,
+        )
+    return View(fields, (), wanted, found, ends, picture, instead=instead, cut=to_cut, cards=cards)
 
 
 def _row(asked: forms.Asked, wanted: AssemblySpec, found: Assessment) -> Registration:

@@ -5,18 +5,19 @@ from __future__ import annotations
 from typing import Any
 
 from fastapi import APIRouter, Request
+from starlette.datastructures import UploadFile
 from starlette.responses import Response
 
 from api.bench.page import go, render
-from api.shared.hose_standards import standard_of
+from api.shared import crimp_cards, shop_files
 from api.shared.label_files import template_titles
 from api.web.identity import Builder, Manager, OwnForm, check_password, hash_password
 from api.web.language import language_of
 from api.web.state import settings_of, store_of, tables_of
-from tagger.errors import Problem, StoreError, TaggerError
+from tagger import shop_lists
+from tagger.errors import Problem, SpecError, StoreError, TaggerError
 from tagger.messages import Message
-from tagger.store import CrimpValue, Role
-from tagger.units import read_length_mm, whole_number
+from tagger.store import Role
 
 router = APIRouter()
 
@@ -125,27 +126,25 @@ def revoke_token(request: Request, me: Manager, form: OwnForm, token: int) -> Re
 def keep_crimp(request: Request, me: Manager, form: OwnForm) -> Response:
     """A crimp diameter with its band and its source."""
     try:
-        store_of(request).keep_crimp(_crimp(request, form), by=me.person.name)
+        store_of(request).keep_crimp(crimp_cards.card_of(form, tables_of(request)), by=me.person.name)
     except TaggerError as error:
         return shop_with(request, error.problems)
     return go("/bench/shop?note=saved")
 
 
-def _crimp(request: Request, form: Any) -> CrimpValue:
-    standard = standard_of(tables_of(request), str(form.get("hose_standard") or ""))
-    text = str(form.get("hose_dash") or "").strip().lstrip("-")
-    dash = whole_number(text)
-    if dash is None:
-        what = Message("bench-not-a-dash", value=text) if text else Message("bench-no-dash")
-        raise StoreError(Problem("hose_dash", text, what))
-    figures = {}
-    for field in ("diameter_mm", "minus_mm", "plus_mm"):
-        try:
-            figures[field] = round(read_length_mm(str(form.get(field) or "")), 3)
-        except TaggerError as error:
-            raise error.within(field) from None
-    texts = {field: str(form.get(field) or "") for field in ("shell", "source")}
-    return CrimpValue(standard, dash, **texts, **figures)  # type: ignore[arg-type]
+@router.post("/shop/crimps/import")
+def import_crimps(request: Request, me: Manager, form: OwnForm) -> Response:
+    """A CSV or XLSX list of crimp cards: all of its rows, or none."""
+    file, tables = form.get("file"), tables_of(request)
+    try:
+        if not isinstance(file, UploadFile) or not file.filename:
+            raise SpecError(Problem("file", None, Message("bench-no-file")))
+        cells = shop_files.cells_of(file)
+        cards = shop_lists.read_rows(cells, crimp_cards.COLUMNS, lambda row: crimp_cards.card_of(row, tables))
+        store_of(request).keep_crimps(cards, by=me.person.name)
+    except TaggerError as error:
+        return shop_with(request, error.problems)
+    return go("/bench/shop?note=saved")
 
 
 @router.post("/shop/recipes/drop")

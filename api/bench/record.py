@@ -66,7 +66,7 @@ def _page(
         item=known,
         history=store.history(known.number)[::-1],
         blocked=store.blocked([known.number]).get(known.number),
-        crimps=store.crimps(known.spec.hose.standard, known.spec.hose.dash),
+        crimps=store.crimps_of(known.spec.hose.standard, known.spec.hose.dash, known.spec.hose.part),
         media=MEDIA,
         reprints=REPRINTS,
         times_printed=store.times_printed(known.number),
@@ -184,7 +184,8 @@ def crimp(request: Request, me: Builder, form: OwnForm, number: str) -> Response
 
 def _measured(end: str, given: dict[str, str], hose: Hose, store: Store) -> CrimpMeasured:
     name = f"crimp_{end}"
-    value = store.crimp(hose.standard, hose.dash, given.get(f"shell_{end}", ""), field=f"shell_{end}")
+    shell = f"shell_{end}"
+    value = store.crimp(hose.standard, hose.dash, given.get(shell, ""), part=hose.part, field=shell)
     try:
         return value.measured(end, read_length_mm(given[name]))
     except ValidationError as error:

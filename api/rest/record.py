@@ -236,9 +236,9 @@ def add_crimps(store: TheStore, token: AsBuilder, number: str, body: CrimpsIn, o
 
     def act() -> EventOut:
         measured = [
-            store.crimp(hose.standard, hose.dash, crimp.shell, field=f"crimps.{place}.shell").measured(
-                crimp.end, crimp.measured_mm
-            )
+            store.crimp(
+                hose.standard, hose.dash, crimp.shell, part=hose.part, field=f"crimps.{place}.shell"
+            ).measured(crimp.end, crimp.measured_mm)
             for place, crimp in enumerate(body.crimps, 1)
         ]
         return EventOut.of(store.record_crimps(known.number, measured, by=token.name))

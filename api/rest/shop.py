@@ -5,16 +5,18 @@ from __future__ import annotations
 from datetime import date, datetime
 from typing import Annotated, Any
 
-from fastapi import APIRouter, Query, Request
+from fastapi import APIRouter, File, Query, Request, UploadFile
 from pydantic import Field
 from starlette.responses import Response
 
+from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import Answer, AsBuilder, AsManager, Request_, SpecIn, TheStore, paged, spec_of
-from api.shared import figures
+from api.shared import crimp_cards, figures, shop_files
 from api.shared.hose_standards import standard_of
 from api.web.language import translator_of
 from api.web.state import tables_of
+from tagger import shop_lists
 from tagger.code import number as tag_number
 from tagger.errors import TaggerError
 from tagger.store import CrimpValue, Recipe
@@ -35,7 +37,11 @@ class RecipeOut(Answer):
 
 
 class CrimpValueIn(Request_):
-    """A crimp diameter with its band, from the fitting maker's chart, which ``source`` names."""
+    """A crimp card with its band, from the fitting manufacturer's chart, which ``source`` names.
+
+    ``hose_part``: the hose's own part number; a card without one is for the standard alone, and approves no
+    hose and fitting series together. ``shell``: the fitting series.
+    """
 
     hose_standard: str
     hose_dash: Annotated[int, Field(ge=1, le=64)]
@@ -44,6 +50,12 @@ class CrimpValueIn(Request_):
     minus_mm: float
     plus_mm: float
     source: str
+    hose_part: str = ""
+    die: str | None = None
+    skive_outside_mm: float | None = None
+    skive_inside_mm: float | None = None
+    insertion_depth_mm: float | None = None
+    machine_setting: str | None = None
 
 
 class CrimpValueOut(CrimpValueIn):
@@ -135,6 +147,31 @@ def crimps(
 def keep_crimp(request: Request, store: TheStore, token: AsManager, body: CrimpValueIn) -> CrimpValueOut:
     given = body.model_dump() | {"hose_standard": standard_of(tables_of(request), body.hose_standard)}
     return CrimpValueOut(**vars(store.keep_crimp(CrimpValue(**given), by=token.name)))
+
+
+@router.post(
+    "/crimp-diameters/import",
+    status_code=201,
+    tags=["crimps"],
+    summary="Import crimp cards (all rows or none)",
+)
+def import_crimps(
+    request: Request,
+    store: TheStore,
+    token: AsManager,
+    file: Annotated[UploadFile, File(description="CSV or XLSX with a header row.")],
+    once: DoOnce,
+) -> list[CrimpValueOut]:
+    tables = tables_of(request)
+
+    def read() -> list[CrimpValue]:
+        cells = shop_files.cells_of(file)
+        return shop_lists.read_rows(cells, crimp_cards.COLUMNS, lambda row: crimp_cards.card_of(row, tables))
+
+    def keep(cards: list[CrimpValue]) -> list[CrimpValueOut]:
+        return [CrimpValueOut(**vars(card)) for card in store.keep_crimps(cards, by=token.name)]
+
+    return once.prepared(list[CrimpValueOut], read, keep)
 
 
 @router.get("/figures", tags=["figures"], summary="Get prints, scans and orders by day, and the oldest hoses")

@@ -80,8 +80,11 @@ def lay_line(request: Request, token: AsBuilder, body: LayLineIn) -> dict[str, A
 @router.post("/check", summary="Assess a spec without registering it")
 def check(request: Request, store: TheStore, token: AsBuilder, spec: SpecIn) -> dict[str, Any]:
     t, wanted = translator_of(request), spec_of(store, spec)
-    found, to_cut = assess(wanted, tables_of(request)), cut(wanted, store.fittings_of(wanted))
-    return report.assessment(wanted, found, t) | {"cut_length": report.cut(to_cut, t)}
+    fittings = store.fittings_of(wanted)
+    answer = report.assessment(wanted, assess(wanted, tables_of(request)), t)
+    answer["cut_length"] = report.cut(cut(wanted, fittings), t)
+    answer["crimp_cards"] = {c.end[-1]: c.as_dict(t) for c in store.crimp_cards(wanted, fittings)}
+    return answer
 
 
 @router.post("/compare", summary="Check whether one assembly can replace another")

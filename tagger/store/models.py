@@ -272,7 +272,10 @@ class RecipeRow(Table):
 
 
 class CrimpRow(Table):
-    """The crimp diameter that the shop keeps for one hose and shell; the newest row holds."""
+    """The crimp card that the shop keeps for one hose and fitting series (shell); the newest row holds.
+
+    ``hose_part``: the manufacturer's part number of the hose; empty where it is for the standard alone.
+    """
 
     __tablename__ = "crimp"
     __table_args__ = (Index("ix_crimp_hose_standard_hose_dash", "hose_standard", "hose_dash"),)
@@ -280,10 +283,16 @@ class CrimpRow(Table):
     id: Mapped[int] = mapped_column(primary_key=True)
     hose_standard: Mapped[str] = mapped_column(Line(40, "hose_standard"))
     hose_dash: Mapped[int]
+    hose_part: Mapped[str] = mapped_column(Line(40, "hose_part"), server_default="")
     shell: Mapped[str] = mapped_column(Line(60, "shell"))
     diameter_mm: Mapped[float]
     minus_mm: Mapped[float]
     plus_mm: Mapped[float]
+    die: Mapped[str | None] = mapped_column(Line(60, "die"))
+    skive_outside_mm: Mapped[float | None]
+    skive_inside_mm: Mapped[float | None]
+    insertion_depth_mm: Mapped[float | None]
+    machine_setting: Mapped[str | None] = mapped_column(Line(120, "machine_setting"))
     source: Mapped[str] = mapped_column(Line(120, "source"))
     at: Mapped[datetime]
     by: Mapped[str | None] = mapped_column(Line(80, "by"))

@@ -95,3 +95,31 @@ def test_what_is_built_keeps_its_stock_numbers_for_the_next_build(bench: Bench, 
     assert made.spec.end_b.fitting
     page = bench.get("/bench/build", params={"tag": made.number}).text
     assert re.search(r'name="end_a.fitting" value="(?i:TW-1204)"', page)
+
+
+def test_the_build_page_shows_the_crimp_card_or_that_the_parts_are_not_approved_together(
+    bench: Bench, store: Store
+) -> None:
+    store.keep_fitting(ROW)
+    named = {"end_a.fitting": "TW-1204", "hose.part": "TW 2W 12"}
+    assert (
+        "have no crimp card of their own. They are not approved together." in _preview(bench, **named)["said"]
+    )
+    card = {"hose_standard": "R2", "hose_dash": "-12", "hose_part": "TW 2W 12", "shell": "TW two-wire", "diameter_mm": "31",
+            "minus_mm": "0.2", "plus_mm": "0.2", "die": "31 set", "skive_outside_mm": "1 in", "source": "a chart"}  # fmt: skip
+    assert bench.submit("/bench/shop/crimps", card).status_code == 200
+    said = _preview(bench, **named)["said"]
+    assert (
+        "crimp diameter 31 mm +0.2 −0.2 mm (TW two-wire; source: a chart)" in said
+        and "Skive outside: 25.4 mm" in said
+    )
+    assert "not approved together" not in said
+
+
+def test_a_list_of_crimp_cards_is_imported_in_the_settings(bench: Bench, store: Store) -> None:
+    rows = "hose_standard,hose_dash,hose_part,shell,diameter_mm,minus_mm,plus_mm,source\nR2,12,TW 2W,TW two-wire,31,0.2,0.2,a chart\n"
+    assert (
+        bench.submit("/bench/shop/crimps/import", files={"file": ("c.csv", rows.encode())}).status_code == 200
+    )
+    [card] = store.crimps()
+    assert (card.hose_standard, card.hose_part, card.by) == ("SAE 100R2", "TW 2W", "manager")

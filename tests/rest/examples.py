@@ -34,6 +34,8 @@ ASKED_FOR: dict[str, Any] = {
     "length_mm": 1000,
 }
 """An end that no source rates, with its manufacturer's figure."""
+CRIMPS = "hose_standard,hose_dash,hose_part,shell,diameter_mm,minus_mm,plus_mm,die,source\n" \
+         "SAE 100R2,12,TW 2W 12,TW two-wire,31,0.2,0.2,31 set,fitting manufacturer's crimp chart\n"  # fmt: skip
 PRINTER = "Bench 1"
 LIST = "hose.standard,hose.dash,end_a.connection,end_a.dash,end_a.form,end_b.connection,end_b.dash,end_b.form,length_mm,qty\n" \
        "SAE 100R2,12,sae_37_flare,12,female_swivel,sae_37_flare,12,female_swivel,1250,2\n"  # fmt: skip
@@ -127,6 +129,7 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("GET /shop-values")
     ask("POST /shop-values/{value}/withdraw", {"reason": "read from the wrong column"}, value=1)
     ask("PUT /crimp-diameters", CRIMP)
+    ask("POST /crimp-diameters/import", files={"file": ("crimps.csv", CRIMPS.encode(), "text/csv")})
     ask("GET /crimp-diameters", params={"hose_dash": 12})
     crimp = {"end": "a", "measured_mm": 31.1, "shell": "F-12"}
     ask("POST /assemblies/{number}/crimps", {"crimps": [crimp]}, number=number)

@@ -24,7 +24,7 @@ from api.settings import Settings
 from tagger.store import Kind, Role, Store
 from tests.bench.served import serving
 from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url
-from tests.rest.examples import CRIMP, FITTINGS, LIST
+from tests.rest.examples import CRIMP, CRIMPS, FITTINGS, LIST
 from tests.volume import volume
 
 __all__ = ["postgresql_server", "postgresql_template", "postgresql_url", "sqlite_url"]
@@ -60,6 +60,10 @@ def store(request: pytest.FixtureRequest) -> Iterator[Store]:
 POSTS: dict[str, tuple[dict[str, Any], dict[str, Any]]] = {
     "/assemblies": ({"json": BODY}, {"json": {**BODY, "count": 2}}),
     "/runs": ({"json": {"rows": [BODY, BODY]}}, {"json": {"rows": [BODY]}}),
+    "/crimp-diameters/import": (
+        {"files": {"file": ("crimps.csv", CRIMPS.encode(), "text/csv")}},
+        {"files": {"file": ("crimps.csv", CRIMPS.replace("31,0.2", "32,0.2").encode(), "text/csv")}},
+    ),
     "/fittings/import": (
         {"files": {"file": ("fittings.csv", FITTINGS.encode(), "text/csv")}},
         {"files": {"file": ("fittings.csv", FITTINGS.replace("48.5", "49").encode(), "text/csv")}},

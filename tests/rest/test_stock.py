@@ -14,7 +14,7 @@ from api.rest.shared import EXAMPLE_SPEC
 from tagger.store import Role, Store
 from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url
 from tests.databases import url as database
-from tests.rest.examples import FITTING, FITTINGS
+from tests.rest.examples import CRIMPS, FITTING, FITTINGS
 
 __all__ = ["database", "postgresql_server", "postgresql_template", "postgresql_url", "sqlite_url"]
 
@@ -119,3 +119,31 @@ def test_the_exported_list_has_a_column_for_each_figure(api: httpx.Client) -> No
         "48.5",
         "",
     )
+
+
+def test_check_shows_the_crimp_card_and_says_what_is_not_approved_together(api: httpx.Client) -> None:
+    api.put("/fittings/TW-1204", json=FITTING).raise_for_status()
+    sent = {"files": {"file": ("crimps.csv", CRIMPS.encode(), "text/csv")}}
+    [kept] = api.post("/crimp-diameters/import", **sent).json()  # type: ignore[arg-type]
+    assert (kept["hose_part"], kept["die"], kept["diameter_mm"]) == ("TW 2W 12", "31 set", 31)
+    spec = {
+        **EXAMPLE_SPEC,
+        "hose": {"standard": "SAE 100R2", "dash": 12, "part": "TW 2W 12"},
+        "end_a": {"fitting": "TW-1204"},
+    }
+    cards = api.post("/check", json=spec).json()["crimp_cards"]
+    assert (cards["a"]["approved"], cards["a"]["card"]["die"], cards["b"]["approved"]) == (
+        True,
+        "31 set",
+        None,
+    )
+    other = {**spec, "hose": {**spec["hose"], "part": "TW 4W 12"}}  # type: ignore[dict-item]
+    cards = api.post("/check", json=other).json()["crimp_cards"]
+    assert cards["a"]["approved"] is False and "not approved together" in cards["a"]["message"]["text"]
+
+
+def test_a_list_of_crimp_cards_with_one_wrong_row_is_kept_out(api: httpx.Client, store: Store) -> None:
+    wrong = CRIMPS + "SAE 100R2,12,TW 2W 12,TW two-wire,wide,0.2,0.2,,a chart\n"
+    refused = api.post("/crimp-diameters/import", files={"file": ("crimps.csv", wrong.encode(), "text/csv")})
+    assert (refused.status_code, refused.json()["problems"][0]["field"]) == (422, "row 3.diameter_mm")
+    assert store.crimps() == []

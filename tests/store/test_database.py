@@ -78,7 +78,16 @@ def test_a_database_of_a_newer_version_is_left_alone(store: Store, url: str) -> 
 def _back(store: Store, *steps: str, version: int) -> None:
     """Puts the database back to what ``version`` of its tables made of it, from today's."""
     server = store.database.engine.dialect.name == "postgresql"
+    crimp = (
+        "hose_part",
+        "die",
+        "skive_outside_mm",
+        "skive_inside_mm",
+        "insertion_depth_mm",
+        "machine_setting",
+    )
     back = [
+        *(f"ALTER TABLE crimp DROP COLUMN {column}" for column in crimp),
         "DROP TRIGGER assembly_fixed ON assembly" if server else "DROP TRIGGER assembly_no_update",
         "DROP TABLE former_lot",
         "DROP TABLE void",

@@ -34,3 +34,19 @@ stock-cut-unknown = Zuschnittlänge: nicht bekannt. { $why }
 stock-insertion-mark = Einsteckmarke { SAY($end, case: "gen") }: { $depth } ab Schlauchende
 stock-cut-title = Zuschnittlänge
 stock-cut-hint = Geben Sie die Artikelnummern beider Armaturen ein.
+## Crimp card
+
+stock-card-length = Eine Länge im Pressblatt liegt zwischen 0 und { $most } mm.
+    .mend = Wert und Einheit prüfen.
+stock-card-not-approved = { $end }: Schlauch { $hose } und Armaturenserie { $series } haben kein eigenes Pressblatt. Sie sind nicht zusammen freigegeben. Teile mit Pressblatt verwenden oder das Pressblatt des Herstellers für dieses Paar eintragen.
+stock-card-no-fitting = { $end }: Geben Sie die Artikelnummer der Armatur ein, um ihr Pressblatt zu sehen.
+stock-card-no-series = { $end }: { $number } hat in der Liste keine Armaturenserie, daher ist das Pressblatt nicht bekannt. Tragen Sie dort die Serie ein.
+stock-card-no-part = { $end }: Geben Sie die Artikelnummer des Schlauchs ein, um das Pressblatt zu sehen.
+stock-insertion-differs = { $end }: Die Einstecktiefe von { $number } ist { $fitting } in der Liste der Armaturen, aber { $card } im Pressblatt. Vor dem Zuschneiden beide mit den Herstellerdaten abgleichen.
+stock-card-crimp = { $end }: Pressmaß { $diameter } mm +{ $plus } −{ $minus } mm ({ $series }; Quelle: { $source })
+stock-card-die = Pressbacke: { $die }
+stock-card-skive-outside = Außen schälen: { $length } mm
+stock-card-skive-inside = Innen schälen: { $length } mm
+stock-card-insertion = Einstecktiefe: { $length } mm
+stock-card-setting = Einstellung der Presse: { $setting }
+stock-card-title = Pressblatt

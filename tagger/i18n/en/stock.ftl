@@ -34,3 +34,19 @@ stock-cut-unknown = Cut length: not known. { $why }
 stock-insertion-mark = Insertion mark of { SAY($end, case: "of") }: { $depth } from the hose end
 stock-cut-title = Cut length
 stock-cut-hint = Enter the stock numbers of both fittings.
+## Crimp card
+
+stock-card-length = A length on a crimp card must be 0 to { $most } mm.
+    .mend = Check the value and its unit.
+stock-card-not-approved = { SAY($end, case: "start") }: hose { $hose } and fitting series { $series } have no crimp card of their own. They are not approved together. Use parts that have a crimp card, or add the manufacturer's card for this pair.
+stock-card-no-fitting = { SAY($end, case: "start") }: enter the stock number of the fitting to see its crimp card.
+stock-card-no-series = { SAY($end, case: "start") }: { $number } has no fitting series in the list, so its crimp card is not known. Enter the series there.
+stock-card-no-part = { SAY($end, case: "start") }: enter the part number of the hose to see its crimp card.
+stock-insertion-differs = { SAY($end, case: "start") }: the insertion depth of { $number } is { $fitting } in the list of fittings, but { $card } on the crimp card. Check both with the manufacturer's data before you cut.
+stock-card-crimp = { SAY($end, case: "start") }: crimp diameter { $diameter } mm +{ $plus } −{ $minus } mm ({ $series }; source: { $source })
+stock-card-die = Die: { $die }
+stock-card-skive-outside = Skive outside: { $length } mm
+stock-card-skive-inside = Skive inside: { $length } mm
+stock-card-insertion = Insertion depth: { $length } mm
+stock-card-setting = Machine setting: { $setting }
+stock-card-title = Crimp card

@@ -34,3 +34,19 @@ stock-cut-unknown = Longitud de corte: no se conoce. { $why }
 stock-insertion-mark = Marca de inserción { SAY($end, case: "of") }: { $depth } desde el extremo de la manguera
 stock-cut-title = Longitud de corte
 stock-cut-hint = Indique las referencias de los dos racores.
+## Crimp card
+
+stock-card-length = Una longitud de la ficha de prensado va de 0 a { $most } mm.
+    .mend = Compruebe el valor y la unidad.
+stock-card-not-approved = { SAY($end, case: "start") }: la manguera { $hose } y la serie de racor { $series } no tienen ficha de prensado propia. No están homologadas juntas. Use componentes con ficha o añada la del fabricante para esta pareja.
+stock-card-no-fitting = { SAY($end, case: "start") }: indique la referencia del racor para ver su ficha de prensado.
+stock-card-no-series = { SAY($end, case: "start") }: { $number } no tiene serie en la lista, así que no se conoce su ficha de prensado. Indique allí la serie.
+stock-card-no-part = { SAY($end, case: "start") }: indique la referencia de la manguera para ver su ficha de prensado.
+stock-insertion-differs = { SAY($end, case: "start") }: la profundidad de inserción de { $number } es { $fitting } en la lista de racores, pero { $card } en la ficha de prensado. Compruebe ambas con los datos del fabricante antes de cortar.
+stock-card-crimp = { SAY($end, case: "start") }: diámetro de prensado { $diameter } mm +{ $plus } −{ $minus } mm ({ $series }; fuente: { $source })
+stock-card-die = Mordaza: { $die }
+stock-card-skive-outside = Pelado exterior: { $length } mm
+stock-card-skive-inside = Pelado interior: { $length } mm
+stock-card-insertion = Profundidad de inserción: { $length } mm
+stock-card-setting = Ajuste de la prensa: { $setting }
+stock-card-title = Ficha de prensado

@@ -34,3 +34,19 @@ stock-cut-unknown = Longueur de coupe : non connue. { $why }
 stock-insertion-mark = Repère d'insertion { SAY($end, case: "of") } : { $depth } depuis le bout du tuyau
 stock-cut-title = Longueur de coupe
 stock-cut-hint = Indiquez les références des deux embouts.
+## Crimp card
+
+stock-card-length = Une longueur de fiche de sertissage va de 0 à { $most } mm.
+    .mend = Vérifiez la valeur et son unité.
+stock-card-not-approved = { SAY($end, case: "start") } : le tuyau { $hose } et la série d'embout { $series } n'ont pas de fiche de sertissage propre. Ils ne sont pas homologués ensemble. Utilisez des composants qui ont une fiche, ou ajoutez celle du fabricant pour cette paire.
+stock-card-no-fitting = { SAY($end, case: "start") } : indiquez la référence de l'embout pour voir sa fiche de sertissage.
+stock-card-no-series = { SAY($end, case: "start") } : { $number } n'a pas de série d'embout dans la liste ; sa fiche de sertissage n'est donc pas connue. Indiquez-y la série.
+stock-card-no-part = { SAY($end, case: "start") } : indiquez la référence du tuyau pour voir sa fiche de sertissage.
+stock-insertion-differs = { SAY($end, case: "start") } : la profondeur d'insertion de { $number } est de { $fitting } dans la liste des embouts, mais de { $card } sur la fiche de sertissage. Vérifiez les deux auprès des données du fabricant avant de couper.
+stock-card-crimp = { SAY($end, case: "start") } : diamètre de sertissage { $diameter } mm +{ $plus } −{ $minus } mm ({ $series } ; source : { $source })
+stock-card-die = Mors : { $die }
+stock-card-skive-outside = Dénudage extérieur : { $length } mm
+stock-card-skive-inside = Dénudage intérieur : { $length } mm
+stock-card-insertion = Profondeur d'insertion : { $length } mm
+stock-card-setting = Réglage de la presse : { $setting }
+stock-card-title = Fiche de sertissage
