@@ -107,7 +107,7 @@ def test_the_maximum_temperature_is_the_one_entered_else_the_hoses_with_that_flu
 
 
 def test_a_figure_given_beyond_the_hoses_limits_is_never_above_its_rating_within_them() -> None:
-    found = checked(max_temperature_c=150, working_pressure=LETTER | {"value_bar": 340})
+    found = checked(max_temperature_c=150, working_pressure=LETTER | {"value_bar": 340, "confirmed": True})
     assert found.working_pressure.value_bar == 100
     (said,) = [w.message for w in found.warnings if w.message.id == "trade-pressure-beyond-hose"]
     assert "100 bar" in str(said) and "340 bar" in str(said)
