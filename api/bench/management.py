@@ -48,6 +48,7 @@ def shop_with(
         tokens=store.tokens(),
         crimps=store.crimps(),
         recipes=store.recipes(),
+        values=store.shop_rows(ended=True),
         roles=list(Role),
         standards=list(tables_of(request).standards),
         secret=secret,
@@ -142,6 +143,16 @@ def import_crimps(request: Request, me: Manager, form: OwnForm) -> Response:
         cells = shop_files.cells_of(file)
         cards = shop_lists.read_rows(cells, crimp_cards.COLUMNS, lambda row: crimp_cards.card_of(row, tables))
         store_of(request).keep_crimps(cards, by=me.person.name)
+    except TaggerError as error:
+        return shop_with(request, error.problems)
+    return go("/bench/shop?note=saved")
+
+
+@router.post("/shop/values/{value}/withdraw")
+def withdraw_value(request: Request, me: Manager, form: OwnForm, value: int) -> Response:
+    """A value of the shop's is not to be used any more; it stays in the list with the reason."""
+    try:
+        store_of(request).withdraw_shop_row(value, str(form.get("reason") or ""), by=me.person.name)
     except TaggerError as error:
         return shop_with(request, error.problems)
     return go("/bench/shop?note=saved")

@@ -13,9 +13,11 @@ from api.rest.problem import RESPONSES, there
 from api.rest.shared import Answer, AsBuilder, AsManager, Request_, SpecIn, TheStore, spec_of
 from api.web.language import translator_of
 from api.web.state import tables_of
+from tagger.code import number as tag_number
 from tagger.errors import TaggerError
 from tagger.i18n import Translator
 from tagger.store import KeptRow
+from tagger.store.overrated import every_overrated
 from tagger.trade import keeping
 
 router = APIRouter(responses=RESPONSES, tags=["shop values"])
@@ -53,6 +55,33 @@ class WithdrawValueIn(Request_):
     """Why the value is not to be used any more."""
 
     reason: Annotated[str, Field(min_length=1, max_length=200)]
+
+
+class OverratedOut(Answer):
+    """An assembly rated above what the tables of today allow; ``now_bar`` null: no pressure applies."""
+
+    number: str
+    was_bar: float
+    now_bar: float | None
+    customer: str | None
+    machine: str | None
+    message: dict[str, Any]
+
+
+@router.get("/overrated", tags=["assemblies"], summary="List assemblies rated above today's tables")
+def overrated(request: Request, store: TheStore, token: AsBuilder) -> list[OverratedOut]:
+    t = translator_of(request)
+    return [
+        OverratedOut(
+            number=tag_number.format(item.number),
+            was_bar=found.was_bar,
+            now_bar=found.now_bar,
+            customer=item.customer,
+            machine=item.machine,
+            message=t.as_json(found.message),
+        )
+        for item, found in every_overrated(store, tables_of(request))
+    ]
 
 
 @router.get("/shop-values", summary="List the shop's own values")

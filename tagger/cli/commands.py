@@ -282,15 +282,11 @@ def correct(a: argparse.Namespace, t: Translator) -> Answer:
 def overrated(_: argparse.Namespace, t: Translator) -> Answer:
     """Registered assemblies whose pressure stands above what today's tables allow, with the reason."""
     from tagger.code.number import format as shown
-    from tagger.trade import present
+    from tagger.store.overrated import every_overrated
 
     rows, lines = [], []
     with open_store() as store:
-        tables = shop_tables(store)
-        for item in store.every():
-            high = present.overrated(item.content, tables, item.spec)
-            if high is None:
-                continue
+        for item, high in every_overrated(store, shop_tables(store)):
             number = shown(item.number)
             rows.append(
                 {

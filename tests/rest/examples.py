@@ -128,6 +128,7 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("POST /shop-values", {"spec": ASKED_FOR})
     ask("GET /shop-values")
     ask("POST /shop-values/{value}/withdraw", {"reason": "read from the wrong column"}, value=1)
+    ask("GET /overrated")
     ask("PUT /crimp-diameters", CRIMP)
     ask("POST /crimp-diameters/import", files={"file": ("crimps.csv", CRIMPS.encode(), "text/csv")})
     ask("GET /crimp-diameters", params={"hose_dash": 12})
