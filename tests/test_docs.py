@@ -35,11 +35,11 @@ def test_every_command_is_in_the_readme(command: str) -> None:
 
 
 def test_every_command_in_the_readme_exists() -> None:
-    named = set(re.findall(r"`tagger (\w+)", _text("README.md")))
+    named = set(re.findall(r"`tagger ([\w-]+)", _text("README.md")))
     assert named <= set(_commands())
 
 
-@pytest.mark.parametrize("line", re.findall(r"`tagger (\w+[^`]*)`", _text("README.md")))
+@pytest.mark.parametrize("line", re.findall(r"`tagger ([\w-]+[^`]*)`", _text("README.md")))
 def test_every_command_is_called_as_the_readme_prints_it(line: str) -> None:
     make_parser().parse_args(line.replace("...", "").split())
 
