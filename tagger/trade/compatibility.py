@@ -5,7 +5,7 @@ from __future__ import annotations
 from tagger import phrases
 from tagger.errors import Problem, TradeError
 from tagger.messages import Message, Value, length
-from tagger.spec import AssemblySpec, End, Form, Hose, Sizing
+from tagger.spec import AssemblySpec, End, Fluid, Form, Hose, Sizing
 from tagger.trade import geometry, layline
 from tagger.trade import rows as row
 from tagger.trade.results import Warning_
@@ -61,10 +61,27 @@ def _not_a_form(end: End, family: row.Family) -> Message:
     return Message("trade-not-a-form", form=form, connection=connection, forms=forms)
 
 
+def _no_hydraulic_hose(spec: AssemblySpec, other: row.OtherHose) -> list[Problem]:
+    """Why a hose for something else than hydraulics cannot be used so; none where its manufacturer rates it
+    and what flows is what it carries. A water-jetting hose is never rated: it keeps less to burst."""
+    said: dict[str, Value] = {"standard": other.names, "carries": Message(f"trade-carries-{other.carries}")}
+    if other.carries == "jetting":
+        return [
+            Problem("hose.standard", spec.hose.standard, Message("trade-jetting-hose", standard=other.names))
+        ]
+    if spec.hose.rating is None and spec.working_pressure is None:
+        return [Problem("hose.standard", spec.hose.standard, Message("trade-other-hose", **said))]
+    if other.fluids and (spec.fluid or Fluid.MINERAL_OIL) not in other.fluids:
+        return [Problem("fluid", spec.fluid, Message("trade-other-hose-fluid", **said))]
+    return []
+
+
 def _hose_problems(spec: AssemblySpec, tables: Tables) -> list[Problem]:
     hose = spec.hose
     standard = tables.standard_of(hose.standard)
     if standard is None:
+        if other := layline.others(hose.standard, tables):
+            return _no_hydraulic_hose(spec, other[0])
         if spec.working_pressure is not None or hose.rating is not None or tables.pressures_of(hose):
             return []
         standards, alike = tuple(tables.standards), layline.nearest(hose.standard, tables)

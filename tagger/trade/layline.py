@@ -17,6 +17,7 @@ from typing import Any
 
 from tagger.messages import Message
 from tagger.spec import Hose
+from tagger.trade import rows as row
 from tagger.trade.rating import hose_rating
 from tagger.trade.tables import Tables, compact_name
 
@@ -64,7 +65,7 @@ def read(text: str, tables: Tables) -> LayLine:
     year, line = _taken(_YEAR, line)
     code, line = _taken(_DATE, line)
     standards, letters, rest = _standards(line, pressures, tables)
-    named = _named(line, tables)
+    named = tuple(dict.fromkeys(other.names for other in others(line, tables)))
     if not standards and not named:
         standards, letters, rest = _standards(line, pressures, tables, short=True)
     dash, dn, notes = _size(rest, standards, tables)
@@ -217,12 +218,11 @@ def _iso_18752(line: str, pressures: list[float], tables: Tables) -> tuple[str |
     return None, line
 
 
-def _named(line: str, tables: Tables) -> tuple[str, ...]:
-    """Hoses that a mark in the line names, and that are no hydraulic hoses of the tables."""
-    compact = compact_name(line)
-    found = [r for r in tables.lay_line_marks if r.mark in compact]
-    longest = [r for r in found if not any(r.mark != o.mark and r.mark in o.mark for o in found)]
-    return tuple(dict.fromkeys(r.names for r in longest))
+def others(text: str, tables: Tables) -> tuple[row.OtherHose, ...]:
+    """The hoses named in a text that are no hydraulic ones: air brake, fuel, gas, steam and the like."""
+    compact = compact_name(text)
+    found = [r for r in tables.other_hoses if r.mark in compact]
+    return tuple(r for r in found if not any(r.mark != o.mark and r.mark in o.mark for o in found))
 
 
 def _size(
@@ -241,8 +241,8 @@ def _size(
         return None, None, (Message("trade-layline-sizes", sizes=sizes),)
     dash = next(iter(meant), None)
     if tube:
-        row = tables.bores.get(("tube", dash or 0))
-        return dash, row.bore_mm if row else None, ()
+        bore = tables.bores.get(("tube", dash or 0))
+        return dash, bore.bore_mm if bore else None, ()
     dn = bores[0].nominal_mm if bores else None
     if dash is not None and dn is None and standards:
         dn = next((r.nominal_mm for r in tables.lay_line_sizes if r.dash == dash), None)

@@ -139,11 +139,16 @@ class LayLineSize:
 
 
 @dataclass(frozen=True, slots=True)
-class LayLineMark:
-    """A mark of a lay line (without case, spaces and punctuation) that names a hose which is no hydraulic one."""
+class OtherHose:
+    """A hose that is no hydraulic one, by a mark of its name or lay line (without case, spaces and punctuation).
+
+    ``carries`` is the id of what it is for; ``fluids`` those that it may carry, empty where none is known here.
+    """
 
     mark: str
     names: str
+    carries: str
+    fluids: tuple[str, ...]
     source: str
     confidence: str
 

@@ -48,7 +48,7 @@ FILES: dict[str, type[Any]] = {
     "hose_vacuum": row.HoseVacuumRow,
     "bores": row.Bore,
     "lay_line_sizes": row.LayLineSize,
-    "lay_line_marks": row.LayLineMark,
+    "other_hoses": row.OtherHose,
     "tightening": row.TighteningRow,
     "screw_classes": row.ScrewClass,
     "screw_torques": row.ScrewTorque,
@@ -81,7 +81,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "hose_vacuum": ("standard", "dash"),
     "bores": ("names", "dash"),
     "lay_line_sizes": ("printed",),
-    "lay_line_marks": ("mark",),
+    "other_hoses": ("mark",),
     "tightening": ("family", "size", "series", "part", "material", "screw", "screw_class"),
     "screw_classes": ("family",),
     "screw_torques": ("screw", "screw_class"),
@@ -121,7 +121,7 @@ class Tables:
     hose_vacuums: dict[tuple[str, str], tuple[row.HoseVacuumRow, ...]]
     bores: dict[tuple[str, int], row.Bore]
     lay_line_sizes: tuple[row.LayLineSize, ...]
-    lay_line_marks: tuple[row.LayLineMark, ...]
+    other_hoses: tuple[row.OtherHose, ...]
     tightening: dict[Connection, tuple[row.TighteningRow, ...]]
     screw_classes: dict[Connection, tuple[row.ScrewClass, ...]]
     screw_torques: dict[str, tuple[row.ScrewTorque, ...]]
@@ -193,7 +193,7 @@ class Tables:
             hose_vacuums=_grouped(raw["hose_vacuum"], lambda r: (r.standard, r.dash)),
             bores={(r.names, r.dash): r for r in raw["bores"]},
             lay_line_sizes=raw["lay_line_sizes"],
-            lay_line_marks=raw["lay_line_marks"],
+            other_hoses=raw["other_hoses"],
             tightening=_grouped(raw["tightening"], lambda r: r.family),
             screw_classes=_grouped(raw["screw_classes"], lambda r: r.family),
             screw_torques=_grouped(raw["screw_torques"], lambda r: r.screw),

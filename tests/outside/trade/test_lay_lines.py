@@ -17,8 +17,6 @@ NO_HOSE = {"assembly mark", "SAE J517"}  # a mark of an assembly, or one field o
 WIDER = {"SAE J1527 / 33 CFR 183.540": "SAE J1527", "ISO 18752 AC class 350": "ISO 18752 350"}
 OTHERWISE = {
     "DN 10 | R6 | EN 854 | ISO 4079": "the row's 28 bar stand in a table, not in the line",
-    "100R14B-16": "not in the tables",
-    "EN 1762:2018 TYPE D | W.P 25 BAR": "not in the tables",
 }
 
 
@@ -52,5 +50,5 @@ def test_a_line_is_read_as_its_source_has_it(row: dict[str, str]) -> None:
     assert bool(_differs(row)) == (row["text"] in OTHERWISE)
 
 
-def test_36_of_39_lines_are_read_exactly() -> None:
-    assert (len(LINES), sum(not _differs(row) for row in LINES)) == (39, 36)
+def test_38_of_39_lines_are_read_exactly() -> None:
+    assert (len(LINES), sum(not _differs(row) for row in LINES)) == (39, 38)
