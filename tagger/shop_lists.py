@@ -17,7 +17,7 @@ from tagger.trade.tables import Tables
 
 T = TypeVar("T")
 Table = Sequence[Sequence[object]]
-_OF_AN_ASSEMBLY = ("lot", "fitting")
+_OF_AN_ASSEMBLY = ("lot", "fitting", "rating")
 FITTING_COLUMNS = (
     "stock_number", "fitting_series",
     *(f"end.{name}" for name in End.model_fields if name not in _OF_AN_ASSEMBLY),

@@ -33,6 +33,7 @@ from tagger.store.registering import register
 from tagger.trade import assess, given, grades, keeping
 from tagger.trade.cutting import Cut, cut
 from tagger.trade.fittings import problems as fitting_problems
+from tagger.trade.fittings import with_ratings
 from tagger.trade.likeforlike import Comparison, compare
 from tagger.trade.results import Assessment
 
@@ -93,6 +94,7 @@ def _read(request: Request, fields: dict[str, Any], template_name: str) -> View:
     fittings = store.fittings_of(wanted)
     if others := fitting_problems(wanted, fittings):
         return View(fields, tuple(others), wanted, ends=ends)
+    wanted = with_ratings(wanted, fittings)
     try:
         found = assess(wanted, tables)
         to_cut, cards = cut(wanted, fittings), store.crimp_cards(wanted, fittings)

@@ -106,7 +106,7 @@ class Assemblies(Part):
     ) -> list[str]:
         refuse_withdrawn_lots(session, [row.asked for row in rows])
         known_as = refuse_other_hoses(session, [row.asked for row in rows])
-        refuse_other_fittings(session, [row.asked.spec for row in rows])
+        refuse_other_fittings(session, [row.asked for row in rows])
         _refuse_unknown_orders(session, [row.asked for row in rows])
         changes = refuse_unread_changes(session, [row.asked for row in rows])
         now = self.now()

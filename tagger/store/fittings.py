@@ -8,13 +8,23 @@ from datetime import datetime
 from sqlalchemy import func, select
 from sqlalchemy.orm import Session
 
-from tagger.errors import Problem, StoreError, TaggerError
+from tagger.errors import Problem, SpecError, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.spec import AssemblySpec
 from tagger.store.base import Part, in_chunks
 from tagger.store.models import FittingRow
+from tagger.store.values import Registration
 from tagger.trade.cutting import cut
-from tagger.trade.fittings import Fitting, filled, named, numbers_in, refuse_others, stock_key
+from tagger.trade.fittings import (
+    Fitting,
+    filled,
+    named,
+    numbers_in,
+    rating_problems,
+    refuse_others,
+    stock_key,
+    with_ratings,
+)
 
 MOST_FITTINGS = 20_000
 
@@ -99,25 +109,27 @@ class Fittings(Part):
         fittings = self.fittings_named(numbers)
         spec = AssemblySpec.read(filled(data, fittings))
         refuse_others(spec, fittings)
-        return spec
+        return with_ratings(spec, fittings)
 
 
-def refuse_other_fittings(session: Session, specs: Sequence[AssemblySpec]) -> None:
-    """Raises SpecError where a spec's stock number is not kept, or is another end than the spec's, and
-    TradeError where the assembly is no longer than the cut-offs of its fittings.
+def refuse_other_fittings(session: Session, rows: Sequence[Registration]) -> None:
+    """Raises SpecError where a spec's stock number is not kept, is another end than the spec's, or is rated
+    below the working pressure; TradeError where the assembly is no longer than the cut-offs of its fittings.
 
     Problems name the row, counted from 1, where there is more than one.
     """
-    keys = list(dict.fromkeys(key for spec in specs for key in named(spec)))
+    keys = list(dict.fromkeys(key for row in rows for key in named(row.spec)))
     if not keys:
         return
     known = _newest(session, keys)
-    for place, spec in enumerate(specs, 1):
+    for place, row in enumerate(rows, 1):
         try:
-            refuse_others(spec, known)
-            cut(spec, known)
+            refuse_others(row.spec, known)
+            cut(row.spec, known)
+            if low := rating_problems(row.spec, row.assessment.working_pressure.value_bar, known):
+                raise SpecError(low)
         except TaggerError as error:
-            raise error.within(f"row {place}") if len(specs) > 1 else error from None
+            raise error.within(f"row {place}") if len(rows) > 1 else error from None
 
 
 def _newest(session: Session, keys: Sequence[str]) -> dict[str, Fitting]:

@@ -13,8 +13,8 @@ from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationEr
 
 from tagger import phrases
 from tagger.errors import Problem, SpecError, problems_of
-from tagger.messages import Message, length
-from tagger.spec import AssemblySpec, End, PressureBar, SpecValueError
+from tagger.messages import Message, length, pressure
+from tagger.spec import AssemblySpec, End, GivenRating, PressureBar, SpecValueError
 from tagger.units import read_length_mm
 
 
@@ -27,7 +27,7 @@ class CutOff(StrEnum):
 
 _Mm = Annotated[float, BeforeValidator(lambda value: round(read_length_mm(value), 1)), Field(gt=0, le=1000)]
 _Text = Annotated[str, Field(min_length=1, max_length=120)]
-_NOT_COMPARED = ("lot", "fitting")
+_NOT_COMPARED = ("lot", "fitting", "rating")
 
 
 class Fitting(BaseModel):
@@ -49,14 +49,14 @@ class Fitting(BaseModel):
     insertion_depth_mm: _Mm | None = None
     source: _Text | None = None
     rating_bar: Annotated[PressureBar, Field(gt=0, le=1000)] | None = None
-    rating_source: _Text | None = None
+    rating_source: Annotated[str, Field(min_length=1, max_length=80)] | None = None
     note: Annotated[str, Field(max_length=200)] | None = None
 
     @model_validator(mode="after")
     def _whole(self) -> Fitting:
-        if self.end.fitting is not None or self.end.lot is not None:
-            field = "end.lot" if self.end.fitting is None else "end.fitting"
-            raise SpecValueError(field, self.end.fitting or self.end.lot, Message("stock-not-of-a-row"))
+        for name in _NOT_COMPARED:
+            if getattr(self.end, name) is not None:
+                raise SpecValueError(f"end.{name}", None, Message("stock-not-of-a-row"))
         if (self.cut_off_mm is None) != (self.cut_off_kind is None):
             field = "cut_off_kind" if self.cut_off_kind is None else "cut_off_mm"
             kinds = tuple(map(str, CutOff))
@@ -143,6 +143,38 @@ def _kept(fitting: Fitting, given: Mapping[str, Any]) -> dict[str, Any]:
     if "shape" in given:
         left_out.add("drop_mm")
     return {name: value for name, value in kept.items() if name not in left_out}
+
+
+def with_ratings(spec: AssemblySpec, fittings: Fittings) -> AssemblySpec:
+    """The spec with its fittings' own ratings, where none is entered for that end or a higher one is."""
+    update = {}
+    for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
+        fitting = fittings.get(stock_key(end.fitting)) if end.fitting else None
+        if fitting is None or fitting.rating_bar is None or fitting.rating_source is None:
+            continue
+        if end.rating is None or end.rating.value_bar > fitting.rating_bar:
+            own = GivenRating(value_bar=fitting.rating_bar, source=fitting.rating_source)
+            update[name] = end.model_copy(update={"rating": own})
+    return spec.model_copy(update=update)
+
+
+def rating_problems(spec: AssemblySpec, working_bar: float | None, fittings: Fittings) -> list[Problem]:
+    """Fittings whose own rating is below the working pressure of the assembly."""
+    found = []
+    for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
+        fitting = fittings.get(stock_key(end.fitting)) if end.fitting else None
+        if fitting is None or fitting.rating_bar is None or working_bar is None:
+            continue
+        if working_bar > fitting.rating_bar + 0.05:  # a tag carries pressures to 0.1 bar
+            wrong = Message(
+                "stock-rating-below",
+                number=fitting.stock_number,
+                rating=pressure(fitting.rating_bar),
+                source=fitting.rating_source or "",
+                pressure=pressure(working_bar),
+            )
+            found.append(Problem(f"{name}.fitting", end.fitting, wrong))
+    return found
 
 
 def problems(spec: AssemblySpec, fittings: Fittings) -> list[Problem]:

@@ -123,3 +123,11 @@ def test_a_list_of_crimp_cards_is_imported_in_the_settings(bench: Bench, store: 
     )
     [card] = store.crimps()
     assert (card.hose_standard, card.hose_part, card.by) == ("SAE 100R2", "TW 2W", "manager")
+
+
+def test_a_fittings_own_rating_limits_the_assembly_on_the_build_page(bench: Bench, store: Store) -> None:
+    store.keep_fitting(ROW.model_copy(update={"rating_bar": 100.0, "rating_source": "an invented sheet"}))
+    assert "100 bar" in _preview(bench, **{"end_a.fitting": "TW-1204"})["said"]
+    bench.submit("/bench/build", {**HOSE, "end_a.fitting": "TW-1204", "key": "k"})
+    [made] = store.find().assemblies
+    assert made.content.working_pressure_bar == 100

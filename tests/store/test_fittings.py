@@ -7,6 +7,7 @@ import pytest
 from tagger.errors import SpecError, StoreError, TaggerError
 from tagger.spec import AssemblySpec
 from tagger.store import Store
+from tagger.trade import assess
 from tagger.trade.fittings import Fitting, read_fitting
 from tests.store.samples import assessment, spec
 
@@ -104,3 +105,41 @@ def test_nothing_is_registered_that_is_no_longer_than_its_cut_offs(store: Store)
     short = _with("TW-1204").model_copy(update={"length_mm": 48.0})
     with pytest.raises(TaggerError, match="not longer than its two ends"):
         store.register(short, assessment())
+
+
+RATED = ROW.model_copy(update={"rating_bar": 100.0, "rating_source": "an invented sheet"})
+
+
+def test_a_fittings_own_lower_rating_limits_the_assembly(store: Store) -> None:
+    store.keep_fitting(RATED)
+    read = store.read_spec({**spec().as_dict(), "end_a": {"fitting": "TW-1204"}})
+    found = assess(read).working_pressure
+    assert (found.value_bar, found.limited_by, found.source) == (100, "end_a", "an invented sheet")
+
+
+def test_a_higher_figure_entered_for_the_end_does_not_lift_the_fittings_own(store: Store) -> None:
+    store.keep_fitting(RATED)
+    entered = {"value_bar": 400, "source": "typed in a hurry"}
+    read = store.read_spec({**spec().as_dict(), "end_a": {"fitting": "TW-1204", "rating": entered}})
+    assert read.end_a.rating is not None and read.end_a.rating.value_bar == 100
+
+
+def test_nothing_is_registered_above_the_rating_of_its_fitting(store: Store) -> None:
+    store.keep_fitting(RATED)
+    asked = _with("TW-1204")
+    with pytest.raises(SpecError, match=r"end_a\.fitting: .*rated 100 bar .*below the working pressure"):
+        store.register(asked, assess(asked))
+    read = store.read_spec(asked.as_dict())
+    [made] = store.register(read, assess(read))
+    assert made.content.working_pressure_bar == 100
+
+
+def test_a_rating_entered_for_the_end_makes_it_no_other_fitting(store: Store) -> None:
+    store.keep_fitting(ROW)
+    read = store.read_spec(
+        {
+            **spec().as_dict(),
+            "end_a": {**SWIVEL, "fitting": "TW-1204", "rating": {"value_bar": 90, "source": "a sheet"}},
+        }
+    )
+    assert read.end_a.rating is not None and read.end_a.rating.value_bar == 90

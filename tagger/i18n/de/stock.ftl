@@ -50,3 +50,5 @@ stock-card-skive-inside = Innen schälen: { $length } mm
 stock-card-insertion = Einstecktiefe: { $length } mm
 stock-card-setting = Einstellung der Presse: { $setting }
 stock-card-title = Pressblatt
+stock-rating-below = Armatur { $number } ist nur für { $rating } zugelassen (Quelle: { $source }), weniger als der Betriebsdruck dieser Schlauchleitung, { $pressure }.
+    .mend = Den zulässigen Druck der Armatur für dieses Ende eingeben, damit der niedrigere Wert gilt.

@@ -50,3 +50,5 @@ stock-card-skive-inside = Skive inside: { $length } mm
 stock-card-insertion = Insertion depth: { $length } mm
 stock-card-setting = Machine setting: { $setting }
 stock-card-title = Crimp card
+stock-rating-below = Fitting { $number } is rated { $rating } (source: { $source }), below the working pressure of this assembly, { $pressure }.
+    .mend = Enter the fitting's rating for that end, so that the lower value applies.

@@ -50,3 +50,5 @@ stock-card-skive-inside = Pelado interior: { $length } mm
 stock-card-insertion = Profundidad de inserción: { $length } mm
 stock-card-setting = Ajuste de la prensa: { $setting }
 stock-card-title = Ficha de prensado
+stock-rating-below = El racor { $number } admite { $rating } (fuente: { $source }), menos que la presión de trabajo de este latiguillo, { $pressure }.
+    .mend = Indique la presión admisible del racor en ese extremo, para que se aplique el valor más bajo.

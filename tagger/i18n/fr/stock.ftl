@@ -50,3 +50,5 @@ stock-card-skive-inside = Dénudage intérieur : { $length } mm
 stock-card-insertion = Profondeur d'insertion : { $length } mm
 stock-card-setting = Réglage de la presse : { $setting }
 stock-card-title = Fiche de sertissage
+stock-rating-below = L'embout { $number } est donné pour { $rating } (source : { $source }), moins que la pression de service de ce flexible, { $pressure }.
+    .mend = Indiquez la pression admissible de l'embout pour cette extrémité, afin que la valeur la plus basse s'applique.
