@@ -11,10 +11,11 @@ from starlette.datastructures import FormData, UploadFile
 from starlette.responses import Response, StreamingResponse
 
 from api.bench.page import NOT_FOUND, go, refused, render
-from api.shared import list_columns, list_import, spreadsheets
+from api.shared import list_columns, list_import, list_words, spreadsheets
 from api.shared.epcis import document_lines
 from api.shared.full_export import archive
 from api.web.identity import Counter, Manager, OwnForm
+from api.web.language import translator_of
 from api.web.state import settings_of, store_of, tables_of
 from tagger import lists
 from tagger.errors import Problem, SpecError, TaggerError
@@ -72,6 +73,7 @@ def _matching(
     key: str,
     dry: list_import.Dry | None = None,
 ) -> Response:
+    t = translator_of(request)
     return render(
         request,
         "match.html",
@@ -85,6 +87,12 @@ def _matching(
         columns=lists.columns(),
         key=key,
         dry=dry,
+        meanings={
+            word.column: sorted(
+                (t(list_words.named(word.column, v)), v) for v in list_words.values_of(word.column)
+            )
+            for word in (dry.words if dry else ())
+        },
         status=422 if dry and dry.problems else 200,
     )
 
@@ -96,7 +104,7 @@ def dry_run(request: Request, me: Counter, form: OwnForm) -> Response:
         cells, match = _sent(form)
     except SpecError as error:
         return _page(request, error.problems)
-    dry = _dry(request, cells, match)
+    dry = _dry(request, cells, match, _words(form))
     return _matching(request, str(form.get("name")), cells, match, str(form.get("key")), dry)
 
 
@@ -108,7 +116,7 @@ def run_list(request: Request, me: Counter, form: OwnForm) -> Response:
     except SpecError as error:
         return _page(request, error.problems)
     key, name = str(form.get("key")), str(form.get("name"))
-    dry = _dry(request, cells, match)
+    dry = _dry(request, cells, match, _words(form))
     if dry.problems:
         return _matching(request, name, cells, match, key, dry)
     try:
@@ -118,8 +126,22 @@ def run_list(request: Request, me: Counter, form: OwnForm) -> Response:
     return go(f"/bench/run/{made[0].run}?template={settings_of(request).label_template}")
 
 
-def _dry(request: Request, cells: list_import.Cells, match: list[str]) -> list_import.Dry:
-    return list_import.dry_run(cells, match, tables_of(request), date.today(), store_of(request))
+def _dry(
+    request: Request, cells: list_import.Cells, match: list[str], words: list_words.Choices
+) -> list_import.Dry:
+    return list_import.dry_run(cells, match, tables_of(request), date.today(), store_of(request), words)
+
+
+def _words(form: FormData) -> dict[tuple[str, str], str]:
+    """What was chosen for each word: the page sends its column, the word and the choice side by side."""
+    columns, theirs, ours = (
+        list(map(str, form.getlist(f"word_{part}"))) for part in ("column", "theirs", "ours")
+    )
+    return {
+        (column, word): value
+        for column, word, value in zip(columns, theirs, ours, strict=False)
+        if value in list_words.values_of(column)
+    }
 
 
 def _sent(form: FormData) -> tuple[list_import.Cells, list[str]]:

@@ -41,6 +41,15 @@ class CellProblem(FieldProblem):
     cell: str
 
 
+class WordOut(Answer):
+    """A word of the file and the value it is read as; "" for none, then ``nearest`` proposes three."""
+
+    column: str
+    theirs: str
+    ours: str
+    nearest: list[str]
+
+
 class DryOut(Answer):
     """``rows`` and ``pieces`` are those that are right; with no problems, what a run would register."""
 
@@ -48,6 +57,7 @@ class DryOut(Answer):
     rows: int
     pieces: int
     problems: list[CellProblem]
+    words: list[WordOut]
 
 
 @router.post("/lists/dry-run", summary="Check a list and return every problem with its cell (dry run)")
@@ -58,7 +68,10 @@ def dry_run(request: Request, token: AsCounter, file: TheFile, match: Match = No
     problems = [
         CellProblem(cell=cell, **FieldProblem.of(problem, t).model_dump()) for cell, problem in dry.problems
     ]
-    return DryOut(columns=columns, rows=len(dry.rows), pieces=dry.pieces, problems=problems)
+    words = [
+        WordOut(column=w.column, theirs=w.theirs, ours=w.ours, nearest=list(w.nearest)) for w in dry.words
+    ]
+    return DryOut(columns=columns, rows=len(dry.rows), pieces=dry.pieces, problems=problems, words=words)
 
 
 @router.post("/lists/run", status_code=201, summary="Register a list file (all rows or none)")

@@ -6,14 +6,14 @@ import datetime as dt
 import json
 import re
 import tempfile
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from openpyxl.utils import get_column_letter
 
-from api.shared import list_columns
+from api.shared import list_columns, list_words
 from tagger import lists
 from tagger.errors import Problem, SpecError, TaggerError
 from tagger.messages import Message
@@ -34,6 +34,7 @@ class Dry:
     rows: tuple[Registration, ...]
     numbers: tuple[int, ...]  # each row's number in the spreadsheet
     problems: tuple[tuple[str, Problem], ...]  # (cell, problem)
+    words: tuple[list_words.Reading, ...] = ()  # their words, and what each is taken for
 
     @property
     def pieces(self) -> int:
@@ -60,15 +61,29 @@ def read(name: str, data: bytes) -> Cells:
     return table
 
 
-def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date, store: Store) -> Dry:
+def dry_run(
+    table: Cells,
+    match: Sequence[str],
+    tables: Tables,
+    today: dt.date,
+    store: Store,
+    chosen_words: list_words.Choices | None = None,
+) -> Dry:
     """Reads every row, asks the trade and what the lots are known as; writes nothing.
 
-    Rows that are right are kept as well.
+    Rows that are right are kept as well. ``chosen_words``: what somebody chose a word to mean.
     """
+    words = list_words.readings(table, match, chosen_words or {})
+    meant = {(word.column, word.theirs): word.ours for word in words}
     chosen = [place for place, ours in enumerate(match) if ours]
     problems: list[tuple[str, Problem]] = []
     twice = sorted({ours for ours in match if ours and list(match).count(ours) > 1})
     problems += _of_the_heading(table[0], match)
+    problems += [
+        (f"{get_column_letter(word.place + 1)}{word.row}", _not_known(word))
+        for word in words
+        if not word.ours
+    ]
     units = [list_columns.unit_of(table[0][place], match[place]) for place in chosen]
     problems += [
         ("heading", Problem(ours, None, Message("papers-list-matched-twice", column=ours))) for ours in twice
@@ -84,13 +99,16 @@ def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date, 
         problems += _outside(place, cells, len(match))
         if all(cell in (None, "") for cell in here):
             continue
+        given = _in_our_words(dict(zip((match[c] for c in chosen), here, strict=True)), meant)
+        if given is None:  # a word that is told above, once for the whole list
+            continue
         try:
-            [listed] = lists.read_rows([[match[c] for c in chosen], here])
+            [listed] = lists.read_rows([[*given], [*given.values()]])
             text = json.dumps(listed.spec.as_dict(), sort_keys=True)
             known[text] = known.get(text) or assess(listed.spec, tables)
         except TaggerError as error:
             found = [_without_row(problem) for problem in error.problems]
-            found += _behind(found, dict(zip((match[c] for c in chosen), here, strict=True)), tables)
+            found += _behind(found, given, tables)
             problems += [(_cell(problem.field, place, match), problem) for problem in found]
             continue
         rows.append(
@@ -108,7 +126,29 @@ def dry_run(table: Cells, match: Sequence[str], tables: Tables, today: dt.date, 
     problems += [
         (_cell(problem.field, numbers[row], match), problem) for row, problem in store.lot_problems(rows)
     ]
-    return Dry(tuple(rows), tuple(numbers), tuple(problems))
+    return Dry(tuple(rows), tuple(numbers), tuple(problems), tuple(words))
+
+
+def _in_our_words(row: dict[str, object], meant: Mapping[tuple[str, str], str]) -> dict[str, object] | None:
+    """The row with our values for their words; None where one of them is not known."""
+    found = dict(row)
+    for column, cell in row.items():
+        word = (column, str(cell).strip())
+        if word not in meant:
+            continue
+        if not meant[word]:
+            return None
+        found[column] = meant[word]
+        size = column.replace(".connection", ".size")
+        if column.endswith(".connection") and list_words.size_in(cell) and not found.get(size):
+            found[size] = list_words.size_in(cell)
+    return found
+
+
+def _not_known(word: list_words.Reading) -> Problem:
+    nearest = tuple(list_words.named(word.column, value) for value in word.nearest)
+    wrong = Message("papers-list-word-not-known", word=word.theirs, nearest=nearest)
+    return Problem(word.column, word.theirs, wrong)
 
 
 def _of_the_heading(heading: Sequence[object], match: Sequence[str]) -> Iterator[tuple[str, Problem]]:

@@ -101,12 +101,12 @@ def test_plain_columns_are_matched_and_others_left_out(bench: Bench) -> None:
 
 def test_a_dry_run_names_every_problem_by_cell_and_writes_nothing(bench: Bench, store: Store) -> None:
     bad_length, bad_dash, bad_end = [*GOOD], [*GOOD], [*GOOD]
-    bad_length[8], bad_dash[3], bad_end[5] = "long", 7, "jic"
+    bad_length[8], bad_dash[3], bad_end[5] = "long", 7, "gas thread"
     bad_length[6] = 7
     _, form = _upload(bench, _xlsx(GOOD, bad_length, GOOD, bad_dash, bad_end))
     page = bench.submit("/bench/lists/dry", form)
     assert page.status_code == 422
-    assert re.findall(r'<td class="tagno">([A-Z]+\d+|row \d+)</td>', page.text) == ["I3", "G3", "D5", "F6"]
+    assert re.findall(r'<td class="tagno">([A-Z]+\d+|row \d+)</td>', page.text) == ["F6", "I3", "G3", "D5"]
     assert store.count() == 0
     refused = bench.submit("/bench/lists/run", form)
     assert refused.status_code == 422 and store.count() == 0
@@ -288,3 +288,39 @@ def test_a_cut_length_never_fills_the_overall_length(bench: Bench, store: Store)
     refused = bench.submit("/bench/lists/run", form)
     assert refused.status_code == 422 and store.count() == 0
     assert "not the overall length" in refused.text
+
+
+def test_words_of_the_trade_are_proposed_and_the_choice_is_shown(bench: Bench, store: Store) -> None:
+    row = "2SN,12,JIC,12,Female swivel,ORFS,12,swivel,900"
+    _, form = _upload(bench, f"{OWN},Length\n{row}\n{row}\n".encode(), "list.csv")
+    dry = bench.submit("/bench/lists/dry", form)
+    assert dry.status_code == 200, dry.text
+    assert '<option value="sae_37_flare" selected>' in dry.text
+    bench.submit("/bench/lists/run", form)
+    spec = store.find().assemblies[0].spec
+    assert [str(spec.end_a.connection), str(spec.end_a.form)] == ["sae_37_flare", "female_swivel"]
+    assert [str(spec.end_b.connection), str(spec.end_b.form)] == ["orfs", "female_swivel"]
+
+
+def test_a_tube_size_with_its_series_is_both_family_and_size(bench: Bench, store: Store) -> None:
+    heading = "Hose type,Dash,End A,end_a.form,End B,end_b.form,Length"
+    _, form = _upload(bench, f"{heading}\n4SP,10,20S,swivel,20S,swivel,900\n".encode(), "list.csv")
+    bench.submit("/bench/lists/run", form)
+    end = store.find().assemblies[0].spec.end_a
+    assert (str(end.connection), end.size) == ("din24_heavy", "20")
+
+
+def test_a_word_not_known_is_told_once_with_the_nearest_and_mended_in_the_page(
+    bench: Bench, store: Store
+) -> None:
+    row = "R2,12,jicc,12,female_swivel,orfs,12,female_swivel,900"
+    _, form = _upload(bench, f"{OWN},Length\n{row}\n{row}\n{row}\n".encode(), "list.csv")
+    dry = bench.submit("/bench/lists/dry", form)
+    assert dry.status_code == 422
+    assert re.findall(r'<td class="tagno">([A-Z]+\d+|row \d+)</td>', dry.text) == ["C2"]
+    [told] = re.findall(r"The nearest: ([^<]*)", dry.text)
+    assert "37° flare" in html.unescape(told) and "sae_45_flare" not in told
+    mended = {"word_column": "end_a.connection", "word_theirs": "jicc", "word_ours": "sae_37_flare"}
+    assert bench.submit("/bench/lists/dry", form | mended).status_code == 200
+    bench.submit("/bench/lists/run", form | mended)
+    assert store.count() == 3
