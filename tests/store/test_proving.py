@@ -198,7 +198,7 @@ def test_a_rating_that_is_known_is_not_replaced_by_one_given_with_the_test(store
 
 def test_no_rating_given_with_a_test_lifts_a_limit_of_fluid_or_heat(store: Store) -> None:
     hot = spec(max_temperature_c=200)
-    [made] = store.register(hot, assess(hot))
+    [made] = store.register(hot, assess(hot), reason="letter 3 of the manufacturer")
     with pytest.raises(StoreError, match="No working pressure applies"):
         store.record_proof_test(made.number, _test(rating_bar=150, rating_source="data sheet 9"))
 
