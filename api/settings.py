@@ -6,7 +6,7 @@ Each is read from the environment as TAGGER_<NAME>.
 from __future__ import annotations
 
 from enum import StrEnum
-from typing import Annotated
+from typing import Annotated, Literal
 
 from pydantic import BeforeValidator, ConfigDict, Field
 
@@ -38,6 +38,7 @@ class Settings(ShopSettings):
     shop_address: str = ""
 
     clocking_sense: ClockingSense = ClockingSense.STANDARD
+    length_unit: Literal["mm", "in"] = "mm"
 
     # telling others about order requests
     webhook_url: str = ""

@@ -159,6 +159,7 @@ _WRITTEN_DASH = re.compile(r"^\s*[-\u2010\u2011\u2012\u2013\u2212]?\s*(\d{1,2})\
 Dash = Annotated[int, _bounded(1, 63), BeforeValidator(_read_dash)]
 
 
+MAX_LENGTH_MM = 104_857  # what a tag has room for
 # Something unlikely that whoever enters it says is right; absent where nobody does.
 Tick = Annotated[bool | None, AfterValidator(lambda ticked: ticked or None)]
 
@@ -348,12 +349,14 @@ class AssemblySpec(_Value):
     """The whole spec of one finished assembly.
 
     ``vacuum_bar`` is how far below the atmosphere the inside may go: a suction line's rating, 0 to 1 bar.
+    ``length_confirmed``: the length is right although it is over 100 m.
     """
 
     hose: Hose
     end_a: End
     end_b: End
-    length_mm: Annotated[float, *_LENGTH, _bounded(10, 100_000)]
+    length_mm: Annotated[float, *_LENGTH, _bounded(10, MAX_LENGTH_MM)]
+    length_confirmed: Tick = None
     length_basis: LengthBasis = LengthBasis.SEALING_FACE
     clocking_deg: int | None = Field(default=None, ge=0, le=359)
     max_temperature_c: Annotated[float, *_TEMPERATURE, _bounded(-100, 400)] | None = None
@@ -430,7 +433,7 @@ class AssemblySpec(_Value):
         if pressure is not None:
             pressure = pressure.model_copy(update={"confirmed": None})
         plain = self.without_lots().without_ratings()
-        return plain.model_copy(update={"note": None, "working_pressure": pressure})
+        return plain.model_copy(update={"note": None, "working_pressure": pressure, "length_confirmed": None})
 
 
 class Basis(StrEnum):

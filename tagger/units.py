@@ -39,14 +39,28 @@ _FIGURE = re.compile(
 
 
 def read_length_mm(value: object) -> float:
-    """A length in mm; a bare number is mm.
+    """A length in mm; a bare number is mm, and a bare fraction is refused: nobody writes 49 1/4 mm.
 
     >>> read_length_mm("1 1/16 in")
     26.9875
     >>> read_length_mm("1.25 m"), read_length_mm(12)
     (1250.0, 12.0)
     """
-    return _read(value, _LENGTH, "mm", Message("spec-enter-length"))
+    return _read(value, _LENGTH, "mm", Message("spec-enter-length"), bare_fractions=False)
+
+
+def with_unit(text: str, unit: str) -> str:
+    """A typed length with the unit that it stands in where none is typed; any other text as it is.
+
+    A fraction never stands in mm.
+
+    >>> with_unit("49 1/4", "in"), with_unit("1250 mm", "in"), with_unit("49 1/4", "mm"), with_unit("40", "mm")
+    ('49 1/4 in', '1250 mm', '49 1/4', '40 mm')
+    """
+    if unit == "mm" and "/" in text:
+        return text
+    match = _FIGURE.match(text.replace("\u00a0", " "))
+    return f"{text} {unit}" if match and not (match["unit"] or match["unit2"]) else text
 
 
 def read_pressure_bar(value: object) -> float:
@@ -80,7 +94,9 @@ def read_temperature_c(value: object) -> float:
     return figure
 
 
-def _read(value: object, factors: dict[str, float], bare: str, enter: Message) -> float:
+def _read(
+    value: object, factors: dict[str, float], bare: str, enter: Message, *, bare_fractions: bool = True
+) -> float:
     def refuse(wrong: Message) -> UnitError:
         return UnitError(Problem("", value, wrong))
 
@@ -96,6 +112,8 @@ def _read(value: object, factors: dict[str, float], bare: str, enter: Message) -
     if match["top"]:
         if int(match["bottom"]) == 0:
             raise refuse(Message("spec-unit-over-zero", enter=enter))
+        if not match["unit"] and not bare_fractions:
+            raise refuse(Message("spec-unit-bare-fraction", fraction=value.strip()[:40]))
         figure = float(int(match["whole"] or 0) + Fraction(int(match["top"]), int(match["bottom"])))
         figure = -figure if match["sign"] == "-" else figure
     else:

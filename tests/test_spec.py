@@ -176,7 +176,7 @@ def test_text_that_is_not_json_is_refused_with_words() -> None:
         ("hose", "SAE 100R2", "This is not a JSON object (value: 'SAE 100R2'). Use a JSON object"),
         ("covers", "armour", "This is not a list (value: 'armour'). Use a JSON list"),
         ("length_mm", 5, "below the minimum of 10 mm (0.39 in) (value: 5). Enter 10 mm (0.39 in) or more."),
-        ("length_mm", "200 m", "above the maximum of 100000 mm (3937.01 in) (value: '200 m'). Enter 100000 mm (3937.01 in) or less."),
+        ("length_mm", "200 m", "above the maximum of 104857 mm (4128.23 in) (value: '200 m'). Enter 104857 mm (4128.23 in) or less."),
         ("end_b.drop_mm", 5000, "above the maximum of 400 mm"),
         ("max_temperature_c", 999, "above the maximum of 400 °C"),
         ("working_pressure", {"value_bar": 200, "source": "s" * 81}, "is longer than 80 characters"),

@@ -22,7 +22,7 @@ from tagger import drawing, phrases, spec
 from tagger.code import payload
 from tagger.errors import Problem, TaggerError
 from tagger.i18n import Translator
-from tagger.messages import Message, angle, length
+from tagger.messages import Figure, Message, angle, length
 from tagger.printing import layout
 from tagger.record import RECORD_FIELDS, recorded
 from tagger.record_tag import preview
@@ -83,7 +83,7 @@ def _read(request: Request, fields: dict[str, Any], template_name: str) -> View:
     settings, tables, t = settings_of(request), tables_of(request), translator_of(request)
     fields = forms.settled(fields, tables)
     try:
-        wanted = forms.spec_of(fields, settings.clocking_sense)
+        wanted = forms.spec_of(forms.in_unit(fields, settings.length_unit), settings.clocking_sense)
     except TaggerError as error:
         return View(fields, error.problems)
     ends = drawing.svg(
@@ -182,7 +182,8 @@ def _settled(fields: dict[str, Any]) -> dict[str, Any]:
     return {
         name: value
         for name, value in fields.items()
-        if name not in ("key", "covers", "end_b.same", "keep") and not name.endswith(".confirmed")
+        if name not in ("key", "covers", "end_b.same", "keep", "length_confirmed")
+        and not name.endswith(".confirmed")
     }
 
 
@@ -191,6 +192,11 @@ def _asks(shown: View) -> dict[str, Message]:
     asked = given.asks(shown.assessment) if shown.assessment else []
     same = bool(shown.fields["end_b.same"])
     return {ask.field: ask.message for ask in asked if not (same and ask.field == "end_b.rating")}
+
+
+def _readings(request: Request, shown: View) -> dict[str, Figure]:
+    """How the lengths and pressures of the page are read, in both systems of units."""
+    return forms.readings(forms.in_unit(shown.fields, settings_of(request).length_unit))
 
 
 @router.get("/build")
@@ -216,7 +222,7 @@ def build_preview(request: Request, me: Builder, form: OwnForm) -> Response:
             "html": html,
             "settled": _settled(shown.fields),
             "asks": {field: t(message) for field, message in _asks(shown).items()},
-            "readings": {name: t.figure(figure) for name, figure in forms.readings(shown.fields).items()},
+            "readings": {name: t.figure(figure) for name, figure in _readings(request, shown).items()},
             "problems": [problem.as_dict(t) for problem in (*shown.stops, *shown.problems)],
             "ask_lot_reason": shown.ask_lot_reason,
             "clocking": bool(shown.fields["end_a.shape"] != "straight" != shown.fields["end_b.shape"]),
@@ -305,7 +311,7 @@ def _shared(request: Request, shown: View) -> dict[str, Any]:
         "part": phrases.part,
         "cited": grades.cited,
         "where_from": tables_of(request).where_from,
-        "readings": forms.readings(shown.fields),
+        "readings": _readings(request, shown),
         "dial": _dial(request, said or 0),
         "clockwise": sense is ClockingSense.CLOCKWISE,
     }

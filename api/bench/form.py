@@ -15,12 +15,12 @@ from typing import Any
 
 from api.settings import ClockingSense
 from tagger.errors import Problem, SpecError, UnitError
-from tagger.messages import Figure, Message, pressure
+from tagger.messages import Figure, Message, length, pressure
 from tagger.record import RECORD_FIELDS, Record
 from tagger.spec import MAX_COUNT, AssemblySpec, Connection, Cover, Form, Hose, Sizing
 from tagger.trade import layline
 from tagger.trade.tables import Tables
-from tagger.units import read_pressure_bar, whole_number
+from tagger.units import read_length_mm, read_pressure_bar, whole_number, with_unit
 
 _END = (
     "connection",
@@ -38,6 +38,7 @@ _END = (
 _ENDS = ("end_a", "end_b")
 _RATING = ("value_bar", "source", "fluid", "max_temperature_c", "confirmed")
 _APPROVAL = ("max_temperature_c", "source")  # its fluid is the assembly's
+LENGTHS = ("length_mm", "end_a.drop_mm", "end_b.drop_mm")
 BLANK: dict[str, Any] = {
     **{f"{part}.rating.{name}": "" for part in ("hose", *_ENDS) for name in _RATING},
     **{f"hose.approval.{name}": "" for name in _APPROVAL}, "keep": "",
@@ -46,7 +47,7 @@ BLANK: dict[str, Any] = {
     **{f"{end}.{name}": value for end in _ENDS for name, value in (
         ("connection", "sae_37_flare"), ("form", "female_swivel"), ("shape", "straight"), ("material", "carbon_steel"))},
     "end_b.same": "1",
-    "length_mm": "", "length_basis": "sealing_face", "clocking_deg": "", "max_temperature_c": "", "vacuum_bar": "", "fluid": "",
+    "length_mm": "", "length_confirmed": "", "length_basis": "sealing_face", "clocking_deg": "", "max_temperature_c": "", "vacuum_bar": "", "fluid": "",
     "covers": [], "working_pressure.value_bar": "", "working_pressure.source": "", "working_pressure.confirmed": "", "note": "",
     **dict.fromkeys(RECORD_FIELDS, ""), "replaces": "", "order_reference": "", "count": "1",
     "built_on": "", "key": "",
@@ -84,6 +85,7 @@ def fields_of(spec: AssemblySpec, sense: ClockingSense) -> dict[str, Any]:
     fields["end_b.same"] = "1" if without_lot[0] == without_lot[1] else ""
     for name in ("length_mm", "length_basis", "max_temperature_c", "vacuum_bar", "fluid", "note"):
         fields[name] = _text(data.get(name))
+    fields["length_confirmed"] = "1" if data.get("length_confirmed") else ""
     fields["clocking_deg"] = _text(shown_clocking(spec.clocking_deg, sense))
     fields["covers"] = list(data.get("covers", []))
     for name in ("value_bar", "source"):
@@ -198,6 +200,11 @@ def size_for_hose(family: Connection, standard: str, dash: str, tables: Tables) 
     return fitting[0] if len(fitting) == 1 else ""
 
 
+def in_unit(fields: Mapping[str, Any], unit: str) -> dict[str, Any]:
+    """The same fields with the unit of the shop at each length that has none."""
+    return {**fields, **{name: with_unit(fields[name], unit) for name in LENGTHS if fields.get(name)}}
+
+
 def readings(fields: Mapping[str, Any]) -> dict[str, Figure]:
     """How the figures that are being typed are read, by field; none where they cannot be."""
     found: dict[str, Figure] = {}
@@ -213,6 +220,7 @@ def readings(fields: Mapping[str, Any]) -> dict[str, Figure]:
 _READ: tuple[tuple[str, Callable[[object], float], Callable[[float], Figure]], ...] = (
     ("working_pressure.value_bar", read_pressure_bar, pressure),
     *((f"{part}.rating.value_bar", read_pressure_bar, pressure) for part in ("hose", *_ENDS)),
+    *((name, read_length_mm, length) for name in LENGTHS),
 )
 
 
@@ -223,7 +231,17 @@ def spec_of(fields: Mapping[str, Any], sense: ClockingSense) -> AssemblySpec:
         "length_basis": fields["length_basis"] or "sealing_face",
         "covers": fields["covers"],
         **_given(
-            {name: fields[name] for name in ("length_mm", "max_temperature_c", "vacuum_bar", "fluid", "note")}
+            {
+                name: fields[name]
+                for name in (
+                    "length_mm",
+                    "length_confirmed",
+                    "max_temperature_c",
+                    "vacuum_bar",
+                    "fluid",
+                    "note",
+                )
+            }
         ),
     }
     data["hose"] |= _given({"dash": _whole(fields["hose.dash"])})
@@ -320,4 +338,4 @@ def _whole(text: str) -> int | str:
 
 
 def _text(value: Any) -> str:
-    return "" if value is None else f"{value:g}" if isinstance(value, float) else str(value)
+    return "" if value is None else f"{value:.10g}" if isinstance(value, float) else str(value)

@@ -11,7 +11,7 @@ from starlette.responses import HTMLResponse, Response
 from api.bench.page import render, spoken
 from api.web.identity import Builder
 from api.web.language import translator_of
-from api.web.state import tables_of, templates_of
+from api.web.state import settings_of, tables_of, templates_of
 from tagger import phrases
 from tagger.errors import Problem, TaggerError
 from tagger.i18n import Translator
@@ -19,6 +19,7 @@ from tagger.messages import Message
 from tagger.spec import Form, Series
 from tagger.trade.identifying.identify import Identification, Measurements, identify
 from tagger.trade.identifying.readings import CONES, FLANKS, ORIGINS, SEATS
+from tagger.units import with_unit
 
 router = APIRouter()
 _CHOSEN = ("form", "seat", "cone", "flank", "series", "origin", "cannot")
@@ -36,7 +37,7 @@ def identify_page(request: Request, me: Builder, end: str = "end_a", part: bool 
     if any(asked.values()):
         try:
             found = identify(
-                Measurements.read(**{k: v or None for k, v in asked.items()}), tables_of(request)
+                Measurements.read(**_measured(asked, settings_of(request).length_unit)), tables_of(request)
             )
         except TaggerError as error:
             problems = error.problems
@@ -48,6 +49,12 @@ def identify_page(request: Request, me: Builder, end: str = "end_a", part: bool 
         html = templates_of(request).get_template("bench/_identify.html").render(**spoken(request), **values)
         return HTMLResponse(html, headers={"Cache-Control": "no-store"})
     return render(request, "identify.html", title=Message("bench-identify"), here="build", **values)
+
+
+def _measured(asked: dict[str, str], unit: str) -> dict[str, str | None]:
+    """What was typed, with the unit of the shop at each length that has none."""
+    lengths = {name: with_unit(asked[name], unit) for name in FIELDS if name not in _HINTS}
+    return {name: value or None for name, value in (asked | lengths).items()}
 
 
 def offered(request: Request) -> dict[str, Any]:

@@ -25,6 +25,15 @@ router = APIRouter()
 
 def begin(request: Request) -> dict[str, Any]:
     """The fields to begin with, as the page's address asks. Raises TaggerError."""
+    return _in_mm(request, _begin(request))
+
+
+def _in_mm(request: Request, fields: dict[str, Any]) -> dict[str, Any]:
+    """Lengths of a spec are mm: said, where the shop reads a bare length as another unit."""
+    return fields if settings_of(request).length_unit == "mm" else forms.in_unit(fields, "mm")
+
+
+def _begin(request: Request) -> dict[str, Any]:
     store, sense, asked = store_of(request), settings_of(request).clocking_sense, request.query_params
     fields = forms.blank(date.today())
     if recipe := asked.get("recipe"):
@@ -73,7 +82,9 @@ def scan(request: Request, me: Builder, text: str = "") -> Response:
     """
     found, sense = look_up(store_of(request), text), settings_of(request).clocking_sense
     said = spoken(request)["said"]
-    return JSONResponse({"kind": found.kind, "fields": _fields(found, sense), "say": said(found.say)})
+    return JSONResponse(
+        {"kind": found.kind, "fields": _in_mm(request, _fields(found, sense)), "say": said(found.say)}
+    )
 
 
 def _fields(found: Scanned, sense: ClockingSense) -> dict[str, Any]:

@@ -19,6 +19,7 @@ from pydantic import ValidationError
 from api.scan import view
 from api.scan.pages import page
 from api.scan.visitor import Reader, reader_of
+from api.web.state import settings_of
 from tagger import phrases, units
 from tagger.errors import Problem, SpecError, TaggerError, problems_of
 from tagger.i18n import Translator
@@ -118,7 +119,7 @@ def measure(request: Request) -> Response:
     try:
         a, b = Picked.read(asked["a"]), Picked.read(asked["b"])
         if any(asked[key] for key in MEASURED):
-            found = identify(_measurements(asked), reader.tables)
+            found = identify(_measurements(_in_unit(asked, settings_of(request).length_unit)), reader.tables)
     except TaggerError as error:
         problems = error.problems
     wanted = found.measure_next.feature if found and found.measure_next else ""
@@ -158,6 +159,14 @@ def _without(asked: dict[str, str], wanted: str, state: dict[str, str]) -> str:
     known = {key: asked[key] for key in MEASURED if asked[key]}
     cannot = ",".join(word for word in (asked["cannot"], wanted) if word)
     return f"/identify?{urlencode({**state, **known, 'cannot': cannot})}"
+
+
+_LENGTHS = ("diameter", "tube_od", "hex", "flange_od", "bolt_spacing", "nose")
+
+
+def _in_unit(asked: dict[str, str], unit: str) -> dict[str, str]:
+    """What was typed, with the unit of the shop at each length that has none."""
+    return asked | {name: units.with_unit(asked[name], unit) for name in _LENGTHS}
 
 
 def _measurements(asked: dict[str, str]) -> Measurements:

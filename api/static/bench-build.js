@@ -80,6 +80,10 @@ function settle(found) {
   ask_for(found.asks);
   for (const said of form.querySelectorAll("[data-reading]")) said.textContent = found.readings[said.dataset.reading] ?? "";
   document.getElementById("lot-reason").hidden = !found.ask_lot_reason;
+  for (const box of form.querySelectorAll("[data-needs]")) {
+    const control = field(box.dataset.needs);
+    box.hidden = !control.checked && !found.problems.some((problem) => problem.field === box.dataset.needs);
+  }
   const wrong = new Map(found.problems.map((problem) => [problem.field, problem]));
   for (const note of form.querySelectorAll("[data-wrong]")) {
     const control = field(note.dataset.wrong);

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from tagger import phrases
+from tagger.errors import TradeError
 from tagger.messages import Message
 from tagger.spec import AssemblySpec
 from tagger.trade import (
@@ -44,6 +45,8 @@ def assess(
     bend, more = geometry.bend_radius(spec.hose, tables)
     warnings += more
     diameter = geometry.outside_diameter(spec.hose, tables)
+    if impossible := lengths.problems(spec, diameter.mm, tables):
+        raise TradeError(impossible)
     warnings += lengths.warnings(spec, bend.mm, diameter.mm, tables)
     warnings += motion.warnings(spec, tables)
     advice: list[EndAdvice] = []

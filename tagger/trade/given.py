@@ -63,8 +63,9 @@ def unconfirmed(spec: AssemblySpec, parts: Iterable[PartRating], tables: Tables)
 
 
 def as_registered(spec: AssemblySpec, tables: Tables) -> AssemblySpec:
-    """The spec of something that was registered with a working pressure: what was entered for it was confirmed
-    then, or is older than ticks; one that no hose can have does not count."""
+    """The spec of something that was registered: its length and the working pressure entered for it were confirmed
+    then, or are older than ticks; a pressure that no hose can have does not count."""
+    spec = spec.model_copy(update={"length_confirmed": True})
     override = spec.working_pressure
     if override is None:
         return spec

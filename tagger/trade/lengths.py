@@ -118,10 +118,48 @@ def quarter_bend_length(bend_radius_mm: float, hose_od_mm: float, straight: floa
     return math.pi / 2 * (bend_radius_mm + hose_od_mm / 2) + 2 * straight * hose_od_mm
 
 
+def problems(spec: AssemblySpec, hose_od_mm: float | None, tables: Tables) -> list[Problem]:
+    """Why the overall length cannot be: shorter than two crimped ends, or over 100 m and not confirmed."""
+    found = []
+    least = 2 * _crimped_end_mm(spec, hose_od_mm, tables)
+    if spec.length_mm < least:
+        rule = tables.rule("crimped_end_least")
+        short = Message("trade-length-under-ends", ends=length(round(least)), source=rule.source)
+        found.append(Problem("length_mm", spec.length_mm, short))
+    longest = tables.rule("length_unconfirmed_most").value
+    if spec.length_mm > longest and not spec.length_confirmed:
+        long = Message("trade-length-unconfirmed", length=length(spec.length_mm), most=length(longest))
+        found.append(Problem("length_confirmed", None, long))
+    return found
+
+
+def _crimped_end_mm(spec: AssemblySpec, hose_od_mm: float | None, tables: Tables) -> float:
+    """What a crimped end takes of the length at least, in mm; by the bore where the outside is not known."""
+    across = hose_od_mm if hose_od_mm is not None else tables.nominal_bore_mm(spec.hose)
+    return tables.rule("crimped_end_least").value * across
+
+
+def _free_hose(spec: AssemblySpec, hose_od_mm: float | None, tables: Tables) -> list[Warning_]:
+    """Said where less hose is left between the ends than the straight piece that each of them needs."""
+    if hose_od_mm is None:
+        return []
+    rule = tables.rule("straight_before_bend")
+    free = spec.length_mm - 2 * _crimped_end_mm(spec, hose_od_mm, tables)
+    needed = 2 * rule.value * hose_od_mm
+    if free >= needed:
+        return []
+    message = Message(
+        "trade-little-free-hose", free=length(round(free)), needed=length(round(needed)), source=rule.source
+    )
+    return [Warning_(code="little_free_hose", field="length_mm", message=message)]
+
+
 def warnings(
     spec: AssemblySpec, bend_radius_mm: float | None, hose_od_mm: float | None, tables: Tables
 ) -> list[Warning_]:
-    """A hose too short to bend at all is said to be: it can only be fitted straight."""
+    """A hose too short to bend at all is said to be: it can only be fitted straight; so is too little free hose."""
+    if found := _free_hose(spec, hose_od_mm, tables):
+        return found
     if bend_radius_mm is None or hose_od_mm is None:
         return []
     rule = tables.rule("straight_before_bend")

@@ -347,3 +347,37 @@ def test_psi_typed_as_bar_is_not_kept(bench: Bench, store: Store) -> None:
     refused = bench.submit("/bench/build", UNRATED | slip)
     assert refused.status_code == 422 and "does not rate the part here" in refused.text
     assert store.count() == 0 and store.shop_rows(ended=True) == []
+
+
+def test_a_length_is_read_aloud_and_a_fraction_without_a_unit_is_refused(bench: Bench, store: Store) -> None:
+    bare = {**HOSE, "length_mm": "49 1/4"}
+    answer = bench.submit("/bench/build/preview", bare).json()
+    assert "length_mm" not in answer["readings"]
+    assert [p["id"] for p in answer["problems"]] == ["spec-unit-bare-fraction"]
+    assert bench.submit("/bench/build", bare).status_code == 422 and store.count() == 0
+    said = bench.submit("/bench/build/preview", {**HOSE, "length_mm": "49 1/4 in"}).json()["readings"]
+    assert said["length_mm"] == "1251 mm (49 1/4 in)"
+
+
+def test_a_shop_that_works_in_inches_reads_bare_numbers_and_fractions_so(
+    settings: Settings, store: Store
+) -> None:
+    inches = settings.model_copy(update={"length_unit": "in"})
+    with serving(inches, store) as served, Bench(served.url, store, "manager") as bench:
+        bench.submit("/bench/build", {**HOSE, "length_mm": "49 1/4"})
+        bench.submit("/bench/build", {**HOSE, "length_mm": "40"})
+        second, first = store.find().assemblies
+        assert (first.spec.length_mm, second.spec.length_mm) == (1251.0, 1016)
+        again = bench.get(f"/bench/build?tag={first.number}").text
+        assert 'name="length_mm" value="1251 mm"' in again, "a copy is not read as inches"
+        page = bench.get("/bench/identify?form=male&thread_od=1 1/16&tpi=12&seat=37").text
+        assert "has no unit" not in page and "37" in page
+
+
+def test_over_100_m_is_built_with_a_tick(bench: Bench, store: Store) -> None:
+    fields = {**HOSE, "length_mm": "103 m"}
+    assert bench.submit("/bench/build", fields).status_code == 422
+    answer = bench.submit("/bench/build/preview", fields).json()
+    assert [p["field"] for p in answer["problems"]] == ["length_confirmed"]
+    assert bench.submit("/bench/build", {**fields, "length_confirmed": "1"}).status_code == 200
+    assert store.find().assemblies[0].spec.length_mm == 103_000

@@ -162,6 +162,7 @@ bench-field-end-hose_dash = Sprunggröße: Nippel für Dash
 bench-field-end-lot = Armaturencharge
 bench-field-length_mm = Gesamtlänge
 bench-field-length_basis = Gemessen
+bench-field-length_confirmed = Die Länge stimmt, obwohl sie über 100 m liegt
 bench-field-clocking_deg = Verdrehwinkel (°)
 bench-field-max_temperature_c = Höchste Temperatur
 bench-field-vacuum_bar = Höchster Unterdruck

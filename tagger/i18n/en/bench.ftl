@@ -162,6 +162,7 @@ bench-field-end-hose_dash = Jump size: tail for hose dash
 bench-field-end-lot = Fitting lot
 bench-field-length_mm = Overall length
 bench-field-length_basis = Measured
+bench-field-length_confirmed = The length is right although it is over 100 m
 bench-field-clocking_deg = Clocking angle (°)
 bench-field-max_temperature_c = Maximum temperature
 bench-field-vacuum_bar = Maximum vacuum

@@ -162,6 +162,7 @@ bench-field-end-hose_dash = Salto de tamaño: espiga para dash
 bench-field-end-lot = Lote de racores
 bench-field-length_mm = Longitud total
 bench-field-length_basis = Medida
+bench-field-length_confirmed = La longitud es correcta aunque supera 100 m
 bench-field-clocking_deg = Ángulo de orientación (°)
 bench-field-max_temperature_c = Temperatura máxima
 bench-field-vacuum_bar = Vacío máximo

@@ -162,6 +162,7 @@ bench-field-end-hose_dash = Embout réduit ou augmenté : tétine pour module
 bench-field-end-lot = Lot d'embouts
 bench-field-length_mm = Longueur totale
 bench-field-length_basis = Mesurée
+bench-field-length_confirmed = La longueur est juste bien qu'elle dépasse 100 m
 bench-field-clocking_deg = Angle d'orientation (°)
 bench-field-max_temperature_c = Température maximale
 bench-field-vacuum_bar = Dépression maximale
