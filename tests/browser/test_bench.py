@@ -319,6 +319,34 @@ def test_an_end_is_identified_by_measuring_without_leaving_the_page(bench: Page)
     expect(bench.locator("[name='hose.standard']")).to_have_value("SAE 100R2")
 
 
+def test_what_cannot_be_measured_is_answered_in_the_window_and_the_series_goes_with_the_end(
+    bench: Page,
+) -> None:
+    bench.get_by_role("link", name="Identify by measuring").first.click()
+    bench.select_option("#identify [name=form]", "male")
+    bench.get_by_label("Male thread, outside diameter").fill("22")
+    bench.get_by_label("pitch in mm").fill("1.5")
+    bench.select_option("#identify [name=seat]", "boss")
+    bench.get_by_role("button", name="Identify", exact=True).click()
+    found = bench.locator("#identified")
+    expect(found).to_contain_text("Measure next: series")
+    found.get_by_role("link", name="I cannot measure that").click()
+    expect(found).not_to_contain_text("Measure next:")
+    bench.select_option("#identify [name=series]", "S")
+    bench.get_by_role("button", name="Identify", exact=True).click()
+    bench.get_by_role("row").nth(1).get_by_role("link", name="End A").click()
+    expect(bench.locator("[name='end_a.series']")).to_have_value("S")
+
+
+def test_a_lay_line_typed_into_the_hose_field_fills_the_hose_once_the_field_is_left(bench: Page) -> None:
+    bench.locator("[name='hose.standard']").press_sequentially("SAE 100R2AT-12")
+    expect(bench.locator("[name='hose.dash']")).to_have_value("")
+    bench.locator("[name='length_mm']").focus()
+    expect(bench.locator("[name='hose.standard']")).to_have_value("SAE 100R2")
+    expect(bench.locator("[name='hose.dash']")).to_have_value("12")
+    expect(bench.locator("[name='hose.edition']")).to_have_value("AT")
+
+
 def test_the_page_answers_without_script_too(live: Live, open_page: OpenPage) -> None:
     page = _signed_in(live, open_page(viewport=DESK, java_script_enabled=False))
     page.fill("[name='hose.standard']", "4SP")
