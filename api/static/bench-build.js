@@ -117,6 +117,17 @@ function ask_for(asks) {
   document.getElementById("asks").hidden = !any;
 }
 
+// A value that is offered for a field: the field is opened, filled in and focused.
+answer.addEventListener("click", (event) => {
+  const offer = event.target.closest("[data-fill]");
+  if (!offer) return;
+  const control = field(offer.dataset.fill);
+  for (let box = control.closest("details"); box; box = box.parentElement.closest("details")) box.open = true;
+  control.value = offer.dataset.value;
+  control.focus();
+  soon();
+});
+
 function soon() {
   if (unanswered.hidden) outOfDate(true);
   clearTimeout(timer);

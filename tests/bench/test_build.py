@@ -381,3 +381,12 @@ def test_over_100_m_is_built_with_a_tick(bench: Bench, store: Store) -> None:
     assert [p["field"] for p in answer["problems"]] == ["length_confirmed"]
     assert bench.submit("/bench/build", {**fields, "length_confirmed": "1"}).status_code == 200
     assert store.find().assemblies[0].spec.length_mm == 103_000
+
+
+def test_a_jump_size_is_named_by_its_label_and_its_value_offered(bench: Bench) -> None:
+    fields = {**HOSE, "end_a.size": "8"}
+    html = unescape(bench.submit("/bench/build/preview", fields).json()["html"])
+    assert 'data-fill="end_a.hose_dash" data-value="12"' in html and "hose_dash)" not in html
+    assert "End A, Jump size: tail for hose dash" in html and "It is a jump size: use 12" in html
+    answer = bench.submit("/bench/build/preview", {**fields, "end_a.hose_dash": "12"}).json()
+    assert answer["problems"] == []

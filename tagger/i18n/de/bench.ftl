@@ -399,6 +399,7 @@ bench-view-notes = { $count } { $count ->
 bench-view-tag = Das Schild
 bench-view-sample = Musternummer. Die echte Nummer wird beim Registrieren vergeben.
 bench-view-needed = Noch nötig
+bench-build-jump-use = Es ist eine Sprunggröße: { $dash } verwenden
 
 ## Identify
 

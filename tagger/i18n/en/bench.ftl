@@ -399,6 +399,7 @@ bench-view-notes = { $count } { $count ->
 bench-view-tag = The tag
 bench-view-sample = Sample number. The real number is assigned when you register.
 bench-view-needed = Still needed
+bench-build-jump-use = It is a jump size: use { $dash }
 
 ## Identify
 

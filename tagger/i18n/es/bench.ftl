@@ -399,6 +399,7 @@ bench-view-notes = { $count } { $count ->
 bench-view-tag = La etiqueta
 bench-view-sample = Número de muestra. El número real se asigna al registrar.
 bench-view-needed = Falta por completar
+bench-build-jump-use = Es un salto de tamaño: usar { $dash }
 
 ## Identify
 

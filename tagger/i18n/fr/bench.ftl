@@ -399,6 +399,7 @@ bench-view-notes = { $count } { $count ->
 bench-view-tag = L'étiquette
 bench-view-sample = Numéro d'exemple. Le vrai numéro est attribué à l'enregistrement.
 bench-view-needed = À compléter
+bench-build-jump-use = L'embout est réduit ou augmenté : utiliser { $dash }
 
 ## Identify
 
