@@ -238,7 +238,8 @@ function fill(fields) {
 
 async function scanned(text, control, before) {
   const found = await (await fetch(`/bench/scan?text=${encodeURIComponent(text)}`)).json();
-  if (control && found.kind !== "unknown") control.value = before;
+  // A stock number typed into a lot field is no lot: it leaves the field.
+  if (control && found.kind !== "unknown") control.value = found.kind === "fitting" && before === text ? "" : before;
   say(found.say);
   // A hose that stands in the page already is not changed by a reel: the answer says whether it is that reel.
   const standing = found.kind === "hose_lot" && field("hose.standard").value && field("hose.dash").value;
