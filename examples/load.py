@@ -12,9 +12,11 @@ from pathlib import Path
 
 from tagger import lists
 from tagger.record import recorded
+from tagger.shop_lists import read_fittings, table_of
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Contact, Kind, OrderRequest, Registration, Store
 from tagger.trade import assess
+from tagger.trade.tables import tables
 
 WEEK = Path(__file__).parent / "week"
 MONDAY = date(2026, 11, 16)
@@ -75,6 +77,7 @@ def read_spec(name: str) -> AssemblySpec:
 
 def load_week(store: Store, calendar: Calendar) -> Week:
     """Plays the week into a store that was opened with ``now=calendar``."""
+    store.keep_fittings(read_fittings(table_of(WEEK / "fittings.csv"), tables()), by="bench")
     built = {job.spec: _build(store, calendar, job) for job in JOBS}
     calendar.go_to(MONDAY + timedelta(days=1), 14)
     run = _service_run(store)

@@ -11,9 +11,10 @@ from starlette.responses import Response
 from api.bench.page import NOT_FOUND, go, refused, render
 from api.bench.reprints import REPRINTS
 from api.shared.label_files import pdf_of, template_of, template_titles
+from api.shared.papers.traveller import of_run
 from api.web.identity import Builder, OwnForm
-from api.web.language import language_of
-from api.web.state import queue_of, settings_of, store_of
+from api.web.language import language_of, paper_language
+from api.web.state import queue_of, settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
@@ -35,6 +36,18 @@ def run_page(request: Request, me: Builder, run: int) -> Response:
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
     return page(request, made)
+
+
+@router.get("/run/{run}/traveller.pdf")
+def traveller(request: Request, me: Builder, run: int) -> Response:
+    """The sheet that goes with the parts of a run through the workshop."""
+    store, settings = store_of(request), settings_of(request)
+    try:
+        body = of_run(store, run, settings, tables_of(request), paper_language(request))
+    except TaggerError as error:
+        return refused(request, 404, NOT_FOUND, error)
+    headers = {"Content-Disposition": f'inline; filename="traveller-{run}.pdf"', "Cache-Control": "no-store"}
+    return Response(body, media_type=PDF, headers=headers)
 
 
 def page(

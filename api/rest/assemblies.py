@@ -9,7 +9,7 @@ from fastapi import APIRouter, Depends, Query, Request
 from pydantic import Field
 from starlette.responses import JSONResponse, Response
 
-from api.rest import examples
+from api.rest import examples, shared
 from api.rest.once import DoOnce
 from api.rest.printers import PrintJobOut
 from api.rest.problem import RESPONSES, there
@@ -27,6 +27,8 @@ from api.rest.shared import (
 )
 from api.shared import spreadsheets
 from api.shared.label_files import one_of, pdf_of, template_of
+from api.shared.papers import traveller
+from api.web.language import paper_language
 from api.web.state import queue_of, settings_of, store_of, tables_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
@@ -114,6 +116,21 @@ def one_run(request: Request, store: TheStore, token: AsBuilder, run: int) -> li
 Prepared = tuple[
     Registration, list[ShopRow]
 ]  # what is registered, and what is kept as the shop's own with it
+
+
+@router.get(
+    "/runs/{run}/traveller.pdf",
+    summary="Get the traveller of a registration run: what to cut, crimp and prove, with boxes for each tag",
+    responses=answers_with("application/pdf", words="A sheet for each spec, on A4."),
+    response_class=Response,
+)
+def run_traveller(request: Request, store: TheStore, token: AsBuilder, run: int) -> Response:
+    settings, language = settings_of(request), paper_language(request)
+    try:
+        sheet = traveller.of_run(store, run, settings, tables_of(request), language)
+    except TaggerError as error:
+        raise there(error) from None
+    return shared.pdf(sheet, f"traveller-{run}")
 
 
 def _registered(store: TheStore, rows: list[Prepared], by: str) -> RegisterOut:

@@ -106,6 +106,7 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     [number] = ask("POST /assemblies", body)["numbers"]
     run = ask("POST /runs", {"rows": [body, {**body, "position": "dipper"}]})["run"]
     ask("GET /runs/{run}", run=run)
+    ask("GET /runs/{run}/traveller.pdf", run=run)
     ask("GET /assemblies", params={"limit": 1})
     ask("GET /assemblies.{form}", form="csv")
     one = ask("GET /assemblies/{number}", number=number)

@@ -52,3 +52,25 @@ stock-card-setting = Einstellung der Presse: { $setting }
 stock-card-title = Pressblatt
 stock-rating-below = Armatur { $number } ist nur für { $rating } zugelassen (Quelle: { $source }), weniger als der Betriebsdruck dieser Schlauchleitung, { $pressure }.
     .mend = Den zulässigen Druck der Armatur für dieses Ende eingeben, damit der niedrigere Wert gilt.
+## Traveller: the sheet that goes with the parts through the workshop
+
+stock-traveller-title = Laufkarte
+stock-traveller-count = Anzahl: { $count }
+stock-traveller-order = Auftrag
+stock-traveller-due = Liefertermin
+stock-traveller-hose = Schlauch
+stock-traveller-part = Artikelnummer des Schlauchs, Schlauchcharge
+stock-traveller-end = Ende { $end }
+stock-traveller-overall = Gesamtlänge
+stock-traveller-arithmetic = Rechnung
+stock-traveller-marks = Einsteckmarken
+stock-traveller-clocking = Verdrehwinkel
+stock-traveller-proof = Druckprüfung
+stock-traveller-proof-value = { $pressure }, mindestens { $hold } s halten, mit Flüssigkeit
+stock-traveller-proof-unknown = nicht bekannt: Wert des Schlauchherstellers verwenden
+stock-traveller-clean = Innen nach dem Zuschneiden und nach dem Verpressen reinigen. Beide Enden bis zur Montage verschließen.
+stock-traveller-tag = Schild
+stock-traveller-cut = Schnitt
+stock-traveller-crimped = Pressmaß { $end } (mm)
+stock-traveller-proved = Prüfung bestanden
+stock-traveller-cleaned = Gereinigt, verschlossen

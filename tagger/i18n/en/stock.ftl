@@ -52,3 +52,25 @@ stock-card-setting = Machine setting: { $setting }
 stock-card-title = Crimp card
 stock-rating-below = Fitting { $number } is rated { $rating } (source: { $source }), below the working pressure of this assembly, { $pressure }.
     .mend = Enter the fitting's rating for that end, so that the lower value applies.
+## Traveller: the sheet that goes with the parts through the workshop
+
+stock-traveller-title = Traveller
+stock-traveller-count = Quantity: { $count }
+stock-traveller-order = Order
+stock-traveller-due = Due date
+stock-traveller-hose = Hose
+stock-traveller-part = Hose part number, reel lot
+stock-traveller-end = End { $end }
+stock-traveller-overall = Overall length
+stock-traveller-arithmetic = Arithmetic
+stock-traveller-marks = Insertion marks
+stock-traveller-clocking = Clocking angle
+stock-traveller-proof = Proof test
+stock-traveller-proof-value = { $pressure }, hold at least { $hold } s, with liquid
+stock-traveller-proof-unknown = not known: use the hose manufacturer's value
+stock-traveller-clean = Clean the inside after cutting and after crimping. Cap both ends until the hose is installed.
+stock-traveller-tag = Tag
+stock-traveller-cut = Cut
+stock-traveller-crimped = Crimp { $end } (mm)
+stock-traveller-proved = Proof test passed
+stock-traveller-cleaned = Cleaned, capped

@@ -52,3 +52,25 @@ stock-card-setting = Ajuste de la prensa: { $setting }
 stock-card-title = Ficha de prensado
 stock-rating-below = El racor { $number } admite { $rating } (fuente: { $source }), menos que la presión de trabajo de este latiguillo, { $pressure }.
     .mend = Indique la presión admisible del racor en ese extremo, para que se aplique el valor más bajo.
+## Traveller: the sheet that goes with the parts through the workshop
+
+stock-traveller-title = Hoja de ruta
+stock-traveller-count = Cantidad: { $count }
+stock-traveller-order = Pedido
+stock-traveller-due = Fecha de entrega
+stock-traveller-hose = Manguera
+stock-traveller-part = Referencia de la manguera, lote de bobina
+stock-traveller-end = Extremo { $end }
+stock-traveller-overall = Longitud total
+stock-traveller-arithmetic = Cálculo
+stock-traveller-marks = Marcas de inserción
+stock-traveller-clocking = Ángulo de orientación
+stock-traveller-proof = Prueba de presión
+stock-traveller-proof-value = { $pressure }, mantener al menos { $hold } s, con líquido
+stock-traveller-proof-unknown = no se conoce: use el valor del fabricante de la manguera
+stock-traveller-clean = Limpie el interior después de cortar y después de prensar. Tape los dos extremos hasta el montaje.
+stock-traveller-tag = Etiqueta
+stock-traveller-cut = Cortada
+stock-traveller-crimped = Prensado { $end } (mm)
+stock-traveller-proved = Prueba superada
+stock-traveller-cleaned = Limpia, tapada

@@ -52,3 +52,25 @@ stock-card-setting = Réglage de la presse : { $setting }
 stock-card-title = Fiche de sertissage
 stock-rating-below = L'embout { $number } est donné pour { $rating } (source : { $source }), moins que la pression de service de ce flexible, { $pressure }.
     .mend = Indiquez la pression admissible de l'embout pour cette extrémité, afin que la valeur la plus basse s'applique.
+## Traveller: the sheet that goes with the parts through the workshop
+
+stock-traveller-title = Fiche suiveuse
+stock-traveller-count = Quantité : { $count }
+stock-traveller-order = Commande
+stock-traveller-due = À livrer le
+stock-traveller-hose = Tuyau
+stock-traveller-part = Référence du tuyau, lot du touret
+stock-traveller-end = Extrémité { $end }
+stock-traveller-overall = Longueur totale
+stock-traveller-arithmetic = Calcul
+stock-traveller-marks = Repères d'insertion
+stock-traveller-clocking = Angle de calage
+stock-traveller-proof = Épreuve
+stock-traveller-proof-value = { $pressure }, maintien d'au moins { $hold } s, avec un liquide
+stock-traveller-proof-unknown = non connue : utilisez la valeur du fabricant du tuyau
+stock-traveller-clean = Nettoyez l'intérieur après la coupe et après le sertissage. Bouchonnez les deux extrémités jusqu'au montage.
+stock-traveller-tag = Étiquette
+stock-traveller-cut = Coupé
+stock-traveller-crimped = Sertissage { $end } (mm)
+stock-traveller-proved = Épreuve réussie
+stock-traveller-cleaned = Nettoyé, bouchonné
