@@ -12,7 +12,7 @@ from tagger.code import payload
 from tagger.connection import tube_hoses
 from tagger.i18n.catalogue import source
 from tagger.spec import Connection, Fluid, Hose
-from tagger.trade import servicelife, temperature
+from tagger.trade import ceilings, servicelife, temperature
 from tagger.trade.tables import Tables
 
 ROOMS: Final = ("words", "fit", "scan", "code", "offline", "trade")
@@ -48,6 +48,7 @@ def shared_tables(tables: Tables) -> dict[str, Any]:
             key: [celsius, sources.place(source)] for key, (celsius, source) in _coldest(tables).items()
         },
         "hot": {key: [celsius, sources.place(source)] for key, (celsius, source) in _hottest(tables).items()},
+        "ceilings": {"hoses": ceilings.of_hoses(tables), "ends": ceilings.of_ends(tables)},
         "needs_source": [str(fluid) for fluid in Fluid if temperature.needs_source(fluid, tables)],
         "sources": sources.texts,
     }

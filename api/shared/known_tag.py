@@ -89,7 +89,7 @@ def assessment_of(tag: Tag, tables: Tables) -> Assessment | None:
     if tag.record:
         return tag.record.assessment
     try:
-        return assess(given.as_registered(tag.content.spec, tables), tables)
+        return assess(given.as_registered(tag.content.spec, tables), tables, made=True)
     except TaggerError:
         return None
 

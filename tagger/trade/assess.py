@@ -28,10 +28,12 @@ def assess(
     tables: Tables | None = None,
     *,
     length_bands: geometry.Bands | None = None,
+    made: bool = False,
 ) -> Assessment:
     """Rating, limits, tolerances and tightening of a spec, with sources and warnings.
 
     ``length_bands``: "sae" or "din"; by default the tables' ``bands``, else the hose standard's.
+    ``made``: the assembly is there already, so a length that nobody would build is not refused.
     Raises TradeError for parts that cannot exist or do not go together.
     """
     tables = tables or our_tables()
@@ -45,7 +47,7 @@ def assess(
     bend, more = geometry.bend_radius(spec.hose, tables)
     warnings += more
     diameter = geometry.outside_diameter(spec.hose, tables)
-    if impossible := lengths.problems(spec, diameter.mm, tables):
+    if not made and (impossible := lengths.problems(spec, diameter.mm, tables)):
         raise TradeError(impossible)
     warnings += lengths.warnings(spec, bend.mm, diameter.mm, tables)
     warnings += motion.warnings(spec, tables)

@@ -99,7 +99,7 @@ def _compared(a: AssemblySpec, b: AssemblySpec, tables: Tables) -> Comparison:
 
 def _assessed(name: str, spec: AssemblySpec, tables: Tables) -> Assessment:
     try:
-        return assess(spec, tables)
+        return assess(spec, tables, made=True)
     except TradeError as error:
         raise error.within(name) from None
 

@@ -5,6 +5,7 @@ Tables are corrected. A tag or record keeps the figure it was made with; whoever
 
 from __future__ import annotations
 
+from contextlib import suppress
 from dataclasses import dataclass
 
 from tagger.errors import TaggerError
@@ -12,7 +13,8 @@ from tagger.messages import Message, pressure
 from tagger.spec import AssemblySpec, TagContent
 from tagger.trade import given
 from tagger.trade.assess import assess
-from tagger.trade.results import Assessment
+from tagger.trade.rating import end_rating, hose_rating
+from tagger.trade.results import Assessment, EndAdvice, PartRating, WorkingPressure
 from tagger.trade.tables import Tables
 
 _SAME_BAR = 0.5  # what rounding to a tag's tenths and to psi may differ by
@@ -49,11 +51,46 @@ def overrated(content: TagContent, tables: Tables, spec: AssemblySpec | None = N
     if was is None:
         return None
     try:
-        now = assess(given.as_registered(spec or content.spec, tables), tables)
-    except TaggerError:  # a part that today's tables do not know: nothing to hold it against
-        return None
+        now = assess(given.as_registered(spec or content.spec, tables), tables, made=True)
+    except TaggerError:  # no assembly of today's tables; its parts may still be known
+        by_parts = _part_by_part(spec or content.spec, tables)
+        if by_parts is None:
+            return None
+        now = by_parts
     bar = now.working_pressure.value_bar
     return Overrated(was, bar, now) if bar is None or bar < was - _SAME_BAR else None
+
+
+def _part_by_part(spec: AssemblySpec, tables: Tables) -> Assessment | None:
+    """The least rating of the parts that the tables know, and nothing else; None where they know none.
+
+    Parts that do not go together claim no more than each of them bears.
+    """
+    parts: list[PartRating] = []
+    with suppress(TaggerError):
+        parts.append(hose_rating(spec.hose, tables)[0])
+    for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
+        with suppress(TaggerError):
+            parts.append(end_rating(name, end, tables, spec.max_temperature_c))
+    known = [(part.value_bar, part) for part in parts if part.value_bar is not None]
+    if not known:
+        return None
+    bar, least = min(known, key=lambda one: one[0])
+    nothing = EndAdvice(torque=None, flats=None)
+    pressure = WorkingPressure(value_bar=bar, limited_by=least.part, source=least.source, parts=tuple(parts))
+    return Assessment(
+        working_pressure=pressure,
+        test_pressure_bar=None,
+        burst_pressure_bar=None,
+        length_tolerance=None,
+        clocking_tolerance_deg=None,
+        bend_radius_mm=None,
+        bend_radius_source="",
+        hose_od_mm=None,
+        hose_od_source="",
+        end_a=nothing,
+        end_b=nothing,
+    )
 
 
 def lowered(content: TagContent, found: Overrated | None) -> TagContent:

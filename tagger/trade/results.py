@@ -13,7 +13,7 @@ from pydantic import BaseModel, BeforeValidator, ConfigDict, computed_field, mod
 
 from tagger import phrases
 from tagger.messages import Message, Value, as_is, english
-from tagger.spec import AssemblySpec, Basis, Danger, Part, TagContent, Tightening
+from tagger.spec import AssemblySpec, Basis, Danger, Part, PressureOverride, TagContent, Tightening
 from tagger.trade.rows import UNVERIFIED
 
 
@@ -242,7 +242,7 @@ class Assessment(_Value):
         unknown = tuple(name for name, part in of if part.value_bar is None and not known)
         unverified = tuple(name for name, part in of if part.standing == "unverified")
         return TagContent(
-            spec=self._carried(spec),
+            spec=_with_word_of_parts(self._carried(spec), spec, rated),
             working_pressure_bar=rated.value_bar,
             at_most_bar=None if known else rated.at_most_bar,
             unknown_parts=unknown,
@@ -252,6 +252,32 @@ class Assessment(_Value):
             tighten_b=carried_tightening(self.end_b),
             built_on=built_on,
         )
+
+
+# names of pressure_source in code_points.csv
+_DATA_SHEET = "maker's data sheet"
+_OWN_RULE = "shop's own rule"
+
+
+def _with_word_of_parts(carried: AssemblySpec, spec: AssemblySpec, rated: WorkingPressure) -> AssemblySpec:
+    """What the tag carries of the spec: a pressure that rests on somebody's word for a part says so.
+
+    The word itself is not carried: who reads the tag with other tables would find no rating for the part.
+    """
+    bar = rated.value_bar
+    words = {part.confidence for part in rated.parts} & {"given", "shop"}
+    if spec.working_pressure is not None or bar is None or not words:
+        return carried
+    named = next(
+        (one for one in (spec.hose.rating, spec.end_a.rating, spec.end_b.rating) if one and one.fluid), None
+    )
+    given = PressureOverride(
+        value_bar=bar,
+        source=_DATA_SHEET if "given" in words else _OWN_RULE,
+        fluid=named.fluid if named else None,
+        max_temperature_c=named.max_temperature_c if named else None,
+    )
+    return carried.model_copy(update={"working_pressure": given})
 
 
 def carried_tightening(advice: EndAdvice) -> Tightening | None:

@@ -5,8 +5,10 @@ from __future__ import annotations
 import json
 import re
 from collections.abc import Callable
+from contextlib import suppress
 from datetime import date, timedelta
 from html import unescape
+from itertools import product
 from pathlib import Path
 from typing import Any
 
@@ -21,14 +23,15 @@ from api.scan.view import Shop, Tag
 from api.scan.visitor import Reader
 from tagger.code import link, payload
 from tagger.code import number as tag_number
-from tagger.errors import PayloadError
-from tagger.spec import AssemblySpec, Fluid, TagContent, Tightening
+from tagger.errors import PayloadError, TaggerError
+from tagger.spec import AssemblySpec, Connection, Fluid, PressureOverride, TagContent, Tightening
 from tagger.trade import assess
+from tagger.trade.present import lowered, overrated
 from tagger.trade.tables import Tables, tables
 from tests.browser.conftest import Live
 from tests.browser.test_scan_tag import TWO_ELBOWS
 from tests.test_spec import EXAMPLE
-from tests.trade.specs import end
+from tests.trade.specs import both, end
 
 OpenPage = Callable[..., Page]
 FOLDER = Path(__file__).parents[1] / "golden"
@@ -105,12 +108,75 @@ def test_the_phone_says_what_the_server_says(reader: tuple[Page, str], lang: str
     found = page.evaluate(READ, [paths, base, shared_tables(tables()), words_of(lang, tables()), today, shop])
     for vector, html in zip(GOLDEN, found, strict=True):
         content = payload.decode(vector["digits"])
-        tag = Tag(NUMBER, vector["digits"], content, None, content)
+        high = overrated(content, tables())
+        tag = Tag(NUMBER, vector["digits"], lowered(content, high), None, content)
         values = view.build(tag, assessment_of(tag, tables()), Reader(lang, tables()), Shop(*shop.values()))
         server = fill.fill(
             "tag", values | {"warnings": [], "dangers": [], "notices": values["notices"][1:]}, lang
         )
-        assert _plain(_without_first_notice(html)) == _plain(server), vector["name"]
+        seen = (
+            _without_first_notice(html)
+            if high is None
+            else _without_first_notice(_without_first_notice(html))
+        )
+        assert _plain(seen) == _plain(server), vector["name"]
+
+
+HELD = """async ([digits, base, tables]) => {
+  const { decode } = await import(`${base}/payload.js`);
+  const { held } = await import(`${base}/ceiling.js`);
+  return digits.map((each) => { const { content, claimed } = held(decode(each, tables), tables); return [content.working_pressure_bar, claimed]; });
+}"""
+
+
+def _claims() -> list[TagContent]:
+    """True tags over hoses and ends, and forged ones that claim 950 bar: two in every three with a source."""
+    found: list[TagContent] = []
+    for place, (standard, family) in enumerate(product(sorted(tables().standards), tables().families)):
+        if family is Connection.OTHER or place % 3:
+            continue
+        size = tables().sizes(family)[-1 - place % 3]
+        ends = end(family, size, tables().families[family].forms[0], hose_dash=12)
+        for more in ({}, {"fluid": "phosphate_ester"}, {"max_temperature_c": 150}):
+            with suppress(TaggerError):
+                spec = both(standard, 12, ends, **more)
+                true = assess(spec).content_of(spec)
+                given = PressureOverride(value_bar=950, source="maker's data sheet")
+                forged = true.model_copy(
+                    update={"working_pressure_bar": 950.0, "at_most_bar": None, "unknown_parts": ()}
+                )
+                worded = forged.model_copy(
+                    update={"spec": forged.spec.model_copy(update={"working_pressure": given})}
+                )
+                found += [true, forged, worded]
+    return found
+
+
+def test_a_forged_pressure_is_held_against_the_tables_on_the_phone_as_on_the_server(
+    reader: tuple[Page, str],
+) -> None:
+    page, base = reader
+    contents = [payload.decode(payload.encode(content)) for content in _claims()]
+    assert len(contents) > 300
+    found = page.evaluate(HELD, [[payload.encode(c) for c in contents], base, shared_tables(tables())])
+    for content, (bar, claimed) in zip(contents, found, strict=True):
+        high = overrated(content, tables())
+        assert bar == lowered(content, high).working_pressure_bar, content
+        assert claimed == (high.was_bar if high else None), content
+
+
+def test_a_pressure_that_rests_on_a_manufacturers_word_for_a_part_stays_on_the_phone(
+    reader: tuple[Page, str],
+) -> None:
+    """The end has no rating in the tables; the tag says that somebody gave one."""
+    page, base = reader
+    word = {"rating": {"value_bar": 140, "source": "the manufacturer's letter"}, "hose_dash": 12}
+    spec = both("SAE 100R2", 12, end("jis_30", "M22x1.5", **word))
+    content = assess(spec).content_of(spec)
+    assert content.working_pressure_bar == 140
+    assert overrated(payload.decode(payload.encode(content)), tables()) is None
+    found = page.evaluate(HELD, [[payload.encode(content)], base, shared_tables(tables())])
+    assert found == [[140, None]]
 
 
 def test_the_phone_tells_a_shops_own_figures_with_their_source(
@@ -125,7 +191,8 @@ def test_the_phone_tells_a_shops_own_figures_with_their_source(
     ours, today = Tables.load(extra=tmp_path), date.today()
     spec = AssemblySpec.read(TWO_ELBOWS | {"hose": {"standard": "EN 853 2SN", "dash": 12}})
     for years, fluid, said in ((7, "water", "0 °C"), (11, "mineral_oil", "our insurer's letter of May")):
-        content = assess(spec, ours).content_of(spec.model_copy(update={"fluid": Fluid(fluid)}), today - timedelta(days=366 * years))  # fmt: skip
+        changed = spec.model_copy(update={"fluid": Fluid(fluid), "max_temperature_c": 60})
+        content = assess(changed, ours).content_of(changed, today - timedelta(days=366 * years))
         digits = payload.encode(content)
         shop = {"base": "https://tags.example.com", "name": "", "phone": "", "email": ""}
         paths = [f"/T/{NUMBER}/{digits}"]

@@ -2,6 +2,8 @@
 // the server would. Of what the record knows beyond the tag it has only the shop's list of
 // withdrawn numbers, and says how old that is.
 
+import { held } from "./ceiling.js";
+import { pressure } from "./figures.js";
 import { fill } from "./fill.js";
 import { known } from "./held.js";
 import { Kit } from "./kit.js";
@@ -26,8 +28,8 @@ export async function read(path, kit, today, shop, knownOf = known) {
   const state = await knownOf(number);
   if (!found.digits) return refusal(format(number), { id: alone(state) }, kit);
   try {
-    const content = decode(found.digits, kit.tables);
-    const notices = [{ severity: "care", heading: t("offline-tag-only"), words: t(howSure(state)) }];
+    const { content, claimed } = held(decode(found.digits, kit.tables), kit.tables);
+    const notices = [...tooMuch(claimed, content, t), { severity: "care", heading: t("offline-tag-only"), words: t(howSure(state)) }];
     const tag = { number, digits: found.digits, content, notices, withdrawn: withdrawal(state, t), isVoid: Boolean(state.isVoid), ...shop };
     return { number: format(number), html: fill(kit.templates.tag, view(tag, kit, today)) };
   } catch (error) {
@@ -40,6 +42,14 @@ export async function read(path, kit, today, shop, knownOf = known) {
 function alone({ withdrawn, isVoid }) {
   if (withdrawn) return "offline-number-withdrawn";
   return isVoid ? "offline-number-void" : "offline-number-alone";
+}
+
+// Digits that claim more than the tables allow: the lower pressure is shown, and this above it.
+function tooMuch(claimed, { working_pressure_bar: now }, t) {
+  if (claimed === null) return [];
+  const was = pressure(claimed);
+  const words = now === null ? { id: "offline-claims-none", values: { was } } : { id: "offline-claims-more", values: { was, now: pressure(now) } };
+  return [{ severity: "danger", heading: t("offline-claims-title"), words: t(words) }];
 }
 
 const time = (asOf) => ({ day: { date: asOf.slice(0, 10) }, time: `${asOf.slice(11, 16)} UTC` });

@@ -4,6 +4,7 @@
 import * as figures from "./figures.js";
 import { fill } from "./fill.js";
 import { guide } from "./fit.js";
+import { bendOf, hottest, limitOf } from "./limits.js";
 import { format } from "./number.js";
 import * as phrases from "./phrases.js";
 import { assemblyPicture, clockingPicture, endPicture, mating } from "./picture.js";
@@ -131,34 +132,6 @@ function facts(content, bend, { t, tables }) {
     spec.covers.length && fact(t("scan-covers"), covers(spec)),
     content.built_on && fact(t("scan-built_on"), { id: "scan-day", values: { day: { date: content.built_on } } }),
   ].filter(Boolean);
-}
-
-const spelled = (standard, tables) => tables.fit.spellings[standard.toLowerCase().replace(/[^a-z0-9]/g, "")];
-
-export function bendOf(hose, tables) {
-  const { bends } = tables.fit;
-  return bends[`${hose.standard}|${hose.dash}`] || bends[`${spelled(hose.standard, tables)}|${hose.dash}`] || null;
-}
-
-// How hot it may get and the source: the hose's limit, or the lower one that a pressure entered holds for.
-function hottest(spec, tables) {
-  const hose = hottestOfHose(spec, tables), given = spec.working_pressure, named = given?.max_temperature_c ?? null;
-  if (named === null || (hose && hose[0] !== null && hose[0] <= named)) return hose && [hose[0], tables.sources[hose[1]]];
-  return [named, given.source];
-}
-
-// The highest: none for a fluid that needs a source where none names it for the hose.
-function hottestOfHose(spec, tables) {
-  const named = (name) => tables.hot[`${name}|${spec.fluid}`];
-  const standard = spelled(spec.hose.standard, tables);
-  if (tables.needs_source.includes(spec.fluid)) return named(spec.hose.standard) || named(standard) || null;
-  return limitOf(spec, tables.hot, tables);
-}
-
-// The hose's lowest or highest temperature with this fluid and its source, as tagger/trade/temperature.py finds it.
-function limitOf(spec, limits, tables) {
-  const found = (name) => limits[`${name}|${spec.fluid}`] || limits[name];
-  return found(spec.hose.standard) || found(spelled(spec.hose.standard, tables)) || null;
 }
 
 // What the storage guidance says of an assembly of this age.

@@ -22,3 +22,6 @@ offline-withdrawn-unknown = Die Angaben stammen nur vom Schild. Ob die Schlauchl
 offline-withdrawn-as-of = Die Angaben stammen nur vom Schild. Die Sperrliste der Werkstatt vom { $day }, { $time }, nennt diese Schlauchleitung nicht; was danach kam, ist nicht bekannt. Mit Netz erneut prüfen oder die Werkstatt fragen.
 offline-withdrawn-reason = Die Werkstatt hat die Schlauchleitung gesperrt. Dort nach dem Grund fragen.
 offline-withdrawn-listed = Laut Sperrliste der Werkstatt vom { $day }, { $time }
+offline-claims-title = Das Schild nennt mehr Druck, als die Tabellen zulassen
+offline-claims-more = Das Schild nennt { $was }. Die Tabellen auf diesem Telefon lassen { $now } zu: nicht mehr verwenden und die Werkstatt fragen.
+offline-claims-none = Das Schild nennt { $was }. Die Tabellen auf diesem Telefon lassen für diese Schlauchleitung, wie sie beschrieben ist, keinen Druck zu: nicht einbauen, bevor die Werkstatt einen Druck bestätigt hat.

@@ -22,3 +22,6 @@ offline-withdrawn-unknown = Les données affichées viennent uniquement de l'ét
 offline-withdrawn-as-of = Les données proviennent uniquement de l'étiquette. La liste de l'atelier du { $day }, { $time }, ne signale pas ce flexible comme retiré du service ; la suite n'est pas connue. Vérifiez à nouveau avec du réseau ou demandez à l'atelier.
 offline-withdrawn-reason = L'atelier a retiré ce flexible du service. Demandez-lui la raison.
 offline-withdrawn-listed = D'après la liste de l'atelier du { $day }, { $time }
+offline-claims-title = L'étiquette annonce plus de pression que les tables n'en admettent
+offline-claims-more = L'étiquette annonce { $was }. Les tables de ce téléphone admettent { $now } : n'allez pas au-delà et demandez à l'atelier.
+offline-claims-none = L'étiquette annonce { $was }. Les tables de ce téléphone n'admettent aucune pression pour ce flexible tel qu'il est décrit : ne le montez pas avant que l'atelier ait confirmé une pression.

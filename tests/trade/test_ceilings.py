@@ -1,0 +1,60 @@
+"""What a phone holds a tag's digits against: never below what the tables rate, never a figure of its own."""
+
+from __future__ import annotations
+
+import pytest
+
+from tagger.errors import TradeError
+from tagger.spec import Connection, Form, Hose, TagContent
+from tagger.trade import assess, ceilings, rating
+from tagger.trade.present import overrated
+from tagger.trade.tables import tables
+from tests.trade.specs import an_end, both
+
+HOSES, ENDS = ceilings.of_hoses(tables()), ceilings.of_ends(tables())
+
+
+def test_every_rated_hose_has_its_own_rating() -> None:
+    off = [
+        key
+        for key, bar in HOSES.items()
+        for standard, dash, *edition in [key.split("|")]
+        if rating.hose_rating(Hose(standard=standard, dash=int(dash), edition=edition[0] if edition else None), tables())[0].value_bar != bar
+    ]  # fmt: skip
+    assert len(HOSES) > 400 and off == []
+
+
+def test_no_end_is_rated_above_its_ceiling() -> None:
+    seen, off = 0, []
+    for family, known in tables().families.items():
+        for size in tables().sizes(family):
+            for form in known.forms:
+                bar = rating.end_rating("end", an_end(family, size, form), tables()).value_bar
+                seen += bar is not None
+                if bar is not None and bar > ENDS[f"{family}|{size}|{form}"]:
+                    off.append((family, size, form))
+    assert seen > 150 and off == []
+
+
+@pytest.mark.parametrize(("size", "bar"), [(12, 206.8), (8, 275.8)])
+def test_a_swivel_has_the_pressure_of_a_swivel_not_of_a_tube_end(size: int, bar: float) -> None:
+    """SAE J514 style table of 37 degree flares: -12 at 3000 psi, -8 at 4000 psi for the female swivel."""
+    assert ENDS[f"{Connection.SAE_37_FLARE}|{size}|{Form.FEMALE_SWIVEL}"] == bar
+
+
+def test_parts_that_do_not_go_together_claim_no_more_than_each_bears() -> None:
+    """A -12 end on a -4 hose with no jump size: no assembly, so a forged tag must not go unheld."""
+    spec = both("SAE 100R2", 12, {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel"})
+    small = spec.model_copy(update={"hose": Hose(standard="SAE 100R2", dash=4)})
+    found = overrated(TagContent(spec=small, working_pressure_bar=900), tables())
+    assert found is not None and found.now_bar == 206.8
+
+
+def test_a_length_that_nobody_would_build_takes_nothing_from_a_tag_that_is_there() -> None:
+    spec = both("SAE 100R2", 12, {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel"})
+    short = spec.model_copy(update={"length_mm": 10.0})
+    with pytest.raises(TradeError):
+        assess(short)
+    assert assess(short, made=True).bend_radius_mm == assess(spec).bend_radius_mm
+    found = overrated(TagContent(spec=short, working_pressure_bar=900), tables())
+    assert found is not None and found.now_bar == assess(spec).working_pressure.value_bar
