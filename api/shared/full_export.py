@@ -24,6 +24,7 @@ recipes.jsonl      specs kept under a name
 crimps.jsonl       crimp diameters that hold now, each with its band and source; a crimp measured
                    stands in events.jsonl with the band it was held against
 shop_values.jsonl  what manufacturers said of parts, as the shop keeps it; replaced and withdrawn ones too
+fittings.jsonl     the shop's fittings by stock number
 
 Left out: people, devices, passwords and sessions, and messages not yet sent.
 
@@ -46,6 +47,7 @@ def archive(store: Store) -> Iterator[bytes]:
             _lines(whole, "orders.jsonl", (order(item) for item in store.orders(limit=None)))
             _lines(whole, "withdrawals.jsonl", (asdict(item) for item in store.withdrawals()))
             _lines(whole, "recipes.jsonl", (recipe(item) for item in store.recipes()))
+            _lines(whole, "fittings.jsonl", (one.as_dict() for one in store.fittings()))
             _lines(whole, "crimps.jsonl", (asdict(item) for item in store.crimps()))
             _lines(whole, "shop_values.jsonl", (asdict(item) for item in store.shop_rows(ended=True)))
         file.seek(0)

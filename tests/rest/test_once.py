@@ -130,7 +130,8 @@ def _named(value: Any, names: dict[str, str]) -> Any:
 def _rows(store: Store, folder: Path) -> str:
     """One digest of all that is kept."""
     copy = folder / "copy.sqlite3"
-    copy.unlink(missing_ok=True)
+    for earlier in folder.glob(f"{copy.name}*"):  # with its seal
+        earlier.unlink()
     return store.backup(copy).digest
 
 

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import csv
 import io
+import json
+import zipfile
 from collections.abc import Callable, Iterator
 from typing import Any
 
@@ -147,3 +149,15 @@ def test_a_list_of_crimp_cards_with_one_wrong_row_is_kept_out(api: httpx.Client,
     refused = api.post("/crimp-diameters/import", files={"file": ("crimps.csv", wrong.encode(), "text/csv")})
     assert (refused.status_code, refused.json()["problems"][0]["field"]) == (422, "row 3.diameter_mm")
     assert store.crimps() == []
+
+
+def test_the_whole_export_holds_the_fittings(api: httpx.Client) -> None:
+    api.put("/fittings/TW-1204", json=FITTING).raise_for_status()
+    with zipfile.ZipFile(io.BytesIO(api.get("/everything.zip").content)) as whole:
+        [line] = whole.read("fittings.jsonl").decode().splitlines()
+    kept = json.loads(line)
+    assert (kept["stock_number"], kept["cut_off_mm"], kept["cut_off_kind"]) == (
+        "TW-1204",
+        48.5,
+        "seat_to_hose_butt",
+    )
