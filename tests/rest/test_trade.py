@@ -18,6 +18,7 @@ from tagger.code import link
 from tagger.spec import AssemblySpec
 from tagger.store import Role, Store
 from tagger.trade import assess, layline, likeforlike, report
+from tagger.trade.cutting import cut
 from tagger.trade.identifying.identify import Measurements, identify
 from tagger.trade.tables import tables
 from tests.bench.served import serving
@@ -66,7 +67,9 @@ def test_measurements_that_cannot_be_read_are_named(api: httpx.Client) -> None:
 
 def test_check_has_the_shape_of_the_command_line(api: httpx.Client, store: Store) -> None:
     answer = api.post("/check", json=EXAMPLE_SPEC).json()
+    to_cut, cards = answer.pop("cut_length"), answer.pop("crimp_cards")
     assert answer == report.assessment(SPEC, assess(SPEC))
+    assert to_cut == report.cut(cut(SPEC, {})) and cards.keys() == {"a", "b"}
     assert answer["ends"].keys() == {"a", "b"} and store.count() == 0
 
 
