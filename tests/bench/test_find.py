@@ -55,6 +55,7 @@ def test_a_machine_shows_what_is_on_it_now_and_orders_all(bench: Bench, store: S
     store.record(gone, Kind.REMOVED, {})
     old = _build(bench, store, position="b")
     new = _build(bench, store, position="b", replaces=old)
+    store.record(new, Kind.FITTED)
     other = _build(bench, store, position="c")
     _build(bench, store, machine="Loader 44")
     page = bench.get("/bench/machine", params={"customer": "Quarry North", "machine": "Loader 4"}).text

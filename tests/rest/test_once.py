@@ -69,6 +69,11 @@ POSTS: dict[str, tuple[dict[str, Any], dict[str, Any]]] = {
         {"files": {"file": ("fittings.csv", FITTINGS.replace("48.5", "49").encode(), "text/csv")}},
     ),
     "/lists/run": ({"files": FILE}, {"files": OTHER_FILE}),
+    "/assemblies/{number}/void": ({"json": {"reason": "twice"}}, {"json": {"reason": "a slip"}}),
+    "/assemblies/{number}/corrections": (
+        {"json": {"reason": "wrong yard", "customer": "Harbour"}},
+        {"json": {"reason": "wrong yard", "customer": "Quarry South"}},
+    ),
     "/assemblies/{number}/history": ({"json": {"kind": "fitted"}}, {"json": {"kind": "inspected"}}),
     "/assemblies/{number}/proof-tests": ({"json": TEST}, {"json": {**TEST, "hold_s": 61}}),
     "/assemblies/{number}/proof-allowances": (
