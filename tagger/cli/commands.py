@@ -23,6 +23,7 @@ if TYPE_CHECKING:  # each command loads only what it needs: `tagger schema` open
     from tagger.printing.content import Tag
     from tagger.settings import ShopSettings
     from tagger.store import Assembly, Event, Store
+    from tagger.store.crimps import EndCard
     from tagger.trade.fittings import Fittings
     from tagger.trade.tables import Tables
 
@@ -84,10 +85,14 @@ def check(a: argparse.Namespace, t: Translator) -> Answer:
             kept = store.keep_shop_rows(keeping.rows_of(spec, shop_tables(store)))
     found = assess(spec, shop_tables(), length_bands=a.length_bands)
     to_cut = cut(spec, fittings)
+    cards = _crimp_cards(spec, fittings)
     answer = report.assessment(spec, found, t) | {"cut_length": report.cut(to_cut, t)}
+    answer["crimp_cards"] = {card.end[-1]: card.as_dict(t) for card in cards}
     if a.keep:
         answer["kept"] = [row.id for row in kept]
     lines = [assessment_text(spec, found, t), *map(t, to_cut.lines())]
+    lines += [t(line) for card in cards for line in card.lines()]
+    lines += [t(Message("report-care", text=card.why)) for card in cards if card.wrong and card.why]
     lines += [t("cli-kept", value=row.message) for row in kept]
     return answer, "\n".join(lines)
 
@@ -362,6 +367,14 @@ def _read_spec_with_fittings(file: Path) -> tuple[AssemblySpec, Fittings]:
     with open_store() as store:
         spec = store.read_spec(data)
         return spec, store.fittings_of(spec)
+
+
+def _crimp_cards(spec: AssemblySpec, fittings: Fittings) -> Sequence[EndCard]:
+    """The crimp card of each end; none where the spec names no fitting, and the database stays shut."""
+    if not fittings:
+        return ()
+    with open_store() as store:
+        return store.crimp_cards(spec, fittings)
 
 
 def _spec_or_tag(what: str) -> AssemblySpec:

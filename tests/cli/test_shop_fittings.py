@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+from tagger.store import CrimpValue, Store
 from tests.cli.test_cli import Shell
 from tests.test_spec import EXAMPLE
 
@@ -93,3 +94,20 @@ def test_what_is_exported_of_a_record_keeps_the_stock_numbers(tagger: Shell) -> 
     [number] = tagger.json("register", spec)["numbers"]
     kept = tagger.json("show", number)["spec"]
     assert (kept["hose"]["part"], kept["end_a"]["fitting"]) == ("TW 2W", "TW-1204")
+
+
+def test_check_says_which_parts_are_not_approved_together(tagger: Shell) -> None:
+    tagger("fittings", "--import", _file(tagger, "fittings.csv", "\n".join([HEADING, *ROWS])))
+    hose = {"standard": "SAE 100R2", "dash": 12, "part": "TW 2W"}
+    spec = _spec(tagger, hose=hose, end_a={"fitting": "TW-1204"})
+    assert (
+        "TW two-wire have no crimp card of their own. They are not approved together."
+        in tagger("check", spec).stdout
+    )
+    assert tagger.json("check", spec)["crimp_cards"]["a"]["approved"] is False
+    with Store.open(tagger.env["TAGGER_DATABASE_URL"]) as store:
+        store.keep_crimp(
+            CrimpValue("SAE 100R2", 12, "TW two-wire", 31, 0.2, 0.2, "an invented chart", hose_part="TW 2W")
+        )
+    said = tagger("check", spec).stdout
+    assert "End A: crimp diameter 31 mm" in said and "not approved together" not in said
