@@ -264,9 +264,13 @@ def read(file: Traversable | Path, extra_dirs: tuple[str, ...] = (), above: tupl
     except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
         message = Message("printing-template-not-toml", told=str(error))
         raise TemplateError(Problem(file.name, None, message)) from None
+    name = file.name.removesuffix(".toml")
+    if data.get("name", name) != name:  # a queue loads it anew by its name: another one prints another label
+        message = Message("printing-template-name", name=name)
+        raise TemplateError(Problem(f"{file.name}: name", str(data["name"]), message))
     data = _based(data, file, extra_dirs, (*above, file.name))
     try:
-        template = Template.model_validate({"name": file.name.removesuffix(".toml"), **data})
+        template = Template.model_validate({**data, "name": name})
     except ValidationError as error:
         raise TemplateError(_problems(error, file.name, data)) from None
     problems = [*_names(template), *_geometry(template)]

@@ -79,6 +79,30 @@ def test_a_printer_is_added_and_prints_the_tag_that_is_logged(
     assert f'Printer: Bench 1. <a href="/bench/prints/{job.id}">' in bench.get(f"/bench/tag/{number}").text
 
 
+@pytest.mark.parametrize(("name", "width", "height"), [("sheet_a4", 210.0, 297.0), ("own", 110.0, 70.0)])
+def test_the_label_that_was_chosen_is_printed_and_logged_not_the_one_it_is_based_on(
+    tmp_path: Path, store: Store, name: str, width: float, height: float
+) -> None:
+    """Read back from the printer's own file: its page, and the number on it."""
+    (tmp_path / "labels").mkdir()
+    (tmp_path / "labels" / "own.toml").write_text('base = "hang_tag"\ntitle = "Ours"\nsize = [110, 70]\n')
+    settings = Settings(base_url="http://tags.example.com", label_template_dirs=(tmp_path / "labels",))
+    with serving_app(settings, store) as served, Bench(served.url, store, "manager") as bench:
+        assert bench.submit("/bench/build", HOSE).status_code == 200
+        number = store.find(limit=1).assemblies[0].number
+        with serving(tmp_path / "spool", PDF) as endpoint:
+            _add(bench, endpoint.uri, template=name)
+            printer = store.printers()[0].id
+            job = _when(store, _print(bench, number, printer, template=name), PrintState.DONE)
+            [file] = endpoint.received()
+            [page] = pypdfium2.PdfDocument(file.read_bytes())
+            assert [round(side / 72 * 25.4, 1) for side in page.get_size()] == [width, height]
+            assert any(number in link for link in _links_in(file))
+    assert job.template == name
+    [event] = [e for e in store.history(number) if e.kind is Kind.PRINTED]
+    assert event.data["template"] == name
+
+
 def test_where_a_browser_printed_last_stands_first(bench: Bench, store: Store, number: str) -> None:
     store.add_printer("Bench 1", f"ipp://127.0.0.1:{free_port()}/ipp/print", 203)
     run = f"/bench/run/{store.assembly(number).run}"

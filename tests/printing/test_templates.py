@@ -213,3 +213,14 @@ def test_a_problem_is_a_message_with_its_values(tmp_path, change, key, id):
     found = {problem.field: problem.message for problem in caught.value.problems}
     assert found[f"mine.toml: {key}"].id == id
     assert found[f"mine.toml: {key}"].values
+
+
+def test_a_template_is_named_after_its_file_and_refuses_another_name(tmp_path: Path) -> None:
+    """A queue loads a template anew by its name: one that calls itself hang_tag would print that."""
+    own = tmp_path / "own.toml"
+    own.write_text('base = "hang_tag"\nname = "hang_tag"\n')
+    with pytest.raises(TemplateError, match=r"own.toml: name.*named after its file: own.*rename the file"):
+        template.load("own", [tmp_path])
+    own.write_text('base = "hang_tag"\n')
+    assert template.load("own", [tmp_path]).name == "own"
+    assert sorted(one["name"] for one in template.catalogue([tmp_path])) == template.names([tmp_path])
