@@ -19,11 +19,14 @@ from api.settings import Settings
 from api.web import assets, errors
 from api.web.head import AnswerHead
 from api.web.headers import SecurityHeaders
-from api.web.identity import hash_password
+from api.web.identity import check_password, hash_password
 from api.web.limits import LimitBody, Limiter, LimitPublic
 from api.web.tables import ShopTables
 from api.workers import outbox, print_queue
 from tagger.code import number as tag_number
+from tagger.errors import Problem, StoreError
+from tagger.messages import Message
+from tagger.settings import SettingsError
 from tagger.store import Role, Store
 
 DEMO_NAME, DEMO_PASSWORD = "demo", "demonstration"
@@ -83,15 +86,36 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
 
 
 def first_start(store: Store, settings: Settings) -> None:
-    """Print the one-time code while there is no person yet, or create the demonstration's sign-in."""
+    """Print the one-time code while there is no person yet, or create the demonstration's sign-in.
+
+    Raises SettingsError for a demonstration that others can reach: its password is in the README.
+    """
+    if settings.demo and not settings.only_here:
+        raise SettingsError(
+            Problem("TAGGER_DEMO", "1", Message("store-demo-reachable", base=settings.base_url))
+        )
     if settings.demo and not store.people():
         store.add_person(DEMO_NAME, hash_password(DEMO_PASSWORD), Role.MANAGER)
+    if not settings.demo:
+        _end_demonstration(store)
     code = store.make_first_code()
     if code is not None:
         print(
             f"First start: make the manager at {settings.base_url}/bench/first with the code {code}",
             flush=True,
         )
+
+
+def _end_demonstration(store: Store) -> None:
+    """Switches the demonstration's sign-in off, if its password is still the known one."""
+    known = store.person(DEMO_NAME) and check_password(store, DEMO_NAME, DEMO_PASSWORD)
+    if known is None:
+        return
+    try:
+        store.change_person(known.id, active=False)
+    except StoreError:  # the last manager: nobody could sign in afterwards
+        raise SettingsError(Problem("TAGGER_DEMO", None, Message("store-demo-only-manager"))) from None
+    print(f'The sign-in "{DEMO_NAME}" of the demonstration was switched off.', flush=True)
 
 
 def templates(settings: Settings) -> Jinja2Templates:

@@ -6,7 +6,9 @@ Each is read from the environment as TAGGER_<NAME>.
 from __future__ import annotations
 
 from enum import StrEnum
+from ipaddress import ip_address
 from typing import Annotated, Literal
+from urllib.parse import urlsplit
 
 from pydantic import BeforeValidator, ConfigDict, Field
 
@@ -57,3 +59,17 @@ class Settings(ShopSettings):
     def secure(self) -> bool:
         """Whether the shop is reached by https, so that cookies need never travel in clear."""
         return self.base_url.startswith("https:")
+
+    @property
+    def only_here(self) -> bool:
+        """Whether only this machine is served: by the address listened on and by that of the tags."""
+        return _is_this_machine(self.host) and _is_this_machine(urlsplit(self.base_url).hostname or "")
+
+
+def _is_this_machine(host: str) -> bool:
+    if host == "localhost":
+        return True
+    try:
+        return ip_address(host).is_loopback
+    except ValueError:
+        return False

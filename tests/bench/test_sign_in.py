@@ -10,7 +10,8 @@ import httpx
 import pytest
 
 from api.app import create_app
-from api.settings import Settings
+from api.settings import Settings, SettingsError
+from api.web.identity import check_password, hash_password
 from tagger.store import Role, Store
 from tests.bench.served import HOSE, PASSWORD, Bench, Served, serving
 
@@ -118,6 +119,39 @@ def test_the_demonstration_says_so_on_every_page(tmp_path: Path) -> None:
         assert "demonstration with invented data" in client.get("/bench/sign-in").text
         client.post("/bench/sign-in", data={"name": "demo", "password": "demonstration"})
         assert "demonstration with invented data" in client.get("/bench/build").text
+
+
+@pytest.mark.parametrize(
+    "settings",
+    [
+        {"base_url": "https://tags.example.com"},
+        {"base_url": "http://192.0.2.7:8000"},
+        {"base_url": "http://127.0.0.1.example.com"},
+        {"host": "0.0.0.0"},
+    ],
+)
+def test_a_demonstration_that_others_can_reach_does_not_start(
+    tmp_path: Path, settings: dict[str, str]
+) -> None:
+    with Store.open(f"sqlite:///{tmp_path / 'demo.sqlite3'}") as store:
+        with pytest.raises(SettingsError, match="everybody knows"):
+            create_app(Settings(demo=True, **settings), store=store)
+        assert store.people() == []
+        create_app(Settings(demo=True, host="::1", base_url="http://localhost:8000"), store=store)
+
+
+def test_without_the_demonstration_its_sign_in_ends(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    with Store.open(f"sqlite:///{tmp_path / 'demo.sqlite3'}") as store:
+        create_app(Settings(demo=True), store=store)
+        with pytest.raises(SettingsError, match="only manager"):
+            create_app(Settings(), store=store)
+        store.add_person("Anna", hash_password("a long passphrase"), Role.MANAGER)
+        create_app(Settings(), store=store)
+        assert 'sign-in "demo"' in capsys.readouterr().out
+        assert {p.name: p.active for p in store.people()} == {"Anna": True, "demo": False}
+        assert check_password(store, "demo", "demonstration") is None
 
 
 def test_pages_carry_their_guards(bench: Bench) -> None:

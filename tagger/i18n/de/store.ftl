@@ -256,6 +256,10 @@ store-recipe-not-found = Das Rezept { $name } ist nicht vorhanden.
 
 ## The database and its backups
 
+store-demo-reachable = Die Vorführung wäre unter { $base } für andere erreichbar, mit einem Passwort, das jeder kennt.
+    .mend = TAGGER_DEMO weglassen oder TAGGER_HOST und TAGGER_BASE_URL auf 127.0.0.1 setzen.
+store-demo-only-manager = Die Anmeldung der Vorführung ist der einzige Manager, und ihr Passwort kennt jeder.
+    .mend = Noch einmal mit TAGGER_DEMO=1 auf diesem Rechner starten, einen eigenen Manager anlegen und dann ohne starten; oder mit einer neuen Datenbank beginnen.
 store-database-cannot-open = Die Datenbank lässt sich nicht öffnen: { $why }
     .mend = TAGGER_DATABASE_URL prüfen und ob Ordner oder Server vorhanden sind.
 store-database-newer = Die Datenbank wurde von einer neueren Version geschrieben (Schritt { $step }).

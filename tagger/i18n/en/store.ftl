@@ -256,6 +256,10 @@ store-recipe-not-found = Recipe { $name } is not on record.
 
 ## The database and its backups
 
+store-demo-reachable = The demonstration would be reachable by others at { $base }, with a password that everybody knows.
+    .mend = Take TAGGER_DEMO away, or set TAGGER_HOST and TAGGER_BASE_URL to 127.0.0.1.
+store-demo-only-manager = The sign-in of the demonstration is the only manager, and its password is known to everybody.
+    .mend = Start once more with TAGGER_DEMO=1 on this computer, add a manager of your own, then start without it; or begin with a new database.
 store-database-cannot-open = The database cannot be opened: { $why }
     .mend = Check TAGGER_DATABASE_URL and that the folder or server exists.
 store-database-newer = The database was written by a newer version (step { $step }).

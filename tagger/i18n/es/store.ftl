@@ -256,6 +256,10 @@ store-recipe-not-found = La receta { $name } no existe.
 
 ## The database and its backups
 
+store-demo-reachable = La demostración sería accesible para otros en { $base }, con una contraseña que todos conocen.
+    .mend = Quite TAGGER_DEMO, o ponga TAGGER_HOST y TAGGER_BASE_URL en 127.0.0.1.
+store-demo-only-manager = La cuenta de demostración es el único encargado y todos conocen su contraseña.
+    .mend = Inicie una vez más con TAGGER_DEMO=1 en este ordenador, añada un encargado propio e inicie sin ella; o empiece con una base de datos nueva.
 store-database-cannot-open = No se puede abrir la base de datos: { $why }
     .mend = Compruebe TAGGER_DATABASE_URL y que exista la carpeta o el servidor.
 store-database-newer = La base de datos la escribió una versión más reciente (paso { $step }).

@@ -256,6 +256,10 @@ store-recipe-not-found = La recette { $name } n'existe pas.
 
 ## The database and its backups
 
+store-demo-reachable = La démonstration serait accessible à d'autres à { $base }, avec un mot de passe que tout le monde connaît.
+    .mend = Retirez TAGGER_DEMO, ou réglez TAGGER_HOST et TAGGER_BASE_URL sur 127.0.0.1.
+store-demo-only-manager = Le compte de démonstration est le seul responsable, et tout le monde connaît son mot de passe.
+    .mend = Redémarrez avec TAGGER_DEMO=1 sur cet ordinateur, ajoutez votre propre responsable, puis démarrez sans ; ou commencez avec une nouvelle base de données.
 store-database-cannot-open = Impossible d'ouvrir la base de données : { $why }
     .mend = Vérifiez TAGGER_DATABASE_URL et l'existence du dossier ou du serveur.
 store-database-newer = La base de données a été écrite par une version plus récente (étape { $step }).
