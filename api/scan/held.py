@@ -26,14 +26,18 @@ bits with a probability of 5e-10 (birthday bound)."""
 
 @router.get("/scan/held.json", include_in_schema=False)
 def held(request: Request) -> Response:
-    """The digests of the withdrawn numbers and of the void ones, and when that was so (UTC)."""
+    """The digests of the numbers that are withdrawn, void, or held by the shop, and when that was so (UTC)."""
     state = request.app.state
     made: tuple[float, dict[str, Any]] | None = getattr(state, "scan_held", None)
     if made is None or time.monotonic() - made[0] > FRESH_S:
         now = datetime.now(UTC).isoformat(timespec="seconds")
-        numbers = store_of(request).withdrawn_numbers()
-        void = sorted(map(digest, store_of(request).void_numbers()))
-        found = {"as_of": now, "withdrawn": sorted(map(digest, numbers)), "void": void}
+        store = store_of(request)
+        lists = {
+            "withdrawn": store.withdrawn_numbers(),
+            "void": store.void_numbers(),
+            "held": store.unreleased_numbers(),
+        }
+        found = {"as_of": now} | {name: sorted(map(digest, numbers)) for name, numbers in lists.items()}
         made = time.monotonic(), found
         state.scan_held = made
     return pages.kept(request, JSONResponse(made[1]), "no-cache")

@@ -37,6 +37,7 @@ def as_json(tag: Tag, assessed: Assessment | None, shop: Shop) -> dict[str, Any]
         if record
         else None,
         "void": tag.void if record else None,
+        "held": tag.held if record else None,
         "replaced_by": record.replaced_by and tag_number.format(record.replaced_by) if record else None,
         "replacement_built": record.replacement_built and tag_number.format(record.replacement_built)
         if record

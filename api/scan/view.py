@@ -47,11 +47,12 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
     warnings = _warnings(assessed, t)
     radius = assessed.bend_radius_mm if assessed else None
     advice = (own.end_a, own.end_b) if own else None
-    guide = None if tag.withdrawn or tag.void else fit.guide(content, radius, advice, reader)
+    guide = None if tag.withdrawn or tag.void or tag.held else fit.guide(content, radius, advice, reader)
     return {
         "number": tag_number.format(tag.number),
         "withdrawn": _withdrawn(tag, t),
         "void": tag.void,
+        "held": tag.held,
         "notices": _notices(tag, reader),
         "dangers": [w for w in warnings if w["severity"] == "danger"],
         "warnings": [w for w in warnings if w["severity"] != "danger"],

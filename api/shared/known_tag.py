@@ -34,6 +34,7 @@ class Tag:
     printed: TagContent | None = None
     digits_state: str | None = None
     overrated: Overrated | None = None  # the content has the lower pressure of today
+    held: bool = False  # the shop has not released it: a crimp or a proof test stands against it
 
     @property
     def path(self) -> str:
@@ -58,7 +59,8 @@ def find(store: Store, typed: str, digits: str | None, tables: Tables) -> Tag:
     """
     found = _find(store, typed, digits)
     high = overrated(found.content, tables, found.record.spec if found.record else None)
-    return replace(found, content=lowered(found.content, high), overrated=high)
+    held = bool(found.record and store.unreleased([found.number]))
+    return replace(found, content=lowered(found.content, high), overrated=high, held=held)
 
 
 def _find(store: Store, typed: str, digits: str | None) -> Tag:

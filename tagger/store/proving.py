@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from typing import Annotated, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
+from sqlalchemy import JSON, Text, and_, cast, or_, select, type_coerce
 
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
@@ -18,6 +19,7 @@ from tagger.messages import Message
 from tagger.phrases import part
 from tagger.store.assemblies import Assemblies
 from tagger.store.history import History
+from tagger.store.models import EventRow
 from tagger.store.proof_tests import ProofAllowance, ProofTest, Result, Verdict, judged, verdict, why_held
 from tagger.store.values import Assembly, Event, Kind
 from tagger.trade import present, proof
@@ -119,6 +121,14 @@ class Proving(Assemblies, History):
         for number, void in self.void_of(numbers).items():
             shown = tag_number.format(number)
             found.setdefault(number, Message("store-blocked-void", number=shown, reason=void.reason))
+        return self.unreleased(numbers) | found
+
+    def unreleased(self, numbers: Sequence[str]) -> dict[str, Message]:
+        """Those of these assemblies that must not be installed for what was measured on them, and why.
+
+        A crimp out of its band, a proof test that failed or was too high: until a later line of history clears it.
+        """
+        found: dict[str, Message] = {}
         for number, event in self.last(numbers, Kind.CRIMPED).items():
             ends = tuple(
                 Message("store-crimp-of-end", end=part(f"end_{c['end']}"), measured=float(c["measured_mm"]))
@@ -140,6 +150,19 @@ class Proving(Assemblies, History):
             )
             found.setdefault(number, held)
         return found
+
+    def unreleased_numbers(self) -> list[str]:
+        """The tag number of every assembly that ``unreleased`` names, in order."""
+        result = type_coerce(EventRow.data, JSON)["result"].as_string()
+        proof = or_(result.is_(None), result.not_in([str(Result.PASSED), str(Result.TESTED)]))
+        crimp = cast(EventRow.data, Text).contains('"holds": false')
+        suspect = or_(
+            and_(EventRow.kind == str(Kind.PROOF_TESTED), proof),
+            and_(EventRow.kind == str(Kind.CRIMPED), crimp),
+        )
+        with self.reading() as session:
+            numbers = list(session.scalars(select(EventRow.number).where(suspect).distinct()))
+        return sorted(self.unreleased(numbers))
 
     def refuse_blocked(self, numbers: Sequence[str]) -> None:
         """Raises StoreError naming every tag that must not be printed."""

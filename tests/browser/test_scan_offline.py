@@ -14,7 +14,7 @@ from tagger.code import payload
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message
 from tagger.spec import AssemblySpec
-from tagger.store import Store
+from tagger.store import ProofTest, Store
 from tagger.trade import assess
 from tests.browser.conftest import Live, until
 from tests.browser.test_scan_tag import TWO_ELBOWS, path, registered
@@ -232,6 +232,27 @@ def test_a_withdrawal_never_opened_is_known_from_the_shops_list(live: Live, open
     expect(page.locator(".notice").first).to_contain_text("does not name this hose as withdrawn")
     expect(page.locator(".notice").first).to_contain_text("UTC")
     assert page.locator("section.withdrawn").count() == 0
+
+
+def test_what_a_proof_test_loaded_too_high_is_known_from_the_shops_list(
+    live: Live, open_page: OpenPage
+) -> None:
+    page, held, sound = open_page(), registered(live), registered(live)
+    called = held.assessment.test_pressure_bar
+    assert called is not None
+    test = ProofTest(pressure_bar=called * 1.5, hold_s=60, medium="water", passed=True, tester="Bela")
+    live.store.record_proof_test(held.number, test)
+    time.sleep(2.1)  # how old the list may be that the server answers with
+    page.goto(live.url + path(sound))
+    until(page, KEPT)
+    until(page, LISTED)
+    assert page.locator("section.held").count() == 0
+    without_network(page, live)
+    page.goto(live.url + path(held))
+    expect(page.locator("section.held h2")).to_have_text(T("scan-held-title"))
+    assert page.locator(".step").count() == 0
+    page.goto(f"{live.url}/t/{held.number}")
+    expect(page.locator("main")).to_contain_text(T("offline-number-held"))
 
 
 def test_a_lifted_withdrawal_clears(live: Live, open_page: OpenPage) -> None:

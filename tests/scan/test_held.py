@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import time
+from datetime import date
 
 import pytest
 from fastapi.testclient import TestClient
 
 from api.scan import held
-from tagger.store import Store
+from tagger.store import CrimpMeasured, Kind, ProofAllowance, ProofTest, Store
 from tests.scan.conftest import register
 
 
@@ -46,3 +47,41 @@ def test_void_records_are_in_a_list_of_their_own(
     store.void(slip.number, "registered twice")
     assert client.get("/scan/held.json").json()["void"] == [held.digest(slip.number)]
     assert _listed(client) == set()
+
+
+def test_what_is_held_after_a_crimp_or_a_proof_test_is_in_a_list_of_its_own(
+    client: TestClient, store: Store, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(held, "FRESH_S", 0.0)
+
+    def listed() -> set[str]:
+        return set(client.get("/scan/held.json").json()["held"])
+
+    loaded, failed, crimped, old, fine = (register(store).number for _ in range(5))
+    called = store.assembly(loaded).assessment.test_pressure_bar
+    assert called is not None
+    passed = ProofTest(
+        pressure_bar=called,
+        hold_s=60,
+        medium="water",
+        passed=True,
+        tester="Bela",
+        rating_bar=called / 2,
+        rating_source="invented for a test",
+    )
+    store.record_proof_test(fine, passed)
+    assert listed() == set()
+    store.record_proof_test(loaded, passed.model_copy(update={"pressure_bar": called * 1.5}))
+    store.record_proof_test(failed, passed.model_copy(update={"passed": False}))
+    band = {"shell": "two-wire", "low_mm": 33.3, "high_mm": 33.6, "source": "invented for a test"}
+    crimp = CrimpMeasured.model_validate({"end": "b", "measured_mm": 33.61, **band})
+    store.record_crimps(crimped, [crimp])
+    before = passed.model_dump(mode="json") | {"pressure_bar": 3000.0, "called_for_bar": 300.0}
+    store.record(old, Kind.PROOF_TESTED, before)  # written before results were kept
+    assert listed() == {held.digest(number) for number in (loaded, failed, crimped, old)}
+    letter = ProofAllowance(allowed_by="both", allowed_on=date(2026, 1, 5), document="letter 12")
+    store.allow_proof_test(loaded, letter)
+    for number in (failed, old):
+        store.record_proof_test(number, passed)
+    store.record_crimps(crimped, [crimp.model_copy(update={"measured_mm": 33.5})])
+    assert listed() == set()

@@ -21,7 +21,7 @@ from tagger.code import link, number, payload
 from tagger.code.symbol import code128, qr
 from tagger.i18n import Translator
 from tagger.spec import AssemblySpec, Danger, TagContent, Tightening
-from tagger.store import Assembly, Kind, Store
+from tagger.store import Assembly, Kind, ProofAllowance, ProofTest, Store
 from tagger.trade import assess
 from tests.scan.conftest import OTHER_SHOP, SPEC, path, register, text
 
@@ -502,6 +502,34 @@ def test_a_replacement_is_told_as_built_on_both_pages_until_it_is_installed(
     store.record(new.number, Kind.FITTED)
     assert "A newer hose has replaced it." in text(client.get(path(old)).text)
     assert "A replacement is built" not in text(client.get(path(new)).text)
+
+
+def test_what_a_proof_test_loaded_too_high_says_do_not_install_and_has_no_fitting_guide(
+    client: TestClient, store: Store
+) -> None:
+    made, other = register(store), register(store)
+    called = made.assessment.test_pressure_bar
+    assert called is not None
+    test = ProofTest(
+        pressure_bar=called * 1.5,
+        hold_s=60,
+        medium="water",
+        passed=True,
+        tester="Bela",
+        rating_bar=called / 2,
+        rating_source="invented for a test",
+    )
+    store.record_proof_test(made.number, test)
+    page = client.get(path(made)).text
+    assert "Held by the shop: do not install" in text(page) and 'id="step-1"' not in page
+    assert client.get(path(made), headers={"accept": "application/json"}).json()["held"] is True
+    assert "Held by the shop" not in text(client.get(path(other)).text)
+    assert 'id="step-1"' in client.get(path(other)).text
+    letter = ProofAllowance(
+        allowed_by="both manufacturers", allowed_on=date(2026, 1, 5), document="letter 12"
+    )
+    store.allow_proof_test(made.number, letter)
+    assert "Held by the shop" not in text(client.get(path(made)).text)
 
 
 def test_a_void_record_says_do_not_fit_and_has_no_fitting_guide(client: TestClient, store: Store) -> None:

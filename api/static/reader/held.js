@@ -12,16 +12,18 @@ export async function note(number, section) {
   return kept.put(seenAt(number), new Response(JSON.stringify(seen)));
 }
 
-// What is known of a tag without a signal: { withdrawn: null or { reason, since }, isVoid, asOf: null or a time }.
+// What is known of a tag without a signal: { withdrawn: null or { reason, since }, isVoid, isHeld,
+// asOf: null or a time }.
 export async function known(number) {
   const kept = await caches.open(KEPT);
   const [list, seen] = await Promise.all(["/scan/held.json", seenAt(number)].map(async (at) => (await kept.match(at))?.json()));
   const asOf = list ? list.as_of : null;
   const mark = list && await digest(number);
   const isVoid = Boolean(list && list.void && list.void.includes(mark));
-  if (list && list.withdrawn.includes(mark)) return { withdrawn: seen || {}, isVoid, asOf };
+  const isHeld = Boolean(list && list.held && list.held.includes(mark));
+  if (list && list.withdrawn.includes(mark)) return { withdrawn: seen || {}, isVoid, isHeld, asOf };
   const lifted = list && seen && Date.parse(list.as_of) > Date.parse(seen.at);
-  return { withdrawn: seen && !lifted ? seen : null, isVoid, asOf };
+  return { withdrawn: seen && !lifted ? seen : null, isVoid, isHeld, asOf };
 }
 
 async function digest(number) {

@@ -30,7 +30,7 @@ export async function read(path, kit, today, shop, knownOf = known) {
   try {
     const { content, claimed } = held(decode(found.digits, kit.tables), kit.tables);
     const notices = [...tooMuch(claimed, content, t), { severity: "care", heading: t("offline-tag-only"), words: t(howSure(state)) }];
-    const tag = { number, digits: found.digits, content, notices, withdrawn: withdrawal(state, t), isVoid: Boolean(state.isVoid), ...shop };
+    const tag = { number, digits: found.digits, content, notices, withdrawn: withdrawal(state, t), isVoid: Boolean(state.isVoid), isHeld: Boolean(state.isHeld), ...shop };
     return { number: format(number), html: fill(kit.templates.tag, view(tag, kit, today)) };
   } catch (error) {
     if (!(error instanceof Damaged)) throw error;
@@ -39,9 +39,10 @@ export async function read(path, kit, today, shop, knownOf = known) {
 }
 
 // What is said of a number without digits: its spec is not known here, but whether it may be fitted may be.
-function alone({ withdrawn, isVoid }) {
+function alone({ withdrawn, isVoid, isHeld }) {
   if (withdrawn) return "offline-number-withdrawn";
-  return isVoid ? "offline-number-void" : "offline-number-alone";
+  if (isVoid) return "offline-number-void";
+  return isHeld ? "offline-number-held" : "offline-number-alone";
 }
 
 // Digits that claim more than the tables allow: the lower pressure is shown, and this above it.

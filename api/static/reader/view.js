@@ -21,6 +21,7 @@ export function view(tag, kit, today) {
     number: format(number),
     withdrawn: tag.withdrawn || null,
     void: Boolean(tag.isVoid),
+    held: Boolean(tag.isHeld),
     notices: [...tag.notices, ...age(content, today, kit)].map((n) => ({ href: null, href_words: null, differences: [], ...n })),
     dangers: [],
     warnings: [],
@@ -46,7 +47,7 @@ export function view(tag, kit, today) {
     shop_name: tag.name, shop_phone: tag.phone,
     order_lines: lines,
     mailto: mailto(tag, lines, t),
-    fit: tag.withdrawn || tag.isVoid ? null : guide(content, bend ? bend[0] : null, kit),
+    fit: tag.withdrawn || tag.isVoid || tag.isHeld ? null : guide(content, bend ? bend[0] : null, kit),
   };
 }
 
