@@ -146,16 +146,19 @@ def settled(fields: Mapping[str, Any], tables: Tables) -> dict[str, Any]:
 
 
 def _settle_hose(found: dict[str, Any], tables: Tables) -> None:
-    """A standard by its one name; or the whole lay line, whose size, type and pressure fill what is empty."""
+    """A standard by its one name; or the whole lay line, whose size, type and pressure fill what is empty.
+
+    A pressure that no hose can have is filled in too: the field then says what is wrong with it.
+    """
     standard = tables.standard_of(found["hose.standard"]) if found["hose.standard"] else None
     if standard is not None:
         found["hose.standard"] = standard.standard
         return
     line = layline.read(found["hose.standard"], tables)
-    if not line.standards:
+    if not line.standards or layline.jetting(line.named, tables):
         return
     hose = layline.hose_of(replace(line, dash=whole_number(found["hose.dash"]) or line.dash), tables)
-    rating = (hose or {}).get("rating", {})
+    rating = {"value_bar": line.printed_bar, "source": layline.PRINTED} if hose and line.printed_bar else {}
     said = {f"hose.{name}": value for name, value in (hose or {}).items() if name != "rating"}
     said |= {f"hose.rating.{name}": value for name, value in rating.items()}
     found["hose.standard"] = said.pop("hose.standard", line.standards[0])

@@ -46,11 +46,16 @@ def lay_line_text(line: LayLine, t: Translator) -> str:
         line.dash and Message("report-lay-line-dash", dash=str(line.dash)),
         line.dn and Message("report-lay-line-dn", dn=line.dn),
         line.edition and Message("report-lay-line-edition", edition=line.edition),
-        line.printed_bar and Message("report-lay-line-pressure", pressure=figure.pressure(line.printed_bar)),
+        line.printed_bar and _printed_pressure(line, line.printed_bar),
         line.date_code and Message("report-lay-line-date", date=line.date_code),
         *line.notes,
     ]
     return "\n".join(t(message) for message in said if message)
+
+
+def _printed_pressure(line: LayLine, bar: float) -> Message:
+    which = "report-lay-line-pressure" if line.offered else "report-lay-line-pressure-only"
+    return Message(which, pressure=figure.pressure(bar))
 
 
 def _candidate_line(c: Candidate) -> Message:

@@ -171,11 +171,7 @@ def highest_published(part: str, spec: AssemblySpec, tables: Tables) -> float | 
     """The highest published rating of that very part: standard and size of the hose; family, size and form of
     the end, in whatever shape, series and material. None where there is none."""
     if part == "hose":
-        standard = tables.standard_of(spec.hose.standard)
-        name = standard.standard if standard else None
-        sizes = (str(spec.hose.dash), "all")
-        hoses = tables.published["hose_pressure"]
-        return _highest(r for r in hoses if r.standard == name and r.dash in sizes)
+        return highest_published_of_hose(spec.hose, tables)
     end = spec.end_a if part == "end_a" else spec.end_b
     return _highest(
         r
@@ -185,6 +181,14 @@ def highest_published(part: str, spec: AssemblySpec, tables: Tables) -> float | 
         and r.size == end.size_key
         and (not r.forms or end.form in r.forms)
     )
+
+
+def highest_published_of_hose(hose: Hose, tables: Tables) -> float | None:
+    """The highest published rating in bar of the hose's standard in its size, in any edition; None without one."""
+    standard = tables.standard_of(hose.standard)
+    name = standard.standard if standard else None
+    sizes = (str(hose.dash), "all")
+    return _highest(r for r in tables.published["hose_pressure"] if r.standard == name and r.dash in sizes)
 
 
 def above_published(

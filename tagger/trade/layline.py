@@ -15,10 +15,12 @@ from dataclasses import dataclass
 from difflib import SequenceMatcher
 from typing import Any
 
-from tagger.messages import Message
+from tagger.messages import Message, pressure
 from tagger.spec import Hose
+from tagger.trade import given
 from tagger.trade import rows as row
 from tagger.trade.rating import hose_rating
+from tagger.trade.row_checks import SLIP_BAR
 from tagger.trade.tables import Tables, compact_name
 
 PRINTED = "printed on the hose"
@@ -30,7 +32,8 @@ _PRESSURE = re.compile(r"(?<![\d.])(\d+(?:\.\d+)?)\s*(BAR|MPA|PSI)\b")
 _OTHER_PRESSURE = re.compile(r"(?:BURST|PROOF|TEST|\bB\.?P\.?|\bT\.?P\.?)[^0-9|/]{0,14}$")
 _INCHES = re.compile(r"(?<![\d/.])(?:(\d)\s+)?(\d{1,2})/(2|4|8|16)(?![\d/])\s*(?:\"|''|INCH|IN\b)?")
 _METRIC = re.compile(r"\bDN\s*-?\s*(\d+(?:\.\d)?)\b|(?<![\d.])(\d+(?:\.\d)?)\s*MM\b")
-_DASH = re.compile(r"(?:\b(?:SIZE|DASH)\s*-?\s*|(?:^|[\s|/])-)0?(\d{1,2})\b")
+_DEGREES = r"(?!\s*(?:[°º]|DEG\b|[CF]\b|TO\b|\.\.|/\s*\+))"  # -40 °C, -40/+100 is no size
+_DASH = re.compile(r"(?:\b(?:SIZE|DASH)\s*-?\s*|(?:^|[\s|/#])-)0?(\d{1,2})\b" + _DEGREES)
 _DATE = re.compile(r"\b(?:[1-4]Q(?:\d{4}|\d{2})|\d{1,2}/\d{1,2}/\d{2,4}|\d{1,2}/(?!16\b)\d{2})\b(?!\s*\")")
 _YEAR = re.compile(r"(?<=\d):\s*((?:19|20)\d\d)\b")
 _WORD = re.compile(r"[A-Z0-9]+(?:\.\d+)?")
@@ -44,7 +47,8 @@ class LayLine:
     """What a line says. ``named``: hoses that are no hydraulic ones of the tables.
 
     ``dn`` is the nominal bore in mm as it is printed; ``edition`` the type letters or the year of the standard;
-    ``nearest`` are standards of nearly that name, where none was read.
+    ``nearest`` are standards of nearly that name, where none was read. ``offered``: the printed pressure may be
+    used as the hose manufacturer's; ``notes`` say why it may not, or what else is doubtful.
     """
 
     standards: tuple[str, ...] = ()
@@ -56,6 +60,7 @@ class LayLine:
     date_code: str | None = None
     nearest: tuple[str, ...] = ()
     notes: tuple[Message, ...] = ()
+    offered: bool = False
 
 
 def read(text: str, tables: Tables) -> LayLine:
@@ -71,35 +76,72 @@ def read(text: str, tables: Tables) -> LayLine:
     dash, dn, notes = _size(rest, standards, tables)
     if len({round(p) for p in pressures}) > 1:
         notes = (*notes, Message("trade-layline-pressures"))
+    jets, printed = jetting(named, tables), min(pressures, default=None)
+    doubt = _doubt(printed, standards, dash, tables)
     return LayLine(
         standards=standards,
         named=named,
         dash=dash,
         dn=dn,
         edition=letters or year,
-        printed_bar=min(pressures, default=None),
+        printed_bar=printed,
         date_code=code,
         nearest=() if standards or named else nearest(line, tables),
-        notes=notes,
+        notes=(*notes, *jets, *doubt),
+        offered=printed is not None and bool(standards or named) and not (jets or doubt),
     )
 
 
 def hose_of(line: LayLine, tables: Tables) -> dict[str, Any] | None:
     """The hose of a spec that the line says, with the printed pressure as its manufacturer's figure.
 
-    Of two standards the one whose rating the printed pressure needs; without one the lower of the two.
-    None where the line names no standard of the tables, or no size.
+    Of two standards the one whose rating the printed pressure needs; without one the lower of the two. A printed
+    pressure that no hose can have is left out.
+    None where the line names no standard of the tables, or no size, or a water-jetting hose.
     """
-    if not line.standards or line.dash is None:
+    if not line.standards or line.dash is None or jetting(line.named, tables):
         return None
     standard = _standard_for(line, line.dash, tables)
     known = {item.edition for item in tables.editions.get(standard, ())}
     hose: dict[str, Any] = {"standard": standard, "dash": line.dash}
     if line.edition in known:
         hose["edition"] = line.edition
-    if line.printed_bar is not None:
+    if line.printed_bar is not None and line.printed_bar <= SLIP_BAR:
         hose["rating"] = {"value_bar": line.printed_bar, "source": PRINTED}
     return hose
+
+
+def jetting(named: tuple[str, ...], tables: Tables) -> tuple[Message, ...]:
+    """That a hose is for water jetting: its rating is none for hydraulics, whatever else is printed on it."""
+    jets = {r.names for r in tables.other_hoses if r.carries == "jetting"}
+    return tuple(Message("trade-jetting-hose", standard=name) for name in named if name in jets)
+
+
+def _doubt(
+    printed: float | None, standards: tuple[str, ...], dash: int | None, tables: Tables
+) -> tuple[Message, ...]:
+    """Why a printed pressure is likely to be in another unit, or of another hose."""
+    if printed is None or not standards:
+        return ()
+    if printed > SLIP_BAR:
+        limit = pressure(SLIP_BAR)
+        return (Message("trade-layline-pressure-impossible", pressure=pressure(printed), limit=limit),)
+    highest = max(filter(None, (_highest(s, dash, tables) for s in standards)), default=None)
+    if highest is None or printed <= highest * 1.003:
+        return ()
+    said = Message(
+        "trade-layline-pressure-above",
+        pressure=pressure(printed),
+        standards=standards,
+        highest=pressure(highest),
+    )
+    return (said,)
+
+
+def _highest(standard: str, dash: int | None, tables: Tables) -> float | None:
+    """The highest rating in bar of the standard in that size; in any, where no source rates the size."""
+    hose = Hose(standard=standard, dash=dash or 1)
+    return given.highest_published_of_hose(hose, tables) or given.highest_of_hose(hose, tables)
 
 
 def nearest(text: str, tables: Tables) -> tuple[str, ...]:
@@ -230,12 +272,11 @@ def _size(
 ) -> tuple[int | None, float | None, tuple[Message, ...]]:
     """Dash and nominal bore, whichever is printed and the one that follows from it; neither where they differ."""
     tube = any(tables.names_tube(Hose(standard=s, dash=1)) for s in standards)
-    printed = re.search(r"#-0?(\d{1,2})\b", rest) or _DASH.search(rest)
-    dash = int(printed[1]) if printed else None
+    dashes = [int(match[1]) for match in _DASH.finditer(rest)]
     by_bore = {r.printed: r for r in tables.lay_line_sizes}
     bores = [by_bore[b] for b in _bores(rest) if b in by_bore]
     inches = [] if tube else [_sixteenths(m) for m in _INCHES.finditer(rest)]
-    meant = {*([dash] if dash else []), *([] if tube else [b.dash for b in bores]), *inches}
+    meant = {*dashes, *([] if tube else [b.dash for b in bores]), *inches}
     if len(meant) > 1:
         sizes = tuple(f"-{one}" for one in sorted(meant))
         return None, None, (Message("trade-layline-sizes", sizes=sizes),)

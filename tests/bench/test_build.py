@@ -113,6 +113,16 @@ def test_a_whole_lay_line_in_the_hose_field_fills_standard_size_and_edition(benc
     assert "EN 853 2SN" in json.dumps(wrong["problems"])
 
 
+def test_a_lay_line_with_psi_for_bar_or_for_jetting_is_refused_where_it_stands(bench: Bench) -> None:
+    def refused(line: str, dash: str = "") -> list[str]:
+        found = _preview(bench, **{"hose.standard": line, "hose.dash": dash})["problems"]
+        assert isinstance(found, list)
+        return [problem["field"] for problem in found]
+
+    assert refused("EN 853 2SN DN 19 WP 3100 BAR") == ["hose.rating.value_bar"]
+    assert refused("EN 853 2SN JETTING HOSE WP 250 BAR", dash="12") == ["hose.standard"]
+
+
 def test_two_elbows_ask_for_clocking(bench: Bench) -> None:
     found = _preview(bench, **{"end_a.shape": "elbow_90"})
     problems = found["problems"]

@@ -38,6 +38,22 @@ def test_of_two_sizes_that_differ_neither_is_taken() -> None:
     assert (found.dash, found.dn, [note.id for note in found.notes]) == (None, None, ["trade-layline-sizes"])
 
 
+@pytest.mark.parametrize(
+    "text",
+    ["SAE 100R1AT-8 -12", "SAE 100R1AT-8/-12", "SAE 100R2AT-8 / EN 853 2SN-12", "SAE 100R1AT-8 SIZE 12"],
+)
+def test_of_two_dashes_that_differ_neither_is_taken(text: str) -> None:
+    assert (of(text).dash, [note.id for note in of(text).notes]) == (None, ["trade-layline-sizes"])
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["SAE 100R1AT-8 -40 °C", "SAE 100R1AT-8 -40/+100C", "SAE 100R1AT-8 -40 TO 212 F", "SAE 100R1AT -8 -40°C"],
+)
+def test_a_temperature_printed_is_no_dash(text: str) -> None:
+    assert of(text).dash == 8
+
+
 @pytest.mark.parametrize("size", ["1", '7/8"', "DN 22"])
 def test_where_the_dash_names_the_tube_no_bore_becomes_a_dash(size: str) -> None:
     assert of(f"SAE 100R5 {size}").dash is None
@@ -49,6 +65,32 @@ def test_the_lower_of_two_printed_pressures_holds_and_burst_is_none_of_them() ->
     assert found.printed_bar == pytest.approx(413.7)
     assert [note.id for note in found.notes] == ["trade-layline-pressures"]
     assert of("EN 853 2SN DN 12 BURST 1100 BAR").printed_bar is None
+
+
+def test_a_printed_pressure_above_every_rating_of_the_hose_is_told_and_not_offered() -> None:
+    size = Hose(standard="EN 853 2SN", dash=12)
+    rated = hose_rating(size, tables())[0].value_bar or 0
+    right, high, slip = (of(f"EN 853 2SN DN 19 WP {bar:g} BAR") for bar in (rated, rated + 60, 3100))
+    assert (right.offered, right.notes) == (True, ())
+    assert (high.offered, [n.id for n in high.notes]) == (False, ["trade-layline-pressure-above"])
+    assert (slip.offered, [n.id for n in slip.notes]) == (False, ["trade-layline-pressure-impossible"])
+    assert "rating" not in (layline.hose_of(slip, tables()) or {})
+
+
+def test_a_jetting_hose_gives_no_hydraulic_hose_and_offers_no_pressure() -> None:
+    for text in (
+        "JETTING HOSE 3/4 250 BAR",
+        "EN 853 2SN JETTING HOSE DN 19 WP 250 BAR",
+        "WATER BLAST -12 400 BAR",
+    ):
+        found = of(text)
+        assert (found.offered, layline.hose_of(found, tables())) == (False, None), text
+        assert "trade-jetting-hose" in [note.id for note in found.notes], text
+
+
+def test_a_pressure_of_a_line_without_a_standard_is_offered_for_nothing() -> None:
+    assert (of("MAKER -12 WP 250 BAR").printed_bar, of("MAKER -12 WP 250 BAR").offered) == (250, False)
+    assert of("LPG HOSE -8 WP 25 BAR").offered, "rated by its manufacturer alone"
 
 
 def test_a_pressure_without_a_unit_is_not_read() -> None:

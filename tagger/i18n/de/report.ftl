@@ -52,6 +52,7 @@ report-lay-line-dash = Größe: -{ $dash }
 report-lay-line-dn = Nennweite: DN { $dn }
 report-lay-line-edition = Ausgabe oder Typ: { $edition }
 report-lay-line-pressure = Aufgedruckter Betriebsdruck: { $pressure }. Als Wert des Schlauchherstellers verwenden.
+report-lay-line-pressure-only = Aufgedruckter Betriebsdruck: { $pressure }.
 report-lay-line-date = Datumsangabe: { $date }
 
 ## compare

@@ -52,6 +52,7 @@ report-lay-line-dash = Dash size: -{ $dash }
 report-lay-line-dn = Nominal bore: DN { $dn }
 report-lay-line-edition = Edition or type: { $edition }
 report-lay-line-pressure = Printed working pressure: { $pressure }. Use it as the hose manufacturer's value.
+report-lay-line-pressure-only = Printed working pressure: { $pressure }.
 report-lay-line-date = Date code: { $date }
 
 ## compare

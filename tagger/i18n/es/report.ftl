@@ -52,6 +52,7 @@ report-lay-line-dash = Tamaño: -{ $dash }
 report-lay-line-dn = Diámetro nominal: DN { $dn }
 report-lay-line-edition = Edición o tipo: { $edition }
 report-lay-line-pressure = Presión de trabajo impresa: { $pressure }. Úsela como valor del fabricante de la manguera.
+report-lay-line-pressure-only = Presión de trabajo impresa: { $pressure }.
 report-lay-line-date = Código de fecha: { $date }
 
 ## compare

@@ -52,6 +52,7 @@ report-lay-line-dash = Module : -{ $dash }
 report-lay-line-dn = Diamètre nominal : DN { $dn }
 report-lay-line-edition = Édition ou type : { $edition }
 report-lay-line-pressure = Pression de service imprimée : { $pressure }. Utilisez-la comme valeur du fabricant du tuyau.
+report-lay-line-pressure-only = Pression de service imprimée : { $pressure }.
 report-lay-line-date = Code de date : { $date }
 
 ## compare
