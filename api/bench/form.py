@@ -1,8 +1,8 @@
 """The build form: its fields as a spec's JSON, and a spec as its fields.
 
 Fields are named as the spec's are ("end_a.form"). They differ from the JSON where that is quicker
-to fill in: one size field serves every family; end B may be "the same as A"; a size left empty is
-the one that belongs to the hose; clocking is read in the shop's own sense.
+to fill in: one size field serves every family; end B is "the same as A" where that is ticked; a size left
+empty is the one that belongs to the hose; clocking is read in the shop's own sense.
 """
 
 from __future__ import annotations
@@ -45,14 +45,14 @@ BLANK: dict[str, Any] = {
     "hose.standard": "", "hose.dash": "", "hose.edition": "", "hose.part": "", "hose.lot": "", "lot_reason": "", "changes_considered": "",
     **{f"{end}.{name}": "" for end in _ENDS for name in _END},
     **{f"{end}.{name}": value for end in _ENDS for name, value in (
-        ("connection", "sae_37_flare"), ("form", "female_swivel"), ("shape", "straight"), ("material", "carbon_steel"))},
-    "end_b.same": "1",
+        ("shape", "straight"), ("material", "carbon_steel"))},
+    "end_b.same": "",
     "length_mm": "", "length_confirmed": "", "length_basis": "sealing_face", "clocking_deg": "", "max_temperature_c": "", "vacuum_bar": "", "fluid": "",
     "covers": [], "working_pressure.value_bar": "", "working_pressure.source": "", "working_pressure.confirmed": "", "note": "",
     **dict.fromkeys(RECORD_FIELDS, ""), "replaces": "", "order_reference": "", "count": "1",
     "built_on": "", "key": "",
 }  # fmt: skip
-"""Every field of the page with what it holds at first."""
+"""Every field of the page with what it holds at first: no connection, form or size is chosen for anybody."""
 
 
 @dataclass(frozen=True)
@@ -81,8 +81,7 @@ def fields_of(spec: AssemblySpec, sense: ClockingSense) -> dict[str, Any]:
         fields[f"hose.{name}"] = _text(data["hose"].get(name))
     for end in _ENDS:
         fields |= {f"{end}.{name}": value for name, value in end_fields(data[end]).items()}
-    without_lot = [{k: v for k, v in data[end].items() if k != "lot"} for end in _ENDS]
-    fields["end_b.same"] = "1" if without_lot[0] == without_lot[1] else ""
+    fields["end_b.same"] = ""  # a change of end A is one of end B only where somebody asks for it
     for name in ("length_mm", "length_basis", "max_temperature_c", "vacuum_bar", "fluid", "note"):
         fields[name] = _text(data.get(name))
     fields["length_confirmed"] = "1" if data.get("length_confirmed") else ""
@@ -172,7 +171,7 @@ def _settle_end(found: dict[str, Any], end: str, tables: Tables) -> None:
         return
     forms = forms_of(family, tables)
     if found[f"{end}.form"] not in forms:
-        found[f"{end}.form"] = forms[0]
+        found[f"{end}.form"] = forms[0] if len(forms) == 1 else ""
     if found[f"{end}.series"] not in tables.families[family].series:
         found[f"{end}.series"] = ""
     if family.sized_by is Sizing.DASH:

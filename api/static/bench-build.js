@@ -1,4 +1,6 @@
 // The build page: live answers at every key, the clocking dial, and scans into any field.
+import { goOn } from "./bench-next.js";
+
 const form = document.getElementById("build");
 const csrf = document.body.dataset.csrf;
 const offered = JSON.parse(document.getElementById("choices").textContent);
@@ -17,9 +19,11 @@ function show() {
 function offer(end) {
   const family = field(`${end}.connection`).value;
   const forms = field(`${end}.form`);
-  const wanted = offered.forms[family] ?? [];
-  const kept = wanted.includes(forms.value) ? forms.value : wanted[0];
-  forms.replaceChildren(...wanted.map((value) => new Option(offered.form_words[value], value, false, value === kept)));
+  const wanted = offered.forms[family] ?? Object.keys(offered.form_words);
+  // Nothing is chosen for anybody: only the one form of a family that has no other.
+  const kept = wanted.includes(forms.value) ? forms.value : wanted.length === 1 ? wanted[0] : "";
+  const none = wanted.length === 1 ? [] : [new Option(offered.choose, "", false, !kept)];
+  forms.replaceChildren(...none, ...wanted.map((value) => new Option(offered.form_words[value], value, false, value === kept)));
   document.getElementById(`sizes-${end}`).replaceChildren(
     ...(offered.sizes[family] ?? []).map((value) => Object.assign(document.createElement("option"), { value })));
 }
@@ -29,6 +33,7 @@ function offer(end) {
 const followed = new Set(["end_a.size", "end_b.size"].filter((name) => !field(name).value));
 const AGAIN = 3000; // ms until a question without an answer is asked once more
 let asked = 0, shown = 0, timer = 0;
+let lacking = new Set(); // the fields that the last answer called missing
 const answer = document.getElementById("view");
 const working = document.getElementById("working"), unanswered = document.getElementById("unanswered");
 
@@ -84,6 +89,7 @@ function settle(found) {
     const control = field(box.dataset.needs);
     box.hidden = !control.checked && !found.problems.some((problem) => problem.field === box.dataset.needs);
   }
+  lacking = new Set(found.problems.filter((problem) => problem.id === "spec-missing").map((problem) => problem.field));
   const wrong = new Map(found.problems.map((problem) => [problem.field, problem]));
   for (const note of form.querySelectorAll("[data-wrong]")) {
     const control = field(note.dataset.wrong);
@@ -144,6 +150,7 @@ form.addEventListener("input", (event) => {
     field(`${end}.size`).value = "";
   }
   if (name === "end_b.same" && !event.target.checked) { copyEnd(); followed.delete("end_b.size"); }
+  if (name === "end_b.same" && event.target.checked) setTimeout(() => goOn(form, event.target, lacking));
   if (name.endsWith(".fitting")) offerFittings(event.target);
   if (name === "clocking_deg") turnTo(event.target.value);
   show();
@@ -236,6 +243,19 @@ function fill(fields) {
   ask();
 }
 
+// What a scanner has typed over is put back: a list chooses by the first letters, and a connection brings its forms.
+function held(control) {
+  const names = control.name.endsWith(".connection") ? ["connection", "form", "size"].map((part) => control.name.replace("connection", part)) : [control.name];
+  return names.map((name) => [name, field(name).value]);
+}
+
+function putBack(values) {
+  for (const [name, value] of values) {
+    if (name.endsWith(".connection") && field(name).value !== value) { field(name).value = value; offer(name.split(".")[0]); }
+    field(name).value = value;
+  }
+}
+
 async function scanned(text, control, before) {
   const found = await (await fetch(`/bench/scan?text=${encodeURIComponent(text)}`)).json();
   // A stock number typed into a lot field is no lot: it leaves the field.
@@ -266,22 +286,25 @@ document.addEventListener("keydown", (event) => {
 form.addEventListener("keydown", (event) => {
   if (event.key === "Enter" && (event.ctrlKey || event.metaKey)) return;
   const control = event.target;
-  if (event.key === "Enter" && control.tagName === "INPUT" && control.type !== "checkbox") {
+  if (event.key === "Enter" && (control.tagName === "INPUT" || control.tagName === "SELECT")) {
     event.preventDefault(); // Enter never registers by accident
     const text = keys.map((k) => k.key).join("");
     const quick = keys.length >= 6 && keys.at(-1).at - keys[0].at < 50 * keys.length;
     const link = /https?:\/\/\S+$/i.exec(control.value)?.[0];
+    if (quick && control.tagName === "SELECT") putBack(keys[0].chosen);
     if (link) scanned(link, control, control.value.slice(0, -link.length));
     else if (quick) scanned(text, control, keys[0].before);
     else if ("fitting" in control.dataset && control.value) offerFittings(control).then((found) => { if (found.length === 1) takeFitting(control, found[0]); });
     else if ("lot" in control.dataset && control.value) scanned(control.value, control, control.value);
+    else goOn(form, control, lacking);
     keys = [];
     return;
   }
   if (event.key.length !== 1 || event.ctrlKey || event.altKey) return;
   // The event's own time: a busy page must not make a scanner look like a hand.
   if (keys.length && event.timeStamp - keys.at(-1).at > 80) keys = [];
-  keys.push({ key: event.key, at: event.timeStamp, before: keys.length ? undefined : control.value });
+  const first = keys.length ? {} : { before: control.value, chosen: control.name ? held(control) : [] };
+  keys.push({ key: event.key, at: event.timeStamp, ...first });
 });
 
 // ---- identifying an end by measuring it, over the page --------------------------------------

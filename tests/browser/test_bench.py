@@ -88,17 +88,21 @@ def test_from_a_blank_page_to_a_printed_tag_by_keyboard_in_40_keystrokes(
     keys = Keys(bench)
     before = live.store.count()
     keys.type("2SN")
-    keys.press("Tab")
+    keys.press("Enter")
     keys.type("8")
-    keys.press("Tab", "Tab", "Tab")  # no edition, no reel lot
+    keys.press("Enter")  # on to end A: edition and lots are not needed
     keys.type("O-ring f")  # face seal
-    keys.press("Tab", "Tab", "Tab", "Tab", "Tab", "Tab")  # size from the hose, swivel, straight, no lot
-    keys.press("Space", "Tab")  # end B differs
-    keys.press("Tab", "Tab", "Tab", "Tab")
-    keys.press("9")  # 90 degree elbow
+    keys.press("Enter")
+    keys.type("f")  # female swivel; the size is the hose's
+    keys.press("Enter", "Tab")  # the ends are not alike
+    keys.type("O-ring f")
+    keys.press("Enter")
+    keys.type("f")
+    keys.press("Tab", "Tab")
+    keys.type("9")  # 90 degree elbow
     keys.press("Tab")
     keys.measure("56")
-    keys.press("Tab", "Tab")
+    keys.press("Enter")
     keys.measure("1250")
     expect(bench.get_by_text("Limited by")).to_be_visible()
     keys.press("Control+Enter")
@@ -128,8 +132,84 @@ def test_from_a_blank_page_to_a_printed_tag_by_keyboard_in_40_keystrokes(
     assert keys.count <= 40
 
 
+def test_two_straight_ends_from_the_first_field_in_16_keystrokes(bench: Page, live: Live) -> None:
+    keys, before = Keys(bench), live.store.count()
+    expect(bench.locator("[name='hose.standard']")).to_be_focused()
+    keys.type("R2")
+    keys.press("Enter")
+    keys.type("8")
+    keys.press("Enter")
+    keys.type("3")  # the list's first connection with a 3: the 37 degree flare
+    keys.press("Enter")
+    keys.type("f")
+    keys.press("Enter")
+    expect(bench.locator("[name='end_b.same']")).to_be_focused()
+    keys.press("Space")
+    expect(bench.locator("[name=length_mm]")).to_be_focused()
+    keys.type("1250")
+    expect(bench.get_by_text("Limited by")).to_be_visible()
+    keys.press("Control+Enter")
+    bench.wait_for_url("**/bench/run/*")
+    [made] = live.store.find(limit=1).assemblies
+    assert live.store.count() == before + 1
+    assert (made.spec.hose.standard, made.spec.hose.dash, made.spec.length_mm) == ("SAE 100R2", 8, 1250)
+    for end in (made.spec.end_a, made.spec.end_b):
+        assert (end.connection, end.dash, end.form) == (Connection.SAE_37_FLARE, 8, "female_swivel")
+    print(f"{keys.count} keystrokes with those of the length")
+    assert keys.count <= 16
+
+
+def test_a_repeat_of_a_scanned_tag_takes_the_scan_and_two_keys(bench: Page, live: Live) -> None:
+    number = _build_one(live, bench)
+    before = live.store.count()
+    bench.goto(f"{live.url}/bench/build")
+    _scan(bench, number)
+    expect(bench.locator("[name=length_mm]")).to_have_value("1250")
+    keys = Keys(bench)
+    keys.press("Control+Enter")
+    bench.wait_for_url("**/bench/run/*")
+    assert (live.store.count(), keys.count) == (before + 1, 2)
+    assert live.store.find(limit=1).assemblies[0].spec == live.store.assembly(number).spec
+
+
+def test_nothing_is_chosen_beforehand_and_what_is_missing_is_told_in_one_look(
+    bench: Page, live: Live
+) -> None:
+    before = live.store.count()
+    for end in ("end_a", "end_b"):
+        for part in ("connection", "form", "size"):
+            expect(bench.locator(f"[name='{end}.{part}']")).to_have_value("")
+    expect(bench.locator("[name='end_b.same']")).not_to_be_checked()
+    bench.keyboard.press("Control+Enter")
+    links = bench.get_by_role("alert").get_by_role("link")
+    expect(links).to_have_text([
+        "Hose standard (from lay line)", "Dash size", "End A, Connection", "End A, End type", "End B, Connection",
+        "End B, End type", "Overall length",
+    ])  # fmt: skip
+    links.nth(4).click()
+    expect(bench.locator("[name='end_b.connection']")).to_be_focused()
+    assert live.store.count() == before
+
+
+def test_a_scan_over_a_list_chooses_nothing_in_it(bench: Page, live: Live) -> None:
+    bench.select_option("[name='end_b.connection']", "orfs")
+    bench.select_option("[name='end_b.form']", "female_swivel")
+    bench.focus("[name='end_b.connection']")
+    _scan(bench, "MB-445566")
+    expect(bench.locator("[name='hose.lot']")).to_have_value("MB-445566")
+    expect(bench.locator("[name='end_b.connection']")).to_have_value("orfs")
+    expect(bench.locator("[name='end_b.form']")).to_have_value("female_swivel")
+
+
+def _two_swivels(page: Page) -> None:
+    page.select_option("[name='end_a.connection']", "sae_37_flare")
+    page.select_option("[name='end_a.form']", "female_swivel")
+    page.check("[name='end_b.same']")
+
+
 def _build_one(live: Live, page: Page, **changes: str) -> str:
     page.goto(f"{live.url}/bench/build")
+    _two_swivels(page)
     for name, value in {"hose.standard": "R2", "hose.dash": "12", "length_mm": "1250", **changes}.items():
         page.fill(f"[name='{name}']", value)
     page.keyboard.press("Control+Enter")
@@ -241,6 +321,7 @@ def test_a_wrong_reel_stops_the_builder_until_a_reason_is_chosen(bench: Page, li
     bench.fill("[name='hose.lot']", "H-77003")
     expect(bench.locator("#view")).to_contain_text("Hose lot H-77003 is withdrawn (“cover blisters”)")
 
+    _two_swivels(bench)
     for name, value in {"hose.standard": "EN 857 2SC", "hose.dash": "12", "length_mm": "900 mm"}.items():
         bench.fill(f"[name='{name}']", value)
     bench.fill("[name='hose.lot']", "")
@@ -260,6 +341,7 @@ def test_a_wrong_reel_stops_the_builder_until_a_reason_is_chosen(bench: Page, li
 
 def test_clocking_is_set_by_turning_the_drawing(bench: Page) -> None:
     bench.select_option("[name='end_a.shape']", "elbow_90")
+    bench.select_option("[name='end_b.shape']", "elbow_90")
     dial = bench.get_by_role("slider")
     expect(dial).to_be_visible()
     dial.scroll_into_view_if_needed()
@@ -278,6 +360,7 @@ def test_clocking_is_set_by_turning_the_drawing(bench: Page) -> None:
 
 @pytest.mark.parametrize("fails", ["the line is cut", "the server errs"])
 def test_figures_that_belong_to_other_fields_say_so(bench: Page, fails: str) -> None:
+    _two_swivels(bench)
     for name, value in {"hose.standard": "R2", "hose.dash": "12", "length_mm": "1250"}.items():
         bench.fill(f"[name='{name}']", value)
     view = bench.locator("#view")
@@ -351,8 +434,9 @@ def test_the_page_answers_without_script_too(live: Live, open_page: OpenPage) ->
     page = _signed_in(live, open_page(viewport=DESK, java_script_enabled=False))
     page.fill("[name='hose.standard']", "4SP")
     page.fill("[name='hose.dash']", "12")
+    _two_swivels(page)
     page.get_by_role("button", name="Register and print").click()
-    expect(page.get_by_role("alert")).to_contain_text("Overall length: This value is missing")
+    expect(page.get_by_role("alert")).to_contain_text("Still missing: Overall length")
     page.fill("[name=length_mm]", "900")
     page.get_by_role("button", name="Register and print").click()
     expect(page.get_by_role("heading", level=1)).to_contain_text("1 tag registered")
@@ -513,6 +597,8 @@ def test_an_unknown_end_is_asked_for_once_and_the_next_build_of_it_has_the_shops
         bench.fill("[name='hose.standard']", "2SN")
         bench.fill("[name='hose.dash']", "8")
         bench.select_option("[name='end_a.connection']", "jis_30")
+        bench.select_option("[name='end_a.form']", "female_swivel")
+        bench.check("[name='end_b.same']")
         bench.fill("[name='end_a.size']", "M22x1.5")
         bench.fill("[name='length_mm']", "1000")
 
