@@ -42,6 +42,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     settings = settings or Settings.from_env()
     opened = store or Store.open(settings.database_url)
     opened.announce, opened.mail_customers = outbox.targets(settings), outbox.can_mail(settings)
+    opened.proof_first = settings.proof_first
     deliverer = outbox.Deliverer(opened, settings)
     queue = print_queue.PrintQueue(opened, settings)
 

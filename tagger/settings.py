@@ -58,6 +58,7 @@ class ShopSettings(BaseModel):
     printer_dpi: Annotated[int, Field(ge=100, le=1200)] = 203
     length_bands: Literal["", "sae", "din"] = ""
     tables_dir: Path | None = None
+    proof_first: bool = False
     gs1_prefix: Annotated[str, Field(pattern=r"^(\d{6,12})?$")] = ""
 
     @classmethod

@@ -7,8 +7,9 @@ from starlette.responses import Response
 
 from api.bench.page import NOT_FOUND, go, refused, render
 from api.bench.reprints import REPRINTS
+from api.shared.label_files import template_of
 from api.web.identity import Builder, OwnForm
-from api.web.state import queue_of, store_of
+from api.web.state import queue_of, settings_of, store_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 
@@ -70,7 +71,9 @@ def decide(request: Request, me: Builder, form: OwnForm, job: int) -> Response:
     try:
         match str(form.get("do")):
             case "again":
-                store.refuse_blocked(store.print_job(job).numbers)
+                known = store.print_job(job)
+                wanted = template_of(known.template, settings_of(request))
+                store.refuse_blocked(known.numbers, traveller=wanted.traveller)
                 store.print_again(job, by=by)
                 queue_of(request).wake()
             case "drop":

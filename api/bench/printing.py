@@ -10,7 +10,7 @@ from starlette.responses import Response
 
 from api.bench.page import NOT_FOUND, go, refused, render
 from api.bench.reprints import REPRINTS
-from api.shared.label_files import pdf_of, template_of, template_titles
+from api.shared.label_files import pdf_of, tags_printed, template_of, template_titles, travellers
 from api.shared.papers.traveller import of_run
 from api.web.identity import Builder, OwnForm
 from api.web.language import language_of, paper_language
@@ -55,6 +55,8 @@ def page(
 ) -> Response:
     settings, store = settings_of(request), store_of(request)
     numbers = [a.number for a in made]
+    untested, for_shop = store.untested(numbers), travellers(settings)
+    chosen = request.query_params.get("template")
     printers, last = store.printers(), request.cookies.get(HERE)
     first = next((p for p in printers if str(p.id) == last), None)
     loaded = first.template if first else None
@@ -66,10 +68,12 @@ def page(
         status=status,
         problems=problems,
         made=made,
-        printed=store.last(numbers, Kind.PRINTED),
+        printed={n: events[-1] for n, events in tags_printed(store, numbers, settings).items()},
         run=made[0].run,
-        blocked=store.blocked(numbers),
-        chosen=request.query_params.get("template") or loaded or settings.label_template,
+        blocked=store.blocked(numbers, traveller=True),
+        untested=untested,
+        chosen=(next(iter(for_shop), None) if untested and chosen not in for_shop else chosen or loaded)
+        or settings.label_template,
         templates=template_titles(settings, language_of(request)),
         first=first,
         others=[p for p in printers if p is not first],
@@ -89,10 +93,10 @@ def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
     try:
         made = store.assemblies(numbers) if numbers else store.run(int(str(form.get("run") or 0)))
         if form.get("only_new"):
-            done = store.last([a.number for a in made], Kind.PRINTED)
+            done = tags_printed(store, [a.number for a in made], settings)
             made = [a for a in made if a.number not in done] or made
         wanted = template_of(str(form.get("template") or settings.label_template), settings)
-        store.refuse_blocked([a.number for a in made])
+        store.refuse_blocked([a.number for a in made], traveller=wanted.traveller)
         if place.startswith("printer "):
             printer = store.printer(_id(place.removeprefix("printer ")))
             key = f"bench {form.get('key')} {printer.id} {wanted.name}"[:120] if form.get("key") else None

@@ -11,6 +11,7 @@ from starlette.responses import JSONResponse, Response
 from api.bench import reel_lots
 from api.bench.page import NOT_FOUND, go, refused, render
 from api.bench.reprints import REPRINTS
+from api.shared.label_files import tags_printed
 from api.shared.papers.certificate import of_last_test
 from api.web.identity import Builder, Manager, OwnForm
 from api.web.language import paper_language, translator_of
@@ -69,7 +70,7 @@ def _page(
         crimps=store.crimps_of(known.spec.hose.standard, known.spec.hose.dash, known.spec.hose.part),
         media=MEDIA,
         reprints=REPRINTS,
-        times_printed=store.times_printed(known.number),
+        times_printed=len(tags_printed(store, [known.number], settings_of(request)).get(known.number, ())),
         by_hand=BY_HAND,
         correctable=correctable(known),
         lot_reasons=reel_lots.REASONS,

@@ -218,9 +218,11 @@ def tag(
     form: Literal["pdf", "png"],
     template: str | None = None,
 ) -> Response:
-    settings = settings_of(request)
-    [known] = tags_of(store, [assembly_at(store, number)], settings)
+    settings, made = settings_of(request), assembly_at(store, number)
+    [known] = tags_of(store, [made], settings)
     wanted = template_of(template or settings.label_template, settings)
+    if not wanted.traveller:
+        store.refuse_untested([made.number])  # a file of it is as good as the tag
     return Response(one_of(known, wanted, settings.printer_dpi, form), media_type=TAG_MEDIA[form])
 
 
@@ -242,7 +244,7 @@ def print_tags(request: Request, store: TheStore, token: AsBuilder, body: PrintI
     settings = settings_of(request)
     made = store.assemblies(body.numbers)
     wanted = template_of(body.template or settings.label_template, settings)
-    store.refuse_blocked([item.number for item in made])
+    store.refuse_blocked([item.number for item in made], traveller=wanted.traveller)
     if body.printer is not None:
         queue, printer = queue_of(request), store.printer(body.printer)
         job = once(

@@ -11,6 +11,7 @@ from tagger.errors import Problem, TemplateError
 from tagger.messages import Message
 from tagger.printing import pdf, raster, template
 from tagger.printing.content import Tag
+from tagger.store import Event, Kind, Store
 
 
 def template_of(name: str, settings: Settings) -> template.Template:
@@ -30,6 +31,21 @@ def template_titles(settings: Settings, language: str) -> list[tuple[str, str]]:
     """The label templates there are: name and title, in a language."""
     listed = template.catalogue(settings.label_template_dirs, language)
     return [(one["name"], one["title"]) for one in listed]
+
+
+def travellers(settings: Settings) -> list[str]:
+    """The templates that stay in the shop, by name."""
+    listed = template.catalogue(settings.label_template_dirs)
+    return [one["name"] for one in listed if one["purpose"] == "traveller"]
+
+
+def tags_printed(store: Store, numbers: Sequence[str], settings: Settings) -> dict[str, list[Event]]:
+    """The prints of each of these tags that was printed, oldest first; travellers do not count."""
+    shop_only, found = travellers(settings), dict[str, list[Event]]()
+    for event in store.each(numbers, Kind.PRINTED):
+        if event.data.get("template") not in shop_only:
+            found.setdefault(event.number, []).append(event)
+    return found
 
 
 def pdf_of(tags: Sequence[Tag], wanted: template.Template, dpi: int) -> bytes:

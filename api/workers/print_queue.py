@@ -122,8 +122,9 @@ def send(store: Store, settings: Settings, job: PrintJob) -> None:
     """Sends one job that is ``sending``, and writes down what came of it."""
     try:
         made = store.assemblies(job.numbers)
-        store.refuse_blocked(job.numbers)  # something may have been withdrawn while the job waited
         tags, wanted = tags_of(store, made, settings), template_of(job.template, settings)
+        # something may have been withdrawn while the job waited
+        store.refuse_blocked(job.numbers, traveller=wanted.traveller)
         taken = printer_at(job.uri).send(tags, wanted, dpi=job.dpi, name=_name(job))
     except Busy as error:
         store.print_waits(job, _messages(error))

@@ -407,7 +407,9 @@ def open_store() -> Store:
     """The store of TAGGER_DATABASE_URL."""
     from tagger.store import Store
 
-    return Store.open()
+    opened = Store.open()
+    opened.proof_first = shop_settings().proof_first
+    return opened
 
 
 def shop_tables(store: Store | None = None) -> Tables:

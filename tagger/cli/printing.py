@@ -32,7 +32,7 @@ def print_tags(a: argparse.Namespace, t: Translator) -> Answer:
     with open_store() as store:
         assemblies = store.assemblies(a.numbers)
         numbers = [assembly.number for assembly in assemblies]
-        store.refuse_blocked(numbers)
+        store.refuse_blocked(numbers, traveller=template.traveller)
         tags = tags_here(store, assemblies, shop, t)
         _refuse_what_would_not_scan(tags, template, dpi, a, t)
 
@@ -61,6 +61,8 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
 
     shop = shop_settings()
     template, dpi, tables = _template(a, shop), _dpi(a, shop), shop_tables()
+    if shop.proof_first and not template.traveller:
+        raise SpecError(Problem("--template", template.name, Message("cli-run-proof-first")))
     rows: list[Registration] = []
     problems: list[Problem] = []
     for listed in lists.read_list(a.list):
@@ -88,7 +90,7 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
     mark = hashlib.sha256(a.list.read_bytes()).hexdigest()
     with open_store() as store:
         assemblies = _registered_but_not_printed(store, rows, mark)
-        store.refuse_blocked([one.number for one in assemblies])
+        store.refuse_blocked([one.number for one in assemblies], traveller=template.traveller)
         files = _write(tags_here(store, assemblies, shop, t), template, dpi, a, t, progress=not a.json)
         store.record_many(
             [one.number for one in assemblies], "printed", {"template": template.name, "list": a.list.name}

@@ -174,6 +174,7 @@ class Template(_Strict):
     size: tuple[Mm, Mm]
     languages: tuple[str, ...] = Field(default=("en",), min_length=1, max_length=2)
     media: str = ""  # what to print it on, for people
+    purpose: Literal["tag", "traveller"] = "tag"  # a traveller stays in the shop
     wraps: Literal["across", "down"] | None = None  # which of its sides goes round the hose
     sheet: Sheet | None = None
     box: tuple[Box, ...] = Field(min_length=1)
@@ -190,6 +191,11 @@ class Template(_Strict):
     def where(self, index: int) -> str:
         """How a message names a box: "hang_tag.toml: box 3 (qr)"."""
         return f"{self.file}: box {index + 1} ({self.box[index].kind})"
+
+    @property
+    def traveller(self) -> bool:
+        """Whether it stays in the shop: paper that goes with the job, no tag for a hose."""
+        return self.purpose == "traveller"
 
     def in_languages(self, languages: Iterable[str]) -> Template:
         """The same template in one or two other languages; raises TemplateError for unknown ones."""
@@ -215,6 +221,7 @@ def catalogue(extra_dirs: Iterable[str | Path] = (), language: str = SOURCE) -> 
             "width_mm": one.size[0],
             "height_mm": one.size[1],
             "languages": list(one.languages),
+            "purpose": one.purpose,
         }
         for one in (load(name, dirs) for name in names(dirs))
     ]

@@ -49,10 +49,10 @@ from tagger.store.withdrawals import Withdrawals
 
 
 class Store(
+    Orders,
     Proving,
     Finding,
     Figures,
-    Orders,
     Withdrawals,
     Lots,
     Changes,

@@ -21,6 +21,7 @@ from tagger.store.base import compact, fingerprint, in_chunks
 from tagger.store.history import add_events
 from tagger.store.models import AssemblyRow, DesignRow, OrderEventRow, OrderRow
 from tagger.store.outbox import Outbox, Target
+from tagger.store.proving import Proving
 from tagger.store.texts import clean
 from tagger.store.values import Contact, Kind, OrderRequest, OrderState, OrderStep
 from tagger.store.voids import is_void
@@ -28,7 +29,7 @@ from tagger.store.voids import is_void
 MAX_CHANGES = 2000
 
 
-class Orders(Outbox):
+class Orders(Outbox, Proving):
     """The part of the store that keeps order requests and queues their notifications."""
 
     mail_customers = False
@@ -194,7 +195,10 @@ class Orders(Outbox):
     def set_order_state(
         self, reference: str, state: OrderState | str, *, by: str | None = None, note: str | None = None
     ) -> OrderRequest:
-        """Moves an order request on. Raises StoreError for a step that cannot follow."""
+        """Moves an order request on. Raises StoreError for a step that cannot follow.
+
+        In a shop that tests first, for one that is done while an assembly built for it has not passed.
+        """
         wanted = _state(state)
         with self.writing() as session:
             row = _row(session, reference, lock=True)
@@ -203,10 +207,25 @@ class Orders(Outbox):
                 raise StoreError(Problem("state", str(wanted), _not_after(wanted, now)))
             if wanted is OrderState.ASKED and not (note or "").strip():
                 raise StoreError(Problem("note", None, Message("store-order-question-missing")))
+            if wanted is OrderState.DONE and now is not wanted:
+                self._refuse_untested(session, row)
             row.state = str(wanted)
             session.flush()
             self._step(session, row, by, note)
             return _values(session, [row])[0]
+
+    def _refuse_untested(self, session: Session, row: OrderRow) -> None:
+        """Raises StoreError where the shop tests first, and something of this order is not tested."""
+        if not self.proof_first:
+            return
+        built = list(_values(session, [row])[0].built)
+        if not built:
+            raise StoreError(Problem("state", str(OrderState.DONE), Message("store-order-nothing-built")))
+        if untested := self.untested(built):
+            numbers = tuple(tag_number.format(number) for number in untested)
+            raise StoreError(
+                Problem("state", str(OrderState.DONE), Message("store-order-untested", numbers=numbers))
+            )
 
 
 def _make_reference() -> str:

@@ -72,11 +72,20 @@ class ProofAllowance(_Value):
 
 @dataclass(frozen=True)
 class Verdict:
-    """What a recorded test proves, and why no more than that. ``over``: it loaded the assembly too high."""
+    """What a recorded test proves, and why no more than that. ``over``: it loaded the assembly too high.
+
+    ``by_document``: a customer, a standard or the manufacturers, named with it, let it stand as it is.
+    """
 
     result: Result
     why: Message | None = None
     over: bool = False
+    by_document: bool = False
+
+    @property
+    def releases(self) -> bool:
+        """Whether a shop that lets nothing out untested may let the assembly out."""
+        return self.result is Result.PASSED or (self.result is Result.TESTED and self.by_document)
 
 
 def judged(test: ProofTest, asked: Required) -> dict[str, Any]:
@@ -170,7 +179,8 @@ def verdict(data: Mapping[str, Any]) -> Verdict:
         return Verdict(result, over=over)
     if data.get("lower_source"):
         why = Message("store-proof-why-lower", source=data["lower_source"])
-    elif data.get("medium") in GASES:
+        return Verdict(result, why, by_document=data.get("medium") not in GASES)
+    if data.get("medium") in GASES:
         why = Message("store-proof-why-gas")
     elif called is None:
         why = Message("store-proof-why-unknown")

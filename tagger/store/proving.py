@@ -3,6 +3,9 @@
 A tag is blocked while its last proof test failed, while a test loaded it beyond a proof test and the
 manufacturers' allowance is not recorded, while its last crimp measurement was out of its band, and
 while it is withdrawn. Later lines of history unblock it; none is ever taken back.
+
+In a shop that tests first (``proof_first``) no tag is printed either, and no order handed over, before
+the proof test passed. Its number is on the traveller, which is printed all the same.
 """
 
 from __future__ import annotations
@@ -51,6 +54,9 @@ class CrimpMeasured(_Value):
 class Proving(Assemblies, History):
     """The part of the store that says whether an assembly has been proved."""
 
+    proof_first = False
+    """Whether the shop prints no tag and hands nothing over before the proof test passed."""
+
     def record_proof_test(
         self, number: str, test: ProofTest, *, tables: Tables | None = None, by: str | None = None
     ) -> Event:
@@ -93,24 +99,40 @@ class Proving(Assemblies, History):
 
         An assembly that is held proves nothing by a later test.
         """
-        last = self.last([number], Kind.PROOF_TESTED)
-        if not last:
-            return None
-        [(number, event)] = last.items()
-        said, held = verdict(event.data), self.held([number]).get(number)
-        if held is not None and said.result is not Result.FAILED:
-            return event, Verdict(Result.HELD, why_held(held.data), over=True)
-        if said.over and said.result is Result.HELD:
-            return event, Verdict(Result.TESTED, Message("store-proof-why-allowed"))
-        return event, said
+        return next(iter(self.proved_of([number]).values()), None)
+
+    def proved_of(self, numbers: Sequence[str]) -> dict[str, tuple[Event, Verdict]]:
+        """The last proof test of each of these assemblies that has one, and what it proves today."""
+        held = self.held(numbers)
+        return {
+            number: (event, _today(event, held.get(number)))
+            for number, event in self.last(numbers, Kind.PROOF_TESTED).items()
+        }
+
+    def untested(self, numbers: Sequence[str]) -> list[str]:
+        """Those of these tags whose last proof test does not let them out; none where the shop does not ask."""
+        if not self.proof_first:
+            return []
+        proved = self.proved_of(numbers)
+        known = [tag_number.compact(number) for number in numbers]
+        return [number for number in known if number not in proved or not proved[number][1].releases]
 
     def record_crimps(self, number: str, crimps: Sequence[CrimpMeasured], *, by: str | None = None) -> Event:
         """Writes measured crimp diameters into the history, in their bands or not."""
         data = {"crimps": [crimp.model_dump(mode="json") | {"holds": crimp.holds} for crimp in crimps]}
         return self.record(number, Kind.CRIMPED, data, by)
 
-    def blocked(self, numbers: Sequence[str]) -> dict[str, Message]:
-        """Those of these tags that must not be printed, and why."""
+    def refuse_untested(self, numbers: Sequence[str]) -> None:
+        """Raises StoreError naming every tag that the shop does not let out yet."""
+        if untested := self.untested(numbers):
+            shown = [tag_number.format(number) for number in untested]
+            raise StoreError(
+                Problem("number", number, Message("store-blocked-untested", number=number))
+                for number in shown
+            )
+
+    def blocked(self, numbers: Sequence[str], *, traveller: bool = False) -> dict[str, Message]:
+        """Those of these tags that must not be printed, and why; ``traveller``: on paper for the shop alone."""
         found = {
             a.number: Message(
                 "store-blocked-withdrawn", number=tag_number.format(a.number), reason=a.withdrawals[0].reason
@@ -121,7 +143,11 @@ class Proving(Assemblies, History):
         for number, void in self.void_of(numbers).items():
             shown = tag_number.format(number)
             found.setdefault(number, Message("store-blocked-void", number=shown, reason=void.reason))
-        return self.unreleased(numbers) | found
+        found = self.unreleased(numbers) | found
+        for number in [] if traveller else self.untested(numbers):
+            untested = Message("store-blocked-untested", number=tag_number.format(number))
+            found.setdefault(number, untested)
+        return found
 
     def unreleased(self, numbers: Sequence[str]) -> dict[str, Message]:
         """Those of these assemblies that must not be installed for what was measured on them, and why.
@@ -164,12 +190,22 @@ class Proving(Assemblies, History):
             numbers = list(session.scalars(select(EventRow.number).where(suspect).distinct()))
         return sorted(self.unreleased(numbers))
 
-    def refuse_blocked(self, numbers: Sequence[str]) -> None:
+    def refuse_blocked(self, numbers: Sequence[str], *, traveller: bool = False) -> None:
         """Raises StoreError naming every tag that must not be printed."""
-        if blocked := self.blocked(numbers):
+        if blocked := self.blocked(numbers, traveller=traveller):
             raise StoreError(
                 Problem("number", tag_number.format(number), why) for number, why in blocked.items()
             )
+
+
+def _today(event: Event, held: Event | None) -> Verdict:
+    """What a last test proves today; ``held``: the test that holds the assembly."""
+    said = verdict(event.data)
+    if held is not None and said.result is not Result.FAILED:
+        return Verdict(Result.HELD, why_held(held.data), over=True)
+    if said.over and said.result is Result.HELD:
+        return Verdict(Result.TESTED, Message("store-proof-why-allowed"), by_document=True)
+    return said
 
 
 def proof_required(known: Assembly, tables: Tables | None = None, given_bar: float | None = None) -> Required:

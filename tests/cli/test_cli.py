@@ -450,3 +450,15 @@ def test_a_slip_is_corrected_and_made_void_on_the_command_line(tagger: Shell) ->
     tagger("void", number, "--reason", "registered twice")
     assert "VOID, do not fit: registered twice" in tagger("show", number).stdout
     assert "is void" in tagger("print", number, "--out", "tag.pdf", code=1).stderr
+
+
+def test_a_shop_that_tests_first_prints_the_job_card_and_no_tag(tagger: Shell) -> None:
+    [number] = tagger.json("register", "spec.json")["numbers"]
+    first = {"TAGGER_PROOF_FIRST": "1"}
+    refused = tagger("print", number, "--out", "tag.pdf", code=1, **first)
+    assert "before the proof test has passed" in refused.stderr and not (tagger.folder / "tag.pdf").exists()
+    tagger("print", number, "--template", "traveller_a5", "--out", "card.pdf", **first)
+    refused = tagger("run", SERVICE_RUN, "--out", "tags.pdf", code=1, **first)
+    assert "no tag before the proof test" in refused.stderr
+    with Store.open(tagger.env["TAGGER_DATABASE_URL"]) as store:
+        assert store.count() == 1, "nothing of the list is registered"

@@ -320,3 +320,21 @@ def test_a_slip_is_corrected_or_made_void(api: httpx.Client, store: Store) -> No
     api.post(f"/assemblies/{late}/history", json={"kind": "fitted"})
     refused = api.post(f"/assemblies/{late}/void", json={"reason": "x"})
     assert refused.status_code == 422 and "installed on" in refused.json()["problems"][0]["why"]
+
+
+def test_a_shop_that_tests_first_gives_no_tag_and_closes_no_order_before(
+    api: httpx.Client, store: Store
+) -> None:
+    store.proof_first = True
+    spec = {**EXAMPLE_SPEC, "hose": {"standard": "EN 853 2SN", "dash": 12}}
+    number = api.post("/assemblies", json={"spec": spec}).json()["numbers"][0]
+    refused = api.get(f"/assemblies/{number}/tag.pdf")
+    assert refused.status_code == 422 and "proof test" in refused.json()["problems"][0]["why"]
+    assert api.post("/prints", json={"numbers": [number]}).status_code == 422
+    for_the_shop = {"numbers": [number], "template": "traveller_a5"}
+    assert api.post("/prints", json=for_the_shop).status_code == 200
+    bar = api.get(f"/assemblies/{number}/proof-tests").json()["required"]["pressure_bar"]
+    test = {"pressure_bar": bar, "hold_s": 60, "medium": "water", "passed": True, "tester": "Bela"}
+    answer = api.post(f"/assemblies/{number}/proof-tests", json=test)
+    assert answer.status_code == 201, answer.text
+    assert api.post("/prints", json={"numbers": [number]}).status_code == 200

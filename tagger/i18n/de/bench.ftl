@@ -441,6 +441,7 @@ bench-run-registered = { $count } { $count ->
    *[other] Schilder
  } registriert
 bench-run-blocked = Dieses Schild nicht drucken.
+bench-run-untested = Druckprüfung noch nicht bestanden: { $count }. Dafür lässt sich nur die Laufkarte drucken; die Schilder nach bestandener Druckprüfung drucken.
 bench-run-job = Druckauftrag { $job } auf { $printer }: { $state }.
 bench-run-check-job = Vor dem erneuten Drucken dieser Schilder prüfen.
 bench-run-show-job = Druckauftrag zeigen

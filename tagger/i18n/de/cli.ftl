@@ -135,6 +135,8 @@ cli-out-not-writable = In diesen Ordner kann nicht geschrieben werden.
     .mend = Wählen Sie einen anderen Ordner.
 cli-too-many-batches = Diese Liste wurde zehntausendmal verarbeitet.
     .mend = Ändern Sie die Liste.
+cli-run-proof-first = Dieser Betrieb druckt kein Schild vor der bestandenen Druckprüfung.
+    .mend = Eine Laufkarte verwenden, zum Beispiel --template traveller_a5, und die Schilder nach den Druckprüfungen drucken.
 
 ## Answers
 

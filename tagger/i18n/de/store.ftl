@@ -57,6 +57,10 @@ store-order-not-after = Der Status „{ $wanted }“ ist nach „{ $now }“ nic
     .mend = Erlaubt: { LIST($next, style: "or") }.
 store-order-finished = Die Bestellung hat den Status „{ $now }“, der sich nicht mehr ändern lässt.
     .mend = Eine neue Bestellung eingeben.
+store-order-untested = Die Bestellung lässt sich nicht übergeben: Die Druckprüfung ist nicht bestanden für { LIST($numbers) }.
+    .mend = Zuerst die Druckprüfungen erfassen.
+store-order-nothing-built = Die Bestellung lässt sich nicht übergeben: Für sie ist keine Schlauchleitung registriert, also hat keine die Druckprüfung bestanden.
+    .mend = Die Schlauchleitung aus dieser Bestellung bauen und prüfen oder die Bestellung ablehnen.
 store-order-question-missing = Die Frage an den Kunden fehlt.
     .mend = Die Frage an den Kunden eingeben.
 store-order-past = Der { $day } ist vergangen.
@@ -210,6 +214,8 @@ store-blocked-proof-held = Das Schild { $number } lässt sich nicht drucken: Die
     .mend = Die schriftliche Erlaubnis der Hersteller eintragen oder die Schlauchleitung sperren.
 store-blocked-proof-slip = Das Schild { $number } lässt sich nicht drucken: Der Druck der Druckprüfung vom { $day } liegt über dem Mindestberstdruck. Er kann nicht stimmen.
     .mend = Eine neue Druckprüfung eintragen oder die Schlauchleitung sperren.
+store-blocked-untested = Das Schild { $number } lässt sich noch nicht drucken: Dieser Betrieb druckt kein Schild vor der bestandenen Druckprüfung.
+    .mend = Die Laufkarte drucken, auf der die Schildnummer steht, und dann die Druckprüfung erfassen.
 
 ## Print jobs and printers
 

@@ -441,6 +441,7 @@ bench-run-registered = { $count } { $count ->
    *[other] tags
  } registered
 bench-run-blocked = Do not print this tag.
+bench-run-untested = Not yet proof-tested: { $count }. Only the job card can be printed for them; print the tags once the proof tests have passed.
 bench-run-job = Print job { $job } on { $printer }: { $state }.
 bench-run-check-job = Check it before you reprint these tags.
 bench-run-show-job = Show print job

@@ -135,6 +135,8 @@ cli-out-not-writable = Files cannot be written to this folder.
     .mend = Choose another folder.
 cli-too-many-batches = This list was run ten thousand times.
     .mend = Change the list.
+cli-run-proof-first = This shop prints no tag before the proof test has passed.
+    .mend = Use a job card, for example --template traveller_a5, and print the tags after the proof tests.
 
 ## Answers
 

@@ -57,6 +57,10 @@ store-order-not-after = The status “{ $wanted }” is not allowed after “{ $
     .mend = Allowed: { LIST($next, style: "or") }.
 store-order-finished = The order has the status “{ $now }”, which can no longer change.
     .mend = Enter a new order instead.
+store-order-untested = The order cannot be handed over: the proof test has not passed for { LIST($numbers) }.
+    .mend = Record the proof tests first.
+store-order-nothing-built = The order cannot be handed over: no hose assembly is registered for it, so none has passed the proof test.
+    .mend = Build and test the hose assembly from this order, or decline the order.
 store-order-question-missing = The question to the customer is missing.
     .mend = Enter your question to the customer.
 store-order-past = { $day } is in the past.
@@ -210,6 +214,8 @@ store-blocked-proof-held = Tag { $number } cannot be printed: the assembly is he
     .mend = Record the manufacturers' written allowance, or withdraw the assembly.
 store-blocked-proof-slip = Tag { $number } cannot be printed: the pressure of its proof test of { $day } is above the minimum burst pressure. It cannot be right.
     .mend = Record a new proof test, or withdraw the assembly.
+store-blocked-untested = Tag { $number } cannot be printed yet: this shop prints no tag before the proof test has passed.
+    .mend = Print the job card, which has the tag number, then record the proof test.
 
 ## Print jobs and printers
 

@@ -441,6 +441,7 @@ bench-run-registered = { $count ->
    *[other] { $count } etiquetas registradas
  }
 bench-run-blocked = No imprima esta etiqueta.
+bench-run-untested = Sin prueba de presión superada: { $count }. Solo se puede imprimir la hoja de ruta; imprima las etiquetas cuando hayan superado la prueba.
 bench-run-job = Trabajo de impresión { $job } en { $printer }: { $state }.
 bench-run-check-job = Compruébelo antes de reimprimir estas etiquetas.
 bench-run-show-job = Ver el trabajo

@@ -135,6 +135,8 @@ cli-out-not-writable = No se puede escribir en esa carpeta.
     .mend = Elija otra carpeta.
 cli-too-many-batches = Esta lista se ha procesado diez mil veces.
     .mend = Cambie la lista.
+cli-run-proof-first = Este taller no imprime etiquetas antes de superar la prueba de presión.
+    .mend = Use una hoja de ruta, por ejemplo --template traveller_a5, e imprima las etiquetas después de las pruebas.
 
 ## Answers
 

@@ -57,6 +57,10 @@ store-order-not-after = El estado «{ $wanted }» no se admite después de «{ $
     .mend = Se admite: { LIST($next, style: "or") }.
 store-order-finished = El estado del pedido es «{ $now }» y ya no puede cambiar.
     .mend = Introduzca un pedido nuevo.
+store-order-untested = El pedido no se puede entregar: no han superado la prueba de presión { LIST($numbers) }.
+    .mend = Registre antes las pruebas de presión.
+store-order-nothing-built = El pedido no se puede entregar: no hay ningún latiguillo registrado para él, así que ninguno ha superado la prueba de presión.
+    .mend = Monte y pruebe el latiguillo a partir de este pedido, o rechace el pedido.
 store-order-question-missing = Falta la pregunta al cliente.
     .mend = Introduzca su pregunta al cliente.
 store-order-past = El { $day } ya ha pasado.
@@ -210,6 +214,8 @@ store-blocked-proof-held = La etiqueta { $number } no se puede imprimir: el lati
     .mend = Registre el permiso escrito de los fabricantes o retire el latiguillo.
 store-blocked-proof-slip = La etiqueta { $number } no se puede imprimir: la presión de su prueba del { $day } supera la presión mínima de rotura. No puede ser correcta.
     .mend = Registre una nueva prueba de presión o retire el latiguillo.
+store-blocked-untested = La etiqueta { $number } aún no se puede imprimir: este taller no imprime etiquetas antes de superar la prueba de presión.
+    .mend = Imprima la hoja de ruta, que lleva el número de etiqueta, y registre después la prueba de presión.
 
 ## Print jobs and printers
 

@@ -441,6 +441,7 @@ bench-run-registered = { $count ->
    *[other] { $count } étiquettes enregistrées
  }
 bench-run-blocked = N'imprimez pas cette étiquette.
+bench-run-untested = Épreuve non encore réussie : { $count }. Seule la fiche suiveuse peut être imprimée ; imprimez les étiquettes une fois les épreuves réussies.
 bench-run-job = Tâche d'impression { $job } sur { $printer } : { $state }.
 bench-run-check-job = Vérifiez-la avant de réimprimer ces étiquettes.
 bench-run-show-job = Voir la tâche

@@ -135,6 +135,8 @@ cli-out-not-writable = Impossible d'écrire dans ce dossier.
     .mend = Choisissez un autre dossier.
 cli-too-many-batches = Cette liste a été traitée dix mille fois.
     .mend = Modifiez la liste.
+cli-run-proof-first = Cet atelier n'imprime aucune étiquette avant que l'épreuve soit réussie.
+    .mend = Utilisez une fiche suiveuse, par exemple --template traveller_a5, et imprimez les étiquettes après les épreuves.
 
 ## Answers
 

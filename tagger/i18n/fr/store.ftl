@@ -57,6 +57,10 @@ store-order-not-after = L'état « { $wanted } » n'est pas permis après « 
     .mend = États permis : { LIST($next, style: "or") }.
 store-order-finished = L'état de la commande est « { $now } » et ne peut plus changer.
     .mend = Saisissez une nouvelle commande.
+store-order-untested = La commande ne peut pas être remise : l'épreuve n'est pas réussie pour { LIST($numbers) }.
+    .mend = Enregistrez d'abord les épreuves.
+store-order-nothing-built = La commande ne peut pas être remise : aucun flexible n'est enregistré pour elle, donc aucun n'a réussi l'épreuve.
+    .mend = Fabriquez et éprouvez le flexible à partir de cette commande, ou refusez la commande.
 store-order-question-missing = La question au client manque.
     .mend = Saisissez votre question au client.
 store-order-past = Le { $day } est passé.
@@ -210,6 +214,8 @@ store-blocked-proof-held = L'étiquette { $number } ne peut pas être imprimée�
     .mend = Enregistrez l'accord écrit des fabricants, ou retirez le flexible du service.
 store-blocked-proof-slip = L'étiquette { $number } ne peut pas être imprimée : la pression de son épreuve du { $day } dépasse la pression minimale d'éclatement. Elle ne peut pas être juste.
     .mend = Enregistrez une nouvelle épreuve, ou retirez le flexible du service.
+store-blocked-untested = L'étiquette { $number } ne peut pas encore être imprimée : cet atelier n'imprime aucune étiquette avant que l'épreuve soit réussie.
+    .mend = Imprimez la fiche suiveuse, qui porte le numéro de l'étiquette, puis enregistrez l'épreuve.
 
 ## Print jobs and printers
 
