@@ -12,6 +12,7 @@ from tagger.record import recorded
 from tagger.settings import ShopSettings
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store import Assembly, Registration, Store
+from tagger.store.overrated import as_of_today
 from tagger.trade.results import Assessment
 
 
@@ -26,12 +27,16 @@ WIDEST = _never_given("WWWWWWWWWW")
 
 
 def tags_of(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) -> list[Tag]:
-    """The tags of these records, as they were frozen when registered; pieces are counted within their run."""
+    """The tags of these records, as they were frozen when registered; pieces are counted within their run.
+
+    A tag that is printed again never says more pressure than the tables of today allow.
+    """
     sizes = {run: store.run_size(run) for run in {one.run for one in assemblies}}
+    told = as_of_today(assemblies, shop.tables(store.held_rows()))
     return [
         _tag(
             one.number,
-            one.digits,
+            one.digits if one.content == kept.content else payload.encode(one.content),
             one.content,
             one.spec,
             one.assessment,
@@ -41,7 +46,7 @@ def tags_of(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) ->
             order=one.order_reference,
             **recorded(one),
         )
-        for one in assemblies
+        for one, kept in zip(told, assemblies, strict=True)
     ]
 
 

@@ -34,6 +34,8 @@ from tagger.store import (
     verdict,
 )
 from tagger.store.correcting import correctable
+from tagger.store.overrated import as_of_today
+from tagger.trade import present
 from tagger.trade.proof import Required
 from tagger.units import read_length_mm, read_pressure_bar
 
@@ -57,7 +59,8 @@ def _page(
     fields: dict[str, str] | None = None,
     status: int = 200,
 ) -> Response:
-    store = store_of(request)
+    store, tables = store_of(request), tables_of(request)
+    [now] = as_of_today([known], tables)
     return render(
         request,
         "record.html",
@@ -65,6 +68,8 @@ def _page(
         status=status,
         problems=problems,
         item=known,
+        now=now,
+        overrated=present.overrated(known.content, tables, known.spec),
         history=store.history(known.number)[::-1],
         blocked=store.blocked([known.number]).get(known.number),
         crimps=store.crimps_of(known.spec.hose.standard, known.spec.hose.dash, known.spec.hose.part),
@@ -75,7 +80,7 @@ def _page(
         correctable=correctable(known),
         lot_reasons=reel_lots.REASONS,
         fields=fields or {},
-        required=proof_required(known, tables_of(request)),
+        required=proof_required(known, tables),
         proved=store.proved(known.number),
         held=known.number in store.held([known.number]),
         verdict=verdict,
@@ -258,7 +263,9 @@ def _named(error: TaggerError, field: str, on_the_page: str) -> tuple[Problem, .
 def certificate_pdf(request: Request, me: Builder, number: str) -> Response:
     """The certificate of the last proof test."""
     try:
-        body = of_last_test(store_of(request), number, settings_of(request), paper_language(request))
+        body = of_last_test(
+            store_of(request), number, settings_of(request), tables_of(request), paper_language(request)
+        )
     except TaggerError as error:
         return refused(request, 404, Message("bench-no-certificate"), error)
     name = f"certificate-{tag_number.format(tag_number.compact(number))}.pdf"

@@ -222,7 +222,7 @@ def add_proof_allowance(
 def certificate(request: Request, store: TheStore, token: AsBuilder, number: str) -> Response:
     try:
         return pdf(
-            of_last_test(store, number, settings_of(request), paper_language(request)),
+            of_last_test(store, number, settings_of(request), tables_of(request), paper_language(request)),
             f"certificate-{number}",
         )
     except TaggerError as error:

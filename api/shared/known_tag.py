@@ -11,7 +11,7 @@ from tagger.messages import Message
 from tagger.spec import End, TagContent, Tightening
 from tagger.store import Assembly, Store
 from tagger.trade import assess, given
-from tagger.trade.present import Overrated, lowered, overrated
+from tagger.trade.present import Overrated, lowered, overrated, says_no_more
 from tagger.trade.results import Assessment, Turns
 from tagger.trade.tables import Tables
 
@@ -79,7 +79,7 @@ def _find(store: Store, typed: str, digits: str | None) -> Tag:
         return Tag(number, record.digits, record.content, record, None, DAMAGED)
     if record is None:
         return Tag(number, digits, printed, None, printed)
-    same = printed == record.content
+    same = says_no_more(printed, record.content)
     return Tag(number, digits, record.content, record, printed, "same" if same else "differ")
 
 

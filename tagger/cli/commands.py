@@ -199,11 +199,14 @@ def read(a: argparse.Namespace, t: Translator) -> Answer:
 def show(a: argparse.Namespace, t: Translator) -> Answer:
     """The record of a tag and its history."""
     from tagger.code import number
+    from tagger.store.overrated import as_of_today
+    from tagger.trade import present
 
     with open_store() as store:
-        assembly = store.assembly(a.number)
+        known, tables = store.assembly(a.number), shop_tables(store)
+        [assembly], high = as_of_today([known], tables), present.overrated(known.content, tables, known.spec)
         history = store.history(a.number)
-        (tag,) = tags_here(store, [assembly], shop_settings(), t)
+        (tag,) = tags_here(store, [known], shop_settings(), t)
     withdrawn = [withdrawal.reason for withdrawal in assembly.withdrawals]
     lineage = {
         name: number.format(other)
@@ -221,6 +224,7 @@ def show(a: argparse.Namespace, t: Translator) -> Answer:
         "spec": assembly.spec.as_dict(),
         "working_pressure_bar": assembly.content.working_pressure_bar,
         "working_pressure_message": t.as_json(rated.message(assembly.content)),
+        "overrated": t.as_json(high.message) if high else None,
         "built_on": assembly.built_on and assembly.built_on.isoformat(),
         **kept,
         **lineage,
@@ -235,6 +239,7 @@ def show(a: argparse.Namespace, t: Translator) -> Answer:
         number.format(assembly.number),
         *(t("cli-withdrawn", reason=reason) for reason in withdrawn),
         *([t("cli-void", reason=assembly.void.reason)] if assembly.void else []),
+        *([t(high.message)] if high else []),
         _content_text(assembly.content, t),
         *(_record_line(name, text, t) for name, text in kept.items() if text),
         *(t(Message(f"cli-{name}", value=value)) for name, value in lineage.items()),

@@ -17,6 +17,7 @@ from tagger.trade.rating import end_rating, hose_rating
 from tagger.trade.results import Assessment, EndAdvice, PartRating, WorkingPressure
 from tagger.trade.tables import Tables
 
+_TOLD = ("working_pressure_bar", "at_most_bar", "unknown_parts", "unverified_parts", "dangers")
 _SAME_BAR = 0.5  # what rounding to a tag's tenths and to psi may differ by
 
 
@@ -98,5 +99,15 @@ def lowered(content: TagContent, found: Overrated | None) -> TagContent:
     if found is None:
         return content
     now = found.now.content_of(content.spec)
-    told = ("working_pressure_bar", "at_most_bar", "unknown_parts", "unverified_parts", "dangers")
-    return content.model_copy(update={name: getattr(now, name) for name in told})
+    return content.model_copy(update={name: getattr(now, name) for name in _TOLD})
+
+
+def says_no_more(printed: TagContent, registered: TagContent) -> bool:
+    """Whether a tag says what was registered, or less pressure: one that was printed again after tables were
+    corrected."""
+    if printed == registered:
+        return True
+    bar, most = printed.working_pressure_bar, registered.working_pressure_bar
+    if most is None or (bar is not None and bar > most):
+        return False
+    return printed == registered.model_copy(update={name: getattr(printed, name) for name in _TOLD})

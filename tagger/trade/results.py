@@ -219,6 +219,11 @@ class Assessment(_Value):
         return self.model_dump(mode="json", exclude={"warnings": {"__all__": {"text"}}})
 
     @property
+    def above_published(self) -> tuple[Message, ...]:
+        """What is said of parts that a shop's or an entered value rates above every published one."""
+        return tuple(w.message for w in self.warnings if w.code == "rating_above_published")
+
+    @property
     def dangers(self) -> tuple[Danger, ...]:
         """What is asked of the assembly beyond a source, as its tag says it."""
         found = {warning.danger for warning in self.warnings}

@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
+import html
+
 import pypdfium2
 import pytest
 
+from tagger.code import link, payload
 from tagger.code import number as tag_number
 from tagger.i18n import Translator
 from tagger.messages import torque as newton_metres
+from tagger.record_tag import tags_of
+from tagger.settings import ShopSettings
 from tagger.store import CrimpValue, Kind, Store
+from tagger.trade import assess
 from tests.bench.served import HOSE, Bench, Served
 
 
@@ -111,6 +117,44 @@ def test_the_certificate_names_the_torque_with_what_it_holds_for_and_what_other_
     t = Translator("en")
     assert f"Tightening, end A {t.figure(newton_metres(torque.min, torque.max))}, {t(torque.basis)}" in said
     assert "other sources" in said and torque.source in said
+
+
+def _overrated(store: Store, number: str, bar: float = 420) -> str:
+    """A record as an older program left it, rated at ``bar`` whatever today's tables say."""
+    spec = store.assembly(number).spec
+    then = assess(spec)
+    rated = then.working_pressure.model_copy(update={"value_bar": bar})
+    return store.register(spec, then.model_copy(update={"working_pressure": rated}))[0].number
+
+
+def test_what_was_rated_too_high_has_the_lower_pressure_on_page_paper_and_a_tag_printed_again(
+    bench: Bench, store: Store, number: str
+) -> None:
+    old = _overrated(store, number)
+    now = round(store.assembly(number).content.working_pressure_bar or 0)
+    page = bench.get(f"/bench/tag/{old}").text
+    assert "registered for 420 bar" in page and f'<p class="big">{now} bar' in page
+    _test(bench, old, "passed", f"{2 * now} bar")
+    paper = _certificate(bench, old)
+    assert f"{now} bar" in paper and "420 bar" not in paper
+    [tag] = tags_of(store, [store.assembly(old)], ShopSettings())
+    digits = link.parse(tag.link).digits or ""
+    assert round(payload.decode(digits).working_pressure_bar or 0) == now
+    assert "Tag and record differ" not in bench.get(f"/T/{old}/{digits}").text
+    higher = payload.encode(tag.content.model_copy(update={"working_pressure_bar": 600}))
+    assert "Tag and record differ" in bench.get(f"/T/{old}/{higher}").text
+
+
+def test_a_value_above_every_published_one_is_said_on_page_and_paper(bench: Bench, store: Store) -> None:
+    told = {"hose.rating.value_bar": "390", "hose.rating.source": "data sheet 7"}
+    bench.submit("/bench/build", {**HOSE, **told, "hose.edition": "AT"})
+    made = store.find().assemblies[0]
+    [above] = made.assessment.above_published
+    sentence = Translator("en")(above)
+    assert sentence in html.unescape(bench.get(f"/bench/tag/{made.number}").text)
+    assert "is above every published rating of this part" in bench.get(f"/T/{made.number}").text
+    _test(bench, made.number, "failed")
+    assert sentence in " ".join(_certificate(bench, made.number).split())
 
 
 def test_a_hold_longer_than_called_for_is_said_on_the_certificate(bench: Bench, number: str) -> None:

@@ -21,18 +21,22 @@ from tagger.i18n.figures import show_date
 from tagger.messages import Figure, Message, least_pressure, pressure, temperature, torque
 from tagger.record import RECORD_FIELDS
 from tagger.store import Assembly, Event, Kind, Result, Store, Verdict
+from tagger.store.overrated import as_of_today
 from tagger.trade import grades
 from tagger.trade.results import EndAdvice
+from tagger.trade.tables import Tables
 
 _CODE, _WIDTHS = 26 * mm, (42, 128)
 
 
-def of_last_test(store: Store, number: str, settings: Settings, language: str | None = None) -> bytes:
+def of_last_test(
+    store: Store, number: str, settings: Settings, tables: Tables, language: str | None = None
+) -> bytes:
     """The certificate of a tag's last proof test, in ``language`` (default: the shop's).
 
-    Raises StoreError where there is no record, or no test.
+    Its pressure is the lower of that registered and that of ``tables``. Raises StoreError where there is no record, or no test.
     """
-    known = store.assembly(number)
+    [known] = as_of_today([store.assembly(number)], tables)
     proved = store.proved(known.number)
     if proved is None:
         shown = tag_number.format(known.number)
@@ -138,6 +142,7 @@ def _of_the_assembly(known: Assembly) -> list[Row]:
         (Message("papers-fluid"), phrases.fluid_of(spec)),
         (Message("papers-temperature"), _hottest(known)),
         *((Message("papers-danger"), danger) for danger in rated.dangers(known.content)),
+        *((Message("papers-danger"), above) for above in known.assessment.above_published),
         (Message("papers-built-on"), known.built_on),
         (Message("papers-customer"), known.customer),
         (Message("papers-machine-position"), place),
