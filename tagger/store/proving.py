@@ -11,14 +11,14 @@ the proof test passed. Its number is on the traveller, which is printed all the 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import Annotated, Literal
+from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
 from sqlalchemy import JSON, Text, and_, cast, or_, select, type_coerce
 
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
-from tagger.messages import Message
+from tagger.messages import Message, pressure
 from tagger.phrases import part
 from tagger.store.assemblies import Assemblies
 from tagger.store.history import History
@@ -62,12 +62,14 @@ class Proving(Assemblies, History):
     ) -> Event:
         """Writes a proof test into the history, with what was asked of it and what it proves.
 
-        Raises StoreError for a pressure above the minimum burst pressure, and for a test called
-        passed that proves nothing.
+        Raises StoreError for a pressure above the minimum burst pressure, for a test called passed
+        that proves nothing, and for one of an assembly whose tag says more than the manufacturer.
         """
         known = self.assembly(number)
         asked = proof_required(known, tables, test.rating_bar)
-        return self.record(known.number, Kind.PROOF_TESTED, judged(test, asked), by)
+        line = judged(test, asked)
+        _refuse_below_tag(known, test)
+        return self.record(known.number, Kind.PROOF_TESTED, line, by)
 
     def allow_proof_test(self, number: str, allowance: ProofAllowance, *, by: str | None = None) -> Event:
         """Writes down that the manufacturers allow an assembly that was loaded beyond a proof test.
@@ -118,9 +120,24 @@ class Proving(Assemblies, History):
         return [number for number in known if number not in proved or not proved[number][1].releases]
 
     def record_crimps(self, number: str, crimps: Sequence[CrimpMeasured], *, by: str | None = None) -> Event:
-        """Writes measured crimp diameters into the history, in their bands or not."""
+        """Writes measured crimp diameters into the history, in their bands or not.
+
+        Raises StoreError where an end is measured twice: which of the two holds cannot be told.
+        """
+        ends = [crimp.end for crimp in crimps]
+        if twice := sorted({end for end in ends if ends.count(end) > 1}):
+            parts = tuple(part(f"end_{end}") for end in twice)
+            raise StoreError(Problem("crimps", None, Message("store-crimp-twice", ends=parts)))
         data = {"crimps": [crimp.model_dump(mode="json") | {"holds": crimp.holds} for crimp in crimps]}
         return self.record(number, Kind.CRIMPED, data, by)
+
+    def crimped(self, numbers: Sequence[str]) -> dict[str, tuple[dict[str, Any], ...]]:
+        """The last crimp measured of each end, as it was kept, by tag: one end measured again clears no other."""
+        found: dict[str, dict[str, dict[str, Any]]] = {}
+        for event in self.each(numbers, Kind.CRIMPED):
+            of_ends = found.setdefault(event.number, {})
+            of_ends.update((crimp["end"], crimp) for crimp in event.data.get("crimps", ()))
+        return {number: tuple(ends[end] for end in sorted(ends)) for number, ends in found.items()}
 
     def refuse_untested(self, numbers: Sequence[str]) -> None:
         """Raises StoreError naming every tag that the shop does not let out yet."""
@@ -155,10 +172,10 @@ class Proving(Assemblies, History):
         A crimp out of its band, a proof test that failed or was too high: until a later line of history clears it.
         """
         found: dict[str, Message] = {}
-        for number, event in self.last(numbers, Kind.CRIMPED).items():
+        for number, crimps in self.crimped(numbers).items():
             ends = tuple(
                 Message("store-crimp-of-end", end=part(f"end_{c['end']}"), measured=float(c["measured_mm"]))
-                for c in event.data.get("crimps", ())
+                for c in crimps
                 if not c["holds"]
             )
             if ends:
@@ -206,6 +223,17 @@ def _today(event: Event, held: Event | None) -> Verdict:
     if said.over and said.result is Result.HELD:
         return Verdict(Result.TESTED, Message("store-proof-why-allowed"), by_document=True)
     return said
+
+
+_ROUNDED = 0.99  # of a working pressure: 155 bar is entered for 2250 psi, 155.1 bar
+
+
+def _refuse_below_tag(known: Assembly, test: ProofTest) -> None:
+    """Raises StoreError where the manufacturer rates the parts below the working pressure on the tag."""
+    told, given = known.content.working_pressure_bar, test.rating_bar
+    if test.passed and told is not None and given is not None and given < told * _ROUNDED:
+        wrong = Message("store-proof-rating-below-tag", given=pressure(given), told=pressure(told))
+        raise StoreError(Problem("rating_bar", given, wrong))
 
 
 def proof_required(known: Assembly, tables: Tables | None = None, given_bar: float | None = None) -> Required:

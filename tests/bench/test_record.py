@@ -87,6 +87,29 @@ def test_the_certificate_says_what_was_recorded(bench: Bench, number: str) -> No
     assert "FAILED" in pypdfium2.PdfDocument(failed.content)[0].get_textpage().get_text_range()
 
 
+def test_no_passed_stands_first_on_the_certificate_of_a_withdrawn_hose(
+    bench: Bench, store: Store, number: str
+) -> None:
+    _test(bench, number, "passed")
+    assert f"Tag {tag_number.format(number)}: passed" in _certificate(bench, number)
+    store.withdraw("cover blisters", tag=number)
+    words = _certificate(bench, number)
+    assert "WITHDRAWN - do not use (cover blisters)" in words
+    assert f"Tag {tag_number.format(number)}: passed" not in words
+
+
+def test_no_passed_stands_first_on_the_certificate_of_a_crimp_out_of_its_band(
+    bench: Bench, store: Store, number: str
+) -> None:
+    _test(bench, number, "passed")
+    value = CrimpValue("EN 853 2SN", 12, "two-wire", 33.4, 0.1, 0.2, "invented for a test")
+    store.record_crimps(number, [value.measured("a", 34.5), value.measured("b", 34.5)])
+    store.record_crimps(number, [value.measured("b", 33.5)])
+    words = _certificate(bench, number)
+    assert "CRIMP OUT OF TOLERANCE - do not use" in words and "End A 34.5 mm" in words
+    assert f"Tag {tag_number.format(number)}: passed" not in words
+
+
 def test_the_certificate_names_fluid_temperature_and_what_is_not_known(bench: Bench, store: Store) -> None:
     jis = {
         "end_b.same": "",

@@ -51,6 +51,22 @@ def test_a_crimp_out_of_its_band_blocks_until_measured_again(store: Store) -> No
     assert store.blocked([made.number]) == {}
 
 
+def test_measuring_one_end_again_does_not_clear_the_other(store: Store) -> None:
+    [made] = store.register(spec(), assessment())
+    store.record_crimps(made.number, [_crimp("a", 34.5), _crimp("b", 34.5)])
+    store.record_crimps(made.number, [_crimp("b", 33.5)])
+    assert str(store.blocked([made.number])[made.number]).endswith("at end A (34.5 mm).")
+    store.record_crimps(made.number, [_crimp("a", 33.5)])
+    assert store.blocked([made.number]) == {}
+
+
+def test_an_end_is_measured_once_in_one_act(store: Store) -> None:
+    [made] = store.register(spec(), assessment())
+    with pytest.raises(StoreError, match="Measured twice: end A"):
+        store.record_crimps(made.number, [_crimp("a", 34.5), _crimp("a", 33.5)])
+    assert len(store.history(made.number)) == 1
+
+
 def test_a_withdrawn_lot_blocks_all_its_tags(store: Store) -> None:
     made = store.register(spec(), assessment(), count=3)
     store.withdraw("cover blisters", hose_lot="H-2291")
@@ -189,6 +205,17 @@ def test_an_unverified_rating_asks_for_the_manufacturers_first(store: Store) -> 
         store.record_proof_test(number, _test())
     event = store.record_proof_test(number, _test(rating_bar=210, rating_source="data sheet 9"))
     assert event.data["result"] == "passed"
+
+
+def test_a_test_does_not_pass_by_a_rating_below_the_one_on_the_tag(store: Store) -> None:
+    """The certificate would stand beside a tag that says three times the manufacturer's pressure."""
+    end = PartRating(part="end_a", value_bar=200, source="made up", confidence="memory")
+    number = _made(store, RATED, end_a=end)
+    low = {"rating_bar": 50, "rating_source": "invented data sheet"}
+    with pytest.raises(StoreError, match=r"50 bar .* is less than the tag says, 150 bar"):
+        store.record_proof_test(number, _test(pressure_bar=101, **low))
+    assert len(store.history(number)) == 1
+    store.record_proof_test(number, _test(pressure_bar=101, passed=False, **low))
 
 
 def test_a_rating_that_is_known_is_not_replaced_by_one_given_with_the_test(store: Store) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import Any
@@ -26,6 +27,7 @@ from tagger.trade import grades
 from tagger.trade.results import EndAdvice
 from tagger.trade.tables import Tables
 
+Crimps = Sequence[Mapping[str, Any]]  # the last one of each end, as the history keeps it
 _CODE, _WIDTHS = 26 * mm, (42, 128)
 
 
@@ -41,7 +43,7 @@ def of_last_test(
     if proved is None:
         shown = tag_number.format(known.number)
         raise StoreError(Problem("number", number, Message("papers-no-proof-test", number=shown)))
-    crimps = store.last([known.number], Kind.CRIMPED).get(known.number)
+    crimps = store.crimped([known.number]).get(known.number, ())
     allowed = store.last([known.number], Kind.PROOF_ALLOWED).get(known.number)
     since = [
         event
@@ -62,7 +64,7 @@ class Proved:
 
 
 def certificate(
-    known: Assembly, proved: Proved, crimps: Event | None, settings: Settings, language: str | None = None
+    known: Assembly, proved: Proved, crimps: Crimps, settings: Settings, language: str | None = None
 ) -> bytes:
     """The PDF's bytes. Says plainly what the test proves: never more than was asked of it and held."""
     t, number = Translator(language or settings.language), tag_number.format(known.number)
@@ -74,14 +76,14 @@ def certificate(
     story = [
         *document.head(settings),
         document.text(t(Message(title)), 18, bold=True),
-        document.text(t("papers-proof-result-line", number=number, **said), 14, bold=True),
+        document.text(t(_first_line(known, number, crimps, said)), 14, bold=True),
         document.gap(4),
         _table([(Message("papers-tag-number"), number), *_of_the_assembly(known)], t),
         document.gap(5),
         document.text(t("papers-test"), 12, bold=True),
         _table(_of_the_test(proved, said), t),
     ]
-    if crimps is not None:
+    if crimps:
         story += [document.gap(5), document.text(t("papers-crimps"), 12, bold=True)]
         story += [_table(_of_the_crimps(crimps), t)]
     for event in proved.corrected:
@@ -93,6 +95,16 @@ def certificate(
         document.text(t("papers-proof-limits"), 9),
     ]
     return document.to_pdf(story, title=t("papers-proof-file-title", number=number), settings=settings)
+
+
+def _first_line(known: Assembly, number: str, crimps: Crimps, said: dict[str, str | Figure]) -> Message:
+    """What everybody reads: no test passed stands above a withdrawal or a crimp out of its band."""
+    if known.withdrawn:
+        reasons = tuple(withdrawal.reason for withdrawal in known.withdrawals)
+        return Message("papers-proof-withdrawn-line", number=number, reasons=reasons)
+    if not all(crimp["holds"] for crimp in crimps):
+        return Message("papers-proof-crimp-line", number=number)
+    return Message("papers-proof-result-line", number=number, **said)
 
 
 Row = tuple[Message, Message | Figure | date | str | None]
@@ -225,7 +237,7 @@ def _hold(data: dict[str, Any]) -> Message:
     return Message("papers-hold-range", held=held, least=least, most=most)
 
 
-def _of_the_crimps(crimps: Event) -> list[Row]:
+def _of_the_crimps(crimps: Crimps) -> list[Row]:
     return [
         (
             Message(f"papers-end-{crimp['end']}"),
@@ -239,7 +251,7 @@ def _of_the_crimps(crimps: Event) -> list[Row]:
                 source=crimp["source"],
             ),
         )
-        for crimp in crimps.data["crimps"]
+        for crimp in crimps
     ]
 
 

@@ -28,6 +28,8 @@ papers-proof-result-line = { $result ->
         [held] Schild { $number }: ZURÜCKGEHALTEN - nicht verwenden
        *[failed] Schild { $number }: NICHT BESTANDEN - nicht verwenden
      }
+papers-proof-withdrawn-line = Schild { $number }: GESPERRT - nicht verwenden ({ LIST($reasons) })
+papers-proof-crimp-line = Schild { $number }: PRESSMASS AUSSERHALB DER TOLERANZ - nicht verwenden
 papers-tested-title = Bescheinigung eines Drucktests - Schlauchleitung
 papers-end-a = Ende A
 papers-end-b = Ende B

@@ -28,6 +28,8 @@ papers-proof-result-line = { $result ->
         [held] Tag { $number }: HELD - do not use
        *[failed] Tag { $number }: FAILED - do not use
      }
+papers-proof-withdrawn-line = Tag { $number }: WITHDRAWN - do not use ({ LIST($reasons) })
+papers-proof-crimp-line = Tag { $number }: CRIMP OUT OF TOLERANCE - do not use
 papers-tested-title = Pressure test certificate - hose assembly
 papers-end-a = End A
 papers-end-b = End B

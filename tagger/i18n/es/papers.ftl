@@ -28,6 +28,8 @@ papers-proof-result-line = { $result ->
         [held] Etiqueta { $number }: RETENIDO - no utilizar
        *[failed] Etiqueta { $number }: NO SUPERADA - no utilizar
      }
+papers-proof-withdrawn-line = Etiqueta { $number }: RETIRADA - no usar ({ LIST($reasons) })
+papers-proof-crimp-line = Etiqueta { $number }: PRENSADO FUERA DE TOLERANCIA - no usar
 papers-tested-title = Certificado de ensayo a presión - latiguillo
 papers-end-a = Extremo A
 papers-end-b = Extremo B

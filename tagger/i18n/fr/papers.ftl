@@ -28,6 +28,8 @@ papers-proof-result-line = { $result ->
         [held] Étiquette { $number } : BLOQUÉ - ne pas utiliser
        *[failed] Étiquette { $number } : NON CONFORME - ne pas utiliser
      }
+papers-proof-withdrawn-line = Étiquette { $number } : RETIRÉE - ne pas utiliser ({ LIST($reasons) })
+papers-proof-crimp-line = Étiquette { $number } : SERTISSAGE HORS TOLÉRANCE - ne pas utiliser
 papers-tested-title = Certificat d'essai de pression - flexible
 papers-end-a = Extrémité A
 papers-end-b = Extrémité B
