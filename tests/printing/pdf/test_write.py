@@ -39,7 +39,7 @@ def test_fonts_are_embedded_once_and_only_the_letters_used(make_tag):
     many = written([make_tag(seed=n) for n in range(40)], template.load("hang_tag"))
     assert many.count(b"/FontFile2") == 2
     assert len(one) < 30_000
-    assert (len(many) - len(one)) / 39 < 2500
+    assert (len(many) - len(one)) / 39 < 2600  # with the lines of fluid, heat and danger
 
 
 def test_the_cross_reference_table_points_at_every_object(make_tag):
