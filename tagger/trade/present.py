@@ -23,11 +23,15 @@ _SAME_BAR = 0.5  # what rounding to a tag's tenths and to psi may differ by
 
 @dataclass(frozen=True)
 class Overrated:
-    """A pressure above what the tables of today allow, in bar; ``now_bar`` None: no pressure applies."""
+    """A pressure above what the tables of today allow, in bar; ``now_bar`` None: no pressure applies.
+
+    ``at_most``: both are what the known parts allow, of an assembly whose working pressure is not known.
+    """
 
     was_bar: float
     now_bar: float | None
     now: Assessment
+    at_most: bool = False
 
     @property
     def message(self) -> Message:
@@ -36,7 +40,8 @@ class Overrated:
         if self.now_bar is None:
             why = self.now.working_pressure.why or Message("words-not-known")
             return Message("trade-overrated-no-longer", was=was, why=why)
-        return Message("trade-overrated", was=was, now=pressure(self.now_bar))
+        said = "trade-overrated-at_most" if self.at_most else "trade-overrated"
+        return Message(said, was=was, now=pressure(self.now_bar))
 
 
 def overrated(content: TagContent, tables: Tables, spec: AssemblySpec | None = None) -> Overrated | None:
@@ -48,7 +53,8 @@ def overrated(content: TagContent, tables: Tables, spec: AssemblySpec | None = N
     A tag of version 1 does not say what fluid and heat the source of an entered pressure names: read
     without its record, such a pressure lifts no limit.
     """
-    was = content.working_pressure_bar
+    was, at_most = content.working_pressure_bar, content.working_pressure_bar is None
+    was = content.at_most_bar if was is None else was
     if was is None:
         return None
     try:
@@ -58,8 +64,13 @@ def overrated(content: TagContent, tables: Tables, spec: AssemblySpec | None = N
         if by_parts is None:
             return None
         now = by_parts
-    bar = now.working_pressure.value_bar
-    return Overrated(was, bar, now) if bar is None or bar < was - _SAME_BAR else None
+    rated = now.working_pressure
+    bar = rated.value_bar
+    if at_most and bar is None:
+        bar = rated.at_most_bar
+        if bar is None and not (rated.why and rated.why.id == "trade-pressure-unfit"):
+            return None  # nothing is known of it today to hold the figure against
+    return Overrated(was, bar, now, at_most) if bar is None or bar < was - _SAME_BAR else None
 
 
 def _part_by_part(spec: AssemblySpec, tables: Tables) -> Assessment | None:
@@ -99,6 +110,9 @@ def lowered(content: TagContent, found: Overrated | None) -> TagContent:
     if found is None:
         return content
     now = found.now.content_of(content.spec)
+    if found.at_most and found.now_bar is not None:  # what was not known stays so: no pressure is made of it
+        lower = {"at_most_bar": found.now_bar, "dangers": now.dangers}
+        return content.model_copy(update=lower)
     return content.model_copy(update={name: getattr(now, name) for name in _TOLD})
 
 
@@ -108,6 +122,8 @@ def says_no_more(printed: TagContent, registered: TagContent) -> bool:
     if printed == registered:
         return True
     bar, most = printed.working_pressure_bar, registered.working_pressure_bar
+    if bar is None and most is None:
+        bar, most = printed.at_most_bar, registered.at_most_bar
     if most is None or (bar is not None and bar > most):
         return False
     return printed == registered.model_copy(update={name: getattr(printed, name) for name in _TOLD})

@@ -9,7 +9,7 @@ from tagger.i18n import LANGUAGES, Translator
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Store
 from tagger.trade import assess
-from tagger.trade.present import overrated
+from tagger.trade.present import lowered, overrated
 from tagger.trade.tables import tables
 from tests.scan.conftest import OTHER_SHOP, SPEC, path, text
 
@@ -40,6 +40,24 @@ def test_a_higher_figure_is_shown_lowered(client: TestClient, store: Store) -> N
     assert "registered for 420 bar" in shown
     now = assess(AssemblySpec.read(SPEC)).working_pressure.value_bar
     assert now is not None and f"may work at {round(now)} bar" in shown
+
+
+@pytest.mark.parametrize("digits_only", [False, True])
+def test_what_the_known_parts_allow_is_lowered_and_never_made_a_pressure(
+    client: TestClient, store: Store, digits_only: bool
+) -> None:
+    end_b = {"connection": "jis_60", "size": "3/4", "form": "female_swivel"}
+    spec = AssemblySpec.read(SPEC | {"end_b": end_b, "clocking_deg": None})
+    then = assess(spec)
+    now = then.working_pressure.at_most_bar
+    assert now is not None
+    rated = then.working_pressure.model_copy(update={"at_most_bar": 950.0})
+    made = store.register(spec, then.model_copy(update={"working_pressure": rated}))[0]
+    shown = text(client.get(f"/T/{OTHER_SHOP}/{made.digits}" if digits_only else path(made)).text)
+    assert "registered for 950 bar" in shown and shown.count("950 bar") == 1
+    assert f"{round(now)} bar" in shown
+    found = overrated(made.content, tables())
+    assert found is not None and lowered(made.content, found).working_pressure_bar is None
 
 
 def test_a_figure_that_still_holds_is_left_alone(client: TestClient, store: Store) -> None:

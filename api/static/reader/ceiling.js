@@ -8,7 +8,7 @@ const SAME_BAR = 0.5; // what rounding to a tag's tenths and to psi may differ b
 // { content, claimed }: the content with the lower pressure, and the higher one that its digits claim, else null.
 export function held(content, tables) {
   const was = content.working_pressure_bar;
-  if (was === null) return { content, claimed: null };
+  if (was === null) return heldAtMost(content, tables);
   const { now, atMost, unknown } = allowed(content.spec, was, tables);
   if (now !== null && now >= was - SAME_BAR) return { content, claimed: null };
   const lower = {
@@ -21,6 +21,17 @@ export function held(content, tables) {
   return { content: { ...content, ...lower }, claimed: was };
 }
 
+// What the known parts allow at most: what was not known stays so, and no pressure is made of it.
+function heldAtMost(content, tables) {
+  const was = content.at_most_bar;
+  if (was === null) return { content, claimed: null };
+  const { now, atMost, unknown, counts } = allowed(content.spec, was, tables);
+  const bar = now ?? atMost;
+  if (counts && (bar === null || bar >= was - SAME_BAR)) return { content, claimed: null };
+  const lower = counts ? { at_most_bar: bar } : { at_most_bar: null, unknown_parts: unknown, unverified_parts: content.unverified_parts.filter((part) => !unknown.includes(part)) };
+  return { content: { ...content, ...lower, dangers: dangersOf(content.spec, tables) }, claimed: was };
+}
+
 function allowed(spec, was, tables) {
   const given = spec.working_pressure;
   const counts = !dangersOf(spec, tables).some((danger) => danger !== "cold") || (given !== null && lifts(given, spec));
@@ -28,8 +39,8 @@ function allowed(spec, was, tables) {
   const unknown = Object.keys(bars).filter((part) => bars[part] === null);
   const known = Object.values(bars).filter((bar) => bar !== null);
   const atMost = counts && known.length ? Math.min(...known) : null;
-  if (given && counts) return { now: Math.min(was, ...known), atMost, unknown };
-  return { now: unknown.length ? null : atMost, atMost, unknown };
+  if (given && counts) return { now: Math.min(was, ...known), atMost, unknown, counts };
+  return { now: unknown.length ? null : atMost, atMost, unknown, counts };
 }
 
 // Without its edition a hose has the least of them; with one that is not in the list, the highest.

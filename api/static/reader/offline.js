@@ -46,9 +46,9 @@ function alone({ withdrawn, isVoid, isHeld }) {
 }
 
 // Digits that claim more than the tables allow: the lower pressure is shown, and this above it.
-function tooMuch(claimed, { working_pressure_bar: now }, t) {
+function tooMuch(claimed, content, t) {
   if (claimed === null) return [];
-  const was = pressure(claimed);
+  const was = pressure(claimed), now = content.working_pressure_bar ?? content.at_most_bar;
   const words = now === null ? { id: "offline-claims-none", values: { was } } : { id: "offline-claims-more", values: { was, now: pressure(now) } };
   return [{ severity: "danger", heading: t("offline-claims-title"), words: t(words) }];
 }

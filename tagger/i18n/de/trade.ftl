@@ -78,6 +78,7 @@ trade-fluid-approved-beyond = { $standard } darf dieses Medium ({ $fluid }) bis 
 trade-fluid-as-oil = Keine Quelle nennt { SAY($fluid, case: "acc") } für { $standard }. Das Medium wird wie ein Öl auf Mineralölbasis behandelt: beim Schlauchhersteller bestätigen lassen.
 trade-pressure-not-lifted = Der eingegebene Druck, { $entered } (Quelle: { $source }), gilt nicht. Jenseits einer Grenze für Medium oder Temperatur zählt er nur, wenn seine Quelle das Medium und die Höchsttemperatur dieser Schlauchleitung nennt: beide dazu eingeben.
 trade-overrated = Diese Schlauchleitung wurde für { $was } registriert. Nach den heutigen Werten ist sie für höchstens { $now } zulässig. Den niedrigeren Wert verwenden.
+trade-overrated-at_most = Diese Schlauchleitung wurde für höchstens { $was } registriert. Nach den heutigen Werten sind es höchstens { $now }. Den niedrigeren Wert verwenden.
 trade-overrated-no-longer = Diese Schlauchleitung wurde für { $was } registriert. Nach den heutigen Werten gilt kein Druck. { $why } Nicht verwenden, bevor die Werkstatt den Betriebsdruck genannt hat.
 
 ## Lengths and bends

@@ -78,6 +78,7 @@ trade-fluid-approved-beyond = { $standard } may carry { $fluid } up to { $limit 
 trade-fluid-as-oil = No source names { $fluid } for { $standard }. It is treated as a petroleum-based oil: confirm it with the hose manufacturer.
 trade-pressure-not-lifted = The pressure entered, { $entered } (source: { $source }), does not apply. It counts beyond a limit of fluid or heat only if its source names the fluid and the maximum temperature of this assembly: enter both with it.
 trade-overrated = This hose was registered for { $was }. By the values of today it may work at { $now } at most. Use the lower value.
+trade-overrated-at_most = This hose was registered for { $was } at most. By the values of today it is { $now } at most. Use the lower value.
 trade-overrated-no-longer = This hose was registered for { $was }. By the values of today no pressure applies. { $why } Do not use it until the shop has told you its working pressure.
 
 ## Lengths and bends

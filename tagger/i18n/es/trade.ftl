@@ -78,6 +78,7 @@ trade-fluid-approved-beyond = { $standard } puede llevar este fluido ({ $fluid }
 trade-fluid-as-oil = Ninguna fuente nombra este fluido para { $standard }: { $fluid }. Se trata como un aceite mineral: confírmelo con el fabricante de la manguera.
 trade-pressure-not-lifted = La presión introducida, { $entered } (fuente: { $source }), no vale. Más allá de un límite de fluido o de temperatura solo cuenta si su fuente nombra el fluido y la temperatura máxima de este latiguillo: indique los dos con ella.
 trade-overrated = Este latiguillo se registró para { $was }. Según los valores actuales admite { $now } como máximo. Use el valor más bajo.
+trade-overrated-at_most = Este latiguillo se registró para { $was } como máximo. Según los valores actuales son { $now } como máximo. Use el valor más bajo.
 trade-overrated-no-longer = Este latiguillo se registró para { $was }. Según los valores actuales no vale ninguna presión. { $why } No lo use hasta que el taller le indique su presión de trabajo.
 
 ## Lengths and bends

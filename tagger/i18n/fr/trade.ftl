@@ -78,6 +78,7 @@ trade-fluid-approved-beyond = { $standard } peut transporter ce fluide ({ $fluid
 trade-fluid-as-oil = Aucune source ne nomme le fluide suivant pour { $standard } : { $fluid }. Il est traité comme une huile minérale : faites-le confirmer par le fabricant du tuyau.
 trade-pressure-not-lifted = La pression saisie, { $entered } (source : { $source }), n'est pas valable. Elle ne compte au-delà d'une limite de fluide ou de température que si sa source nomme le fluide et la température maximale de ce flexible : saisissez les deux avec elle.
 trade-overrated = Ce flexible a été enregistré pour { $was }. D'après les valeurs actuelles, il admet { $now } au plus. Utilisez la valeur la plus basse.
+trade-overrated-at_most = Ce flexible a été enregistré pour { $was } au plus. D'après les valeurs actuelles, c'est { $now } au plus. Utilisez la valeur la plus basse.
 trade-overrated-no-longer = Ce flexible a été enregistré pour { $was }. D'après les valeurs actuelles, aucune pression n'est valable. { $why } Ne l'utilisez pas avant que l'atelier vous ait indiqué sa pression de service.
 
 ## Lengths and bends
