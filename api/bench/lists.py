@@ -87,6 +87,7 @@ def _matching(
         columns=lists.columns(),
         key=key,
         dry=dry,
+        left_out=[heading for _, heading in list_import.left_out(cells, match) if heading],
         meanings={
             word.column: sorted(
                 (t(list_words.named(word.column, v)), v) for v in list_words.values_of(word.column)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import UTC, datetime
 from typing import Annotated, Literal
 
@@ -25,7 +26,10 @@ TheFile = Annotated[UploadFile, File(description="CSV or XLSX with a header row.
 Match = Annotated[
     list[str] | None,
     Form(
-        description="Field name for each file column, or empty. If omitted, columns are matched automatically."
+        description=(
+            "Field name for each file column, or empty: the column is left out. If omitted, columns are matched"
+            " automatically, and a filled column that is none of ours is refused."
+        )
     ),
 ]
 
@@ -124,4 +128,6 @@ def _read(
         raise SpecError(problems)
     today = datetime.now(UTC).date()
     dry = list_import.dry_run(cells, ours, tables_of(request), today, store_of(request))
+    if match is None:
+        dry = replace(dry, problems=(*list_import.not_read(cells, ours), *dry.problems))
     return cells, ours, dry

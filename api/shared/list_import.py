@@ -13,7 +13,7 @@ from typing import Any
 
 from openpyxl.utils import get_column_letter
 
-from api.shared import list_columns, list_words
+from api.shared import list_columns, list_words, spreadsheets
 from tagger import lists
 from tagger.errors import Problem, SpecError, TaggerError
 from tagger.messages import Message
@@ -157,6 +157,29 @@ def _of_the_heading(heading: Sequence[object], match: Sequence[str]) -> Iterator
         if ours == "length_mm" and list_columns.is_cut_length(theirs):
             wrong = Message("papers-list-cut-length", heading=str(theirs))
             yield f"{get_column_letter(place)}1", Problem(ours, str(theirs), wrong)
+
+
+def left_out(table: Cells, match: Sequence[str]) -> list[tuple[str, str]]:
+    """The filled columns that are none of ours, as (cell, heading): nothing of them is registered."""
+    return [
+        (f"{get_column_letter(place + 1)}1", str(heading or ""))
+        for place, (heading, ours) in enumerate(zip(table[0], match, strict=False))
+        if not ours
+        and _bare(heading) not in map(_bare, spreadsheets.heading())
+        and any(row[place] not in (None, "") for row in table[1:] if place < len(row))
+    ]
+
+
+def not_read(table: Cells, match: Sequence[str]) -> list[tuple[str, Problem]]:
+    """What is wrong with a list of which a filled column would be passed over: it may say fluid or pressure."""
+    return [
+        (cell, Problem("", heading, Message("papers-list-column-not-read", heading=heading)))
+        for cell, heading in left_out(table, match)
+    ]
+
+
+def _bare(heading: object) -> str:
+    return str(heading or "").strip().lower()
 
 
 def _outside(row: int, cells: Sequence[object], width: int) -> Iterator[tuple[str, Problem]]:

@@ -211,6 +211,25 @@ def test_a_list_runs_dry_with_cells_and_registers_whole_once(
     assert device(Role.BUILDER).post("/lists/run", files={"file": ("l.csv", LIST)}).status_code == 403
 
 
+@pytest.mark.parametrize(
+    ("heading", "cell"), [("medium", "petrol"), ("pressure psi", "6000"), ("length in", "40")]
+)
+def test_no_filled_column_of_a_list_is_passed_over_in_silence(
+    api: httpx.Client, store: Store, heading: str, cell: str
+) -> None:
+    """A hose for petrol was registered as one for oil, because its column had another heading."""
+    first, row = LIST.splitlines()
+    more = {"file": ("list.csv", f"{first},{heading}\n{row},{cell}\n")}
+    refused = api.post("/lists/run", files=more)
+    assert (refused.status_code, store.count()) == (422, 0)
+    [problem] = api.post("/lists/dry-run", files=more).json()["problems"]
+    assert (problem["id"], problem["value"]) == ("papers-list-column-not-read", heading)
+    chosen = api.post(
+        "/lists/run", files=more, data={"match": [*first.replace("qty", "quantity").split(","), ""]}
+    )
+    assert chosen.status_code == 201, "who names the columns has left it out"
+
+
 @pytest.mark.parametrize("bands", ["sae", "din"])
 def test_a_list_holds_to_the_shops_length_bands(store: Store, bands: Literal["sae", "din"]) -> None:
     _, secret = store.make_token("tablet", Role.COUNTER)

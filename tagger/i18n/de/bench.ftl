@@ -703,6 +703,7 @@ bench-match-no-heading = (ohne Überschrift)
 bench-match-field-for = Feld für { $column }
 bench-match-field-for-number = Feld für Spalte { $number }
 bench-match-leave-out = nicht importieren
+bench-match-left-out-columns = Nicht gelesen: { LIST($columns) }. Aus diesen Spalten wird nichts eingetragen.
 bench-match-check = Prüfen
 bench-match-another = Andere Datei
 

@@ -703,6 +703,7 @@ bench-match-no-heading = (no heading)
 bench-match-field-for = Field for { $column }
 bench-match-field-for-number = Field for column { $number }
 bench-match-leave-out = do not import
+bench-match-left-out-columns = Not read: { LIST($columns) }. Nothing from these columns is registered.
 bench-match-check = Check
 bench-match-another = Another file
 

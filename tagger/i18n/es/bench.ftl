@@ -703,6 +703,7 @@ bench-match-no-heading = (sin título)
 bench-match-field-for = Campo para { $column }
 bench-match-field-for-number = Campo para la columna { $number }
 bench-match-leave-out = no importar
+bench-match-left-out-columns = Sin leer: { LIST($columns) }. Nada de estas columnas se registra.
 bench-match-check = Comprobar
 bench-match-another = Otro archivo
 

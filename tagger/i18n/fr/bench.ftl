@@ -703,6 +703,7 @@ bench-match-no-heading = (sans titre)
 bench-match-field-for = Champ pour { $column }
 bench-match-field-for-number = Champ pour la colonne { $number }
 bench-match-leave-out = ne pas importer
+bench-match-left-out-columns = Non lu : { LIST($columns) }. Rien de ces colonnes n'est enregistré.
 bench-match-check = Vérifier
 bench-match-another = Autre fichier
 
