@@ -112,6 +112,7 @@ def _proof_test(given: dict[str, str], by: str) -> ProofTest:
     plain = ("pressure_bar", "hold_s", "medium", "note", "lower_source", "rating_source")
     values: dict[str, Any] = {name: given.get(name, "") for name in plain}
     values |= {"rating_bar": given.get("rating_bar") or None, "tester": given.get("tester") or by}
+    values["rating_confirmed"] = bool(given.get("rating_confirmed"))
     try:
         return ProofTest.model_validate(values | {"passed": given["result"] == "passed"})
     except ValidationError as error:

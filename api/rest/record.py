@@ -63,6 +63,12 @@ class CrimpsIn(Request_):
     crimps: Annotated[list[CrimpIn], Field(min_length=1, max_length=2)]
 
 
+class ProofTestIn(ProofTest):
+    """``confirmed``: the pressure was applied although it holds the assembly; without it such a one is refused."""
+
+    confirmed: bool = False
+
+
 class ProofRequired(Answer):
     """What a proof test of this assembly must be: pressures in bar, times in s; null: not known.
 
@@ -184,12 +190,16 @@ def add_event(store: TheStore, token: AsBuilder, number: str, body: EventIn, onc
 
 @router.post("/assemblies/{number}/proof-tests", status_code=201, summary="Record a proof test")
 def add_proof_test(
-    request: Request, store: TheStore, token: AsBuilder, number: str, body: ProofTest, once: DoOnce
+    request: Request, store: TheStore, token: AsBuilder, number: str, body: ProofTestIn, once: DoOnce
 ) -> EventOut:
     known, tables = assembly_at(store, number).number, tables_of(request)
-    return once(
-        EventOut, lambda: EventOut.of(store.record_proof_test(known, body, tables=tables, by=token.name))
-    )
+    test = ProofTest.model_validate(body.model_dump(exclude={"confirmed"}))
+
+    def act() -> EventOut:
+        done = store.record_proof_test(known, test, tables=tables, by=token.name, confirmed=body.confirmed)
+        return EventOut.of(done)
+
+    return once(EventOut, act)
 
 
 @router.get(

@@ -21,9 +21,9 @@ from api.scan.pages import page
 from api.scan.visitor import Reader, reader_of
 from api.web.state import settings_of
 from tagger import phrases, units
-from tagger.errors import Problem, SpecError, TaggerError, problems_of
+from tagger.errors import Problem, SpecError, TaggerError, UnitError, problems_of
 from tagger.i18n import Translator
-from tagger.messages import Message, angle
+from tagger.messages import Figure, Message, angle, length
 from tagger.spec import AssemblySpec, Connection, Cover, End, Form, LengthBasis, Series, Sizing
 from tagger.trade import assess
 from tagger.trade.identifying import readings
@@ -162,11 +162,24 @@ def _without(asked: dict[str, str], wanted: str, state: dict[str, str]) -> str:
 
 
 _LENGTHS = ("diameter", "tube_od", "hex", "flange_od", "bolt_spacing", "nose")
+_HOSE_LENGTHS = ("length", "drop_a", "drop_b")
 
 
-def _in_unit(asked: dict[str, str], unit: str) -> dict[str, str]:
+def _in_unit(asked: dict[str, str], unit: str, names: tuple[str, ...] = _LENGTHS) -> dict[str, str]:
     """What was typed, with the unit of the shop at each length that has none."""
-    return asked | {name: units.with_unit(asked[name], unit) for name in _LENGTHS}
+    return asked | {name: units.with_unit(asked.get(name, ""), unit) for name in names}
+
+
+def _readings(asked: dict[str, str]) -> dict[str, Figure]:
+    """How the lengths of the hose were read; none where they cannot be."""
+    found = {}
+    for name in _HOSE_LENGTHS:
+        try:
+            if asked[name]:
+                found[name] = length(units.read_length_mm(asked[name]))
+        except UnitError:
+            continue
+    return found
 
 
 def _measurements(asked: dict[str, str]) -> Measurements:
@@ -233,6 +246,8 @@ def hose(request: Request) -> Response:
     t = reader.t
     asked = defaultdict(str, {key: value.strip() for key, value in request.query_params.items()})
     problems: tuple[Problem, ...] = ()
+    unit = settings_of(request).length_unit
+    in_unit = _in_unit(asked, unit, _HOSE_LENGTHS)
     spec = assessed = None
     ends: list[tuple[str, str]] = []
     try:
@@ -241,7 +256,7 @@ def hose(request: Request) -> Response:
             raise SpecError(Problem("end", None, Message("scan-picked-missing")))
         ends = [("A", t(phrases.end(a.end({})))), ("B", t(phrases.end(b.end({}))))]
         if "standard" in asked:
-            spec = _spec(a, b, asked, request.query_params.getlist("covers"))
+            spec = _spec(a, b, in_unit, request.query_params.getlist("covers"))
             assessed = assess(spec, reader.tables)
     except TaggerError as error:
         problems, spec = error.problems, None
@@ -257,6 +272,8 @@ def hose(request: Request) -> Response:
         shapes=SHAPES,
         bases=BASES,
         covers=COVERS,
+        readings=_readings(in_unit),
+        unit=unit,
         chosen_covers=request.query_params.getlist("covers"),
         standards=list(reader.tables.standards),
         values=values,

@@ -44,7 +44,8 @@ class ProofTest(_Value):
 
     ``lower_source``: the customer or standard that asks for less than a proof test. ``rating_bar``
     with ``rating_source``: the manufacturer's working pressure of the parts whose rating is not
-    known or not verified. ``called_for_bar``, ``called_for_s`` (the least hold) and
+    known or not verified; ``rating_confirmed``: it is right although it is above every rating of the
+    tables for a part of that kind. ``called_for_bar``, ``called_for_s`` (the least hold) and
     ``called_for_most_s`` (the longest) are filled in when the test is recorded.
     """
 
@@ -60,6 +61,7 @@ class ProofTest(_Value):
     lower_source: Annotated[str, Field(max_length=120)] = ""
     rating_bar: Annotated[PressureBar, Field(gt=0, le=3000)] | None = None
     rating_source: Annotated[str, Field(max_length=120)] = ""
+    rating_confirmed: bool = False
 
 
 class ProofAllowance(_Value):
@@ -107,6 +109,16 @@ def judged(test: ProofTest, asked: Required) -> dict[str, Any]:
         "result": str(result),
     }
     return test.model_dump(mode="json") | figures
+
+
+def refuse_unconfirmed(test: ProofTest, asked: Required) -> None:
+    """Raises StoreError for a pressure that would hold the assembly: it may be mistyped."""
+    if asked.is_over(test.pressure_bar) and not asked.is_slip(test.pressure_bar):
+        assert asked.most_bar is not None  # only a test above it is over
+        over = Message(
+            "store-proof-over-unconfirmed", given=pressure(test.pressure_bar), most=pressure(asked.most_bar)
+        )
+        raise StoreError(Problem("confirmed", None, over))
 
 
 def _result(test: ProofTest, asked: Required) -> Result:

@@ -23,9 +23,18 @@ from tagger.phrases import part
 from tagger.store.assemblies import Assemblies
 from tagger.store.history import History
 from tagger.store.models import EventRow
-from tagger.store.proof_tests import ProofAllowance, ProofTest, Result, Verdict, judged, verdict, why_held
+from tagger.store.proof_tests import (
+    ProofAllowance,
+    ProofTest,
+    Result,
+    Verdict,
+    judged,
+    refuse_unconfirmed,
+    verdict,
+    why_held,
+)
 from tagger.store.values import Assembly, Event, Kind
-from tagger.trade import present, proof
+from tagger.trade import given, present, proof
 from tagger.trade.proof import Required
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
@@ -58,15 +67,25 @@ class Proving(Assemblies, History):
     """Whether the shop prints no tag and hands nothing over before the proof test passed."""
 
     def record_proof_test(
-        self, number: str, test: ProofTest, *, tables: Tables | None = None, by: str | None = None
+        self,
+        number: str,
+        test: ProofTest,
+        *,
+        tables: Tables | None = None,
+        by: str | None = None,
+        confirmed: bool = True,
     ) -> Event:
         """Writes a proof test into the history, with what was asked of it and what it proves.
 
         Raises StoreError for a pressure above the minimum burst pressure, for a test called passed
-        that proves nothing, and for one of an assembly whose tag says more than the manufacturer.
+        that proves nothing, for one of an assembly whose tag says more than the manufacturer, for a
+        manufacturer's rating above the tables that nobody confirms and, unless ``confirmed``, for a
+        pressure that would hold the assembly.
         """
         known = self.assembly(number)
-        asked = proof_required(known, tables, test.rating_bar)
+        asked = rated_for(known, test, tables)
+        if not confirmed:
+            refuse_unconfirmed(test, asked)
         line = judged(test, asked)
         _refuse_below_tag(known, test)
         return self.record(known.number, Kind.PROOF_TESTED, line, by)
@@ -230,10 +249,26 @@ _ROUNDED = 0.99  # of a working pressure: 155 bar is entered for 2250 psi, 155.1
 
 def _refuse_below_tag(known: Assembly, test: ProofTest) -> None:
     """Raises StoreError where the manufacturer rates the parts below the working pressure on the tag."""
-    told, given = known.content.working_pressure_bar, test.rating_bar
-    if test.passed and told is not None and given is not None and given < told * _ROUNDED:
-        wrong = Message("store-proof-rating-below-tag", given=pressure(given), told=pressure(told))
-        raise StoreError(Problem("rating_bar", given, wrong))
+    told, bar = known.content.working_pressure_bar, test.rating_bar
+    if test.passed and told is not None and bar is not None and bar < told * _ROUNDED:
+        wrong = Message("store-proof-rating-below-tag", given=pressure(bar), told=pressure(told))
+        raise StoreError(Problem("rating_bar", bar, wrong))
+
+
+def rated_for(known: Assembly, test: ProofTest, tables: Tables | None = None) -> Required:
+    """What this test must be, by the rating that is given with it. Raises StoreError where that cannot be right."""
+    without = proof_required(known, tables)
+    if test.rating_bar is not None and without.can_be_given:
+        wrong = given.problem_with_test(
+            test.rating_bar,
+            without.unknown + without.unverified,
+            known.spec,
+            tables or our_tables(),
+            confirmed=test.rating_confirmed,
+        )
+        if wrong is not None:
+            raise StoreError(wrong)
+    return proof_required(known, tables, test.rating_bar)
 
 
 def proof_required(known: Assembly, tables: Tables | None = None, given_bar: float | None = None) -> Required:

@@ -11,10 +11,12 @@ from dataclasses import dataclass
 from typing import Any, Literal
 
 from tagger import phrases
+from tagger.errors import Problem, TradeError
 from tagger.messages import Message, length
 from tagger.spec import AssemblySpec, End, LengthBasis
 from tagger.trade.fittings import CutOff, Fitting, Fittings, stock_key
-from tagger.trade.lengths import EndDimensions, cut_length
+from tagger.trade.lengths import EndDimensions, crimped_end_mm, cut_length
+from tagger.trade.tables import tables
 
 EndName = Literal["end_a", "end_b"]
 
@@ -105,12 +107,26 @@ def _end_json(end: CutEnd) -> dict[str, Any]:
 def cut(spec: AssemblySpec, fittings: Fittings) -> Cut:
     """The cut length of an assembly with the shop's fittings.
 
-    Raises TradeError where the ends add as much as the assembly is long, or more.
+    Raises TradeError where the ends reach as far as the assembly is long, or further: each to the mouth
+    of its shell; one that is not known as far as the least crimped end of that size.
     """
+    reach = round(sum(_reach_mm(spec, name, fittings) for name in ("end_a", "end_b")), 1)
+    if reach >= spec.length_mm:
+        short = Message("trade-length-too-short", ends=length(reach))
+        raise TradeError(Problem("length_mm", spec.length_mm, short))
     a, b = _end(spec, "end_a", fittings), _end(spec, "end_b", fittings)
     known = a.adds_mm is not None and b.adds_mm is not None
     cut_mm = cut_length(spec, _dimensions(a), _dimensions(b))
     return Cut(spec.length_mm, a, b, cut_mm if known else None)
+
+
+def _reach_mm(spec: AssemblySpec, name: EndName, fittings: Fittings) -> float:
+    """How far an end reaches from the point that the overall length is measured to, in mm, at the least."""
+    end: End = getattr(spec, name)
+    fitting = fittings.get(stock_key(end.fitting)) if end.fitting else None
+    from_seat = end.is_elbow or spec.length_basis is not LengthBasis.THREAD_END
+    known = fitting.seat_to_mouth_mm if fitting is not None and from_seat else None
+    return crimped_end_mm(spec, None, tables()) if known is None else known
 
 
 def _dimensions(end: CutEnd) -> EndDimensions:

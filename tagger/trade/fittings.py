@@ -83,6 +83,16 @@ class Fitting(BaseModel):
             return None
         return round(self.cut_off_mm - self.insertion_depth_mm, 1)
 
+    @property
+    def seat_to_mouth_mm(self) -> float | None:
+        """From the seat to the shell's mouth, where the free hose begins; None where the cut-off is not known.
+
+        Without its insertion depth a cut-off to where the hose butts is the least that it can be.
+        """
+        if self.cut_off_mm is None or self.cut_off_kind is CutOff.SHELL_MOUTH:
+            return self.cut_off_mm
+        return round(self.cut_off_mm + (self.insertion_depth_mm or 0.0), 1)
+
     def spec_end(self) -> dict[str, Any]:
         """The end of a spec that it makes, as JSON values, under its stock number."""
         return self.end.model_dump(mode="json", exclude_none=True) | {"fitting": self.stock_number}

@@ -26,12 +26,9 @@ EQUAL_BAR = 0.05  # closer than a tag tells apart
 def problems(spec: AssemblySpec, tables: Tables) -> list[Problem]:
     """Figures that no hose or end of the tables can have: refused, whoever confirms them."""
     found = []
-    known = tables.standard_of(spec.hose.standard) is not None
-    in_tables = {"hose": known}
-    for name, end in (("end_a", spec.end_a), ("end_b", spec.end_b)):
-        in_tables[name] = end.connection.sized_by is not Sizing.WORDS
+    known = _in_tables("hose", spec, tables)
     for name, given in ratings(spec):
-        if in_tables[name] and given.value_bar > SLIP_BAR:
+        if _in_tables(name, spec, tables) and given.value_bar > SLIP_BAR:
             slip = Message("trade-rating-impossible", limit=pressure(SLIP_BAR))
             found.append(Problem(f"{name}.rating.value_bar", given.value_bar, slip))
     override = spec.working_pressure
@@ -39,6 +36,31 @@ def problems(spec: AssemblySpec, tables: Tables) -> list[Problem]:
         slip = Message("trade-rating-impossible", limit=pressure(SLIP_BAR))
         found.append(Problem("working_pressure.value_bar", override.value_bar, slip))
     return found
+
+
+def _in_tables(part: str, spec: AssemblySpec, tables: Tables) -> bool:
+    """Whether the tables know the part's standard or family."""
+    if part == "hose":
+        return tables.standard_of(spec.hose.standard) is not None
+    end = spec.end_a if part == "end_a" else spec.end_b
+    return end.connection.sized_by is not Sizing.WORDS
+
+
+def problem_with_test(
+    bar: float, parts: Iterable[str], spec: AssemblySpec, tables: Tables, *, confirmed: bool
+) -> Problem | None:
+    """What speaks against a manufacturer's rating in bar that is given with a proof test for these parts."""
+    parts = tuple(parts)
+    if bar > SLIP_BAR and any(_in_tables(part, spec, tables) for part in parts):
+        return Problem("rating_bar", bar, Message("trade-rating-impossible", limit=pressure(SLIP_BAR)))
+    limits = [(limit, part) for part in parts if (limit := highest_bar(part, spec, tables)) is not None]
+    lowest, part = min(limits, default=(None, ""))
+    if confirmed or lowest is None or bar <= lowest + EQUAL_BAR:
+        return None
+    said = Message(
+        "trade-rating-confirm", entered=pressure(bar), part=phrases.part(part), highest=pressure(lowest)
+    )
+    return Problem("rating_confirmed", None, said)
 
 
 def unconfirmed(spec: AssemblySpec, parts: Iterable[PartRating], tables: Tables) -> Message | None:

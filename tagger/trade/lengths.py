@@ -121,7 +121,7 @@ def quarter_bend_length(bend_radius_mm: float, hose_od_mm: float, straight: floa
 def problems(spec: AssemblySpec, hose_od_mm: float | None, tables: Tables) -> list[Problem]:
     """Why the overall length cannot be: shorter than two crimped ends, or over 100 m and not confirmed."""
     found = []
-    least = 2 * _crimped_end_mm(spec, hose_od_mm, tables)
+    least = 2 * crimped_end_mm(spec, hose_od_mm, tables)
     if spec.length_mm < least:
         rule = tables.rule("crimped_end_least")
         short = Message("trade-length-under-ends", ends=length(round(least)), source=rule.source)
@@ -133,7 +133,7 @@ def problems(spec: AssemblySpec, hose_od_mm: float | None, tables: Tables) -> li
     return found
 
 
-def _crimped_end_mm(spec: AssemblySpec, hose_od_mm: float | None, tables: Tables) -> float:
+def crimped_end_mm(spec: AssemblySpec, hose_od_mm: float | None, tables: Tables) -> float:
     """What a crimped end takes of the length at least, in mm; by the bore where the outside is not known."""
     across = hose_od_mm if hose_od_mm is not None else tables.nominal_bore_mm(spec.hose)
     return tables.rule("crimped_end_least").value * across
@@ -144,7 +144,7 @@ def _free_hose(spec: AssemblySpec, hose_od_mm: float | None, tables: Tables) -> 
     if hose_od_mm is None:
         return []
     rule = tables.rule("straight_before_bend")
-    free = spec.length_mm - 2 * _crimped_end_mm(spec, hose_od_mm, tables)
+    free = spec.length_mm - 2 * crimped_end_mm(spec, hose_od_mm, tables)
     needed = 2 * rule.value * hose_od_mm
     if free >= needed:
         return []

@@ -285,6 +285,9 @@ def test_an_unverified_hose_asks_for_the_manufacturers_pressure(bench: Bench, st
     assert _test(bench, number, "passed", "345 bar") == 422
     fields = {"pressure_bar": "345", "hold_s": "60", "medium": "water", "result": "passed"}
     given = {"rating_bar": "2500 psi", "rating_source": "data sheet 9"}
+    assert 'name="rating_confirmed"' not in bench.get(f"/bench/tag/{number}").text
+    high = bench.submit(f"/bench/tag/{number}/proof", {**fields, **given, "rating_bar": "700"})
+    assert high.status_code == 422 and 'name="rating_confirmed"' in high.text
     assert bench.submit(f"/bench/tag/{number}/proof", {**fields, **given}).status_code == 200
     words = _certificate(bench, number)
     assert f"Tag {tag_number.format(number)}: passed" in words and "data sheet 9" in words

@@ -80,6 +80,17 @@ def test_the_build_page_shows_the_cut_length_and_names_what_is_unknown(bench: Be
     assert "The cut-off of end B is not known" in one["said"] and "1153 mm" not in one["said"]
 
 
+def test_the_build_page_holds_the_length_against_the_shops_own_cut_offs(bench: Bench, store: Store) -> None:
+    store.keep_fitting(ROW.model_copy(update={"insertion_depth_mm": 40.0}))
+    short = {"end_a.fitting": "TW-1204", "length_mm": "170 mm"}  # 2 x (48.5 + 40) mm are in the shells
+    found = _preview(bench, **short)
+    assert [problem["field"] for problem in found["problems"]] == ["length_mm"]
+    assert "177 mm" in str(found["problems"])
+    answer = bench.submit("/bench/build", {**HOSE, **short, "key": "k"})
+    assert answer.status_code == 422 and "not longer than its two ends" in answer.text and store.count() == 0
+    assert _preview(bench, **{**short, "end_a.fitting": ""})["problems"] == []
+
+
 def test_the_build_page_refuses_a_stock_number_of_another_end(bench: Bench, store: Store) -> None:
     store.keep_fittings([ROW, ELBOW])
     found = _preview(bench, **{"end_a.fitting": "TW-1290"})

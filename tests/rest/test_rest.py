@@ -206,8 +206,13 @@ def test_a_proof_test_says_what_it_must_be_and_what_it_proves(
     test = {"hold_s": 60, "medium": "water", "passed": True, "tester": "Bela"}
     refused = api.post(path, json={**test, "pressure_bar": 6000})
     assert [p["id"] for p in refused.json()["problems"]] == ["store-proof-above-burst"]
-    data = api.post(path, json={**test, "pressure_bar": "500 bar"}).json()["data"]
-    assert (data["result"], data["passed"]) == ("held", False)
+    refused = api.post(path, json={**test, "pressure_bar": "500 bar"})
+    assert [(p["field"], p["id"]) for p in refused.json()["problems"]] == [
+        ("confirmed", "store-proof-over-unconfirmed")
+    ]
+    assert api.get(path).json()["tests"] == [], "a mistyped pressure holds nothing"
+    data = api.post(path, json={**test, "pressure_bar": "500 bar", "confirmed": True}).json()["data"]
+    assert (data["result"], data["passed"], "confirmed" in data) == ("held", False, False)
     letter = {"allowed_by": "both manufacturers", "allowed_on": "2026-01-05", "document": "letter 12"}
     allow = f"/assemblies/{number}/proof-allowances"
     assert device(Role.BUILDER).post(allow, json=letter).status_code == 403

@@ -5,13 +5,17 @@ from __future__ import annotations
 import json
 import re
 from html import unescape
+from typing import Literal
 from urllib.parse import unquote
 
 import pytest
 from fastapi.testclient import TestClient
 
+from api.app import create_app
 from api.scan.identify import FIELD, MEASURED
+from api.settings import Settings
 from tagger.i18n import Translator
+from tagger.messages import length
 from tagger.store import Store
 from tagger.trade.identifying.readings import ASKED
 from tests.scan.conftest import SPEC, text
@@ -128,3 +132,19 @@ def test_a_hose_that_cannot_be_is_refused_by_field(client: TestClient) -> None:
     assert answer.status_code == 422
     assert client.get("/identify?a=nonsense").status_code == 422
     assert client.get("/identify?a=x~1~male").status_code == 422
+
+
+@pytest.mark.parametrize(("unit", "mm", "drop"), [("mm", 49.0, 52.0), ("in", 1244.6, 1320.8)])
+def test_a_bare_length_of_a_hose_is_read_in_the_shops_unit_and_echoed_in_both(
+    store: Store, unit: Literal["mm", "in"], mm: float, drop: float
+) -> None:
+    settings = Settings(base_url="https://tags.example.com", length_unit=unit)
+    end = "sae_37_flare~6~female_swivel"
+    with TestClient(create_app(settings, store=store), base_url="https://tags.example.com") as client:
+        address = f"/identify/hose?a={end}&b={end}&standard=SAE+100R2&dash=6&length=49&drop_a=52"
+        page = text(client.get(address).text)
+        asked = text(client.get(f"/identify/hose?a={end}&b={end}").text)
+    assert str(Translator()("scan-hose-read", length=length(mm))) in page
+    assert str(Translator()("scan-hose-read", length=length(drop))) in page
+    assert f"A number without a unit is {'inches' if unit == 'in' else 'mm'}." in asked
+    assert ("(49 in)" in page) is (unit == "in")

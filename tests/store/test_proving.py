@@ -218,6 +218,34 @@ def test_a_test_does_not_pass_by_a_rating_below_the_one_on_the_tag(store: Store)
     store.record_proof_test(number, _test(pressure_bar=101, passed=False, **low))
 
 
+def test_a_manufacturers_rating_above_the_tables_is_confirmed_or_refused(store: Store) -> None:
+    hose = PartRating(part="hose", value_bar=RATED, source="made up", confidence="published")
+    end = PartRating(part="end_a", value_bar=200, source="made up", confidence="memory")
+    number = _made(store, RATED, hose=hose, end_a=end)
+    high = _test(rating_bar=700, rating_source="data sheet 9")
+    with pytest.raises(StoreError, match=r"700 bar .* is above every rating .* end A") as refused:
+        store.record_proof_test(number, high)
+    assert refused.value.problems[0].field == "rating_confirmed"
+    with pytest.raises(StoreError, match="No such part works above 1000 bar"):
+        store.record_proof_test(
+            number, high.model_copy(update={"rating_bar": 3000, "rating_confirmed": True})
+        )
+    assert store.each([number], Kind.PROOF_TESTED) == []
+    event = store.record_proof_test(number, high.model_copy(update={"rating_confirmed": True}))
+    assert (event.data["result"], event.data["rating_confirmed"]) == ("passed", True)
+
+
+def test_a_pressure_that_would_hold_the_assembly_is_confirmed_where_that_is_asked(store: Store) -> None:
+    number = _made(store)
+    for passed in (True, False):
+        with pytest.raises(StoreError, match=r"500 bar .* is more than 330 bar"):
+            store.record_proof_test(number, _test(pressure_bar=500, passed=passed), confirmed=False)
+    assert store.held([number]) == {}
+    assert store.record_proof_test(number, _test(), confirmed=False).data["result"] == "passed"
+    store.record_proof_test(number, _test(pressure_bar=500), confirmed=True)
+    assert number in store.held([number])
+
+
 def test_a_rating_that_is_known_is_not_replaced_by_one_given_with_the_test(store: Store) -> None:
     with pytest.raises(StoreError, match="rating of every part is known"):
         store.record_proof_test(_made(store), _test(pressure_bar=100, rating_bar=50, rating_source="sheet"))

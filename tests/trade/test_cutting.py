@@ -90,6 +90,19 @@ def test_an_assembly_no_longer_than_its_cut_offs_is_refused() -> None:
         _cut(BUTT, None, length_mm=48)
 
 
+def test_a_length_is_held_against_the_mouths_of_the_shells_end_by_end() -> None:
+    no_insertion = fitting("TW-3", cut_off_mm=85, cut_off_kind="seat_to_shell_mouth")
+    for a, b, reach in (
+        (BUTT, BUTT, 2 * (48.5 + 30)),
+        (MOUTH, BUTT, 85 + 48.5 + 30),
+        (no_insertion, BUTT, 85 + 48.5 + 30),
+        (no_insertion, None, 85 + 1.5 * 19),  # the other end: a crimped end of that bore at the least
+    ):
+        with pytest.raises(TaggerError, match="not longer than its two ends"):
+            _cut(a, b, length_mm=reach)
+        assert _cut(a, b, length_mm=reach + 2).overall_mm == reach + 2
+
+
 def test_a_stock_number_fills_in_what_an_end_leaves_out() -> None:
     data = {"hose": {"standard": "SAE 100R2", "dash": 12}, "end_a": {"fitting": "tw-2", "lot": "F-9"},
             "end_b": {"fitting": "TW-1"}, "length_mm": 900}  # fmt: skip

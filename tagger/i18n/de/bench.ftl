@@ -225,6 +225,7 @@ bench-field-crimp_a = Pressmaß Ende A (mm)
 bench-field-crimp_b = Pressmaß Ende B (mm)
 bench-field-rating_bar = Betriebsdruck des Herstellers
 bench-field-rating_source = Quelle dieses Betriebsdrucks
+bench-field-rating_confirmed = Dieser Betriebsdruck stimmt, obwohl er über den Tabellen liegt
 bench-field-lower_source = Prüfung mit weniger Druck verlangt von (Kunde oder Norm)
 bench-field-allowed_by = Erlaubt von (Hersteller)
 bench-field-allowed_on = Datum des Schreibens

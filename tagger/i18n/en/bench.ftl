@@ -225,6 +225,7 @@ bench-field-crimp_a = Crimp diameter, end A (mm)
 bench-field-crimp_b = Crimp diameter, end B (mm)
 bench-field-rating_bar = Manufacturer's working pressure
 bench-field-rating_source = Source of this working pressure
+bench-field-rating_confirmed = This working pressure is right although it is above the tables
 bench-field-lower_source = Lower test asked for by (customer or standard)
 bench-field-allowed_by = Allowed by (manufacturers)
 bench-field-allowed_on = Date of the document

@@ -225,6 +225,7 @@ bench-field-crimp_a = Diámetro de prensado, extremo A (mm)
 bench-field-crimp_b = Diámetro de prensado, extremo B (mm)
 bench-field-rating_bar = Presión de trabajo del fabricante
 bench-field-rating_source = Fuente de esta presión de trabajo
+bench-field-rating_confirmed = Esta presión de trabajo es correcta aunque supera las tablas
 bench-field-lower_source = Prueba a menor presión pedida por (cliente o norma)
 bench-field-allowed_by = Permitido por (fabricantes)
 bench-field-allowed_on = Fecha del documento

@@ -225,6 +225,7 @@ bench-field-crimp_a = Diamètre de sertissage, extrémité A (mm)
 bench-field-crimp_b = Diamètre de sertissage, extrémité B (mm)
 bench-field-rating_bar = Pression de service du fabricant
 bench-field-rating_source = Source de cette pression de service
+bench-field-rating_confirmed = Cette pression de service est juste bien qu'elle dépasse les tables
 bench-field-lower_source = Essai à pression moindre demandé par (client ou norme)
 bench-field-allowed_by = Accepté par (fabricants)
 bench-field-allowed_on = Date du document
