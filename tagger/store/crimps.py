@@ -15,12 +15,14 @@ from sqlalchemy import select
 from tagger import phrases
 from tagger.errors import Problem, Speaks, StoreError
 from tagger.messages import Message, length
-from tagger.spec import AssemblySpec
+from tagger.spec import AssemblySpec, Hose
 from tagger.store.base import Part
 from tagger.store.models import CrimpRow
 from tagger.store.proving import CrimpMeasured
+from tagger.trade import geometry
 from tagger.trade.cutting import EndName
 from tagger.trade.fittings import Fittings, stock_key
+from tagger.trade.tables import tables
 
 
 @dataclass(frozen=True)
@@ -143,10 +145,18 @@ class Crimps(Part):
     """The part of the store for crimp diameters."""
 
     def keep_crimp(self, value: CrimpValue, *, by: str | None = None) -> CrimpValue:
-        """Keeps a crimp diameter; it holds from now on, earlier ones stay in the record."""
+        """Keeps a crimp diameter; it holds from now on, earlier ones stay in the record.
+
+        Raises StoreError for what no crimp can be: over the fitting it is wider than the hose's own bore,
+        so 1.18 is a figure in inches.
+        """
         figures = (value.diameter_mm, value.minus_mm, value.plus_mm)
         if not (1 <= value.diameter_mm <= 300 and 0 <= value.minus_mm <= 5 and 0 <= value.plus_mm <= 5):
             raise StoreError(Problem("diameter_mm", str(figures), Message("store-crimp-not-valid")))
+        bore = geometry.bore_mm(Hose(standard=value.hose_standard, dash=value.hose_dash), tables())
+        if value.diameter_mm <= bore:
+            wrong = Message("store-crimp-below-bore", diameter=length(value.diameter_mm), bore=length(bore))
+            raise StoreError(Problem("diameter_mm", value.diameter_mm, wrong))
         lengths = ("skive_outside_mm", "skive_inside_mm", "insertion_depth_mm")
         for name in lengths:
             given = getattr(value, name)

@@ -19,7 +19,7 @@ from tagger.messages import Message
 from tagger.spec import MAX_COUNT, AssemblySpec
 from tagger.store.base import compact, fingerprint, in_chunks
 from tagger.store.history import add_events
-from tagger.store.models import AssemblyRow, DesignRow, OrderEventRow, OrderRow
+from tagger.store.models import AssemblyRow, DesignRow, OrderEventRow, OrderRow, VoidRow
 from tagger.store.outbox import Outbox, Target
 from tagger.store.proving import Proving
 from tagger.store.texts import clean
@@ -115,6 +115,9 @@ class Orders(Outbox, Proving):
         self, session: Session, number: str | None, spec: AssemblySpec | None, key: str | None, mark: str
     ) -> OrderRow:
         ours = session.get(AssemblyRow, number) if number else None
+        if ours is not None and session.get(VoidRow, number) is not None:
+            wrong = Message("store-order-tag-void", number=tag_number.format(ours.number))
+            raise StoreError(Problem("number", number, wrong))
         wanted = spec.as_dict() if spec else None
         if wanted is None and ours is not None:
             wanted = session.get_one(DesignRow, ours.design_id).spec

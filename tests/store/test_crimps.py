@@ -33,6 +33,13 @@ def test_a_crimp_diameter_without_source_is_refused(store: Store) -> None:
         store.keep_crimp(CrimpValue("SAE 100R2", 12, "shell", 33.4, 0.1, 0.1, " "))
 
 
+def test_a_crimp_diameter_in_inches_is_refused_as_a_slip(store: Store) -> None:
+    """1.18 in was kept as 1.18 mm: every true crimp was then out of its band, and 1.2 mm was in it."""
+    with pytest.raises(StoreError, match=r"1.2 mm .* is not wider than the bore of the hose, 19"):
+        store.keep_crimp(replace(R2, diameter_mm=1.18))
+    assert store.crimps() == []
+
+
 CARD = CrimpValue("SAE 100R2", 12, "TW two-wire", 31.0, 0.2, 0.2, "an invented chart", hose_part="TW 2W 12",
                   die="31 set", skive_outside_mm=25, insertion_depth_mm=30, machine_setting="4.5")  # fmt: skip
 

@@ -23,6 +23,16 @@ def test_an_order_from_a_tag_takes_its_spec(store: Store) -> None:
     assert store.history(made.number)[-1].kind is Kind.ORDERED
 
 
+def test_nothing_is_ordered_from_a_void_record(store: Store) -> None:
+    """Its spec is the slip that it was made void for; the shop would build it again."""
+    [made] = store.register(spec(), assessment())
+    store.void(made.number, "wrong end B")
+    for asked in (None, spec()):
+        with pytest.raises(StoreError, match="is void: nothing can be ordered from it"):
+            store.request_order(number=made.number, spec=asked, contact=ANNA)
+    assert store.orders() == []
+
+
 def test_an_order_sent_twice_is_kept_once(store: Store) -> None:
     [made] = store.register(spec(), assessment())
     sent = {"number": made.number, "quantity": 1, "contact": ANNA, "key": "phone-1"}

@@ -51,6 +51,8 @@ store-order-not-found = Die Bestellung { $reference } ist nicht vorhanden.
     .mend = Bestellnummer prüfen.
 store-order-tag-unknown = Das Schild { $number } ist nicht registriert, seine Spezifikation ist nicht bekannt.
     .mend = Die Spezifikation mitsenden: Sie steht im QR-Code.
+store-order-tag-void = Der Eintrag von Schild { $number } ist ungültig: Danach kann nichts bestellt werden.
+    .mend = Nach dem Schild bestellen, das es ersetzt, oder in der Werkstatt nachfragen.
 store-order-of-nothing = Die Bestellung hat weder eine Schildnummer noch eine Spezifikation.
     .mend = Schildnummer eingeben oder die Spezifikation senden.
 store-order-not-after = Der Status „{ $wanted }“ ist nach „{ $now }“ nicht erlaubt.
@@ -116,6 +118,8 @@ store-lot-reason-earlier_record_wrong = Der frühere Eintrag ist falsch
 
 store-crimp-not-valid = Durchmesser und Toleranzen ergeben kein gültiges Pressmaß.
     .mend = Einen Durchmesser von 1 bis 300 mm und Toleranzen von 0 bis 5 mm eingeben.
+store-crimp-below-bore = Ein Pressmaß von { $diameter } ist nicht größer als der Innendurchmesser des Schlauchs, { $bore }. Das kann nicht stimmen.
+    .mend = Wert und Einheit prüfen: Er wird in mm gelesen.
 store-crimp-source-missing = Die Quelle des Pressmaßes fehlt.
     .mend = Die Quelle eingeben: Sie ist für jedes Pressmaß erforderlich.
 store-crimp-shell-missing = Die Presshülse zum Pressmaß fehlt.

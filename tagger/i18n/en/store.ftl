@@ -51,6 +51,8 @@ store-order-not-found = Order { $reference } is not on record.
     .mend = Check the order number.
 store-order-tag-unknown = Tag { $number } is not registered, so its spec is not known.
     .mend = Send the spec too: it is in the QR code.
+store-order-tag-void = The record of tag { $number } is void: nothing can be ordered from it.
+    .mend = Order from the tag that replaces it, or ask the shop.
 store-order-of-nothing = The order has neither a tag number nor a spec.
     .mend = Enter the tag number or send the spec.
 store-order-not-after = The status “{ $wanted }” is not allowed after “{ $now }”.
@@ -116,6 +118,8 @@ store-lot-reason-earlier_record_wrong = The earlier record is wrong
 
 store-crimp-not-valid = The diameter and its tolerances are not a valid crimp diameter.
     .mend = Enter a diameter of 1 to 300 mm and tolerances of 0 to 5 mm.
+store-crimp-below-bore = A crimp of { $diameter } is not wider than the bore of the hose, { $bore }. It cannot be right.
+    .mend = Check the value and its unit: it is read as mm.
 store-crimp-source-missing = The source of the crimp diameter is missing.
     .mend = Enter the source: it is required for every crimp diameter.
 store-crimp-shell-missing = The ferrule of the crimp diameter is missing.

@@ -51,6 +51,8 @@ store-order-not-found = El pedido { $reference } no existe.
     .mend = Compruebe el número de pedido.
 store-order-tag-unknown = La etiqueta { $number } no está registrada y su especificación no se conoce.
     .mend = Envíe también la especificación: está en el código QR.
+store-order-tag-void = El registro de la etiqueta { $number } está anulado: no se puede pedir nada a partir de ella.
+    .mend = Haga el pedido a partir de la etiqueta que la sustituye, o consulte al taller.
 store-order-of-nothing = El pedido no tiene ni número de etiqueta ni especificación.
     .mend = Introduzca el número de etiqueta o envíe la especificación.
 store-order-not-after = El estado «{ $wanted }» no se admite después de «{ $now }».
@@ -116,6 +118,8 @@ store-lot-reason-earlier_record_wrong = El registro anterior es erróneo
 
 store-crimp-not-valid = El diámetro y sus tolerancias no son un diámetro de prensado válido.
     .mend = Introduzca un diámetro de 1 a 300 mm y tolerancias de 0 a 5 mm.
+store-crimp-below-bore = Un diámetro de prensado de { $diameter } no supera el diámetro interior de la manguera, { $bore }. No puede ser correcto.
+    .mend = Compruebe el valor y su unidad: se lee en mm.
 store-crimp-source-missing = Falta la fuente del diámetro de prensado.
     .mend = Introduzca la fuente: es obligatoria para todo diámetro de prensado.
 store-crimp-shell-missing = Falta el casquillo del diámetro de prensado.

@@ -51,6 +51,8 @@ store-order-not-found = La commande { $reference } n'existe pas.
     .mend = Vérifiez le numéro de commande.
 store-order-tag-unknown = L'étiquette { $number } n'est pas enregistrée : sa spécification est inconnue.
     .mend = Envoyez aussi la spécification : elle est dans le code QR.
+store-order-tag-void = L'enregistrement de l'étiquette { $number } est annulé : on ne peut rien commander d'après elle.
+    .mend = Commandez d'après l'étiquette qui la remplace, ou demandez à l'atelier.
 store-order-of-nothing = La commande n'a ni numéro d'étiquette ni spécification.
     .mend = Saisissez le numéro d'étiquette ou envoyez la spécification.
 store-order-not-after = L'état « { $wanted } » n'est pas permis après « { $now } ».
@@ -116,6 +118,8 @@ store-lot-reason-earlier_record_wrong = L'enregistrement antérieur est erroné
 
 store-crimp-not-valid = Le diamètre et ses tolérances ne forment pas un diamètre de sertissage valable.
     .mend = Saisissez un diamètre de 1 à 300 mm et des tolérances de 0 à 5 mm.
+store-crimp-below-bore = Un diamètre de sertissage de { $diameter } ne dépasse pas le diamètre intérieur du tuyau, { $bore }. C'est impossible.
+    .mend = Vérifiez la valeur et son unité : elle est lue en mm.
 store-crimp-source-missing = La source du diamètre de sertissage manque.
     .mend = Saisissez la source : elle est obligatoire pour tout diamètre de sertissage.
 store-crimp-shell-missing = La jupe du diamètre de sertissage manque.
