@@ -115,10 +115,11 @@ def withdraw_value(
     request: Request, store: TheStore, token: AsManager, value: int, body: WithdrawValueIn, once: DoOnce
 ) -> ShopValueOut:
     t = translator_of(request)
-    try:
-        return once(
-            ShopValueOut,
-            lambda: ShopValueOut.of(store.withdraw_shop_row(value, body.reason, by=token.name), t),
-        )
-    except TaggerError as error:
-        raise there(error) from None
+
+    def withdrawn() -> ShopValueOut:
+        try:
+            return ShopValueOut.of(store.withdraw_shop_row(value, body.reason, by=token.name), t)
+        except TaggerError as error:
+            raise there(error) from None
+
+    return once(ShopValueOut, withdrawn)

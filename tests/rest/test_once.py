@@ -24,7 +24,7 @@ from api.settings import Settings
 from tagger.store import Kind, Role, Store
 from tests.bench.served import serving
 from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url
-from tests.rest.examples import CRIMP, CRIMPS, FITTINGS, LIST
+from tests.rest.examples import ASKED_FOR, CRIMP, CRIMPS, FITTINGS, LIST
 from tests.volume import volume
 
 __all__ = ["postgresql_server", "postgresql_template", "postgresql_url", "sqlite_url"]
@@ -54,6 +54,12 @@ WRITES_NOTHING = {
 def store(request: pytest.FixtureRequest) -> Iterator[Store]:
     with Store.open(request.getfixturevalue(f"{request.param}_url")) as opened:
         yield opened
+
+
+def _rated(bar: float) -> dict[str, Any]:
+    """What keeps the manufacturer's rating of an end."""
+    end = {**ASKED_FOR["end_a"], "rating": {**ASKED_FOR["end_a"]["rating"], "value_bar": bar}}
+    return {"spec": {**ASKED_FOR, "end_a": end}}
 
 
 # path: (what is sent, what else might be sent)
@@ -99,6 +105,8 @@ POSTS: dict[str, tuple[dict[str, Any], dict[str, Any]]] = {
         {"json": {"reason": "blisters", "fitting_lot": "F-10"}},
     ),
     "/withdrawals/{withdrawal}/lift": ({"json": {"reason": "tested"}}, {"json": {"reason": "tested again"}}),
+    "/shop-values": ({"json": _rated(190)}, {"json": _rated(185)}),
+    "/shop-values/{value}/withdraw": ({"json": {"reason": "data sheet 10"}}, {"json": {"reason": "a slip"}}),
     "/people": (
         {"json": {"name": "Bela", "role": "builder", "password": "a long pass phrase"}},
         {"json": {"name": "Bela", "role": "builder", "password": "another pass phrase"}},
@@ -115,9 +123,11 @@ def names(store: Store, api: httpx.Client) -> dict[str, str]:
     api.put("/crimp-diameters", json=CRIMP)
     held = api.post("/assemblies", json=BODY).json()["numbers"][0]
     api.post(f"/assemblies/{held}/proof-tests", json={**TEST, "pressure_bar": 500, "passed": True})
+    [kept] = api.post("/shop-values", json=_rated(200)).json()
     return {
         "number": number,
         "held": held,
+        "value": str(kept["id"]),
         "reference": api.post("/orders", json={"number": number, "contact": CONTACT}).json()["reference"],
         "withdrawal": str(store.withdraw("blisters", hose_lot="H-1").id),
         "person": str(store.add_person("Anna", "not a hash", Role.MANAGER).id),
