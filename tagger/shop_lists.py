@@ -13,6 +13,7 @@ from tagger.messages import Message
 from tagger.spec import End
 from tagger.trade.compatibility import end_problems
 from tagger.trade.fittings import Fitting, read_fitting
+from tagger.trade.own_hoses import OwnHose, read_own_hose
 from tagger.trade.tables import Tables
 
 T = TypeVar("T")
@@ -23,6 +24,8 @@ FITTING_COLUMNS = (
     *(f"end.{name}" for name in End.model_fields if name not in _OF_AN_ASSEMBLY),
     *(name for name in Fitting.model_fields if name not in ("stock_number", "fitting_series", "end")),
 )  # fmt: skip
+
+HOSE_COLUMNS = tuple(OwnHose.model_fields)
 
 
 def table_of(path: Path) -> list[list[object]]:
@@ -45,6 +48,20 @@ def refuse_unknown_end(fitting: Fitting, tables: Tables) -> None:
     """Raises SpecError for a form or a size that the fitting's family does not have."""
     if wrong := end_problems("end", fitting.end, tables):
         raise SpecError(wrong)
+
+
+def read_own_hoses(table: Table, tables: Tables) -> list[OwnHose]:
+    """The rows of a list of the shop's hoses. Raises SpecError; for a hose that is there twice as well."""
+    found = read_rows(table, HOSE_COLUMNS, lambda given: read_own_hose(given, tables))
+    keys = [hose.key for hose in found]
+    problems = [
+        Problem("part", hose.part, Message("trade-own-hose-twice", part=hose.part, dash=hose.dash))
+        for place, hose in enumerate(found)
+        if hose.key in keys[:place]
+    ]
+    if problems:
+        raise SpecError(problems)
+    return found
 
 
 def row_of(fitting: Fitting) -> list[Any]:

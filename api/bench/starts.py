@@ -77,7 +77,7 @@ def go_to(request: Request, me: Builder, text: str = "") -> Response:
 def scan(request: Request, me: Builder, text: str = "") -> Response:
     """What was scanned into the build page: a tag, a lot seen before, or something not known.
 
-    Answers JSON: ``kind`` is "tag", "fitting", "hose_lot", "fitting_lot" or "unknown"; ``fields`` are those
+    Answers JSON: ``kind`` is "tag", "fitting", "hose", "hose_lot", "fitting_lot" or "unknown"; ``fields`` are those
     of the page that follow from it; ``say`` tells the builder what it is.
     """
     found, sense = look_up(store_of(request), text), settings_of(request).clocking_sense
@@ -91,6 +91,9 @@ def _fields(found: Scanned, sense: ClockingSense) -> dict[str, Any]:
     """The page's fields that follow from what was scanned."""
     if found.fitting is not None:
         return forms.end_fields(found.fitting.spec_end()) | {"lot": ""}
+    if found.hoses and not found.several:
+        own = found.hoses[0].as_hose()
+        return {f"hose.{name}": str(own.get(name, "")) for name in ("standard", "dash", "edition", "part")}
     if found.spec is None:
         return {}
     if found.kind == "tag":

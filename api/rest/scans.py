@@ -8,7 +8,7 @@ from fastapi import APIRouter, Query, Request
 
 from api.rest.problem import RESPONSES
 from api.rest.shared import Answer, AsBuilder, AssemblyOut, TheStore, WithdrawalOut
-from api.shared.scan_look_up import look_up
+from api.shared.scan_look_up import Scanned, look_up
 from api.web.language import translator_of
 from tagger.code import number as tag_number
 from tagger.spec import Hose
@@ -22,10 +22,11 @@ class ScanOut(Answer):
 
     Of a tag: ``number``, the ``spec`` to build again (without lots), and its ``record`` where it is
     registered here. Of a lot: ``hose`` as the newest assembly built from it has it, or ``end``, which
-    carries it there. Of a stock number: the ``end`` that the shop's fitting makes. ``withdrawals`` are those that hold: what they name must not be used.
+    carries it there. Of a stock number: the ``end`` that the shop's fitting makes. Of the part number of
+    one of the shop's hoses: ``hose``, where it is kept in one size. ``withdrawals`` are those that hold: what they name must not be used.
     """
 
-    kind: Literal["tag", "fitting", "hose_lot", "fitting_lot", "unknown"]
+    kind: Literal["tag", "fitting", "hose", "hose_lot", "fitting_lot", "unknown"]
     text: str
     say: str
     number: str | None
@@ -90,8 +91,12 @@ def scan(
         say=translator_of(request)(found.say),
         number=tag_number.format(found.number) if found.number else None,
         spec=spec if found.kind == "tag" else None,
-        hose=spec["hose"] if found.kind == "hose_lot" else None,
+        hose=spec["hose"] if found.kind == "hose_lot" else _own_hose(found),
         end=found.fitting.spec_end() if found.fitting else spec[found.end] if found.end else None,
         record=AssemblyOut.of(found.record, request) if found.record else None,
         withdrawals=[WithdrawalOut.of(item) for item in found.withdrawals],
     )
+
+
+def _own_hose(found: Scanned) -> dict[str, Any] | None:
+    return found.hoses[0].as_hose() if found.hoses and not found.several else None

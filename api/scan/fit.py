@@ -216,7 +216,7 @@ def _bends(tables: Tables) -> dict[str, list[Any]]:
     found: dict[str, list[Any]] = {}
     for standard, rows in tables.hose_bends.items():
         for row in rows:
-            if row.dash.isdigit() and int(row.dash) < 64:  # what a spec can name
+            if not row.part and row.dash.isdigit() and int(row.dash) < 64:  # what a spec can name
                 bend = geometry.bend_radius(Hose(standard=standard, dash=int(row.dash)), tables)[0]
                 if bend.mm is not None:
                     found[f"{standard}|{row.dash}"] = [bend.mm, bend.source]

@@ -15,8 +15,10 @@ from tagger.spec import AssemblySpec, Hose
 from tagger.store import Assembly, Filter, Store, Withdrawal
 from tagger.store.lots import named
 from tagger.store.withdrawals import lot_key
+from tagger.trade import own_hoses
 from tagger.trade.fittings import Fitting
 from tagger.trade.one_hose import one_hose
+from tagger.trade.own_hoses import OwnHose
 from tagger.trade.tables import tables
 
 
@@ -27,10 +29,10 @@ class Scanned:
     ``end`` names the end that carries a fitting lot there; ``record`` is a tag's own, where it is
     registered here; ``withdrawals`` are those that hold for the tag or the lot. ``several``: the lot is
     known as more than one hose, so it does not say which. ``fitting`` is the shop's, of a stock
-    number.
+    number. ``hoses`` are the shop's own of a part number, one a size.
     """
 
-    kind: Literal["tag", "fitting", "hose_lot", "fitting_lot", "unknown"]
+    kind: Literal["tag", "fitting", "hose", "hose_lot", "fitting_lot", "unknown"]
     text: str
     say: Message
     number: str | None = None
@@ -40,15 +42,16 @@ class Scanned:
     withdrawals: tuple[Withdrawal, ...] = ()
     several: bool = False
     fitting: Fitting | None = None
+    hoses: tuple[OwnHose, ...] = ()
 
 
 def look_up(store: Store, text: str) -> Scanned:
-    """What the text is, and what is known of it; a tag first, then a stock number, then a lot."""
+    """What the text is, and what is known of it; a tag first, then a stock number, a lot, a hose's part number."""
     text = _label(text)
     try:
         spec, number = spec_on(store, text)
     except TaggerError:
-        return _fitting(store, text) or _lot(store, text)
+        return _fitting(store, text) or _lot_or_hose(store, text)
     record = store.assembly(number) if store.known(number) else None
     held = record.withdrawals if record else ()
     shown = tag_number.format(number)
@@ -86,6 +89,22 @@ def _fitting(store: Store, text: str) -> Scanned | None:
         say = Message("papers-scanned-fitting", number=fitting.stock_number, end=phrases.end(fitting.end))
         return Scanned("fitting", text, say, fitting=fitting)
     return None
+
+
+def _lot_or_hose(store: Store, text: str) -> Scanned:
+    """A lot that is known or withdrawn is told before a part number that is spelled alike."""
+    lot = _lot(store, text)
+    if lot.kind != "unknown" or lot.withdrawals:
+        return lot
+    return _hose(store, text) or lot
+
+
+def _hose(store: Store, text: str) -> Scanned | None:
+    found = tuple(store.own_hoses_of(text))
+    if not found:
+        return None
+    say = Message("papers-scanned-hose", part=found[0].part, hoses=tuple(map(own_hoses.named, found)))
+    return Scanned("hose", text, say, several=len(found) > 1, hoses=found)
 
 
 def _lot(store: Store, text: str) -> Scanned:

@@ -157,6 +157,7 @@ form.addEventListener("input", (event) => {
   soon();
 });
 form.addEventListener("focusout", soon);
+form.addEventListener("change", (event) => { if (event.target.name === "hose.part") takeHose(event.target); });
 
 function copyEnd() {
   for (const part of ["connection", "size", "series", "form", "shape", "angle", "drop_mm", "material", "hose_dash", "fitting"]) {
@@ -229,6 +230,15 @@ function takeFitting(control, one) {
   fill(end === "end_b" ? { "end_b.same": "", ...named } : named);
 }
 
+// A part number of one of the shop's hoses says its standard, dash and edition.
+async function takeHose(control) {
+  const text = control.value.trim();
+  const found = text ? await (await fetch(`/bench/scan?text=${encodeURIComponent(text)}`)).json() : {};
+  if (found.kind !== "hose" || control.value.trim() !== text) return;
+  say(found.say);
+  fill(found.fields);
+}
+
 function fill(fields) {
   for (const [name, value] of Object.entries(fields)) {
     if (name === "covers") { for (const box of form.querySelectorAll("[name=covers]")) box.checked = value.includes(box.value); continue; }
@@ -264,7 +274,7 @@ async function scanned(text, control, before) {
   // A hose that stands in the page already is not changed by a reel: the answer says whether it is that reel.
   const standing = found.kind === "hose_lot" && field("hose.standard").value && field("hose.dash").value;
   if (standing) fill({ "hose.lot": found.fields["hose.lot"] });
-  else if (found.kind === "tag" || found.kind === "hose_lot") fill(found.fields);
+  else if (["tag", "hose_lot", "hose"].includes(found.kind)) fill(found.fields);
   else if (found.kind === "fitting_lot" || found.kind === "fitting") {
     const focused = /^end_[ab]/.exec(control?.name ?? "")?.[0];
     const end = focused ?? (field(found.kind === "fitting" ? "end_a.fitting" : "end_a.lot").value ? "end_b" : "end_a");

@@ -148,6 +148,35 @@ def fittings(a: argparse.Namespace, t: Translator) -> Answer:
     return {"fittings": [one.as_dict() for one in found]}, "\n".join(lines) or t("cli-fittings-none")
 
 
+def hoses(a: argparse.Namespace, t: Translator) -> Answer:
+    """The shop's own hoses; reads a list in, all of it or nothing, or withdraws one."""
+    from tagger import shop_lists
+    from tagger.trade import own_hoses
+
+    with open_store() as store:
+        tables = shop_settings().tables(store.held_rows())
+        if a.file:
+            rows = shop_lists.read_own_hoses(shop_lists.table_of(a.file), tables)
+            found = store.keep_own_hoses(rows)
+        elif a.drop:
+            found = [store.drop_own_hose(a.drop, a.dash or 0, a.reason or "")]
+        else:
+            found = store.own_hoses()
+    lines = [
+        t(
+            Message(
+                "cli-own-hose",
+                part=one.part,
+                standard=one.standard,
+                dash=one.dash,
+                rating=own_hoses.said(one, tables),
+            )
+        )
+        for one in found
+    ]
+    return {"hoses": [one.model_dump(mode="json") for one in found]}, "\n".join(lines) or t("cli-hoses-none")
+
+
 def schema(_: argparse.Namespace, t: Translator) -> Answer:
     """The JSON Schema of a spec."""
     schema = AssemblySpec.model_json_schema()

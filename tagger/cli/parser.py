@@ -104,6 +104,14 @@ def _fittings(one: argparse.ArgumentParser, t: Translator) -> None:
     what.add_argument("--drop", metavar="NUMBER", help=t("cli-option-fitting-drop"))
 
 
+def _hoses(one: argparse.ArgumentParser, t: Translator) -> None:
+    what = one.add_mutually_exclusive_group()
+    what.add_argument("--import", dest="file", type=Path, metavar="FILE", help=t("cli-option-hoses-import"))
+    what.add_argument("--drop", metavar="PART", help=t("cli-option-hose-drop"))
+    one.add_argument("--dash", type=int, help=t("cli-option-hose-dash"))
+    one.add_argument("--reason", help=t("cli-option-hose-reason"))
+
+
 def _nothing(one: argparse.ArgumentParser, t: Translator) -> None:
     """For a command without options of its own."""
 
@@ -193,6 +201,7 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "compare": (commands.compare, _compare),
     "tables": (commands.tables, _tables),
     "fittings": (commands.fittings, _fittings),
+    "hoses": (commands.hoses, _hoses),
     "schema": (commands.schema, _nothing),
     "register": (commands.register, _register),
     "print": (printing.print_tags, _print),

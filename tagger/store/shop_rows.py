@@ -7,7 +7,7 @@ deleted. ``shop_revision`` changes with every such act, so that each process see
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
@@ -17,12 +17,13 @@ from sqlalchemy.orm import Session
 
 from tagger import phrases
 from tagger.errors import Problem, Speaks, StoreError
-from tagger.messages import Message, pressure, temperature
+from tagger.messages import Message, length, pressure, temperature
 from tagger.spec import Connection, Sizing
 from tagger.store.base import Part
 from tagger.store.models import ShopRowRow
 from tagger.trade.keeping import ShopRow
-from tagger.trade.tables import key_of, shop_row
+from tagger.trade.own_hoses import OwnHose, belongs, own_hoses, rows_of
+from tagger.trade.tables import compact_name, key_of, shop_row
 
 
 @dataclass(frozen=True)
@@ -63,6 +64,8 @@ class KeptRow:
         limit, fluid = self.cells.get("max_temperature_c"), self.cells.get("fluid")
         if self.table == "hose_fluids":
             return _approval(self.cells)
+        if self.table in ("hose_bend", "hose_size"):
+            return _dimension(self.table, self.cells)
         said = _of_end(self.cells) if self.table == "connection_pressure" else _of_hose(self.cells)
         if fluid:
             said = Message("store-value-with", value=said, fluid=phrases.fluid(fluid))
@@ -103,6 +106,62 @@ class ShopRows(Part):
     def keep_shop_rows(self, rows: Iterable[ShopRow], *, by: str | None = None) -> list[KeptRow]:
         """Keeps several rows: all, or none."""
         return self.act(lambda _: [self.keep_shop_row(row, by=by) for row in rows])
+
+    def keep_own_hose(self, hose: OwnHose, *, by: str | None = None) -> OwnHose:
+        """Keeps a hose of the shop under its part number and dash, in the place of what was kept of it before.
+
+        Raises TradeError for a figure that cannot be used; nothing is kept then.
+        """
+
+        def kept(_: Session) -> OwnHose:
+            rows = [self.keep_shop_row(row, by=by) for row in rows_of(hose)]
+            held = [row.id for row in rows]
+            for earlier in [one for one in self.own_hoses() if one.key == hose.key]:
+                self._end_rows(earlier, but=held, by=by)
+            return hose
+
+        return self.act(kept)
+
+    def keep_own_hoses(self, hoses: Iterable[OwnHose], *, by: str | None = None) -> list[OwnHose]:
+        """Keeps several hoses: all, or none."""
+        return self.act(lambda _: [self.keep_own_hose(hose, by=by) for hose in hoses])
+
+    def own_hoses(self) -> list[OwnHose]:
+        """The hoses of the shop that hold, by part number and dash."""
+        return own_hoses(ShopRow(row.table, row.cells) for row in self.shop_rows())
+
+    def own_hoses_of(self, part: str) -> list[OwnHose]:
+        """The hoses of the shop with that part number, in any spelling; of several sizes several."""
+        wanted = compact_name(part)
+        return [hose for hose in self.own_hoses() if wanted and hose.key[0] == wanted]
+
+    def drop_own_hose(self, part: str, dash: int, why: str, *, by: str | None = None) -> OwnHose:
+        """Withdraws a hose of the shop; what it rated is rated by its standard again. Raises StoreError."""
+        if not why.strip():
+            raise StoreError(Problem("reason", None, Message("store-shop-row-reason-missing")))
+
+        def dropped(_: Session) -> OwnHose:
+            found = [hose for hose in self.own_hoses() if hose.key == (compact_name(part), dash)]
+            if not found:
+                raise StoreError(
+                    Problem("part", part, Message("store-own-hose-not-kept", part=part, dash=dash))
+                )
+            for hose in found:
+                self._end_rows(hose, why=why.strip(), by=by)
+            return found[-1]
+
+        return self.act(dropped)
+
+    def _end_rows(
+        self, hose: OwnHose, *, but: Sequence[int] = (), why: str | None = None, by: str | None
+    ) -> None:
+        """Ends the rows that keep a hose: withdrawn, or for those of the ids ``but``, which stay."""
+        with self.writing() as session:
+            for row in session.scalars(select(ShopRowRow).where(ShopRowRow.ended_at.is_(None))):
+                if row.id not in but and belongs(ShopRow(row.table, row.cells), hose):
+                    row.ended_at, row.ended_by, row.why = self.now(), by, why
+                    row.replaced_by = but[0] if but else None
+            session.flush()
 
     def shop_rows(self, *, ended: bool = False) -> list[KeptRow]:
         """The rows that hold, oldest first; with ``ended`` those as well that were replaced or withdrawn."""
@@ -178,6 +237,19 @@ def _approval(cells: dict[str, str]) -> Message:
         part=cells.get("part") or "none",
         fluid=phrases.fluid(cells["fluid"]),
         limit=temperature(float(cells["max_temperature_c"])),
+        source=cells["source"],
+    )
+
+
+def _dimension(table: str, cells: dict[str, str]) -> Message:
+    column = "bend_radius_mm" if table == "hose_bend" else "outside_diameter_mm"
+    return Message(
+        "store-value-dimension",
+        which=table,
+        standard=cells["standard"],
+        dash=cells["dash"],
+        part=cells.get("part") or "none",
+        length=length(float(cells[column])),
         source=cells["source"],
     )
 

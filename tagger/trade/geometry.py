@@ -20,7 +20,7 @@ from tagger.units import MM_PER_INCH
 
 def bore_mm(hose: Hose, tables: Tables) -> float:
     """Nominal bore: as printed for the standard and dash, else by the dash and what it names."""
-    found = [r.bore_mm for r in _sizes(hose, tables) if r.bore_mm is not None]
+    found = [r.bore_mm for r in tables.sizes_of(hose) if r.bore_mm is not None]
     if found:
         return median(found)
     return tables.nominal_bore_mm(hose)
@@ -68,12 +68,7 @@ class BendRadius:
 
 def bend_radius(hose: Hose, tables: Tables) -> tuple[BendRadius, list[Warning_]]:
     """The minimum bend radius: the larger where sources differ."""
-    standard = tables.standard_of(hose.standard)
-    found = [
-        r
-        for r in tables.hose_bends.get(standard.standard if standard else "", ())
-        if r.dash == str(hose.dash)
-    ]
+    found = tables.bends_of(hose)
     if not found:
         unknown = Warning_(code="bend_not_known", field="hose", message=Message("trade-bend-not-known"))
         return BendRadius(None), [unknown]
@@ -100,7 +95,7 @@ class OutsideDiameter:
 
 def outside_diameter(hose: Hose, tables: Tables) -> OutsideDiameter:
     """The median of the outside diameters printed for the hose, with their sources."""
-    found = _sizes(hose, tables)
+    found = tables.sizes_of(hose)
     if not found:
         return OutsideDiameter(None)
     figures = sorted(r.outside_diameter_mm for r in found)
@@ -110,12 +105,6 @@ def outside_diameter(hose: Hose, tables: Tables) -> OutsideDiameter:
         return OutsideDiameter(middle, source)
     low, high = length(figures[0]), length(figures[-1])
     return OutsideDiameter(middle, source, Message("trade-median", count=len(figures), low=low, high=high))
-
-
-def _sizes(hose: Hose, tables: Tables) -> list[row.HoseSizeRow]:
-    standard = tables.standard_of(hose.standard)
-    rows = tables.hose_sizes.get(standard.standard if standard else "", ())
-    return [r for r in rows if r.dash == str(hose.dash)]
 
 
 def _within(band: row.LengthBand, length_mm: float, bore: float) -> bool:
@@ -136,7 +125,7 @@ def _in_mm(figure: float, band: row.LengthBand, length_mm: float) -> float:
 
 def hose_mass_kg(length_mm: float, hose: Hose, tables: Tables) -> float | None:
     """The mass of the hose over that length, without fittings and oil; None where none is printed."""
-    printed = [r.mass_kg_m for r in _sizes(hose, tables) if r.mass_kg_m is not None]
+    printed = [r.mass_kg_m for r in tables.sizes_of(hose) if r.mass_kg_m is not None]
     return round(median(printed) * length_mm / 1000, 2) if printed else None
 
 

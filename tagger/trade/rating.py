@@ -152,10 +152,16 @@ def hose_rating(hose: Hose, tables: Tables, asked: Asked | None = None) -> tuple
     """The hose's own rating: the least printed for its standard, edition and dash.
 
     Without an edition, the least over all editions. A row that names a fluid or a temperature holds for
-    what is ``asked`` alone.
+    what is ``asked`` alone. A hose whose own part number is rated is rated by that alone: above every published
+    one, that is said (``given.above_published``).
     """
     standard = tables.standard_of(hose.standard)
-    found = [r for r in _rows_of_hose(hose, tables) if _holds_for(r, asked or Asked())]
+    rows = _rows_of_hose(hose, tables)
+    found = [r for r in rows if _holds_for(r, asked or Asked())]
+    if (limit := _too_hot_for_its_part(rows, found, asked or Asked())) is not None:
+        why = Message("trade-why-part-condition", part=hose.part or "", limit=celsius(limit))
+        return _not_known("hose", why), []
+    found = [r for r in found if r.part] or found
     if standard is None:
         if found:
             low = _least_printed(_trusted(found), tables)
@@ -182,8 +188,8 @@ def _rows_of_hose(hose: Hose, tables: Tables) -> list[row.HosePressureRow]:
         r
         for r in tables.pressures_of(hose)
         if r.dash in (str(hose.dash), "all")
-        and (edition is None or r.edition == edition.figures)
-        and (not named or compact_name(r.edition) == named)
+        and (r.part or edition is None or r.edition == edition.figures)
+        and (r.part or not named or compact_name(r.edition) == named)
     ]
 
 
@@ -192,6 +198,17 @@ def _holds_for(item: row.HosePressureRow, asked: Asked) -> bool:
         return False
     most = item.max_temperature_c
     return most is None or (asked.hottest_c is not None and asked.hottest_c <= most)
+
+
+def _too_hot_for_its_part(
+    rows: list[row.HosePressureRow], held: list[row.HosePressureRow], asked: Asked
+) -> float | None:
+    """The highest temperature in °C that the hose's own part number is rated for with that fluid, where none
+    of its own ratings holds; else None. A rating of its standard does not stand in for it."""
+    if any(r.part for r in held):
+        return None
+    own = [r.max_temperature_c for r in rows if r.part and r.fluid in ("", asked.fluid)]
+    return max((limit for limit in own if limit is not None), default=None)
 
 
 def _trusted(found: list[Rated]) -> list[Rated]:

@@ -293,7 +293,10 @@ class HosePressureRow:
 
 @dataclass(frozen=True, slots=True)
 class HoseBendRow:
-    """A minimum bend radius in mm, to the inside of the bend (EN 853:2015)."""
+    """A minimum bend radius in mm, to the inside of the bend (EN 853:2015).
+
+    ``part``: the manufacturer's part number of the one hose it holds for; empty for any of the standard.
+    """
 
     standard: str
     dash: str
@@ -302,11 +305,15 @@ class HoseBendRow:
     source: str
     confidence: str
     note: str
+    part: str = field(default="", kw_only=True)
 
 
 @dataclass(frozen=True, slots=True)
 class HoseSizeRow:
-    """Bore and outside diameter in mm, mass in kg/m, as one maker or supplier prints them."""
+    """Bore and outside diameter in mm, mass in kg/m, as one maker or supplier prints them.
+
+    ``part``: the manufacturer's part number of the one hose it holds for; empty for any of the standard.
+    """
 
     standard: str
     dash: str
@@ -316,6 +323,7 @@ class HoseSizeRow:
     source: str
     confidence: str
     note: str
+    part: str = field(default="", kw_only=True)
 
 
 @dataclass(frozen=True, slots=True)

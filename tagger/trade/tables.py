@@ -72,8 +72,8 @@ KEYS: dict[str, tuple[str, ...]] = {
     "hose_standards": ("standard",),
     "hose_editions": ("standard", "edition"),
     "hose_pressure": ("standard", "edition", "dash", "part", "fluid"),
-    "hose_bend": ("standard", "dash"),
-    "hose_size": ("standard", "dash"),
+    "hose_bend": ("standard", "dash", "part"),
+    "hose_size": ("standard", "dash", "part"),
     "hose_fluids": ("standard", "fluid", "part"),
     "same_hose": ("standard", "other"),
     "fluids": ("fluid",),
@@ -275,6 +275,15 @@ class Tables:
     def fluids_of(self, hose: Hose) -> tuple[row.HoseFluidRow, ...]:
         """What sources say of fluids in hoses of that standard; of one that is not here, a shop's own rows."""
         return self._of_hose(hose, self.hose_fluids)
+
+    def bends_of(self, hose: Hose) -> tuple[row.HoseBendRow, ...]:
+        """The bend radii of the hose's standard and of its own part number, in its dash."""
+        return tuple(r for r in self._of_hose(hose, self.hose_bends) if r.dash == str(hose.dash))
+
+    def sizes_of(self, hose: Hose) -> tuple[row.HoseSizeRow, ...]:
+        """What is printed of the hose's size: of its own part number, else of any of its standard in its dash."""
+        found = [r for r in self._of_hose(hose, self.hose_sizes) if r.dash == str(hose.dash)]
+        return tuple([r for r in found if r.part] or found)
 
     def _of_hose(self, hose: Hose, rows: dict[str, tuple[Any, ...]]) -> tuple[Any, ...]:
         """The rows of the hose's standard for any part number, after those for its own."""

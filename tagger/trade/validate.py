@@ -219,10 +219,12 @@ def _monotone(tables: Tables) -> Iterator[Message]:
         ],
     )
     bends = [r for rows in tables.hose_bends.values() for r in rows if r.confidence != "memory"]
-    yield from _rising("hose_bend", [((r.standard, r.source), int(r.dash), r.bend_radius_mm) for r in bends])
+    yield from _rising(
+        "hose_bend", [((r.standard, r.source, r.part), int(r.dash), r.bend_radius_mm) for r in bends]
+    )
     bodies = [r for rows in tables.hose_sizes.values() for r in rows]
     yield from _rising(
-        "hose_size", [((r.standard, r.source), int(r.dash), r.outside_diameter_mm) for r in bodies]
+        "hose_size", [((r.standard, r.source, r.part), int(r.dash), r.outside_diameter_mm) for r in bodies]
     )
     torques = [
         r
@@ -252,7 +254,8 @@ def _bends(tables: Tables) -> Iterator[Message]:
     for standard, rows in tables.hose_bends.items():
         found: dict[int, list[row.HoseBendRow]] = {}
         for r in rows:
-            found.setdefault(int(r.dash), []).append(r)
+            if not r.part:
+                found.setdefault(int(r.dash), []).append(r)
         largest = {dash: max(r.bend_radius_mm for r in of) for dash, of in sorted(found.items())}
         for (small, before), (large, radius) in pairwise(largest.items()):
             published = [r for r in found[large] if r.confidence == "published"]

@@ -87,7 +87,9 @@ def test_a_crimp_diameter_needs_its_source(bench: Bench, store: Store) -> None:
              "plus_mm": "0.2", "source": "chart 7"}  # fmt: skip
     assert bench.submit("/bench/shop/crimps", {**crimp, "source": ""}).status_code == 422
     bench.submit("/bench/shop/crimps", crimp)
-    assert store.crimps() == [CrimpValue("SAE 100R2", 12, "two-wire", 33.4, 0.1, 0.2, "chart 7", by="manager")]
+    assert store.crimps() == [
+        CrimpValue("SAE 100R2", 12, "two-wire", 33.4, 0.1, 0.2, "chart 7", by="manager")
+    ]
 
 
 def test_a_new_password_ends_every_session(bench: Bench, store: Store) -> None:

@@ -160,6 +160,11 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("GET /recipes")
     ask("GET /recipes/{name}", name="boom")
     ask("DELETE /recipes/{name}", name="boom")
+    hose = {"part": "TW 2W 12", "standard": "SAE 100R2", "dash": 12, "max_working_bar": 180, "bend_radius_mm": 250,
+            "source": "hose manufacturer's data sheet 9"}  # fmt: skip
+    ask("PUT /hoses", hose)
+    ask("GET /hoses")
+    ask("DELETE /hoses", params={"part": "TW 2W 12", "dash": 12, "reason": "not stocked any more"})
     ask("PUT /fittings/{stock_number}", FITTING, stock_number="TW-1204")
     ask("POST /fittings/import", files={"file": ("fittings.csv", FITTINGS.encode(), "text/csv")})
     ask("GET /fittings", params={"text": "jic 12"})

@@ -12,6 +12,7 @@ from tagger.spec import AssemblySpec
 from tagger.store import Store
 from tagger.trade import assess, keeping
 from tagger.trade.keeping import ShopRow
+from tagger.trade.own_hoses import OwnHose, read_own_hose
 from tagger.trade.tables import Tables, tables
 from tests.trade.specs import both, end
 
@@ -111,3 +112,42 @@ def test_it_is_in_a_backup(store: Store, tmp_path: Any) -> None:
     with Store.open(f"sqlite:///{tmp_path}/other.sqlite3") as other:
         other.restore(tmp_path / "copy")
         assert rated(other, spec()) == 190
+
+
+def own_hose(**more: Any) -> OwnHose:
+    given = {
+        "part": "TW 2W 8",
+        "standard": "EN 853 2SN",
+        "dash": 8,
+        "max_working_bar": 200,
+        "source": "data sheet 7",
+    }
+    return read_own_hose(given | more, tables())
+
+
+def test_an_own_hose_that_is_kept_again_takes_the_place_of_all_that_was_kept_of_it(store: Store) -> None:
+    other = own_hose(dash=12, max_working_bar=150)
+    first = own_hose(bend_radius_mm=180, max_temperature_c=90, fluids=["water_glycol"])
+    for hose in (other, first):
+        store.keep_own_hose(hose, by="Mara")
+    assert store.own_hoses() == [first, other]
+    again = own_hose(part="TW-2W-8", edition="", outside_diameter_mm=22, source="data sheet 8")
+    store.keep_own_hose(again, by="Mara")
+    assert store.own_hoses() == [again, other]
+    assert {row.table for row in store.shop_rows()} == {"hose_pressure", "hose_size"}
+    assert {row.by for row in store.shop_rows()} == {"Mara"}
+    assert [str(row.message) for row in store.shop_rows() if row.table == "hose_size"]
+    Tables.load(kept=store.held_rows())
+
+
+def test_an_own_hose_that_is_withdrawn_rates_nothing_and_stays_in_the_record(store: Store) -> None:
+    store.keep_own_hose(own_hose(bend_radius_mm=180))
+    with pytest.raises(StoreError) as error:
+        store.drop_own_hose("TW 2W 8", 8, " ")
+    assert error.value.problems[0].field == "reason"
+    with pytest.raises(StoreError) as error:
+        store.drop_own_hose("TW 2W 8", 12, "not stocked")
+    assert error.value.problems[0].message.id == "store-own-hose-not-kept"
+    store.drop_own_hose("tw2w8", 8, "not stocked")
+    assert store.own_hoses() == [] == store.shop_rows()
+    assert {row.why for row in store.shop_rows(ended=True)} == {"not stocked"}

@@ -851,3 +851,17 @@ bench-field-die = Pressbacke
 bench-field-skive_outside_mm = Außen schälen (Länge)
 bench-field-skive_inside_mm = Innen schälen (Länge)
 bench-field-machine_setting = Einstellung der Presse
+
+## Hoses of the shop
+
+bench-hoses-title = Schläuche der Werkstatt
+bench-hoses-hint = Die Werte sind die des Schlauchherstellers, mit ihrer Quelle. Sie gelten nur für einen Schlauch mit dieser Teilenummer.
+bench-hoses-none = Keine Schläuche gespeichert.
+bench-hoses-keep = Schlauch hinzufügen oder ändern
+bench-field-part = Teilenummer des Herstellers
+bench-field-manufacturer = Hersteller
+bench-field-standard = Schlauchnorm
+bench-field-edition = Ausgabe
+bench-field-max_working_bar = Höchster Betriebsdruck
+bench-field-outside_diameter_mm = Außendurchmesser
+bench-field-fluids = Vom Hersteller zugelassene Medien

@@ -306,3 +306,13 @@ store-restore-incomplete = Die wiederhergestellte Datenbank ist unvollständig.
     .mend = Erneut versuchen.
 store-restore-not-empty = Eine Sicherung wird nur in eine leere Datenbank eingespielt. Diese enthält { LIST($tables) }.
     .mend = Die Adresse einer neuen Datenbank in TAGGER_DATABASE_URL angeben.
+store-own-hose-not-kept = Kein Schlauch der Werkstatt hat die Teilenummer { $part } in Dash { $dash }.
+    .mend = Teilenummer und Dash in der Liste der Schläuche prüfen.
+store-value-dimension =
+    { $which ->
+        [hose_bend] Mindestbiegeradius
+        *[other] Außendurchmesser
+    }, { $part ->
+        [none] { $standard }-{ $dash }
+        *[other] { $standard }-{ $dash }, Teilenummer { $part }
+    }: { $length } ({ $source })

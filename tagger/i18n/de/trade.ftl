@@ -17,6 +17,7 @@ trade-why-end-steel = Kein zulässiger Druck ist veröffentlicht für { $end }, 
 trade-why-end-ceiling = Kein zulässiger Druck ist veröffentlicht für { $end }, Werkstoff { $material }. Der höchste veröffentlichte Druck der Anschlussart ist { $ceiling } ({ $source }).
 trade-why-end-steel-ceiling = Kein zulässiger Druck ist veröffentlicht für { $end }, Werkstoff { $material }. Veröffentlichte Drücke von Armaturen gelten nur für kohlenstoffarmen Stahl. Der höchste veröffentlichte Druck der Anschlussart ist { $ceiling } ({ $source }).
 trade-why-end-condition = Die Quelle des zulässigen Drucks für { $end }, Werkstoff { $material }, gilt nur bis { $limit }. Die Höchsttemperatur eingeben oder den Wert des Herstellers verwenden.
+trade-why-part-condition = Der zulässige Druck des Schlauchs { $part } gilt nur bis { $limit }. Die Höchsttemperatur eingeben oder den Wert des Herstellers verwenden.
 
 ## Working pressure: known, with something to be said of it
 
@@ -366,3 +367,14 @@ trade-kept-length_tolerance_from_memory = Die Längentoleranz ist ungeprüft. Mi
 trade-kept-length_tolerance_not_known = Die Längentoleranz ist nicht bekannt. Den Wert des Schlauchherstellers verwenden.
 trade-kept-standard_spelling = Die Norm des Schlauchs wurde in anderer Schreibweise eingegeben.
 trade-kept-standard_not_known = Die Norm des Schlauchs steht nicht in den Tabellen: Es gelten nur die eingegebenen Werte.
+
+## Hoses of the shop's own
+
+trade-own-hose-fluid-heat = Der Hersteller lässt ein Medium nur bis zu einer Temperatur zu, und sie ist nicht angegeben.
+    .mend = Die Höchsttemperatur eingeben.
+trade-own-hose-part = Die Teilenummer enthält weder Buchstaben noch Ziffern.
+    .mend = Die Teilenummer eingeben, die auf dem Schlauch steht.
+trade-own-hose-rating = bis { $pressure } (Quelle: { $source })
+trade-own-hose-above = bis { $pressure } (Quelle: { $source }), über jedem veröffentlichten Wert; der höchste ist { $highest }
+trade-own-hose-twice = Die Teilenummer { $part } in Dash { $dash } steht zweimal in der Liste.
+    .mend = Eine der beiden Zeilen löschen.

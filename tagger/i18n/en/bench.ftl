@@ -851,3 +851,17 @@ bench-field-die = Die
 bench-field-skive_outside_mm = Skive outside (length)
 bench-field-skive_inside_mm = Skive inside (length)
 bench-field-machine_setting = Machine setting
+
+## Hoses of the shop
+
+bench-hoses-title = The shop's hoses
+bench-hoses-hint = Values are the hose manufacturer's, with their source. They apply only to a hose with that part number.
+bench-hoses-none = No hoses are kept.
+bench-hoses-keep = Add or change a hose
+bench-field-part = Manufacturer's part number
+bench-field-manufacturer = Manufacturer
+bench-field-standard = Hose standard
+bench-field-edition = Edition
+bench-field-max_working_bar = Maximum working pressure
+bench-field-outside_diameter_mm = Outside diameter
+bench-field-fluids = Fluids the manufacturer allows

@@ -306,3 +306,13 @@ store-restore-incomplete = The restored database is incomplete.
     .mend = Try again.
 store-restore-not-empty = A backup is restored into an empty database only. This one contains { LIST($tables) }.
     .mend = Enter the address of a new one in TAGGER_DATABASE_URL.
+store-own-hose-not-kept = No hose of the shop has the part number { $part } in dash { $dash }.
+    .mend = Check the part number and the dash in the list of hoses.
+store-value-dimension =
+    { $which ->
+        [hose_bend] Minimum bend radius
+        *[other] Outside diameter
+    } of { $part ->
+        [none] { $standard }-{ $dash }
+        *[other] { $standard }-{ $dash }, part { $part }
+    }: { $length } ({ $source })

@@ -17,6 +17,7 @@ trade-why-end-steel = There is no published rating for { $end }, in { $material 
 trade-why-end-ceiling = There is no published rating for { $end }, in { $material }. The highest published rating of the family is { $ceiling } ({ $source }).
 trade-why-end-steel-ceiling = There is no published rating for { $end }, in { $material }. Published fitting ratings apply to low-carbon steel only. The highest published rating of the family is { $ceiling } ({ $source }).
 trade-why-end-condition = The source of the rating for { $end }, in { $material }, applies only up to { $limit }. Enter the maximum temperature, or use the manufacturer's value.
+trade-why-part-condition = The rating of hose { $part } applies only up to { $limit }. Enter the maximum temperature, or use the manufacturer's value.
 
 ## Working pressure: known, with something to be said of it
 
@@ -366,3 +367,14 @@ trade-kept-length_tolerance_from_memory = The length tolerance is unverified. Co
 trade-kept-length_tolerance_not_known = The length tolerance is not known. Use the hose manufacturer's value.
 trade-kept-standard_spelling = The hose's standard was entered in another spelling.
 trade-kept-standard_not_known = The hose's standard is not in the tables: only the values entered apply.
+
+## Hoses of the shop's own
+
+trade-own-hose-fluid-heat = The manufacturer allows a fluid only up to a temperature, and none is given.
+    .mend = Enter the maximum temperature.
+trade-own-hose-part = The part number has no letter and no digit.
+    .mend = Enter the part number printed on the hose.
+trade-own-hose-rating = up to { $pressure } (source: { $source })
+trade-own-hose-above = up to { $pressure } (source: { $source }), above every published value, the highest of which is { $highest }
+trade-own-hose-twice = The part number { $part } in dash { $dash } is in the list twice.
+    .mend = Delete one of the two rows.

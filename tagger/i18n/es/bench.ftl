@@ -851,3 +851,17 @@ bench-field-die = Mordaza
 bench-field-skive_outside_mm = Pelado exterior (longitud)
 bench-field-skive_inside_mm = Pelado interior (longitud)
 bench-field-machine_setting = Ajuste de la prensa
+
+## Hoses of the shop
+
+bench-hoses-title = Mangueras del taller
+bench-hoses-hint = Los valores son los del fabricante de la manguera, con su fuente. Solo valen para una manguera con esa referencia.
+bench-hoses-none = No hay mangueras guardadas.
+bench-hoses-keep = Añadir o cambiar una manguera
+bench-field-part = Referencia del fabricante
+bench-field-manufacturer = Fabricante
+bench-field-standard = Norma de la manguera
+bench-field-edition = Edición
+bench-field-max_working_bar = Presión máxima de trabajo
+bench-field-outside_diameter_mm = Diámetro exterior
+bench-field-fluids = Fluidos que admite el fabricante

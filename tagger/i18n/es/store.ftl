@@ -306,3 +306,13 @@ store-restore-incomplete = La base de datos restaurada está incompleta.
     .mend = Inténtelo de nuevo.
 store-restore-not-empty = Una copia de seguridad solo se restaura en una base de datos vacía. Esta contiene { LIST($tables) }.
     .mend = Indique la dirección de una base nueva en TAGGER_DATABASE_URL.
+store-own-hose-not-kept = Ninguna manguera del taller tiene la referencia { $part } en dash { $dash }.
+    .mend = Compruebe la referencia y el dash en la lista de mangueras.
+store-value-dimension =
+    { $which ->
+        [hose_bend] Radio de curvatura mínimo
+        *[other] Diámetro exterior
+    }, { $part ->
+        [none] { $standard }-{ $dash }
+        *[other] { $standard }-{ $dash }, referencia { $part }
+    }: { $length } ({ $source })

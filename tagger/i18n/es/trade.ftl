@@ -17,6 +17,7 @@ trade-why-end-steel = No hay presión admisible publicada para: { $end }, de { $
 trade-why-end-ceiling = No hay presión admisible publicada para: { $end }, de { $material }. La mayor presión publicada de la familia es { $ceiling } ({ $source }).
 trade-why-end-steel-ceiling = No hay presión admisible publicada para: { $end }, de { $material }. Las presiones publicadas de los racores solo valen para acero de bajo carbono. La mayor presión publicada de la familia es { $ceiling } ({ $source }).
 trade-why-end-condition = La fuente de la presión para { $end }, material { $material }, solo vale hasta { $limit }. Indique la temperatura máxima o use el valor del fabricante.
+trade-why-part-condition = La presión admisible de la manguera { $part } solo vale hasta { $limit }. Indique la temperatura máxima o use el valor del fabricante.
 
 ## Working pressure: known, with something to be said of it
 
@@ -366,3 +367,14 @@ trade-kept-length_tolerance_from_memory = La tolerancia de longitud está sin ve
 trade-kept-length_tolerance_not_known = La tolerancia de longitud no se conoce. Use el valor del fabricante de la manguera.
 trade-kept-standard_spelling = La norma de la manguera se introdujo con otra grafía.
 trade-kept-standard_not_known = La norma de la manguera no figura en las tablas: solo se aplican los valores introducidos.
+
+## Hoses of the shop's own
+
+trade-own-hose-fluid-heat = El fabricante admite un fluido solo hasta una temperatura, y no se ha indicado.
+    .mend = Indique la temperatura máxima.
+trade-own-hose-part = La referencia no tiene letras ni dígitos.
+    .mend = Indique la referencia impresa en la manguera.
+trade-own-hose-rating = hasta { $pressure } (fuente: { $source })
+trade-own-hose-above = hasta { $pressure } (fuente: { $source }), por encima de todos los valores publicados, el mayor de los cuales es { $highest }
+trade-own-hose-twice = La referencia { $part } en dash { $dash } está dos veces en la lista.
+    .mend = Borre una de las dos filas.

@@ -851,3 +851,17 @@ bench-field-die = Mors
 bench-field-skive_outside_mm = Dénudage extérieur (longueur)
 bench-field-skive_inside_mm = Dénudage intérieur (longueur)
 bench-field-machine_setting = Réglage de la presse
+
+## Hoses of the shop
+
+bench-hoses-title = Tuyaux de l'atelier
+bench-hoses-hint = Les valeurs sont celles du fabricant du tuyau, avec leur source. Elles ne valent que pour un tuyau de cette référence.
+bench-hoses-none = Aucun tuyau enregistré.
+bench-hoses-keep = Ajouter ou modifier un tuyau
+bench-field-part = Référence du fabricant
+bench-field-manufacturer = Fabricant
+bench-field-standard = Norme du tuyau
+bench-field-edition = Édition
+bench-field-max_working_bar = Pression de service maximale
+bench-field-outside_diameter_mm = Diamètre extérieur
+bench-field-fluids = Fluides admis par le fabricant

@@ -306,3 +306,13 @@ store-restore-incomplete = La base de données restaurée est incomplète.
     .mend = Réessayez.
 store-restore-not-empty = Une sauvegarde ne se restaure que dans une base de données vide. Celle-ci contient { LIST($tables) }.
     .mend = Indiquez l'adresse d'une nouvelle base dans TAGGER_DATABASE_URL.
+store-own-hose-not-kept = Aucun tuyau de l'atelier n'a la référence { $part } en dash { $dash }.
+    .mend = Vérifiez la référence et le dash dans la liste des tuyaux.
+store-value-dimension =
+    { $which ->
+        [hose_bend] Rayon de courbure minimal
+        *[other] Diamètre extérieur
+    }, { $part ->
+        [none] { $standard }-{ $dash }
+        *[other] { $standard }-{ $dash }, référence { $part }
+    } : { $length } ({ $source })

@@ -17,6 +17,7 @@ trade-why-end-steel = Aucune pression admissible n'est publiée pour : { $end }
 trade-why-end-ceiling = Aucune pression admissible n'est publiée pour : { $end }, en { $material }. La plus haute pression publiée de la famille est { $ceiling } ({ $source }).
 trade-why-end-steel-ceiling = Aucune pression admissible n'est publiée pour : { $end }, en { $material }. Les pressions publiées des embouts ne valent que pour l'acier à bas carbone. La plus haute pression publiée de la famille est { $ceiling } ({ $source }).
 trade-why-end-condition = La source de la pression pour { $end }, matière { $material }, ne vaut que jusqu'à { $limit }. Saisissez la température maximale, ou utilisez la valeur du fabricant.
+trade-why-part-condition = La pression admissible du tuyau { $part } ne vaut que jusqu'à { $limit }. Saisissez la température maximale, ou utilisez la valeur du fabricant.
 
 ## Working pressure: known, with something to be said of it
 
@@ -366,3 +367,14 @@ trade-kept-length_tolerance_from_memory = La tolérance de longueur n'est pas v�
 trade-kept-length_tolerance_not_known = La tolérance de longueur est inconnue. Utilisez la valeur du fabricant du tuyau.
 trade-kept-standard_spelling = La norme du tuyau a été saisie sous une autre écriture.
 trade-kept-standard_not_known = La norme du tuyau ne figure pas dans les tables : seules les valeurs saisies s'appliquent.
+
+## Hoses of the shop's own
+
+trade-own-hose-fluid-heat = Le fabricant n'admet un fluide que jusqu'à une température, et elle n'est pas indiquée.
+    .mend = Saisissez la température maximale.
+trade-own-hose-part = La référence ne contient ni lettre ni chiffre.
+    .mend = Saisissez la référence imprimée sur le tuyau.
+trade-own-hose-rating = jusqu'à { $pressure } (source : { $source })
+trade-own-hose-above = jusqu'à { $pressure } (source : { $source }), au-dessus de toutes les valeurs publiées, dont la plus haute est { $highest }
+trade-own-hose-twice = La référence { $part } en dash { $dash } figure deux fois dans la liste.
+    .mend = Supprimez l'une des deux lignes.
