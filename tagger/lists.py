@@ -12,7 +12,7 @@ import csv
 import datetime as dt
 import io
 import zipfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
@@ -45,9 +45,13 @@ def columns() -> tuple[str, ...]:
     return (*_dotted(AssemblySpec), "quantity", *RECORD_FIELDS, "lot_reason")
 
 
-def read_list(path: Path) -> list[ListedSpec]:
+ReadSpec = Callable[[object], AssemblySpec]
+"""A spec from plain values: ``Store.read_spec`` fills in the ends that name a stock number."""
+
+
+def read_list(path: Path, read: ReadSpec = AssemblySpec.read) -> list[ListedSpec]:
     """The rows of a .csv or .xlsx file. Raises SpecError with the problems of all rows at once."""
-    return read_rows(read_table(path))
+    return read_rows(read_table(path), read)
 
 
 def read_table(path: Path) -> list[list[object]]:
@@ -60,7 +64,7 @@ def read_table(path: Path) -> list[list[object]]:
         raise SpecError(Problem("file", str(path), unusable(error))) from None
 
 
-def read_rows(table: list[list[object]]) -> list[ListedSpec]:
+def read_rows(table: list[list[object]], read: ReadSpec = AssemblySpec.read) -> list[ListedSpec]:
     """The same from cells, the header row first. Raises SpecError."""
     if not table:
         raise SpecError(Problem("file", None, Message("lists-empty")))
@@ -78,7 +82,7 @@ def read_rows(table: list[list[object]]) -> list[ListedSpec]:
         if not given:
             continue
         try:
-            rows.append(_row(number, given))
+            rows.append(_row(number, given, read))
         except SpecError as error:
             problems += error.within(f"row {number}").problems
     if not rows and not problems:
@@ -109,10 +113,10 @@ def _check_heading(heading: list[str]) -> None:
         raise SpecError(problems)
 
 
-def _row(number: int, given: dict[str, object]) -> ListedSpec:
+def _row(number: int, given: dict[str, object], read: ReadSpec) -> ListedSpec:
     quantity = _quantity(given.pop("quantity", 1))
     record = {name: str(given.pop(name)) for name in (*RECORD_FIELDS, "lot_reason") if name in given}
-    return ListedSpec(number, AssemblySpec.read(_nested(given)), quantity, **record)
+    return ListedSpec(number, read(_nested(given)), quantity, **record)
 
 
 def _nested(given: dict[str, object]) -> dict[str, Any]:

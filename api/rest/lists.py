@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import UTC, datetime
@@ -13,7 +14,7 @@ from starlette.responses import Response
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, FieldProblem
 from api.rest.shared import Answer, AsCounter, RegisterOut, TheStore, answers_with
-from api.shared import list_columns, list_import, spreadsheets
+from api.shared import list_columns, list_import, list_words, spreadsheets
 from api.web.language import translator_of
 from api.web.state import store_of, tables_of
 from tagger import lists
@@ -30,6 +31,14 @@ Match = Annotated[
             "Field name for each file column, or empty: the column is left out. If omitted, columns are matched"
             " automatically, and a filled column that is none of ours is refused."
         )
+    ),
+]
+
+Words = Annotated[
+    str | None,
+    Form(
+        description='What words of the file mean, as JSON: `{"their word": "our value"}`, as a dry run names '
+        "both. Words that are not given here are read as the dry run proposes."
     ),
 ]
 
@@ -65,27 +74,35 @@ class DryOut(Answer):
 
 
 @router.post("/lists/dry-run", summary="Check a list and return every problem with its cell (dry run)")
-def dry_run(request: Request, token: AsCounter, file: TheFile, match: Match = None) -> DryOut:
-    cells, ours, dry = _read(request, file, match)
+def dry_run(
+    request: Request, token: AsCounter, file: TheFile, match: Match = None, words: Words = None
+) -> DryOut:
+    cells, ours, dry = _read(request, file, match, words)
     t = translator_of(request)
     columns = [ColumnOut(theirs=str(t or ""), ours=o) for t, o in zip(cells[0], ours, strict=True)]
     problems = [
         CellProblem(cell=cell, **FieldProblem.of(problem, t).model_dump()) for cell, problem in dry.problems
     ]
-    words = [
+    read = [
         WordOut(column=w.column, theirs=w.theirs, ours=w.ours, nearest=list(w.nearest)) for w in dry.words
     ]
-    return DryOut(columns=columns, rows=len(dry.rows), pieces=dry.pieces, problems=problems, words=words)
+    return DryOut(columns=columns, rows=len(dry.rows), pieces=dry.pieces, problems=problems, words=read)
 
 
 @router.post("/lists/run", status_code=201, summary="Register a list file (all rows or none)")
 def run(
-    request: Request, store: TheStore, token: AsCounter, file: TheFile, once: DoOnce, match: Match = None
+    request: Request,
+    store: TheStore,
+    token: AsCounter,
+    file: TheFile,
+    once: DoOnce,
+    match: Match = None,
+    words: Words = None,
 ) -> RegisterOut:
     def act(rows: Sequence[Registration]) -> RegisterOut:
         return RegisterOut.of(registering.register(store, rows, by=token.name))
 
-    return once.prepared(RegisterOut, lambda: _right_rows(request, file, match), act)
+    return once.prepared(RegisterOut, lambda: _right_rows(request, file, match, words), act)
 
 
 @router.get(
@@ -98,15 +115,17 @@ def empty(token: AsCounter, form: Literal["csv", "xlsx"]) -> Response:
     return spreadsheets.file(form, "list", lists.columns(), [list_import.example_row()])
 
 
-def _right_rows(request: Request, file: UploadFile, match: list[str] | None) -> Sequence[Registration]:
-    _, _, dry = _read(request, file, match)
+def _right_rows(
+    request: Request, file: UploadFile, match: list[str] | None, words: str | None
+) -> Sequence[Registration]:
+    _, _, dry = _read(request, file, match, words)
     if dry.problems:
         raise SpecError(Problem(f"{cell} {p.field}", p.value, p.message) for cell, p in dry.problems)
     return dry.rows
 
 
 def _read(
-    request: Request, file: UploadFile, match: list[str] | None
+    request: Request, file: UploadFile, match: list[str] | None, words: str | None
 ) -> tuple[list_import.Cells, list[str], list_import.Dry]:
     cells = list_import.read(file.filename or "list.csv", file.file.read(list_import.MAX_BYTES + 1))
     ours = list_columns.guess(cells[0]) if match is None else match
@@ -126,8 +145,29 @@ def _read(
         )
     if problems:
         raise SpecError(problems)
-    today = datetime.now(UTC).date()
-    dry = list_import.dry_run(cells, ours, tables_of(request), today, store_of(request))
+    today, chosen = datetime.now(UTC).date(), _chosen(words, ours)
+    dry = list_import.dry_run(cells, ours, tables_of(request), today, store_of(request), chosen)
     if match is None:
         dry = replace(dry, problems=(*list_import.not_read(cells, ours), *dry.problems))
     return cells, ours, dry
+
+
+def _chosen(words: str | None, columns: Sequence[str]) -> list_words.Choices:
+    """What each word means, in every column that may have that value. Raises SpecError for another value."""
+    try:
+        given = json.loads(words) if words else {}
+    except (ValueError, RecursionError):
+        given = None
+    if not isinstance(given, dict):
+        raise SpecError(Problem("words", words, Message("rest-words-not-read")))
+    found: dict[tuple[str, str], str] = {}
+    problems: list[Problem] = []
+    for theirs, ours in given.items():
+        fits = [column for column in columns if ours in list_words.values_of(column)]
+        found |= {(column, theirs): ours for column in fits}
+        if not fits:
+            wrong = Message("rest-words-not-a-value", word=theirs, value=str(ours))
+            problems.append(Problem("words", theirs, wrong))
+    if problems:
+        raise SpecError(problems)
+    return found

@@ -103,12 +103,12 @@ def dry_run(
         if given is None:  # a word that is told above, once for the whole list
             continue
         try:
-            [listed] = lists.read_rows([[*given], [*given.values()]])
+            [listed] = lists.read_rows([[*given], [*given.values()]], store.read_spec)
             text = json.dumps(listed.spec.as_dict(), sort_keys=True)
             known[text] = known.get(text) or assess(listed.spec, tables)
         except TaggerError as error:
             found = [_without_row(problem) for problem in error.problems]
-            found += _behind(found, given, tables)
+            found += _behind(found, given, tables, store)
             problems += [(_cell(problem.field, place, match), problem) for problem in found]
             continue
         rows.append(
@@ -189,7 +189,7 @@ def _outside(row: int, cells: Sequence[object], width: int) -> Iterator[tuple[st
             yield f"{get_column_letter(place)}{row}", Problem("", cell, Message("papers-list-cell-outside"))
 
 
-def _behind(found: Sequence[Problem], row: dict[str, object], tables: Tables) -> list[Problem]:
+def _behind(found: Sequence[Problem], row: dict[str, object], tables: Tables, store: Store) -> list[Problem]:
     """What the trade says of a row's parts although another field of it is wrong.
 
     The wrong fields are left out, and the length, which must be there, is taken as a metre: so one
@@ -200,7 +200,7 @@ def _behind(found: Sequence[Problem], row: dict[str, object], tables: Tables) ->
         return []
     kept = {name: value for name, value in row.items() if name not in wrong} | {"length_mm": 1000}
     try:
-        [listed] = lists.read_rows([[*kept], [*kept.values()]])
+        [listed] = lists.read_rows([[*kept], [*kept.values()]], store.read_spec)
         assess(listed.spec, tables)
     except TaggerError as error:
         return [p for p in map(_without_row, error.problems) if p.field not in wrong]

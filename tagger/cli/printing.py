@@ -65,7 +65,9 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
         raise SpecError(Problem("--template", template.name, Message("cli-run-proof-first")))
     rows: list[Registration] = []
     problems: list[Problem] = []
-    for listed in lists.read_list(a.list):
+    with open_store() as store:
+        listed_rows = lists.read_list(a.list, store.read_spec)
+    for listed in listed_rows:
         try:
             found = assess(listed.spec, tables)
         except TradeError as error:

@@ -23,11 +23,13 @@ import openpyxl
 import pytest
 
 from api.settings import Settings
-from api.shared import list_import
+from api.shared import list_columns, list_import
 from tagger.errors import SpecError
 from tagger.store import Filter, Role, Store
 from tagger.trade import assess
+from tagger.trade.tables import tables
 from tests.bench.served import Bench, serving
+from tests.store.test_fittings import ROW as FITTING
 from tests.volume import volume
 
 ROOT = Path(__file__).parents[2]
@@ -324,3 +326,22 @@ def test_a_word_not_known_is_told_once_with_the_nearest_and_mended_in_the_page(
     assert bench.submit("/bench/lists/dry", form | mended).status_code == 200
     bench.submit("/bench/lists/run", form | mended)
     assert store.count() == 3
+
+
+def test_a_stock_number_fills_in_its_end(bench: Bench, store: Store) -> None:
+    store.keep_fitting(FITTING)
+    row = dict(zip(HEADING, GOOD, strict=True)) | {"End A": None, "end_a.dash": None, "end_a.form": None}
+    heading = [*row, "end_a.fitting"]
+    for number, fields in (("tw-1204", []), ("TW-9", ["end_a.fitting"])):
+        dry = list_import.dry_run(
+            [[*heading], [*row.values(), number]],
+            [*list_columns.guess(heading)],
+            tables(),
+            datetime.date(2026, 3, 2),
+            store,
+        )
+        assert [problem.field for _, problem in dry.problems] == fields
+        assert [registration.spec.end_a.connection for registration in dry.rows] == ["sae_37_flare"][
+            : len(dry.rows)
+        ]
+        assert len(dry.rows) == (not fields)

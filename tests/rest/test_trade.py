@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import json
 from collections.abc import Callable
 from importlib import resources
 from pathlib import Path
@@ -243,3 +244,15 @@ def test_a_list_holds_to_the_shops_length_bands(store: Store, bands: Literal["sa
     assert kept.assessment == assess(kept.spec, length_bands=bands)
     other: Literal["sae", "din"] = "din" if bands == "sae" else "sae"
     assert kept.assessment.length_tolerance != assess(kept.spec, length_bands=other).length_tolerance
+
+
+def test_words_of_a_list_are_read_as_chosen(api: httpx.Client) -> None:
+    listed = LIST.replace("sae_37_flare,12,female_swivel", "our cone,12,nut", 1).encode()
+    sent = {"files": {"file": ("list.csv", listed)}}
+    assert api.post("/lists/run", **sent).status_code == 422
+    chosen = {"our cone": "sae_37_flare", "nut": "female_swivel"}
+    assert api.post("/lists/dry-run", **sent, data={"words": json.dumps(chosen)}).json()["problems"] == []
+    for wrong in ("[]", "{", json.dumps({"our cone": "soup"})):
+        refused = api.post("/lists/run", **sent, data={"words": wrong})
+        assert refused.status_code == 422 and refused.json()["problems"][0]["field"] == "words", wrong
+    assert api.post("/lists/run", **sent, data={"words": json.dumps(chosen)}).status_code == 201

@@ -36,3 +36,7 @@ rest-nothing-to-change = Die Anfrage ändert nichts.
     .mend = role, active oder password senden.
 rest-nobody-affected = Die Sperre betrifft keine erfasste Schlauchleitung.
     .mend = Es sind keine Kunden betroffen.
+rest-words-not-read = Die Wörter sind kein JSON-Objekt.
+    .mend = Ein Objekt senden: die Wörter der Datei als Namen, unsere Werte als Werte.
+rest-words-not-a-value = Keine zugeordnete Spalte nimmt { $value } für { $word } an.
+    .mend = Einen Wert verwenden, den der Probelauf für dieses Wort nennt, oder die Spalte zuordnen.

@@ -36,3 +36,7 @@ rest-nothing-to-change = The request changes nothing.
     .mend = Send role, active or password.
 rest-nobody-affected = The withdrawal affects no registered assembly.
     .mend = No customers are affected.
+rest-words-not-read = The words are not a JSON object.
+    .mend = Send an object with the words of the file as names and our values as values.
+rest-words-not-a-value = No matched column takes { $value } for { $word }.
+    .mend = Use a value that the dry run names for this word, or match its column.

@@ -36,3 +36,7 @@ rest-nothing-to-change = La petición no cambia nada.
     .mend = Envíe role, active o password.
 rest-nobody-affected = La retirada del servicio no afecta a ningún latiguillo registrado.
     .mend = No hay clientes afectados.
+rest-words-not-read = Las palabras no son un objeto JSON.
+    .mend = Envíe un objeto cuyos nombres sean las palabras del archivo y cuyos valores sean los nuestros.
+rest-words-not-a-value = Ninguna columna asignada admite { $value } para { $word }.
+    .mend = Use un valor que la prueba indique para esta palabra, o asigne su columna.

@@ -36,3 +36,7 @@ rest-nothing-to-change = La requête ne modifie rien.
     .mend = Envoyez role, active ou password.
 rest-nobody-affected = Le retrait du service ne concerne aucun flexible enregistré.
     .mend = Aucun client n'est concerné.
+rest-words-not-read = Les mots ne sont pas un objet JSON.
+    .mend = Envoyez un objet dont les noms sont les mots du fichier et les valeurs les nôtres.
+rest-words-not-a-value = Aucune colonne associée n'admet { $value } pour { $word }.
+    .mend = Utilisez une valeur que l'essai à blanc indique pour ce mot, ou associez sa colonne.
