@@ -332,7 +332,7 @@ def test_a_stock_number_fills_in_its_end(bench: Bench, store: Store) -> None:
     store.keep_fitting(FITTING)
     row = dict(zip(HEADING, GOOD, strict=True)) | {"End A": None, "end_a.dash": None, "end_a.form": None}
     heading = [*row, "end_a.fitting"]
-    for number, fields in (("tw-1204", []), ("TW-9", ["end_a.fitting"])):
+    for number, fields in (("tw-1204", []), ("TW-9", ["end_a.connection", "end_a.form"])):
         dry = list_import.dry_run(
             [[*heading], [*row.values(), number]],
             [*list_columns.guess(heading)],
