@@ -17,7 +17,7 @@ from tagger import phrases
 from tagger.errors import TradeError
 from tagger.messages import Message, pressure
 from tagger.messages import temperature as celsius
-from tagger.spec import AssemblySpec, End, Fluid, Hose, Material, PressureOverride
+from tagger.spec import AssemblySpec, End, Fluid, GivenRating, Hose, Material, PressureOverride
 from tagger.trade import given, temperature
 from tagger.trade import rows as row
 from tagger.trade.results import PartRating, Warning_, WorkingPressure
@@ -85,12 +85,27 @@ def _hose_with_given(
     lifted = hose.value_bar is not None or not _beyond(unfit, spec, tables)
     if rating is not None and not lifted:
         lifted = spec.max_temperature_c is not None and temperature.lifts(rating, spec)
+    if rating is not None and hose.confidence in row.UNVERIFIED:
+        hose = _of_verified_edition(hose, rating, spec, tables)
     rated, more = given.with_given(hose, rating, spec, tables, lifted=lifted)
     verified = printed.value_bar is not None and printed.confidence not in row.UNVERIFIED
     if rated.confidence == "given" and verified and (rated.value_bar or 0) > (printed.value_bar or 0):
         more.append(_beyond_limits_warning(rated.value_bar or 0, printed.value_bar or 0, printed.source))
         rated = rated.model_copy(update={"value_bar": printed.value_bar})
     return rated, more
+
+
+def _of_verified_edition(
+    hose: PartRating, rating: GivenRating, spec: AssemblySpec, tables: Tables
+) -> PartRating:
+    """The least verified rating of the editions that the hose may be of, where the figure given is above it: that
+    of an edition from memory, however low, does not make it good."""
+    rows = [r for r in _rows_of_hose(spec.hose, tables) if _holds_for(r, _asked(spec, tables))]
+    sure = [r for r in rows if r.confidence not in row.UNVERIFIED]
+    low = min(sure, key=lambda r: r.max_working_bar, default=None)
+    if low is None or rating.value_bar <= low.max_working_bar + given.EQUAL_BAR:
+        return hose
+    return _rating("hose", low, low.note)
 
 
 def _beyond_limits(spec: AssemblySpec, tables: Tables, printed: PartRating) -> PartRating | None:

@@ -12,7 +12,7 @@ from tagger.spec import AssemblySpec
 from tagger.trade import assess, given, likeforlike
 from tagger.trade.results import Assessment, PartRating
 from tagger.trade.tables import Tables
-from tests.trade.made_up import HOSE, assembly, ending, fluid, hose, made_up, tables_with
+from tests.trade.made_up import HOSE, assembly, edition, ending, fluid, hose, made_up, tables_with
 from tests.trade.specs import both, end, example
 
 CHART = {"value_bar": 110, "source": "fitting catalogue, page 7"}
@@ -169,6 +169,23 @@ def test_a_hose_that_no_table_knows_is_rated_by_its_manufacturers_figure() -> No
     data = both("XYZ 900", 12, end("sae_37_flare", 12)).as_dict()
     data["hose"]["rating"] = {"value_bar": 60, "source": "data sheet 7"}
     assert assess(AssemblySpec.read(data), made_up()).working_pressure.value_bar == 60
+
+
+def test_an_edition_from_memory_does_not_lift_a_figure_above_the_verified_edition() -> None:
+    """Of a hose without its edition: 60 bar from memory in one, 100 published in the other."""
+    editions = made_up(
+        hose_pressure=[
+            hose(60, edition="older", confidence="memory"),
+            hose(100, edition="newer"),
+            hose(400, dash=4, edition="newer"),
+        ],
+        hose_editions=[edition("A", "older"), edition("N", "newer")],
+        connection_pressure=[ending(400)],
+    )
+    for given_bar, bar in ((390, 100), (90, 90)):
+        found = assess(spec("hose", {"value_bar": given_bar, "source": "data sheet 7"}), editions)
+        assert part(found, "hose").value_bar == bar
+        assert ("rating_given_too_high" in codes(found)) == (given_bar > bar)
 
 
 def test_no_tag_carries_it() -> None:
