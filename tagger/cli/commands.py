@@ -79,7 +79,7 @@ def check(a: argparse.Namespace, t: Translator) -> Answer:
     from tagger.trade import assess, keeping, report
     from tagger.trade.cutting import cut
 
-    (spec, fittings), kept = _read_spec_with_fittings(a.spec), []
+    (spec, fittings), kept = _spec_asked(a), []
     if a.keep:
         with open_store() as store:
             kept = store.keep_shop_rows(keeping.rows_of(spec, shop_tables(store)))
@@ -192,7 +192,7 @@ def register(a: argparse.Namespace, t: Translator) -> Answer:
     from tagger.store import Registration, registering
     from tagger.trade import assess, keeping
 
-    spec, _ = _read_spec_with_fittings(a.spec)
+    spec, _ = _spec_asked(a)
     with open_store() as store:
         tables = shop_tables(store)
         keep = keeping.rows_of(spec, tables) if a.keep else []
@@ -386,6 +386,20 @@ def serve(a: argparse.Namespace, t: Translator) -> Answer:
 
 def _read_spec(file: Path) -> AssemblySpec:
     return _read_spec_with_fittings(file)[0]
+
+
+def _spec_asked(a: argparse.Namespace) -> tuple[AssemblySpec, Fittings]:
+    """The spec of the command with what its options confirm, and the shop's fittings that it names.
+
+    Raises SpecError where a pressure is confirmed that the spec does not have.
+    """
+    spec, fittings = _read_spec_with_fittings(a.spec)
+    change: dict[str, Any] = {"length_confirmed": True} if a.length_confirmed else {}
+    if a.pressure_confirmed:
+        if spec.working_pressure is None:
+            raise SpecError(Problem("working_pressure", None, Message("cli-no-pressure-to-confirm")))
+        change["working_pressure"] = spec.working_pressure.model_copy(update={"confirmed": True})
+    return spec.model_copy(update=change), fittings
 
 
 def _read_spec_with_fittings(file: Path) -> tuple[AssemblySpec, Fittings]:

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Final
 
 from tagger import __version__
-from tagger.cli import backups, commands, printing, values
+from tagger.cli import backups, commands, printing, proving, values
 from tagger.cli.commands import Answer
 from tagger.cli.language import OPTION
 from tagger.i18n import LANGUAGES, Translator
@@ -168,6 +168,33 @@ def _correct(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--lot-reason", choices=reasons, help=t("cli-option-lot-reason", reasons=reasons))
 
 
+def _proof(one: argparse.ArgumentParser, t: Translator) -> None:
+    media = ("mineral oil", "water", "water with inhibitor", "air", "nitrogen")
+    one.add_argument("number", metavar="NUMBER")
+    one.add_argument("--result", choices=("passed", "failed"), help=t("cli-option-proof-result"))
+    one.add_argument(
+        "--pressure", dest="pressure_bar", metavar="PRESSURE", help=t("cli-option-proof-pressure")
+    )
+    one.add_argument("--hold", dest="hold_s", metavar="S", help=t("cli-option-proof-hold"))
+    one.add_argument("--medium", choices=media, help=t("cli-option-proof-medium", media=media))
+    one.add_argument("--tester", metavar="NAME", help=t("cli-option-proof-tester"))
+    one.add_argument("--note", metavar="TEXT", help=t("cli-option-proof-note"))
+    one.add_argument("--lower-source", metavar="TEXT", help=t("cli-option-proof-lower"))
+    one.add_argument("--rating", dest="rating_bar", metavar="PRESSURE", help=t("cli-option-proof-rating"))
+    one.add_argument("--rating-source", metavar="TEXT", help=t("cli-option-proof-rating-source"))
+    one.add_argument("--rating-confirmed", action="store_true", help=t("cli-option-proof-rating-confirmed"))
+    one.add_argument("--confirmed", action="store_true", help=t("cli-option-proof-confirmed"))
+
+
+def _allow(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("number", metavar="NUMBER")
+    one.add_argument("--by", dest="allowed_by", required=True, metavar="NAMES", help=t("cli-option-allow-by"))
+    one.add_argument(
+        "--on", dest="allowed_on", required=True, metavar="YYYY-MM-DD", help=t("cli-option-allow-on")
+    )
+    one.add_argument("--document", required=True, metavar="TEXT", help=t("cli-option-allow-document"))
+
+
 def _preflight(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("number", metavar="NUMBER")
     _add_template(one, t, dpi=t("cli-option-dpi"))
@@ -210,6 +237,8 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "show": (commands.show, _show),
     "void": (commands.void, _void),
     "correct": (commands.correct, _correct),
+    "proof": (proving.proof, _proof),
+    "allow": (proving.allow, _allow),
     "overrated": (commands.overrated, _nothing),
     "values": (values.values, _values),
     "templates": (commands.templates, _nothing),
@@ -233,6 +262,8 @@ def _add_language(one: argparse.ArgumentParser, t: Translator) -> None:
 
 def _add_spec(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("spec", type=Path, metavar="SPEC.json", help=t("cli-option-spec"))
+    one.add_argument("--length-confirmed", action="store_true", help=t("cli-option-length-confirmed"))
+    one.add_argument("--pressure-confirmed", action="store_true", help=t("cli-option-pressure-confirmed"))
 
 
 def _add_built_on(one: argparse.ArgumentParser, t: Translator) -> None:

@@ -452,6 +452,50 @@ def test_a_slip_is_corrected_and_made_void_on_the_command_line(tagger: Shell) ->
     assert "is void" in tagger("print", number, "--out", "tag.pdf", code=1).stderr
 
 
+def test_a_proof_test_and_its_allowance_are_recorded_on_the_command_line(tagger: Shell) -> None:
+    spec = {**EXAMPLE, "hose": {"standard": "EN 853 2SN", "dash": 12}}
+    (tagger.folder / "spec.json").write_text(json.dumps(spec), encoding="utf-8")
+    [number] = tagger.json("register", "spec.json")["numbers"]
+    asked = tagger("proof", number).stdout
+    assert "Proof test: 414 bar (6000 psi), held 30 to 60 s, with liquid" in asked
+    made = ("--hold", "60", "--medium", "water", "--tester", "Bela")
+    passed = ("proof", number, "--result", "passed", *made)
+    assert "nothing was recorded" in tagger("proof", number, "--pressure", "414", *made, code=1).stderr
+    assert "minimum burst pressure" in tagger(*passed, "--pressure", "6000", code=1).stderr
+    assert "confirm it" in tagger(*passed, "--pressure", "500", code=1).stderr
+    assert "proof test" not in tagger("show", number).stdout, "nothing was recorded so far"
+    held = tagger.json(*passed, "--pressure", "500", "--confirmed")
+    assert (held["result"], held["required"]["pressure_bar"]) == ("held", 413.6)
+    letter = ("--by", "both manufacturers", "--on", "2026-01-05", "--document", "letter 12")
+    assert tagger.json("allow", number, *letter)["allowed"]["document"] == "letter 12"
+    assert "not held" in tagger("allow", number, *letter, code=1).stderr
+    assert "proof test passed: 414 bar" in tagger(*passed, "--pressure", "6000 psi").stdout
+    assert "proof test passed: 414 bar (6000 psi), 60 s" in tagger("show", number).stdout
+
+
+def test_what_is_right_although_it_is_unusual_is_confirmed_on_the_command_line(tagger: Shell) -> None:
+    jack = {"standard": "jack hose", "dash": 6}
+    end = {"connection": "other", "description": "G 3/8 male, flat", "form": "male", "shape": "straight"}
+    spec = {
+        "hose": jack, "end_a": end, "end_b": end, "length_mm": 102_000,
+        "working_pressure": {"value_bar": 700, "source": "invented data sheet"},
+    }  # fmt: skip
+    (tagger.folder / "spec.json").write_text(json.dumps(spec), encoding="utf-8")
+    assert "is over 100000 mm" in tagger("register", "spec.json", code=1).stderr
+    long = ("--length-confirmed",)
+    assert tagger.json("check", "spec.json", *long)["working_pressure"]["value_bar"] is None
+    both = (*long, "--pressure-confirmed")
+    assert tagger.json("check", "spec.json", *both)["working_pressure"]["value_bar"] == 700
+    [number] = tagger.json("register", "spec.json", *both)["numbers"]
+    kept = tagger.json("show", number)["spec"]
+    assert (kept["length_confirmed"], kept["working_pressure"]["confirmed"]) == (True, True)
+    (tagger.folder / "spec.json").write_text(json.dumps(EXAMPLE), encoding="utf-8")
+    assert (
+        "no working pressure to confirm"
+        in tagger("check", "spec.json", "--pressure-confirmed", code=1).stderr
+    )
+
+
 def test_a_shop_that_tests_first_prints_the_job_card_and_no_tag(tagger: Shell) -> None:
     [number] = tagger.json("register", "spec.json")["numbers"]
     first = {"TAGGER_PROOF_FIRST": "1"}
