@@ -170,7 +170,9 @@ def test_a_measured_crimp_is_held_against_the_one_the_shop_keeps(
     assert device(Role.BUILDER).put("/crimp-diameters", json=CRIMP).status_code == 403
     assert api.put("/crimp-diameters", json={**CRIMP, "hose_standard": "none"}).status_code == 422
     api.put("/crimp-diameters", json={**CRIMP, "hose_standard": "sae 100r2"})
-    assert api.get("/crimp-diameters").json() == [{**CRIMP, "id": 1, "by": "a manager"}]
+    more = ("die", "skive_outside_mm", "skive_inside_mm", "insertion_depth_mm", "machine_setting")
+    card = {**dict.fromkeys(more), **CRIMP, "hose_part": "", "id": 1, "by": "a manager"}
+    assert api.get("/crimp-diameters").json() == [card]
     out = api.post(f"/assemblies/{number}/crimps", json={"crimps": [crimp]}).json()["data"]["crimps"][0]
     assert (out["holds"], out["low_mm"], out["high_mm"]) == (False, 30.8, 31.2)
     assert api.post("/prints", json={"numbers": [number]}).status_code == 422
