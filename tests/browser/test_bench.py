@@ -463,6 +463,15 @@ def test_a_proof_pressure_is_read_aloud_and_enter_records_nothing(bench: Page, l
     assert (event.data["result"], event.data["pressure_bar"]) == ("passed", 413.7)
 
 
+def test_a_fraction_without_a_unit_is_refused_and_one_with_it_is_echoed(bench: Page) -> None:
+    length = bench.locator("[name=length_mm]")
+    length.fill("49 1/4")
+    expect(bench.locator("#view")).to_contain_text("49 1/4")
+    expect(bench.locator("[data-reading=length_mm]")).to_be_empty()
+    length.fill("49 1/4 in")
+    expect(bench.locator("[data-reading=length_mm]")).to_contain_text("1251 mm (49 1/4 in)")
+
+
 def _pages(live: Live, page: Page, endpoint: Endpoint) -> dict[str, str]:
     """Every page of the bench with something on it."""
     store = live.store
