@@ -10,6 +10,7 @@ from starlette.responses import Response
 
 from api.bench.page import NOT_FOUND, go, refused, render
 from api.bench.reprints import REPRINTS
+from api.settings import Settings
 from api.shared.label_files import pdf_of, tags_printed, template_of, template_titles, travellers
 from api.shared.papers.traveller import of_run
 from api.web.identity import Builder, OwnForm
@@ -20,7 +21,7 @@ from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.printing import raster
 from tagger.record_tag import tags_of
-from tagger.store import Assembly, Kind, Printer
+from tagger.store import Assembly, Kind, Printer, Store
 
 router = APIRouter()
 PDF, PNG = "application/pdf", "image/png"
@@ -29,10 +30,11 @@ HERE = "tagger_printer"
 
 
 @router.get("/run/{run}")
-def run_page(request: Request, me: Builder, run: int) -> Response:
-    """Everything registered in one act, ready to print."""
+def run_page(request: Request, me: Builder, run: int, number: str = "") -> Response:
+    """Everything registered in one act, ready to print; with ``number`` that one tag alone."""
     try:
         made = store_of(request).run(run)
+        made = [one for one in made if one.number == tag_number.compact(number)] or made
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
     return page(request, made)
@@ -51,12 +53,18 @@ def traveller(request: Request, me: Builder, run: int) -> Response:
 
 
 def page(
-    request: Request, made: list[Assembly], status: int = 200, problems: tuple[Problem, ...] = ()
+    request: Request,
+    made: list[Assembly],
+    status: int = 200,
+    problems: tuple[Problem, ...] = (),
+    *,
+    asking: str = "",
 ) -> Response:
+    """The page to print from. ``asking``: the label on which tags that were printed may be printed again."""
     settings, store = settings_of(request), store_of(request)
     numbers = [a.number for a in made]
     untested, for_shop = store.untested(numbers), travellers(settings)
-    chosen = request.query_params.get("template")
+    chosen = asking or request.query_params.get("template")
     printers, last = store.printers(), request.cookies.get(HERE)
     first = next((p for p in printers if str(p.id) == last), None)
     loaded = first.template if first else None
@@ -78,9 +86,19 @@ def page(
         first=first,
         others=[p for p in printers if p is not first],
         jobs=[job for job in open_jobs if not set(numbers).isdisjoint(job.numbers)],
+        asking=asking,
+        sent=_sent(store, made, settings),
         reprints=REPRINTS,
         key=secrets.token_urlsafe(12),
     )
+
+
+def _sent(store: Store, made: list[Assembly], settings: Settings) -> set[str]:
+    """The numbers of those whose tag was printed already, or stands in a print job that has not ended."""
+    numbers, for_shop = [one.number for one in made], travellers(settings)
+    jobs = [job for job in store.print_jobs(open_only=True, limit=200) if job.template not in for_shop]
+    waiting = {number for job in jobs for number in job.numbers}
+    return {*tags_printed(store, numbers, settings), *waiting.intersection(numbers)}
 
 
 @router.post("/print")
@@ -97,9 +115,13 @@ def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
             made = [a for a in made if a.number not in done] or made
         wanted = template_of(str(form.get("template") or settings.label_template), settings)
         store.refuse_blocked([a.number for a in made], traveller=wanted.traveller)
-        if place.startswith("printer "):
-            printer = store.printer(_id(place.removeprefix("printer ")))
-            key = f"bench {form.get('key')} {printer.id} {wanted.name}"[:120] if form.get("key") else None
+        printer = store.printer(_id(place.removeprefix("printer "))) if place.startswith("printer ") else None
+        key = _key(str(form.get("key") or ""), printer, wanted.name)
+        repeated = key is not None and store.is_asked_for(key)  # the same press twice is one print
+        asked = bool(form.get("again")) or wanted.traveller or repeated
+        if not asked and _sent(store, made, settings):
+            return page(request, made, 409, asking=wanted.name)
+        if printer is not None:
             job = queue_of(request).ask(printer, made, wanted, reason=reason, key=key, by=me.person.name)
             return _remembered(go(f"/bench/prints/{job.id}"), printer, secure=settings.secure)
         as_png = place == "png"
@@ -124,6 +146,11 @@ def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
     response = Response(body, media_type=PNG if as_png else PDF, headers=headers)
     response.delete_cookie(HERE, path="/bench")
     return response
+
+
+def _key(key: str, printer: Printer | None, template: str) -> str | None:
+    """What one press of one button is known by in the print jobs."""
+    return f"bench {key} {printer.id} {template}"[:120] if key and printer else None
 
 
 def _remembered(response: Response, printer: Printer, *, secure: bool) -> Response:

@@ -113,6 +113,11 @@ class Prints(Part):
         with self.reading() as session:
             return [_value(session, row) for row in session.scalars(query)]
 
+    def is_asked_for(self, key: str) -> bool:
+        """Whether a job was written down with this key."""
+        with self.reading() as session:
+            return session.scalar(select(PrintJobRow.id).where(PrintJobRow.key == key)) is not None
+
     def count_stuck_prints(self) -> int:
         """Return the number of jobs that wait for a decision."""
         with self.reading() as session:

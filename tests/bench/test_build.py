@@ -173,9 +173,8 @@ def test_the_printed_pdf_and_png_decode_to_the_spec(bench: Bench, store: Store) 
     )
     [made] = store.find().assemblies
     pdf = bench.submit("/bench/print", {"number": made.number, "template": "hang_tag", "as": "pdf"})
-    png = bench.submit(
-        "/bench/print", {"number": made.number, "template": "hang_tag", "as": "png", "reason": "lost"}
-    )
+    asked = {"number": made.number, "template": "hang_tag", "as": "png", "reason": "lost", "again": "1"}
+    png = bench.submit("/bench/print", asked)
     page = pypdfium2.PdfDocument(pdf.content)[0].render(scale=300 / 72).to_pil()
     for picture in (page, Image.open(io.BytesIO(png.content))):
         texts = [code.text for code in zxingcpp.read_barcodes(picture) if "/T/" in code.text]
@@ -187,6 +186,29 @@ def test_the_printed_pdf_and_png_decode_to_the_spec(bench: Bench, store: Store) 
         ("manager", "pdf", ""),
         ("manager", "png", "lost"),
     ]
+
+
+def test_a_second_print_asks_once(bench: Bench, store: Store) -> None:
+    bench.submit("/bench/build", {**HOSE, "count": "2"})
+    [one, other] = store.find().assemblies
+    pressed = {"run": str(one.run), "template": "hang_tag", "as": "pdf"}
+    assert bench.submit("/bench/print", {**pressed, "number": one.number}).content.startswith(b"%PDF")
+    asked = bench.submit("/bench/print", pressed)  # from a tab that was drawn before
+    assert asked.status_code == 409 and "already been printed" in asked.text
+    assert (store.times_printed(one.number), store.times_printed(other.number)) == (1, 0)
+    given = dict(re.findall(r'<input type="hidden" name="(again|run)" value="(\d+)"', asked.text))
+    answered = {**pressed, **given, "number": re.findall(r'name="number" value="([^"]+)"', asked.text)}
+    assert bench.submit("/bench/print", answered).content.startswith(b"%PDF")
+    assert (store.times_printed(one.number), store.times_printed(other.number)) == (2, 1)
+    fresh = bench.submit("/bench/print", {**pressed, "only_new": "1"})
+    assert fresh.status_code == 409, "none is left that is new: it would print them all again"
+
+
+def test_a_record_of_a_run_leads_to_the_print_of_its_own_tag(bench: Bench, store: Store) -> None:
+    bench.submit("/bench/build", {**HOSE, "count": "3"})
+    number = store.find().assemblies[1].number
+    [address] = re.findall(r'href="(/bench/run/[^"]*)"', bench.get(f"/bench/tag/{number}").text)
+    assert re.findall(r'type="hidden" name="number" value="([^"]*)"', bench.get(address).text) == [number]
 
 
 def test_nothing_is_built_in_the_future(bench: Bench, store: Store) -> None:

@@ -8,13 +8,13 @@ from pathlib import Path
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import Page, Route, expect
+from playwright.sync_api import Dialog, Page, Route, expect
 
 from api.web.identity import hash_password
 from tagger.i18n import LANGUAGES, SOURCE
 from tagger.spec import Connection
 from tagger.store import CrimpValue, Kind, PrintState, ProofTest, Role
-from tests.browser.conftest import Live
+from tests.browser.conftest import Live, until
 from tests.browser.prints import jobs_in_each_state
 from tests.printing.ipp.endpoint import Endpoint, free_port, serving
 
@@ -275,6 +275,47 @@ def test_a_job_that_was_not_taken_is_told_at_once_and_sent_again(
     bench.get_by_role("button", name="Send again").click()
     expect(bench.get_by_role("status")).to_contain_text("Off printed it")
     live.store.retire_printer(off.id)
+    assert live.store.times_printed(number) == 1
+
+
+def test_the_tab_knows_at_once_what_was_printed_and_asks_before_it_prints_again(
+    bench: Page, live: Live
+) -> None:
+    number = _build_one(live, bench)
+    expect(bench.locator("#made")).to_contain_text("not printed yet")
+    with bench.context.expect_page():
+        bench.get_by_role("button", name="Print (PDF)").click()
+    expect(bench.locator("#made")).not_to_contain_text("not printed yet")
+    asked: list[str] = []
+
+    def answer(dialog: Dialog) -> None:
+        asked.append(dialog.message)
+        dialog.dismiss() if len(asked) == 1 else dialog.accept()
+
+    bench.on("dialog", answer)
+    again = bench.get_by_role("button", name="Reprint (PDF)")
+    again.click()
+    assert asked == ["This tag has already been printed or sent to a printer. Print it again?"]
+    assert live.store.times_printed(number) == 1
+    with bench.context.expect_page() as opened:
+        again.click()
+    opened.value.wait_for_load_state()
+    until(bench, "() => document.querySelector('#print-reason select') !== null")
+    assert (len(asked), live.store.times_printed(number)) == (2, 2)
+
+
+def test_a_failed_job_leads_to_sending_it_again(bench: Page, live: Live, endpoint: Endpoint) -> None:
+    off = live.store.add_printer("Away", f"ipp://localhost:{free_port()}/ipp/print", 300)
+    number = _build_one(live, bench)
+    bench.get_by_role("button", name="Print on Away").click()
+    expect(bench.get_by_role("status")).to_contain_text("Connection refused")
+    bench.get_by_role("link", name="Back to").click()
+    expect(bench.locator("#jobs")).to_contain_text("Connection refused")
+    live.store.retire_printer(off.id)
+    back = live.store.add_printer("Away", endpoint.uri, 300)
+    bench.locator("#jobs").get_by_role("button", name="Send again").click()
+    expect(bench.get_by_role("status")).to_contain_text("Away printed it")
+    live.store.retire_printer(back.id)
     assert live.store.times_printed(number) == 1
 
 

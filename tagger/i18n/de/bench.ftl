@@ -446,6 +446,11 @@ bench-run-untested = Druckprüfung noch nicht bestanden: { $count }. Dafür läs
 bench-run-job = Druckauftrag { $job } auf { $printer }: { $state }.
 bench-run-check-job = Vor dem erneuten Drucken dieser Schilder prüfen.
 bench-run-show-job = Druckauftrag zeigen
+bench-run-sent-before =
+    { $count ->
+        [one] Dieses Schild wurde schon gedruckt oder an einen Drucker gesendet. Noch einmal drucken?
+       *[other] { $count } dieser Schilder wurden schon gedruckt oder an einen Drucker gesendet. Noch einmal drucken?
+    }
 bench-run-reason = Grund für den Nachdruck
 bench-run-only-new = Nur ungedruckte Schilder ({ $count })
 bench-run-print-on = Drucken auf { $printer }

@@ -446,6 +446,11 @@ bench-run-untested = Not yet proof-tested: { $count }. Only the job card can be 
 bench-run-job = Print job { $job } on { $printer }: { $state }.
 bench-run-check-job = Check it before you reprint these tags.
 bench-run-show-job = Show print job
+bench-run-sent-before =
+    { $count ->
+        [one] This tag has already been printed or sent to a printer. Print it again?
+       *[other] { $count } of these tags have already been printed or sent to a printer. Print them again?
+    }
 bench-run-reason = Reason for reprint
 bench-run-only-new = Unprinted tags only ({ $count })
 bench-run-print-on = Print on { $printer }

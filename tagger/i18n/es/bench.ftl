@@ -446,6 +446,11 @@ bench-run-untested = Sin prueba de presión superada: { $count }. Solo se puede 
 bench-run-job = Trabajo de impresión { $job } en { $printer }: { $state }.
 bench-run-check-job = Compruébelo antes de reimprimir estas etiquetas.
 bench-run-show-job = Ver el trabajo
+bench-run-sent-before =
+    { $count ->
+        [one] Esta etiqueta ya se ha impreso o enviado a una impresora. ¿Imprimirla otra vez?
+       *[other] { $count } de estas etiquetas ya se han impreso o enviado a una impresora. ¿Imprimirlas otra vez?
+    }
 bench-run-reason = Motivo de la reimpresión
 bench-run-only-new = Solo etiquetas sin imprimir ({ $count })
 bench-run-print-on = Imprimir en { $printer }

@@ -446,6 +446,11 @@ bench-run-untested = Épreuve non encore réussie : { $count }. Seule la fiche 
 bench-run-job = Tâche d'impression { $job } sur { $printer } : { $state }.
 bench-run-check-job = Vérifiez-la avant de réimprimer ces étiquettes.
 bench-run-show-job = Voir la tâche
+bench-run-sent-before =
+    { $count ->
+        [one] Cette étiquette a déjà été imprimée ou envoyée à une imprimante. L'imprimer de nouveau ?
+       *[other] { $count } de ces étiquettes ont déjà été imprimées ou envoyées à une imprimante. Les imprimer de nouveau ?
+    }
 bench-run-reason = Motif de la réimpression
 bench-run-only-new = Étiquettes non imprimées seulement ({ $count })
 bench-run-print-on = Imprimer sur { $printer }
