@@ -20,6 +20,7 @@ from api.bench import (
     sign_in,
     starts,
     stock,
+    top,
     withdraw,
 )
 from api.bench.page import go
@@ -31,6 +32,7 @@ for part in (
     build,
     identify,
     starts,
+    top,
     printing,
     print_jobs,
     record,

@@ -4,19 +4,16 @@ from __future__ import annotations
 
 from datetime import date
 from typing import Any
-from urllib.parse import quote
 
 from fastapi import APIRouter, Request
 from starlette.responses import JSONResponse, Response
 
 from api.bench import form as forms
-from api.bench.page import go, spoken
+from api.bench.page import spoken
 from api.settings import ClockingSense
 from api.shared.scan_look_up import Scanned, look_up, spec_on
 from api.web.identity import Builder
 from api.web.state import settings_of, store_of
-from tagger.code import link
-from tagger.errors import LinkError, NumberError
 from tagger.record import recorded
 from tagger.store import Assembly
 
@@ -59,18 +56,6 @@ def _begin(request: Request) -> dict[str, Any]:
     return fields | {
         name: asked[name] for name in asked if name in forms.BLANK and name not in ("key", "covers")
     }
-
-
-@router.get("/go")
-def go_to(request: Request, me: Builder, text: str = "") -> Response:
-    """The field at the top of every page: a tag opens its record, anything else is looked for."""
-    try:
-        number = link.parse(text).number
-    except (LinkError, NumberError):
-        return go(f"/bench/find?lot={_escaped(text)}")
-    if store_of(request).known(number):
-        return go(f"/bench/tag/{number}")
-    return go(f"/bench/build?tag={_escaped(text)}")
 
 
 @router.get("/scan")
@@ -118,7 +103,3 @@ def _fields(found: Scanned, sense: ClockingSense) -> dict[str, Any]:
 
 def _placed(known: Assembly) -> dict[str, str]:
     return {name: text or "" for name, text in recorded(known).items()}
-
-
-def _escaped(text: str) -> str:
-    return quote(text.strip(), safe="")

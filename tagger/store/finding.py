@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date
+from typing import Literal
 
-from sqlalchemy import ColumnElement, and_, exists, func, or_, select, tuple_
+from sqlalchemy import ColumnElement, and_, exists, func, literal, or_, select, tuple_
 
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
@@ -93,6 +94,26 @@ class Finding(Part):
         there = {item.number for item in left}
         here = [item for item in left if item.fitted or item.replaces not in there]
         return sorted(here, key=lambda item: (item.position or "", item.number))
+
+    def named(
+        self, kind: Literal["customer", "machine"], text: str, limit: int = 20
+    ) -> list[tuple[str, str]]:
+        """Customers, or machines each with its customer (else ""), whose name has the text in it, in any case.
+
+        Answers (customer, machine), the machine of a customer is ""; by name, ``limit`` at most.
+        """
+        row = AssemblyRow
+        wanted = getattr(row, kind)
+        machine = func.coalesce(row.machine, "") if kind == "machine" else literal("")
+        query = (
+            select(func.coalesce(row.customer, ""), machine)
+            .where(folded(wanted).contains(fold(text.strip()), autoescape=True))
+            .distinct()
+            .order_by(machine, func.coalesce(row.customer, ""))
+            .limit(limit)
+        )
+        with self.reading() as session:
+            return [(customer, machine) for customer, machine in session.execute(query)]
 
     def count(self, wanted: Filter = Filter()) -> int:
         """How many assemblies meet every condition."""

@@ -319,6 +319,37 @@ def test_a_failed_job_leads_to_sending_it_again(bench: Page, live: Live, endpoin
     assert live.store.times_printed(number) == 1
 
 
+TABLET = {"width": 1024, "height": 768}
+_SMALL = """() => [...document.querySelectorAll('a, button, input, select, textarea, summary')].filter((one) => {
+  const target = one.matches('[type=checkbox], [type=radio]') ? one.closest('label') ?? one : one;
+  const box = target.getBoundingClientRect();
+  return box.width && !one.closest('.skip') && (box.height < 44 || box.width < 44);
+}).map((one) => one.outerHTML.slice(0, 120))"""
+"""The targets on the page that a gloved finger misses."""
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+@pytest.mark.parametrize("size", [SMALL_DESK, TABLET], ids=["desk", "tablet"])
+def test_register_is_in_view_the_head_is_low_and_find_is_focused(
+    live: Live, open_page: OpenPage, size: dict[str, int], language: str
+) -> None:
+    page = open_page(viewport=size, has_touch=True, is_mobile=True)
+    _signed_in(live, page)
+    number = _build_one(live, page)
+    page.goto(f"{live.url}/bench/build?lang={language}")
+    expect(page.locator("#register")).to_be_in_viewport(ratio=1)
+    head = page.locator("header.top").bounding_box()
+    assert head is not None and head["height"] <= 120
+    small = {"build": page.evaluate(_SMALL)}
+    for name, address in {"find": "/bench/find?number=" + number, "record": f"/bench/tag/{number}"}.items():
+        page.goto(live.url + address)
+        small[name] = page.evaluate(_SMALL)
+        if name == "find":
+            expect(page.locator("[name=number]")).to_be_focused()
+    assert not any(small.values()), small
+    assert page.evaluate("document.documentElement.scrollWidth <= innerWidth")
+
+
 def _scan(page: Page, text: str) -> None:
     """A scanner: a key every few milliseconds, and Enter."""
     page.keyboard.type(text, delay=3)

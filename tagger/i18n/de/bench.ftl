@@ -15,7 +15,17 @@ bench-nav-figures = Statistik
 bench-nav-shop = Einstellungen
 bench-nav-waiting = wartend
 bench-tag = Schild
-bench-go-hint = Scannen oder tippen
+bench-go-hint = Schild, Bestellung, Charge ...
+bench-top-title = „{ $text }“
+bench-top-order = Bestellung { $order }
+bench-top-customer = Kunde { $name }
+bench-top-machine = Maschine { $name } (Kunde: { $customer })
+bench-top-lot = Charge { $lot }: { $count } { $count ->
+    [one] Schlauchleitung
+   *[other] Schlauchleitungen
+ }
+bench-top-mistyped = Das ist eine Schildnummer mit einem Tippfehler.
+bench-top-nothing = Kein Schild, keine Bestellung, Maschine, Artikelnummer oder Charge und kein Kunde heißt so.
 bench-sign-out = Abmelden
 bench-sign-out-name = { $name } abmelden
 bench-language = Sprache

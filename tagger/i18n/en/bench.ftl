@@ -15,7 +15,17 @@ bench-nav-figures = Statistics
 bench-nav-shop = Settings
 bench-nav-waiting = waiting
 bench-tag = Tag
-bench-go-hint = Scan or type
+bench-go-hint = Tag, order, lot, customer ...
+bench-top-title = “{ $text }”
+bench-top-order = Order { $order }
+bench-top-customer = Customer { $name }
+bench-top-machine = Machine { $name } (customer: { $customer })
+bench-top-lot = Lot { $lot }: { $count } { $count ->
+    [one] hose assembly
+   *[other] hose assemblies
+ }
+bench-top-mistyped = This is a mistyped tag number.
+bench-top-nothing = No tag, order, customer, machine, stock number or lot is called this.
 bench-sign-out = Sign out
 bench-sign-out-name = Sign out { $name }
 bench-language = Language

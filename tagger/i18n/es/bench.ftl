@@ -15,7 +15,17 @@ bench-nav-figures = Estadísticas
 bench-nav-shop = Ajustes
 bench-nav-waiting = pendientes
 bench-tag = Etiqueta
-bench-go-hint = Escanear o teclear
+bench-go-hint = Etiqueta, pedido, lote ...
+bench-top-title = «{ $text }»
+bench-top-order = Pedido { $order }
+bench-top-customer = Cliente { $name }
+bench-top-machine = Máquina { $name } (cliente: { $customer })
+bench-top-lot = Lote { $lot }: { $count } { $count ->
+    [one] latiguillo
+   *[other] latiguillos
+ }
+bench-top-mistyped = Este número de etiqueta está mal tecleado.
+bench-top-nothing = Ninguna etiqueta, pedido, cliente, máquina, referencia ni lote se llama así.
 bench-sign-out = Cerrar sesión
 bench-sign-out-name = Cerrar la sesión de { $name }
 bench-language = Idioma

@@ -15,7 +15,17 @@ bench-nav-figures = Statistiques
 bench-nav-shop = Réglages
 bench-nav-waiting = en attente
 bench-tag = Étiquette
-bench-go-hint = Scanner ou taper
+bench-go-hint = Étiquette, commande, lot ...
+bench-top-title = « { $text } »
+bench-top-order = Commande { $order }
+bench-top-customer = Client { $name }
+bench-top-machine = Machine { $name } (client : { $customer })
+bench-top-lot = Lot { $lot } : { $count } { $count ->
+    [one] flexible
+   *[other] flexibles
+ }
+bench-top-mistyped = Ce numéro d'étiquette comporte une faute de frappe.
+bench-top-nothing = Aucune étiquette, commande, machine ou référence, aucun client ni lot ne porte ce nom.
 bench-sign-out = Se déconnecter
 bench-sign-out-name = Déconnecter { $name }
 bench-language = Langue

@@ -1,0 +1,57 @@
+"""The field at the top of every page: what it finds is told by kind."""
+
+from __future__ import annotations
+
+import pytest
+
+from tagger.code import number as tag_number
+from tagger.store import Store
+from tests.bench.served import HOSE, Bench
+
+
+@pytest.fixture
+def number(bench: Bench, store: Store) -> str:
+    """A tag of a customer's machine, of one reel."""
+    where = {"customer": "Écluse Nord", "machine": "Loader 4", "hose.lot": "H-2291"}
+    bench.submit("/bench/build", {**HOSE, **where})
+    return store.find().assemblies[0].number
+
+
+def _asked(bench: Bench, text: str) -> tuple[str, str]:
+    """The address it leads to, and the page."""
+    answer = bench.get("/bench/go", params={"text": text})
+    return answer.url.raw_path.decode(), answer.text
+
+
+def test_a_tag_an_order_a_customer_a_machine_and_a_lot_are_opened(
+    bench: Bench, store: Store, number: str
+) -> None:
+    order = store.request_order(number=number, quantity=1, contact={"phone": "1"}, key="one")
+    assert _asked(bench, tag_number.format(number).lower())[0] == f"/bench/tag/{number}"
+    assert _asked(bench, order.reference.lower())[0] == f"/bench/orders/{order.reference}"
+    assert _asked(bench, "écluse")[0] == "/bench/find?customer=%C3%89cluse+Nord"
+    assert _asked(bench, "loader 4")[0] == "/bench/machine?customer=%C3%89cluse+Nord&machine=Loader+4"
+    address, page = _asked(bench, "h-2291")
+    assert address == "/bench/find?lot=h-2291" and tag_number.format(number) in page
+
+
+def test_of_several_things_found_each_is_told_by_its_kind(bench: Bench, number: str) -> None:
+    bench.submit("/bench/build", {**HOSE, "customer": "Loader Hire", "machine": "Truck", "key": "2"})
+    address, page = _asked(bench, "loader")
+    assert address.startswith("/bench/go")
+    assert "Customer Loader Hire" in page and "Machine Loader 4 (customer: Écluse Nord)" in page
+
+
+def test_a_mistyped_tag_number_is_called_that(bench: Bench, number: str) -> None:
+    other = "8" if number[3] != "8" else "7"
+    answer = bench.get("/bench/go", params={"text": number[:3] + other + number[4:]})
+    assert answer.status_code == 404
+    assert "This is a mistyped tag number." in answer.text
+    assert "The check character is wrong" in answer.text
+
+
+def test_what_is_not_there_is_said(bench: Bench) -> None:
+    answer = bench.get("/bench/go", params={"text": "no such thing"})
+    assert answer.status_code == 404
+    assert "No tag, order, customer, machine, stock number or lot is called this." in answer.text
+    assert "mistyped" not in answer.text
