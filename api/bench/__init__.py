@@ -4,6 +4,7 @@ from fastapi import APIRouter, Request
 from starlette.responses import Response
 
 from api.bench import (
+    batch,
     build,
     figures,
     find,
@@ -34,6 +35,7 @@ for part in (
     starts,
     top,
     printing,
+    batch,
     print_jobs,
     record,
     find,

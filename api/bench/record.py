@@ -74,6 +74,8 @@ def _page(
         blocked=store.blocked([known.number]).get(known.number),
         crimps=store.crimps_of(known.spec.hose.standard, known.spec.hose.dash, known.spec.hose.part),
         media=MEDIA,
+        last_test=store.last_proof_test(),
+        batch=store.proof_batch(known.number),
         reprints=REPRINTS,
         times_printed=len(tags_printed(store, [known.number], settings_of(request)).get(known.number, ())),
         by_hand=BY_HAND,
@@ -92,26 +94,27 @@ def _page(
 @router.post("/tag/{number}/proof")
 def proof(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
     """Records a proof test; one that failed or was too high blocks the tag."""
-    store, given = store_of(request), _texts(form)
+    store, given = store_of(request), texts_of(form)
     try:
         known = store.assembly(number)
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
     try:
-        test = _proof_test(given, me.person.name)
+        test = proof_test(given, me.person.name)
         store.record_proof_test(known.number, test, tables=tables_of(request), by=me.person.name)
     except TaggerError as error:
         return _page(request, known, error.problems, given, 422)
     return go(f"/bench/tag/{known.number}?note=recorded")
 
 
-def _proof_test(given: dict[str, str], by: str) -> ProofTest:
+def proof_test(given: dict[str, str], by: str) -> ProofTest:
     """The test that the form says. Raises TaggerError naming every field that is wrong."""
     if given.get("result") not in ("passed", "failed"):
         raise StoreError(Problem("result", None, Message("bench-no-result")))
-    plain = ("pressure_bar", "hold_s", "medium", "note", "lower_source", "rating_source")
+    plain = ("pressure_bar", "hold_s", "medium", "note", "lower_source", "rating_source", "gauge", "method")
     values: dict[str, Any] = {name: given.get(name, "") for name in plain}
-    values |= {"rating_bar": given.get("rating_bar") or None, "tester": given.get("tester") or by}
+    values |= {name: given.get(name) or None for name in ("rating_bar", "gauge_valid_until")}
+    values["tester"] = given.get("tester") or by
     values["rating_confirmed"] = bool(given.get("rating_confirmed"))
     try:
         return ProofTest.model_validate(values | {"passed": given["result"] == "passed"})
@@ -153,7 +156,7 @@ def _what_it_means(bar: float, asked: Required) -> tuple[str, Message]:
 @router.post("/tag/{number}/allow")
 def allow(request: Request, me: Manager, form: OwnForm, number: str) -> Response:
     """Records the manufacturers' written allowance for an assembly that is held."""
-    store, given = store_of(request), _texts(form)
+    store, given = store_of(request), texts_of(form)
     try:
         known = store.assembly(number)
     except TaggerError as error:
@@ -172,24 +175,25 @@ def allow(request: Request, me: Manager, form: OwnForm, number: str) -> Response
 @router.post("/tag/{number}/crimp")
 def crimp(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
     """Records measured crimp diameters against the value the shop keeps for that hose and shell."""
-    store, given = store_of(request), _texts(form)
+    store, given = store_of(request), texts_of(form)
     try:
         known = store.assembly(number)
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
     try:
-        measured = [
-            _measured(end, given, known.spec.hose, store) for end in ("a", "b") if given.get(f"crimp_{end}")
+        found = [
+            measured(end, given, known.spec.hose, store) for end in ("a", "b") if given.get(f"crimp_{end}")
         ]
-        if not measured:
+        if not found:
             raise StoreError(Problem("crimp_a", None, Message("bench-no-crimp")))
-        store.record_crimps(known.number, measured, by=me.person.name)
+        store.record_crimps(known.number, found, by=me.person.name)
     except TaggerError as error:
         return _page(request, known, error.problems, given, 422)
     return go(f"/bench/tag/{known.number}?note=recorded")
 
 
-def _measured(end: str, given: dict[str, str], hose: Hose, store: Store) -> CrimpMeasured:
+def measured(end: str, given: dict[str, str], hose: Hose, store: Store) -> CrimpMeasured:
+    """The crimp of one end that the form says. Raises TaggerError naming the field that is wrong."""
     name = f"crimp_{end}"
     shell = f"shell_{end}"
     value = store.crimp(hose.standard, hose.dash, given.get(shell, ""), part=hose.part, field=shell)
@@ -219,7 +223,7 @@ def event(request: Request, me: Builder, form: OwnForm, number: str) -> Response
 @router.post("/tag/{number}/void")
 def void(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
     """Makes a record void, as long as nothing came of it."""
-    store, given = store_of(request), _texts(form)
+    store, given = store_of(request), texts_of(form)
     try:
         known = store.assembly(number)
     except TaggerError as error:
@@ -234,7 +238,7 @@ def void(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
 @router.post("/tag/{number}/correct")
 def correct(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
     """Corrects what the form has otherwise than the record; both values stay in the history."""
-    store, given = store_of(request), _texts(form)
+    store, given = store_of(request), texts_of(form)
     try:
         known = store.assembly(number)
     except TaggerError as error:
@@ -274,5 +278,5 @@ def certificate_pdf(request: Request, me: Builder, number: str) -> Response:
     return Response(body, media_type="application/pdf", headers=headers)
 
 
-def _texts(form: Any) -> dict[str, str]:
+def texts_of(form: Any) -> dict[str, str]:
     return {name: str(value).strip() for name, value in form.multi_items() if name != "csrf"}

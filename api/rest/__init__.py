@@ -4,6 +4,7 @@ from fastapi import APIRouter
 
 from api.rest import (
     assemblies,
+    batches,
     examples,
     exports,
     fittings,
@@ -29,6 +30,7 @@ for part in (
     scans,
     assemblies,
     record,
+    batches,
     tags,
     printers,
     machine,

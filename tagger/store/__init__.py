@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from tagger.store.backup import Backup, Copied
 from tagger.store.base import Clock, utc_now
+from tagger.store.batches import MOST_OF_A_BATCH, Batch, Batches
 from tagger.store.changes import Changes
 from tagger.store.correcting import CORRECTABLE, Correcting
 from tagger.store.crimps import Crimps, CrimpValue
@@ -50,6 +51,7 @@ from tagger.store.withdrawals import Withdrawals
 
 class Store(
     Orders,
+    Batches,
     Proving,
     Finding,
     Figures,
@@ -92,7 +94,9 @@ class Store(
 __all__ = [
     "CORRECTABLE",
     "MEDIA",
+    "MOST_OF_A_BATCH",
     "Assembly",
+    "Batch",
     "Contact",
     "Copied",
     "CrimpMeasured",

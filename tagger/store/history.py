@@ -54,7 +54,7 @@ class History(Part):
         compacted, now = [compact(n) for n in numbers], self.now()
         with self.writing() as session:
             if known in _NOT_OF_A_VOID:
-                _refuse_void(session, compacted)
+                refuse_void(session, compacted)
             added = add_alike(session, compacted, known, dict(data or {}), by, now)
             if known is Kind.FITTED:
                 add_events(session, taking_effect(session, compacted, now, by))
@@ -138,7 +138,8 @@ def add_alike(
     return [Event(id_, number, kind, at, by, data) for id_, number in zip(ids, numbers, strict=True)]
 
 
-def _refuse_void(session: Session, numbers: list[str]) -> None:
+def refuse_void(session: Session, numbers: list[str]) -> None:
+    """Raises StoreError naming every record that is void: nothing is done with its hose."""
     if void := voids(session, numbers):
         shown = [tag_number.format(number) for number in void]
         raise StoreError(Problem("number", one, Message("store-void-not-used", number=one)) for one in shown)

@@ -8,11 +8,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 from enum import StrEnum
 from typing import Annotated, Any, Literal, get_args
 
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Field, field_validator
 
 from tagger import phrases
 from tagger.errors import Problem, StoreError
@@ -45,7 +45,9 @@ class ProofTest(_Value):
     ``lower_source``: the customer or standard that asks for less than a proof test. ``rating_bar``
     with ``rating_source``: the manufacturer's working pressure of the parts whose rating is not
     known or not verified; ``rating_confirmed``: it is right although it is above every rating of the
-    tables for a part of that kind. ``called_for_bar``, ``called_for_s`` (the least hold) and
+    tables for a part of that kind. ``gauge``: by its number or name; ``gauge_valid_until``: the last day
+    on which its calibration holds. ``method``: the procedure that was followed.
+    ``called_for_bar``, ``called_for_s`` (the least hold) and
     ``called_for_most_s`` (the longest) are filled in when the test is recorded.
     """
 
@@ -62,6 +64,15 @@ class ProofTest(_Value):
     rating_bar: Annotated[PressureBar, Field(gt=0, le=3000)] | None = None
     rating_source: Annotated[str, Field(max_length=120)] = ""
     rating_confirmed: bool = False
+    gauge: Annotated[str, Field(max_length=80)] = ""
+    gauge_valid_until: date | None = None
+    method: Annotated[str, Field(max_length=120)] = ""
+
+    @field_validator("gauge_valid_until", mode="before")
+    @classmethod
+    def _empty(cls, value: Any) -> Any:
+        """A form sends an empty text for a day that was not entered."""
+        return None if value == "" else value
 
 
 class ProofAllowance(_Value):
@@ -119,6 +130,19 @@ def refuse_unconfirmed(test: ProofTest, asked: Required) -> None:
             "store-proof-over-unconfirmed", given=pressure(test.pressure_bar), most=pressure(asked.most_bar)
         )
         raise StoreError(Problem("confirmed", None, over))
+
+
+def refuse_gauge(test: ProofTest, today: date) -> None:
+    """Raises StoreError for a calibration without its gauge, and for a test called passed after its end."""
+    until = test.gauge_valid_until
+    if until is None:
+        return
+    if not test.gauge:
+        raise StoreError(Problem("gauge", None, Message("store-proof-gauge-missing")))
+    if test.passed and until < today - timedelta(days=1):  # somewhere it is still yesterday
+        raise StoreError(
+            Problem("gauge_valid_until", until.isoformat(), Message("store-proof-gauge-expired", day=until))
+        )
 
 
 def _result(test: ProofTest, asked: Required) -> Result:

@@ -29,6 +29,7 @@ from tagger.store.proof_tests import (
     Result,
     Verdict,
     judged,
+    refuse_gauge,
     refuse_unconfirmed,
     verdict,
     why_held,
@@ -83,11 +84,8 @@ class Proving(Assemblies, History):
         pressure that would hold the assembly.
         """
         known = self.assembly(number)
-        asked = rated_for(known, test, tables)
-        if not confirmed:
-            refuse_unconfirmed(test, asked)
-        line = judged(test, asked)
-        _refuse_below_tag(known, test)
+        refuse_gauge(test, self.now().date())
+        line = line_of(known, test, tables, confirmed=confirmed)
         return self.record(known.number, Kind.PROOF_TESTED, line, by)
 
     def allow_proof_test(self, number: str, allowance: ProofAllowance, *, by: str | None = None) -> Event:
@@ -245,6 +243,16 @@ def _today(event: Event, held: Event | None) -> Verdict:
 
 
 _ROUNDED = 0.99  # of a working pressure: 155 bar is entered for 2250 psi, 155.1 bar
+
+
+def line_of(known: Assembly, test: ProofTest, tables: Tables | None, *, confirmed: bool) -> dict[str, Any]:
+    """The line of history for a test of the assembly. Raises StoreError as ``record_proof_test`` does."""
+    asked = rated_for(known, test, tables)
+    if not confirmed:
+        refuse_unconfirmed(test, asked)
+    line = judged(test, asked)
+    _refuse_below_tag(known, test)
+    return line
 
 
 def _refuse_below_tag(known: Assembly, test: ProofTest) -> None:

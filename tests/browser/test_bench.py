@@ -11,6 +11,7 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Dialog, Page, Route, expect
 
 from api.web.identity import hash_password
+from tagger.code import number as tag_number
 from tagger.i18n import LANGUAGES, SOURCE
 from tagger.spec import Connection
 from tagger.store import CrimpValue, Kind, PrintState, ProofTest, Role
@@ -577,6 +578,7 @@ def _pages(live: Live, page: Page, endpoint: Endpoint) -> dict[str, str]:
         "build-from-tag": f"/bench/build?tag={number}",
         "identify": "/bench/identify?form=male&thread_od=1 1/16 in&tpi=12&seat=37",
         "run": f"/bench/run/{store.assembly(number).run}",
+        "prove": f"/bench/run/{store.assembly(number).run}/prove",
         "run-printers": f"/bench/run/{store.assembly(waiting).run}",
         "prints": "/bench/prints",
         **{f"print-{s}": f"/bench/prints/{jobs[s]}" for s in (PrintState.FAILED, PrintState.UNKNOWN)},
@@ -700,3 +702,20 @@ def test_an_unknown_end_is_asked_for_once_and_the_next_build_of_it_has_the_shops
     expect(bench.locator("#view")).to_contain_text("your shop's value (source: catalogue, page 7)")
     axe = Axe().run(bench)
     assert axe.violations_count == 0, axe.generate_report()
+
+
+def test_a_run_is_proof_tested_in_one_act_and_enter_records_nothing(bench: Page, live: Live) -> None:
+    number = _build_one(live, bench, **{"hose.standard": "EN 853 2SN", "count": "3"})
+    run = live.store.run(live.store.assembly(number).run)
+    bench.get_by_role("link", name="Crimps and proof test").click()
+    pressure, said = bench.locator("[name=pressure_bar]"), bench.locator("#proof-read")
+    pressure.fill("6000 psi")
+    expect(said).to_contain_text("414 bar (6000 psi) Enough for the proof test.")
+    pressure.press("Enter")
+    numbers = [one.number for one in run]
+    assert live.store.each(numbers, Kind.PROOF_TESTED) == []
+    bench.get_by_label(f"Test {tag_number.format(numbers[2])}").uncheck()
+    bench.get_by_role("button", name="Selected: passed").click()
+    expect(bench.get_by_text("Proof test passed")).to_have_count(2)
+    assert {event.number for event in live.store.each(numbers, Kind.PROOF_TESTED)} == set(numbers[:2])
+    expect(bench.get_by_role("link", name="Batch certificate B-")).to_be_visible()

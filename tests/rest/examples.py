@@ -150,6 +150,13 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("POST /assemblies/{number}/proof-tests", {**test, "pressure_bar": 345}, number=number)
     ask("GET /assemblies/{number}/proof-tests", number=number)
     ask("GET /assemblies/{number}/certificate.pdf", number=number)
+    batch = {
+        **test, "pressure_bar": 345, "gauge": "G-7", "gauge_valid_until": "2030-06-30", "method": "work sheet 3",
+    }  # fmt: skip
+    members = [one["number"] for one in api.get(f"/runs/{run}").json()]
+    ask("POST /crimps", {"crimps": [{**crimp, "number": one} for one in members]})
+    ask("POST /proof-tests", {"numbers": members, "test": batch})
+    ask("GET /assemblies/{number}/batch-certificate.pdf", number=members[0])
     ask("POST /assemblies/{number}/history", {"kind": "fitted", "data": {"note": "boom"}}, number=number)
     ask("GET /assemblies/{number}/history", number=number)
     ask("PUT /recipes/{name}", EXAMPLE_SPEC, name="boom")

@@ -1,4 +1,4 @@
-"""The certificate of a proof test, as one A4 page."""
+"""The certificate of a proof test, as one A4 page; the shop's own statement, never an independent body's."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from typing import Any
 from reportlab.graphics.barcode.qr import QrCodeWidget
 from reportlab.graphics.shapes import Drawing
 from reportlab.lib.units import mm
+from reportlab.platypus import PageBreak
 
 from api.settings import Settings
 from api.shared.papers import document
@@ -38,6 +39,27 @@ def of_last_test(
 
     Its pressure is the lower of that registered and that of ``tables``. Raises StoreError where there is no record, or no test.
     """
+    t = Translator(language or settings.language)
+    story, title = (
+        _story_of(store, number, settings, tables, t),
+        t("papers-proof-file-title", number=tag_number.format(tag_number.compact(number))),
+    )
+    return document.to_pdf(story, title=title, settings=settings)
+
+
+def of_each(
+    store: Store, numbers: Sequence[str], settings: Settings, tables: Tables, language: str | None = None
+) -> bytes:
+    """A certificate for each of these tags, each on a page of its own. Raises StoreError as ``of_last_test``."""
+    t = Translator(language or settings.language)
+    story: list[Any] = []
+    for number in numbers:
+        story += [PageBreak()] if story else []
+        story += _story_of(store, number, settings, tables, t)
+    return document.to_pdf(story, title=t("papers-proof-title"), settings=settings)
+
+
+def _story_of(store: Store, number: str, settings: Settings, tables: Tables, t: Translator) -> list[Any]:
     [known] = as_of_today([store.assembly(number)], tables)
     proved = store.proved(known.number)
     if proved is None:
@@ -50,7 +72,7 @@ def of_last_test(
         for event in store.history(known.number)
         if event.kind is Kind.CORRECTED and event.id > proved[0].id
     ]
-    return certificate(known, Proved(*proved, allowed, tuple(since)), crimps, settings, language)
+    return _story(known, Proved(*proved, allowed, tuple(since)), crimps, settings, t)
 
 
 @dataclass(frozen=True)
@@ -63,11 +85,9 @@ class Proved:
     corrected: tuple[Event, ...] = ()
 
 
-def certificate(
-    known: Assembly, proved: Proved, crimps: Crimps, settings: Settings, language: str | None = None
-) -> bytes:
-    """The PDF's bytes. Says plainly what the test proves: never more than was asked of it and held."""
-    t, number = Translator(language or settings.language), tag_number.format(known.number)
+def _story(known: Assembly, proved: Proved, crimps: Crimps, settings: Settings, t: Translator) -> list[Any]:
+    """Says plainly what the test proves: never more than was asked of it and held."""
+    number = tag_number.format(known.number)
     said: dict[str, str | Figure] = {
         "result": str(proved.verdict.result),
         "pressure": pressure(proved.test.data["pressure_bar"]),
@@ -78,23 +98,24 @@ def certificate(
         document.text(t(Message(title)), 18, bold=True),
         document.text(t(_first_line(known, number, crimps, said)), 14, bold=True),
         document.gap(4),
-        _table([(Message("papers-tag-number"), number), *_of_the_assembly(known)], t),
+        table([(Message("papers-tag-number"), number), *of_the_assembly(known)], t),
         document.gap(5),
         document.text(t("papers-test"), 12, bold=True),
-        _table(_of_the_test(proved, said), t),
+        table(_of_the_test(proved, said), t),
     ]
     if crimps:
         story += [document.gap(5), document.text(t("papers-crimps"), 12, bold=True)]
-        story += [_table(_of_the_crimps(crimps), t)]
+        story += [table(_of_the_crimps(crimps), t)]
     for event in proved.corrected:
-        anew = Message("papers-issued-anew", day=event.at.date(), fields=_corrections(event))
+        anew = Message("papers-issued-anew", day=event.at.date(), fields=corrections(event))
         story += [document.gap(3), document.text(t(anew), 9, bold=True)]
     story += [
         document.gap(5),
         _code(link.build(settings.base_url, known.number, known.digits)),
         document.text(t("papers-proof-limits"), 9),
+        document.text(t("papers-own-statement", shop=settings.shop_name), 9),
     ]
-    return document.to_pdf(story, title=t("papers-proof-file-title", number=number), settings=settings)
+    return story
 
 
 def _first_line(known: Assembly, number: str, crimps: Crimps, said: dict[str, str | Figure]) -> Message:
@@ -111,7 +132,9 @@ Row = tuple[Message, Message | Figure | date | str | None]
 """A caption and what stands beside it; a row with nothing beside it is left out."""
 
 
-def _table(rows: list[Row], t: Translator) -> Any:
+def table(rows: list[Row], t: Translator) -> Any:
+    """The rows as a table, each value in the reader's language."""
+
     def shown(cell: Message | Figure | date | str) -> str:
         if isinstance(cell, Figure):
             return t.figure(cell)
@@ -122,7 +145,7 @@ def _table(rows: list[Row], t: Translator) -> Any:
     return document.table([(t(caption), shown(cell)) for caption, cell in rows if cell], _WIDTHS)
 
 
-def _corrections(event: Event) -> tuple[Message, ...]:
+def corrections(event: Event) -> tuple[Message, ...]:
     """What was corrected, with the value that an earlier certificate has."""
     none = Message("papers-not-recorded")
     return tuple(
@@ -138,7 +161,8 @@ def _field(name: str) -> Message:
     return Message(f"papers-field-{name.replace('.', '-')}")
 
 
-def _of_the_assembly(known: Assembly) -> list[Row]:
+def of_the_assembly(known: Assembly) -> list[Row]:
+    """What was tested, with its ratings, fluid and lots."""
     spec = known.spec
     place = ", ".join(part for part in (known.machine, known.position) if part)
     return [
@@ -158,6 +182,7 @@ def _of_the_assembly(known: Assembly) -> list[Row]:
         (Message("papers-built-on"), known.built_on),
         (Message("papers-customer"), known.customer),
         (Message("papers-machine-position"), place),
+        (Message("papers-order"), known.order_reference),
     ]
 
 
@@ -189,24 +214,37 @@ def _with_lot(part: Message, lot: str | None) -> Message:
 
 
 def _of_the_test(proved: Proved, said: dict[str, str | Figure]) -> list[Row]:
-    test, data = proved.test, proved.test.data
-    called = data.get("called_for_bar")
-    medium = str(data["medium"]).replace(" ", "-")
-    recorded = Message("papers-recorded-at", day=test.at.date(), time=f"{test.at:%H:%M}")
     return [
         (Message("papers-result"), Message("papers-result-said", **said)),
         (Message("papers-result-why"), proved.verdict.why),
+        *of_the_act(proved.test),
+        (Message("papers-allowed"), _allowance(proved.allowed)),
+    ]
+
+
+def of_the_act(test: Event) -> list[Row]:
+    """How the test was made, with what and by whom."""
+    data = test.data
+    called = data.get("called_for_bar")
+    medium = str(data["medium"]).replace(" ", "-")
+    until = data.get("gauge_valid_until")
+    return [
         (Message("papers-pressure"), pressure(data["pressure_bar"])),
         (
             Message("papers-pressure-required"),
             least_pressure(called) if called else Message("papers-not-recorded"),
         ),
         (Message("papers-rating-given"), _rating_given(data)),
-        (Message("papers-allowed"), _allowance(proved.allowed)),
+        (Message("papers-method"), data.get("method")),
         (Message("papers-hold-time"), _hold(data)),
         (Message("papers-medium"), Message(f"bench-medium-{medium}")),
+        (Message("papers-gauge"), data.get("gauge")),
+        (Message("papers-gauge-valid-until"), date.fromisoformat(until) if until else None),
         (Message("papers-tested-by"), data["tester"]),
-        (Message("papers-recorded"), recorded),
+        (
+            Message("papers-recorded"),
+            Message("papers-recorded-at", day=test.at.date(), time=f"{test.at:%H:%M}"),
+        ),
         (Message("papers-note"), data.get("note")),
     ]
 

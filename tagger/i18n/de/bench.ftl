@@ -246,6 +246,10 @@ bench-field-pressure_bar = Druck
 bench-field-hold_s = Haltezeit (s)
 bench-field-medium = Prüfmedium
 bench-field-tester = Geprüft von
+bench-field-gauge = Manometer (Nummer)
+bench-field-gauge_valid_until = Kalibrierung gültig bis
+bench-field-method = Verfahren (Arbeitsanweisung)
+bench-field-numbers = Ausgewählte Schlauchleitungen
 bench-field-result = Ergebnis
 bench-field-kind = Ereignis
 bench-field-name = Name
@@ -453,6 +457,24 @@ bench-run-registered = { $count } { $count ->
  } registriert
 bench-run-blocked = Dieses Schild nicht drucken.
 bench-run-untested = Druckprüfung noch nicht bestanden: { $count }. Dafür lässt sich nur die Laufkarte drucken; die Schilder nach bestandener Druckprüfung drucken.
+bench-batch-title = Pressmaße und Druckprüfung
+bench-batch-heading = Pressmaße und Druckprüfung von { $count } { $count ->
+        [one] Schlauchleitung
+       *[other] Schlauchleitungen
+     }
+bench-batch-test = Prüfen
+bench-batch-crimp-save = Pressmaße speichern
+bench-batch-pass = Auswahl: bestanden
+bench-batch-fail = Auswahl: nicht bestanden
+bench-batch-required = Erforderlicher Prüfdruck: { $pressure }, Haltezeit { $low } bis { $high } s ({ $count } der Serie).
+bench-batch-unknown = Erforderlicher Prüfdruck für { $count } der Serie nicht bekannt: getrennt erfassen oder den Betriebsdruck des Herstellers mit Quelle eingeben.
+bench-batch-certificate = Prüfzeugnis der Serie { $batch }
+bench-batch-each = Einzelne Prüfzeugnisse
+bench-batch-hint = Die Prüfung wird für alle ausgewählten Schlauchleitungen erfasst oder für keine. Bei einer undichten das Häkchen entfernen und sie als nicht bestanden erfassen.
+bench-batch-untested = nicht geprüft
+bench-batch-same-hose = Die Serie hat mehrere Schläuche: die Pressmaße im Eintrag jeder Schlauchleitung erfassen.
+bench-batch-not-of-run = Das Schild { $number } gehört nicht zu dieser Serie.
+    .mend = Die Prüfung in seinem eigenen Eintrag erfassen.
 bench-run-job = Druckauftrag { $job } auf { $printer }: { $state }.
 bench-run-check-job = Vor dem erneuten Drucken dieser Schilder prüfen.
 bench-run-show-job = Druckauftrag zeigen

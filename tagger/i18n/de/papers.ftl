@@ -75,6 +75,28 @@ papers-crimp = { $holds ->
        *[out] { $measured } mm, gefordert { $low } bis { $high } mm ({ $shell }; { $source }): AUSSERHALB DER TOLERANZ
      }
 papers-proof-limits = Diese Bescheinigung gibt eine einzige Prüfung dieser Schlauchleitung zum genannten Datum wieder. Über den späteren Zustand sagt sie nichts aus: Prüfen Sie die Schlauchleitung vor dem Gebrauch. Die Angaben der Schlauch- und Armaturenhersteller haben Vorrang.
+papers-own-statement = Dies ist die eigene Erklärung von { $shop } über Arbeit und Prüfungen des Betriebs. Es ist kein Abnahmeprüfzeugnis einer unabhängigen Stelle.
+papers-order = Bestellnummer
+papers-method = Verfahren
+papers-gauge = Manometer
+papers-gauge-valid-until = Kalibrierung des Manometers gültig bis
+papers-no-batch = Schild { $number } wurde nicht in einer Serie geprüft.
+    .mend = Das Prüfzeugnis dieser Schlauchleitung verwenden.
+papers-batch-file-title = Druckprüfung, Serie { $batch }
+papers-batch-title = Prüfzeugnis der Druckprüfung - Serie von Schlauchleitungen
+papers-batch-tested-title = Protokoll eines Drucktests - Serie von Schlauchleitungen
+papers-batch-number = Prüfzeugnis { $batch }
+papers-batch-result = Druckprüfung bestanden: { $passed } von { $count }
+papers-batch-not-all = Nicht alle Schlauchleitungen haben die Druckprüfung bestanden: Lesen Sie unten das Ergebnis jeder einzelnen.
+papers-batch-members = Geprüfte Schlauchleitungen: { $count }
+papers-batch-crimp = { $holds ->
+        [in] { $measured } mm ({ $low } bis { $high })
+       *[out] { $measured } mm ({ $low } bis { $high }): AUSSERHALB DER TOLERANZ
+     }
+papers-batch-withdrawn = GESPERRT - nicht verwenden
+papers-batch-void = UNGÜLTIG - nicht verwenden
+papers-batch-tested-again = am { $day } erneut geprüft: siehe eigenes Prüfzeugnis
+papers-batch-limits = Dieses Zeugnis hält eine Prüfung dieser Schlauchleitungen zum genannten Datum fest. Es beschreibt nicht ihren späteren Zustand: Prüfen Sie jede Schlauchleitung vor dem Einsatz. Die Angaben der Schlauch- und Armaturenhersteller haben Vorrang.
 
 ## Letters about a withdrawal
 

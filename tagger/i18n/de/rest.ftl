@@ -21,6 +21,8 @@ rest-failed = Fehler im Server.
 
 rest-built-in-future = Das Herstelldatum { $date } liegt in der Zukunft.
     .mend = Das Herstelldatum berichtigen oder weglassen.
+rest-crimp-twice = Dieses Ende ist zweimal genannt.
+    .mend = Für jedes Ende einen Durchmesser senden.
 rest-one-of-text-and-digits = Genau eines von text und digits wird gebraucht.
     .mend = Eines der beiden senden.
 rest-not-a-column = { $name } ist keine bekannte Spalte.

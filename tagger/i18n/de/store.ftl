@@ -226,6 +226,18 @@ store-blocked-proof-slip = Das Schild { $number } lässt sich nicht drucken: Der
     .mend = Eine neue Druckprüfung eintragen oder die Schlauchleitung sperren.
 store-blocked-untested = Das Schild { $number } lässt sich noch nicht drucken: Dieser Betrieb druckt kein Schild vor der bestandenen Druckprüfung.
     .mend = Die Laufkarte drucken, auf der die Schildnummer steht, und dann die Druckprüfung erfassen.
+store-proof-gauge-missing = Zu diesem Kalibrierdatum fehlt das Manometer.
+    .mend = Die Nummer des Manometers eingeben.
+store-proof-gauge-expired = Die Kalibrierung des Manometers endete am { $day }: Damit kann keine Prüfung bestanden werden.
+    .mend = Mit einem gültig kalibrierten Manometer prüfen oder das Datum korrigieren.
+store-batch-empty = Es ist keine Schlauchleitung ausgewählt.
+    .mend = Mindestens eine auswählen.
+store-batch-too-large = { $count } Schlauchleitungen sind mehr als die { $most } einer Serie.
+    .mend = In mehreren Serien erfassen.
+store-batch-of = { LIST($numbers) }: { $why }
+    .mend = Den Wert korrigieren oder diese Schlauchleitungen getrennt erfassen.
+store-batch-held = { $given } liegt über einer Druckprüfung für { LIST($numbers) }: Von der Serie wird nichts erfasst.
+    .mend = Den Wert prüfen. Eine wirklich so belastete Schlauchleitung im eigenen Eintrag erfassen: Sie wird zurückgehalten.
 
 ## Print jobs and printers
 

@@ -246,6 +246,10 @@ bench-field-pressure_bar = Pressure
 bench-field-hold_s = Hold time (s)
 bench-field-medium = Test medium
 bench-field-tester = Tested by
+bench-field-gauge = Gauge (number)
+bench-field-gauge_valid_until = Calibration valid until
+bench-field-method = Method (work instruction)
+bench-field-numbers = Selected assemblies
 bench-field-result = Result
 bench-field-kind = Event
 bench-field-name = Name
@@ -453,6 +457,24 @@ bench-run-registered = { $count } { $count ->
  } registered
 bench-run-blocked = Do not print this tag.
 bench-run-untested = Not yet proof-tested: { $count }. Only the job card can be printed for them; print the tags once the proof tests have passed.
+bench-batch-title = Crimps and proof test
+bench-batch-heading = Crimps and proof test of { $count } hose { $count ->
+        [one] assembly
+       *[other] assemblies
+     }
+bench-batch-test = Test
+bench-batch-crimp-save = Save crimps
+bench-batch-pass = Selected: passed
+bench-batch-fail = Selected: failed
+bench-batch-required = Required proof pressure: { $pressure }, hold time { $low } to { $high } s ({ $count } of the run).
+bench-batch-unknown = Required proof pressure not known for { $count } of the run: record them separately, or enter the manufacturer's working pressure and its source.
+bench-batch-certificate = Batch certificate { $batch }
+bench-batch-each = A certificate for each
+bench-batch-hint = The test is recorded for every selected assembly, or for none. Clear the tick of an assembly that leaked and record it as failed.
+bench-batch-untested = not tested
+bench-batch-same-hose = The run has several hoses: record the crimps on the record of each assembly.
+bench-batch-not-of-run = Tag { $number } is not of this run.
+    .mend = Record its test on its own record.
 bench-run-job = Print job { $job } on { $printer }: { $state }.
 bench-run-check-job = Check it before you reprint these tags.
 bench-run-show-job = Show print job

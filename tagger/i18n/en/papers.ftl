@@ -75,6 +75,28 @@ papers-crimp = { $holds ->
        *[out] { $measured } mm, required { $low } to { $high } mm ({ $shell }; { $source }): OUT OF TOLERANCE
      }
 papers-proof-limits = This certificate records one test of this assembly on the date shown. It does not describe its later condition: inspect the assembly before use. The hose and fitting manufacturers' data take precedence.
+papers-own-statement = This is the own statement of { $shop } about its work and its tests. It is not an inspection certificate of an independent body.
+papers-order = Order reference
+papers-method = Method
+papers-gauge = Gauge
+papers-gauge-valid-until = Calibration of the gauge valid until
+papers-no-batch = Tag { $number } was not proof-tested in a batch.
+    .mend = Use the certificate of this hose assembly.
+papers-batch-file-title = Proof test, batch { $batch }
+papers-batch-title = Proof test certificate - batch of hose assemblies
+papers-batch-tested-title = Pressure test record - batch of hose assemblies
+papers-batch-number = Certificate { $batch }
+papers-batch-result = Proof test passed: { $passed } of { $count }
+papers-batch-not-all = Not every hose assembly passed the proof test: read the result of each one below.
+papers-batch-members = Hose assemblies tested: { $count }
+papers-batch-crimp = { $holds ->
+        [in] { $measured } mm ({ $low } to { $high })
+       *[out] { $measured } mm ({ $low } to { $high }): OUT OF TOLERANCE
+     }
+papers-batch-withdrawn = WITHDRAWN - do not use
+papers-batch-void = VOID - do not use
+papers-batch-tested-again = tested again on { $day }: see its own certificate
+papers-batch-limits = This certificate records one test of these assemblies on the date shown. It does not describe their later condition: inspect each assembly before use. The hose and fitting manufacturers' data take precedence.
 
 ## Letters about a withdrawal
 

@@ -21,6 +21,8 @@ rest-failed = Server error.
 
 rest-built-in-future = The build date { $date } is in the future.
     .mend = Enter the day it was built, or leave it out.
+rest-crimp-twice = This end is named twice.
+    .mend = Send one diameter for each end.
 rest-one-of-text-and-digits = Exactly one of text and digits is needed.
     .mend = Send one of the two.
 rest-not-a-column = { $name } is not a known column.

@@ -226,6 +226,18 @@ store-blocked-proof-slip = Tag { $number } cannot be printed: the pressure of it
     .mend = Record a new proof test, or withdraw the assembly.
 store-blocked-untested = Tag { $number } cannot be printed yet: this shop prints no tag before the proof test has passed.
     .mend = Print the job card, which has the tag number, then record the proof test.
+store-proof-gauge-missing = The gauge of this calibration date is missing.
+    .mend = Enter the number of the gauge.
+store-proof-gauge-expired = The calibration of the gauge ended on { $day }: no test can pass with it.
+    .mend = Test with a gauge whose calibration is valid, or correct the date.
+store-batch-empty = No hose assembly is selected.
+    .mend = Select at least one.
+store-batch-too-large = { $count } hose assemblies are more than the { $most } of one batch.
+    .mend = Record them in several batches.
+store-batch-of = { LIST($numbers) }: { $why }
+    .mend = Correct the value, or record these assemblies separately.
+store-batch-held = { $given } is above a proof test for { LIST($numbers) }: nothing of the batch is recorded.
+    .mend = Check the value. Record an assembly that was really loaded so on its own record: it will be held.
 
 ## Print jobs and printers
 

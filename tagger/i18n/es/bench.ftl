@@ -246,6 +246,10 @@ bench-field-pressure_bar = Presión
 bench-field-hold_s = Tiempo de mantenimiento (s)
 bench-field-medium = Fluido de prueba
 bench-field-tester = Probado por
+bench-field-gauge = Manómetro (número)
+bench-field-gauge_valid_until = Calibración válida hasta
+bench-field-method = Método (instrucción de trabajo)
+bench-field-numbers = Latiguillos seleccionados
 bench-field-result = Resultado
 bench-field-kind = Suceso
 bench-field-name = Nombre
@@ -453,6 +457,24 @@ bench-run-registered = { $count ->
  }
 bench-run-blocked = No imprima esta etiqueta.
 bench-run-untested = Sin prueba de presión superada: { $count }. Solo se puede imprimir la hoja de ruta; imprima las etiquetas cuando hayan superado la prueba.
+bench-batch-title = Prensado y prueba
+bench-batch-heading = Prensado y prueba de { $count } { $count ->
+        [one] latiguillo
+       *[other] latiguillos
+     }
+bench-batch-test = Probar
+bench-batch-crimp-save = Guardar prensados
+bench-batch-pass = Selección: superada
+bench-batch-fail = Selección: no superada
+bench-batch-required = Presión de prueba requerida: { $pressure }, mantenida de { $low } a { $high } s ({ $count } de la serie).
+bench-batch-unknown = Presión de prueba requerida desconocida para { $count } de la serie: regístrelos por separado o introduzca la presión de trabajo del fabricante y su fuente.
+bench-batch-certificate = Certificado del lote { $batch }
+bench-batch-each = Un certificado cada uno
+bench-batch-hint = La prueba se registra para todos los latiguillos seleccionados o para ninguno. Desmarque el que tuvo fugas y regístrelo como no superado.
+bench-batch-untested = sin probar
+bench-batch-same-hose = La serie tiene varias mangueras: registre los prensados en la ficha de cada latiguillo.
+bench-batch-not-of-run = La etiqueta { $number } no es de esta serie.
+    .mend = Registre su prueba en su propia ficha.
 bench-run-job = Trabajo de impresión { $job } en { $printer }: { $state }.
 bench-run-check-job = Compruébelo antes de reimprimir estas etiquetas.
 bench-run-show-job = Ver el trabajo

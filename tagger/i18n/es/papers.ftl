@@ -75,6 +75,28 @@ papers-crimp = { $holds ->
        *[out] { $measured } mm, exigido de { $low } a { $high } mm ({ $shell }; { $source }): FUERA DE TOLERANCIA
      }
 papers-proof-limits = Este certificado recoge una sola prueba de este latiguillo en la fecha indicada. No describe su estado posterior: inspeccione el latiguillo antes de usarlo. Prevalecen los datos de los fabricantes de la manguera y de los racores.
+papers-own-statement = Esta es la declaración propia de { $shop } sobre su trabajo y sus pruebas. No es un certificado de inspección de un organismo independiente.
+papers-order = Referencia del pedido
+papers-method = Método
+papers-gauge = Manómetro
+papers-gauge-valid-until = Calibración del manómetro válida hasta
+papers-no-batch = La etiqueta { $number } no se probó en un lote.
+    .mend = Use el certificado de este latiguillo.
+papers-batch-file-title = Prueba de presión, lote { $batch }
+papers-batch-title = Certificado de prueba de presión - lote de latiguillos
+papers-batch-tested-title = Registro de ensayo a presión - lote de latiguillos
+papers-batch-number = Certificado { $batch }
+papers-batch-result = Prueba superada: { $passed } de { $count }
+papers-batch-not-all = No todos los latiguillos superaron la prueba: lea abajo el resultado de cada uno.
+papers-batch-members = Latiguillos probados: { $count }
+papers-batch-crimp = { $holds ->
+        [in] { $measured } mm ({ $low } a { $high })
+       *[out] { $measured } mm ({ $low } a { $high }): FUERA DE TOLERANCIA
+     }
+papers-batch-withdrawn = RETIRADO - no utilizar
+papers-batch-void = ANULADO - no utilizar
+papers-batch-tested-again = probado de nuevo el { $day }: véase su propio certificado
+papers-batch-limits = Este certificado recoge una prueba de estos latiguillos en la fecha indicada. No describe su estado posterior: inspeccione cada latiguillo antes de usarlo. Prevalecen los datos de los fabricantes de la manguera y de los terminales.
 
 ## Letters about a withdrawal
 

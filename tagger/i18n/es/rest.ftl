@@ -21,6 +21,8 @@ rest-failed = Error del servidor.
 
 rest-built-in-future = La fecha de fabricación { $date } está en el futuro.
     .mend = Introduzca el día en que se fabricó o no la indique.
+rest-crimp-twice = Este extremo se nombra dos veces.
+    .mend = Envíe un diámetro por extremo.
 rest-one-of-text-and-digits = Hace falta text o digits, y solo uno de los dos.
     .mend = Envíe uno de los dos.
 rest-not-a-column = { $name } no es una columna conocida.

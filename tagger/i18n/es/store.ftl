@@ -226,6 +226,18 @@ store-blocked-proof-slip = La etiqueta { $number } no se puede imprimir: la pres
     .mend = Registre una nueva prueba de presión o retire el latiguillo.
 store-blocked-untested = La etiqueta { $number } aún no se puede imprimir: este taller no imprime etiquetas antes de superar la prueba de presión.
     .mend = Imprima la hoja de ruta, que lleva el número de etiqueta, y registre después la prueba de presión.
+store-proof-gauge-missing = Falta el manómetro de esta fecha de calibración.
+    .mend = Introduzca el número del manómetro.
+store-proof-gauge-expired = La calibración del manómetro terminó el { $day }: ninguna prueba puede superarse con él.
+    .mend = Pruebe con un manómetro de calibración vigente o corrija la fecha.
+store-batch-empty = No hay ningún latiguillo seleccionado.
+    .mend = Seleccione al menos uno.
+store-batch-too-large = { $count } latiguillos son más que los { $most } de un lote de prueba.
+    .mend = Regístrelos en varios lotes.
+store-batch-of = { LIST($numbers) }: { $why }
+    .mend = Corrija el valor o registre estos latiguillos por separado.
+store-batch-held = { $given } supera una prueba de presión para { LIST($numbers) }: no se registra nada del lote.
+    .mend = Compruebe el valor. Registre en su propia ficha el latiguillo cargado de verdad así: quedará retenido.
 
 ## Print jobs and printers
 

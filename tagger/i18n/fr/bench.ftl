@@ -246,6 +246,10 @@ bench-field-pressure_bar = Pression
 bench-field-hold_s = Durée de maintien (s)
 bench-field-medium = Fluide d'épreuve
 bench-field-tester = Éprouvé par
+bench-field-gauge = Manomètre (numéro)
+bench-field-gauge_valid_until = Étalonnage valable jusqu'au
+bench-field-method = Méthode (instruction de travail)
+bench-field-numbers = Flexibles sélectionnés
 bench-field-result = Résultat
 bench-field-kind = Événement
 bench-field-name = Nom
@@ -453,6 +457,24 @@ bench-run-registered = { $count ->
  }
 bench-run-blocked = N'imprimez pas cette étiquette.
 bench-run-untested = Épreuve non encore réussie : { $count }. Seule la fiche suiveuse peut être imprimée ; imprimez les étiquettes une fois les épreuves réussies.
+bench-batch-title = Sertissage et épreuve
+bench-batch-heading = Sertissage et épreuve de { $count } { $count ->
+        [one] flexible
+       *[other] flexibles
+     }
+bench-batch-test = Éprouver
+bench-batch-crimp-save = Enregistrer les sertissages
+bench-batch-pass = Sélection : réussie
+bench-batch-fail = Sélection : échouée
+bench-batch-required = Pression d'épreuve requise : { $pressure }, maintien de { $low } à { $high } s ({ $count } de la série).
+bench-batch-unknown = Pression d'épreuve requise inconnue pour { $count } de la série : enregistrez-les séparément, ou entrez la pression de service du fabricant et sa source.
+bench-batch-certificate = Certificat du lot { $batch }
+bench-batch-each = Un certificat chacun
+bench-batch-hint = L'épreuve est enregistrée pour tous les flexibles sélectionnés, ou pour aucun. Décochez le flexible qui a fui et enregistrez-le comme échoué.
+bench-batch-untested = non éprouvé
+bench-batch-same-hose = La série a plusieurs tuyaux : enregistrez les sertissages sur la fiche de chaque flexible.
+bench-batch-not-of-run = L'étiquette { $number } n'est pas de cette série.
+    .mend = Enregistrez son épreuve sur sa propre fiche.
 bench-run-job = Tâche d'impression { $job } sur { $printer } : { $state }.
 bench-run-check-job = Vérifiez-la avant de réimprimer ces étiquettes.
 bench-run-show-job = Voir la tâche

@@ -75,6 +75,28 @@ papers-crimp = { $holds ->
        *[out] { $measured } mm, exigé { $low } à { $high } mm ({ $shell } ; { $source }) : HORS TOLÉRANCE
      }
 papers-proof-limits = Ce certificat rend compte d'une seule épreuve de ce flexible, à la date indiquée. Il ne dit rien de son état ultérieur : contrôlez le flexible avant emploi. Les données des fabricants du tuyau et des embouts prévalent.
+papers-own-statement = Ceci est la déclaration propre de { $shop } sur son travail et ses essais. Ce n'est pas un certificat de réception d'un organisme indépendant.
+papers-order = Référence de commande
+papers-method = Méthode
+papers-gauge = Manomètre
+papers-gauge-valid-until = Étalonnage du manomètre valable jusqu'au
+papers-no-batch = L'étiquette { $number } n'a pas été éprouvée dans un lot.
+    .mend = Utilisez le certificat de ce flexible.
+papers-batch-file-title = Épreuve, lot { $batch }
+papers-batch-title = Certificat d'épreuve - lot de flexibles
+papers-batch-tested-title = Relevé d'essai de pression - lot de flexibles
+papers-batch-number = Certificat { $batch }
+papers-batch-result = Épreuve réussie : { $passed } sur { $count }
+papers-batch-not-all = Tous les flexibles n'ont pas réussi l'épreuve : lisez le résultat de chacun ci-dessous.
+papers-batch-members = Flexibles éprouvés : { $count }
+papers-batch-crimp = { $holds ->
+        [in] { $measured } mm ({ $low } à { $high })
+       *[out] { $measured } mm ({ $low } à { $high }) : HORS TOLÉRANCE
+     }
+papers-batch-withdrawn = RETIRÉ DU SERVICE - ne pas utiliser
+papers-batch-void = ANNULÉ - ne pas utiliser
+papers-batch-tested-again = éprouvé de nouveau le { $day } : voir son propre certificat
+papers-batch-limits = Ce certificat consigne une épreuve de ces flexibles à la date indiquée. Il ne décrit pas leur état ultérieur : contrôlez chaque flexible avant l'emploi. Les données des fabricants du tuyau et des embouts prévalent.
 
 ## Letters about a withdrawal
 

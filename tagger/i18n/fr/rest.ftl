@@ -21,6 +21,8 @@ rest-failed = Erreur du serveur.
 
 rest-built-in-future = La date de fabrication { $date } est dans le futur.
     .mend = Saisissez le jour de la fabrication, ou laissez le champ vide.
+rest-crimp-twice = Cette extrémité est nommée deux fois.
+    .mend = Envoyez un diamètre par extrémité.
 rest-one-of-text-and-digits = Il faut soit text, soit digits, et un seul des deux.
     .mend = Envoyez l'un des deux.
 rest-not-a-column = { $name } n'est pas une colonne connue.

@@ -226,6 +226,18 @@ store-blocked-proof-slip = L'étiquette { $number } ne peut pas être imprimée�
     .mend = Enregistrez une nouvelle épreuve, ou retirez le flexible du service.
 store-blocked-untested = L'étiquette { $number } ne peut pas encore être imprimée : cet atelier n'imprime aucune étiquette avant que l'épreuve soit réussie.
     .mend = Imprimez la fiche suiveuse, qui porte le numéro de l'étiquette, puis enregistrez l'épreuve.
+store-proof-gauge-missing = Le manomètre de cette date d'étalonnage manque.
+    .mend = Entrez le numéro du manomètre.
+store-proof-gauge-expired = L'étalonnage du manomètre a expiré le { $day } : aucune épreuve ne peut réussir avec lui.
+    .mend = Éprouvez avec un manomètre dont l'étalonnage est valable, ou corrigez la date.
+store-batch-empty = Aucun flexible n'est sélectionné.
+    .mend = Sélectionnez-en au moins un.
+store-batch-too-large = { $count } flexibles dépassent les { $most } d'un lot d'épreuve.
+    .mend = Enregistrez-les en plusieurs lots.
+store-batch-of = { LIST($numbers) } : { $why }
+    .mend = Corrigez la valeur, ou enregistrez ces flexibles séparément.
+store-batch-held = { $given } dépasse une épreuve pour { LIST($numbers) } : rien du lot n'est enregistré.
+    .mend = Vérifiez la valeur. Enregistrez un flexible réellement chargé ainsi sur sa propre fiche : il sera bloqué.
 
 ## Print jobs and printers
 
