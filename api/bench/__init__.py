@@ -6,6 +6,7 @@ from starlette.responses import Response
 from api.bench import (
     batch,
     build,
+    customers,
     figures,
     find,
     hoses,
@@ -40,6 +41,7 @@ for part in (
     record,
     find,
     hoses,
+    customers,
     orders,
     overrated,
     withdraw,

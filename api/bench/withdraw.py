@@ -102,7 +102,8 @@ def call_list(request: Request, me: Builder, withdrawal: int) -> Response:
         known = store_of(request).withdrawal(withdrawal)
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
-    rows = calls.rows(calls.touched(store_of(request), known))
+    store = store_of(request)
+    rows = calls.rows(store, calls.touched(store, known))
     return spreadsheets.file("csv", f"withdrawn-{known.id}", calls.heading(translator_of(request)), rows)
 
 

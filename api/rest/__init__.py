@@ -5,6 +5,7 @@ from fastapi import APIRouter
 from api.rest import (
     assemblies,
     batches,
+    customers,
     examples,
     exports,
     fittings,
@@ -36,6 +37,7 @@ for part in (
     machine,
     lists,
     orders,
+    customers,
     withdrawals,
     shop,
     fittings,

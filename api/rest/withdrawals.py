@@ -63,6 +63,9 @@ class CallOut(Answer):
     lots: str
     built_on: date | None
     replaced_by: str | None
+    contact: str | None
+    phone: str | None
+    email: str | None
 
 
 class WithdrawalDone(Answer):
@@ -100,7 +103,7 @@ def one_withdrawal(store: TheStore, token: AsBuilder, withdrawal: int) -> Withdr
 
 @router.get("/withdrawals/{withdrawal}/call-list", summary="List affected hoses by customer")
 def call_list(store: TheStore, token: AsBuilder, withdrawal: int) -> list[CallOut]:
-    rows = calls.rows(calls.touched(store, _known(store, withdrawal)))
+    rows = calls.rows(store, calls.touched(store, _known(store, withdrawal)))
     return [CallOut(**dict(zip(calls.HEADING, row, strict=True))) for row in rows]
 
 
@@ -111,7 +114,7 @@ def call_list(store: TheStore, token: AsBuilder, withdrawal: int) -> list[CallOu
     responses=answers_with("text/csv", words="A heading, and a row for each hose."),
 )
 def call_list_file(store: TheStore, token: AsBuilder, withdrawal: int) -> Response:
-    rows = calls.rows(calls.touched(store, _known(store, withdrawal)))
+    rows = calls.rows(store, calls.touched(store, _known(store, withdrawal)))
     return spreadsheets.file("csv", f"withdrawn-{withdrawal}", calls.HEADING, rows)
 
 

@@ -7,9 +7,21 @@ from typing import Any
 
 from tagger.code import number as tag_number
 from tagger.i18n import Translator
-from tagger.store import Assembly, Store, Withdrawal
+from tagger.store import Assembly, Contact, Store, Withdrawal
 
-HEADING = ("customer", "number", "machine", "position", "hose", "lots", "built_on", "replaced_by")
+HEADING = (
+    "customer",
+    "number",
+    "machine",
+    "position",
+    "hose",
+    "lots",
+    "built_on",
+    "replaced_by",
+    "contact",
+    "phone",
+    "email",
+)
 
 
 def touched(store: Store, withdrawal: Withdrawal) -> list[Assembly]:
@@ -23,8 +35,9 @@ def heading(t: Translator) -> list[str]:
     return [t(f"papers-call-{name}") for name in HEADING]
 
 
-def rows(items: Sequence[Assembly]) -> list[list[Any]]:
-    """One line for each, in the order of the heading."""
+def rows(store: Store, items: Sequence[Assembly]) -> list[list[Any]]:
+    """One line for each, in the order of the heading, with whom to call."""
+    contacts = store.contacts_of(items)
     return [
         [
             item.customer,
@@ -35,6 +48,14 @@ def rows(items: Sequence[Assembly]) -> list[list[Any]]:
             ", ".join(lot for lot in (item.spec.hose.lot, item.spec.end_a.lot, item.spec.end_b.lot) if lot),
             item.built_on,
             tag_number.format(item.replaced_by) if item.replaced_by else None,
+            *_reached(contacts.get(item.number)),
         ]
         for item in items
     ]
+
+
+def _reached(contact: Contact | None) -> tuple[str | None, str | None, str | None]:
+    """Name, telephone and address of a contact."""
+    if contact is None:
+        return None, None, None
+    return contact.name or contact.company or None, contact.phone or None, contact.email or None

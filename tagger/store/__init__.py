@@ -14,13 +14,14 @@ from tagger.store.batches import MOST_OF_A_BATCH, Batch, Batches
 from tagger.store.changes import Changes
 from tagger.store.correcting import CORRECTABLE, Correcting
 from tagger.store.crimps import Crimps, CrimpValue
+from tagger.store.customers import Customers, KnownContact
 from tagger.store.database import Database, default_url, exists
 from tagger.store.figures import Figures, Totals
 from tagger.store.finding import Filter, Finding, Page
 from tagger.store.fittings import Fittings
 from tagger.store.lots import Lots
 from tagger.store.once import KeyUsed, Once
-from tagger.store.orders import Orders, refuse_past
+from tagger.store.orders import refuse_past
 from tagger.store.outbox import Message, Target
 from tagger.store.people import People, Person, Role, SignedIn, Token
 from tagger.store.print_jobs import Prints
@@ -50,7 +51,7 @@ from tagger.store.withdrawals import Withdrawals
 
 
 class Store(
-    Orders,
+    Customers,
     Batches,
     Proving,
     Finding,
@@ -106,6 +107,7 @@ __all__ = [
     "KeptRow",
     "KeyUsed",
     "Kind",
+    "KnownContact",
     "LotReason",
     "Message",
     "OrderRequest",

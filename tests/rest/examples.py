@@ -187,6 +187,8 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("GET /orders", params={"limit": 1})
     ask("GET /orders/{reference}", reference=reference)
     ask("POST /orders/{reference}/steps", {"state": "accepted", "note": "Friday"}, reference=reference)
+    ask("GET /customer", params={"name": "quarry north"})
+    ask("POST /orders/{reference}/erase-contact", reference=reference)
     machine = {"machine": "Loader 4", "customer": "Quarry North"}
     ask("GET /machine", params=machine)
     ask(

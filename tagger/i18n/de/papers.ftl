@@ -119,6 +119,9 @@ papers-call-hose = Schlauch
 papers-call-lots = Chargen
 papers-call-built_on = Hergestellt am
 papers-call-replaced_by = Ersetzt durch
+papers-call-contact = Ansprechpartner
+papers-call-phone = Telefon
+papers-call-email = E-Mail
 
 ## A customer's list read in
 

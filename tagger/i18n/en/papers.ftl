@@ -119,6 +119,9 @@ papers-call-hose = Hose
 papers-call-lots = Lots
 papers-call-built_on = Built on
 papers-call-replaced_by = Replaced by
+papers-call-contact = Contact
+papers-call-phone = Phone
+papers-call-email = E-mail
 
 ## A customer's list read in
 

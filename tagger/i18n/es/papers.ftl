@@ -119,6 +119,9 @@ papers-call-hose = Manguera
 papers-call-lots = Lotes
 papers-call-built_on = Fabricado el
 papers-call-replaced_by = Sustituido por
+papers-call-contact = Contacto
+papers-call-phone = Teléfono
+papers-call-email = Correo electrónico
 
 ## A customer's list read in
 

@@ -119,6 +119,9 @@ papers-call-hose = Tuyau
 papers-call-lots = Lots
 papers-call-built_on = Fabriqué le
 papers-call-replaced_by = Remplacé par
+papers-call-contact = Contact
+papers-call-phone = Téléphone
+papers-call-email = E-mail
 
 ## A customer's list read in
 

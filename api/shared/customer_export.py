@@ -1,0 +1,62 @@
+"""All that is kept of one customer, as plain JSON values."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from tagger.code import number as tag_number
+from tagger.record import recorded
+from tagger.store import Assembly, Event, Filter, OrderRequest, Store
+
+
+def of_customer(store: Store, customer: str) -> dict[str, Any]:
+    """The customer's contacts, machines, assemblies with their history, and order requests."""
+    name = " ".join(customer.split())
+    own = [one for one in store.every(Filter(customer=name)) if _same(one.customer, name)]
+    return {
+        "customer": name,
+        "contacts": [known.contact.model_dump() for known in store.contacts(name)],
+        "machines": store.machines(name),
+        "assemblies": [_assembly(one, store.history(one.number)) for one in own],
+        "orders": [_order(order) for order in store.customer_orders(name)],
+    }
+
+
+def _same(customer: str | None, name: str) -> bool:
+    """Whether it is the name whole, in any case; the search finds parts of names too."""
+    return (customer or "").upper().lower() == name.upper().lower()
+
+
+def _assembly(one: Assembly, history: list[Event]) -> dict[str, Any]:
+    return {
+        "number": tag_number.format(one.number),
+        **recorded(one),
+        "built_on": one.built_on.isoformat() if one.built_on else None,
+        "order_reference": one.order_reference,
+        "spec": one.spec.as_dict(),
+        "working_pressure_bar": one.content.working_pressure_bar,
+        "history": [
+            {"kind": str(event.kind), "at": event.at.isoformat(), "by": event.by, "data": event.data}
+            for event in history
+        ],
+    }
+
+
+def _order(order: OrderRequest) -> dict[str, Any]:
+    return {
+        "reference": order.reference,
+        "number": tag_number.format(order.number) if order.number else None,
+        "spec": order.spec.as_dict(),
+        "quantity": order.quantity,
+        "needed_by": order.needed_by.isoformat() if order.needed_by else None,
+        "customer_reference": order.customer_reference,
+        "contact": order.contact.model_dump(),
+        "changes": order.changes,
+        "state": str(order.state),
+        "created_at": order.created_at.isoformat(),
+        "steps": [
+            {"state": str(step.state), "at": step.at.isoformat(), "by": step.by, "note": step.note}
+            for step in order.steps
+        ],
+        "built": [tag_number.format(number) for number in order.built],
+    }
