@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from typing import Any
 
 from sqlalchemy import ColumnElement, Text, cast, or_, select
 from sqlalchemy.orm import Session
@@ -130,7 +131,7 @@ def _erase_copies(session: Session, reference: str, email: str, now: datetime) -
         answer.answer = _without(answer.answer)
 
 
-def _without(kept: object) -> object:
+def _without(kept: Any) -> Any:
     """The same with every contact erased."""
     if isinstance(kept, list):
         return [_without(one) for one in kept]

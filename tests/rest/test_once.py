@@ -90,6 +90,15 @@ POSTS: dict[str, tuple[dict[str, Any], dict[str, Any]]] = {
         {"json": {"crimps": [{"end": "a", "measured_mm": 31.1, "shell": "F-12"}]}},
         {"json": {"crimps": [{"end": "b", "measured_mm": 31.1, "shell": "F-12"}]}},
     ),
+    "/proof-tests": (
+        {"json": {"numbers": ["{number}"], "test": TEST}},
+        {"json": {"numbers": ["{number}"], "test": {**TEST, "hold_s": 61}}},
+    ),
+    "/crimps": (
+        {"json": {"crimps": [{"number": "{number}", "end": "a", "measured_mm": 31.1, "shell": "F-12"}]}},
+        {"json": {"crimps": [{"number": "{number}", "end": "b", "measured_mm": 31.1, "shell": "F-12"}]}},
+    ),
+    "/orders/{reference}/erase-contact": ({}, {"json": {}}),
     "/prints": ({"json": {"numbers": ["{number}"]}}, {"json": {"numbers": ["{number}"], "reason": "lost"}}),
     "/orders": (
         {"json": {"number": "{number}", "contact": CONTACT}},

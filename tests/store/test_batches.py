@@ -69,13 +69,13 @@ def test_all_or_none_and_a_problem_of_all_is_told_once(store: Store) -> None:
     assert store.last(numbers, Kind.PROOF_TESTED) == {}
 
 
-def test_a_pressure_that_would_hold_some_of_the_batch_is_refused(store: Store) -> None:
+def test_a_pressure_that_would_hold_one_of_the_batch_is_refused(store: Store) -> None:
     weak, strong = _run(store, 1, bar=100), _run(store, 1)
     with pytest.raises(StoreError, match="above a proof test for") as refused:
         store.record_proof_batch([*weak, *strong], PASSED)
     assert weak[0][:5] in str(refused.value) and strong[0][:5] not in str(refused.value)
     assert store.last([*weak, *strong], Kind.PROOF_TESTED) == {}
-    store.record_proof_batch(weak, PASSED)
+    store.record_proof_test(weak[0], PASSED)
     assert set(store.held(weak)) == set(weak), "alone it was loaded too high, and is held"
 
 

@@ -121,7 +121,7 @@ papers-call-built_on = Built on
 papers-call-replaced_by = Replaced by
 papers-call-contact = Contact
 papers-call-phone = Phone
-papers-call-email = E-mail
+papers-call-email = Email
 
 ## A customer's list read in
 
