@@ -1,4 +1,4 @@
-"""An order that asks for a change is not built as it was: the change is made, or somebody considered it."""
+"""An order is built as it was asked for: with its change, or without one. Otherwise somebody considered it."""
 
 from __future__ import annotations
 
@@ -31,9 +31,7 @@ class Changes(Part):
         """The problem of building this spec for an order whose change is not in it; None: nothing is wrong."""
         with self.reading() as session:
             order = session.get(OrderRow, reference)
-            if order is None or not order.changes or changed(AssemblySpec.read(order.spec), spec):
-                return None
-            return _not_made(order)
+            return None if order is None else _wrong(order, changed(AssemblySpec.read(order.spec), spec))
 
 
 def changed(ordered: AssemblySpec, built: AssemblySpec) -> tuple[str, ...]:
@@ -53,13 +51,13 @@ def changed(ordered: AssemblySpec, built: AssemblySpec) -> tuple[str, ...]:
 def refuse_unread_changes(session: Session, rows: Sequence[Registration]) -> list[dict[str, Any]]:
     """For each row what its history keeps of the change its order asks for; mostly nothing.
 
-    Raises StoreError for every row that is built as ordered though the order asks for a change, where
-    nobody said that it was considered.
+    Raises StoreError for every row that is built as ordered though the order asks for a change, or otherwise
+    than ordered though it asks for none, where nobody said that it was considered.
     """
     wanted = sorted({row.order_reference for row in rows if row.order_reference})
     asking: dict[str, OrderRow] = {}
     for chunk in in_chunks(wanted):
-        query = select(OrderRow).where(OrderRow.reference.in_(chunk), OrderRow.changes.is_not(None))
+        query = select(OrderRow).where(OrderRow.reference.in_(chunk))
         asking.update((order.reference, order) for order in session.scalars(query))
     problems: list[Problem] = []
     kept: list[dict[str, Any]] = []
@@ -69,19 +67,30 @@ def refuse_unread_changes(session: Session, rows: Sequence[Registration]) -> lis
             kept.append({})
             continue
         fields = changed(AssemblySpec.read(order.spec), row.spec)
-        if not fields and not row.changes_considered:
-            problem = _not_made(order)
+        problem = _wrong(order, fields)
+        if problem is not None and not row.changes_considered:
             within = f"row {place}." if len(rows) > 1 else ""
             problems.append(Problem(within + problem.field, problem.value, problem.message))
         how: dict[str, Any] = {"changed": list(fields)} if fields else {"changes_considered": True}
-        kept.append({"order_changes": order.changes, **how})
+        asked = {"order_changes": order.changes} if order.changes else {}
+        kept.append(asked | how if asked or fields else {})
     if problems:
         raise StoreError(problems)
     return kept
 
 
-def _not_made(order: OrderRow) -> Problem:
-    wrong = Message("store-order-change-not-made", reference=order.reference, changes=order.changes or "")
+def _wrong(order: OrderRow, differing: Sequence[str]) -> Problem | None:
+    """A change that is asked for and not made, or one that is made and not asked for."""
+    if order.changes:
+        if differing:
+            return None
+        wrong = Message("store-order-change-not-made", reference=order.reference, changes=order.changes)
+        return Problem("changes_considered", None, wrong)
+    told = _flat(AssemblySpec.read(order.spec).carried().model_dump(mode="json"))
+    otherwise = tuple(name for name in differing if told.get(name) not in (None, []))
+    if not otherwise:  # what the order left open may be filled in
+        return None
+    wrong = Message("store-order-otherwise", reference=order.reference, fields=otherwise)
     return Problem("changes_considered", None, wrong)
 
 

@@ -110,6 +110,20 @@ def test_the_change_made_in_a_field_is_kept_in_the_history(store: Store) -> None
     assert (data["order_changes"], data["changed"]) == ("100 mm longer", ["length_mm"])
 
 
+def test_an_order_that_asks_for_no_change_is_built_as_ordered(store: Store) -> None:
+    """Ordered at 1250 mm: built at 800 mm only where somebody says so; what it left open may be filled in."""
+    [made] = store.register(spec(), assessment())
+    reference = store.request_order(number=made.number, contact={"phone": "1"}).reference
+    with pytest.raises(StoreError, match=r"changes_considered: .*asks for no change.*length_mm"):
+        store.register(spec(length_mm=800), assessment(), order_reference=reference)
+    assert store.count() == 1
+    store.register(spec(fluid="mineral_oil"), assessment(), order_reference=reference)
+    [other] = store.register(
+        spec(length_mm=800), assessment(), order_reference=reference, changes_considered=True
+    )
+    assert store.history(other.number)[0].data["changed"] == ["length_mm"]
+
+
 def test_a_change_that_was_considered_is_kept_as_that(store: Store) -> None:
     reference = _asking(store, "paint the ferrules")
     [made] = store.register(spec(), assessment(), order_reference=reference, changes_considered=True)
