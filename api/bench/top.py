@@ -85,9 +85,9 @@ def _found(store: Store, text: str) -> Iterator[Found]:
         yield Found(Message("bench-top-order", order=order.reference), f"/bench/orders/{order.reference}")
     except TaggerError:
         pass
-    for customer in store.named("customer", text):
-        address = f"/bench/find?{urlencode({'customer': customer[0]})}"
-        yield Found(Message("bench-top-customer", name=customer[0]), address)
+    for name, *_ in store.named("customer", text):
+        address = f"/bench/find?{urlencode({'customer': name})}"
+        yield Found(Message("bench-top-customer", name=name), address)
     for customer, machine in store.named("machine", text):
         address = f"/bench/machine?{urlencode({'customer': customer, 'machine': machine})}"
         yield Found(Message("bench-top-machine", name=machine, customer=customer or "-"), address)
