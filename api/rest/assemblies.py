@@ -221,8 +221,7 @@ def tag(
     settings, made = settings_of(request), assembly_at(store, number)
     [known] = tags_of(store, [made], settings)
     wanted = template_of(template or settings.label_template, settings)
-    if not wanted.traveller:
-        store.refuse_untested([made.number])  # a file of it is as good as the tag
+    store.refuse_blocked([made.number], traveller=wanted.traveller)  # a file of it is as good as the tag
     return Response(one_of(known, wanted, settings.printer_dpi, form), media_type=TAG_MEDIA[form])
 
 

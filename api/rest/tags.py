@@ -99,6 +99,8 @@ def fit_steps(
         found = tag_behind(store, scanned.number, scanned.digits, tables_of(request))
     except TaggerError as error:
         raise there(error) from None
+    if found.record:  # nobody is guided to install what must not be installed
+        store.refuse_blocked([found.record.number], traveller=True)
     tables, content, t = tables_of(request), found.content, translator_of(request)
     assessed = assessment_of(found, tables)
     steps: dict[str, list[StepOut]] = {}

@@ -120,6 +120,13 @@ def test_fit_steps_are_the_same_by_number_and_by_link_without_a_record(
     assert api.get("/fit-steps", params={"tag": "00000000001"}).status_code == 404
 
 
+def test_no_tag_and_no_guide_is_handed_out_for_a_withdrawn_hose(api: httpx.Client, number: str) -> None:
+    api.post("/withdrawals", json={"tag": number, "reason": "The crimp cracked"})
+    for answer in (api.get("/fit-steps", params={"tag": number}), api.get(f"/assemblies/{number}/tag.pdf")):
+        assert answer.status_code == 422
+        assert "The crimp cracked" in answer.json()["problems"][0]["why"]
+
+
 def test_preflight_says_whether_the_tag_scans(api: httpx.Client, number: str) -> None:
     found = api.get(f"/assemblies/{number}/preflight").json()
     assert found["ok"] and found["payload_bytes"] <= 40
