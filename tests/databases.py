@@ -158,3 +158,12 @@ def url(request: pytest.FixtureRequest) -> str:
     """Each test that asks for it runs on both databases."""
     value: str = request.getfixturevalue(f"{request.param}_url")
     return value
+
+
+def registered_in(folder: Path) -> int:
+    """How many assemblies the database of the command line's tests holds; none where there is no database."""
+    file = folder / "tags.sqlite3"
+    if not file.exists():
+        return 0
+    with Store.open(f"sqlite:///{file}") as store:
+        return store.count()

@@ -24,6 +24,7 @@ from tagger.trade import assess
 from tagger.trade.likeforlike import compare
 from tests.cli.test_cli import Shell
 from tests.cli.test_cli import tagger as tagger  # the fixture
+from tests.databases import registered_in
 from tests.test_spec import EXAMPLE
 
 SPEC = AssemblySpec.read(EXAMPLE)
@@ -164,7 +165,7 @@ def test_a_run_that_cannot_be_printed_registers_nothing(
     week = Path(__file__).parents[1] / "examples/week/service_run.csv"
     given = {"--template": "hang_tag", "--out": "run.pdf", option: value}
     tagger("run", week, *(word for pair in given.items() for word in pair), code=1, **more)
-    assert not (tmp_path / "tags.sqlite3").exists()
+    assert registered_in(tmp_path) == 0
     assert not (tmp_path / "run.pdf").exists()
 
 
@@ -177,7 +178,7 @@ def test_a_row_whose_machine_cannot_be_printed_stops_the_whole_run(tagger: Shell
     (tmp_path / "list.csv").write_text("\n".join([*lines[:2], ",".join(cells)]), encoding="utf-8")
     done = tagger("run", "list.csv", "--template", "traveller_a5", "--out", "run.pdf", code=1)
     assert "漢" in done.stderr
-    assert not (tmp_path / "tags.sqlite3").exists()
+    assert registered_in(tmp_path) == 0
 
 
 def test_pages_as_png_are_all_there_or_none(store: Store, tmp_path: Path) -> None:

@@ -21,6 +21,7 @@ from tagger.printing import readers
 from tagger.spec import AssemblySpec, Danger, TagContent
 from tagger.store import Store
 from tagger.trade import assess
+from tests.databases import registered_in
 from tests.printing.ipp.endpoint import serving
 from tests.test_spec import EXAMPLE
 
@@ -214,7 +215,7 @@ def test_a_list_with_one_bad_row_registers_nothing(tagger: Shell, tmp_path: Path
     refused = tagger.json("run", "list.csv", "--template", "hang_tag", "--out", "run.pdf", code=1)["refused"]
     assert refused[0]["field"] == "row 4.end_a.size"
     assert not (tmp_path / "run.pdf").exists()
-    assert not (tmp_path / "tags.sqlite3").exists()
+    assert registered_in(tmp_path) == 0
 
 
 def test_killed_between_register_and_print_no_number_is_lost_or_repeated(
@@ -323,7 +324,7 @@ def test_a_file_that_cannot_be_written_is_refused_before_anything_is_registered(
     for out, words in (("no/such/o.pdf", "not an existing folder"), ("o.txt", "neither in .pdf nor in .png")):
         done = tagger("run", SERVICE_RUN, "--out", out, code=1)
         assert words in done.stderr
-        assert not (tagger.folder / "tags.sqlite3").exists()
+        assert registered_in(tagger.folder) == 0
     (made,) = tagger.json("register", "spec.json")["numbers"]
     (tagger.folder / "taken.pdf").mkdir()
     done = tagger("print", made, "--out", "taken.pdf", code=1)

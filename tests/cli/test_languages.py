@@ -20,6 +20,12 @@ from tests.test_spec import EXAMPLE
 
 OTHERS = tuple(language for language in LANGUAGES if language != SOURCE)
 BASE = "https://tags.example-hose-shop.com"
+COMMANDS = tuple(
+    name
+    for action in make_parser(Translator())._actions
+    if isinstance(action, argparse._SubParsersAction)
+    for name in action.choices
+)
 KEYS = re.compile(r"\b(end_[ab]\.\w+|hose\.\w+|[\w-]+\.(json|csv|png|pdf|sqlite3)|--[\w-]+|https?://\S+)")
 """What stays as it is in every language: fields and files as somebody typed them, options, addresses."""
 
@@ -131,23 +137,8 @@ def test_wrong_usage_is_said_whole_in_the_language(
     example: Shell, language: str, arguments: tuple[str, ...]
 ) -> None:
     said = example("--lang", language, *arguments, code=2).stderr.splitlines()[-1]
-    commands = [
-        "identify",
-        "check",
-        "compare",
-        "tables",
-        "schema",
-        "register",
-        "print",
-        "run",
-        "read",
-        "show",
-        "templates",
-        "preflight",
-        "serve",
-    ]
     assert (
-        _english_in(said, language, *(f"'{command}'" for command in commands), f"tagger {arguments[0]}")
+        _english_in(said, language, *(f"'{command}'" for command in COMMANDS), f"tagger {arguments[0]}")
         == set()
     )
 

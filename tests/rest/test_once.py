@@ -131,7 +131,10 @@ def names(store: Store, api: httpx.Client) -> dict[str, str]:
     number = api.post("/assemblies", json=BODY).json()["numbers"][0]
     api.put("/crimp-diameters", json=CRIMP)
     held = api.post("/assemblies", json=BODY).json()["numbers"][0]
-    api.post(f"/assemblies/{held}/proof-tests", json={**TEST, "pressure_bar": 500, "passed": True})
+    api.post(
+        f"/assemblies/{held}/proof-tests",
+        json={**TEST, "pressure_bar": 500, "passed": True, "confirmed": True},
+    )
     [kept] = api.post("/shop-values", json=_rated(200)).json()
     return {
         "number": number,
