@@ -55,8 +55,9 @@ async function ask() {
   const mine = ++asked;
   if (unanswered.hidden) outOfDate(true);
   let found;
+  const sent = data();
   try {
-    const got = await fetch("/bench/build/preview", { method: "POST", body: data(), headers: { "X-CSRF": csrf } });
+    const got = await fetch("/bench/build/preview", { method: "POST", body: sent, headers: { "X-CSRF": csrf } });
     if (got.status === 401 || got.redirected) { location.reload(); return; }
     if (!got.ok) throw new Error(String(got.status));
     found = await got.json();
@@ -67,14 +68,15 @@ async function ask() {
   if (mine < shown) return; // an older answer that came late
   shown = mine;
   answer.innerHTML = found.html;
-  settle(found);
+  settle(found, sent);
   if (mine === asked) outOfDate(false);
 }
 
-function settle(found) {
+function settle(found, sent) {
   for (const [name, value] of Object.entries(found.settled)) {
     const control = field(name);
     if (!control || control === document.activeElement || control.value === value) continue;
+    if (name.startsWith("hose.") && control.value !== (sent.get(name) ?? "")) continue; // typed since it was asked
     // A lay line typed into the standard fills what is empty of the hose, once it is typed to its end.
     const ofLine = name.startsWith("hose.") && !control.value && field("hose.standard") !== document.activeElement;
     if (name === "hose.standard" || ofLine || followed.has(name) || (field("end_b.same").checked && name.startsWith("end_b.") && name !== "end_b.lot")) {

@@ -18,6 +18,7 @@ from tagger.store import CrimpValue, Kind, PrintState, ProofTest, Role
 from tests.browser.conftest import Live, until
 from tests.browser.prints import jobs_in_each_state
 from tests.printing.ipp.endpoint import Endpoint, free_port, serving
+from tests.volume import volume
 
 NAME, PASSWORD = "Anna", "correct horse 17"
 DESK, PHONE = {"width": 1280, "height": 800}, {"width": 390, "height": 844}
@@ -599,7 +600,7 @@ def _pages(live: Live, page: Page, endpoint: Endpoint) -> dict[str, str]:
     }
 
 
-@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("language", volume(("en", "de"), tuple(LANGUAGES)))
 def test_axe_finds_nothing_and_no_page_is_wider_than_the_screen(
     live: Live, open_page: OpenPage, endpoint: Endpoint, language: str
 ) -> None:
