@@ -8,7 +8,7 @@ from pathlib import Path
 import openpyxl
 import pytest
 
-from tagger import lists
+from tagger import list_columns, lists
 from tagger.errors import SpecError
 from tagger.spec import AssemblySpec, Cover
 
@@ -134,3 +134,42 @@ def test_every_field_of_the_spec_has_a_column() -> None:
     known = lists.columns()
     for name in AssemblySpec.model_fields:
         assert any(column == name or column.startswith(f"{name}.") for column in known)
+
+
+FOREIGN = {
+    "en": ("Hose type", "Hose size", "End A", "Size A", "Form A", "End B", "Form B", "Length (in)", "Qty"),
+    "fr": ("Type de tuyau", "Taille du tuyau", "Embout A", "Taille A", "Forme A", "Embout B", "Forme B",
+           "Longueur totale (pouces)", "Quantité"),
+    "es": ("Tipo de manguera", "Tamaño de la manguera", "Racor A", "Tamaño A", "Forma A", "Racor B", "Forma B",
+           "Longitud total en pulgadas", "Cantidad"),
+    "de": ("Schlauchtyp", "Schlauchgröße", "Armatur A", "Größe A", "Form A", "Armatur B", "Form B",
+           "Länge in Zoll", "Stück"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("language", FOREIGN)
+def test_headings_of_every_language_are_matched_and_their_unit_is_read(language: str) -> None:
+    heading = [*FOREIGN[language], "end_b.size"]
+    cells = ["SAE 100R2", -12, "sae_37_flare", 12, "female_swivel", "npt", "male", "49,25", 3, "3/4"]
+    (row,) = lists.read_rows(list_columns.in_ours([heading, cells]))
+    assert (row.spec.length_mm, row.quantity) == (1251.0, 3)  # 49.25 in x 25.4 mm, to 0.1 mm
+    assert (row.spec.hose.dash, row.spec.end_a.dash, row.spec.end_b.size) == (12, 12, "3/4")
+
+
+@pytest.mark.parametrize(
+    "heading", ["Cut length mm", "Longueur de coupe", "Longitud de corte", "Zuschnittlänge"]
+)
+def test_a_cut_length_is_never_taken_for_the_overall_length(heading: str) -> None:
+    cells: list[list[object]] = [[*HEADING.split(",")], [*GOOD.split(",")]]
+    cells[0][8] = heading
+    with pytest.raises(
+        SpecError, match=f"column 9: The column “{heading}” holds the length the hose is cut to"
+    ):
+        list_columns.in_ours(cells)
+
+
+def test_two_headings_of_one_column_and_a_unit_that_is_none_are_told_not_guessed() -> None:
+    for other in ("Overall length (mm)", "Length (yd)"):
+        cells: list[list[object]] = [[*HEADING.split(","), other], [*GOOD.split(","), 1000]]
+        with pytest.raises(SpecError, match=r"column 13: This is not a known column"):
+            lists.read_rows(list_columns.in_ours(cells))

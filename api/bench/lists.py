@@ -11,13 +11,13 @@ from starlette.datastructures import FormData, UploadFile
 from starlette.responses import Response, StreamingResponse
 
 from api.bench.page import NOT_FOUND, go, refused, render
-from api.shared import list_columns, list_import, list_words, spreadsheets
+from api.shared import list_import, list_words, spreadsheets
 from api.shared.epcis import document_lines
 from api.shared.full_export import archive
 from api.web.identity import Counter, Manager, OwnForm
 from api.web.language import translator_of
 from api.web.state import settings_of, store_of, tables_of
-from tagger import lists
+from tagger import list_columns, lists
 from tagger.errors import Problem, SpecError, TaggerError
 from tagger.messages import Message
 from tagger.store import Filter

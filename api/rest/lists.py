@@ -14,10 +14,10 @@ from starlette.responses import Response
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, FieldProblem
 from api.rest.shared import Answer, AsCounter, RegisterOut, TheStore, answers_with
-from api.shared import list_columns, list_import, list_words, spreadsheets
+from api.shared import list_import, list_words, spreadsheets
 from api.web.language import translator_of
 from api.web.state import store_of, tables_of
-from tagger import lists
+from tagger import list_columns, lists
 from tagger.errors import Problem, SpecError
 from tagger.messages import Message
 from tagger.store import Registration, registering

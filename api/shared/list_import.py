@@ -13,8 +13,8 @@ from typing import Any
 
 from openpyxl.utils import get_column_letter
 
-from api.shared import list_columns, list_words, spreadsheets
-from tagger import lists
+from api.shared import list_words, spreadsheets
+from tagger import list_columns, lists
 from tagger.errors import Problem, SpecError, TaggerError
 from tagger.messages import Message
 from tagger.record import recorded
@@ -155,7 +155,7 @@ def _of_the_heading(heading: Sequence[object], match: Sequence[str]) -> Iterator
     """A cut length that was matched to the overall length: they differ by the fittings' cut-offs."""
     for place, (theirs, ours) in enumerate(zip(heading, match, strict=False), 1):
         if ours == "length_mm" and list_columns.is_cut_length(theirs):
-            wrong = Message("papers-list-cut-length", heading=str(theirs))
+            wrong = Message("lists-cut-length", heading=str(theirs))
             yield f"{get_column_letter(place)}1", Problem(ours, str(theirs), wrong)
 
 

@@ -53,7 +53,7 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
 
     What could be refused on the way to paper is refused before anything is registered.
     """
-    from tagger import lists, record_tag
+    from tagger import list_columns, lists, record_tag
     from tagger.code import number
     from tagger.errors import TradeError
     from tagger.store import Registration
@@ -66,7 +66,7 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
     rows: list[Registration] = []
     problems: list[Problem] = []
     with open_store() as store:
-        listed_rows = lists.read_list(a.list, store.read_spec)
+        listed_rows = lists.read_rows(list_columns.in_ours(lists.read_table(a.list)), store.read_spec)
     for listed in listed_rows:
         try:
             found = assess(listed.spec, tables)

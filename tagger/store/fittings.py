@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import difflib
 from collections.abc import Iterable, Sequence
 from datetime import datetime
+from functools import lru_cache
+from typing import Any
 
-from sqlalchemy import func, select
+from sqlalchemy import ColumnElement, and_, func, select
 from sqlalchemy.orm import Session
 
 from tagger.errors import Problem, SpecError, StoreError, TaggerError
@@ -88,8 +91,7 @@ class Fittings(Part):
 
         With ``limit`` so many of them, from the one that follows the stock number ``after``.
         """
-        newest = select(func.max(FittingRow.id)).group_by(FittingRow.key)
-        query = select(FittingRow).where(FittingRow.id.in_(newest), FittingRow.words != "")
+        query = select(FittingRow).where(_newest_kept())
         for word in stock_key(text).split():
             query = query.where(FittingRow.words.contains(word, autoescape=True))
         if after is not None:
@@ -107,9 +109,43 @@ class Fittings(Part):
         if not numbers:
             return AssemblySpec.read(data)
         fittings = self.fittings_named(numbers)
+        if strange := [number for number in numbers if stock_key(number) not in fittings]:
+            raise SpecError(self._not_kept(data, strange))
         spec = AssemblySpec.read(filled(data, fittings))
         refuse_others(spec, fittings)
         return with_ratings(spec, fittings)
+
+    def _not_kept(self, data: Any, numbers: Sequence[str]) -> list[Problem]:
+        """Stock numbers of a spec's JSON that are not kept, each with the nearest three that are."""
+        ends = [
+            (name, data[name].get("fitting"))
+            for name in ("end_a", "end_b")
+            if isinstance(data.get(name), dict)
+        ]
+        with self.reading() as session:
+            keys = tuple(
+                session.scalars(select(FittingRow.key).where(_newest_kept()).order_by(FittingRow.key))
+            )
+        found = []
+        for name, number in ends:
+            if number in numbers:
+                near = nearest(stock_key(number), keys)
+                said = Message("stock-not-kept-nearest", number=number, nearest=near)
+                wrong = said if near else Message("stock-not-kept", number=number)
+                found.append(Problem(f"{name}.fitting", number, wrong))
+        return found
+
+
+def _newest_kept() -> ColumnElement[bool]:
+    """A condition on rows: the newest of its stock number, and not taken out of the list."""
+    newest = select(func.max(FittingRow.id)).group_by(FittingRow.key)
+    return and_(FittingRow.id.in_(newest), FittingRow.words != "")
+
+
+@lru_cache(maxsize=256)
+def nearest(key: str, keys: tuple[str, ...]) -> tuple[str, ...]:
+    """At most three of the keys whose spelling is nearest; none where all are far."""
+    return tuple(difflib.get_close_matches(key, keys, n=3, cutoff=0.5))
 
 
 def refuse_other_fittings(session: Session, rows: Sequence[Registration]) -> None:

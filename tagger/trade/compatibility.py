@@ -84,7 +84,8 @@ def _hose_problems(spec: AssemblySpec, tables: Tables) -> list[Problem]:
             return _no_hydraulic_hose(spec, other[0])
         if spec.working_pressure is not None or hose.rating is not None or tables.pressures_of(hose):
             return []
-        standards, alike = tuple(tables.standards), layline.nearest(hose.standard, tables)
+        standards = tuple(tables.standards)
+        alike = layline.without_class(hose.standard, tables) or layline.nearest(hose.standard, tables)
         unknown = Message("trade-not-a-standard", standard=hose.standard, standards=standards)
         if alike:
             unknown = Message("trade-not-a-standard-nearest", standard=hose.standard, nearest=alike)

@@ -40,6 +40,7 @@ _WORD = re.compile(r"[A-Z0-9]+(?:\.\d+)?")
 _FULL = re.compile(r"sae|100r|iso|en|\d{3}")
 _TYPED = re.compile(r"((?:sae)?(?:j517)?(?:sae)?(?:100)?r\d+)(at|bt|a|b|s)")
 _TYPES_18752 = "AS|AC|BS|BC|CS|CC|DC"
+_TYPE_LAST = re.compile(rf"(?<=18752)(?:{_TYPES_18752})$", re.IGNORECASE)
 
 
 @dataclass(frozen=True)
@@ -166,6 +167,13 @@ def nearest(text: str, tables: Tables) -> tuple[str, ...]:
             found[standard] = max(found.get(standard, 0.0), matcher.ratio())
     best = sorted((s for s in found if found[s] >= ALIKE), key=lambda s: -found[s])
     return tuple(best[:NEAREST])
+
+
+def without_class(text: str, tables: Tables) -> tuple[str, ...]:
+    """The standards whose names begin with what was written, where those are many: "ISO 18752 CS" lacks its class."""
+    written = _TYPE_LAST.sub("", compact_name(text))
+    found = tuple(name for name in tables.standards if compact_name(name).startswith(written))
+    return found if len(written) > 4 and len(found) > NEAREST else ()
 
 
 def _standard_for(line: LayLine, dash: int, tables: Tables) -> str:

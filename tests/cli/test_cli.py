@@ -204,8 +204,15 @@ def test_a_list_is_registered_and_printed_whole(tagger: Shell, tmp_path: Path) -
     answer = tagger.json("run", SERVICE_RUN, "--template", "hang_tag", "--out", "run.pdf")
     assert len(set(answer["numbers"])) == 11
     assert len(pypdfium2.PdfDocument(tmp_path / "run.pdf")) == 11
-    again = tagger.json("run", SERVICE_RUN, "--template", "hang_tag", "--out", "run2.pdf")
+    german = (
+        SERVICE_RUN.read_text(encoding="utf-8")
+        .replace("length_mm", "Länge (cm)")
+        .replace("quantity", "Stück")
+    )
+    (tmp_path / "german.csv").write_text(german, encoding="utf-8")
+    again = tagger.json("run", "german.csv", "--template", "hang_tag", "--out", "run2.pdf")
     assert not set(again["numbers"]) & set(answer["numbers"])
+    assert tagger.json("show", again["numbers"][0])["spec"]["length_mm"] == 6400
 
 
 def test_a_list_with_one_bad_row_registers_nothing(tagger: Shell, tmp_path: Path) -> None:

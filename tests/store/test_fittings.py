@@ -143,3 +143,15 @@ def test_a_rating_entered_for_the_end_makes_it_no_other_fitting(store: Store) ->
         }
     )
     assert read.end_a.rating is not None and read.end_a.rating.value_bar == 90
+
+
+def test_an_unknown_stock_number_is_told_with_the_nearest_three(store: Store) -> None:
+    numbers = ("TW-1204", "TW-1205", "TW-1206", "TW-1207", "QX 9")
+    store.keep_fittings([ROW.model_copy(update={"stock_number": number}) for number in numbers])
+    store.drop_fitting("TW-1207")
+    with pytest.raises(SpecError) as caught:
+        store.read_spec({**spec().as_dict(), "end_a": {"fitting": "tw-12O4"}})
+    [problem] = caught.value.problems
+    assert (problem.field, problem.value) == ("end_a.fitting", "tw-12O4")
+    assert all(number in problem.mend for number in numbers[:3]), problem.mend
+    assert "TW-1207" not in problem.mend and "QX" not in problem.mend

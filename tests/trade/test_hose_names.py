@@ -22,7 +22,7 @@ GIVEN = {"value_bar": 20.0, "source": "hose data sheet"}
         ("EN ISO 1436 2SN", "EN 853 2SN"), ("ISO 11237 2SC", "EN 857 2SC"), ("EN ISO 3862 4SH", "EN 856 4SH"),
         ("EN ISO 4079 3TE", "EN 854 3TE"), ("ISO 4079 R6", "SAE 100R6"), ("ISO 3949 R8", "SAE 100R8"),
         ("EN ISO 3949 R18", "SAE 100R18"), ("SAE 100R14B", "SAE 100R14"), ("ISO 18752 420 DC", "ISO 18752 420"),
-        ("ISO 18752 35-CS", "ISO 18752 35"), ("EN 857 R17", "SAE 100R17"),
+        ("ISO 18752 35-CS", "ISO 18752 35"), ("ISO 18752 CS 350", "ISO 18752 350"), ("iso 18752-dc-70", "ISO 18752 70"), ("EN 857 R17", "SAE 100R17"),
     ],
 )  # fmt: skip
 def test_a_name_is_that_of_the_hose_it_equals(name: str, standard: str) -> None:
@@ -48,6 +48,14 @@ def refused(standard: str, **more: Any) -> list[str]:
     with pytest.raises(TaggerError) as error:
         assess(spec(standard, **more))
     return [problem.message.id for problem in error.value.problems]
+
+
+def test_a_name_without_its_class_is_told_every_class_there_is() -> None:
+    for name in ("ISO 18752 CS", "ISO 18752"):
+        with pytest.raises(TaggerError) as error:
+            assess(spec(name))
+        [problem] = error.value.problems
+        assert all(f"ISO 18752 {bar}" in problem.mend for bar in (35, 70, 210, 350, 560)), problem.mend
 
 
 @pytest.mark.parametrize(

@@ -2,49 +2,37 @@
 
 from __future__ import annotations
 
+import csv
 import re
+import unicodedata
 from collections.abc import Sequence
+from functools import cache
+from pathlib import Path
 from typing import Final
 
 from tagger import lists
+from tagger.errors import Problem, SpecError
+from tagger.messages import Message
 
-_ALSO: dict[str, tuple[str, ...]] = {
-    "hose.standard": ("hose", "hose type", "standard", "hose standard"),
-    "hose.dash": ("dash", "hose size", "hose dash", "size"),
-    "hose.part": ("hose part", "hose part number", "part number"),
-    "hose.lot": ("hose lot", "reel lot", "reel", "batch"),
-    "end_a.connection": ("end a", "fitting a", "connection a", "end 1", "fitting 1"),
-    "end_b.connection": ("end b", "fitting b", "connection b", "end 2", "fitting 2"),
-    "end_a.dash": ("dash a", "size a"),
-    "end_b.dash": ("dash b", "size b"),
-    "end_a.form": ("form a", "gender a"),
-    "end_b.form": ("form b", "gender b"),
-    "end_a.shape": ("shape a",),
-    "end_b.shape": ("shape b",),
-    "end_a.drop_mm": ("drop a",),
-    "end_b.drop_mm": ("drop b",),
-    "length_mm": ("length", "overall length", "total length", "oal"),
-    "max_temperature_c": ("temperature", "max temperature", "maximum temperature"),
-    "clocking_deg": ("clocking", "angle", "orientation"),
-    "quantity": ("qty", "count", "pcs", "pieces", "number of"),
-    "customer": ("client",),
-    "machine": ("equipment", "unit"),
-    "position": ("location", "place"),
-    "note": ("remark", "remarks", "comment"),
-}
-"""Headings that customers write, as far as they are plain."""
+_HEADINGS: Final = Path(__file__).with_name("list_headings.csv")
+"""Headings that customers write in four languages, as far as they are plain."""
 
 _UNITS: Final[dict[str, dict[str, str]]] = {
     "_mm": {
         **{name: name for name in ("mm", "cm", "m", "in", "inch", "inches", "ft")},
         **{"millimetres": "mm", "millimeters": "mm", "metres": "m", "meters": "m", "feet": "ft", '"': "in", "″": "in"},
+        **{"millimeter": "mm", "meter": "m", "zoll": "in", "millimètres": "mm", "mètres": "m", "pouce": "in"},
+        **{"pouces": "in", "milímetros": "mm", "metros": "m", "pulgada": "in", "pulgadas": "in", "pulg": "in"},
     },
     "_bar": {name: name for name in ("bar", "psi", "mpa", "kpa")},
     "_c": {**dict.fromkeys(("c", "°c"), "C"), **dict.fromkeys(("f", "°f"), "F")},
 }  # fmt: skip
 """By the end of our column's name: the units a heading may name, as ``units.py`` reads them."""
 
-_CUT = re.compile(r"\bcut(ting)?\b|\bcoupe\b|\bcorte\b|zuschnitt|schnittl", re.IGNORECASE)
+_CUT = re.compile(
+    r"\bcut(ting)?\b|\bcoupe[rs]?\b|\bdébit|\bcort(e|ar)\b|zuschn|schnittl|ablängl", re.IGNORECASE
+)
+_BEFORE_A_UNIT = re.compile(r"\s+(in|en)\s*$", re.IGNORECASE)  # "Länge in mm", "Longueur en mm"
 _IN_BRACKETS = re.compile(r"[(\[]\s*([^)\]]+?)\s*[)\]]\s*$")
 _LAST_WORD = re.compile(r"[\s,/_-]+([^\s,/_-]+?)\.?\s*$")
 _BARE_FIGURE = re.compile(r"\s*[-+]?(\d+([.,]\d*)?|[.,]\d+|(\d+(\s+|-))?\d+\s*/\s*\d+)\s*")
@@ -55,15 +43,41 @@ def guess(heading: Sequence[object]) -> list[str]:
 
     >>> guess(["Length (in)", "Cut length mm", "Qty"])
     ['length_mm', '', 'quantity']
+    >>> guess(["Länge (mm)", "Longueur totale en mm", "Cantidad"])
+    ['length_mm', '', 'quantity']
     """
-    names = {_bare(column): column for column in lists.columns()}
-    names |= {_bare(other): column for column, others in _ALSO.items() for other in others}
+    names = _names()
     found: list[str] = []
     for cell in heading:
         text = str(cell or "")
         ours = names.get(_bare(text), "") or _with_its_unit(text, names)
         found.append("" if ours in found or (ours == "length_mm" and is_cut_length(text)) else ours)
     return found
+
+
+def in_ours(table: Sequence[Sequence[object]]) -> list[list[object]]:
+    """A list's cells under our headings, each figure with the unit that its own heading names.
+
+    A heading that is none of ours stays as it is, to be told. Raises SpecError for a cut length where no
+    overall length is given.
+    """
+    if not table:
+        return []
+    matched = guess(table[0])
+    if "length_mm" not in matched:
+        cut = [(n, str(theirs)) for n, theirs in enumerate(table[0], 1) if is_cut_length(theirs)]
+        if cut:
+            raise SpecError(
+                Problem(f"column {place}", name, Message("lists-cut-length", heading=name))
+                for place, name in cut
+            )
+    units = [unit_of(theirs, ours) for theirs, ours in zip(table[0], matched, strict=True)]
+    heading: list[object] = [ours or theirs for theirs, ours in zip(table[0], matched, strict=True)]
+    rows = [
+        [with_unit(cell, units[place]) if place < len(units) else cell for place, cell in enumerate(cells)]
+        for cells in table[1:]
+    ]
+    return [heading, *rows]
 
 
 def is_cut_length(heading: object) -> bool:
@@ -104,7 +118,7 @@ def _with_its_unit(heading: str, names: dict[str, str]) -> str:
     """Our column for a heading that ends in a unit: it is the heading's name without it."""
     for pattern in (_IN_BRACKETS, _LAST_WORD):
         if match := pattern.search(heading):
-            ours = names.get(_bare(re.sub(r"\s+in\s*$", "", heading[: match.start()])), "")
+            ours = names.get(_bare(_BEFORE_A_UNIT.sub("", heading[: match.start()])), "")
             if ours and match[1].lower() in _units_of(ours):
                 return ours
     return ""
@@ -114,5 +128,16 @@ def _units_of(column: str) -> dict[str, str]:
     return next((units for end, units in _UNITS.items() if column.endswith(end)), {})
 
 
+@cache
+def _names() -> dict[str, str]:
+    """Our column by the bare spelling of each heading for it."""
+    found = {_bare(column): column for column in lists.columns()}
+    with _HEADINGS.open(encoding="utf-8", newline="") as file:
+        found |= {_bare(row["heading"]): row["column"] for row in csv.DictReader(file)}
+    return found
+
+
 def _bare(text: str) -> str:
-    return re.sub(r"[^a-z0-9.]", "", text.lower().replace("_", "").replace(" ", ""))
+    """Letters, digits and dots alone, without accents."""
+    plain = unicodedata.normalize("NFKD", text.replace("ß", "ss"))
+    return re.sub(r"[^a-z0-9.]", "", plain.lower())
