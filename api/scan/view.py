@@ -48,6 +48,7 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
     radius = assessed.bend_radius_mm if assessed else None
     advice = (own.end_a, own.end_b) if own else None
     guide = None if tag.withdrawn or tag.void or tag.held else fit.guide(content, radius, advice, reader)
+    why = doubts(tag, t) if guide else []
     return {
         "number": tag_number.format(tag.number),
         "withdrawn": _withdrawn(tag, t),
@@ -72,8 +73,23 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         "shop_phone": shop.phone,
         "order_lines": order_lines,
         "mailto": _mailto(tag, order_lines, t, shop),
+        "doubted": bool(why),
+        "doubts": why,
         "fit": guide,
     }
+
+
+def doubts(tag: Tag, t: Translator) -> list[str]:
+    """Why this hose assembly is not to be installed yet; the guide then opens only by a deliberate act.
+
+    A pressure that is known in part ("at most 190 bar") is no such reason.
+    """
+    content = tag.content
+    found = [t("scan-fit-doubt-differ")] if tag.digits_state == "differ" else []
+    found += [t(line) for line in rated.dangers(content)]
+    if content.working_pressure_bar is None and content.at_most_bar is None:
+        found.append(t("scan-pressure-not_known"))
+    return found
 
 
 def spec_only(spec: AssemblySpec, assessed: Assessment, reader: Reader) -> View:

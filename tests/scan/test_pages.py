@@ -541,3 +541,32 @@ def test_a_void_record_says_do_not_fit_and_has_no_fitting_guide(client: TestClie
     assert "Smith" not in page and 'id="step-1"' not in client.get(path(made)).text
     assert client.get(path(made), headers={"accept": "application/json"}).json()["void"] is True
     assert "VOID" not in text(client.get(path(other)).text)
+
+
+GATE = '<details class="gate">'
+
+
+def test_a_hose_that_must_not_be_installed_yet_has_its_guide_behind_a_deliberate_act_that_says_why(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    """Digits that differ, a fluid the hose is not for, a pressure wholly unknown."""
+    other = register(store, length_mm=900.0)
+    water = SPEC | {"fluid": "phosphate_ester", "max_temperature_c": None}
+    [wrong] = store.register(AssemblySpec.read(water), assess(AssemblySpec.read(water)), reason="test stand")
+    unknown = payload.encode(TagContent(spec=AssemblySpec.read(SPEC)))
+    for address, why in (
+        (f"/T/{assembly.number}/{other.digits}", "The tag says something else than the shop's record"),
+        (path(wrong), "only with the hose manufacturer's approval"),
+        (f"/T/{OTHER_SHOP}/{unknown}", "The working pressure of this assembly is not known"),
+    ):
+        page = client.get(address).text
+        before, behind = page[page.index('id="fit"') :].split(GATE)
+        assert "Do not install this hose assembly yet" in before and why in text(before), address
+        assert "#step-1" not in before and 'id="step-1"' in behind, address
+
+
+def test_a_pressure_known_in_part_is_no_reason_to_hide_the_guide(client: TestClient, store: Store) -> None:
+    made = register(store, **PARTLY_RATED)
+    for address in (path(made), f"/T/{OTHER_SHOP}/{made.digits}", path(register(store))):
+        page = client.get(address).text
+        assert GATE not in page and 'href="#step-1"' in page

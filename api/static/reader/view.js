@@ -17,6 +17,7 @@ export function view(tag, kit, today) {
   const { content, number, digits } = tag, { spec } = content;
   const bend = bendOf(spec.hose, tables);
   const lines = orderLines(tag, content, kit);
+  const why = barred(tag) ? [] : doubts(content, t);
   return {
     number: format(number),
     withdrawn: tag.withdrawn || null,
@@ -47,8 +48,19 @@ export function view(tag, kit, today) {
     shop_name: tag.name, shop_phone: tag.phone,
     order_lines: lines,
     mailto: mailto(tag, lines, t),
-    fit: tag.withdrawn || tag.isVoid || tag.isHeld ? null : guide(content, bend ? bend[0] : null, kit),
+    doubted: why.length > 0, doubts: why,
+    fit: barred(tag) ? null : guide(content, bend ? bend[0] : null, kit),
   };
+}
+
+// Of what must not be installed at all there is no guide.
+const barred = (tag) => Boolean(tag.withdrawn || tag.isVoid || tag.isHeld);
+
+// Why this hose assembly is not to be installed yet: the guide then opens only by a deliberate act.
+// A pressure that is known in part is no such reason.
+function doubts(content, t) {
+  const unknown = content.working_pressure_bar === null && content.at_most_bar === null;
+  return [...rated.dangers(content).map((line) => t(line)), ...(unknown ? [t("scan-pressure-not_known")] : [])];
 }
 
 // A figure alone, as a message.

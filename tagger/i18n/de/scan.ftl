@@ -202,6 +202,9 @@ scan-link = Link
 
 scan-fit = Einbauen
 scan-fit-first = Zuerst gilt die Betriebsanleitung der Maschine, dann gelten die Angaben des Armaturenherstellers und örtliche Vorschriften. Fangen Sie nur an, wenn Sie für Arbeiten an Hydraulikanlagen ausgebildet sind.
+scan-fit-doubt-title = Diese Schlauchleitung noch nicht einbauen
+scan-fit-doubt-differ = Das Schild sagt etwas anderes als der Datensatz der Werkstatt. Fragen Sie die Werkstatt, was richtig ist.
+scan-fit-anyway = Anleitung trotzdem zeigen
 scan-fit-start = Anfangen
 scan-fit-step = Schritt { $n } von { $total }
 scan-fit-back = Zurück

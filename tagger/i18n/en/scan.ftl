@@ -202,6 +202,9 @@ scan-link = Link
 
 scan-fit = Install
 scan-fit-first = Follow the machine manual first, then the fitting manufacturer's data and local regulations. Do not start unless you are trained to work on hydraulic systems.
+scan-fit-doubt-title = Do not install this hose assembly yet
+scan-fit-doubt-differ = The tag says something else than the shop's record. Ask the shop which is correct.
+scan-fit-anyway = Show the guide all the same
 scan-fit-start = Start
 scan-fit-step = Step { $n } of { $total }
 scan-fit-back = Back

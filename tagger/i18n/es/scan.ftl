@@ -202,6 +202,9 @@ scan-link = Enlace
 
 scan-fit = Montarlo
 scan-fit-first = Siga primero el manual de la máquina; después, los datos del fabricante del racor y la normativa local. No empiece si no tiene formación para trabajar en sistemas hidráulicos.
+scan-fit-doubt-title = No monte todavía este latiguillo
+scan-fit-doubt-differ = La etiqueta indica algo distinto del registro del taller. Pregunte al taller cuál es el correcto.
+scan-fit-anyway = Mostrar la guía de todos modos
 scan-fit-start = Empezar
 scan-fit-step = Paso { $n } de { $total }
 scan-fit-back = Atrás

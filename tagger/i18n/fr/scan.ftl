@@ -202,6 +202,9 @@ scan-link = Lien
 
 scan-fit = Monter
 scan-fit-first = Suivez d'abord le manuel de la machine, puis les données du fabricant d'embouts et la réglementation locale. Ne commencez pas si vous n'êtes pas formé au travail sur des circuits hydrauliques.
+scan-fit-doubt-title = Ne montez pas encore ce flexible
+scan-fit-doubt-differ = L'étiquette indique autre chose que le dossier de l'atelier. Demandez à l'atelier lequel est juste.
+scan-fit-anyway = Afficher le guide malgré tout
 scan-fit-start = Commencer
 scan-fit-step = Étape { $n } sur { $total }
 scan-fit-back = Retour
