@@ -7,7 +7,7 @@ from collections.abc import Callable
 from functools import cache
 from typing import Any, Final
 
-from api.scan import dims, fill, fit, scripts
+from api.scan import dims, fill, fit, picture, scripts
 from tagger.code import payload
 from tagger.connection import tube_hoses
 from tagger.i18n.catalogue import source
@@ -39,6 +39,7 @@ def shared_tables(tables: Tables) -> dict[str, Any]:
         "mating": {
             key: [m.thread, m.across_mm, sources.place(m.source)] for key, m in dims.all_of(tables).items()
         },
+        "seals": picture.seals(tables),
         "fit": rules,
         "storage": {
             "life": [life.value, sources.place(life.source)],

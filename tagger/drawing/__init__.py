@@ -3,11 +3,9 @@
 Nothing here knows a page or a printer; ``tagger.printing`` draws the same values as PDF and as dots.
 """
 
-from tagger.drawing.pictures import (
-    clocking_picture,
-    ends_picture,
-    nut_picture,
-)
+from tagger.drawing.clocking import clocking_picture
+from tagger.drawing.ends import end_picture, ends_picture
+from tagger.drawing.nut import nut_picture
 from tagger.drawing.primitives import (
     Circle,
     Drawing,
@@ -29,6 +27,7 @@ __all__ = [
     "Shape",
     "Text",
     "clocking_picture",
+    "end_picture",
     "ends_picture",
     "moved",
     "nut_picture",

@@ -1,10 +1,13 @@
 """Pictures of the assembly: angles are true, conventions hold, SVG is well formed."""
 
 import math
+import re
 from xml.etree import ElementTree
 
 import pytest
 
+from api.scan import picture
+from api.scan.visitor import Reader
 from tagger.drawing import (
     Circle,
     Drawing,
@@ -13,11 +16,14 @@ from tagger.drawing import (
     Shape,
     Text,
     clocking_picture,
+    end_picture,
     ends_picture,
     nut_picture,
     svg,
 )
+from tagger.printing import raster
 from tagger.spec import AssemblySpec
+from tagger.trade.tables import tables
 from tests.printing.conftest import LONGEST, STRAIGHT, TWO_ELBOWS
 
 
@@ -99,14 +105,14 @@ def points(item):
 @pytest.mark.parametrize(("clocking", "where"), [(0, "down"), (180, "up")])
 def test_elbow_b_points_where_the_clocking_says(clocking, where):
     spec = AssemblySpec.read({**TWO_ELBOWS, "clocking_deg": clocking})
-    drawing = ends_picture(spec, 60, 16)
+    drawing = ends_picture(spec, 47, 16)
     hose = max(
         item.y1
         for item in drawing.items
         if isinstance(item, Line) and item.x2 - item.x1 > 10 and item.width == 0.3
     )
     right = [
-        y for item in drawing.items if isinstance(item, Shape) for x, y in item.points if x > 56 and y < 14
+        y for item in drawing.items if isinstance(item, Shape) for x, y in item.points if x > 43 and y < 14
     ]
     assert (max(right) > hose + 2) is (where == "down")
     assert (min(right) < hose - 4) is (where == "up")
@@ -118,8 +124,8 @@ def test_the_length_arrow_ends_where_the_basis_says():
     faces = ends_picture(AssemblySpec.read(straight), 60, 16)
     assert arrow(faces)[0] < 1
     assert arrow(faces)[1] > 59
-    centre = ends_picture(AssemblySpec.read({**TWO_ELBOWS, "clocking_deg": 0}), 60, 16)
-    assert 55 < arrow(centre)[1] < 59
+    centre = ends_picture(AssemblySpec.read({**TWO_ELBOWS, "clocking_deg": 0}), 47, 16)
+    assert 42 < arrow(centre)[1] < 46
 
 
 def arrow(drawing):
@@ -160,3 +166,84 @@ def test_a_symbol_in_svg_is_one_path_of_its_dark_modules():
     runs = re.findall(r"M(\d+) (\d+)h(\d+)v1", path.attrib["d"])
     assert sum(int(length) for _, _, length in runs) == symbol.modules.sum()
     assert all(symbol.modules[int(y), int(x) : int(x) + int(length)].all() for x, y, length in runs)
+
+
+def elbows(shape: str, clocking: int) -> AssemblySpec:
+    return AssemblySpec.read(
+        {**TWO_ELBOWS, "end_b": {**TWO_ELBOWS["end_b"], "shape": shape}, "clocking_deg": clocking}
+    )
+
+
+def dots(drawing: Drawing) -> bytes:
+    return raster.draw(drawing, 203).tobytes()
+
+
+def on_the_page(spec: AssemblySpec) -> str:
+    """The picture on the public page without its title, which tells the angle in words."""
+    return re.sub("<title>.*?</title>", "", picture.assembly(spec, Reader("en", tables())))
+
+
+def test_no_two_clockings_or_bends_are_drawn_alike_on_tag_bench_and_page() -> None:
+    """The side view alone tells all sixteen apart: the views along the hose beside it are cut off."""
+    specs = [elbows(shape, clocking) for shape in ("elbow_45", "elbow_90") for clocking in range(0, 360, 45)]
+    side_views = [ends_picture(spec, 40, 16) for spec in specs]  # too narrow for the view along the hose
+    blocks = [end_picture(spec, "b", 13, 11) for spec in specs]
+    for drawings in (side_views, blocks):
+        assert len({dots(each) for each in drawings}) == len(specs)
+    assert len({on_the_page(spec) for spec in specs}) == len(specs)
+    assert len({dots(clocking_picture(c)) for c in range(0, 360, 45)}) == 8
+
+
+@pytest.mark.parametrize("clocking", [90, 270])
+def test_a_45_degree_elbow_at_a_right_angle_to_the_view_does_not_look_straight(clocking: int) -> None:
+    """Its mouth is seen, or its back; and the bend says towards the viewer or away."""
+    items = ends_picture(elbows("elbow_45", clocking), 60, 16).items
+    bends = [item for item in items if isinstance(item, Circle) and item.y < 9 and 40 > item.x > 25]
+    mouths = [item for item in items if isinstance(item, Shape) and len(item.points) == 20]
+    assert len(bends) == (2 if clocking == 90 else 1)  # a ring with its dot; a ring, with its cross as lines
+    assert [item.fill for item in mouths] == (["white", "black"] if clocking == 90 else ["white", "white"])
+    svg = on_the_page(elbows("elbow_45", clocking))
+    assert ('class="ring"' in svg, 'class="hole"' in svg.partition("round")[0]) == (clocking == 90, True)
+
+
+def cone(connection: str, form: str, **size: object) -> list[tuple[float, float]]:
+    """Corners of the cone of a straight end that points right, from where its thread ends: (along, aside)."""
+    end = {"connection": connection, "form": form, **size}
+    spec = AssemblySpec.read({**STRAIGHT, "end_a": end, "end_b": end})
+    items = end_picture(spec, "b", 20, 10).items
+    found = [i for i in items if isinstance(i, Shape) and len(i.points) == 4 and i.fill != "black"]
+    return [(x, y - 5) for x, y in found[-1].points]
+
+
+@pytest.mark.parametrize(
+    ("connection", "form", "size", "outside", "degrees"),
+    [
+        ("sae_37_flare", "male", {"dash": 12}, True, 37),
+        ("sae_37_flare", "female_swivel", {"dash": 12}, False, 37),
+        ("bspp", "male", {"size": "3/4"}, False, 30),
+        ("bspp", "female_swivel", {"size": "3/4"}, True, 30),
+        ("din24_heavy", "male", {"size": "25", "hose_dash": 12}, False, 12),
+    ],
+)
+def test_a_cone_is_drawn_at_its_own_angle_outside_or_inside(connection, form, size, outside, degrees):
+    """A BSPP male has a 60 degree cone inside (ISO 8434-6), a 37 degree flare a nose outside."""
+    corners = cone(connection, form, **size)
+    mouth, ground = sorted({(round(x, 3), round(abs(y), 3)) for x, y in corners}, reverse=True)
+    assert (ground[1] > mouth[1]) is outside
+    slope = math.degrees(math.atan2(abs(ground[1] - mouth[1]), mouth[0] - ground[0]))
+    assert slope == pytest.approx(degrees, abs=1)
+    spec = AssemblySpec.read({**STRAIGHT, "end_a": {"connection": connection, "form": form, **size}})
+    seen = picture.end(spec, "end_a", Reader("en", tables()))
+    (x1, y1, x2, y2) = map(float, re.findall(r'd="M([\d.]+) -([\d.]+)L([\d.]+) -([\d.]+)', seen)[0])
+    assert math.degrees(math.atan2(abs(y1 - y2), abs(x1 - x2))) == pytest.approx(degrees, abs=1.5)
+
+
+def test_a_swivel_nut_shows_its_bore_and_the_view_along_the_hose_stands_beside() -> None:
+    nut = end_picture(AssemblySpec.read(STRAIGHT), "a", 20, 10).items
+    (bore,) = [i for i in nut if isinstance(i, Shape) and not i.closed and len(i.points) == 4 and i.fill is None
+               and i.points[0][0] == i.points[3][0] and i.points[0][0] == min(x for x, _ in i.points)
+               and abs(i.points[0][1] - i.points[3][1]) > 4]  # fmt: skip
+    assert bore.points[1][0] > bore.points[0][0]
+    wide, narrow = (ends_picture(elbows("elbow_90", 45), width, 16) for width in (60, 40))
+    seen = [[i.text for i in each.items if isinstance(i, Text)].count("B") for each in (wide, narrow)]
+    assert seen == [2, 1]

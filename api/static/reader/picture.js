@@ -4,27 +4,28 @@ import { fill } from "./fill.js";
 import { length } from "./figures.js";
 import * as phrases from "./phrases.js";
 
-const BORE = 1.5875, CARD_PX = 300;
-const MALES = ["male", "male_swivel"], PLUGS = ["coupler_male", "staple_male", "standpipe"], SOCKETS = ["coupler_female", "staple_female"];
+const BORE = 1.5875, CARD_PX = 300, FLAT = 0.05;
+const MALES = ["male", "male_swivel"], NUTS = ["female_swivel", "female_fixed"], PLUGS = ["coupler_male", "staple_male", "standpipe"], SOCKETS = ["coupler_female", "staple_female"];
 const rad = (degrees) => degrees * Math.PI / 180;
+const n3 = (value) => Math.floor(value * 1000 + 0.5) / 1000;
 const n = (value) => Math.floor(value * 100 + 0.5) / 100;
 
 export const mating = (end, tables) => tables.mating[`${end.connection}|${phrases.sizeKey(end)}`];
 
 export function endPicture(spec, which, kit) {
-  const shapes = [spec.end_a, spec.end_b].map((end) => figures(end, spec.hose.dash, FACING, kit.tables));
+  const shapes = [spec.end_a, spec.end_b].map((end) => figures(end, spec.hose.dash, 0, kit));
   const most = (name) => Math.max(...shapes.map((shape) => shape[name]));
   const left = most("shell") * 1.5, top = most("high");
   const shown = spec[which];
   return fill(kit.templates.card, {
     left: n(-left), top: n(-top), width: n(left + most("reach")), height: n(top + most("low")),
-    px: CARD_PX, name: kit.t(phrases.end(shown, kit.tables)), shape: shapeOf(figures(shown, spec.hose.dash, FACING, kit.tables), kit),
+    px: CARD_PX, name: kit.t(phrases.end(shown, kit.tables)), shape: shapeOf(figures(shown, spec.hose.dash, 0, kit), kit),
   });
 }
 
 export function assemblyPicture(spec, kit) {
-  const a = figures(spec.end_a, spec.hose.dash, FACING, kit.tables);
-  const b = figures(spec.end_b, spec.hose.dash, seen(spec), kit.tables);
+  const a = figures(spec.end_a, spec.hose.dash, 0, kit);
+  const b = figures(spec.end_b, spec.hose.dash, spec.clocking_deg ?? 0, kit);
   const hoseR = a.hose_r, hose = Math.max(a.shell, b.shell) * 1.6 + hoseR * 3;
   const aX = a.reach, bX = aX + 2 * hose, width = bX + b.reach, font = width * 0.052;
   const high = Math.max(a.high, b.high) + font * 1.3, low = Math.max(a.low, b.low);
@@ -54,42 +55,67 @@ export function nutPicture(low, high, name, turned, kit) {
 
 function shapeOf(values, kit) { return fill(kit.templates.end, values).trim(); }
 
-const FACING = { flip: 1, endOn: false, near: false };
-
-// How elbow B is seen from the side; near a right angle it is drawn end-on.
-function seen(spec) {
-  if (spec.clocking_deg === null) return FACING;
-  const flip = Math.floor(Math.cos(rad(spec.clocking_deg)) * 1000 + 0.5) / 1000;
-  return { flip, endOn: Math.abs(flip) < 0.4, near: Math.sin(rad(spec.clocking_deg)) > 0 };
+// Where a port points, as parts of one: along the hose, down, and towards the viewer.
+function wayOf(end, turnDeg) {
+  const bend = rad(phrases.angleOf(end)), turn = rad(turnDeg), aside = Math.sin(bend);
+  const [along, down, near] = [Math.cos(bend), aside * Math.cos(turn), aside * Math.sin(turn)].map(n3);
+  return { along, down, near, seen: Math.hypot(along, down) };
 }
 
-function figures(end, hoseDash, { flip, endOn, near }, tables) {
-  const found = mating(end, tables);
+function figures(end, hoseDash, turnDeg, kit) {
+  const { tables } = kit, found = mating(end, tables), seal = sealPaths(end, tables);
   const bore = hoseDash * BORE;
   const across = found ? found[1] : bore * 1.4;
   const hoseD = bore * 1.5, shellD = bore * 1.75, shell = bore * 2.2;
   const degrees = phrases.angleOf(end), angle = rad(degrees), elbow = degrees > 0;
-  const fitting = across * (end.form === "flange_head" ? 0.5 : MALES.includes(end.form) ? 1.1 : 1);
+  const male = MALES.includes(end.form), nut = NUTS.includes(end.form);
+  const fitting = across * seal.long;
   const stem = bore * 0.6, corner = stem + (elbow ? bore * 0.5 : 0);
   const given = end.drop_mm && degrees > 0 && degrees < 180 ? end.drop_mm / Math.sin(angle) : fitting + bore * 0.9;
   const arm = elbow ? Math.min(Math.max(given, fitting + bore * 0.4), 8 * bore + fitting) : fitting;
-  let along = Math.cos(angle);
-  const aside = Math.sin(angle), port = arm - fitting, half = across * 0.7;
-  let reach = corner + Math.max(arm * along, 0) + (elbow ? half * aside : 0);
-  const portX = corner + port * along;
-  let down = (elbow ? arm * aside + half * along : half) * Math.abs(flip);
-  let up = Math.max(shellD / 2, elbow ? bore / 2 : half);
-  if (endOn) [down, up, reach, along] = [half, Math.max(shellD / 2, half), corner + half, 0];
+  const { along, down, near, seen } = wayOf(end, turnDeg);
+  const portX = corner + (arm - fitting) * along, portY = (arm - fitting) * down;
+  const outX = corner + arm * along, outY = arm * down, half = across * 0.7;
+  const level = Math.sqrt(Math.max(0, 1 - down ** 2)), wide = Math.sqrt(Math.max(0, 1 - along ** 2));
+  const [ux, uy] = seen > FLAT ? [along / seen, down / seen] : [1, 0], flat = Math.abs(near);
+  const round = `matrix(${n3(ux * flat)} ${n3(uy * flat)} ${n3(-uy)} ${n3(ux)}`;
+  const part = {
+    port: `${n(portX)} ${n(portY)}`, matrix: `${n3(along)} ${n3(down)} ${n3(-uy)} ${n3(ux)} 0 0`, d: n(across),
+    male, nut, flange: end.form === "flange_head", eye: end.form === "eye",
+    plug: PLUGS.includes(end.form), socket: SOCKETS.includes(end.form),
+    taper: seal.taper, solid: seal.solid, open: seal.open, rings: seal.rings,
+  };
   return {
     hose_long: n(shell * 1.5), hose_r: n(hoseD / 2), hose_d: n(hoseD),
     shell: n(shell), shell_r: n(shellD / 2), shell_d: n(shellD), shell_1: n(shell * 0.3), shell_2: n(shell * 0.65),
-    flip: n(flip), tube: n(bore * 0.9), tube_in: n(Math.max(bore * 0.9 - 1.6, 0.2)), corner: n(corner),
-    port_x: n(portX), port_y: n(port * aside), angle: degrees, d: n(across),
-    male: MALES.includes(end.form), nut: end.form === "female_swivel" || end.form === "female_fixed",
-    swivel: end.form === "female_swivel" || end.form === "male_swivel", flange: end.form === "flange_head",
-    eye: end.form === "eye", plug: PLUGS.includes(end.form), socket: SOCKETS.includes(end.form),
-    face: n(corner + arm * along), reach: n(reach),
-    end_on: endOn, near, round: n(half), round_in: n(half * 0.5), cross_1: n(corner - half * 0.5), cross_2: n(corner + half * 0.5),
-    low: n(Math.max(flip > 0 ? down : up, shellD / 2)), high: n(flip > 0 ? up : Math.max(down, up)),
+    tube: n(bore * 0.9), tube_in: n(Math.max(bore * 0.9 - 1.6, 0.2)), corner: n(corner),
+    port_x: n(portX), port_y: n(portY), part: seen > FLAT ? fill(kit.templates.fitting, part) : "",
+    near: near > FLAT, away: near < -FLAT,
+    mouth: n(across * (nut ? 0.68 : 0.5)), mouth_in: n(across * (nut ? 0.5 : 0.28)),
+    round_out: `${round} ${n(outX)} ${n(outY)})`, round_port: `${round} ${n(portX)} ${n(portY)})`,
+    bend: n(bore * 0.55), dot: n(bore * 0.18), cross: n(bore * 0.38), cross_1: n(corner - bore * 0.38), cross_2: n(corner + bore * 0.38),
+    face: n(outX), reach: n(Math.max(corner, outX) + half * wide),
+    low: n(Math.max(outY, 0, outY < half ? shellD / 2 : 0) + half * level),
+    high: n(Math.max(-outY + half * level, elbow ? 0 : half, shellD / 2)),
   };
+}
+
+// A nose, a funnel and O-rings as SVG paths in the mating part's own measure, and the part's length.
+function sealPaths(end, tables) {
+  const [outside, halfAngle, seat] = tables.seals[`${end.connection}|${end.form}`] ?? [null, null, ""];
+  const male = MALES.includes(end.form), swivel = end.form === "female_swivel", cone = outside !== null;
+  const slope = cone ? Math.tan(rad(halfAngle)) : 1, deep = cone ? 0.2 / slope : 0;
+  let long = end.form === "flange_head" ? 0.5 : male ? 1.1 : 1;
+  let solid = "", open = "", rings = "";
+  if (male && outside) { long += deep; solid = `M1.1 -.44L${n(long)} -.24V.24L1.1 .44z`; }
+  else if (male && cone) open = `M1.1 -.39L${n(1.1 - deep)} -.19V.19L1.1 .39`;
+  else if (male && seat === "face") rings = "M.98 -.36h.12v.1h-.12zM.98 .26h.12v.1h-.12z";
+  else if (male && (seat === "boss" || seat === "flat")) rings = "M.4 -.62h.12v.12h-.12zM.4 .5h.12v.12h-.12z";
+  else if (swivel && outside) {
+    const nose = Math.min(deep, 0.55), thin = n(0.39 - nose * slope);
+    solid = `M.2 -.39L${n(0.2 + nose)} -${thin}V${thin}L.2 .39z`;
+  } else if (swivel && cone) open = `M${n(0.2 + deep)} -.44L.2 -.24V.24L${n(0.2 + deep)} .44`;
+  else if (swivel) solid = "M.2 -.42h.15V.42H.2z";
+  else if (end.form === "female_fixed" && cone) open = `M${n(0.25 + deep)} -.39L.25 -.19V.19L${n(0.25 + deep)} .39`;
+  return { solid, open, rings, taper: seat === "taper", long };
 }
