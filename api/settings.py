@@ -49,6 +49,8 @@ class Settings(ShopSettings):
     mail_from: str = ""
     mail_to: str = ""
 
+    answer_days: Annotated[int, Field(ge=0, le=30)] = 0  # working days to an answer; 0: the pages do not say
+
     # guards
     session_hours: Annotated[int, Field(ge=1, le=720)] = 12
     public_requests_per_minute: Annotated[int, Field(ge=1)] = 120

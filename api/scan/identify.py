@@ -17,6 +17,7 @@ from markupsafe import Markup
 from pydantic import ValidationError
 
 from api.scan import view
+from api.scan.order_form import order_form
 from api.scan.pages import page
 from api.scan.visitor import Reader, reader_of
 from api.web.state import settings_of
@@ -277,7 +278,7 @@ def hose(request: Request) -> Response:
         chosen_covers=request.query_params.getlist("covers"),
         standards=list(reader.tables.standards),
         values=values,
-        order_form=Markup(view.order_form(spec, t, spec_json=json.dumps(spec.as_dict()))) if spec else "",
+        order_form=Markup(order_form(spec, t, spec_json=json.dumps(spec.as_dict()))) if spec else "",
     )
 
 

@@ -8,9 +8,11 @@ from typing import Annotated, Any
 
 from fastapi import APIRouter, Form, Request
 from fastapi.responses import JSONResponse, RedirectResponse, Response
+from markupsafe import Markup
 from pydantic import BaseModel
 
 from api.scan import tag_page
+from api.scan.order_form import order_form
 from api.scan.pages import page, refused, wants
 from api.scan.view import spec_rows
 from api.shared.known_tag import find
@@ -65,8 +67,7 @@ def order(request: Request, form: Annotated[OrderForm, Form()]) -> Response:
     try:
         kept = store_of(request).request_order(**asked(request, form))
     except TaggerError as error:
-        title = translator_of(request)("scan-order-not_sent")
-        return refused(request, error, status=422, typed=form.number, title=title)
+        return _not_sent(request, form, error, as_json)
     if as_json:
         number = kept.number and tag_number.format(kept.number)
         return JSONResponse(
@@ -75,22 +76,51 @@ def order(request: Request, form: Annotated[OrderForm, Form()]) -> Response:
     return RedirectResponse(f"/order/{kept.reference}", status_code=303)
 
 
-def asked(request: Request, form: OrderForm) -> dict[str, Any]:
-    """The form as the store takes it. Raises TaggerError naming the fields that are wrong."""
-    spec: AssemblySpec | None = None
-    number: str | None = None
+def _not_sent(request: Request, form: OrderForm, error: TaggerError, as_json: bool) -> Response:
+    """Why it was refused; the page has the form again with what was typed, where the hose is known."""
+    t = translator_of(request)
+    title = t("scan-order-not_sent")
+    try:
+        number, spec, _ = _wanted(request, form)
+    except TaggerError:
+        return refused(request, error, status=422, typed=form.number, title=title)
+    if as_json:
+        return refused(request, error, status=422, title=title)
+    digits = form.digits.strip()
+    typed = form.model_dump()
+    if number:
+        html = order_form(spec, t, number=number, digits=digits, typed=typed)
+    else:
+        html = order_form(spec, t, spec_json=form.spec, typed=typed)
+    return page(
+        request,
+        "order_again.html",
+        status=422,
+        title=title,
+        problems=error.problems,
+        form=Markup(html),
+        back="/".join(filter(None, ("/T", number, digits))) if number else None,
+    )
+
+
+def _wanted(request: Request, form: OrderForm) -> tuple[str | None, AssemblySpec, bool]:
+    """The tag's number, what is wanted, and whether the shop has a record of it. Raises TaggerError."""
     if form.number.strip():
         found = find(store_of(request), form.number, form.digits.strip() or None, tables_of(request))
-        number = found.number
-        spec = None if found.record else found.content.spec
-    elif form.spec.strip():
+        return found.number, found.content.spec, found.record is not None
+    if form.spec.strip():
         spec = AssemblySpec.read(form.spec)
         assess(spec, tables_of(request))  # refuses parts that cannot go together
-    else:
-        raise NumberError(Problem("number", None, Message("scan-order-nothing")))
+        return None, spec, False
+    raise NumberError(Problem("number", None, Message("scan-order-nothing")))
+
+
+def asked(request: Request, form: OrderForm) -> dict[str, Any]:
+    """The form as the store takes it. Raises TaggerError naming the fields that are wrong."""
+    number, spec, ours = _wanted(request, form)
     return {
         "number": number,
-        "spec": spec,
+        "spec": None if ours else spec,
         "quantity": _quantity(form.quantity),
         "needed_by": _day(form.needed_by, form.asked_on),
         "reference": form.reference.strip() or None,
@@ -156,4 +186,5 @@ def ordered(request: Request, reference: str) -> Response:
         number=kept.number and tag_number.format(kept.number),
         back=f"/T/{kept.number}" if kept.number and store_of(request).known(kept.number) else None,
         shop=tag_page.shop_of(request),
+        answer_days=settings_of(request).answer_days,
     )

@@ -11,7 +11,8 @@ from datetime import date
 from typing import Any
 from urllib.parse import quote
 
-from api.scan import fill, fit, picture
+from api.scan import fit, picture
+from api.scan.order_form import order_form
 from api.scan.visitor import Reader
 from api.shared.known_tag import DAMAGED, Tag
 from tagger import phrases, rated, units
@@ -102,22 +103,6 @@ def spec_only(spec: AssemblySpec, assessed: Assessment, reader: Reader) -> View:
         "partly_rated": _partly_rated(content, t),
         "warnings": _warnings(assessed, t),
     }
-
-
-def order_form(
-    spec: AssemblySpec, t: Translator, *, number: str = "", digits: str = "", spec_json: str = ""
-) -> str:
-    """The order form: for a tag by ``number`` and ``digits``, or for a spec without a tag."""
-    values = {
-        "number_compact": number,
-        "digits": digits,
-        "spec_json": spec_json,
-        "changes": not spec_json,
-        "new_length": t("scan-order-new_length", length=length(spec.length_mm)),
-        "new_end_a": t("scan-order-new_end_a", end=phrases.end(spec.end_a)),
-        "new_end_b": t("scan-order-new_end_b", end=phrases.end(spec.end_b)),
-    }
-    return fill.fill("order", values, t.language)
 
 
 def one_line(content: TagContent) -> Message:

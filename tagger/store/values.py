@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from enum import StrEnum
@@ -242,9 +243,16 @@ class Contact(BaseModel):
         if self.email and ("@" not in self.email or " " in self.email):
             wrong = Message("store-email-not-valid", email=self.email)
             raise _ContactError(Problem("email", self.email, wrong))
+        if self.phone and not _PHONE.fullmatch(self.phone):
+            wrong = Message("store-phone-not-valid", phone=self.phone)
+            raise _ContactError(Problem("phone", self.phone, wrong))
         if not (self.phone or self.email):
             raise _ContactError(Problem("phone", None, Message("store-contact-missing")))
         return self
+
+
+_PHONE = re.compile(r"[+(]*\d[\d\s()./\-]*(?:[,;]?\s*[^\W\d]{1,12}\.?\s*\d{1,6})?")
+"""Digits with the usual marks between them, and perhaps a word and the digits of an extension."""
 
 
 class _ContactError(StoreError, ValueError):

@@ -14,6 +14,7 @@ import socket
 import threading
 import time
 from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -66,17 +67,23 @@ def browser() -> Iterator[Browser]:
 
 @pytest.fixture(scope="module")
 def live(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Live]:
-    folder: Path = tmp_path_factory.mktemp("live")
+    with served(tmp_path_factory.mktemp("live"), "127.0.0.1") as running:
+        yield running
+
+
+@contextmanager
+def served(folder: Path, address: str) -> Iterator[Live]:
+    """The application, with its files in ``folder``, at an address of this machine."""
     with socket.socket() as free:
-        free.bind(("127.0.0.1", 0))
+        free.bind((address, 0))
         port = free.getsockname()[1]
     settings = Settings(
-        database_url=f"sqlite:///{folder}/tags.sqlite3", base_url=f"http://127.0.0.1:{port}", port=port,
+        database_url=f"sqlite:///{folder}/tags.sqlite3", base_url=f"http://{address}:{port}", port=port,
         shop_name="Quarry Road Hose", shop_phone="+44 1632 960 111", shop_email="orders@example.com",
         public_requests_per_minute=100_000,
     )  # fmt: skip
     app = create_app(settings)
-    server = uvicorn.Server(uvicorn.Config(app, host="127.0.0.1", port=port, log_level="warning"))
+    server = uvicorn.Server(uvicorn.Config(app, host=address, port=port, log_level="warning"))
     thread = threading.Thread(target=server.run, daemon=True)
     thread.start()
     for _ in range(200):

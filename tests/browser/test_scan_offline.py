@@ -28,6 +28,8 @@ KEPT = """async () => {
   return kept.flat().filter((url) => url.includes("words-") || url.includes("/shell")).length >= 2;
 }"""
 
+SHELL_OF = "async () => {{ await navigator.serviceWorker.ready; return !!(await caches.match('/scan/shell?lang={lang}')); }}"
+
 
 def unseen() -> str:
     """The link of another shop's hose: no record here, never opened on this phone."""
@@ -99,7 +101,7 @@ def test_a_damaged_or_bare_link_is_refused_with_words_without_a_network(live: Li
 
 def test_the_language_last_seen_is_the_one_without_a_network(live: Live, phone: Page) -> None:
     phone.goto(live.url + path(registered(live)) + "?lang=de")
-    until(phone, "async () => !!(await caches.match('/scan/shell?lang=de'))")
+    until(phone, SHELL_OF.format(lang="de"))
     without_network(phone, live)
     phone.goto(live.url + unseen())
     expect(phone.locator(".plate")).to_contain_text("Betriebsdruck")
@@ -111,7 +113,7 @@ def test_no_word_is_cut_off_without_a_network(live: Live, open_page: OpenPage, l
     """Tabs and captions on a narrow phone hold their words in every language."""
     page = open_page(viewport={"width": 360, "height": 740})
     page.goto(live.url + path(registered(live)) + f"?lang={lang}")
-    until(page, f"async () => !!(await caches.match('/scan/shell?lang={lang}'))")
+    until(page, SHELL_OF.format(lang=lang))
     without_network(page, live)
     page.goto(live.url + unseen())
     expect(page.locator(".plate")).to_contain_text(Translator(lang)("scan-pressure"))

@@ -11,6 +11,7 @@ from html import unescape
 import pytest
 from fastapi.testclient import TestClient
 
+from api.app import create_app
 from api.settings import Settings
 from api.workers.outbox import letter
 from tagger.code import link
@@ -164,3 +165,66 @@ def test_an_order_keeps_the_language_of_the_page_it_came_from(
     data = {"number": assembly.number, "email": "bela@site.example"}
     client.post("/order", data=data, headers={"accept-language": "es"}, follow_redirects=False)
     assert [order.language for order in store.orders()] == ["es"]
+
+
+@pytest.mark.parametrize("phone", ["abc", "call Bob", "@", "ext 5", "12 34 abcdefghijklmnop 5", "+"])
+def test_what_is_no_phone_number_is_refused_by_its_field(
+    client: TestClient, store: Store, assembly: Assembly, phone: str
+) -> None:
+    data = {"number": assembly.number, "phone": phone}
+    answer = client.post("/order", data=data, headers={"accept": "application/json"})
+    assert answer.status_code == 422
+    assert answer.json()["problems"][0]["text"].startswith(f"Phone: {phone} is not a phone number.")
+    assert store.orders() == []
+
+
+@pytest.mark.parametrize(
+    "phone", ["+44 1632 960 111", "(01) 632/960-111", "555-0100 ext. 12", "01632 960111, poste 4"]
+)
+def test_a_phone_number_may_be_written_as_people_write_it(
+    client: TestClient, store: Store, assembly: Assembly, phone: str
+) -> None:
+    client.post("/order", data={"number": assembly.number, "phone": phone})
+    assert [order.contact.phone for order in store.orders()] == [phone]
+
+
+def test_without_scripts_a_refused_order_keeps_what_was_typed_and_the_way_back(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    typed = {
+        "quantity": "7", "needed_by": "2031-02-03", "reference": 'WO "77"', "name": "Bela", "phone": "abc",
+        "company": "Pit & Sons", "change_length": "1300 mm", "change_other": "blue\nsleeve",
+    }  # fmt: skip
+    answer = client.post("/order", data={"number": assembly.number, "digits": assembly.digits, **typed})
+    assert answer.status_code == 422
+    assert "<h1>Order not sent</h1>" in answer.text
+    assert f'href="{path(assembly)}"' in answer.text
+    form = re.search(r"<form method=\"post\" action=\"/order\".*?</form>", answer.text, re.DOTALL)
+    assert form
+    for name, value in typed.items():
+        field = re.search(
+            rf'name="{name}"[^>]*?value="([^"]*)"|name="{name}"[^>]*>([^<]*)</textarea>', form[0]
+        )
+        assert field and unescape(field[1] or field[2]) == value, name
+    fields = dict(re.findall(r'type="hidden" name="(\w+)" value="([^"]*)"', form[0]))
+    mended = {**{k: unescape(v) for k, v in fields.items()}, **typed, "phone": "+44 1632 960 111"}
+    assert client.post("/order", data=mended).status_code == 200
+    assert [order.quantity for order in store.orders()] == [7]
+
+
+def test_the_confirmation_says_what_was_ordered_by_when_the_shop_answers_and_the_number_to_quote(
+    store: Store, assembly: Assembly
+) -> None:
+    settings = Settings(base_url="https://tags.example.com", answer_days=2, shop_phone="+44 1632 960 111")
+    client = TestClient(create_app(settings, store=store), base_url="https://tags.example.com")
+    answer = client.post(
+        "/order", data={"number": assembly.number, "phone": "+44 1632 960 222", "quantity": "3"}
+    )
+    said = text(answer.text)
+    assert "We have received your order request" in said
+    assert "has arrived" not in said
+    assert store.orders()[0].reference in said
+    assert "What you ordered Quantity 3" in said
+    assert "SAE 100R2 -12" in said
+    assert "The shop answers within 2 working days." in said
+    assert 'href="tel:+44 1632 960 111"' in answer.text

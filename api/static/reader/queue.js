@@ -4,6 +4,7 @@
 
 globalThis.orderQueue = (() => {
   const TABLE = "orders";
+  const PATIENCE = 20000; // ms after which a line that stands still counts as no line
 
   function database() {
     return new Promise((done, failed) => {
@@ -28,21 +29,29 @@ globalThis.orderQueue = (() => {
     }
   }
 
-  const keep = (order, outcome) => work("readwrite", (table) => table.put({ key: order.key, order, outcome }));
-  const drop = (order) => work("readwrite", (table) => table.delete(order.key));
-  const waiting = () => work("readonly", (table) => table.getAll());
+  // Whether the phone could keep it: some browsers keep nothing in a private window.
+  const keep = (order, outcome) => work("readwrite", (table) => table.put({ key: order.key, order, outcome })).then(() => true, () => false);
+  const drop = (order) => work("readwrite", (table) => table.delete(order.key)).catch(() => {});
+  const waiting = () => work("readonly", (table) => table.getAll()).catch(() => []);
+
+  // Random; crypto.randomUUID is there on secure pages alone, this everywhere.
+  const makeKey = () => Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, "0")).join("");
 
   // {reference} when the shop has it, {refused: words} when it will not take it, {} when it waits.
   async function send(order) {
+    const patience = new AbortController();
+    const timer = setTimeout(() => patience.abort(), PATIENCE);
     try {
       const headers = { Accept: "application/json" };
-      const answer = await fetch("/order", { method: "POST", headers, body: new URLSearchParams(order) });
+      const answer = await fetch("/order", { method: "POST", headers, body: new URLSearchParams(order), signal: patience.signal });
       if (answer.ok) return { reference: (await answer.json()).reference };
       if (answer.status !== 422 && answer.status !== 404) return {};
       const { problems } = await answer.json();
       return { refused: problems.map((problem) => problem.text).join(" ") };
     } catch {
       return {};
+    } finally {
+      clearTimeout(timer);
     }
   }
 
@@ -57,5 +66,5 @@ globalThis.orderQueue = (() => {
     return all;
   }
 
-  return { keep, drop, waiting, send, sendAll };
+  return { keep, drop, waiting, makeKey, send, sendAll };
 })();

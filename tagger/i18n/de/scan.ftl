@@ -234,16 +234,29 @@ scan-order-new_end_a = Neues Ende A (Schild: { $end })
 scan-order-new_end_b = Neues Ende B (Schild: { $end })
 scan-order-other = Sonstige Änderungen
 scan-order-send = Bestellung senden
+scan-order-sending = Bestellanfrage wird gesendet ...
+scan-order-not_kept = Nicht gesendet: keine Verbindung, und dieses Telefon kann die Bestellanfrage nicht speichern. Versuchen Sie es noch einmal oder rufen Sie die Werkstatt an.
+scan-order-already = Sie haben diese Schlauchleitung von diesem Telefon aus schon bestellt. Bestellnummer:
+scan-order-once_more = Noch einmal bestellen
+scan-order-corrected = Es wurde noch nichts gesendet. Ihre Eingaben stehen weiterhin im Formular unten.
 scan-order-checked = Die Werkstatt prüft jede Bestellung und meldet sich, bevor sie fertigt.
 scan-order-waiting = Kein Netz. Ihre Bestellung ist auf diesem Telefon gespeichert und wird automatisch gesendet. Senden Sie sie nicht noch einmal.
 scan-order-not_sent = Bestellung nicht gesendet
 scan-order-not_found = Bestellung nicht gefunden
 scan-outbox-sent = Ihre Bestellung wurde gesendet. Bestellnummer:
 scan-outbox-waiting = Ihre Bestellung ist auf diesem Telefon gespeichert. Sie wird gesendet, sobald es Netz gibt und diese Seite offen ist.
+scan-outbox-refused = Diese Bestellanfrage wurde nicht angenommen. Korrigieren Sie sie und senden Sie sie noch einmal.
+scan-outbox-correct = Korrigieren
+scan-outbox-delete = Löschen
 scan-ordered-title = Bestellung { $reference }
 scan-ordered-received = Wir haben Ihre Bestellanfrage erhalten
 scan-ordered-number = Bestellnummer
 scan-ordered-keep = Notieren Sie diese Nummer oder behalten Sie diese Seite. Nennen Sie sie, wenn Sie anrufen.
+scan-ordered-what = Das haben Sie bestellt
+scan-ordered-answer = { $days ->
+    [one] Die Werkstatt antwortet innerhalb eines Werktags.
+   *[other] Die Werkstatt antwortet innerhalb von { $days } Werktagen.
+ }
 scan-ordered-back = Zurück zum Schild
 scan-order_state-received = eingegangen
 scan-order_state-asked = Rückfrage der Werkstatt

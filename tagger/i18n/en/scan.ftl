@@ -234,16 +234,29 @@ scan-order-new_end_a = New end A (tag: { $end })
 scan-order-new_end_b = New end B (tag: { $end })
 scan-order-other = Other changes
 scan-order-send = Send order
+scan-order-sending = Sending your order request ...
+scan-order-not_kept = Not sent: no connection, and this phone cannot save the order request. Try again, or call the shop.
+scan-order-already = You have already ordered this hose assembly from this phone. Order number:
+scan-order-once_more = Order once more
+scan-order-corrected = Nothing has been sent yet. What you entered is still in the form below.
 scan-order-checked = The shop checks every order and contacts you before building.
 scan-order-waiting = No signal. Your order is saved on this phone and will be sent automatically. Do not send it again.
 scan-order-not_sent = Order not sent
 scan-order-not_found = Order not found
 scan-outbox-sent = Your order was sent. Order number:
 scan-outbox-waiting = Your order is saved on this phone. It will be sent when there is a signal and this page is open.
+scan-outbox-refused = This order request was not accepted. Correct it and send it again.
+scan-outbox-correct = Correct
+scan-outbox-delete = Delete
 scan-ordered-title = Order { $reference }
 scan-ordered-received = We have received your order request
 scan-ordered-number = Order number
 scan-ordered-keep = Note this number or keep this page. Quote it when you call.
+scan-ordered-what = What you ordered
+scan-ordered-answer = { $days ->
+    [one] The shop answers within one working day.
+   *[other] The shop answers within { $days } working days.
+ }
 scan-ordered-back = Back to the tag
 scan-order_state-received = received
 scan-order_state-asked = question from the shop

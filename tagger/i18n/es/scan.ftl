@@ -234,16 +234,29 @@ scan-order-new_end_a = Extremo A nuevo (etiqueta: { $end })
 scan-order-new_end_b = Extremo B nuevo (etiqueta: { $end })
 scan-order-other = Otros cambios
 scan-order-send = Enviar el pedido
+scan-order-sending = Enviando su solicitud ...
+scan-order-not_kept = No enviada: no hay conexión y este teléfono no puede guardar la solicitud. Inténtelo de nuevo o llame al taller.
+scan-order-already = Ya ha pedido este latiguillo desde este teléfono. Número de pedido:
+scan-order-once_more = Pedir una vez más
+scan-order-corrected = Todavía no se ha enviado nada. Lo que ha introducido sigue en el formulario de abajo.
 scan-order-checked = El taller revisa cada pedido y se pone en contacto con usted antes de fabricar.
 scan-order-waiting = Sin cobertura. Su pedido está guardado en este teléfono y se enviará automáticamente. No lo envíe otra vez.
 scan-order-not_sent = El pedido no se ha enviado
 scan-order-not_found = No se encuentra el pedido
 scan-outbox-sent = Su pedido se ha enviado. Número de pedido:
 scan-outbox-waiting = Su pedido está guardado en este teléfono. Se enviará cuando haya cobertura y esta página esté abierta.
+scan-outbox-refused = Esta solicitud no se ha aceptado. Corríjala y envíela de nuevo.
+scan-outbox-correct = Corregir
+scan-outbox-delete = Eliminar
 scan-ordered-title = Pedido { $reference }
 scan-ordered-received = Hemos recibido su solicitud de pedido
 scan-ordered-number = Número de pedido
 scan-ordered-keep = Anote este número o guarde esta página. Indíquelo cuando llame.
+scan-ordered-what = Lo que ha pedido
+scan-ordered-answer = { $days ->
+    [one] El taller responde en un día laborable.
+   *[other] El taller responde en { $days } días laborables.
+ }
 scan-ordered-back = Volver a la etiqueta
 scan-order_state-received = recibido
 scan-order_state-asked = pregunta del taller

@@ -234,16 +234,29 @@ scan-order-new_end_a = Nouvelle extrémité A (étiquette : { $end })
 scan-order-new_end_b = Nouvelle extrémité B (étiquette : { $end })
 scan-order-other = Autres modifications
 scan-order-send = Envoyer la commande
+scan-order-sending = Envoi de votre demande ...
+scan-order-not_kept = Non envoyée : pas de connexion, et ce téléphone ne peut pas enregistrer la demande. Réessayez ou appelez l'atelier.
+scan-order-already = Vous avez déjà commandé ce flexible depuis ce téléphone. Numéro de commande :
+scan-order-once_more = Commander encore une fois
+scan-order-corrected = Rien n'a encore été envoyé. Votre saisie se trouve toujours dans le formulaire ci-dessous.
 scan-order-checked = L'atelier vérifie chaque commande et vous contacte avant de fabriquer.
 scan-order-waiting = Pas de réseau. Votre commande est enregistrée sur ce téléphone et partira automatiquement. Ne la renvoyez pas.
 scan-order-not_sent = Commande non envoyée
 scan-order-not_found = Commande introuvable
 scan-outbox-sent = Votre commande est partie. Numéro de commande :
 scan-outbox-waiting = Votre commande est enregistrée sur ce téléphone. Elle partira quand il y aura du réseau et que cette page sera ouverte.
+scan-outbox-refused = Cette demande n'a pas été acceptée. Corrigez-la et renvoyez-la.
+scan-outbox-correct = Corriger
+scan-outbox-delete = Supprimer
 scan-ordered-title = Commande { $reference }
 scan-ordered-received = Nous avons reçu votre demande
 scan-ordered-number = Numéro de commande
 scan-ordered-keep = Notez ce numéro ou gardez cette page. Indiquez-le quand vous appelez.
+scan-ordered-what = Votre commande
+scan-ordered-answer = { $days ->
+    [one] L'atelier répond sous un jour ouvré.
+   *[other] L'atelier répond sous { $days } jours ouvrés.
+ }
 scan-ordered-back = Retour à l'étiquette
 scan-order_state-received = reçue
 scan-order_state-asked = question de l'atelier
