@@ -17,7 +17,18 @@ from api.web.state import settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
-from tagger.store import MEDIA, MOST_OF_A_BATCH, Assembly, CrimpMeasured, Kind, Store, proof_required
+from tagger.store import (
+    MEDIA,
+    MOST_OF_A_BATCH,
+    Assembly,
+    CrimpMeasured,
+    Event,
+    Kind,
+    Result,
+    Store,
+    Verdict,
+    proof_required,
+)
 
 router = APIRouter()
 
@@ -56,7 +67,7 @@ def _page(
         made=shown,
         proved=proved,
         crimped=store.last(numbers, Kind.CRIMPED),
-        ticked=[n for n in numbers if n not in proved] if ticked is None else ticked,
+        ticked=[n for n in numbers if not _counts(proved.get(n))] if ticked is None else ticked,
         required=Counter(r for r in required if not r.rating_missing),
         unknown=sum(r.rating_missing for r in required),
         can_be_given=any(r.can_be_given for r in required),
@@ -68,6 +79,11 @@ def _page(
         fields=fields or {},
         wrong={p.field: p for p in problems},
     )
+
+
+def _counts(proved: tuple[Event, Verdict] | None) -> bool:
+    """Whether there is a proof test that was not overtaken by a crimp."""
+    return proved is not None and proved[1].result is not Result.OUTDATED
 
 
 @router.post("/run/{run}/prove")

@@ -60,6 +60,7 @@ def render(
         "nav": [(name, f"bench-nav-{name}", role) for name, role in NAV],
         "waiting": waiting,
         "note": speech["t"](f"bench-note-{note}") if note in NOTES else "",
+        "proof_states": lambda items: store.proof_states([item.number for item in items]),
     }
     response: Response = templates_of(request).TemplateResponse(
         request, f"bench/{page}", speech | common | values, status_code=status

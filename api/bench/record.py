@@ -208,16 +208,21 @@ def measured(end: str, given: dict[str, str], hose: Hose, store: Store) -> Crimp
 @router.post("/tag/{number}/event")
 def event(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
     """Record that a hose was installed, inspected or removed."""
-    kind = str(form.get("kind") or "")
+    store, given = store_of(request), texts_of(form)
+    kind = given.get("kind", "")
     if kind not in set(BY_HAND):
         why = Message("bench-not-by-hand", value=kind)
         return refused(request, 422, Message("bench-event-refused"), why)
     try:
-        data = {"note": note} if (note := str(form.get("note") or "").strip()[:500]) else {}
-        store_of(request).record(number, kind, data, by=me.person.name)
+        known = store.assembly(number)
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
-    return go(f"/bench/tag/{tag_number.compact(number)}?note=recorded")
+    try:
+        data = {"note": note} if (note := given.get("note", "")[:500]) else {}
+        store.record(known.number, kind, data, by=me.person.name)
+    except TaggerError as error:
+        return _page(request, known, error.problems, given, 422)
+    return go(f"/bench/tag/{known.number}?note=recorded")
 
 
 @router.post("/tag/{number}/void")

@@ -108,7 +108,7 @@ def register_run(
 @router.get("/runs/{run}", summary="List the assemblies of one registration run")
 def one_run(request: Request, store: TheStore, token: AsBuilder, run: int) -> list[AssemblyOut]:
     try:
-        return [AssemblyOut.of(item, request) for item in store.run(run)]
+        return AssemblyOut.each(store.run(run), request)
     except TaggerError as error:
         raise there(error) from None
 
@@ -180,7 +180,7 @@ def find(
     after: str | None = None,
 ) -> PageOut:
     page = store.find(wanted, limit=limit, after=after)
-    return PageOut(assemblies=[AssemblyOut.of(a, request) for a in page.assemblies], after=page.after)
+    return PageOut(assemblies=AssemblyOut.each(page.assemblies, request), after=page.after)
 
 
 @router.get(
@@ -190,7 +190,7 @@ def find(
     response_class=Response,
 )
 def find_file(store: TheStore, token: AsBuilder, wanted: Wanted, form: Literal["csv", "xlsx"]) -> Response:
-    rows = (spreadsheets.row(item) for item in store.every(wanted))
+    rows = spreadsheets.rows(store, wanted)
     return spreadsheets.file(form, "assemblies", spreadsheets.heading(), rows)
 
 

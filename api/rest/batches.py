@@ -28,7 +28,7 @@ from api.web.state import settings_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
-from tagger.store import MOST_OF_A_BATCH, Batch, CrimpMeasured, ProofTest, Store, verdict
+from tagger.store import MOST_OF_A_BATCH, Batch, CrimpMeasured, ProofTest, Store
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
 
@@ -56,7 +56,7 @@ class BatchOut(Answer):
     @classmethod
     def of(cls, batch: Batch) -> BatchOut:
         members = [
-            MemberOut(number=tag_number.format(test.number), result=verdict(test.data).result.value)
+            MemberOut(number=tag_number.format(test.number), result=test.data["result"])
             for test in batch.tests
         ]
         return cls(reference=batch.reference, members=members)

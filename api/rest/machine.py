@@ -38,7 +38,7 @@ class OrdersOut(Answer):
 def on_machine(
     request: Request, store: TheStore, token: AsBuilder, machine: Named, customer: Named = ""
 ) -> list[AssemblyOut]:
-    return [AssemblyOut.of(item, request) for item in store.on_machine(customer, machine)]
+    return AssemblyOut.each(store.on_machine(customer, machine), request)
 
 
 @router.post("/machine/order", status_code=201, summary="Order the hoses of a machine (all or none)")

@@ -103,7 +103,8 @@ class ProofRequired(Answer):
 
 
 class ProofOut(Answer):
-    """``result`` of the last test: passed, tested (not a proof test), held (do not use), failed; null: none."""
+    """``result`` of the last test: passed, tested (not a proof test), held (do not use), failed, outdated (a crimp
+    was recorded after it: test again); null: none."""
 
     required: ProofRequired
     result: str | None

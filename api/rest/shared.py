@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import date, datetime
-from typing import Annotated, Any, TypeVar
+from typing import Annotated, Any, Literal, TypeVar
 
 from fastapi import Depends, Request
 from pydantic import BaseModel, ConfigDict, Field
@@ -130,7 +130,8 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
 
     ``assessment``: what the trade said when it was registered; each warning has its message as
     ``id`` and ``values``, and its ``text`` in the language of ``Accept-Language``; and so has
-    ``working_pressure_message``, the pressure or as much of it as is known.
+    ``working_pressure_message``, the pressure or as much of it as is known. ``proof_test``: what the last
+    proof test proves today; outdated: a crimp was recorded after it, so test again; null: none.
     """
 
     model_config = ConfigDict(json_schema_serialization_defaults_required=True)
@@ -153,9 +154,20 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
     created_at: datetime
     run: int
     place: int
+    proof_test: Literal["passed", "tested", "held", "failed", "outdated"] | None
+
+    @classmethod
+    def each(cls, items: Sequence[Assembly], request: Request) -> list[AssemblyOut]:
+        """Several, in their order."""
+        proved = store_of(request).proof_states([item.number for item in items])
+        return [cls._of(item, request, proved.get(item.number)) for item in items]
 
     @classmethod
     def of(cls, item: Assembly, request: Request) -> AssemblyOut:
+        return cls.each([item], request)[0]
+
+    @classmethod
+    def _of(cls, item: Assembly, request: Request, proof_test: str | None) -> AssemblyOut:
         settings = settings_of(request)
         same = (
             *RECORD_FIELDS,
@@ -167,7 +179,7 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
             "run",
             "place",
         )
-        values: dict[str, Any] = {name: getattr(item, name) for name in same}
+        values: dict[str, Any] = {name: getattr(item, name) for name in same} | {"proof_test": proof_test}
         for name in ("number", "replaces", "replaced_by", "replacement_built"):
             values[name] = tag_number.format(number) if (number := getattr(item, name)) else None
         values["link"] = link.build(

@@ -35,7 +35,7 @@ def held(request: Request) -> Response:
         lists = {
             "withdrawn": store.withdrawn_numbers(),
             "void": store.void_numbers(),
-            "held": store.unreleased_numbers(),
+            "held": sorted({*store.unreleased_numbers(), *store.kept_back_numbers()}),
         }
         found = {"as_of": now} | {name: sorted(map(digest, numbers)) for name, numbers in lists.items()}
         made = time.monotonic(), found

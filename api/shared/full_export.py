@@ -39,9 +39,7 @@ def archive(store: Store) -> Iterator[bytes]:
             whole.writestr("README.txt", _READ_ME)
             _lines(whole, "assemblies.jsonl", (assembly(item) for item in store.every()))
             with whole.open("assemblies.csv", "w", force_zip64=True) as out:
-                for part in spreadsheets.csv_lines(
-                    spreadsheets.heading(), (spreadsheets.row(item) for item in store.every())
-                ):
+                for part in spreadsheets.csv_lines(spreadsheets.heading(), spreadsheets.rows(store)):
                     out.write(part)
             _lines(whole, "events.jsonl", _events(store))
             _lines(whole, "orders.jsonl", (order(item) for item in store.orders(limit=None)))

@@ -34,7 +34,9 @@ class Tag:
     printed: TagContent | None = None
     digits_state: str | None = None
     overrated: Overrated | None = None  # the content has the lower pressure of today
-    held: bool = False  # the shop has not released it: a crimp or a proof test stands against it
+    held: bool = (
+        False  # the shop has not released it: a crimp or a proof test stands against it, or one is missing
+    )
 
     @property
     def path(self) -> str:
@@ -59,7 +61,8 @@ def find(store: Store, typed: str, digits: str | None, tables: Tables) -> Tag:
     """
     found = _find(store, typed, digits)
     high = overrated(found.content, tables, found.record.spec if found.record else None)
-    held = bool(found.record and store.unreleased([found.number]))
+    number = [found.number] if found.record else []
+    held = bool(store.unreleased(number) or store.kept_back(number))
     return replace(found, content=lowered(found.content, high), overrated=high, held=held)
 
 

@@ -6,6 +6,7 @@ import csv
 import io
 from collections.abc import Iterable, Iterator, Sequence
 from functools import cache, lru_cache
+from itertools import islice
 from typing import Any
 
 from openpyxl import Workbook
@@ -15,11 +16,12 @@ from tagger import lists
 from tagger.code import number as tag_number
 from tagger.record import RECORD_FIELDS, recorded
 from tagger.spec import AssemblySpec
-from tagger.store import Assembly
+from tagger.store import Assembly, Filter, Store
 
 _OWN = ("number", "registered_at", "built_on", "working_pressure_bar", "replaces", "replaced_by", "order_reference",
-        "withdrawn", "digits")  # fmt: skip
+        "withdrawn", "proof_test", "digits")  # fmt: skip
 FORMS = ("csv", "xlsx")
+_PART = 1000  # assemblies read at once
 SHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 
 
@@ -28,8 +30,16 @@ def heading() -> tuple[str, ...]:
     return (*_OWN, *(name for name in lists.columns() if name not in ("quantity", "lot_reason", *_OWN)))
 
 
-def row(item: Assembly) -> list[Any]:
-    """One assembly's cells, in the order of the heading."""
+def rows(store: Store, wanted: Filter = Filter()) -> Iterator[list[Any]]:
+    """The cells of all assemblies that meet the conditions, newest first; read a part at a time."""
+    every = store.every(wanted)
+    while part := list(islice(every, _PART)):
+        proved = store.proof_states([item.number for item in part])
+        yield from (row(item, proved.get(item.number)) for item in part)
+
+
+def row(item: Assembly, proof_test: str | None) -> list[Any]:
+    """One assembly's cells, in the order of the heading; ``proof_test``: what its last one proves."""
     own = {
         "number": tag_number.format(item.number),
         "registered_at": item.created_at.isoformat(timespec="seconds"),
@@ -39,6 +49,7 @@ def row(item: Assembly) -> list[Any]:
         "replaced_by": tag_number.format(item.replaced_by) if item.replaced_by else None,
         "order_reference": item.order_reference,
         "withdrawn": "; ".join(w.reason for w in item.withdrawals) or None,
+        "proof_test": proof_test,
         "digits": item.digits,
     }
     return [*own.values(), *_of_spec(item.spec), *recorded(item).values()]

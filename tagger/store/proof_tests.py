@@ -33,6 +33,7 @@ class Result(StrEnum):
     TESTED = "tested"  # it held, and that is not a proof test passed
     HELD = "held"  # loaded beyond a proof test: not to be used until the manufacturers allow it
     FAILED = "failed"
+    OUTDATED = "outdated"  # a crimp was recorded after it: what was tested is no more what is there
 
 
 class _Value(BaseModel):

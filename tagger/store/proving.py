@@ -4,17 +4,19 @@ A tag is blocked while its last proof test failed, while a test loaded it beyond
 manufacturers' allowance is not recorded, while its last crimp measurement was out of its band, and
 while it is withdrawn. Later lines of history unblock it; none is ever taken back.
 
-In a shop that tests first (``proof_first``) no tag is printed either, and no order handed over, before
-the proof test passed. Its number is on the traveller, which is printed all the same.
+A crimp that is recorded after a proof test ends what the test proved: what was tested is crimped anew.
+
+In a shop that tests first (``proof_first``) no tag is printed either, no order handed over, and nothing
+recorded as installed before the proof test passed. Its number is on the traveller, which is printed all the same.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
-from sqlalchemy import JSON, Text, and_, cast, or_, select, type_coerce
+from sqlalchemy import JSON, Text, and_, cast, exists, or_, select, type_coerce
 
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
@@ -22,7 +24,7 @@ from tagger.messages import Message, pressure
 from tagger.phrases import part
 from tagger.store.assemblies import Assemblies
 from tagger.store.history import History
-from tagger.store.models import EventRow
+from tagger.store.models import AssemblyRow, EventRow
 from tagger.store.proof_tests import (
     ProofAllowance,
     ProofTest,
@@ -66,6 +68,21 @@ class Proving(Assemblies, History):
 
     proof_first = False
     """Whether the shop prints no tag and hands nothing over before the proof test passed."""
+    shop_papers: frozenset[str] = frozenset()
+    """The label templates that stay in the shop: a print on one of them lets nothing out."""
+
+    def record_many(
+        self,
+        numbers: Sequence[str],
+        kind: Kind | str,
+        data: Mapping[str, Any] | None = None,
+        by: str | None = None,
+    ) -> list[Event]:
+        """As of the history. Raises StoreError where the shop tests first and what is installed is not tested."""
+        with self.writing():
+            if str(kind) == str(Kind.FITTED):
+                _refuse_fitted(self.untested(numbers))
+            return super().record_many(numbers, kind, data, by)
 
     def record_proof_test(
         self,
@@ -122,11 +139,16 @@ class Proving(Assemblies, History):
 
     def proved_of(self, numbers: Sequence[str]) -> dict[str, tuple[Event, Verdict]]:
         """The last proof test of each of these assemblies that has one, and what it proves today."""
-        held = self.held(numbers)
+        tested = self.last(numbers, Kind.PROOF_TESTED)
+        held, crimped = self.held(list(tested)), self.last(tested, Kind.CRIMPED)
         return {
-            number: (event, _today(event, held.get(number)))
-            for number, event in self.last(numbers, Kind.PROOF_TESTED).items()
+            number: (event, _today(event, held.get(number), crimped.get(number)))
+            for number, event in tested.items()
         }
+
+    def proof_states(self, numbers: Sequence[str]) -> dict[str, str]:
+        """What the last proof test of each of these proves today, by number; one without a test is left out."""
+        return {number: str(said.result) for number, (_, said) in self.proved_of(numbers).items()}
 
     def untested(self, numbers: Sequence[str]) -> list[str]:
         """Those of these tags whose last proof test does not let them out; none where the shop does not ask."""
@@ -135,6 +157,38 @@ class Proving(Assemblies, History):
         proved = self.proved_of(numbers)
         known = [tag_number.compact(number) for number in numbers]
         return [number for number in known if number not in proved or not proved[number][1].releases]
+
+    def kept_back(self, numbers: Sequence[str]) -> list[str]:
+        """Those of these that must not be installed because the shop tests first: not tested, or crimped since.
+
+        What was let out, installed or with a printed tag, before the shop tested first is none of them.
+        """
+        untested = self.untested(numbers)
+        out = self._let_out(untested)
+        tested, crimped = (self.last(untested, kind) for kind in (Kind.PROOF_TESTED, Kind.CRIMPED))
+        since = {n for n in tested if n in crimped and crimped[n].id > tested[n].id}
+        return [number for number in untested if number in since or number not in out]
+
+    def _let_out(self, numbers: Sequence[str]) -> set[str]:
+        """Those of these that were installed, or whose tag was printed."""
+        fitted = self.last(numbers, Kind.FITTED)
+        printed = (
+            e for e in self.each(numbers, Kind.PRINTED) if e.data.get("template") not in self.shop_papers
+        )
+        return {*fitted, *(event.number for event in printed)}
+
+    def kept_back_numbers(self) -> list[str]:
+        """The tag number of every assembly that ``kept_back`` names, in order."""
+        if not self.proof_first:
+            return []
+        row, event = AssemblyRow, EventRow
+        paper = type_coerce(event.data, JSON)["template"].as_string()
+        tag = and_(event.kind == str(Kind.PRINTED), paper.not_in(self.shop_papers) | paper.is_(None))
+        out = exists().where(event.number == row.number, or_(event.kind == str(Kind.FITTED), tag))
+        crimped = exists().where(event.number == row.number, event.kind == str(Kind.CRIMPED))
+        with self.reading() as session:
+            numbers = list(session.scalars(select(row.number).where(or_(~out, crimped))))
+        return sorted(self.kept_back(numbers))
 
     def record_crimps(self, number: str, crimps: Sequence[CrimpMeasured], *, by: str | None = None) -> Event:
         """Writes measured crimp diameters into the history, in their bands or not.
@@ -232,11 +286,21 @@ class Proving(Assemblies, History):
             )
 
 
-def _today(event: Event, held: Event | None) -> Verdict:
-    """What a last test proves today; ``held``: the test that holds the assembly."""
+def _refuse_fitted(untested: Sequence[str]) -> None:
+    """Raises StoreError naming every assembly that is not installed before its proof test passed."""
+    if untested:
+        shown = map(tag_number.format, untested)
+        raise StoreError(Problem("number", n, Message("store-fitted-untested", number=n)) for n in shown)
+
+
+def _today(event: Event, held: Event | None, crimped: Event | None) -> Verdict:
+    """What a last test proves today; ``held``: the test that holds the assembly; ``crimped``: its last crimp."""
     said = verdict(event.data)
     if held is not None and said.result is not Result.FAILED:
         return Verdict(Result.HELD, why_held(held.data), over=True)
+    proves_nothing = said.result is Result.FAILED or (said.result is Result.HELD and not said.over)
+    if crimped is not None and crimped.id > event.id and not proves_nothing:
+        return Verdict(Result.OUTDATED, Message("store-proof-why-crimped", day=crimped.at.date()))
     if said.over and said.result is Result.HELD:
         return Verdict(Result.TESTED, Message("store-proof-why-allowed"), by_document=True)
     return said

@@ -1,7 +1,8 @@
 """What a manufacturer says of one part, entered with the spec: used for what no verified source rates.
 
 It stands for a rating that is not known or unverified, may lower one that is known, and raises none. A figure
-above every one of the tables for that kind of part may be psi typed as bar: it counts when it is confirmed.
+above every published one of that part, or where there is none above every one of the tables for that kind of
+part, may be psi typed as bar or another part's: it counts when it is confirmed.
 """
 
 from __future__ import annotations
@@ -21,6 +22,7 @@ from tagger.trade.rows import UNVERIFIED
 from tagger.trade.tables import Tables
 
 EQUAL_BAR = 0.05  # closer than a tag tells apart
+_ROUNDED = 1.003  # the same figure rounded otherwise: 3100 psi printed as 21.5 MPa
 
 
 def problems(spec: AssemblySpec, tables: Tables) -> list[Problem]:
@@ -53,9 +55,16 @@ def problem_with_test(
     parts = tuple(parts)
     if bar > SLIP_BAR and any(_in_tables(part, spec, tables) for part in parts):
         return Problem("rating_bar", bar, Message("trade-rating-impossible", limit=pressure(SLIP_BAR)))
+    if confirmed:
+        return None
+    limits = [(limit, part) for part in parts if (limit := highest_published(part, spec, tables)) is not None]
+    lowest, part = min(limits, default=(None, ""))
+    if lowest is not None and bar > lowest * _ROUNDED:
+        known = {"entered": pressure(bar), "part": phrases.part(part), "highest": pressure(lowest)}
+        return Problem("rating_confirmed", None, Message("trade-rating-confirm-unpublished", **known))
     limits = [(limit, part) for part in parts if (limit := highest_bar(part, spec, tables)) is not None]
     lowest, part = min(limits, default=(None, ""))
-    if confirmed or lowest is None or bar <= lowest + EQUAL_BAR:
+    if lowest is None or bar <= lowest + EQUAL_BAR:
         return None
     said = Message(
         "trade-rating-confirm", entered=pressure(bar), part=phrases.part(part), highest=pressure(lowest)
@@ -105,11 +114,18 @@ def ratings(spec: AssemblySpec) -> list[tuple[str, GivenRating]]:
 
 
 def with_given(
-    rated: PartRating, given: GivenRating | None, spec: AssemblySpec, tables: Tables, *, lifted: bool = True
+    rated: PartRating,
+    given: GivenRating | None,
+    spec: AssemblySpec,
+    tables: Tables,
+    *,
+    lifted: bool = True,
+    capped: bool = False,
 ) -> tuple[PartRating, list[Warning_]]:
     """A part's rating with the figure that was given for it, and what is to be said of that.
 
-    ``lifted`` is False where a limit of fluid or heat stands against the figure.
+    ``lifted`` is False where a limit of fluid or heat stands against the figure; ``capped`` where the caller lets
+    it be no higher than a verified one.
     """
     if given is None:
         return rated, []
@@ -129,6 +145,8 @@ def with_given(
             pressure=pressure(rated.value_bar),
         )
         return rated, [Warning_(code="rating_given_too_high", field=f"{rated.part}.rating", message=message)]
+    if not capped and (doubt := _unpublished(rated.part, given, spec, tables)):
+        return rated, [doubt]
     part = PartRating(part=rated.part, value_bar=given.value_bar, source=given.source, confidence="given")
     return part, []
 
@@ -154,6 +172,21 @@ def _not_used(
     if not given.confirmed and highest is not None and given.value_bar > highest + EQUAL_BAR:
         return Message("trade-rating-unconfirmed", **said, highest=pressure(highest))
     return None
+
+
+def _unpublished(part: str, given: GivenRating, spec: AssemblySpec, tables: Tables) -> Warning_ | None:
+    """That the figure does not count until it is confirmed: it is above every published one of that very part."""
+    published = highest_published(part, spec, tables)
+    if given.confirmed or published is None or given.value_bar <= published * _ROUNDED:
+        return None
+    message = Message(
+        "trade-rating-unpublished",
+        part=phrases.part(part),
+        entered=pressure(given.value_bar),
+        source=given.source,
+        highest=pressure(published),
+    )
+    return Warning_(code="rating_not_used", field=f"{part}.rating", message=message, severity="danger")
 
 
 def hottest_c(spec: AssemblySpec, tables: Tables) -> float | None:
@@ -220,7 +253,7 @@ def above_published(
     if rated.value_bar is None or rated.confidence not in ("shop", "given"):
         return rated, []
     highest = highest_published(rated.part, spec, tables)
-    if highest is None or rated.value_bar <= highest * 1.003:
+    if highest is None or rated.value_bar <= highest * _ROUNDED:
         return rated, []
     message = Message(
         "trade-rating-above-published",

@@ -87,8 +87,8 @@ def _hose_with_given(
         lifted = spec.max_temperature_c is not None and temperature.lifts(rating, spec)
     if rating is not None and hose.confidence in row.UNVERIFIED:
         hose = _of_verified_edition(hose, rating, spec, tables)
-    rated, more = given.with_given(hose, rating, spec, tables, lifted=lifted)
     verified = printed.value_bar is not None and printed.confidence not in row.UNVERIFIED
+    rated, more = given.with_given(hose, rating, spec, tables, lifted=lifted, capped=verified)
     if rated.confidence == "given" and verified and (rated.value_bar or 0) > (printed.value_bar or 0):
         more.append(_beyond_limits_warning(rated.value_bar or 0, printed.value_bar or 0, printed.source))
         rated = rated.model_copy(update={"value_bar": printed.value_bar})

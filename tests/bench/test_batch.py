@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import csv
+import re
+
 import pypdfium2
 import pytest
 
@@ -68,6 +71,28 @@ def test_a_withdrawn_member_is_named_as_withdrawn(bench: Bench, store: Store, nu
     store.withdraw("cover blisters", tag=numbers[0])
     said, _ = _paper(bench, f"/bench/tag/{numbers[1]}/batch.pdf")
     assert "Proof test passed: 2 of 3" in said and "WITHDRAWN - do not use" in said
+
+
+def test_a_member_crimped_after_the_test_counts_no_more_and_is_ticked_to_be_tested_again(
+    bench: Bench, store: Store, numbers: list[str]
+) -> None:
+    address = f"/bench/run/{_run(store, numbers[0])}/prove"
+    store.keep_crimp(CrimpValue("EN 853 2SN", 12, "two-wire", 33.4, 0.1, 0.2, "invented for a test"))
+    bench.submit(address, {**TEST, "numbers": numbers})
+    bench.submit(f"/bench/tag/{numbers[1]}/crimp", {"crimp_a": "33.4", "shell_a": "two-wire"})
+    page = bench.get(address).text
+    [ticked] = re.findall(r'value="(\w+)" aria-label="[^"]*" checked', page)
+    assert ticked == numbers[1] and "Tested before it was crimped: test again" in page
+    said, _ = _paper(bench, f"/bench/tag/{numbers[0]}/batch.pdf")
+    assert "Proof test passed: 2 of 3" in said and "the test does not count" in said
+    alone, _ = _paper(bench, f"/bench/tag/{numbers[1]}/certificate.pdf")
+    assert "TESTED BEFORE IT WAS CRIMPED" in alone and "Proof test certificate" not in alone
+    assert "a crimp was recorded on" in bench.get(f"/bench/tag/{numbers[1]}").text
+    found = bench.get("/bench/find").text
+    assert (found.count("Tested before it was crimped"), found.count("Proof test passed")) == (1, 2)
+    rows = csv.DictReader(bench.get("/bench/find.csv").text.removeprefix("\ufeff").splitlines())
+    states = {tag_number.compact(row["number"]): row["proof_test"] for row in rows}
+    assert states == dict.fromkeys(numbers, "passed") | {numbers[1]: "outdated"}
 
 
 def test_a_slip_is_refused_and_what_was_typed_stays(bench: Bench, store: Store, numbers: list[str]) -> None:

@@ -6,6 +6,7 @@ import re
 
 import pytest
 
+from api.scan.held import digest
 from api.settings import Settings
 from tagger.store import Store
 from tests.bench.served import HOSE, Bench
@@ -55,3 +56,18 @@ def test_a_tag_that_is_not_tested_is_not_had_as_a_file_either(
     fields = {"number": number, "template": "hang_tag", "as": "png"}
     refused = bench.submit("/bench/print", fields)
     assert refused.status_code == 422 and "before the proof test has passed" in refused.text
+
+
+def test_what_is_not_tested_is_not_recorded_as_installed_and_the_phone_shows_it_as_held(
+    bench: Bench, store: Store, number: str
+) -> None:
+    refused = bench.submit(f"/bench/tag/{number}/event", {"kind": "fitted", "note": "boom"})
+    assert refused.status_code == 422 and "lets no hose assembly out before the proof test" in refused.text
+    assert not store.assembly(number).fitted
+    assert "Held by the shop: do not install" in bench.get(f"/T/{number}").text
+    assert digest(number) in bench.get("/scan/held.json").json()["held"]
+    test = {"pressure_bar": "6000 psi", "hold_s": "60", "medium": "water", "result": "passed"}
+    bench.submit(f"/bench/tag/{number}/proof", test)
+    assert "Held by the shop" not in bench.get(f"/T/{number}").text
+    assert bench.submit(f"/bench/tag/{number}/event", {"kind": "fitted"}).status_code == 200
+    assert store.assembly(number).fitted

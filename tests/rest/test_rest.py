@@ -336,6 +336,8 @@ def test_a_shop_that_tests_first_gives_no_tag_and_closes_no_order_before(
     refused = api.get(f"/assemblies/{number}/tag.pdf")
     assert refused.status_code == 422 and "proof test" in refused.json()["problems"][0]["why"]
     assert api.post("/prints", json={"numbers": [number]}).status_code == 422
+    assert api.post(f"/assemblies/{number}/history", json={"kind": "fitted"}).status_code == 422
+    assert api.get(f"/assemblies/{number}").json()["proof_test"] is None
     for_the_shop = {"numbers": [number], "template": "traveller_a5"}
     assert api.post("/prints", json=for_the_shop).status_code == 200
     bar = api.get(f"/assemblies/{number}/proof-tests").json()["required"]["pressure_bar"]
@@ -343,3 +345,4 @@ def test_a_shop_that_tests_first_gives_no_tag_and_closes_no_order_before(
     answer = api.post(f"/assemblies/{number}/proof-tests", json=test)
     assert answer.status_code == 201, answer.text
     assert api.post("/prints", json={"numbers": [number]}).status_code == 200
+    assert api.get("/assemblies").json()["assemblies"][0]["proof_test"] == "passed"

@@ -5,11 +5,14 @@ from __future__ import annotations
 import pytest
 
 from tagger.errors import StoreError
-from tagger.store import Kind, OrderState, ProofAllowance, ProofTest, Store
+from tagger.store import CrimpMeasured, Kind, OrderState, ProofAllowance, ProofTest, Store
 from tests.store.samples import assessment, spec
 
 RATED = 150.0  # bar
 PASSED = ProofTest(pressure_bar=301, hold_s=60, medium="water", passed=True, tester="Bela")
+CRIMP = CrimpMeasured(
+    end="a", measured_mm=33.5, shell="two-wire", low_mm=33.3, high_mm=33.6, source="invented"
+)
 
 
 @pytest.fixture
@@ -90,3 +93,40 @@ def test_an_order_for_which_nothing_is_registered_is_not_handed_over(careful: St
     careful.set_order_state(order.reference, OrderState.BUILDING)
     with pytest.raises(StoreError, match="no hose assembly is registered for it"):
         careful.set_order_state(order.reference, OrderState.DONE)
+
+
+def test_nothing_is_recorded_as_installed_before_its_proof_test_passed(careful: Store) -> None:
+    old = _number(careful)
+    careful.record_proof_test(old, PASSED)
+    careful.record(old, Kind.FITTED)
+    [new] = careful.register(spec(), assessment(RATED), replaces=old)
+    with pytest.raises(StoreError, match="lets no hose assembly out before the proof test has passed"):
+        careful.record(new.number, Kind.FITTED)
+    assert not careful.assembly(new.number).fitted and careful.assembly(old).replaced_by is None
+    careful.record_proof_test(new.number, PASSED)
+    careful.record_crimps(new.number, [CRIMP])
+    with pytest.raises(StoreError, match="proof test has passed"):
+        careful.record(new.number, Kind.FITTED)
+    careful.record_proof_test(new.number, PASSED)
+    careful.record(new.number, Kind.FITTED)
+    assert careful.assembly(old).replaced_by == new.number
+
+
+def test_a_phone_is_told_of_what_is_not_tested_but_not_of_what_went_out_before_the_shop_tested_first(
+    store: Store,
+) -> None:
+    store.shop_papers = frozenset({"job_card"})
+    fitted, printed, carded, fresh, crimped = (_number(store) for _ in range(5))
+    store.record(fitted, Kind.FITTED)
+    store.record(printed, Kind.PRINTED, {"template": "hang_tag"})
+    store.record(carded, Kind.PRINTED, {"template": "job_card"})
+    store.record_proof_test(crimped, PASSED)
+    store.record(crimped, Kind.PRINTED, {"template": "hang_tag"})
+    store.record_crimps(crimped, [CRIMP])
+    assert store.kept_back_numbers() == [], "this shop does not test first"
+    store.proof_first = True
+    assert store.kept_back_numbers() == sorted([carded, fresh, crimped])
+    assert store.kept_back([fitted, printed, carded]) == [carded]
+    store.record_proof_test(carded, PASSED)
+    store.record_proof_test(crimped, PASSED)
+    assert store.kept_back_numbers() == [fresh]

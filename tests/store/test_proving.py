@@ -203,7 +203,7 @@ def test_an_unverified_rating_asks_for_the_manufacturers_first(store: Store) -> 
     number = _made(store, RATED, hose=hose, end_a=end)
     with pytest.raises(StoreError, match="rating is unverified: end A"):
         store.record_proof_test(number, _test())
-    event = store.record_proof_test(number, _test(rating_bar=210, rating_source="data sheet 9"))
+    event = store.record_proof_test(number, _test(rating_bar=206, rating_source="data sheet 9"))
     assert event.data["result"] == "passed"
 
 
@@ -223,7 +223,9 @@ def test_a_manufacturers_rating_above_the_tables_is_confirmed_or_refused(store: 
     end = PartRating(part="end_a", value_bar=200, source="made up", confidence="memory")
     number = _made(store, RATED, hose=hose, end_a=end)
     high = _test(rating_bar=700, rating_source="data sheet 9")
-    with pytest.raises(StoreError, match=r"700 bar .* is above every rating .* end A") as refused:
+    with pytest.raises(
+        StoreError, match=r"700 bar .* is above every published rating .* end A, 207 bar"
+    ) as refused:
         store.record_proof_test(number, high)
     assert refused.value.problems[0].field == "rating_confirmed"
     with pytest.raises(StoreError, match="No such part works above 1000 bar"):
@@ -289,3 +291,32 @@ def test_a_slip_of_an_old_record_is_mended_by_a_new_test(store: Store) -> None:
     _old(store, number)
     store.record_proof_test(number, _test())
     assert store.blocked([number]) == {}
+
+
+def test_a_crimp_after_a_proof_test_ends_what_it_proved_until_it_is_tested_again(store: Store) -> None:
+    number = _made(store)
+    store.record_crimps(number, [_crimp("a", 33.5), _crimp("b", 33.5)])
+    store.record_proof_test(number, PASSED)
+    assert store.proof_states([number]) == {number: "passed"}
+    store.record_crimps(number, [_crimp("a", 33.4)])
+    proved = store.proved(number)
+    assert proved is not None and proved[1].result is Result.OUTDATED and not proved[1].releases
+    assert str(proved[1].why).startswith("Not a proof test: a crimp was recorded on")
+    assert store.proof_states([number]) == {number: "outdated"}
+    store.record_proof_test(number, PASSED)
+    assert store.proof_states([number]) == {number: "passed"}
+
+
+def test_a_crimp_clears_neither_a_failed_test_nor_one_that_was_too_high(store: Store) -> None:
+    failed, held = _made(store), _made(store)
+    store.record_proof_test(failed, _test(passed=False))
+    store.record_proof_test(held, _test(pressure_bar=500))
+    for number in (failed, held):
+        store.record_crimps(number, [_crimp("a", 33.5)])
+    assert store.proof_states([failed, held]) == {failed: "failed", held: "held"}
+    assert set(store.blocked([failed, held])) == {failed, held}
+    letter = ProofAllowance(allowed_by="A", allowed_on=date(2026, 1, 5), document="B")
+    store.allow_proof_test(held, letter)
+    assert store.proof_states([held]) == {held: "outdated"}, (
+        "the letter is for the load, not for the new crimp"
+    )

@@ -86,6 +86,25 @@ def test_above_every_figure_of_that_kind_of_part_it_counts_only_when_confirmed()
     assert part(sure, "end_a").value_bar == 500
 
 
+def test_above_every_published_figure_of_that_very_part_it_counts_only_when_confirmed() -> None:
+    """The family goes to 400 bar in its smallest size, the standard to 200: neither is this part."""
+    tables = made_up(
+        hose_pressure=[hose(60, edition="Y", confidence="memory"), hose(100, edition="X"), hose(200, dash=4)],
+        hose_editions=[edition("X", "X"), edition("Y", "Y")],
+        **{"connection_pressure": STEEL_THERE["connection_pressure"]},
+    )
+    for name, known, highest in (("hose", 60, "100 bar"), ("end_a", None, "120 bar")):
+        of_y = {"hose": {"standard": HOSE, "dash": 12, "edition": "Y"}}
+        more = of_y if name == "hose" else {"end_a": end("sae_37_flare", 12, material="stainless_steel")}
+        figure = {**CHART, "value_bar": 180}
+        found = assess(spec(name, figure, **more), tables)
+        [said] = [w for w in found.warnings if w.code == "rating_not_used"]
+        assert part(found, name).value_bar == known and highest in str(said.message)
+        assert f"{name}.rating" in [ask.field for ask in given.asks(found)]
+        sure = assess(spec(name, {**figure, "confirmed": True}, **more), tables)
+        assert part(sure, name).value_bar == 180 and "rating_above_published" in codes(sure)
+
+
 @pytest.mark.parametrize("name", ["hose", "end_a", "end_b"])
 def test_above_1000_bar_it_is_refused_for_parts_of_the_tables_whoever_confirms_it(name: str) -> None:
     with pytest.raises(TradeError) as refused:

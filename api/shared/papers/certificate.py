@@ -92,7 +92,11 @@ def _story(known: Assembly, proved: Proved, crimps: Crimps, settings: Settings, 
         "result": str(proved.verdict.result),
         "pressure": pressure(proved.test.data["pressure_bar"]),
     }
-    title = "papers-tested-title" if proved.verdict.result is Result.TESTED else "papers-proof-title"
+    title = (
+        "papers-tested-title"
+        if proved.verdict.result in (Result.TESTED, Result.OUTDATED)
+        else "papers-proof-title"
+    )
     story = [
         *document.head(settings),
         document.text(t(Message(title)), 18, bold=True),

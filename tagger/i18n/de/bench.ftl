@@ -581,6 +581,7 @@ bench-record-proof-result = { $result ->
         [passed] Druckprüfung bestanden
         [tested] Geprüft, keine vollständige Druckprüfung
         [held] Zurückgehalten: nicht verwenden
+        [outdated] Vor dem Verpressen geprüft: erneut prüfen
        *[failed] Nicht bestanden
      }
 bench-record-proof-slip = Über dem Mindestberstdruck von { $burst }: Wert und Einheit prüfen.

@@ -214,6 +214,7 @@ cli-proof-line = Druckprüfung { $result ->
         [passed] bestanden
         [tested] unvollständig, Drucktest
         [held] ZURÜCKGEHALTEN, nicht verwenden
+        [outdated] ungültig, vor dem Verpressen geprüft
        *[failed] NICHT BESTANDEN
      }: { $pressure }, { $hold } s
 cli-event-printed = Schild ausgedruckt

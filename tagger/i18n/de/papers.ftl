@@ -26,6 +26,7 @@ papers-proof-result-line = { $result ->
         [passed] Schild { $number }: bestanden
         [tested] Schild { $number }: geprüft mit { $pressure }
         [held] Schild { $number }: ZURÜCKGEHALTEN - nicht verwenden
+        [outdated] Schild { $number }: VOR DEM VERPRESSEN GEPRÜFT - erneut prüfen
        *[failed] Schild { $number }: NICHT BESTANDEN - nicht verwenden
      }
 papers-proof-withdrawn-line = Schild { $number }: GESPERRT - nicht verwenden ({ LIST($reasons) })
@@ -49,6 +50,7 @@ papers-result-said = { $result ->
         [passed] bestanden
         [tested] geprüft mit { $pressure }
         [held] zurückgehalten
+        [outdated] vor dem Verpressen geprüft: Die Prüfung zählt nicht
        *[failed] nicht bestanden
      }
 papers-result-why = Bedeutung

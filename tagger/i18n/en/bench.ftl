@@ -581,6 +581,7 @@ bench-record-proof-result = { $result ->
         [passed] Proof test passed
         [tested] Tested, not a proof test
         [held] Held: do not use
+        [outdated] Tested before it was crimped: test again
        *[failed] Failed
      }
 bench-record-proof-slip = Above the minimum burst pressure of { $burst }: check the value and its unit.

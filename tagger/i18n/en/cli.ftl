@@ -214,6 +214,7 @@ cli-proof-line = proof test { $result ->
         [passed] passed
         [tested] not passed: tested
         [held] HELD, do not use
+        [outdated] not valid: tested before it was crimped
        *[failed] FAILED
      }: { $pressure }, { $hold } s
 cli-event-printed = tag printed

@@ -26,6 +26,7 @@ papers-proof-result-line = { $result ->
         [passed] Tag { $number }: passed
         [tested] Tag { $number }: tested at { $pressure }
         [held] Tag { $number }: HELD - do not use
+        [outdated] Tag { $number }: TESTED BEFORE IT WAS CRIMPED - test again
        *[failed] Tag { $number }: FAILED - do not use
      }
 papers-proof-withdrawn-line = Tag { $number }: WITHDRAWN - do not use ({ LIST($reasons) })
@@ -49,6 +50,7 @@ papers-result-said = { $result ->
         [passed] passed
         [tested] tested at { $pressure }
         [held] held
+        [outdated] tested before it was crimped: the test does not count
        *[failed] failed
      }
 papers-result-why = Meaning

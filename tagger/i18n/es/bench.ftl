@@ -581,6 +581,7 @@ bench-record-proof-result = { $result ->
         [passed] Prueba de presión superada
         [tested] Ensayado, prueba incompleta
         [held] Retenido: no utilizar
+        [outdated] Probado antes del engaste: repetir
        *[failed] No superada
      }
 bench-record-proof-slip = Por encima de la presión mínima de rotura de { $burst }: compruebe el valor y su unidad.

@@ -214,6 +214,7 @@ cli-proof-line = prueba de presión { $result ->
         [passed] superada
         [tested] incompleta, ensayo
         [held] RETENIDO, no utilizar
+        [outdated] no válida, probado antes del engaste
        *[failed] NO SUPERADA
      }: { $pressure }, { $hold } s
 cli-event-printed = etiqueta impresa

@@ -26,6 +26,7 @@ papers-proof-result-line = { $result ->
         [passed] Etiqueta { $number }: superada
         [tested] Etiqueta { $number }: ensayado a { $pressure }
         [held] Etiqueta { $number }: RETENIDO - no utilizar
+        [outdated] Etiqueta { $number }: PROBADA ANTES DEL ENGASTE - repetir la prueba
        *[failed] Etiqueta { $number }: NO SUPERADA - no utilizar
      }
 papers-proof-withdrawn-line = Etiqueta { $number }: RETIRADA - no usar ({ LIST($reasons) })
@@ -49,6 +50,7 @@ papers-result-said = { $result ->
         [passed] superada
         [tested] ensayado a { $pressure }
         [held] retenido
+        [outdated] probado antes del engaste: la prueba no cuenta
        *[failed] no superada
      }
 papers-result-why = Significado

@@ -581,6 +581,7 @@ bench-record-proof-result = { $result ->
         [passed] Épreuve conforme
         [tested] Essai, pas une épreuve
         [held] Bloqué : ne pas utiliser
+        [outdated] Essai avant sertissage : à refaire
        *[failed] Échouée
      }
 bench-record-proof-slip = Au-dessus de la pression minimale d'éclatement de { $burst } : vérifiez la valeur et son unité.

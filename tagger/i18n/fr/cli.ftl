@@ -214,6 +214,7 @@ cli-proof-line = épreuve { $result ->
         [passed] conforme
         [tested] non complète, essai
         [held] BLOQUÉ, ne pas utiliser
+        [outdated] non valable, essai avant sertissage
        *[failed] NON CONFORME
      } : { $pressure }, { $hold } s
 cli-event-printed = étiquette imprimée

@@ -26,6 +26,7 @@ papers-proof-result-line = { $result ->
         [passed] Étiquette { $number } : conforme
         [tested] Étiquette { $number } : essayé à { $pressure }
         [held] Étiquette { $number } : BLOQUÉ - ne pas utiliser
+        [outdated] Étiquette { $number } : ESSAI FAIT AVANT LE SERTISSAGE - à refaire
        *[failed] Étiquette { $number } : NON CONFORME - ne pas utiliser
      }
 papers-proof-withdrawn-line = Étiquette { $number } : RETIRÉE - ne pas utiliser ({ LIST($reasons) })
@@ -49,6 +50,7 @@ papers-result-said = { $result ->
         [passed] conforme
         [tested] essayé à { $pressure }
         [held] bloqué
+        [outdated] essai fait avant le sertissage : il ne compte pas
        *[failed] non conforme
      }
 papers-result-why = Portée
