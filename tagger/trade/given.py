@@ -60,8 +60,13 @@ def problem_with_test(
     limits = [(limit, part) for part in parts if (limit := highest_published(part, spec, tables)) is not None]
     lowest, part = min(limits, default=(None, ""))
     if lowest is not None and bar > lowest * _ROUNDED:
-        known = {"entered": pressure(bar), "part": phrases.part(part), "highest": pressure(lowest)}
-        return Problem("rating_confirmed", None, Message("trade-rating-confirm-unpublished", **known))
+        high = Message(
+            "trade-rating-confirm-unpublished",
+            entered=pressure(bar),
+            part=phrases.part(part),
+            highest=pressure(lowest),
+        )
+        return Problem("rating_confirmed", None, high)
     limits = [(limit, part) for part in parts if (limit := highest_bar(part, spec, tables)) is not None]
     lowest, part = min(limits, default=(None, ""))
     if lowest is None or bar <= lowest + EQUAL_BAR:

@@ -171,6 +171,9 @@ def test_what_was_rated_too_high_has_the_lower_pressure_on_page_paper_and_a_tag_
 def test_a_value_above_every_published_one_is_said_on_page_and_paper(bench: Bench, store: Store) -> None:
     told = {"hose.rating.value_bar": "390", "hose.rating.source": "data sheet 7"}
     bench.submit("/bench/build", {**HOSE, **told, "hose.edition": "AT"})
+    [unsure] = store.find().assemblies
+    assert unsure.content.working_pressure_bar == 155.1 and unsure.assessment.above_published == ()
+    bench.submit("/bench/build", {**HOSE, **told, "hose.edition": "AT", "hose.rating.confirmed": "1"})
     made = store.find().assemblies[0]
     [above] = made.assessment.above_published
     sentence = Translator("en")(above)
