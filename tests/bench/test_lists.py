@@ -7,12 +7,9 @@ import csv
 import datetime
 import html
 import io
-import os
 import re
 import signal
 import socket
-import subprocess
-import sys
 import threading
 import time
 from pathlib import Path
@@ -29,11 +26,11 @@ from tagger.errors import SpecError
 from tagger.store import Filter, Role, Store
 from tagger.trade import assess
 from tagger.trade.tables import tables
+from tests import processes
 from tests.bench.served import Bench, serving
 from tests.store.test_fittings import ROW as FITTING
 from tests.volume import volume
 
-ROOT = Path(__file__).parents[2]
 HEADING = [
     "Hose type",
     "Dash",
@@ -173,11 +170,11 @@ uvicorn.run(create_app(Settings(database_url=url, port=int(port))), port=int(por
 """
 
 
-def _serve(url: str) -> tuple[subprocess.Popen[bytes], str]:
+def _serve(url: str) -> tuple[processes.Process, str]:
     with socket.socket() as free:
         free.bind(("127.0.0.1", 0))
         port = free.getsockname()[1]
-    process = subprocess.Popen([sys.executable, "-c", _SERVE, url, str(port)], cwd=ROOT, env={**os.environ})
+    process = processes.start(("-c", _SERVE, url, str(port)))
     address = f"http://127.0.0.1:{port}"
     for _ in range(400):
         try:

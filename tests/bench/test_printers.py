@@ -2,11 +2,8 @@
 
 from __future__ import annotations
 
-import os
 import re
 import signal
-import subprocess
-import sys
 import textwrap
 import time
 from collections.abc import Iterator
@@ -20,12 +17,12 @@ from api.settings import Settings
 from tagger.printing import readers
 from tagger.store import Kind, PrintJob, PrintState, Role, Store
 from tagger.store.print_jobs import LEASE
+from tests import processes
 from tests.bench.served import HOSE, Bench, Served
 from tests.bench.served import serving as serving_app
 from tests.printing.ipp.endpoint import Endpoint, cut_line, free_port, serving, until
 from tests.printing.ipp.test_pwg import read_by_cups
 
-ROOT = Path(__file__).parents[2]
 PDF, PWG = "application/pdf", "image/pwg-raster"
 
 
@@ -311,10 +308,7 @@ _VICTIM = textwrap.dedent("""
 @pytest.mark.parametrize("when", ["written down", "sent"])
 def test_a_kill_loses_no_job_and_prints_none_twice(tmp_path: Path, pdf_printer: Endpoint, when: str) -> None:
     url, before = f"sqlite:///{tmp_path / 'tags.sqlite3'}", len(pdf_printer.received())
-    done = subprocess.run(
-        [sys.executable, "-c", _VICTIM, url, pdf_printer.uri, when], capture_output=True, text=True, cwd=ROOT,
-        env={**os.environ, "PYTHONPATH": str(ROOT)},
-    )  # fmt: skip
+    done = processes.run(("-c", _VICTIM, url, pdf_printer.uri, when))
     assert done.returncode == -signal.SIGKILL, done.stderr
     with Store.open(url) as store, serving_app(Settings(base_url="https://tags.example.com"), store):
         [job] = store.print_jobs()

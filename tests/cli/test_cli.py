@@ -21,6 +21,7 @@ from tagger.printing import readers
 from tagger.spec import AssemblySpec, Danger, TagContent
 from tagger.store import Store
 from tagger.trade import assess
+from tests import processes
 from tests.databases import registered_in
 from tests.printing.ipp.endpoint import serving
 from tests.test_spec import EXAMPLE
@@ -41,14 +42,8 @@ class Shell:
         }
 
     def __call__(self, *arguments: object, code: int = 0, **more: Any) -> subprocess.CompletedProcess[str]:
-        done = subprocess.run(
-            [sys.executable, "-m", "tagger.cli", *map(str, arguments)],
-            capture_output=True,
-            text=True,
-            cwd=self.folder,
-            env={**self.env, **more},
-            timeout=120,
-        )
+        command = ("-m", "tagger.cli", *map(str, arguments))
+        done = processes.run(command, cwd=self.folder, env={**self.env, **more})
         assert done.returncode == code, f"exit {done.returncode}\n{done.stdout}\n{done.stderr}"
         return done
 

@@ -2,11 +2,8 @@
 
 from __future__ import annotations
 
-import os
 import signal
 import socket
-import subprocess
-import sys
 import textwrap
 import threading
 import time
@@ -22,6 +19,7 @@ from sqlalchemy import text
 from api.rest.shared import EXAMPLE_SPEC
 from api.settings import Settings
 from tagger.store import Kind, Role, Store
+from tests import processes
 from tests.bench.served import serving
 from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url
 from tests.rest.examples import ASKED_FOR, CRIMP, CRIMPS, FITTINGS, LIST
@@ -29,7 +27,6 @@ from tests.volume import volume
 
 __all__ = ["postgresql_server", "postgresql_template", "postgresql_url", "sqlite_url"]
 
-ROOT = Path(__file__).parents[2]
 BODY = {"spec": EXAMPLE_SPEC, "customer": "Quarry North", "machine": "Loader 4"}
 TEST = {
     "pressure_bar": 345, "hold_s": 60, "medium": "water", "passed": False, "tester": "Bela",
@@ -294,13 +291,11 @@ _SERVE = textwrap.dedent("""
 """)
 
 
-def _serve(url: str, when: str) -> tuple[subprocess.Popen[bytes], str]:
+def _serve(url: str, when: str) -> tuple[processes.Process, str]:
     with socket.socket() as free:
         free.bind(("127.0.0.1", 0))
         port = free.getsockname()[1]
-    process = subprocess.Popen(
-        [sys.executable, "-c", _SERVE, url, str(port), when], cwd=ROOT, env={**os.environ}
-    )
+    process = processes.start(("-c", _SERVE, url, str(port), when))
     for _ in range(600):
         try:
             httpx.get(f"http://127.0.0.1:{port}/api/v1/templates")

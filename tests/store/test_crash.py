@@ -3,17 +3,14 @@
 from __future__ import annotations
 
 import signal
-import subprocess
-import sys
 import textwrap
-from pathlib import Path
 
 import pytest
 
 from tagger.store import Filter, Kind, Store
+from tests import processes
 from tests.store.samples import assessment, spec
 
-_ROOT = Path(__file__).parents[2]
 _VICTIM = textwrap.dedent("""
     import os, signal, sys
     from tagger.store import Store
@@ -35,9 +32,7 @@ _VICTIM = textwrap.dedent("""
 
 
 def _die(url: str, when: str) -> str:
-    done = subprocess.run(
-        [sys.executable, "-c", _VICTIM, url, when], capture_output=True, text=True, cwd=_ROOT
-    )
+    done = processes.run(("-c", _VICTIM, url, when))
     assert done.returncode == -signal.SIGKILL, done.stderr
     return done.stdout
 

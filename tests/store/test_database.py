@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-import subprocess
-import sys
+from concurrent.futures import ThreadPoolExecutor
 
 import pytest
 from alembic.autogenerate import compare_metadata
@@ -13,6 +12,7 @@ from sqlalchemy import text
 from tagger.errors import StoreError
 from tagger.store import Store
 from tagger.store.models import APPEND_ONLY, Table
+from tests import processes
 from tests.store.samples import assessment, spec
 
 
@@ -38,12 +38,9 @@ _OPEN = "import sys; from tagger.store import Store; print(Store.open(sys.argv[1
 
 
 def test_several_processes_may_open_a_new_database_at_once(new_url: str) -> None:
-    command = [sys.executable, "-c", _OPEN, new_url]
-    opened = [
-        subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True) for _ in range(4)
-    ]
-    answers = [process.communicate(timeout=120) for process in opened]
-    assert [said.strip() for said, _ in answers] == ["0"] * 4, "".join(wrong for _, wrong in answers)
+    with ThreadPoolExecutor(4) as at_once:
+        opened = list(at_once.map(lambda _: processes.run(("-c", _OPEN, new_url)), range(4)))
+    assert [one.stdout.strip() for one in opened] == ["0"] * 4, "".join(one.stderr for one in opened)
 
 
 def test_sqlite_writes_ahead_and_flushes(sqlite_url: str) -> None:

@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import signal
-import subprocess
-import sys
 import textwrap
 import threading
 import time
@@ -16,9 +14,8 @@ import pytest
 
 from tagger.errors import StoreError
 from tagger.store import Filter, KeyUsed, Kind, Store
+from tests import processes
 from tests.store.samples import assessment, spec
-
-_ROOT = Path(__file__).parents[2]
 
 
 def _registering(store: Store, slow: float = 0) -> Any:
@@ -139,8 +136,7 @@ _VICTIM = textwrap.dedent("""
 
 @pytest.mark.parametrize("when", ["within", "after"])
 def test_killed_between_act_and_answer_the_repeat_is_right(url: str, when: str) -> None:
-    command = [sys.executable, "-c", _VICTIM, url, when]
-    died = subprocess.run(command, capture_output=True, text=True, cwd=_ROOT)
+    died = processes.run(("-c", _VICTIM, url, when))
     assert died.returncode == -signal.SIGKILL, died.stderr
     with Store.open(url) as store:
         assert store.count() == (0 if when == "within" else 3)
