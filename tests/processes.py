@@ -8,6 +8,7 @@ environment and no database is opened. ``tests/cli/test_fresh.py`` holds it to w
 
 from __future__ import annotations
 
+import atexit
 import contextlib
 import gc
 import importlib
@@ -20,10 +21,12 @@ import socket
 import subprocess
 import sys
 import tempfile
+import threading
+import traceback
 from collections.abc import Mapping, Sequence
 from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import Any, NoReturn
 
 ROOT = Path(__file__).parents[1]
 _READ_AT_START = ("PYTHON", "LC_", "LANG", "TZ")
@@ -131,13 +134,15 @@ def _parent() -> str:
         [sys.executable, "-m", "tests.processes", address], cwd=ROOT, stdin=watched, stdout=subprocess.PIPE
     )
     os.close(watched)
-    _HELD.extend([parent, ours])
+
+    def end() -> None:
+        os.close(ours)
+        parent.wait()
+
+    atexit.register(end)
     assert parent.stdout is not None
     assert parent.stdout.readline() == b"ready\n", "the parent of the tests' programs did not start"
     return address
-
-
-_HELD: list[Any] = []
 
 
 def _serve(address: str) -> dict[str, Any]:
@@ -149,7 +154,6 @@ def _serve(address: str) -> dict[str, Any]:
     with socket.socket(socket.AF_UNIX) as listening:
         listening.bind(address)
         listening.listen()
-        signal.signal(signal.SIGCHLD, signal.SIG_IGN)  # nobody waits for a minder
         print("ready", flush=True)
         while True:
             ready, _, _ = select.select([listening, 0], [], [])
@@ -158,11 +162,13 @@ def _serve(address: str) -> dict[str, Any]:
                 Path(address).parent.rmdir()
                 os._exit(0)
             connection, _ = listening.accept()
+            with contextlib.suppress(ChildProcessError):
+                while os.waitpid(-1, os.WNOHANG)[0]:  # minders that have done their work
+                    pass
             if os.fork():
                 connection.close()
                 continue
             break
-    signal.signal(signal.SIGCHLD, signal.SIG_DFL)
     return _mind(connection)
 
 
@@ -184,18 +190,37 @@ def _mind(connection: socket.socket) -> dict[str, Any]:
     return asked
 
 
-def _become(asked: dict[str, Any]) -> None:
-    """Runs the program here, as the interpreter would have been started for it."""
+def _become(asked: dict[str, Any]) -> NoReturn:
+    """Runs the program here, as the interpreter would have been started for it, and ends as that would.
+
+    Only the loaded modules are not taken apart again: that would copy the memory shared with the parent.
+    """
     os.chdir(asked["cwd"])
     os.environ.clear()
     os.environ.update(asked["env"])
     how, what, *arguments = asked["arguments"]
     sys.path[0] = asked["cwd"] if how == "-m" else ""
     sys.argv = [what if how == "-m" else "-c", *arguments]
-    if how == "-m":
-        runpy.run_module(what, run_name="__main__", alter_sys=True)
-    else:
-        exec(compile(what, "<string>", "exec"), {"__name__": "__main__", "__builtins__": __builtins__})
+    code = 0
+    try:
+        if how == "-m":
+            runpy.run_module(what, run_name="__main__", alter_sys=True)
+        else:
+            exec(compile(what, "<string>", "exec"), {"__name__": "__main__", "__builtins__": __builtins__})
+    except SystemExit as end:
+        if isinstance(end.code, str):
+            print(end.code, file=sys.stderr)
+        code = end.code if isinstance(end.code, int) else int(end.code is not None)
+    except BaseException:
+        traceback.print_exc()
+        code = 1
+    for thread in threading.enumerate():
+        if thread is not threading.current_thread() and not thread.daemon:
+            thread.join()
+    atexit._run_exitfuncs()
+    sys.stdout.flush()
+    sys.stderr.flush()
+    os._exit(code)
 
 
 if __name__ == "__main__":
