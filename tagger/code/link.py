@@ -60,6 +60,22 @@ def build(base_url: str, number: str, digits: str | None = None, *, gs1_prefix: 
     return f"{base}/T/{number}" + (f"/{digits}" if digits else "")
 
 
+def number_only(text: str) -> str:
+    """A link without its digits: short enough for a small symbol, and read with the shop's record.
+
+    >>> number_only("HTTPS://TAGS.EXAMPLE.COM/T/7K3MQ9XW2R1/123")
+    'HTTPS://TAGS.EXAMPLE.COM/T/7K3MQ9XW2R1'
+    >>> number_only("HTTPS://TAGS.EXAMPLE.COM/T/123/8004/95123457K3MQ9XW2R1")
+    'HTTPS://TAGS.EXAMPLE.COM/8004/95123457K3MQ9XW2R1'
+    """
+    digits = parse(text).digits
+    if digits is None:
+        return text
+    if text.endswith(f"/{digits}"):
+        return text.removesuffix(f"/{digits}")
+    return text.replace(f"/T/{digits}/8004/", "/8004/")
+
+
 def parse(text: str) -> Link:
     """Reads a scanned or typed string.
 

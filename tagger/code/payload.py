@@ -150,6 +150,12 @@ def layout_as_written(version: int) -> dict[str, Any]:
     return layout
 
 
+def content_as_written(version: int) -> dict[str, Any]:
+    """How the fields of one of ``VERSIONS`` that have no place of their own become the content, for other readers."""
+    rules: dict[str, Any] = json.loads((_DATA / f"content_v{version}.json").read_text(encoding="utf-8"))
+    return rules
+
+
 @cache
 def _layout(version: int) -> dict[str, Any]:
     if version not in VERSIONS:

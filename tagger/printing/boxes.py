@@ -7,6 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import lru_cache
 
+from tagger.code import link
 from tagger.code.symbol import CODE128_QUIET, Symbol, code128, qr
 from tagger.drawing import (
     Circle,
@@ -245,10 +246,11 @@ def _pressure(box: PressureBox, index: int, job: Job) -> Part:
 def _qr(box: QrBox, index: int, job: Job) -> Part:
     width, height = box.inner
     side = min(width, height, box.largest or 1e9)
+    text = job.tag.link if box.holds == "all" else link.number_only(job.tag.link)
     grow = job.template.wraps is None  # round a hose the narrowest symbol reads best
-    size = sizing.qr_size(job.tag.link, side, box.levels, box.least_module, job.dpi, grow=grow)
+    size = sizing.qr_size(text, side, box.levels, box.least_module, job.dpi, grow=grow)
     if size is None:
-        need = sizing.least_side_mm(job.tag.link, box.levels[-1], box.least_module, job.dpi)
+        need = sizing.least_side_mm(text, box.levels[-1], box.least_module, job.dpi)
         message = Message(
             "printing-box-qr",
             side=round(side, 1),
@@ -258,7 +260,7 @@ def _qr(box: QrBox, index: int, job: Job) -> Part:
             need=_up(need),
         )
         raise TemplateError(Problem(f"{job.template.where(index)}, size", round(side, 1), message))
-    symbol = _code(job.tag.link, size.level, size.version)
+    symbol = _code(text, size.level, size.version)
     pieces = []
     for x, y in _places(box, width, height, size.side_mm):
         left = sizing.snap(x, job.dpi) + symbol.quiet * size.module_mm

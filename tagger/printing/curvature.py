@@ -8,6 +8,11 @@ the version is told from the finder patterns' distance in modules of their own, 
 narrow at the edge of the cylinder. Versions are four modules apart: when the count comes out nearer
 to three modules too many than to two, a reader takes the next version.
 
+A symbol turned away from the viewer is lost sooner, and so there are two rules for how far it may be
+turned. Below version 7 the same geometry, turned, and a little less than it says. From version 7 on
+readers tie their grid to six and more alignment patterns, and what is lost is the edge that is furthest
+round: it must not stand steeper than 38 degrees.
+
 ``make survive`` wraps symbols in simulation and compares; see label_templates/README.md.
 """
 
@@ -24,6 +29,8 @@ from tagger.printing.plane import Points, mapped, projective
 CLOSEST_MM = 150.0  # a phone held close; common practice, no source
 SIDES_AWAY = 6.0  # and no closer than this many sides, so that the symbol fills a sixth of the view
 _NEXT_VERSION = 2.5  # modules too many; chosen from simulated version 5 symbols on three hoses
+_STEEPEST = 38.0  # degrees; chosen from simulated version 8 symbols at level H on six hoses
+_LESS = 0.65  # of the turn that geometry allows; chosen from simulated version 3 symbols on eight hoses
 _MISREAD = 0.5  # a module sampled beyond its edge shows its neighbour, which differs half of the time
 
 
@@ -69,10 +76,36 @@ def thinnest_hose_mm(version: int, level: str, side_mm: float) -> float:
     return round(high, 1)
 
 
+@lru_cache(maxsize=512)
+def widest_turn_deg(version: int, level: str, side_mm: float, hose_od_mm: float) -> float | None:
+    """How far a symbol may be turned away round the hose and still read; None where it never reads."""
+    radius = hose_od_mm / 2
+    if side_mm > widest_mm(version, level, hose_od_mm):
+        return None
+    if version >= 7:
+        return max(0.0, _STEEPEST - math.degrees(side_mm / hose_od_mm))
+    low, high = 0.0, 60.0
+    while high - low > 0.25:
+        middle = (low + high) / 2
+        if all(_decodes(version, level, side_mm, radius, math.radians(way * middle)) for way in (1, -1)):
+            low = middle
+        else:
+            high = middle
+    return _LESS * low
+
+
 def _reads(version: int, level: str, side: float, radius: float) -> bool:
     if version < 7 and _version_error(version, side, radius) >= _NEXT_VERSION:
         return False
-    off = _off_by(version, side, radius, distance_mm(side)) > _MISREAD
+    return _decodes(version, level, side, radius, 0.0)
+
+
+def _decodes(version: int, level: str, side: float, radius: float, turn: float) -> bool:
+    """Whether error correction restores what a flat grid misreads; ``turn`` away from the viewer, radians."""
+    distance = distance_mm(side)
+    if abs(turn) + side / 2 / radius >= math.acos(radius / (distance + radius)):
+        return False  # an edge is behind the hose
+    off = _off_by(version, side, radius, distance, turn) > _MISREAD
     codewords = codeword_of_module(version)
     blocks, restores = codeword_blocks(version, level)
     shown = codewords >= 0
@@ -96,30 +129,30 @@ def _version_error(version: int, side: float, radius: float) -> float:
     return between * (looks / angle - 1)
 
 
-def _off_by(version: int, side: float, radius: float, distance: float) -> Points:
+def _off_by(version: int, side: float, radius: float, distance: float, turn: float) -> Points:
     """For every module how far the place a reader looks at is from its centre, in modules."""
     size = 4 * version + 17
     anchors = np.array([[3.5, 3.5], [size - 3.5, 3.5], [3.5, size - 3.5], [size - 6.5, size - 6.5]])
     grid = np.stack(np.meshgrid(np.arange(size) + 0.5, np.arange(size) + 0.5), axis=-1).reshape(-1, 2)
-    seen = _seen((anchors - size / 2) * side / size, radius, distance)
+    seen = _seen((anchors - size / 2) * side / size, radius, distance, turn)
     looked_at = mapped(projective(anchors, seen), grid)
-    found = _on_label(looked_at, radius, distance) * size / side + size / 2
+    found = _on_label(looked_at, radius, distance, turn) * size / side + size / 2
     off: Points = np.abs(found - grid).max(axis=1).reshape(size, size)
     return off
 
 
-def _seen(label: Points, radius: float, distance: float) -> Points:
-    """Label points (round the hose, along it) in mm as a camera sees them."""
-    angle = label[:, 0] / radius
+def _seen(label: Points, radius: float, distance: float, turn: float) -> Points:
+    """Label points (round the hose, along it) in mm as a camera sees them; ``turn`` in radians."""
+    angle = label[:, 0] / radius + turn
     depth = distance + radius * (1 - np.cos(angle))
     return np.stack([radius * np.sin(angle) / depth, label[:, 1] / depth], axis=1)
 
 
-def _on_label(seen: Points, radius: float, distance: float) -> Points:
+def _on_label(seen: Points, radius: float, distance: float, turn: float) -> Points:
     """The inverse of ``_seen``: where a camera's rays meet the label."""
     u = seen[:, 0]
     # R sin(t) = u (d + R - R cos(t))  is  A sin(t + p) = u (d + R)  with  A = R sqrt(1 + u²), p = atan(u)
     reach = np.clip(u * (distance + radius) / (radius * np.sqrt(1 + u * u)), -1, 1)
     angle = np.arcsin(reach) - np.arctan(u)
     depth = distance + radius * (1 - np.cos(angle))
-    return np.stack([angle * radius, seen[:, 1] * depth], axis=1)
+    return np.stack([(angle - turn) * radius, seen[:, 1] * depth], axis=1)

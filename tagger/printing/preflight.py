@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 from contextlib import suppress
 from dataclasses import dataclass, field
-from itertools import pairwise
 from typing import Literal
 
 import numpy as np
@@ -14,7 +13,7 @@ from tagger.code import link, payload
 from tagger.drawing import Text
 from tagger.errors import LinkError, Problem, Speaks, SymbolError, TemplateError
 from tagger.messages import Message, Value, angle, english
-from tagger.printing import curvature, raster
+from tagger.printing import around, curvature, raster
 from tagger.printing.boxes import Placed
 from tagger.printing.content import Tag
 from tagger.printing.grade import LETTERS, Grade, grades
@@ -27,7 +26,6 @@ LEAST_MODULE_MM = 0.35  # DIN SPEC 91406, the forerunner of IEC 61406-1
 LONGEST_LINK = 255  # characters; IEC 61406-1 as remembered, not confirmed
 REACH = 10  # a symbol reads from ten times its side; common practice, no source
 SHORTEST_REACH_MM = 150  # a phone held close; common practice, no source
-WIDEST_GAP = 60  # degrees a symbol may be turned away; a step aside brings it round (common practice)
 LEGIBLE_MM = 1.7  # em of the smallest text: about 5 pt
 
 Severity = Literal["refuse", "warn", "note"]
@@ -95,7 +93,7 @@ class Preflight:
 def preflight(tag: Tag, template: Template, hose_od_mm: float | None = None, dpi: int = 203) -> Preflight:
     """Everything that can be known of this label on a printer of ``dpi``.
 
-    ``hose_od_mm`` is the hose's outside diameter, for labels that go round it; without it the
+    ``hose_od_mm`` is the hose's outside diameter, for labels that bend with it; without it the
     assessment's is taken. Raises TemplateError where the label cannot be laid out at all.
     """
     page = lay_out(tag, template, dpi)
@@ -111,12 +109,10 @@ def preflight(tag: Tag, template: Template, hose_od_mm: float | None = None, dpi
     findings += _link(tag)
     findings += _reach(codes)
     findings += _text(page)
-    letter, read = _read(tag, dots, len(codes))
+    letter, read = _read(codes, dots, dpi)
     findings += read
-    if template.wraps:
-        od = hose_od_mm or (tag.assessment.hose_od_mm if tag.assessment else None)
-        findings += _wrapped(codes, od)
-        findings += _faces(codes, od, template) if od else []
+    od = hose_od_mm or (tag.assessment.hose_od_mm if tag.assessment else None)
+    findings += _on_the_hose(codes, od, template)
     return Preflight(
         ok=not any(finding.severity == "refuse" for finding in findings),
         module_mm=smallest.module_mm,
@@ -216,19 +212,29 @@ def _text(page: Page) -> list[Finding]:
     return [Finding("warn", "text", message)]
 
 
-def _read(tag: Tag, dots: Grey, expected: int) -> tuple[str, list[Finding]]:
-    """The letter grade, and what the readers on this machine say of the very dots to be printed."""
-    framed = np.pad(dots, 24, constant_values=255)
+def _read(codes: list[Placed], dots: Grey, dpi: int) -> tuple[str, list[Finding]]:
+    """The letter grade, and what the readers on this machine say of the very dots to be printed.
+
+    Codes repeated round a hose are read once: the others must be the same, dot by dot.
+    """
+    alike: dict[bytes, Grey] = {}
+    for placed in codes:
+        cut = _cut(placed, dots, dpi)
+        alike.setdefault(cut.tobytes(), cut)
+    whole = np.pad(dots, 24, constant_values=255)
+    repeated = len(alike) < len(codes)
+    pictures = [np.pad(cut, 24, constant_values=255) for cut in alike.values()] if repeated else [whole]
     found = []
-    readers = qr_readers()
-    failed = [name for name, read in readers.items() if tag.link not in read(framed)]
+    readers, texts, expected = qr_readers(), {placed.symbol.text for placed in codes}, len(alike)
+    failed = [name for name, read in readers.items() if not all(texts & read(one) for one in pictures)]
     if failed:
         enough = len(readers) - len(failed) >= min(2, len(readers))
         message = Message("printing-flight-readers", failed=tuple(failed), count=len(readers))
         found.append(Finding("warn" if enough else "refuse", "decode", message))
     results: list[Grade] = []
-    with suppress(SymbolError):
-        results = grades(framed)
+    for picture in pictures:
+        with suppress(SymbolError):
+            results += grades(picture)
     if len(results) < expected:
         message = Message("printing-flight-codes", read=len(results), count=expected)
         found.append(Finding("refuse", "decode", message))
@@ -241,20 +247,46 @@ def _read(tag: Tag, dots: Grey, expected: int) -> tuple[str, list[Finding]]:
     return shown, found
 
 
-def _wrapped(codes: list[Placed], od: float | None) -> list[Finding]:
+def _on_the_hose(codes: list[Placed], od: float | None, template: Template) -> list[Finding]:
+    """What becomes of the codes where the label bends with the hose."""
+    if not (template.wraps or template.flag or template.on_hose):
+        return []
     if od is None:
         return [Finding("warn", "curvature", Message("printing-flight-wrap-unknown"))]
+    if template.flag:
+        return _flag(codes, od, template)
+    if template.on_hose:
+        return _lying(codes, od, template)
+    return [*_wrapped(codes, od), *_faces(codes, od, template), *_hidden(od, template)]
+
+
+def _bent(codes: list[Placed], od: float) -> tuple[dict[str, Value], float, float]:
+    """The narrowest code's figures for a message, its side, and the widest that reads round this hose."""
     placed = min(codes, key=lambda one: one.symbol.size * one.module_mm)
     symbol, side = placed.symbol, placed.symbol.size * placed.module_mm
     widest = curvature.widest_mm(symbol.version, symbol.level, float(od))
+    thinnest = curvature.thinnest_hose_mm(symbol.version, symbol.level, round(side, 1))
     figures: dict[str, Value] = {
         "od": round(od, 1),
         "side": round(side, 1),
         "share": round(100 * curvature.edge_foreshortening(side, od)),
         "widest": math.floor(widest * 10) / 10,
+        "thinnest": math.ceil(thinnest),
     }
+    return figures, side, widest
+
+
+def _cut(placed: Placed, dots: Grey, dpi: int) -> Grey:
+    """A code's own dots, with its quiet zone."""
+    quiet, across = placed.symbol.quiet * placed.dots, placed.symbol.full_size * placed.dots
+    left, top = round(placed.x / dot_mm(dpi)) - quiet, round(placed.y / dot_mm(dpi)) - quiet
+    return dots[max(0, top) : top + across, max(0, left) : left + across].copy()
+
+
+def _wrapped(codes: list[Placed], od: float) -> list[Finding]:
+    figures, side, widest = _bent(codes, od)
+    thinnest = figures.pop("thinnest")
     if side > widest:
-        thinnest = math.ceil(curvature.thinnest_hose_mm(symbol.version, symbol.level, round(side, 1)))
         message = Message("printing-flight-wrap-thin", **figures, thinnest=thinnest)
         return [Finding("refuse", "curvature", message)]
     if side > 0.9 * widest:
@@ -263,14 +295,52 @@ def _wrapped(codes: list[Placed], od: float | None) -> list[Finding]:
 
 
 def _faces(codes: list[Placed], od: float, template: Template) -> list[Finding]:
-    """How far from the viewer's side of the hose the nearest symbol can be."""
+    """From how many sides of the hose a code reads, and how wide the widest gap is: the worst side counts."""
+    found = around.sides(codes, od, template)
+    if not found.gaps:
+        return [Finding("note", "facing", Message("printing-flight-facing", od=round(od, 1)))]
+    widest = max(wide for _, wide in found.gaps)
+    figures: dict[str, Value] = {
+        "od": round(od, 1),
+        "share": math.floor(100 * found.share),
+        "gap": angle(widest),
+    }
+    if found.only_at_the_end and widest <= around.QUARTER:
+        return [Finding("warn", "facing", Message("printing-flight-facing-end", **figures))]
+    return [Finding("refuse", "facing", Message("printing-flight-facing-away", **figures))]
+
+
+def _hidden(od: float, template: Template) -> list[Finding]:
+    """Text that the overlap hides and that stands nowhere else."""
+    lost = around.lost_boxes(template, od)
+    if not lost:
+        return []
     axis = 0 if template.wraps == "across" else 1
-    half = codes[0].symbol.size * codes[0].module_mm / 2
-    around = sorted({round((placed.x, placed.y)[axis] + half, 2) for placed in codes})
-    length = math.pi * od
-    shown = [place for place in around if place > around[-1] - length]  # earlier ones lie under the last turn
-    gaps = [b - a for a, b in pairwise([*shown, shown[0] + length])]
-    off = max(gaps) / 2 / length * 360
-    if off <= WIDEST_GAP:
-        return [Finding("note", "facing", Message("printing-flight-facing", angle=angle(math.ceil(off))))]
-    return [Finding("warn", "facing", Message("printing-flight-facing-away", angle=angle(math.ceil(off))))]
+    first = min(template.box[index].at[axis] for index in lost)
+    message = Message(
+        "printing-flight-hidden",
+        od=round(od, 1),
+        boxes=tuple(f"{index + 1} ({template.box[index].kind})" for index in lost),
+        thinnest=math.ceil((around.printed_mm(template) - first) / math.pi),
+    )
+    return [Finding("refuse", "hidden", message)]
+
+
+def _flag(codes: list[Placed], od: float, template: Template) -> list[Finding]:
+    """A flag's wings are shortened by what a thick hose takes."""
+    thickest = math.floor(around.thickest_flag_mm(template, codes))
+    if od > thickest:
+        message = Message("printing-flight-flag-thick", od=round(od, 1), thickest=thickest)
+        return [Finding("refuse", "curvature", message)]
+    return [Finding("note", "curvature", Message("printing-flight-flag", thickest=thickest))]
+
+
+def _lying(codes: list[Placed], od: float, template: Template) -> list[Finding]:
+    """A label in a sleeve, or stuck on the hose: it bends, and its codes are read from straight above."""
+    figures, side, widest = _bent(codes, od)
+    if side <= widest:
+        return [Finding("note", "curvature", Message("printing-flight-lying", od=round(od, 1)))]
+    told: dict[str, Value] = {key: figures[key] for key in ("od", "side", "widest", "thinnest")}
+    if template.on_hose == "always":
+        return [Finding("refuse", "curvature", Message("printing-flight-sleeve-thin", **told))]
+    return [Finding("warn", "curvature", Message("printing-flight-stuck-thin", **told))]

@@ -91,6 +91,7 @@ class QrBox(_Box):
     """The QR code. With ``repeat`` as many as fit, side by side along that direction."""
 
     kind: Literal["qr"]
+    holds: Literal["all", "number"] = "all"  # the number's link alone makes a small symbol
     levels: tuple[Literal["H", "Q", "M"], ...] = Field(default=("H", "Q", "M"), min_length=1)
     least_module: Annotated[Mm, Field(ge=0.25, le=2)] = 0.37
     largest: Mm | None = None  # side of the symbol with its quiet zone, at most
@@ -176,6 +177,8 @@ class Template(_Strict):
     media: str = ""  # what to print it on, for people
     purpose: Literal["tag", "traveller"] = "tag"  # a traveller stays in the shop
     wraps: Literal["across", "down"] | None = None  # which of its sides goes round the hose
+    flag: tuple[Mm, Mm] | None = None  # from where to where across it goes round the hose, wings beside it
+    on_hose: Literal["always", "sometimes"] | None = None  # lies on the hose, and bends with it
     sheet: Sheet | None = None
     box: tuple[Box, ...] = Field(min_length=1)
 

@@ -14,12 +14,15 @@ import cv2
 import numpy as np
 import numpy.typing as npt
 
+from tagger.printing.around import printed_mm
 from tagger.printing.boxes import Placed
 from tagger.printing.layout import Page
 from tagger.printing.sizing import dot_mm
+from tagger.printing.template import Template
 
 Picture = npt.NDArray[np.uint8]
 Chance = np.random.Generator
+Rays = npt.NDArray[np.float64]
 
 PAPER, INK = 235, 25
 PIXELS_PER_MM = 16.0  # a 12-megapixel phone about 20 cm away
@@ -202,18 +205,63 @@ def wrapped(
     u, v = np.meshgrid(
         (np.arange(width) - width / 2 + 0.5) / focal, (np.arange(height) - height / 2 + 0.5) / focal
     )
-    axis = distance_mm + radius
-    a, b, c = u * u + 1, -2 * axis, axis * axis - radius * radius
-    inside = b * b - 4 * a * c
-    hit = inside > 0
-    depth = (-b - np.sqrt(np.where(hit, inside, 0))) / (2 * a)
-    round_hose = np.arctan2(u * depth, axis - depth) * radius
-    along_hose = v * depth
+    angle, along_hose, hit = _on_hose(u, v, radius, distance_mm)
+    round_hose = angle * radius
     x = ((round_hose + whole / 2) / module * fine - 0.5).astype(np.float32)
     y = ((along_hose + whole / 2) / module * fine - 0.5).astype(np.float32)
     x[~hit] = -1e6
     seen = cv2.remap(flat, x, y, cv2.INTER_LINEAR, borderMode=cv2.BORDER_CONSTANT, borderValue=PAPER)
+    return _lens(seen, hit, chance)
+
+
+def applied(dots: Picture, dpi: int, template: Template, od: float, per_mm: float = 24.0) -> Picture:
+    """A label that goes round a hose, as it lies on it: the hose's surface, one turn across, its length down.
+
+    The opaque part lies over its own beginning where it is longer than the hose is round; a clear tail
+    shows what is below. Where there is no label there is paper, as a hose's marking is not our matter.
+    """
+    if template.wraps == "down":
+        dots = dots.T
+    scale = per_mm * dot_mm(dpi)
+    label = cv2.resize(dots, None, fx=scale, fy=scale, interpolation=cv2.INTER_NEAREST)
+    label = (label / 255.0 * (PAPER - INK) + INK).astype(np.uint8)
+    around = np.full((label.shape[0], round(math.pi * od * per_mm)), PAPER, np.uint8)
+    reach = min(label.shape[1], round(printed_mm(template) * per_mm))
+    for start in range(0, reach, around.shape[1]):
+        part = label[:, start : min(start + around.shape[1], reach)]
+        around[:, : part.shape[1]] = part
+    return around
+
+
+def from_side(
+    surface: Picture, od: float, turn: float, chance: Chance, per_mm: float = 24.0, focal: float = 3100.0
+) -> Picture:
+    """The hose with ``surface`` round it, seen from ``turn`` radians by a phone 150 mm away."""
+    away, radius, length = 150.0, od / 2, surface.shape[0] / per_mm
+    width, height = int(focal * od * 1.1 / away), int(focal * length * 1.1 / away)
+    u, v = np.meshgrid(
+        (np.arange(width) - width / 2 + 0.5) / focal, (np.arange(height) - height / 2 + 0.5) / focal
+    )
+    round_hose, along_hose, hit = _on_hose(u, v, radius, away)
+    x = ((round_hose + turn) % (2 * math.pi) * radius * per_mm - 0.5).astype(np.float32)
+    y = ((along_hose + length / 2) * per_mm - 0.5).astype(np.float32)
+    closed = np.concatenate([surface, surface[:, :2]], axis=1)  # the turn's end is its beginning
+    seen = cv2.remap(closed, x, y, cv2.INTER_LINEAR, borderMode=cv2.BORDER_CONSTANT, borderValue=90)
+    return _lens(seen, hit, chance)
+
+
+def _on_hose(u: Rays, v: Rays, radius: float, away: float) -> tuple[Rays, Rays, npt.NDArray[np.bool_]]:
+    """Where a camera's rays meet the hose: the angle round it, mm along it, and whether they do."""
+    axis = away + radius
+    a, b, c = u * u + 1, -2 * axis, axis * axis - radius * radius
+    inside = b * b - 4 * a * c
+    hit = inside > 0
+    depth = (-b - np.sqrt(np.where(hit, inside, 0))) / (2 * a)
+    return np.arctan2(u * depth, axis - depth), v * depth, hit
+
+
+def _lens(seen: Picture, hit: npt.NDArray[np.bool_], chance: Chance) -> Picture:
+    """Grey round the hose, a soft lens, a sensor's noise."""
     seen[~hit] = 90
-    soft = cv2.GaussianBlur(seen, (0, 0), 0.8)
-    framed = np.pad(soft, 30, constant_values=90)
+    framed = np.pad(cv2.GaussianBlur(seen, (0, 0), 0.8), 30, constant_values=90)
     return np.clip(framed + chance.normal(0, 4.0, framed.shape), 0, 255).astype(np.uint8)

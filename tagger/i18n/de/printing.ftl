@@ -77,9 +77,10 @@ printing-done-proof-tested = Druckgeprüft, Druck und Zeit
 
 printing-title-hang_tag = Anhängeschild, 100 x 60 mm, mit Loch
 printing-title-hang_tag_two = Anhängeschild in zwei Sprachen, 120 x 90 mm, mit Loch
-printing-title-wrap_label = Selbstlaminierendes Wickeletikett, Druck 60 x 124 mm, klare Fahne 126 mm
+printing-title-wrap_label = Selbstlaminierendes Wickeletikett, Druck 102 x 186 mm, klare Fahne 64 mm
 printing-title-flag_label = Fahnenetikett, 150 x 44 mm, um den Schlauch gefaltet
 printing-title-sleeve_tag = Einschubschild, 160 x 26 mm, von beiden Seiten lesbar
+printing-title-thin_wrap = Band mit kleinem QR-Code, wiederholt um einen dünnen Schlauch
 printing-title-end_tag_a = Schild für Ende A, 60 x 32 mm, mit Anziehwerten
 printing-title-end_tag_b = Schild für Ende B, 60 x 32 mm, mit Anziehwerten
 printing-title-roll_2x1 = Rollenetikett, 2 x 1 in
@@ -178,16 +179,28 @@ printing-flight-codes = Lesbare QR-Codes auf dem Etikett: { $read } von { $count
 printing-flight-grade = Die gedruckten Punkte haben Güte { $grade } nach den Parametern von ISO/IEC 15415.
     .mend = Größere Module verwenden.
 printing-flight-contrast = Der Kontrast hängt vom Etikettenmaterial ab: schwarz auf Weiß oder Gelb drucken. Dunkles oder klares Material braucht einen weißen Grund.
-printing-flight-wrap-unknown = Dieses Etikett liegt um den Schlauch, aber der Schlauch-Außendurchmesser ist nicht bekannt.
-    .mend = Messen und angeben ({ "--hose-od" }) oder ein Fahnenetikett oder Anhängeschild verwenden.
+printing-flight-wrap-unknown = Auf einem Schlauch biegt sich dieses Etikett mit, aber der Schlauch-Außendurchmesser ist nicht bekannt.
+    .mend = Messen und angeben ({ "--hose-od" }) oder ein Anhängeschild verwenden.
 printing-flight-wrap = Um einen Schlauch von { $od } mm zeigt der QR-Code von { $side } mm seine äußeren Module mit { $share } % ihrer Breite. Bis { $widest } mm ist er lesbar.
 printing-flight-wrap-near = Um einen Schlauch von { $od } mm zeigt der QR-Code von { $side } mm seine äußeren Module mit { $share } % ihrer Breite. Bis { $widest } mm ist er lesbar.
     .mend = Das ist nahe an der Grenze: Ein Fahnenetikett oder Anhängeschild ist zuverlässiger.
 printing-flight-wrap-thin = Um einen Schlauch von { $od } mm zeigt der QR-Code von { $side } mm seine äußeren Module mit { $share } % ihrer Breite. Bis { $widest } mm ist er lesbar.
     .mend = Ein Fahnenetikett oder Anhängeschild verwenden. Dieses Etikett ist für Schläuche ab { $thinnest } mm.
-printing-flight-facing = Von jeder Seite ist ein QR-Code dem Betrachter bis auf { $angle } zugewandt.
-printing-flight-facing-away = Von einer Seite des Schlauchs ist der nächste QR-Code um { $angle } abgewandt.
-    .mend = Ein Etikett mit QR-Codes weiter um den Schlauch, ein Fahnenetikett oder ein Anhängeschild verwenden.
+printing-flight-facing = Um einen Schlauch von { $od } mm ist von jeder Seite ein QR-Code lesbar.
+printing-flight-facing-end = Um einen Schlauch von { $od } mm ist von { $share } % aller Seiten ein QR-Code lesbar. Von den { $gap } am Ende des Etiketts ist keiner lesbar.
+    .mend = Die Fahne eines Fahnenetiketts eine Vierteldrehung neben dieses Ende setzen: Von dort ist sie lesbar. Oder ein Anhängeschild verwenden.
+printing-flight-facing-away = Um einen Schlauch von { $od } mm ist nur von { $share } % aller Seiten ein QR-Code lesbar. Die größte Lücke beträgt { $gap }.
+    .mend = Eine Vorlage für diesen Durchmesser (thin_wrap wiederholt einen kleinen QR-Code), ein Fahnenetikett oder ein Anhängeschild verwenden.
+printing-flight-hidden = Um einen Schlauch von { $od } mm verdeckt das Ende des Etiketts Text, der sonst nirgends steht: Feld { LIST($boxes) }.
+    .mend = Diese Vorlage für Schläuche ab { $thinnest } mm oder ein Fahnenetikett oder Anhängeschild verwenden.
+printing-flight-flag = Bis { $thickest } mm Schlauch-Außendurchmesser bleibt die Fahne frei.
+printing-flight-flag-thick = Um einen Schlauch von { $od } mm reicht die Mitte dieses Fahnenetiketts nicht: Ein QR-Code der Fahne liegt auf dem Schlauch.
+    .mend = Für Schläuche bis { $thickest } mm verwenden oder ein Anhängeschild nehmen.
+printing-flight-lying = Flach auf einem Schlauch von { $od } mm ist der QR-Code senkrecht von oben lesbar.
+printing-flight-sleeve-thin = In einer Hülle auf einem Schlauch von { $od } mm biegt sich der QR-Code von { $side } mm zu stark. Bis { $widest } mm ist er lesbar.
+    .mend = Ein Anhängeschild oder Fahnenetikett verwenden. Diese Vorlage ist für Schläuche ab { $thinnest } mm.
+printing-flight-stuck-thin = Auf einen Schlauch von { $od } mm geklebt ist der QR-Code von { $side } mm nicht lesbar. Bis { $widest } mm ist er lesbar.
+    .mend = Das Schild anbinden oder auf etwas Flaches kleben. Auf Schläuchen ab { $thinnest } mm ist es lesbar.
 
 ## Network printers
 

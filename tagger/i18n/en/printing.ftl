@@ -77,9 +77,10 @@ printing-done-proof-tested = Proof-tested, pressure and time
 
 printing-title-hang_tag = Hang tag, 100 x 60 mm, with a hole
 printing-title-hang_tag_two = Hang tag for two languages, 120 x 90 mm, with a hole
-printing-title-wrap_label = Wrap-around self-laminating label, 60 x 124 mm print, 126 mm clear tail
+printing-title-wrap_label = Wrap-around self-laminating label, 102 x 186 mm print, 64 mm clear tail
 printing-title-flag_label = Flag label, 150 x 44 mm, wraps around the hose
 printing-title-sleeve_tag = Sleeve tag, 160 x 26 mm, readable from both sides
+printing-title-thin_wrap = Band with a small QR code repeated round a thin hose
 printing-title-end_tag_a = End tag A, 60 x 32 mm, with tightening values
 printing-title-end_tag_b = End tag B, 60 x 32 mm, with tightening values
 printing-title-roll_2x1 = Roll label, 2 x 1 in
@@ -178,16 +179,28 @@ printing-flight-codes = QR codes on the label that can be read: { $read } of { $
 printing-flight-grade = The printed dots have grade { $grade } by the parameters of ISO/IEC 15415.
     .mend = Use larger modules.
 printing-flight-contrast = Contrast depends on the label material: print black on white or yellow. Dark or clear material needs a white ground.
-printing-flight-wrap-unknown = This label wraps around the hose, but the hose outside diameter is not known.
-    .mend = Measure it and enter it ({ "--hose-od" }), or use a flag label or a hang tag.
+printing-flight-wrap-unknown = On a hose this label bends with it, but the hose outside diameter is not known.
+    .mend = Measure it and enter it ({ "--hose-od" }), or use a hang tag.
 printing-flight-wrap = Around a hose of { $od } mm, the QR code of { $side } mm shows its outer modules at { $share } % of their width. Up to { $widest } mm scans.
 printing-flight-wrap-near = Around a hose of { $od } mm, the QR code of { $side } mm shows its outer modules at { $share } % of their width. Up to { $widest } mm scans.
     .mend = This is near the limit: a flag label or a hang tag is more reliable.
 printing-flight-wrap-thin = Around a hose of { $od } mm, the QR code of { $side } mm shows its outer modules at { $share } % of their width. Up to { $widest } mm scans.
     .mend = Use a flag label or a hang tag. This label is for hoses from { $thinnest } mm.
-printing-flight-facing = From any side, a QR code faces the viewer to within { $angle }.
-printing-flight-facing-away = From one side of the hose, the nearest QR code is turned away by { $angle }.
-    .mend = Use a label with QR codes further around the hose, a flag label or a hang tag.
+printing-flight-facing = Around a hose of { $od } mm, a QR code scans from every side.
+printing-flight-facing-end = Around a hose of { $od } mm, a QR code scans from { $share } % of all sides. None scans from the { $gap } at the end of the label.
+    .mend = Put the flag of a flag label a quarter turn from this end: it scans from there. Or use a hang tag.
+printing-flight-facing-away = Around a hose of { $od } mm, a QR code scans from only { $share } % of all sides. The widest gap is { $gap }.
+    .mend = Use a template for this diameter (thin_wrap repeats a small QR code), a flag label or a hang tag.
+printing-flight-hidden = Around a hose of { $od } mm, the end of the label covers text that is printed nowhere else: box { LIST($boxes) }.
+    .mend = Use this template on hoses from { $thinnest } mm, or a flag label or a hang tag.
+printing-flight-flag = The flag stays clear of hoses up to { $thickest } mm outside diameter.
+printing-flight-flag-thick = Around a hose of { $od } mm, the middle of this flag label does not reach: a QR code of the flag lies on the hose.
+    .mend = Use it on hoses up to { $thickest } mm, or use a hang tag.
+printing-flight-lying = Flat on a hose of { $od } mm, the QR code scans from straight above.
+printing-flight-sleeve-thin = In a sleeve on a hose of { $od } mm, the QR code of { $side } mm bends too far to scan. Up to { $widest } mm scans.
+    .mend = Use a hang tag or a flag label. This template is for hoses from { $thinnest } mm.
+printing-flight-stuck-thin = Stuck on a hose of { $od } mm, the QR code of { $side } mm does not scan. Up to { $widest } mm scans.
+    .mend = Hang it by a tie or stick it on something flat. On hoses from { $thinnest } mm it scans.
 
 ## Network printers
 

@@ -77,9 +77,10 @@ printing-done-proof-tested = Probado, presión y tiempo
 
 printing-title-hang_tag = Etiqueta colgante, 100 x 60 mm, con agujero
 printing-title-hang_tag_two = Etiqueta colgante en dos idiomas, 120 x 90 mm, con agujero
-printing-title-wrap_label = Etiqueta envolvente autolaminada, impresión 60 x 124 mm, cola transparente 126 mm
+printing-title-wrap_label = Etiqueta envolvente autolaminada, impresión 102 x 186 mm, cola transparente 64 mm
 printing-title-flag_label = Etiqueta bandera, 150 x 44 mm, plegada alrededor de la manguera
 printing-title-sleeve_tag = Etiqueta para funda, 160 x 26 mm, legible por ambos lados
+printing-title-thin_wrap = Banda con un código QR pequeño repetido alrededor de una manguera delgada
 printing-title-end_tag_a = Etiqueta del extremo A, 60 x 32 mm, con valores de apriete
 printing-title-end_tag_b = Etiqueta del extremo B, 60 x 32 mm, con valores de apriete
 printing-title-roll_2x1 = Etiqueta en rollo, 2 x 1 in
@@ -178,16 +179,28 @@ printing-flight-codes = Códigos QR legibles en la etiqueta: { $read } de { $cou
 printing-flight-grade = Los puntos impresos tienen el grado { $grade } según los parámetros de ISO/IEC 15415.
     .mend = Use módulos mayores.
 printing-flight-contrast = El contraste depende del material: imprima en negro sobre blanco o amarillo. Un material oscuro o transparente necesita fondo blanco.
-printing-flight-wrap-unknown = Esta etiqueta rodea la manguera, pero no se conoce el diámetro exterior de la manguera.
-    .mend = Mídalo e indíquelo ({ "--hose-od" }), o use una etiqueta bandera o colgante.
+printing-flight-wrap-unknown = Sobre una manguera, esta etiqueta se curva con ella, pero no se conoce el diámetro exterior de la manguera.
+    .mend = Mídalo e indíquelo ({ "--hose-od" }), o use una etiqueta colgante.
 printing-flight-wrap = Alrededor de una manguera de { $od } mm, el código QR de { $side } mm muestra sus módulos exteriores al { $share } % de su ancho. Hasta { $widest } mm se lee.
 printing-flight-wrap-near = Alrededor de una manguera de { $od } mm, el código QR de { $side } mm muestra sus módulos exteriores al { $share } % de su ancho. Hasta { $widest } mm se lee.
     .mend = Está cerca del límite: una etiqueta bandera o colgante es más fiable.
 printing-flight-wrap-thin = Alrededor de una manguera de { $od } mm, el código QR de { $side } mm muestra sus módulos exteriores al { $share } % de su ancho. Hasta { $widest } mm se lee.
     .mend = Use una etiqueta bandera o colgante. Esta etiqueta es para mangueras desde { $thinnest } mm.
-printing-flight-facing = Desde cualquier lado, un código QR mira hacia quien lo lee con un desvío máximo de { $angle }.
-printing-flight-facing-away = Desde un lado de la manguera, el código QR más próximo está girado { $angle }.
-    .mend = Use una etiqueta con códigos QR en más contorno de la manguera, una etiqueta bandera o una colgante.
+printing-flight-facing = Alrededor de una manguera de { $od } mm, un código QR se lee desde cualquier lado.
+printing-flight-facing-end = Alrededor de una manguera de { $od } mm, un código QR se lee desde el { $share } % de los lados. Ninguno se lee en los { $gap } del extremo de la etiqueta.
+    .mend = Coloque la bandera de una etiqueta bandera a un cuarto de vuelta de este extremo: desde ahí se lee. O use una etiqueta colgante.
+printing-flight-facing-away = Alrededor de una manguera de { $od } mm, un código QR se lee solo desde el { $share } % de los lados. El mayor ángulo ciego es de { $gap }.
+    .mend = Use una plantilla para este diámetro (thin_wrap repite un código QR pequeño), una etiqueta bandera o una colgante.
+printing-flight-hidden = Alrededor de una manguera de { $od } mm, el extremo de la etiqueta cubre texto que no figura en otro sitio: caja { LIST($boxes) }.
+    .mend = Use esta plantilla en mangueras desde { $thinnest } mm, o una etiqueta bandera o colgante.
+printing-flight-flag = La bandera queda libre hasta un diámetro exterior de manguera de { $thickest } mm.
+printing-flight-flag-thick = Alrededor de una manguera de { $od } mm, la parte central de esta etiqueta bandera no alcanza: un código QR de la bandera queda sobre la manguera.
+    .mend = Úsela en mangueras de hasta { $thickest } mm, o use una etiqueta colgante.
+printing-flight-lying = Pegado a lo largo de una manguera de { $od } mm, el código QR se lee de frente.
+printing-flight-sleeve-thin = En una funda sobre una manguera de { $od } mm, el código QR de { $side } mm se curva demasiado para leerse. Hasta { $widest } mm se lee.
+    .mend = Use una etiqueta colgante o una etiqueta bandera. Esta plantilla es para mangueras desde { $thinnest } mm.
+printing-flight-stuck-thin = Pegado sobre una manguera de { $od } mm, el código QR de { $side } mm no se lee. Hasta { $widest } mm se lee.
+    .mend = Cuélguela con una brida o péguela sobre una superficie plana. En mangueras desde { $thinnest } mm se lee.
 
 ## Network printers
 

@@ -77,9 +77,10 @@ printing-done-proof-tested = Éprouvé, pression et durée
 
 printing-title-hang_tag = Étiquette à suspendre, 100 x 60 mm, avec un trou
 printing-title-hang_tag_two = Étiquette à suspendre en deux langues, 120 x 90 mm, avec un trou
-printing-title-wrap_label = Étiquette autoprotégée à enrouler, impression 60 x 124 mm, film transparent 126 mm
+printing-title-wrap_label = Étiquette autoprotégée à enrouler, impression 102 x 186 mm, film transparent 64 mm
 printing-title-flag_label = Étiquette drapeau, 150 x 44 mm, pliée autour du tuyau
 printing-title-sleeve_tag = Étiquette sous gaine, 160 x 26 mm, lisible des deux côtés
+printing-title-thin_wrap = Bande à petit code QR répété autour d'un tuyau mince
 printing-title-end_tag_a = Étiquette de l'extrémité A, 60 x 32 mm, avec les valeurs de serrage
 printing-title-end_tag_b = Étiquette de l'extrémité B, 60 x 32 mm, avec les valeurs de serrage
 printing-title-roll_2x1 = Étiquette en rouleau, 2 x 1 in
@@ -178,16 +179,28 @@ printing-flight-codes = Codes QR lisibles sur l'étiquette : { $read } sur { $co
 printing-flight-grade = Les points imprimés obtiennent la note { $grade } selon les paramètres de l'ISO/IEC 15415.
     .mend = Utilisez des modules plus grands.
 printing-flight-contrast = Le contraste dépend du support : imprimez en noir sur blanc ou jaune. Un support sombre ou transparent demande un fond blanc.
-printing-flight-wrap-unknown = Cette étiquette s'enroule autour du tuyau, mais le diamètre extérieur du tuyau n'est pas connu.
-    .mend = Mesurez-le et indiquez-le ({ "--hose-od" }), ou utilisez une étiquette drapeau ou à suspendre.
+printing-flight-wrap-unknown = Sur un tuyau, cette étiquette se courbe avec lui, mais le diamètre extérieur du tuyau n'est pas connu.
+    .mend = Mesurez-le et indiquez-le ({ "--hose-od" }), ou utilisez une étiquette à suspendre.
 printing-flight-wrap = Autour d'un tuyau de { $od } mm, le code QR de { $side } mm montre ses modules extérieurs à { $share } % de leur largeur. La lecture est possible jusqu'à { $widest } mm.
 printing-flight-wrap-near = Autour d'un tuyau de { $od } mm, le code QR de { $side } mm montre ses modules extérieurs à { $share } % de leur largeur. La lecture est possible jusqu'à { $widest } mm.
     .mend = C'est proche de la limite : une étiquette drapeau ou à suspendre est plus sûre.
 printing-flight-wrap-thin = Autour d'un tuyau de { $od } mm, le code QR de { $side } mm montre ses modules extérieurs à { $share } % de leur largeur. La lecture est possible jusqu'à { $widest } mm.
     .mend = Utilisez une étiquette drapeau ou à suspendre. Cette étiquette convient aux tuyaux à partir de { $thinnest } mm.
-printing-flight-facing = De tout côté, un code QR fait face à l'observateur à { $angle } près.
-printing-flight-facing-away = D'un côté du tuyau, le code QR le plus proche est détourné de { $angle }.
-    .mend = Utilisez une étiquette dont les codes QR font davantage le tour du tuyau, une étiquette drapeau ou une étiquette à suspendre.
+printing-flight-facing = Autour d'un tuyau de { $od } mm, un code QR est lisible de tout côté.
+printing-flight-facing-end = Autour d'un tuyau de { $od } mm, un code QR est lisible depuis { $share } % des côtés. Aucun n'est lisible sur les { $gap } au bout de l'étiquette.
+    .mend = Placez le drapeau d'une étiquette drapeau à un quart de tour de ce bout : il est lisible de là. Ou utilisez une étiquette à suspendre.
+printing-flight-facing-away = Autour d'un tuyau de { $od } mm, un code QR n'est lisible que depuis { $share } % des côtés. Le plus grand angle mort est de { $gap }.
+    .mend = Utilisez un modèle prévu pour ce diamètre (thin_wrap répète un petit code QR), une étiquette drapeau ou à suspendre.
+printing-flight-hidden = Autour d'un tuyau de { $od } mm, le bout de l'étiquette recouvre du texte qui ne figure nulle part ailleurs : zone { LIST($boxes) }.
+    .mend = Utilisez ce modèle sur des tuyaux à partir de { $thinnest } mm, ou une étiquette drapeau ou à suspendre.
+printing-flight-flag = Le drapeau reste dégagé jusqu'à un diamètre extérieur de tuyau de { $thickest } mm.
+printing-flight-flag-thick = Autour d'un tuyau de { $od } mm, le milieu de cette étiquette drapeau est trop court : un code QR du drapeau repose sur le tuyau.
+    .mend = Utilisez-la sur des tuyaux jusqu'à { $thickest } mm, ou utilisez une étiquette à suspendre.
+printing-flight-lying = À plat sur un tuyau de { $od } mm, le code QR est lisible à la verticale.
+printing-flight-sleeve-thin = Dans une gaine sur un tuyau de { $od } mm, le code QR de { $side } mm se courbe trop pour être lu. La lecture est possible jusqu'à { $widest } mm.
+    .mend = Utilisez une étiquette à suspendre ou une étiquette drapeau. Ce modèle convient aux tuyaux à partir de { $thinnest } mm.
+printing-flight-stuck-thin = Collé sur un tuyau de { $od } mm, le code QR de { $side } mm est illisible. La lecture est possible jusqu'à { $widest } mm.
+    .mend = Suspendez l'étiquette à un lien ou collez-la sur une surface plane. Sur les tuyaux à partir de { $thinnest } mm, elle est lisible.
 
 ## Network printers
 
