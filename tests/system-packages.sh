@@ -1,6 +1,7 @@
 #!/bin/sh
 # What the tests need besides Python: a browser, a PostgreSQL server, the zbar library, openssl, and a network
-# printer (ippeveprinter, which wants a D-Bus daemon; where no package has it, CUPS itself does).
+# printer (ippeveprinter, which wants a D-Bus daemon; where no package has it, CUPS itself does), and a print
+# server (cupsd).
 # Installs what is missing where it may, otherwise says precisely what to install.
 set -u
 
@@ -24,11 +25,16 @@ printer_there() { # macOS has it with its own CUPS
     found ippeveprinter || [ -x /usr/sbin/ippeveprinter ]
 }
 
+server_there() {
+    found cupsd || [ -x /usr/sbin/cupsd ]
+}
+
 debian="" brew=""
 found openssl || { debian="$debian openssl"; brew="$brew openssl"; }
 found chromium chromium-browser || { debian="$debian chromium"; brew="$brew chromium"; }
 postgres_there || { debian="$debian postgresql"; brew="$brew postgresql"; }
 printer_there || debian="$debian cups-ipp-utils"
+server_there || debian="$debian cups-daemon"
 found dbus-daemon || { debian="$debian dbus-daemon"; brew="$brew dbus"; }
 zbar_there || { debian="$debian libzbar0"; brew="$brew zbar"; }
 
@@ -50,6 +56,6 @@ if found brew && [ -n "$brew" ]; then
     echo "Installing for the tests:$brew"
     brew install --quiet $brew && exit 0
 fi
-echo "The tests need a Chromium browser, a PostgreSQL server, the zbar library, openssl, and ippeveprinter with a D-Bus daemon."
+echo "The tests need a Chromium browser, a PostgreSQL server, the zbar library, openssl, cupsd, and ippeveprinter with a D-Bus daemon."
 echo "Missing here, by their Debian names:$debian"
 exit 1

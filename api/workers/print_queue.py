@@ -10,24 +10,38 @@ import logging
 import threading
 import time
 from collections.abc import Callable, Iterable, Sequence
+from contextlib import suppress
 
 from api.settings import Settings
 from api.shared.label_files import template_of
 from tagger.errors import TaggerError
 from tagger.messages import Message
 from tagger.printing.layout import lay_out
-from tagger.printing.printer import Busy, JobState, NotKnown, PrinterError, Unsure, given_up, printer_at
+from tagger.printing.printer import (
+    Busy,
+    JobState,
+    Listed,
+    NotKnown,
+    PrinterError,
+    Unsure,
+    given_up,
+    printer_at,
+)
 from tagger.printing.template import Template
 from tagger.record import recorded
 from tagger.record_tag import tags_of
 from tagger.store import Assembly, Printer, PrintJob, Store
+from tagger.store.print_jobs import INTERRUPTED
 
 _LOG = logging.getLogger(__name__)
 _EVERY = 1.0
 _AT_ONCE = 8  # printers that are spoken to at the same time
 _RARELY = 30.0  # seconds between questions about a job that takes long
+_SILENT = 4.0  # seconds without a sign of a job's sender, which gives one every _EVERY
 _PATIENCE = 15.0  # seconds that a stop waits for jobs on their way
 _FORGOTTEN = (Message("store-print-forgotten"),)
+_OURS = "Tags, job "
+_NOT_TAKEN = (Message("store-print-not-taken"),)
 
 
 class PrintQueue:
@@ -40,6 +54,9 @@ class PrintQueue:
         self._slots = threading.Semaphore(_AT_ONCE)
         self._hands: set[threading.Thread] = set()
         self._ask_at: dict[int, float] = {}
+        self._mine: dict[int, PrintJob] = {}  # on their way from here
+        self._asking: set[int] = set()  # printers are being asked about these
+        self._seen: dict[int, tuple[object, float]] = {}  # another's job: its last sign, and when it came
 
     def start(self) -> None:
         self._thread.start()
@@ -86,11 +103,13 @@ class PrintQueue:
 
     def _turn(self) -> None:
         self.store.find_interrupted_prints()
+        self._look_after_others()
         while not self._stop.is_set() and self._slots.acquire(blocking=False):
             job = self.store.next_print()
             if job is None:
                 self._slots.release()
                 break
+            self._mine[job.id] = job
             self._hand(send, job)
         now = time.monotonic()
         for job in self.store.printing_jobs():
@@ -98,6 +117,26 @@ class PrintQueue:
             if self._ask_at.get(job.id, 0) <= now and self._slots.acquire(blocking=False):
                 self._ask_at[job.id] = now + min(max(_EVERY, age / 10), _RARELY)
                 self._hand(follow, job)
+
+    def _look_after_others(self) -> None:
+        """Gives a sign for jobs on their way from here, and asks printers about those whose sender is gone.
+
+        A job that its printer lists is known at once; before one that it does not list is given up, its
+        sender must have been silent for a while, by the clock of this process alone.
+        """
+        if self._mine:
+            self.store.print_goes_on(list(self._mine.values()))
+        others = [job for job in self.store.sending_jobs() if job.id not in self._mine]
+        now, seen = time.monotonic(), self._seen
+        self._seen = {}
+        for job in others:
+            sign = (job.attempts, job.changed_at)
+            known = seen.get(job.id)
+            self._seen[job.id] = known if known and known[0] == sign else (sign, now)
+            first, silent = known is None, now - self._seen[job.id][1] >= _SILENT
+            if (first or silent) and job.id not in self._asking and self._slots.acquire(blocking=False):
+                self._asking.add(job.id)
+                self._hand(find_given_up if silent else find_taken, job)
 
     def _hand(self, do: Callable[[Store, Settings, PrintJob], None], job: PrintJob) -> None:
         """Does it in a thread of its own: a printer that is slow keeps no other waiting."""
@@ -110,7 +149,9 @@ class PrintQueue:
             finally:
                 self._slots.release()
                 self._hands.discard(thread)
+                self._asking.discard(job.id)
                 if do is send:
+                    self._mine.pop(job.id, None)
                     self.wake()  # the printer is free for its next job, and tells of this one
 
         thread = threading.Thread(target=work, name=f"print job {job.id}", daemon=True)
@@ -137,13 +178,50 @@ def send(store: Store, settings: Settings, job: PrintJob) -> None:
         store.print_taken(job, taken.id)
 
 
+def find_taken(store: Store, settings: Settings, job: PrintJob) -> None:
+    """Writes down that the printer took a job whose sender did not say so, if its list shows it."""
+    with suppress(PrinterError):
+        _look_for(store, job)
+
+
+def find_given_up(store: Store, settings: Settings, job: PrintJob) -> None:
+    """The same for a job whose sender is gone: taken, certainly not, or nobody can tell.
+
+    A printer's list shows that a job never came only if it still shows one that came before.
+    """
+    try:
+        listed = _look_for(store, job)
+    except PrinterError as error:
+        _LOG.info("Print job %s: %s", job.id, error)  # asked again at the next turn, up to its lease
+        return
+    if listed is None:
+        return
+    before = set(store.printed_before(job))
+    remembers = any(one.id in before and one.name.startswith(_OURS) for one in listed)
+    store.print_failed(job, _NOT_TAKEN if remembers else (INTERRUPTED,), unsure=not remembers)
+
+
+def _look_for(store: Store, job: PrintJob) -> list[Listed] | None:
+    """None where the printer has the job, which is written down; else its list. Raises PrinterError."""
+    listed = printer_at(job.uri).jobs()
+    found = next((one for one in listed if one.name == _name(job)), None)
+    if found is None:
+        return listed
+    store.print_taken(job, found.id)
+    return None
+
+
 def follow(store: Store, settings: Settings, job: PrintJob) -> None:
     """Asks the printer about one job that it took, and writes down what it says."""
     assert job.printer_job is not None
     try:
         printer = printer_at(job.uri)
         now = printer.job(job.printer_job)
-        if now.name not in (None, _name(job)):  # a printer that was reset counts its jobs anew
+        if now.name not in (
+            None,
+            _name(job),
+            f"{_OURS}{job.id}",
+        ):  # a printer that was reset counts its jobs anew
             store.print_failed(job, _FORGOTTEN, unsure=True)
         elif now.state.given_up:
             store.print_failed(job, [given_up(job.uri, now).message])
@@ -168,5 +246,5 @@ def _status(told: Iterable[Message]) -> list[Message]:
 
 
 def _name(job: PrintJob) -> str:
-    """What the printer's own display and list of jobs show."""
-    return f"Tags, job {job.id}"
+    """What the printer's own display and list of jobs show; no other job, of any shop, has it."""
+    return f"{_OURS}{job.id}.{job.attempts} {job.numbers[0]}"

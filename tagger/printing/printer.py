@@ -84,6 +84,14 @@ class Job:
 
 
 @dataclass(frozen=True)
+class Listed:
+    """A job in a printer's list."""
+
+    id: int
+    name: str
+
+
+@dataclass(frozen=True)
 class Status:
     """What a printer says of itself.
 
@@ -145,6 +153,9 @@ class Printer(Protocol):
 
     def job(self, job_id: int) -> Job:
         """One job as it is now. Raises PrinterError; NotKnown where the printer forgot it."""
+
+    def jobs(self) -> list[Listed]:
+        """The jobs that it lists, ended ones too as long as it keeps them. Raises PrinterError."""
 
 
 def printer_at(address: str) -> Printer:

@@ -31,7 +31,7 @@ from tagger.store.said import Said
 from tagger.store.values import Kind, PrintJob, PrintState
 
 LEASE = timedelta(minutes=2)
-"""How long a job may be on its way before it counts as interrupted."""
+"""How long the sender of a job may be silent, and its printer away, before it counts as interrupted."""
 
 BUSY_FOR = timedelta(seconds=3)
 """How long a printer that took no job is left alone."""
@@ -147,12 +147,17 @@ class Prints(Part):
         return None
 
     def print_taken(self, job: PrintJob, printer_job: int) -> None:
-        """The printer took this attempt: its tags are printed, as far as their history goes."""
+        """The printer took this attempt: its tags are printed, as far as their history goes.
+
+        A sender that was only slow counts even after its job was given up.
+        """
         with self.writing() as session:
             row = _row(session, job.id, lock=True)
-            if row.attempts != job.attempts or row.state not in (_S.SENDING, _S.UNKNOWN):
+            if row.attempts != job.attempts or row.state not in (_S.SENDING, _S.UNKNOWN, _S.FAILED):
                 return
-            if row.state == _S.SENDING:
+            if row.state == _S.FAILED and row.printer_job is not None:  # taken before, and given up
+                return
+            if row.state != _S.UNKNOWN:
                 self._log(session, row, sure=True)
             self._change(row, _S.PRINTING, Said())
             row.printer_job = printer_job
@@ -187,6 +192,32 @@ class Prints(Part):
         query = select(PrintJobRow).where(PrintJobRow.state == _S.PRINTING).order_by(PrintJobRow.id)
         with self.reading() as session:
             return [_value(session, row) for row in session.scalars(query)]
+
+    def sending_jobs(self) -> list[PrintJob]:
+        """Jobs that are on their way, whoever sends them."""
+        query = select(PrintJobRow).where(PrintJobRow.state == _S.SENDING).order_by(PrintJobRow.id)
+        with self.reading() as session:
+            return [_value(session, row) for row in session.scalars(query)]
+
+    def print_goes_on(self, jobs: Iterable[PrintJob]) -> None:
+        """Their sender is alive: others leave these jobs alone."""
+        with self.writing() as session:
+            for job in jobs:
+                row = _row(session, job.id, lock=True)
+                if row.attempts == job.attempts and row.state == _S.SENDING:
+                    row.changed_at = self.now()
+
+    def printed_before(self, job: PrintJob) -> list[int]:
+        """The printer's own numbers of the jobs that it took from here before this one, newest first."""
+        query = (
+            select(PrintJobRow.printer_job)
+            .where(PrintJobRow.printer_id == job.printer_id, PrintJobRow.id != job.id)
+            .where(PrintJobRow.printer_job.is_not(None))
+            .order_by(PrintJobRow.changed_at.desc())
+            .limit(50)
+        )
+        with self.reading() as session:
+            return [number for number in session.scalars(query) if number is not None]
 
     def find_interrupted_prints(self) -> int:
         """Mark jobs whose sender has been silent for LEASE as possibly printed; return how many."""

@@ -16,12 +16,12 @@ import pytest
 from api.settings import Settings
 from tagger.printing import readers
 from tagger.store import Kind, PrintJob, PrintState, Role, Store
-from tagger.store.print_jobs import LEASE
 from tests import processes
 from tests.bench.served import HOSE, Bench, Served
 from tests.bench.served import serving as serving_app
 from tests.printing.ipp.endpoint import Endpoint, cut_line, free_port, serving, until
 from tests.printing.ipp.test_pwg import read_by_cups
+from tests.store.samples import assessment, spec
 
 PDF, PWG = "application/pdf", "image/pwg-raster"
 
@@ -315,16 +315,54 @@ def test_a_kill_loses_no_job_and_prints_none_twice(tmp_path: Path, pdf_printer: 
         numbers = list(job.numbers)
         if when == "written down":
             assert _when(store, job, PrintState.DONE).attempts == 1
-        else:
-            until(lambda: len(pdf_printer.received()) == before + 1)
-            time.sleep(1.5)  # the queue has looked at it
-            assert store.print_job(job.id).state is PrintState.SENDING, "it may be another process that sends"
-            assert store.last(numbers, Kind.PRINTED) == {}
-            now = store.now
-            store.now = lambda: now() + LEASE
-            found = _when(store, job, PrintState.UNKNOWN)
-            assert "It may have been printed" in str(found.why)
-            time.sleep(1.5)
-            assert store.print_job(job.id).attempts == 1, "it is never sent again by itself"
+        else:  # the printer is asked by the job's name, and has it: the queue goes on at once
+            behind = store.ask_print(job.printer_id, numbers[:1], "hang_tag", by="Bela")
+            assert _when(store, job, PrintState.DONE).attempts == 1, "it is never sent again by itself"
+            _when(store, behind, PrintState.DONE)
+            assert [store.times_printed(number) for number in numbers] == [2, 1]
+            assert len(pdf_printer.received()) == before + 2
+            return
         assert len(pdf_printer.received()) == before + 1
         assert [store.times_printed(number) for number in numbers] == [1, 1]
+
+
+def test_a_job_whose_sender_is_gone_is_looked_for_at_its_printer(
+    tmp_path: Path, pdf_printer: Endpoint, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Not in a list that shows an earlier job: not printed. Not in a list that shows none of ours: in doubt."""
+    monkeypatch.setattr("api.workers.print_queue._SILENT", 1.0)
+    settings = Settings(base_url="https://tags.example.com")
+    with Store.open(f"sqlite:///{tmp_path / 'tags.sqlite3'}") as store:
+        number = store.register(spec(), assessment())[0].number
+        used, fresh = (store.add_printer(name, pdf_printer.uri, 600).id for name in ("Used", "Fresh"))
+        with serving_app(settings, store):
+            _when(store, store.ask_print(used, [number], "hang_tag"), PrintState.DONE)
+        gone = [store.ask_print(printer, [number], "hang_tag") for printer in (used, fresh)]
+        assert {job.id for job in (store.next_print(), store.next_print()) if job} == {job.id for job in gone}
+        behind = store.ask_print(used, [number], "hang_tag")
+        with serving_app(settings, store):  # another process, as far as those jobs are concerned
+            told = _when(store, gone[0], PrintState.FAILED)
+            assert "the printer does not list it: it was not printed" in str(told.why)
+            assert "It may have been printed" in str(_when(store, gone[1], PrintState.UNKNOWN).why)
+            _when(store, behind, PrintState.DONE)
+        assert store.times_printed(number) == 3, "once, perhaps, and the one behind"
+        late = store.print_job(gone[0].id)
+        store.print_taken(late, 4711)  # its sender was only slow
+        assert store.print_job(late.id).state is PrintState.PRINTING and store.times_printed(number) == 4
+
+
+def test_a_job_on_its_way_is_left_alone_as_long_as_its_sender_gives_signs(
+    tmp_path: Path, pdf_printer: Endpoint, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("api.workers.print_queue._SILENT", 1.5)
+    with Store.open(f"sqlite:///{tmp_path / 'tags.sqlite3'}") as store:
+        number = store.register(spec(), assessment())[0].number
+        store.ask_print(store.add_printer("Slow", pdf_printer.uri, 600).id, [number], "hang_tag")
+        job = store.next_print()
+        assert job is not None
+        with serving_app(Settings(base_url="https://tags.example.com"), store):
+            until_s = time.monotonic() + 3
+            while time.monotonic() < until_s:
+                store.print_goes_on([job])
+                time.sleep(0.2)
+            assert store.print_job(job.id).state is PrintState.SENDING

@@ -1,5 +1,7 @@
 """What stands on a label, and where."""
 
+from itertools import pairwise
+
 import numpy as np
 import pytest
 
@@ -21,13 +23,17 @@ def codes(page):
 @pytest.mark.parametrize("dpi", [203, 300, 600])
 @pytest.mark.parametrize("name", template.names())
 def test_modules_and_bars_are_whole_dots(name, dpi, tag):
-    page = lay_out(tag, template.load(name), dpi)
+    label = template.load(name)
+    page = lay_out(tag, label, dpi)
     for placed in page.symbols:
         for length in (placed.x, placed.y, placed.module_mm):
             assert length / dot_mm(dpi) == pytest.approx(round(length / dot_mm(dpi)), abs=1e-6)
     for placed in codes(page):
         assert placed.dots >= 3
-        assert placed.module_mm >= 0.368
+        small = (
+            label.box[placed.box].holds == "number"
+        )  # the code round thin hoses: label_templates/README.md
+        assert placed.module_mm >= (0.338 if small else 0.368)
 
 
 @pytest.mark.parametrize("name", template.names())
@@ -67,10 +73,14 @@ def test_hang_tag_carries_the_symbol_twice_and_apart(tag):
 
 
 def test_wrap_label_repeats_the_symbol_round_the_hose(tag):
-    label = template.load("wrap_label")
-    tops = [placed.y for placed in codes(lay_out(tag, label))]
-    assert len(tops) == 5
-    assert max(tops) - min(tops) > 90
+    """Three columns, a third of their pitch apart."""
+    columns: dict[float, list[float]] = {}
+    for placed in codes(lay_out(tag, template.load("wrap_label"))):
+        columns.setdefault(placed.x, []).append(placed.y)
+    assert [len(tops) for tops in columns.values()] == [8, 8, 8]
+    pitch = (max(columns[min(columns)]) - min(columns[min(columns)])) / 7
+    starts = [min(tops) for _, tops in sorted(columns.items())]
+    assert [after - before for before, after in pairwise(starts)] == pytest.approx([pitch / 3] * 2, abs=0.2)
 
 
 def test_hang_tag_says_what_it_must(tag, make_tag):

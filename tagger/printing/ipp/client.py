@@ -19,6 +19,7 @@ from tagger.printing.printer import (
     Busy,
     Job,
     JobState,
+    Listed,
     NotKnown,
     PrinterError,
     PrinterState,
@@ -26,7 +27,7 @@ from tagger.printing.printer import (
 )
 
 PRINT_TIMEOUT_S = 60.0
-PRINT_JOB, GET_JOB_ATTRIBUTES, GET_PRINTER_ATTRIBUTES = 0x0002, 0x0009, 0x000B
+PRINT_JOB, GET_JOB_ATTRIBUTES, GET_JOBS, GET_PRINTER_ATTRIBUTES = 0x0002, 0x0009, 0x000A, 0x000B
 NOT_FOUND, BUSY = 0x0406, 0x0507
 _REFUSALS = {  # RFC 8011, appendix B
     0x0401: Message("printing-refused-forbidden"),
@@ -133,6 +134,27 @@ def job(uri: str, job_id: int, *, timeout: float = TIMEOUT_S) -> Job:
     """Get-Job-Attributes of one job. Raises PrinterError; NotKnown where the printer forgot it."""
     asked: list[Attribute] = [("job-id", Tag.INTEGER, job_id)]
     return _job(uri, _ask(uri, GET_JOB_ATTRIBUTES, asked, timeout=timeout), PrinterError)
+
+
+def jobs(uri: str, *, timeout: float = TIMEOUT_S) -> list[Listed]:
+    """Get-Jobs: those that wait or print, and those that the printer has ended and still lists.
+
+    Raises PrinterError.
+    """
+    found = []
+    for which in ("not-completed", "completed"):
+        asked: list[Attribute] = [
+            ("which-jobs", Tag.KEYWORD, which),
+            ("requested-attributes", Tag.KEYWORD, "job-id"),
+            ("", Tag.KEYWORD, "job-name"),
+        ]
+        answer = _ask(uri, GET_JOBS, asked, timeout=timeout)
+        numbers = [value for value in answer.get("job-id", []) if isinstance(value, int)]
+        names = _texts(answer, "job-name")
+        if len(numbers) != len(names):  # a job without its name: which is whose is not told
+            raise _broken(uri, PrinterError)
+        found += [Listed(*one) for one in zip(numbers, names, strict=True)]
+    return found
 
 
 def _job(uri: str, answer: Attributes, kind: type[PrinterError]) -> Job:

@@ -12,7 +12,7 @@ from tagger.printing.content import Tag
 from tagger.printing.ipp import client, pwg
 from tagger.printing.ipp.client import Description
 from tagger.printing.ipp.reasons import remarks_of
-from tagger.printing.printer import TIMEOUT_S, Job, Status
+from tagger.printing.printer import TIMEOUT_S, Job, Listed, Status
 from tagger.printing.sheets import page_size
 from tagger.printing.template import Template
 
@@ -47,6 +47,9 @@ class IppPrinter:
 
     def job(self, job_id: int) -> Job:
         return client.job(self.address, job_id)
+
+    def jobs(self) -> list[Listed]:
+        return client.jobs(self.address)
 
 
 def _status(address: str, told: Description) -> Status:

@@ -22,6 +22,7 @@ SBIN = f"{os.environ.get('PATH', '')}:/usr/sbin"
 PROGRAMS = {
     "ippeveprinter": ("cups-ipp-utils", shutil.which("ippeveprinter", path=SBIN)),
     "dbus-daemon": ("dbus-daemon", shutil.which("dbus-daemon", path=SBIN)),
+    "cupsd": ("cups-daemon", shutil.which("cupsd", path=SBIN)),
 }
 
 
@@ -40,11 +41,7 @@ def serving(folder: Path, formats: str, *options: str, port: int = 0) -> Iterato
 
     It insists on a D-Bus to announce itself on: it gets an empty one.
     """
-    for program, (package, path) in PROGRAMS.items():
-        if path is None:
-            pytest.fail(
-                f"{program} is not installed: run `make test`, which installs it, or `apt-get install {package}`"
-            )
+    _needs("ippeveprinter", "dbus-daemon")
     folder.mkdir(exist_ok=True)
     options = options if "-c" in options else ("-c", str(shutil.which("true")), *options)
     port = port or free_port()
@@ -70,6 +67,83 @@ def serving(folder: Path, formats: str, *options: str, port: int = 0) -> Iterato
         bus.kill()
         bus.wait()
         (folder / "bus").unlink(missing_ok=True)
+
+
+_CUPSD = """
+Listen localhost:{port}
+LogLevel warn
+Browsing Off
+WebInterface No
+DefaultAuthType None
+<Location />
+  Order allow,deny
+  Allow all
+</Location>
+<Policy default>
+  <Limit All>
+    Order allow,deny
+    Allow all
+  </Limit>
+</Policy>
+"""
+_FILES = """
+ServerRoot {folder}/etc
+ServerBin {folder}/bin
+RequestRoot {folder}/requests
+TempDir {folder}/tmp
+CacheDir {folder}/cache
+StateDir {folder}/state
+AccessLog {folder}/access
+ErrorLog {folder}/error
+PageLog {folder}/page
+"""
+_QUEUE = """
+<Printer labels>
+DeviceURI keep:{folder}/kept
+State Idle
+Accepting Yes
+</Printer>
+"""
+_BACKEND = """#!/bin/sh
+# what CUPS hands to a device: job, user, title, copies, options, file
+[ $# -gt 0 ] || exit 0
+cat "$6" > "${DEVICE_URI#keep:}/$1.part" && mv "${DEVICE_URI#keep:}/$1.part" "${DEVICE_URI#keep:}/$1.pdf"
+"""
+
+
+@contextmanager
+def print_server(folder: Path) -> Iterator[Endpoint]:
+    """CUPS itself, with a configuration and a spool of its own: one queue, whose device files what it gets."""
+    _needs("cupsd")
+    port = free_port()
+    for name in ("etc", "bin/backend", "requests", "tmp", "cache", "state", "kept"):
+        (folder / name).mkdir(parents=True)
+    own = next(path for path in map(Path, ("/usr/lib/cups", "/usr/libexec/cups")) if path.is_dir())
+    for there in own.iterdir():
+        if there.name != "backend":
+            (folder / "bin" / there.name).symlink_to(there)
+    for name, text in (("cupsd.conf", _CUPSD), ("cups-files.conf", _FILES), ("printers.conf", _QUEUE)):
+        (folder / "etc" / name).write_text(text.format(port=port, folder=folder))
+    backend = folder / "bin" / "backend" / "keep"
+    backend.write_text(_BACKEND)
+    backend.chmod(0o700)
+    config = ["-c", str(folder / "etc" / "cupsd.conf"), "-s", str(folder / "etc" / "cups-files.conf")]
+    server = subprocess.Popen([str(PROGRAMS["cupsd"][1]), "-f", *config], stderr=subprocess.DEVNULL)
+    try:
+        until(lambda: _listens(port))
+        yield Endpoint(f"ipp://localhost:{port}/printers/labels", folder / "kept")
+    finally:
+        server.kill()
+        server.wait()
+
+
+def _needs(*programs: str) -> None:
+    for program in programs:
+        package, path = PROGRAMS[program]
+        if path is None:
+            pytest.fail(
+                f"{program} is not installed: run `make test`, which installs it, or `apt-get install {package}`"
+            )
 
 
 @contextmanager
