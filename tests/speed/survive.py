@@ -14,8 +14,13 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+import cv2
 import numpy as np
+import zxingcpp
 from PIL import Image, ImageDraw, ImageFont
+from pyzbar import pyzbar  # type: ignore[import-untyped]
+from qrcode import constants
+from qrcode.main import QRCode
 
 from tagger.code.symbol import Symbol, codeword_blocks, codeword_of_module, qr
 from tagger.printing import around, layout, raster, template
@@ -25,8 +30,8 @@ from tagger.printing.fonts import FILES
 from tagger.printing.grade import grades
 from tagger.printing.layout import Page
 from tagger.printing.readers import grey, qr_readers
-from tagger.printing.sizing import qr_size
-from tests.speed import damage
+from tagger.printing.sizing import dot_mm, qr_size
+from tests.speed import damage, wounds
 from tests.speed.damage import Chance, Picture, Shot
 from tests.speed.samples import two_elbows
 
@@ -74,10 +79,10 @@ def share(trials: Iterable[bool]) -> str:
     return f"{100 * sum(results) / len(results):.1f} %".replace(".0 %", " %")
 
 
-def on_label(name: str, dpi: int) -> tuple[Picture, Page, list[Placed], str]:
+def on_label(name: str, dpi: int, folders: tuple[str, ...] = ()) -> tuple[Picture, Page, list[Placed], str]:
     """A label's dots, its page, its QR symbols from the largest module down, and the text."""
     tag = two_elbows()
-    page = layout.lay_out(tag, template.load(name), dpi)
+    page = layout.lay_out(tag, template.load(name, folders), dpi)
     codes = [placed for placed in page.symbols if placed.symbol.kind == "qr"]
     codes.sort(key=lambda placed: -placed.module_mm)
     return grey(raster.draw(page.drawing, dpi)), page, codes, tag.link
@@ -172,6 +177,62 @@ def everything(trials: int) -> Table:
             print(".", end="", file=sys.stderr, flush=True)
     head = ("template", "dpi", "symbol", *BLOWS)
     return Table(f"Every template, share read in %, {trials} trials a cell", head, tuple(rows))
+
+
+def whole(trials: int, folders: tuple[str, ...] = ()) -> Table:
+    """Whole labels, wounded: the share from which the specification is had, beside a plain symbol alone."""
+    rows = []
+    done: dict[bytes, tuple[str, ...]] = {}
+    for name in template.names(folders):
+        dots, page, codes, _ = on_label(name, 203, folders)
+        if dots.tobytes() not in done:
+            label, plain = wounds.photographed(dots, 203), wounds.photographed(_plain(dots, codes[0]), 203)
+            cells, alone = [], []
+            for wound in wounds.WOUNDS.values():
+                chances = [np.random.default_rng(trial) for trial in range(trials)]
+                cells.append(share(_had(wounds.photo(wound(label, one), one), page) for one in chances))
+                chances = [np.random.default_rng(trial) for trial in range(trials)]
+                alone += [_had(wounds.photo(wound(plain, one), one), page) for one in chances]
+            every = sum(float(cell.removesuffix(" %")) for cell in cells) / len(cells)
+            done[dots.tobytes()] = (*cells, f"{every:.0f} %", share(alone))
+        rows.append((name, *(cell.removesuffix(" %") for cell in done[dots.tobytes()])))
+        print(".", end="", file=sys.stderr, flush=True)
+    head = ("template", *wounds.WOUNDS, "all", "plain H alone, all")
+    note = (
+        "*Read*: a symbol by two of three readers; or the number from its Code 128, by both readers that know "
+        "it, with the record. *Plain H alone*: the same label with nothing but a symbol as `qrcode` makes it, level "
+        "H, as large as the template's largest and in its place."
+    )
+    return Table(f"Whole labels at 203 dpi, share read in %, {trials} trials a cell", head, tuple(rows), note)
+
+
+def _plain(dots: Picture, placed: Placed) -> Picture:
+    """A label with a plain symbol in the place of ``placed``, of its side, and nothing else."""
+    made = QRCode(error_correction=constants.ERROR_CORRECT_H, border=0)
+    made.add_data(placed.symbol.text)
+    made.make(fit=True)
+    dark = np.array(made.get_matrix())
+    side = placed.symbol.size * placed.dots
+    symbol = cv2.resize(
+        np.where(dark, 0, 255).astype(np.uint8), (side, side), interpolation=cv2.INTER_NEAREST
+    )
+    left, top = round(placed.x / dot_mm(203)), round(placed.y / dot_mm(203))
+    bare = np.full_like(dots, 255)
+    bare[top : top + side, left : left + side] = symbol
+    return bare
+
+
+def _had(picture: Picture, page: Page) -> bool:
+    """Whether the specification is had from this picture: see ``whole``."""
+    texts = {placed.symbol.text for placed in page.symbols if placed.symbol.kind == "qr"}
+    number = {placed.symbol.text for placed in page.symbols if placed.symbol.kind == "code128"}
+    read = [bool(texts & READERS[name](picture)) for name in ("zxing-cpp", "zbar")]
+    if all(read) or (any(read) and texts & READERS["OpenCV"](picture)):
+        return True
+    bars = zxingcpp.BarcodeFormats(zxingcpp.BarcodeFormat.Code128)
+    first = {one.text for one in zxingcpp.read_barcodes(picture, formats=bars)}
+    second = {one.data.decode() for one in pyzbar.decode(picture, symbols=[pyzbar.ZBarSymbol.CODE128])}
+    return bool(number & first & second)
 
 
 def letters() -> Table:
@@ -313,7 +374,10 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--trials", type=int, default=200, help="trials a row for the hang tag")
     parser.add_argument("--quick", action="store_true", help="a tenth of the trials")
-    parser.add_argument("--only", choices=("grades", "hang_tag", "levels", "templates", "wrap", "sides"))
+    parser.add_argument(
+        "--only", choices=("grades", "hang_tag", "levels", "templates", "whole", "wrap", "sides")
+    )
+    parser.add_argument("--templates", nargs="*", default=(), metavar="DIR", help="whole labels of these too")
     parser.add_argument("--write", action="store_true", help="put the tables into label_templates/README.md")
     asked = parser.parse_args()
     less = 10 if asked.quick else 1
@@ -322,6 +386,7 @@ def main() -> None:
         "hang_tag": lambda: acceptance(max(10, asked.trials // less)),
         "levels": lambda: levels(max(10, asked.trials // less)),
         "templates": lambda: everything(max(2, 10 // less)),
+        "whole": lambda: whole(max(2, 20 // less), tuple(asked.templates)),
         "wrap": lambda: wraps(max(1, 4 // less)),
         "sides": sides,
     }
