@@ -247,4 +247,4 @@ def _status(told: Iterable[Message]) -> list[Message]:
 
 def _name(job: PrintJob) -> str:
     """What the printer's own display and list of jobs show; no other job, of any shop, has it."""
-    return f"{_OURS}{job.id}.{job.attempts} {job.numbers[0]}"
+    return f"{_OURS}{job.id}.{job.attempts} {next(iter(job.numbers), '')}"

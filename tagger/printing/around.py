@@ -107,7 +107,7 @@ def thickest_flag_mm(template: Template, codes: Iterable[Placed]) -> float:
         side = placed.symbol.full_size * placed.module_mm
         left = placed.x - placed.symbol.quiet * placed.module_mm
         spare = min(spare, first - left - side if left < first else left - last)
-    return (last - first + 2 * spare) / math.pi
+    return max(0.0, last - first + 2 * spare) / math.pi
 
 
 def _axis(template: Template) -> int:

@@ -402,6 +402,9 @@ def _geometry(template: Template) -> Iterator[Problem]:
             if _overlap(one, other):
                 message = Message("printing-template-overlap", box=i + 1, kind=one.kind)
                 yield Problem(template.where(j), None, message)
+    if template.flag and not 0 < template.flag[0] < template.flag[1] < width:
+        message = Message("printing-template-flag", width=width)
+        yield Problem(f"{template.file}: flag", f"{template.flag[0]:g}, {template.flag[1]:g}", message)
     yield from _sheet_geometry(template)
 
 

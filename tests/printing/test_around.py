@@ -7,6 +7,7 @@ import math
 import numpy as np
 import pytest
 
+from tagger.errors import TemplateError
 from tagger.printing import around, layout, raster, template
 from tagger.printing.preflight import preflight
 from tagger.printing.readers import grey, qr_readers
@@ -138,3 +139,19 @@ def test_a_flag_whose_middle_does_not_reach_round_is_refused(make_tag):
 
 def test_a_hang_tag_is_judged_flat_on_any_hose(make_tag):
     assert found(preflight(make_tag(), template.load("hang_tag"), hose_od_mm=13.4), "curvature") is None
+
+
+@pytest.mark.parametrize("flag", ["[95, 55]", "[0, 40]", "[55, 200]"])
+def test_a_flag_without_a_wing_on_either_side_is_refused(tmp_path, flag):
+    text = f'title = "F"\nsize = [150, 44]\nflag = {flag}\n[[box]]\nkind = "qr"\nat = [0, 0]\nsize = [31, 31]'
+    with pytest.raises(TemplateError, match=r"mine\.toml: flag"):
+        own(tmp_path, text)
+
+
+def test_a_flag_whose_code_stands_on_the_hose_serves_none(tmp_path, make_tag):
+    text = (
+        'title = "F"\nsize = [150, 44]\nflag = [55, 95]\n[[box]]\nkind = "qr"\nat = [40, 0]\nsize = [31, 31]'
+    )
+    result = preflight(make_tag(), own(tmp_path, text), hose_od_mm=10)
+    assert found(result, "curvature").severity == "refuse"
+    assert "up to 2 mm" in found(result, "curvature").mend
