@@ -54,6 +54,7 @@ $(READY): pyproject.toml tests/constraints.txt
 	$(BIN)/python -m pip install -qq --constraint tests/constraints.txt --editable '.[dev]'
 	@touch $@
 
-$(SYSTEM): tests/system-packages.sh
+$(SYSTEM): tests/system-packages.sh tests/node-packages.sh $(READY)
 	@sh tests/system-packages.sh
+	@sh tests/node-packages.sh $(VENV)
 	@touch $@

@@ -1,5 +1,5 @@
 #!/bin/sh
-# What the tests need besides Python: a browser, a PostgreSQL server, the zbar library, openssl, and a network
+# What the tests need besides Python: a browser, a PostgreSQL server, the zbar library, openssl, npm, and a network
 # printer (ippeveprinter, which wants a D-Bus daemon; where no package has it, CUPS itself does), and a print
 # server (cupsd).
 # Installs what is missing where it may, otherwise says precisely what to install.
@@ -38,6 +38,8 @@ server_there || debian="$debian cups-daemon"
 found dbus-daemon || { debian="$debian dbus-daemon"; brew="$brew dbus"; }
 zbar_there || { debian="$debian libzbar0"; brew="$brew zbar"; }
 
+found npm || { debian="$debian npm"; brew="$brew node"; }
+
 [ -n "$debian" ] || exit 0
 
 if found apt-get; then
@@ -56,6 +58,6 @@ if found brew && [ -n "$brew" ]; then
     echo "Installing for the tests:$brew"
     brew install --quiet $brew && exit 0
 fi
-echo "The tests need a Chromium browser, a PostgreSQL server, the zbar library, openssl, cupsd, and ippeveprinter with a D-Bus daemon."
+echo "The tests need a Chromium browser, a PostgreSQL server, the zbar library, openssl, npm, cupsd, and ippeveprinter with a D-Bus daemon."
 echo "Missing here, by their Debian names:$debian"
 exit 1

@@ -10,6 +10,7 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Page, expect
 
 from tagger.i18n import Translator
+from tests.browser import sniffer
 from tests.browser.conftest import Live
 from tests.browser.test_scan_tag import path, registered
 
@@ -62,7 +63,9 @@ def addresses(live: Live) -> dict[str, str]:
         "no record": f"/T/7K3MQ9XW2R1/{other.digits}",
         "refused": "/T/7K3MQ9XW2R2",
         "ordered": f"/order/{order.reference}",
+        "fitted": f"/fitted/{assembly.number}",
         "find": "/find",
+        "find refused": "/find?q=7K3MQ9XW2R2",
         "identify": "/identify",
         "candidates": "/identify?form=male&diameter=1+1/16+in&tpi=12&seat=45",
         "hose": HOSE,
@@ -84,7 +87,7 @@ def axe() -> Iterator[Axe]:
 
 
 @pytest.mark.parametrize("look", LOOKS)
-def test_axe_finds_nothing_wrong(
+def test_two_engines_of_accessibility_rules_find_nothing_wrong(
     live: Live, addresses: dict[str, str], open_page: OpenPage, axe: Axe, look: str
 ) -> None:
     page = open_page(**LOOKS[look])
@@ -94,6 +97,8 @@ def test_axe_finds_nothing_wrong(
         found = axe.run(page)
         if found.violations_count:
             wrong[name] = found.generate_report()
+        elif look == "light" and (sniffed := sniffer.errors(page)):
+            wrong[name] = "\n".join(sniffed)
     assert not wrong, "\n".join(f"{name}: {report}" for name, report in wrong.items())
 
 
