@@ -51,6 +51,9 @@ class Settings(ShopSettings):
 
     answer_days: Annotated[int, Field(ge=0, le=30)] = 0  # working days to an answer; 0: the pages do not say
 
+    # who sees the other hoses of a tag's machine: nobody, who has the tag's PIN, or who has its number
+    machine_hoses: Literal["off", "pin", "open"] = "off"
+
     # guards
     session_hours: Annotated[int, Field(ge=1, le=720)] = 12
     public_requests_per_minute: Annotated[int, Field(ge=1)] = 120

@@ -26,7 +26,15 @@ def orders_page(request: Request, me: Builder, show: str = "open") -> Response:
     store = store_of(request)
     shown = store.orders(limit=500) if show == "all" else store.orders(*OPEN, limit=None)
     title = Message("bench-orders-title")
-    return render(request, "orders.html", title=title, here="orders", orders=shown, show=show)
+    return render(
+        request,
+        "orders.html",
+        title=title,
+        here="orders",
+        orders=shown,
+        show=show,
+        fitted=store.count_fitted_waiting(),
+    )
 
 
 @router.get("/orders/{reference}")
@@ -51,6 +59,7 @@ def _page(
         order=order,
         problems=problems,
         ours=ours,
+        photos=store_of(request).order_photos(order.reference),
         next_states=[state for state in order.state.next if state in BY_BUTTON],
     )
 

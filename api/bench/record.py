@@ -74,6 +74,9 @@ def _page(
         blocked=store.blocked([known.number]).get(known.number),
         crimps=store.crimps_of(known.spec.hose.standard, known.spec.hose.dash, known.spec.hose.part),
         media=MEDIA,
+        pin=store.tag_pin(known.number)
+        if settings_of(request).machine_hoses == "pin" and known.machine
+        else None,
         last_test=store.last_proof_test(),
         batch=store.proof_batch(known.number),
         reprints=REPRINTS,

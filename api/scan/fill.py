@@ -17,7 +17,7 @@ from pystache.parsed import ParsedTemplate
 
 from tagger.i18n import Translator
 
-TEMPLATES = ("tag", "order", "end", "fitting", "card", "assembly", "clocking", "nut", "refused")
+TEMPLATES = ("tag", "order", "end", "fitting", "card", "assembly", "clocking", "nut", "refused", "fitted")
 _ID = re.compile(r"\{\{#t\}\}(.*?)\{\{/t\}\}")
 
 

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from typing import Annotated
 
 from fastapi import APIRouter, File, Request, UploadFile
 from fastapi.responses import RedirectResponse, Response
 
-from api.scan.pages import page, refused
+from api.scan.pages import page, refused, wants
 from api.shared.photos import MAX_BYTES, read_photo
 from api.web.language import translator_of
 from tagger.code import link as tag_link
@@ -17,6 +18,8 @@ from tagger.i18n import Translator
 from tagger.messages import Message
 
 router = APIRouter()
+ORDER = re.compile(r"R-[0-9A-Z]{7}", re.IGNORECASE)
+MOST_TYPED = 600  # characters; the field takes no more
 
 
 @router.get("/", include_in_schema=False)
@@ -27,16 +30,18 @@ def front() -> Response:
 
 @router.get("/find", include_in_schema=False)
 def find(request: Request, q: str = "") -> Response:
-    """The form; with ``q``, a typed number or a whole link, the tag itself."""
-    if q.strip():
+    """The form; with ``q``, a typed number, an order number or a whole link, what it names."""
+    t = translator_of(request)
+    if ORDER.fullmatch(typed := q.strip()):
+        return RedirectResponse(f"/order/{typed.upper()}", status_code=303)
+    if typed:
         try:
             return RedirectResponse(path_of(tag_link.parse(q)), status_code=303)
         except NumberError as error:
-            return refused(request, error, status=422, typed=q, also=meant(q, translator_of(request)))
+            return _not_found(request, error, typed=q, also=meant(q, t))
         except LinkError as error:
-            return refused(request, error, status=422, typed=q)
-    title = translator_of(request)("scan-find-title")
-    return page(request, "find.html", keep=True, title=title, typed="")
+            return _not_found(request, error, typed=q)
+    return page(request, "find.html", keep=True, title=t("scan-find-title"), typed="", problems=(), also=())
 
 
 @router.post("/find", include_in_schema=False)
@@ -45,7 +50,25 @@ def find_in_photo(request: Request, image: Annotated[UploadFile, File()]) -> Res
     try:
         return RedirectResponse(path_of(read_photo(image.file.read(MAX_BYTES + 1))), status_code=303)
     except TaggerError as error:
+        return _not_found(request, error)
+
+
+def _not_found(
+    request: Request, error: TaggerError, typed: str = "", also: tuple[tuple[str, str], ...] = ()
+) -> Response:
+    """Why nothing was found, above every way to look again."""
+    if wants(request, "text/html", "application/json") == "application/json":
         return refused(request, error, status=422)
+    title = translator_of(request)("scan-refused-title")
+    return page(
+        request,
+        "find.html",
+        status=422,
+        title=title,
+        typed=typed[:MOST_TYPED],
+        problems=error.problems,
+        also=also,
+    )
 
 
 def meant(typed: str, t: Translator) -> tuple[tuple[str, str], ...]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from functools import cache, lru_cache
+from functools import cache
 from typing import Any, Final
 
 from api.scan import dims, fill, fit, picture, scripts
@@ -15,12 +15,11 @@ from tagger.spec import Connection, Fluid, Hose
 from tagger.trade import ceilings, servicelife, temperature
 from tagger.trade.tables import Tables
 
-ROOMS: Final = ("words", "fit", "scan", "code", "offline", "trade")
+ROOMS: Final = ("words", "fit", "scan", "code", "offline", "trade", "fitted")
 """Whose messages a phone without a signal may show."""
 _ID: Final = re.compile(rf"""["`]((?:{"|".join(ROOMS)})-[\w-]*)(["`]|\$)""")
 
 
-@lru_cache(maxsize=2)  # asked for by the version of the pages and by what a phone keeps
 def shared_tables(tables: Tables) -> dict[str, Any]:
     """Everything that is data and not language."""
     layouts = {str(v): {"fields": payload.layout_as_written(v)["fields"]} for v in payload.VERSIONS}
@@ -94,7 +93,6 @@ class _Numbered:
         return self.texts.index(text)
 
 
-@lru_cache(maxsize=16)
 def words_of(lang: str, tables: Tables) -> dict[str, Any]:
     """One language, as the phone needs it: what it renders messages from, and the templates."""
     return {

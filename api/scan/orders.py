@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import hashlib
 from datetime import UTC, date, datetime
-from typing import Annotated, Any
+from typing import Any
 
-from fastapi import APIRouter, Form, Request
+from fastapi import APIRouter, Request
 from fastapi.responses import JSONResponse, RedirectResponse, Response
 from markupsafe import Markup
 from pydantic import BaseModel
@@ -14,6 +14,7 @@ from pydantic import BaseModel
 from api.scan import tag_page
 from api.scan.order_form import order_form
 from api.scan.pages import page, refused, wants
+from api.scan.received import ReceivedForm
 from api.scan.view import spec_rows
 from api.shared.known_tag import find
 from api.web.language import language_of, translator_of
@@ -61,11 +62,14 @@ class OrderForm(BaseModel):
 
 
 @router.post("/order", include_in_schema=False)
-def order(request: Request, form: Annotated[OrderForm, Form()]) -> Response:
+def order(request: Request, received: ReceivedForm) -> Response:
     """Keeps the order, once: a repeat with the same key, or of the same words on a day, is the same order."""
     as_json = wants(request, "text/html", "application/json") == "application/json"
+    form = OrderForm.model_validate(received.texts)
     try:
-        kept = store_of(request).request_order(**asked(request, form))
+        given = asked(request, form)
+        photos = received.photos(photo_hose="hose", photo_routing="routing")
+        kept = store_of(request).request_order(**given, photos=photos)
     except TaggerError as error:
         return _not_sent(request, form, error, as_json)
     if as_json:

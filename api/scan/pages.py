@@ -114,6 +114,7 @@ def shell(request: Request, lang: str, version: str) -> str:
         script=_script(version, "offline.js"),
         tables=_script(version, "tables.json"),
         words=_script(version, f"words-{lang}.json"),
+        typed="",
         email=quote(settings_of(request).shop_email, safe="@"),
     )
 

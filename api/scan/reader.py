@@ -40,13 +40,13 @@ def worker(request: Request) -> Response:
 
 @router.get("/scan/{version}/kit.json", include_in_schema=False)
 def kit(request: Request, version: str) -> Response:
-    """Every script and the tables as one answer: few round trips on a bad line, and all or nothing."""
+    """The tables, and the scripts that no page loads by itself, as one answer: few round trips on a bad line."""
 
     def make() -> dict[str, Any]:
         found = {
             pages.script(request, name): _file(_SCRIPT, scripts.small(name))
             for name in scripts.names()
-            if name != "camera.js"  # the shell page has none
+            if name not in scripts.of_the_page()  # the browser has them
         }
         shared = json.dumps(shared_tables(tables_of(request)), ensure_ascii=False)
         return found | {pages.script(request, "tables.json"): _file("application/json", shared)}

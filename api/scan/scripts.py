@@ -5,12 +5,14 @@ Our own lie in ``static/reader``, those of others in ``static/vendor/<name>``.
 
 from __future__ import annotations
 
+import re
 from functools import cache
 from importlib import resources
 from importlib.resources.abc import Traversable
 from typing import Final
 
 VENDORED: Final = ("fluent",)
+_IMPORTED: Final = re.compile(r'^import (?:[^"]* from )?"\./([\w.-]+)";', re.MULTILINE)
 
 
 def _static(*names: str) -> Traversable:
@@ -37,7 +39,20 @@ def worker() -> str:
     """The service worker, as ``small``; the order queue stands in it, because it imports nothing."""
     called = 'importScripts("{{queue}}"); // the server puts reader/queue.js itself here'
     text = without_comments(_static("scan-worker.js").read_text(encoding="utf-8"))
-    return text.replace(called, small("queue.js"))
+    return text.replace(called, small("queue.js")).replace("{{page}}", " ".join(of_the_page()))
+
+
+@cache
+def of_the_page() -> tuple[str, ...]:
+    """What every page loads by itself: ``page.js`` and all that it imports, which the browser has already."""
+    found: dict[str, None] = {}
+    waiting = ["page.js"]
+    while waiting:
+        name = waiting.pop()
+        if name not in found:
+            found[name] = None
+            waiting += _IMPORTED.findall(small(name))
+    return tuple(sorted(found))
 
 
 def without_comments(text: str) -> str:

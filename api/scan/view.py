@@ -12,6 +12,7 @@ from typing import Any
 from urllib.parse import quote
 
 from api.scan import fit, picture
+from api.scan.fitted_form import fitted_form
 from api.scan.order_form import order_form
 from api.scan.visitor import Reader
 from api.shared.known_tag import DAMAGED, Tag
@@ -70,6 +71,9 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         "clocking": _clocking(content, reader, shop, own),
         "facts": _facts(tag, reader, assessed),
         "order_form": order_form(spec, t, number=tag.number, digits=tag.digits or ""),
+        "fitted_form": fitted_form(t, tag.number, page=f"/fitted/{tag.number}")
+        if tag.record and not tag.void
+        else "",
         "shop_name": shop.name,
         "shop_phone": shop.phone,
         "order_lines": order_lines,
@@ -423,6 +427,11 @@ def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:
         found.append(_fact(t("scan-covers"), t.html(_covers(spec))))
     if content.built_on:
         found.append(_fact(t("scan-built_on"), t.html("scan-day", day=content.built_on)))
+    if tag.fitted_on:
+        found.append(_fact(t("fitted-on"), t.html("scan-day", day=tag.fitted_on)))
+    if life := servicelife.replace_by(content.built_on, tag.fitted_on, reader.tables):
+        note = t("scan-source", source=reader.tables.where_from(life.source))
+        found.append(_fact(t("fitted-replace_by"), t.html("scan-day", day=life.until), note))
     if tag.record and tag.record.spec.note:
         found.append(_fact(t("scan-note"), t.html("words-as-is", text=tag.record.spec.note)))
     return found
@@ -436,7 +445,7 @@ def _order_lines(tag: Tag, t: Translator, shop: Shop) -> str:
     """The order as text: a line for each section."""
     lines = [(t("scan-tag"), tag_number.format(tag.number))]
     lines += [(label, text) for _, label, text in sections(tag.content, t)]
-    lines.append((t("scan-link"), shop.base_url + tag.path))
+    lines.append((t("scan-link"), shop.base_url + tag.whole_path))
     said = [t("scan-line", label=label, text=text) for label, text in lines]
     return "\n".join([t("scan-order-please"), *said])
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from base64 import b64encode
 from typing import Any
 
 from tagger.code import number as tag_number
@@ -18,7 +19,7 @@ def of_customer(store: Store, customer: str) -> dict[str, Any]:
         "contacts": [known.contact.model_dump() for known in store.contacts(name)],
         "machines": store.machines(name),
         "assemblies": [_assembly(one, store.history(one.number)) for one in own],
-        "orders": [_order(order) for order in store.customer_orders(name)],
+        "orders": [_order(order, store) for order in store.customer_orders(name)],
     }
 
 
@@ -42,7 +43,7 @@ def _assembly(one: Assembly, history: list[Event]) -> dict[str, Any]:
     }
 
 
-def _order(order: OrderRequest) -> dict[str, Any]:
+def _order(order: OrderRequest, store: Store) -> dict[str, Any]:
     return {
         "reference": order.reference,
         "number": tag_number.format(order.number) if order.number else None,
@@ -59,4 +60,8 @@ def _order(order: OrderRequest) -> dict[str, Any]:
             for step in order.steps
         ],
         "built": [tag_number.format(number) for number in order.built],
+        "photos": [
+            {"shows": photo.what, "jpeg": b64encode(store.photo(photo.id)).decode()}
+            for photo in store.order_photos(order.reference)
+        ],
     }

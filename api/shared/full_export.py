@@ -25,6 +25,8 @@ crimps.jsonl       crimp diameters that hold now, each with its band and source;
                    stands in events.jsonl with the band it was held against
 shop_values.jsonl  what manufacturers said of parts, as the shop keeps it; replaced and withdrawn ones too
 fittings.jsonl     the shop's fittings by stock number
+fitted.jsonl       reports that an assembly was fitted, with what the shop decided
+photos.jsonl       photos of orders and reports; each is the file photos/<id>.jpg
 
 Left out: people, devices, passwords and sessions, and messages not yet sent.
 
@@ -46,6 +48,10 @@ def archive(store: Store) -> Iterator[bytes]:
             _lines(whole, "withdrawals.jsonl", (asdict(item) for item in store.withdrawals()))
             _lines(whole, "recipes.jsonl", (recipe(item) for item in store.recipes()))
             _lines(whole, "fittings.jsonl", (one.as_dict() for one in store.fittings()))
+            _lines(whole, "fitted.jsonl", (asdict(one) for one in store.fitted_reports(limit=None)))
+            _lines(whole, "photos.jsonl", (asdict(one) for one in store.every_photo()))
+            for one in store.every_photo():
+                whole.writestr(f"photos/{one.id}.jpg", store.photo(one.id), zipfile.ZIP_STORED)
             _lines(whole, "crimps.jsonl", (asdict(item) for item in store.crimps()))
             _lines(whole, "shop_values.jsonl", (asdict(item) for item in store.shop_rows(ended=True)))
         file.seek(0)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from datetime import date
 
 from tagger.code import number as tag_number
 from tagger.code import payload
@@ -34,6 +35,7 @@ class Tag:
     printed: TagContent | None = None
     digits_state: str | None = None
     overrated: Overrated | None = None  # the content has the lower pressure of today
+    fitted_on: date | None = None  # the earliest day that the shop recorded or agreed to
     held: bool = (
         False  # the shop has not released it: a crimp or a proof test stands against it, or one is missing
     )
@@ -41,6 +43,12 @@ class Tag:
     @property
     def path(self) -> str:
         return f"/T/{self.number}" + (f"/{self.digits}" if self.digits else "")
+
+    @property
+    def whole_path(self) -> str:
+        """The same with the record's digits where the tag was asked for by its number alone."""
+        digits = self.digits or (self.record.digits if self.record else None)
+        return f"/T/{self.number}" + (f"/{digits}" if digits else "")
 
     @property
     def withdrawn(self) -> bool:
@@ -63,7 +71,13 @@ def find(store: Store, typed: str, digits: str | None, tables: Tables) -> Tag:
     high = overrated(found.content, tables, found.record.spec if found.record else None)
     number = [found.number] if found.record else []
     held = bool(store.unreleased(number) or store.kept_back(number))
-    return replace(found, content=lowered(found.content, high), overrated=high, held=held)
+    return replace(
+        found,
+        content=lowered(found.content, high),
+        overrated=high,
+        held=held,
+        fitted_on=store.fitted_on(number).get(found.number),
+    )
 
 
 def _find(store: Store, typed: str, digits: str | None) -> Tag:

@@ -4,6 +4,7 @@
 
 const VERSION = "{{version}}";
 const KEPT = `reader-${VERSION}`;
+const PAGE = "{{page}}".split(" "); // the scripts of the page itself: the browser has them already
 const CHOICE = "reader-choice"; // the language last seen, withdrawals seen, and the shop's list of them
 const LIST = "/scan/held.json"; // which hoses must not be used
 const STALE = 60000; // ms after which a signal is used to fetch the list again
@@ -35,7 +36,7 @@ async function sendOrders() {
 }
 
 async function install() {
-  await keep("kit.json");
+  await Promise.all([keep("kit.json"), ...PAGE.map(keepOwn)]);
   await keepLanguage((await chosenLanguage()) || "en");
   await keepList().catch(() => {});
   await self.skipWaiting();
@@ -48,6 +49,14 @@ async function keepList() {
   if (kept && Date.now() - Date.parse((await kept.json()).as_of) < STALE) return;
   const answer = await fetch(LIST, { cache: "no-store" });
   if (answer.ok) await cache.put(LIST, answer);
+}
+
+async function keepOwn(name) {
+  const address = `/scan/${VERSION}/${name}`, answer = await fetch(address);
+  if (!answer.ok) throw new Error(`${name}: ${answer.status}`);
+  // Without the answer's "Vary": a cookie set since must not hide what is kept.
+  const headers = { "Content-Type": answer.headers.get("Content-Type") };
+  await (await caches.open(KEPT)).put(address, new Response(await answer.text(), { headers }));
 }
 
 // Puts every file of a kit into the cache under its own address.

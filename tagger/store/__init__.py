@@ -18,12 +18,15 @@ from tagger.store.customers import Customers, KnownContact
 from tagger.store.database import Database, default_url, exists
 from tagger.store.figures import Figures, Totals
 from tagger.store.finding import Filter, Finding, Page
+from tagger.store.fitted import FittedReport, FittedReports, FittedState
 from tagger.store.fittings import Fittings
 from tagger.store.lots import Lots
 from tagger.store.once import KeyUsed, Once
 from tagger.store.orders import refuse_past
 from tagger.store.outbox import Message, Target
 from tagger.store.people import People, Person, Role, SignedIn, Token
+from tagger.store.photos import Photo
+from tagger.store.pins import Pins
 from tagger.store.print_jobs import Prints
 from tagger.store.printers import Printers
 from tagger.store.proof_tests import MEDIA, ProofAllowance, ProofTest, Result, Verdict, verdict
@@ -52,6 +55,8 @@ from tagger.store.withdrawals import Withdrawals
 
 class Store(
     Customers,
+    FittedReports,
+    Pins,
     Batches,
     Proving,
     Finding,
@@ -104,6 +109,8 @@ __all__ = [
     "CrimpValue",
     "Event",
     "Filter",
+    "FittedReport",
+    "FittedState",
     "KeptRow",
     "KeyUsed",
     "Kind",
@@ -115,6 +122,7 @@ __all__ = [
     "OrderStep",
     "Page",
     "Person",
+    "Photo",
     "PrintJob",
     "PrintState",
     "Printer",

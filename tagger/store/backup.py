@@ -20,7 +20,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any, Final
 
-from sqlalchemy import Connection, column, func, insert, select, text, update
+from sqlalchemy import Connection, LargeBinary, column, func, insert, select, text, update
 from sqlalchemy import Table as SqlTable
 from sqlalchemy import table as light_table
 
@@ -193,8 +193,9 @@ def _copy(source: Connection, target: Connection) -> None:
             target.execute(insert(kept), rows)
 
 
-def _rows(source: Connection, table: SqlTable, size: int = 1000) -> Iterator[list[dict[str, Any]]]:
+def _rows(source: Connection, table: SqlTable) -> Iterator[list[dict[str, Any]]]:
     keys = list(table.primary_key.columns)
+    size = 10 if any(isinstance(c.type, LargeBinary) for c in table.columns) else 1000
     result = source.execute(select(table).order_by(*keys), execution_options={"yield_per": size})
     for chunk in result.mappings().partitions(size):
         yield [dict(row) for row in chunk]

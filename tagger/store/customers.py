@@ -17,6 +17,7 @@ from tagger.store.base import in_chunks
 from tagger.store.folding import fold, folded
 from tagger.store.models import AnswerRow, AssemblyRow, MessageRow, OrderRow
 from tagger.store.orders import Orders
+from tagger.store.photos import erase_photos
 from tagger.store.values import Assembly, Contact, OrderRequest
 
 ERASED = {"name": "", "company": "", "phone": "", "email": ""}
@@ -94,7 +95,8 @@ class Customers(Orders):
     def erase_contact(self, reference: str) -> list[str]:
         """Erases the contact of an order request wherever it stands; tells the order requests that had it.
 
-        It goes out of order requests, messages and kept answers; orders, assemblies and tags stay.
+        It goes out of order requests, messages and kept answers, and the orders' photos with it; orders,
+        assemblies and tags stay.
         """
         contact = self.order(reference).contact.model_dump()
         with self.writing() as session:
@@ -103,6 +105,7 @@ class Customers(Orders):
                 return []
             for row in rows:
                 row.contact = dict(ERASED)
+                erase_photos(session, row.reference)
                 _erase_copies(session, row.reference, contact["email"], self.now())
             return sorted(row.reference for row in rows)
 

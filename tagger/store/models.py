@@ -187,6 +187,52 @@ class OrderEventRow(Table):
     note: Mapped[str | None] = mapped_column(Line(None, "note"))
 
 
+class FittedReportRow(Table):
+    """Somebody says that an assembly was fitted. It counts once the shop agrees (fitted.py)."""
+
+    __tablename__ = "fitted_report"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    key: Mapped[str | None] = mapped_column(Line(80, "key"), unique=True)
+    fingerprint: Mapped[str] = mapped_column(Line(64, "fingerprint"))
+    number: Mapped[str] = mapped_column(ForeignKey("assembly.number"), index=True)
+    fitted_on: Mapped[date]
+    machine: Mapped[str | None] = mapped_column(Line(120, "machine"))
+    machine_hours: Mapped[float | None]
+    fitted_by: Mapped[str | None] = mapped_column(Line(120, "fitted_by"))
+    at: Mapped[datetime]
+    state: Mapped[str] = mapped_column(Line(12, "state"), index=True)
+    decided_at: Mapped[datetime | None]
+    decided_by: Mapped[str | None] = mapped_column(Line(80, "decided_by"))
+    why: Mapped[str | None] = mapped_column(Line(None, "reason"))
+
+
+class TagPinRow(Table):
+    """The PIN that the shop tells whoever may see the other hoses of a tag's machine."""
+
+    __tablename__ = "tag_pin"
+
+    number: Mapped[str] = mapped_column(ForeignKey("assembly.number"), primary_key=True)
+    pin: Mapped[str] = mapped_column(Line(6, "pin"))
+    at: Mapped[datetime]
+
+
+class PhotoRow(Table):
+    """A photo that came with an order request or with a report, a JPEG without metadata.
+
+    Erased with the contact of its order request; never changed.
+    """
+
+    __tablename__ = "photo"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    order_reference: Mapped[str | None] = mapped_column(ForeignKey("order_request.reference"), index=True)
+    fitted_report_id: Mapped[int | None] = mapped_column(ForeignKey("fitted_report.id"), index=True)
+    what: Mapped[str] = mapped_column(Line(12, "what"))
+    image: Mapped[bytes]
+    at: Mapped[datetime]
+
+
 _OPEN = text("lifted_at IS NULL")
 
 

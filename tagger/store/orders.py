@@ -21,6 +21,7 @@ from tagger.store.base import compact, fingerprint, in_chunks
 from tagger.store.history import add_events
 from tagger.store.models import AssemblyRow, DesignRow, OrderEventRow, OrderRow, VoidRow
 from tagger.store.outbox import Outbox, Target
+from tagger.store.photos import Photos, add_photos
 from tagger.store.proving import Proving
 from tagger.store.texts import clean
 from tagger.store.values import Contact, Kind, OrderRequest, OrderState, OrderStep
@@ -29,7 +30,7 @@ from tagger.store.voids import is_void
 MAX_CHANGES = 2000
 
 
-class Orders(Outbox, Proving):
+class Orders(Outbox, Proving, Photos):
     """The part of the store that keeps order requests and queues their notifications."""
 
     mail_customers = False
@@ -46,6 +47,7 @@ class Orders(Outbox, Proving):
         contact: Contact | Mapping[str, Any],
         changes: str | None = None,
         language: str | None = None,
+        photos: Mapping[str, bytes] | None = None,
         key: str | None = None,
     ) -> OrderRequest:
         """Keeps an order request and gives it a short reference of ours.
@@ -53,8 +55,9 @@ class Orders(Outbox, Proving):
         ``number``: the tag it comes from; it may be another shop's, then ``spec`` must be given
         too. ``spec``: what is wanted, by default the tag's own. ``reference``: the customer's own
         word for it. ``changes``: what should be different, in the customer's words.
-        ``language``: the one the customer is answered in, by default the shop's. A second call
-        with the same ``key`` returns the first one's order. Raises StoreError, NumberError.
+        ``language``: the one the customer is answered in, by default the shop's. ``photos``: JPEG
+        files by what they show. A second call with the same ``key`` returns the first one's order,
+        with the first one's photos. Raises StoreError, NumberError.
         """
         number = compact(number) if number else None
         person = _contact(contact)
@@ -80,6 +83,7 @@ class Orders(Outbox, Proving):
                 row.language = language
                 session.add(row)
                 session.flush()
+                add_photos(session, photos or {}, self.now(), order_reference=row.reference)
                 self._step(session, row, None, None)
                 self._tell_tag(session, row)
             return _values(session, [row])[0]

@@ -53,6 +53,35 @@ def cautious(tables: Tables) -> tuple[row.Rule, row.Rule]:
     return life, min(iso, din, key=lambda rule: rule.value)
 
 
+@dataclass(frozen=True)
+class ReplaceBy:
+    """The day by which the most cautious source would have an assembly replaced; guidance, see above.
+
+    ``stored_years``: the storage that a source allows, where it was longer; else None.
+    """
+
+    until: date
+    source: str
+    stored_years: int | None = None
+
+
+def replace_by(built_on: date | None, fitted_on: date | None, tables: Tables) -> ReplaceBy | None:
+    """The life runs from the build, storage included; a day of fitting never makes it longer.
+
+    Without a build date the storage before the fitting is not known: the longest that is allowed is
+    taken off. Fitted before it was built (a slip in one of the two), it runs from the fitting.
+    """
+    life, shelf = cautious(tables)
+    if built_on is None and fitted_on is None:
+        return None
+    if built_on is None:
+        assert fitted_on is not None
+        return ReplaceBy(years_after(fitted_on, int(life.value - shelf.value)), life.source)
+    start = min(built_on, fitted_on or built_on)
+    too_long = fitted_on is not None and fitted_on > years_after(built_on, int(shelf.value))
+    return ReplaceBy(years_after(start, int(life.value)), life.source, int(shelf.value) if too_long else None)
+
+
 def _dated(keys: tuple[str, ...], start: date, tables: Tables) -> list[Guidance]:
     rules = [tables.rule(key) for key in keys]
     least = min(rule.value for rule in rules)

@@ -151,8 +151,8 @@ def test_an_order_made_offline_arrives_exactly_once(live: Live, phone: Page) -> 
     phone.get_by_label(T("scan-field-reference")).fill("from the pit")
     phone.get_by_label(T("scan-field-contact_phone")).fill("+44 1632 960 333")
     phone.get_by_role("button", name=T("scan-order-send")).dblclick()
-    expect(phone.locator("[data-done]")).to_contain_text(T("scan-order-waiting"))
-    expect(phone.locator("[data-done]")).to_contain_text(tag_number.format(link.split("/")[2]))
+    expect(phone.locator("#order [data-done]")).to_contain_text(T("scan-order-waiting"))
+    expect(phone.locator("#order [data-done]")).to_contain_text(tag_number.format(link.split("/")[2]))
     assert not found(live.store)
     phone.context.set_offline(False)
     phone.reload()
@@ -185,7 +185,7 @@ def test_an_order_sent_again_after_a_lost_answer_is_one_order(live: Live, phone:
     phone.get_by_label(T("scan-field-reference")).fill("bad line")
     phone.get_by_label(T("scan-field-contact_phone")).fill("1")
     phone.get_by_role("button", name=T("scan-order-send")).click()
-    expect(phone.locator("[data-done]")).to_contain_text(T("scan-order-waiting"))
+    expect(phone.locator("#order [data-done]")).to_contain_text(T("scan-order-waiting"))
     assert lost == [201]
     phone.reload()
     expect(phone.locator("[data-outbox]")).to_contain_text(T("scan-outbox-sent"))
@@ -285,3 +285,26 @@ def test_a_server_that_hangs_does_not_undo_a_withdrawal(live: Live, open_page: O
     page.goto(live.url + path(made), timeout=20_000)
     expect(page.locator("section.withdrawn")).to_contain_text("The crimp cracked")
     expect(page.locator(".notice").first).to_contain_text(T("offline-tag-only"))
+
+
+def test_find_has_the_tags_seen_on_this_phone_without_a_network(live: Live, phone: Page) -> None:
+    """By the list, and by a typed number alone: with the digits that were seen. An order number says what it needs."""
+    made = registered(live)
+    phone.goto(f"{live.url}/t/{made.number}")  # typed with a signal: without digits in the address
+    expect(phone.locator("h1.number")).to_be_visible()
+    phone.goto(f"{live.url}/find")
+    expect(phone.locator("[data-seen] a").first).to_have_text(tag_number.format(made.number))
+    without_network(phone, live)
+    phone.goto(f"{live.url}/find")
+    expect(phone.locator("[data-seen] a").first).to_be_visible()
+    assert not Axe().run(phone).violations_count
+    phone.locator("#q").fill(tag_number.format(made.number).lower())
+    phone.get_by_role("button", name=T("scan-typed-show")).click()
+    expect(phone.locator("#line")).to_contain_text("SAE 100R2")
+    phone.goto(f"{live.url}/find?q=r-1234567")
+    expect(phone.locator("main")).to_contain_text(T("offline-order"))
+    phone.goto(f"{live.url}/find?q={live.url}{unseen()}")
+    expect(phone.locator("#line")).to_contain_text("EN 856 4SP -16")
+    phone.goto(f"{live.url}/find")
+    phone.get_by_role("button", name=T("scan-seen-forget")).click()
+    expect(phone.locator("[data-seen]")).to_be_hidden()

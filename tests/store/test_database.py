@@ -86,6 +86,7 @@ def _back(store: Store, *steps: str, version: int) -> None:
     back = [
         *(f"ALTER TABLE crimp DROP COLUMN {column}" for column in crimp),
         "DROP TRIGGER assembly_fixed ON assembly" if server else "DROP TRIGGER assembly_no_update",
+        *(f"DROP TABLE {table}" for table in ("photo", "fitted_report", "tag_pin")),
         "DROP TABLE former_lot",
         "DROP TABLE void",
         "DROP TABLE fitting",

@@ -7,7 +7,7 @@ from datetime import date
 import pytest
 
 from tagger.i18n import LANGUAGES, Translator
-from tagger.trade.servicelife import NOT_A_PERMISSION, guidance, years_after
+from tagger.trade.servicelife import NOT_A_PERMISSION, guidance, replace_by, years_after
 from tagger.trade.tables import tables
 from tests.trade.made_up import made_up, rule
 
@@ -47,3 +47,24 @@ def test_the_end_of_february_is_the_end_of_february() -> None:
 
 def test_guidance_says_that_it_permits_nothing() -> None:
     assert "Guidance only" in str(NOT_A_PERMISSION)
+
+
+def test_fitting_makes_a_life_shorter_and_never_longer() -> None:
+    ours = made_up(rules=rule("assembly_life_years_din", 7))
+    shelf = min(years("assembly_storage_years_din"), years("assembly_storage_years_iso"))
+    built = date(2025, 3, 1)
+
+    def until(built_on: date | None, fitted_on: date | None) -> date | None:
+        found = replace_by(built_on, fitted_on, ours)
+        return found and found.until
+
+    assert until(None, None) is None
+    assert until(built, None) == date(2032, 3, 1)
+    for fitted in (built, date(2026, 1, 1), date(2030, 1, 1)):
+        assert until(built, fitted) == date(2032, 3, 1), "storage is part of the life"
+    assert until(built, date(2024, 9, 1)) == date(2031, 9, 1), "a slip in one of the two: the earlier day"
+    assert until(None, built) == date(2032 - shelf, 3, 1), (
+        "the storage is not known: the longest is taken off"
+    )
+    stored = [replace_by(built, date(2025 + shelf, 3, day), ours) for day in (1, 2)]
+    assert [one and one.stored_years for one in stored] == [None, shelf]

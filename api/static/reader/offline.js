@@ -10,6 +10,7 @@ import { Kit } from "./kit.js";
 import { parse } from "./link.js";
 import { compact, format, isValid } from "./number.js";
 import { start } from "./page.js";
+import { seenPath } from "./seen.js";
 import { Damaged, decode } from "./payload.js";
 import { view } from "./view.js";
 
@@ -22,6 +23,7 @@ export async function load(place) {
 export async function read(path, kit, today, shop, knownOf = known) {
   const { t } = kit;
   const found = parse(decodeURIComponent(path));
+  if (/^\/T\/R-[0-9A-Z]{7}$/i.test(path)) return refusal("", { id: "offline-order" }, kit, "", t("offline-no-signal"));
   if (!found) return refusal("", { id: "offline-scan-a-tag" }, kit, "", t("offline-no-signal"));
   if (!isValid(found.number)) return refusal(t("scan-field-number"), { id: "code-number-check" }, kit, found.number);
   const number = compact(found.number);
@@ -72,14 +74,23 @@ function refusal(heading, problem, kit, value = "", title = kit.t("scan-refused-
   return { number: null, html: fill(kit.templates.refused, values) };
 }
 
+// What was looked for: a tag seen on this phone opens by its digits, any other text as a link does.
+function wanted() {
+  const typed = (location.pathname === "/find" && new URLSearchParams(location.search).get("q")?.trim()) || "";
+  if (!typed) return location.pathname;
+  if (seenPath(typed)) return void location.replace(seenPath(typed));
+  try { return new URL(typed).pathname; } catch { return `/T/${typed.replace(/[\s/]/g, "")}`; }
+}
+
 async function show() {
-  const place = document.querySelector("[data-offline]");
-  if (!place) return;
+  const place = document.querySelector("[data-offline]"), path = wanted();
+  if (!place || !path) return;
   const kit = await load(place);
-  const shop = { base: location.origin, email: place.dataset.email, name: place.dataset.name, phone: place.dataset.phone };
-  const found = await read(location.pathname, kit, new Date().toISOString().slice(0, 10), shop);
+  const shop = { base: location.origin, email: place.dataset.email, name: place.dataset.name, phone: place.dataset.phone, reports: true };
+  const found = await read(path, kit, new Date().toISOString().slice(0, 10), shop);
   place.innerHTML = found.html;
   if (found.number) entitle(kit.t, found.number);
+  document.querySelector("[data-find]").hidden = location.pathname !== "/find";
   start();
   if (location.hash) location.replace(location.hash);
 }
@@ -90,6 +101,7 @@ function entitle(t, number) {
   const heading = document.createElement("h1");
   const label = document.createElement("span");
   heading.className = "number";
+  heading.dataset.number = compact(number);
   label.className = "muted";
   label.textContent = t("scan-tag");
   heading.append(label, ` ${number}`);

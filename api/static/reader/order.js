@@ -1,6 +1,8 @@
-// The order form: sent once however often the button is tapped, kept on the phone when there
-// is no signal, and sent when there is one again. Its words stand in the page, translated.
+// The order form and the report of fitting: sent once however often the button is tapped, kept on the
+// phone when there is no signal, and sent when there is one again. Their words stand in the page, translated.
 
+import { remember as keepContact, remembered } from "./contact.js";
+import { valuesOf } from "./photos.js";
 import "./queue.js";
 import { before, remember } from "./sent.js";
 
@@ -11,7 +13,7 @@ const PHONE = /^[+(]*\d[\d\s()./-]*([,;]?\s*\p{L}{1,12}\.?\s*\d{1,6})?$/u; // as
 const watching = new EventTarget();
 
 export function ready() {
-  for (const form of document.querySelectorAll("form[data-order]")) enhance(form);
+  for (const form of document.querySelectorAll("form[data-once]")) enhance(form);
 }
 
 // Sends what waits: now, when the signal comes back, when somebody looks at the page again, and by a timer.
@@ -35,22 +37,26 @@ function enhance(form) {
   const words = button.textContent;
   const free = () => { delete form.dataset.busy; button.removeAttribute("aria-busy"); button.textContent = words; };
   addEventListener("pageshow", free);
+  const today = form.querySelector("[data-today]");
+  if (today) today.value ||= localDay();
+  if ("order" in form.dataset) remembered(form);
   fillRefused(form);
   form.addEventListener("submit", async (event) => {
     event.preventDefault();
     if (form.dataset.busy) return;
-    if (!reachable(form)) return;
-    if (asksFirst(form)) return;
+    if ("order" in form.dataset && (!reachable(form) || asksFirst(form))) return;
     form.dataset.busy = "yes";
     button.setAttribute("aria-busy", "true");
     button.textContent = form.dataset.sending;
     say(form, "");
     form.elements.key.value ||= queue.makeKey();
-    const order = { ...Object.fromEntries(new FormData(form)), asked_on: new Date().toISOString().slice(0, 10) };
-    const kept = await queue.keep(order);
-    const outcome = await queue.send(order);
+    keepContact(form);
+    const to = form.getAttribute("action");
+    const order = { ...(await valuesOf(form)), asked_on: new Date().toISOString().slice(0, 10) };
+    const kept = await queue.keep(to, order);
+    const outcome = await queue.send(to, order);
     if (outcome.reference || outcome.refused) await queue.drop(order);
-    if (outcome.reference) leave(form, order, outcome.reference);
+    if (outcome.reference) leave(form, order, outcome);
     else { free(); stay(form, outcome, order, kept); }
   });
 }
@@ -67,10 +73,12 @@ function reachable(form) {
 // What was refused after it had waited stands in the form again.
 async function fillRefused(form) {
   const own = new FormData(form), mine = ({ order }) => (order.number ? order.number === own.get("number") : order.spec === own.get("spec"));
-  const entry = (await queue.waiting()).find((one) => one.outcome?.refused && mine(one));
+  const to = form.getAttribute("action");
+  const entry = (await queue.waiting()).find((one) => one.outcome?.refused && (one.to || "/order") === to && mine(one));
   if (!entry) return;
-  for (const field of form.elements) if (field.type !== "hidden" && entry.order[field.name]) field.value = entry.order[field.name];
+  for (const field of form.elements) if (field.type !== "hidden" && field.type !== "file" && field.type !== "checkbox" && entry.order[field.name]) field.value = entry.order[field.name];
   for (const more of form.querySelectorAll("details")) more.open = true;
+  if (form.closest("details")) form.closest("details").open = true;
   form.dataset.refused = entry.order.key;
 }
 
@@ -78,9 +86,7 @@ async function fillRefused(form) {
 function asksFirst(form) {
   const box = form.querySelector("[data-again]"), sent = before(Object.fromEntries(new FormData(form)));
   if (!sent || form.dataset.again) return false;
-  const link = box.querySelector("[data-again-reference]");
-  link.href = `/order/${sent.reference}`;
-  link.textContent = sent.reference;
+  box.querySelector("[data-again-reference]").replaceChildren(element("a", { href: `/order/${sent.reference}`, textContent: sent.reference }));
   box.hidden = false;
   box.querySelector("[data-again-yes]").onclick = () => {
     form.dataset.again = "yes";
@@ -91,12 +97,12 @@ function asksFirst(form) {
   return true;
 }
 
-function leave(form, order, reference) {
-  remember(order, reference);
+function leave(form, order, { reference, page }) {
+  if ("order" in form.dataset) remember(order, reference);
   if (form.dataset.refused) queue.drop({ key: form.dataset.refused });
   form.elements.key.value = "";
   delete form.dataset.again;
-  location.assign(`/order/${reference}`);
+  location.assign(page);
 }
 
 function stay(form, outcome, order, kept) {
@@ -134,28 +140,35 @@ async function laterEvenIfClosed() {
 async function outbox(place) {
   const entries = await queue.sendAll();
   place.replaceChildren();
-  for (const { order, outcome } of entries) {
-    place.append(told(place, order, outcome));
+  for (const { order, outcome, to } of entries) {
+    place.append(told(place, order, outcome, to === "/fitted"));
     const done = document.querySelector(`[data-done][data-key="${order.key}"]`);
     if (done && outcome) done.hidden = true;
     if (!outcome?.reference) continue;
-    remember(order, outcome.reference);
+    if (to !== "/fitted") remember(order, outcome.reference);
     setTimeout(() => queue.drop(order), SEEN);
   }
   place.hidden = !place.childElementCount;
   return entries.some((entry) => !entry.outcome);
 }
 
-function told(place, order, outcome) {
-  if (!outcome) return notice(place.dataset.waiting, order);
-  if (outcome.reference) return notice(`${place.dataset.sent} ${outcome.reference}`, order);
-  const box = notice(place.dataset.refused, order, outcome.refused), row = element("p", { className: "row" });
-  const remove = element("button", { type: "button", className: "button second", textContent: place.dataset.delete });
+function told(place, order, outcome, fitted) {
+  const words = place.dataset;
+  if (!outcome) return notice(fitted ? words.fittedWaiting : words.waiting, order);
+  if (outcome.reference) return notice(`${fitted ? words.fittedSent : words.sent} ${outcome.reference}`, order);
+  const box = notice(fitted ? words.fittedRefused : words.refused, order, outcome.refused), row = element("p", { className: "row" });
+  const remove = element("button", { type: "button", className: "button second", textContent: words.delete });
   remove.onclick = async () => { await queue.drop(order); box.remove(); place.hidden = !place.childElementCount; };
-  if (order.number) row.append(element("a", { className: "button second", href: `${pathOf(order)}#order`, textContent: place.dataset.correct }));
+  if (order.number) row.append(element("a", { className: "button second", href: `${pathOf(order)}#${fitted ? "fit" : "order"}`, textContent: words.correct }));
   row.append(remove);
   box.append(row);
   return box;
+}
+
+// The day as the phone's own clock and zone have it.
+function localDay() {
+  const now = new Date();
+  return new Date(now - now.getTimezoneOffset() * 60000).toISOString().slice(0, 10);
 }
 
 const pathOf = (order) => ["/T", order.number, order.digits].filter(Boolean).join("/");
@@ -163,7 +176,8 @@ const element = (name, values) => Object.assign(document.createElement(name), va
 
 function notice(text, order, why) {
   const box = element("div", { className: "notice care" });
-  const what = `${order.quantity} × ${order.number.replace(/^.{5}/, "$&-") || order.reference}`;
+  const which = order.number.replace(/^.{5}/, "$&-") || order.reference;
+  const what = order.quantity ? `${order.quantity} × ${which}` : which;
   for (const line of [text, why, what].filter(Boolean)) box.append(element("p", { textContent: line }));
   return box;
 }

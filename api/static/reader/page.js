@@ -1,8 +1,10 @@
 // What the public pages can do beyond their plain HTML: remember the units, send an order once
 // and without a signal too, copy, share, keep the pages for later.
 
+import { guide } from "./guide.js";
 import { note } from "./held.js";
 import { ready as orders, watchOutbox } from "./order.js";
+import { list, see } from "./seen.js";
 
 const html = document.documentElement;
 
@@ -30,19 +32,36 @@ function first(chosen) {
 
 function copyAndShare() {
   for (const button of document.querySelectorAll("[data-copy]")) {
-    button.hidden = !navigator.clipboard;
-    button.addEventListener("click", async () => {
-      await navigator.clipboard.writeText(document.getElementById(button.dataset.copy).textContent);
-      button.textContent = "✓ " + button.textContent.replace(/^✓ /, "");
-    });
+    button.hidden = false;
+    button.addEventListener("click", () => copy(button, document.getElementById(button.dataset.copy).textContent));
   }
   for (const button of document.querySelectorAll("[data-share]")) {
-    button.hidden = !navigator.share;
-    button.addEventListener("click", () => {
-      const text = document.getElementById(button.dataset.share).textContent;
-      navigator.share({ title: document.title, text }).catch(() => {});
-    });
+    const place = document.getElementById(button.dataset.share);
+    button.hidden = !place || !(navigator.share || "whole" in button.dataset);
+    button.addEventListener("click", () => share(button, place.textContent));
   }
+}
+
+// By the phone's own sheet, which can also save; where there is none, the text is copied.
+async function share(button, lines) {
+  const text = "whole" in button.dataset ? lines.split("\n").slice(1).join("\n") : lines;
+  if (navigator.share) await navigator.share({ title: document.title, text }).catch(() => {});
+  else copy(button, text);
+}
+
+// The clipboard is there on secure pages alone; the old way is there on all.
+async function copy(button, text) {
+  try {
+    await navigator.clipboard.writeText(text);
+  } catch {
+    const place = Object.assign(document.createElement("textarea"), { value: text, readOnly: true, className: "quiet" });
+    document.body.append(place);
+    place.select();
+    document.execCommand("copy");
+    place.remove();
+    button.focus();
+  }
+  button.textContent = "✓ " + button.textContent.replace(/^✓ /, "");
 }
 
 async function keep() {
@@ -70,12 +89,18 @@ export function start() {
   copyAndShare();
   orders();
   watchOutbox();
+  const tag = document.querySelector("h1.number")?.dataset.number;
+  if (tag) { see(tag); guide(tag); }
+  list();
   camera();
 }
 
 async function camera() {
-  const section = document.querySelector("[data-camera]");
-  if (section && "BarcodeDetector" in window) (await import("./camera.js")).ready(section);
+  const section = document.querySelector("[data-camera]"), form = document.querySelector("form[data-photo]");
+  if (!section) return;
+  const { photo, ready } = await import("./camera.js");
+  photo(form);
+  if ("BarcodeDetector" in window) ready(section);
 }
 
 if (!document.querySelector("[data-offline]")) start();

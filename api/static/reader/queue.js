@@ -1,10 +1,12 @@
-// Orders kept on the phone until the shop has them. A plain script, so that the service worker
-// can load it too; it defines globalThis.orderQueue. Each order carries a key: the shop keeps an
-// order once however often it is sent.
+// Orders, and reports of fitting, kept on the phone until the shop has them. A plain script, so that
+// the service worker can load it too; it defines globalThis.orderQueue. Each carries a key: the shop
+// keeps it once however often it is sent. `to`: the address it goes to.
 
 globalThis.orderQueue = (() => {
   const TABLE = "orders";
   const PATIENCE = 20000; // ms after which a line that stands still counts as no line
+  const LATER = [408, 425, 429]; // answers that ask for patience; any other refusal would be the same again
+  const WITH_PHOTOS = 90000; // the same where photos are sent too
 
   function database() {
     return new Promise((done, failed) => {
@@ -30,23 +32,27 @@ globalThis.orderQueue = (() => {
   }
 
   // Whether the phone could keep it: some browsers keep nothing in a private window.
-  const keep = (order, outcome) => work("readwrite", (table) => table.put({ key: order.key, order, outcome })).then(() => true, () => false);
+  const keep = (to, order, outcome) => work("readwrite", (table) => table.put({ key: order.key, to, order, outcome })).then(() => true, () => false);
   const drop = (order) => work("readwrite", (table) => table.delete(order.key)).catch(() => {});
   const waiting = () => work("readonly", (table) => table.getAll()).catch(() => []);
 
   // Random; crypto.randomUUID is there on secure pages alone, this everywhere.
   const makeKey = () => Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, "0")).join("");
 
-  // {reference} when the shop has it, {refused: words} when it will not take it, {} when it waits.
-  async function send(order) {
+  // {reference, page} when the shop has it, {refused: words} when it will not take it, {} when it waits.
+  async function send(to, order) {
+    const photos = Object.values(order).some((value) => value instanceof Blob);
     const patience = new AbortController();
-    const timer = setTimeout(() => patience.abort(), PATIENCE);
+    const timer = setTimeout(() => patience.abort(), photos ? WITH_PHOTOS : PATIENCE);
     try {
       const headers = { Accept: "application/json" };
-      const answer = await fetch("/order", { method: "POST", headers, body: new URLSearchParams(order), signal: patience.signal });
-      if (answer.ok) return { reference: (await answer.json()).reference };
-      if (answer.status !== 422 && answer.status !== 404) return {};
-      const { problems } = await answer.json();
+      const answer = await fetch(to, { method: "POST", headers, body: photos ? parts(order) : new URLSearchParams(order), signal: patience.signal });
+      if (answer.ok) {
+        const { reference, page } = await answer.json();
+        return { reference, page: page || `/order/${reference}` };
+      }
+      if (answer.status >= 500 || LATER.includes(answer.status)) return {};
+      const { problems = [{ text: String(answer.status) }] } = await answer.json().catch(() => ({}));
       return { refused: problems.map((problem) => problem.text).join(" ") };
     } catch {
       return {};
@@ -55,13 +61,19 @@ globalThis.orderQueue = (() => {
     }
   }
 
+  function parts(order) {
+    const body = new FormData();
+    for (const [name, value] of Object.entries(order)) value instanceof Blob ? body.append(name, value, "photo.jpg") : body.append(name, value);
+    return body;
+  }
+
   // Sends all that wait and keeps what became of each, until somebody has been told (`drop`).
   async function sendAll() {
     const all = await waiting();
     for (const entry of all) {
       if (entry.outcome) continue;
-      const outcome = await send(entry.order);
-      if (outcome.reference || outcome.refused) await keep(entry.order, (entry.outcome = outcome));
+      const outcome = await send(entry.to || "/order", entry.order);
+      if (outcome.reference || outcome.refused) await keep(entry.to, entry.order, (entry.outcome = outcome));
     }
     return all;
   }

@@ -45,6 +45,7 @@ export function view(tag, kit, today) {
       new_end_a: t("scan-order-new_end_a", { end: phrases.end(spec.end_a, tables) }),
       new_end_b: t("scan-order-new_end_b", { end: phrases.end(spec.end_b, tables) }),
     }),
+    fitted_form: tag.reports ? fill(kit.templates.fitted, { number_compact: number }) : "",
     shop_name: tag.name, shop_phone: tag.phone,
     order_lines: lines,
     mailto: mailto(tag, lines, t),
@@ -144,7 +145,15 @@ function facts(content, bend, { t, tables }) {
     fact(t("scan-fluid"), phrases.fluidOf(spec)),
     spec.covers.length && fact(t("scan-covers"), covers(spec)),
     content.built_on && fact(t("scan-built_on"), { id: "scan-day", values: { day: { date: content.built_on } } }),
+    content.built_on && fact(t("fitted-replace_by"), { id: "scan-day", values: { day: { date: yearsAfter(content.built_on, tables.storage.life[0]) } } }, source(tables.storage.life[1])),
   ].filter(Boolean);
+}
+
+// The same day years later, or the last of February; built and never fitted, as far as the tag itself tells.
+function yearsAfter(day, years) {
+  const [year, rest] = [Number(day.slice(0, 4)) + years, day.slice(4)];
+  const leap = new Date(Date.UTC(year, 2, 0)).getUTCDate() === 29;
+  return String(year).padStart(4, "0") + (rest === "-02-29" && !leap ? "-02-28" : rest);
 }
 
 // What the storage guidance says of an assembly of this age.

@@ -9,6 +9,16 @@ guard-no-page = Diese Seite gibt es nicht.
     .mend = Eine aus dem Menü wählen oder ein Schild scannen.
 guard-no-page-title = Nicht gefunden
 guard-too-many-requests = Zu viele Anfragen. Warten Sie eine Minute und versuchen Sie es erneut.
+guard-pin-wrong = Die PIN gehört nicht zu diesem Schild.
+    .mend = Die Werkstatt nach der PIN dieses Schilds fragen.
+guard-pin-tries = Zu viele falsche PINs.
+    .mend = Zehn Minuten warten.
+guard-pictures-too-many = Zu viele Fotos von diesem Anschluss innerhalb einer Stunde.
+    .mend = Ohne Fotos senden.
+guard-picture-too-large = Das Foto ist größer als { $megabytes } MB.
+    .mend = Ein kleineres Foto verwenden oder ohne Foto senden.
+guard-picture-unreadable = Die Datei ist kein lesbares Foto.
+    .mend = Ein Foto als JPEG, PNG oder WebP verwenden.
 guard-password-short = Das Passwort ist zu kurz.
     .mend = Mindestens { $least } Zeichen verwenden.
 

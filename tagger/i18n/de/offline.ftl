@@ -4,6 +4,8 @@
 
 offline-no-signal = Kein Netz
 offline-scan-a-tag = Scannen Sie den QR-Code auf einem Schild. Er lässt sich auch ohne Netz lesen.
+offline-order = Ohne Netz lässt sich der Stand einer Bestellung nicht sehen.
+    .mend = Mit Netz noch einmal versuchen oder die Werkstatt anrufen.
 offline-number-alone = Eine Schildnummer allein enthält die Spezifikation nicht, und es gibt kein Netz.
     .mend = Scannen Sie stattdessen den QR-Code: Er lässt sich auch ohne Netz lesen.
 offline-number-withdrawn = Diese Werkstatt hat die Schlauchleitung gesperrt. Nicht verwenden.

@@ -9,6 +9,16 @@ guard-no-page = This page does not exist.
     .mend = Choose one from the menu or scan a tag.
 guard-no-page-title = Not found
 guard-too-many-requests = Too many requests. Wait one minute and try again.
+guard-pin-wrong = The PIN is not that of this tag.
+    .mend = Ask the shop for the PIN of this tag.
+guard-pin-tries = Too many wrong PINs.
+    .mend = Wait ten minutes.
+guard-pictures-too-many = Too many photos from this connection within an hour.
+    .mend = Send it without photos.
+guard-picture-too-large = The photo is larger than { $megabytes } MB.
+    .mend = Use a smaller photo, or send it without.
+guard-picture-unreadable = The file is not a photo that can be read.
+    .mend = Use a JPEG, PNG or WebP photo.
 guard-password-short = The password is too short.
     .mend = Use at least { $least } characters.
 

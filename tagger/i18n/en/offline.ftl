@@ -4,6 +4,8 @@
 
 offline-no-signal = No signal
 offline-scan-a-tag = Scan the QR code on a tag. It works without a signal.
+offline-order = What became of an order cannot be seen without a signal.
+    .mend = Try again with a signal, or call the shop.
 offline-number-alone = A tag number alone does not contain the specification, and there is no signal.
     .mend = Scan the QR code instead: it works without a signal.
 offline-number-withdrawn = This shop has withdrawn this hose. Do not use it.

@@ -9,6 +9,16 @@ guard-no-page = Esta página no existe.
     .mend = Elija una del menú o escanee una etiqueta.
 guard-no-page-title = No encontrada
 guard-too-many-requests = Demasiadas peticiones. Espere un minuto e inténtelo de nuevo.
+guard-pin-wrong = El PIN no es el de esta etiqueta.
+    .mend = Pida al taller el PIN de esta etiqueta.
+guard-pin-tries = Demasiados PIN erróneos.
+    .mend = Espere diez minutos.
+guard-pictures-too-many = Demasiadas fotos desde esta conexión en una hora.
+    .mend = Envíe sin fotos.
+guard-picture-too-large = La foto supera los { $megabytes } MB.
+    .mend = Use una foto más pequeña o envíe sin ella.
+guard-picture-unreadable = El archivo no es una foto legible.
+    .mend = Use una foto JPEG, PNG o WebP.
 guard-password-short = La contraseña es demasiado corta.
     .mend = Use al menos { $least } caracteres.
 

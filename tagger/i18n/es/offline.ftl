@@ -4,6 +4,8 @@
 
 offline-no-signal = Sin cobertura
 offline-scan-a-tag = Escanee el código QR de una etiqueta. Se lee aunque no haya cobertura.
+offline-order = Sin cobertura no se puede ver el estado de un pedido.
+    .mend = Inténtelo de nuevo con cobertura o llame al taller.
 offline-number-alone = Un número de etiqueta por sí solo no contiene la especificación, y no hay cobertura.
     .mend = Escanee el código QR: se lee aunque no haya cobertura.
 offline-number-withdrawn = El taller ha retirado este latiguillo. No lo use.

@@ -9,6 +9,16 @@ guard-no-page = Cette page n'existe pas.
     .mend = Choisissez-en une dans le menu ou scannez une étiquette.
 guard-no-page-title = Page introuvable
 guard-too-many-requests = Trop de demandes. Attendez une minute et réessayez.
+guard-pin-wrong = Le code n'est pas celui de cette étiquette.
+    .mend = Demandez à l'atelier le code de cette étiquette.
+guard-pin-tries = Trop de codes faux.
+    .mend = Attendez dix minutes.
+guard-pictures-too-many = Trop de photos depuis cette connexion en une heure.
+    .mend = Envoyez sans photo.
+guard-picture-too-large = La photo dépasse { $megabytes } Mo.
+    .mend = Utilisez une photo plus petite, ou envoyez sans photo.
+guard-picture-unreadable = Le fichier n'est pas une photo lisible.
+    .mend = Utilisez une photo JPEG, PNG ou WebP.
 guard-password-short = Le mot de passe est trop court.
     .mend = Utilisez au moins { $least } caractères.
 

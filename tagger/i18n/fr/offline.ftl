@@ -4,6 +4,8 @@
 
 offline-no-signal = Pas de réseau
 offline-scan-a-tag = Scannez le code QR d'une étiquette. Il se lit même sans réseau.
+offline-order = Sans réseau, l'état d'une commande ne peut pas être consulté.
+    .mend = Réessayez avec du réseau, ou appelez l'atelier.
 offline-number-alone = Un numéro d'étiquette seul ne contient pas la spécification, et il n'y a pas de réseau.
     .mend = Scannez plutôt le code QR : il se lit même sans réseau.
 offline-number-withdrawn = L'atelier a retiré ce flexible du service. Ne l'utilisez pas.
