@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any, Final
 
 from api.scan import dims, fill, fit, picture, scripts
@@ -20,6 +20,7 @@ ROOMS: Final = ("words", "fit", "scan", "code", "offline", "trade", "fitted")
 _ID: Final = re.compile(rf"""["`]((?:{"|".join(ROOMS)})-[\w-]*)(["`]|\$)""")
 
 
+@lru_cache(maxsize=2)  # asked for by the version of the pages and by what a phone keeps
 def shared_tables(tables: Tables) -> dict[str, Any]:
     """Everything that is data and not language."""
     layouts = {str(v): {"fields": payload.layout_as_written(v)["fields"]} for v in payload.VERSIONS}
@@ -93,6 +94,7 @@ class _Numbered:
         return self.texts.index(text)
 
 
+@lru_cache(maxsize=16)
 def words_of(lang: str, tables: Tables) -> dict[str, Any]:
     """One language, as the phone needs it: what it renders messages from, and the templates."""
     return {

@@ -92,6 +92,12 @@ def lost_boxes(template: Template, od: float) -> list[int]:
     ]
 
 
+def thinnest_whole_mm(template: Template) -> int:
+    """The thinnest hose, in whole mm, on which the overlap hides no text that stands nowhere else."""
+    thickest = math.ceil(printed_mm(template) / math.pi)
+    return next(od for od in range(1, thickest + 1) if not lost_boxes(template, od))
+
+
 def _says(box: Box) -> tuple[str, ...]:
     if isinstance(box, FieldBox):
         return box.fields

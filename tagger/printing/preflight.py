@@ -315,13 +315,11 @@ def _hidden(od: float, template: Template) -> list[Finding]:
     lost = around.lost_boxes(template, od)
     if not lost:
         return []
-    axis = 0 if template.wraps == "across" else 1
-    first = min(template.box[index].at[axis] for index in lost)
     message = Message(
         "printing-flight-hidden",
         od=round(od, 1),
         boxes=tuple(f"{index + 1} ({template.box[index].kind})" for index in lost),
-        thinnest=math.ceil((around.printed_mm(template) - first) / math.pi),
+        thinnest=around.thinnest_whole_mm(template),
     )
     return [Finding("refuse", "hidden", message)]
 

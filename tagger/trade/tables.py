@@ -147,6 +147,9 @@ class Tables:
         ``bands``: whose length tolerances the shop holds to, "sae" or "din"; by default those of
         each hose's standard. Raises TradeError where a file there has a name or a cell that cannot be used.
         """
+        kept = tuple(kept)
+        if extra is None and not kept:
+            return _of_ours(bands)
         raw = _ours() if extra is None else _with_shop_rows(_ours(), Path(extra))
         for table, row_ in kept:
             raw = merged(raw, table, [row_])
@@ -367,6 +370,12 @@ def _grouped(items: Iterable[T], key: Any) -> dict[Any, tuple[T, ...]]:
 def _ours() -> dict[str, tuple[Any, ...]]:
     """The rows of our own files, read once."""
     return {name: tuple(row.read_rows(DATA / f"{name}.csv", kind)) for name, kind in FILES.items()}
+
+
+@cache
+def _of_ours(bands: Bands | None) -> Tables:
+    """Our own files alone, the same tables for everyone who asks for them."""
+    return Tables.of(_ours(), bands, published=_ours())
 
 
 def _with_shop_rows(raw: dict[str, tuple[Any, ...]], folder: Path) -> dict[str, tuple[Any, ...]]:

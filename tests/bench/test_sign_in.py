@@ -8,12 +8,16 @@ from pathlib import Path
 
 import httpx
 import pytest
+from argon2 import extract_parameters
+from argon2.profiles import RFC_9106_LOW_MEMORY
 
 from api.app import create_app
 from api.settings import Settings, SettingsError
+from api.web import identity
 from api.web.identity import check_password, hash_password
 from tagger.store import Role, Store
 from tests.bench.served import HOSE, PASSWORD, Bench, Served, serving
+from tests.passwords import AS_INSTALLED, NOBODY_AS_INSTALLED
 
 
 def test_a_stranger_is_sent_to_sign_in_and_back(stranger: httpx.Client) -> None:
@@ -44,7 +48,14 @@ def test_a_wrong_password_is_refused_and_after_ten_the_door_is_shut(stranger: ht
     assert answer.status_code == 403 and "too many failed attempts" in answer.text
 
 
-def test_wrong_passwords_sent_all_at_once_are_counted_too(served: Served) -> None:
+def test_wrong_passwords_sent_all_at_once_are_counted_too(
+    served: Served, store: Store, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(identity, "_HASHER", AS_INSTALLED)  # as slow as in a shop: many are under way at once
+    builder = store.person("builder")
+    assert builder is not None
+    store.change_person(builder.id, password_hash=hash_password(PASSWORD))
+
     def attempt(place: int) -> str:
         form = {"name": "builder", "password": f"wrong {place}"}
         return httpx.post(f"{served.url}/bench/sign-in", data=form, timeout=60).text
@@ -59,6 +70,20 @@ def test_signing_in_right_often_shuts_no_door(stranger: httpx.Client) -> None:
     form = {"name": "builder", "password": PASSWORD}
     for _ in range(12):
         assert stranger.post("/bench/sign-in", data=form).status_code == 303
+
+
+def test_passwords_are_hashed_as_rfc_9106_advises_and_a_weaker_hash_is_renewed(
+    store: Store, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    weak = store.person("builder")
+    assert weak is not None
+    monkeypatch.setattr(identity, "_HASHER", AS_INSTALLED)
+    signed_in = check_password(store, "builder", PASSWORD)
+    assert signed_in is not None and signed_in.password_hash != weak.password_hash
+    for hashed in (hash_password(PASSWORD), signed_in.password_hash, NOBODY_AS_INSTALLED):
+        assert extract_parameters(hashed) == RFC_9106_LOW_MEMORY
+    assert check_password(store, "builder", PASSWORD) == signed_in, "renewed once, and still its password"
+    assert check_password(store, "builder", PASSWORD + " ") is None
 
 
 def test_a_form_from_another_site_is_refused(stranger: httpx.Client, bench: Bench, store: Store) -> None:

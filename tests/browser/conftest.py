@@ -26,6 +26,7 @@ from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 from api.app import create_app
 from api.settings import Settings
 from tagger.store import Store
+from tests.passwords import quick_passwords as quick_passwords  # for every test of this folder
 
 CHROMIUM = (
     os.environ.get("TAGGER_TEST_CHROMIUM") or shutil.which("chromium") or shutil.which("chromium-browser")

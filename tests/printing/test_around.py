@@ -58,6 +58,14 @@ def test_text_that_the_overlap_hides_is_refused_unless_it_stands_elsewhere_too(t
     assert hidden.severity == "refuse"
     assert "box 2 (tightening)" in hidden.text and "from 39 mm" in hidden.mend
     assert found(preflight(make_tag(), own(tmp_path, ONE_COLUMN), hose_od_mm=40), "hidden") is None
+    for od in (
+        30,
+        33,
+    ):  # a text that stands twice, both times hidden, is said to stand where the second one shows
+        twice = preflight(make_tag(), template.load("wrap_label"), hose_od_mm=od)
+        thinnest = found(twice, "hidden").message.as_json()["values"]["thinnest"]
+        assert thinnest == 39
+        assert around.lost_boxes(template.load("wrap_label"), thinnest) == []
     repeated = ONE_COLUMN + '[[box]]\nkind = "tightening"\nat = [24.5, 60]\nsize = [35, 16]\n'
     assert found(preflight(make_tag(), own(tmp_path, repeated), hose_od_mm=36), "hidden") is None
 
@@ -72,6 +80,15 @@ def test_a_wrap_label_reads_from_every_side_but_its_end_on_the_hoses_it_is_for(m
         assert sum(wide for _, wide in sides.gaps) <= around.QUARTER, od
         assert around.lost_boxes(label, od) == [], od
     assert f"of {serves[0]} to {serves[1]} mm" in label.media
+
+
+@pytest.mark.parametrize("name", ["thin_wrap", "wrap_label"])
+def test_a_second_label_with_its_end_on_the_opposite_side_shows_what_the_first_cannot(make_tag, name):
+    label = template.load(name)
+    codes = codes_of(layout.lay_out(make_tag(), label))
+    for od in (21, 29.3, 40) if name == "thin_wrap" else (40, 50, 60):
+        first = around.sides(codes, od, label).reads
+        assert all(one or other for one, other in zip(first, first[180:] + first[:180], strict=True))
 
 
 @pytest.mark.parametrize(("name", "od"), [("thin_wrap", 22.0), ("wrap_label", 47.0)])
