@@ -162,7 +162,9 @@ def tags() -> list[tuple[str, Any]]:
 
 
 def test_the_published_format_is_that_of_the_data() -> None:
-    assert json.loads(FORMAT.read_text(encoding="utf-8")) == published(), "python -m tagger.code.published"
+    assert json.loads(FORMAT.read_text(encoding="utf-8")) == published(), (
+        "make it anew: python -m tagger.code.published > tagger/code/format.json"
+    )
 
 
 def test_the_random_tags_use_every_field_and_every_family(tags: list[tuple[str, Any]]) -> None:
