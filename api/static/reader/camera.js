@@ -11,6 +11,7 @@ const LONG_SIDE = 2000; // px
 // The form of a photo: read here; else sent, and said so, for a bad line takes its time.
 export function photo(form) {
   const says = form.querySelector("[data-photo-says]"), input = form.elements.image;
+  addEventListener("pageshow", () => { delete form.dataset.busy; says.textContent = ""; });
   form.addEventListener("submit", async (event) => {
     event.preventDefault();
     if (form.dataset.busy) return;
