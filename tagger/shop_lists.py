@@ -13,6 +13,7 @@ from tagger.messages import Message
 from tagger.spec import End
 from tagger.trade.compatibility import end_problems
 from tagger.trade.fittings import Fitting, read_fitting
+from tagger.trade.given import problem_with_fitting
 from tagger.trade.own_hoses import OwnHose, read_own_hose
 from tagger.trade.tables import Tables
 
@@ -38,15 +39,21 @@ def read_fittings(table: Table, tables: Tables) -> list[Fitting]:
 
     def read(given: dict[str, Any]) -> Fitting:
         fitting = read_fitting(given)
-        refuse_unknown_end(fitting, tables)
+        refuse_unsound(fitting, tables)
         return fitting
 
     return read_rows(table, FITTING_COLUMNS, read)
 
 
-def refuse_unknown_end(fitting: Fitting, tables: Tables) -> None:
-    """Raises SpecError for a form or a size that the fitting's family does not have."""
-    if wrong := end_problems("end", fitting.end, tables):
+def refuse_unsound(fitting: Fitting, tables: Tables) -> None:
+    """Raises SpecError for a form or a size that the fitting's family does not have, and for an own rating above
+    every one of that family that nobody confirms: it may be psi typed as bar."""
+    wrong = end_problems("end", fitting.end, tables)
+    if fitting.rating_bar is not None:
+        confirmed = bool(fitting.rating_confirmed)
+        high = problem_with_fitting(fitting.end, fitting.rating_bar, tables, confirmed=confirmed)
+        wrong += [high] if high else []
+    if wrong:
         raise SpecError(wrong)
 
 

@@ -31,7 +31,7 @@ from tagger.store import OrderRequest, Registration, Store
 from tagger.store.crimps import EndCard
 from tagger.store.registering import register
 from tagger.trade import assess, given, grades, keeping
-from tagger.trade.cutting import Cut, cut
+from tagger.trade.cutting import Cut, cut, reaches_mm
 from tagger.trade.fittings import problems as fitting_problems
 from tagger.trade.fittings import with_ratings
 from tagger.trade.likeforlike import Comparison, compare
@@ -96,7 +96,7 @@ def _read(request: Request, fields: dict[str, Any], template_name: str) -> View:
         return View(fields, tuple(others), wanted, ends=ends)
     wanted = with_ratings(wanted, fittings)
     try:
-        found = assess(wanted, tables)
+        found = assess(wanted, tables, reaches_mm=reaches_mm(wanted, fittings))
         to_cut, cards = cut(wanted, fittings), store.crimp_cards(wanted, fittings)
         row = _row(forms.asked_of(fields, date.today()), wanted, found)
         payload.encode(found.content_of(wanted, row.built_on))
@@ -250,7 +250,10 @@ def build(request: Request, me: Builder, form: OwnForm) -> Response:
         asked = forms.asked_of(fields, date.today())
         tables = tables_of(request)
         keep = keeping.rows_of(shown.spec, tables) if fields["keep"] else []
-        rated = assess(shown.spec, keeping.tables_with(tables, keep)) if keep else shown.assessment
+        rated = shown.assessment
+        if keep:
+            reaches = reaches_mm(shown.spec, store_of(request).fittings_of(shown.spec))
+            rated = assess(shown.spec, keeping.tables_with(tables, keep), reaches_mm=reaches)
         row = _row(asked, shown.spec, rated)
         made = register(store_of(request), [row], by=me.person.name, key=asked.key, keep=keep)
     except TaggerError as error:

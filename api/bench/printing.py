@@ -10,8 +10,14 @@ from starlette.responses import Response
 
 from api.bench.page import NOT_FOUND, go, refused, render
 from api.bench.reprints import REPRINTS
-from api.settings import Settings
-from api.shared.label_files import pdf_of, tags_printed, template_of, template_titles, travellers
+from api.shared.label_files import (
+    pdf_of,
+    sent_already,
+    tags_printed,
+    template_of,
+    template_titles,
+    travellers,
+)
 from api.shared.papers.traveller import of_run
 from api.web.identity import Builder, OwnForm
 from api.web.language import language_of, paper_language
@@ -21,7 +27,7 @@ from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.printing import raster
 from tagger.record_tag import tags_of
-from tagger.store import Assembly, Kind, Printer, Store
+from tagger.store import Assembly, Kind, Printer
 
 router = APIRouter()
 PDF, PNG = "application/pdf", "image/png"
@@ -87,18 +93,10 @@ def page(
         others=[p for p in printers if p is not first],
         jobs=[job for job in open_jobs if not set(numbers).isdisjoint(job.numbers)],
         asking=asking,
-        sent=_sent(store, made, settings),
+        sent=sent_already(store, numbers, settings),
         reprints=REPRINTS,
         key=secrets.token_urlsafe(12),
     )
-
-
-def _sent(store: Store, made: list[Assembly], settings: Settings) -> set[str]:
-    """The numbers of those whose tag was printed already, or stands in a print job that has not ended."""
-    numbers, for_shop = [one.number for one in made], travellers(settings)
-    jobs = [job for job in store.print_jobs(open_only=True, limit=200) if job.template not in for_shop]
-    waiting = {number for job in jobs for number in job.numbers}
-    return {*tags_printed(store, numbers, settings), *waiting.intersection(numbers)}
 
 
 @router.post("/print")
@@ -119,7 +117,7 @@ def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
         key = _key(str(form.get("key") or ""), printer, wanted.name)
         repeated = key is not None and store.is_asked_for(key)  # the same press twice is one print
         asked = bool(form.get("again")) or wanted.traveller or repeated
-        if not asked and _sent(store, made, settings):
+        if not asked and sent_already(store, [a.number for a in made], settings):
             return page(request, made, 409, asking=wanted.name)
         if printer is not None:
             job = queue_of(request).ask(printer, made, wanted, reason=reason, key=key, by=me.person.name)

@@ -25,7 +25,7 @@ from tagger.trade.fittings import CutOff, Fitting, read_fitting
 router = APIRouter()
 OFFERED, SHOWN = 12, 500
 _PLAIN = ("stock_number", "fitting_series", "swivel", "cut_off_mm", "cut_off_kind", "insertion_depth_mm", "source",
-          "rating_bar", "rating_source")  # fmt: skip
+          "rating_bar", "rating_source", "rating_confirmed")  # fmt: skip
 _END = ("connection", "size", "series", "form", "shape", "angle", "drop_mm", "material", "hose_dash")
 BLANK = dict.fromkeys((*_PLAIN, *(f"end.{name}" for name in _END)), "") | {"end.shape": "straight"}
 
@@ -91,7 +91,7 @@ def keep(request: Request, me: Manager, form: OwnForm) -> Response:
     fields = {name: str(form.get(name) or "").strip() for name in BLANK}
     try:
         fitting = read_fitting(_data_of(fields))
-        shop_lists.refuse_unknown_end(fitting, tables_of(request))
+        shop_lists.refuse_unsound(fitting, tables_of(request))
         store_of(request).keep_fitting(fitting, by=me.person.name)
     except TaggerError as error:
         return _page(request, "", fields, [_on_the_page(problem) for problem in error.problems], 422)
@@ -126,6 +126,7 @@ def _fields_of(fitting: Fitting) -> dict[str, str]:
     end = forms.end_fields(data["end"])
     plain = {name: "" if (value := data.get(name)) is None else f"{value}" for name in _PLAIN}
     plain["swivel"] = {True: "yes", False: "no"}.get(data.get("swivel"), "")  # type: ignore[arg-type]
+    plain["rating_confirmed"] = "1" if data.get("rating_confirmed") else ""
     return plain | {f"end.{name}": end[name] for name in _END}
 
 

@@ -12,7 +12,7 @@ from starlette.responses import JSONResponse, Response
 from api.rest import examples, shared
 from api.rest.once import DoOnce
 from api.rest.printers import PrintJobOut
-from api.rest.problem import RESPONSES, there
+from api.rest.problem import RESPONSES, PrintedAlready, there
 from api.rest.shared import (
     Answer,
     AsBuilder,
@@ -26,10 +26,11 @@ from api.rest.shared import (
     spec_of,
 )
 from api.shared import spreadsheets
-from api.shared.label_files import one_of, pdf_of, template_of
+from api.shared.label_files import one_of, pdf_of, sent_already, template_of
 from api.shared.papers import traveller
 from api.web.language import paper_language
 from api.web.state import queue_of, settings_of, store_of, tables_of
+from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.record import Record
@@ -37,7 +38,9 @@ from tagger.record_tag import tags_of
 from tagger.spec import MAX_COUNT, AssemblySpec
 from tagger.store import Filter, Kind, LotReason, Registration, registering
 from tagger.trade import assess, keeping
+from tagger.trade.cutting import reaches_mm
 from tagger.trade.keeping import ShopRow
+from tagger.trade.lengths import Reaches
 from tagger.trade.tables import Tables
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
@@ -79,12 +82,16 @@ class PageOut(Answer):
 
 
 class PrintIn(Request_):
-    """Which tags to print, and on which of the shop's printers, by its name; without one, as PDF."""
+    """Which tags to print, and on which of the shop's printers, by its name; without one, as PDF.
+
+    ``again``: also those whose tag was printed before, or stands in a print job; without it they are refused.
+    """
 
     numbers: Annotated[list[str], Field(min_length=1, max_length=5000)]
     template: str | None = None
     reason: Annotated[str, Field(max_length=120)] = ""
     printer: str | None = None
+    again: bool = False
 
 
 @router.post("/assemblies", status_code=201, summary="Register one or more assemblies of one spec")
@@ -154,17 +161,20 @@ def _rows(request: Request, body: RunIn) -> list[Prepared]:
 def _prepared(request: Request, body: RegisterIn) -> Prepared:
     tables, spec = tables_of(request), spec_of(store_of(request), body.spec)
     kept = keeping.rows_of(spec, tables) if body.keep else []
-    return _row(body, spec, keeping.tables_with(tables, kept)), kept
+    reaches = reaches_mm(spec, store_of(request).fittings_of(spec))
+    return _row(body, spec, keeping.tables_with(tables, kept), reaches), kept
 
 
-def _row(body: RegisterIn, spec: AssemblySpec, tables: Tables) -> Registration:
+def _row(body: RegisterIn, spec: AssemblySpec, tables: Tables, reaches: Reaches) -> Registration:
     given = body.model_dump(exclude={"spec", "built_on", "keep"})
     today = datetime.now(UTC).date()
     if body.built_on and body.built_on > today + timedelta(days=1):  # somewhere it is already tomorrow
         raise StoreError(
             Problem("built_on", body.built_on, Message("rest-built-in-future", date=body.built_on))
         )
-    return Registration(spec, assess(spec, tables), built_on=body.built_on or today, **given)
+    return Registration(
+        spec, assess(spec, tables, reaches_mm=reaches), built_on=body.built_on or today, **given
+    )
 
 
 Wanted = Annotated[Filter, Depends()]  # each condition is a parameter of the address
@@ -229,6 +239,7 @@ _PRINTED: dict[int | str, dict[str, Any]] = {
     200: {"content": {"application/pdf": {}}, "description": "The tags, where no printer is named."},
     202: {"model": PrintJobOut, "description": "The print job, where one is.",
           "content": {"application/json": {"example": examples.answer_of("GET /print-jobs/{job}")}}},
+    409: {"description": "Or a tag was printed before, and `again` is not true."},
 }  # fmt: skip
 
 
@@ -244,18 +255,33 @@ def print_tags(request: Request, store: TheStore, token: AsBuilder, body: PrintI
     made = store.assemblies(body.numbers)
     wanted = template_of(body.template or settings.label_template, settings)
     store.refuse_blocked([item.number for item in made], traveller=wanted.traveller)
+    may_repeat = body.again or wanted.traveller
+
+    def refuse_a_second() -> None:
+        numbers = [item.number for item in made]
+        if not may_repeat and (sent := sent_already(store, numbers, settings)):
+            shown = tuple(tag_number.format(number) for number in numbers if number in sent)
+            raise PrintedAlready(Problem("again", False, Message("rest-printed-already", numbers=shown)))
+
     if body.printer is not None:
         queue, printer = queue_of(request), store.printer(body.printer)
-        job = once(
-            PrintJobOut,
-            lambda: PrintJobOut.of(
+
+        def ask() -> PrintJobOut:
+            refuse_a_second()
+            return PrintJobOut.of(
                 queue.ask(printer, made, wanted, reason=body.reason, key=None, by=token.name)
-            ),
-        )
+            )
+
+        job = once(PrintJobOut, ask)
         queue.wake()  # now that the job is committed
         return JSONResponse(job.model_dump(mode="json"), 202)
     pdf = pdf_of(tags_of(store, made, settings), wanted, settings.printer_dpi)
     data = {"template": wanted.name, "as": "pdf", "reason": body.reason}
+
     # A repeat of the request makes the paper again, without counting it; what is blocked by then is refused.
-    once(int, lambda: len(store.record_many([i.number for i in made], Kind.PRINTED, data, by=token.name)))
+    def record() -> int:
+        refuse_a_second()
+        return len(store.record_many([i.number for i in made], Kind.PRINTED, data, by=token.name))
+
+    once(int, record)
     return Response(pdf, media_type="application/pdf")

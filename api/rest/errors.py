@@ -39,7 +39,8 @@ def _errors(verb: str, operation: dict[str, Any]) -> None:
     answers = operation["responses"]
     names = {parameter["name"] for parameter in operation.get("parameters", ())}
     if "Idempotency-Key" in names:
-        answers["409"] = {"description": USED}
+        own = answers.get("409", {}).get("description", "")
+        answers["409"] = {"description": f"{USED} {own}".rstrip()}
     if "requestBody" in operation:
         answers["413"] = {"description": TOO_LARGE}
     schema = {"$ref": f"#/components/schemas/{ProblemDetails.__name__}"}

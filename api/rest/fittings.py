@@ -22,7 +22,8 @@ FittingIn = Annotated[
     Body(
         description="The fitting without its stock number: `fitting_series`, `end` (as the end of a spec), "
         "`swivel`, `cut_off_mm`, `cut_off_kind` (`seat_to_hose_butt` or `seat_to_shell_mouth`), "
-        "`insertion_depth_mm`, `source` of these, `rating_bar`, `rating_source`, `note`. "
+        "`insertion_depth_mm`, `source` of these, `rating_bar`, `rating_source`, "
+        "`rating_confirmed` (it is right although it is above every rating of its family), `note`. "
         "Lengths are mm, or a text with a unit.",
     ),
 ]
@@ -88,7 +89,7 @@ def keep_fitting(
     request: Request, store: TheStore, token: AsManager, stock_number: str, body: FittingIn
 ) -> Fitting:
     given = read_fitting({**body, "stock_number": stock_number})
-    shop_lists.refuse_unknown_end(given, tables_of(request))
+    shop_lists.refuse_unsound(given, tables_of(request))
     return store.keep_fitting(given, by=token.name)
 
 

@@ -17,7 +17,7 @@ from starlette.responses import JSONResponse, PlainTextResponse, Response
 
 from api.web.language import translator_of
 from api.web.limits import MOST_BYTES
-from tagger.errors import NumberError, Problem, TaggerError, problems_from
+from tagger.errors import NumberError, Problem, StoreError, TaggerError, problems_from
 from tagger.i18n import Translator
 from tagger.messages import Message, as_is
 from tagger.store import KeyUsed
@@ -59,6 +59,10 @@ class ProblemDetails(BaseModel):
     values: dict[str, Any] = {}
     detail: str
     problems: list[FieldProblem] = []
+
+
+class PrintedAlready(StoreError):
+    """A tag that was printed before, and nobody said that it is to be printed again."""
 
 
 class NotThere(TaggerError):
@@ -125,7 +129,9 @@ def install(app: FastAPI) -> None:
 def _refused(request: Request, error: Exception) -> Response:
     if not isinstance(error, TaggerError):
         raise error
-    status = 404 if isinstance(error, NotThere) else 409 if isinstance(error, KeyUsed) else 422
+    status = (
+        404 if isinstance(error, NotThere) else 409 if isinstance(error, (KeyUsed, PrintedAlready)) else 422
+    )
     return answer(request, status, None, error.problems)
 
 

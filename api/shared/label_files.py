@@ -48,6 +48,14 @@ def tags_printed(store: Store, numbers: Sequence[str], settings: Settings) -> di
     return found
 
 
+def sent_already(store: Store, numbers: Sequence[str], settings: Settings) -> set[str]:
+    """Those of these whose tag was printed already, or stands in a print job that has not ended."""
+    for_shop = travellers(settings)
+    jobs = [job for job in store.print_jobs(open_only=True, limit=200) if job.template not in for_shop]
+    waiting = {number for job in jobs for number in job.numbers}
+    return {*tags_printed(store, numbers, settings), *waiting.intersection(numbers)}
+
+
 def pdf_of(tags: Sequence[Tag], wanted: template.Template, dpi: int) -> bytes:
     out = io.BytesIO()
     pdf.write(tags, wanted, out, dpi=dpi)

@@ -20,6 +20,7 @@ from tagger.messages import Message
 from tagger.record import recorded
 from tagger.store import Registration, Store
 from tagger.trade import assess
+from tagger.trade.cutting import reaches_mm
 from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables
 
@@ -105,7 +106,9 @@ def dry_run(
         try:
             [listed] = lists.read_rows([[*given], [*given.values()]], store.read_spec)
             text = json.dumps(listed.spec.as_dict(), sort_keys=True)
-            known[text] = known.get(text) or assess(listed.spec, tables)
+            known[text] = known.get(text) or assess(
+                listed.spec, tables, reaches_mm=reaches_mm(listed.spec, store.fittings_of(listed.spec))
+            )
         except TaggerError as error:
             found = [_without_row(problem) for problem in error.problems]
             found += _behind(found, given, tables, store)

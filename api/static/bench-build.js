@@ -126,7 +126,7 @@ function ask_for(asks) {
 }
 
 // A value that is offered for a field: the field is opened, filled in and focused.
-answer.addEventListener("click", (event) => {
+document.addEventListener("click", (event) => {
   const offer = event.target.closest("[data-fill]");
   if (!offer) return;
   const control = field(offer.dataset.fill);

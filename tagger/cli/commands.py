@@ -77,13 +77,14 @@ def check(a: argparse.Namespace, t: Translator) -> Answer:
     """Assesses a spec: rating, limits, tightening, warnings."""
     from tagger.cli.report import assessment_text
     from tagger.trade import assess, keeping, report
-    from tagger.trade.cutting import cut
+    from tagger.trade.cutting import cut, reaches_mm
 
     (spec, fittings), kept = _spec_asked(a), []
     if a.keep:
         with open_store() as store:
             kept = store.keep_shop_rows(keeping.rows_of(spec, shop_tables(store)))
-    found = assess(spec, shop_tables(), length_bands=a.length_bands)
+    reaches = reaches_mm(spec, fittings)
+    found = assess(spec, shop_tables(), length_bands=a.length_bands, reaches_mm=reaches)
     to_cut = cut(spec, fittings)
     cards = _crimp_cards(spec, fittings)
     answer = report.assessment(spec, found, t) | {"cut_length": report.cut(to_cut, t)}
@@ -191,12 +192,13 @@ def register(a: argparse.Namespace, t: Translator) -> Answer:
     from tagger.code import number
     from tagger.store import Registration, registering
     from tagger.trade import assess, keeping
+    from tagger.trade.cutting import reaches_mm
 
-    spec, _ = _spec_asked(a)
+    spec, fittings = _spec_asked(a)
     with open_store() as store:
         tables = shop_tables(store)
         keep = keeping.rows_of(spec, tables) if a.keep else []
-        found = assess(spec, keeping.tables_with(tables, keep))
+        found = assess(spec, keeping.tables_with(tables, keep), reaches_mm=reaches_mm(spec, fittings))
         row = Registration(
             spec,
             found,

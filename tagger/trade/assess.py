@@ -29,11 +29,13 @@ def assess(
     *,
     length_bands: geometry.Bands | None = None,
     made: bool = False,
+    reaches_mm: lengths.Reaches = (None, None),
 ) -> Assessment:
     """Rating, limits, tolerances and tightening of a spec, with sources and warnings.
 
     ``length_bands``: "sae" or "din"; by default the tables' ``bands``, else the hose standard's.
     ``made``: the assembly is there already, so a length that nobody would build is not refused.
+    ``reaches_mm``: how far each end takes of the length, where its fitting is known (``cutting.reaches_mm``).
     Raises TradeError for parts that cannot exist or do not go together.
     """
     tables = tables or our_tables()
@@ -49,7 +51,7 @@ def assess(
     diameter = geometry.outside_diameter(spec.hose, tables)
     if not made and (impossible := lengths.problems(spec, diameter.mm, tables)):
         raise TradeError(impossible)
-    warnings += lengths.warnings(spec, bend.mm, diameter.mm, tables)
+    warnings += lengths.warnings(spec, bend.mm, diameter.mm, tables, reaches_mm)
     warnings += motion.warnings(spec, tables)
     advice: list[EndAdvice] = []
     for name, end in zip(motion.NAMES, (spec.end_a, spec.end_b), strict=True):

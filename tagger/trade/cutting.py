@@ -15,7 +15,7 @@ from tagger.errors import Problem, TradeError
 from tagger.messages import Message, length
 from tagger.spec import AssemblySpec, End, LengthBasis
 from tagger.trade.fittings import CutOff, Fitting, Fittings, stock_key
-from tagger.trade.lengths import EndDimensions, crimped_end_mm, cut_length
+from tagger.trade.lengths import EndDimensions, Reaches, crimped_end_mm, cut_length
 from tagger.trade.tables import tables
 
 EndName = Literal["end_a", "end_b"]
@@ -122,11 +122,20 @@ def cut(spec: AssemblySpec, fittings: Fittings) -> Cut:
 
 def _reach_mm(spec: AssemblySpec, name: EndName, fittings: Fittings) -> float:
     """How far an end reaches from the point that the overall length is measured to, in mm, at the least."""
+    known = _known_reach_mm(spec, name, fittings)
+    return crimped_end_mm(spec, None, tables()) if known is None else known
+
+
+def _known_reach_mm(spec: AssemblySpec, name: EndName, fittings: Fittings) -> float | None:
     end: End = getattr(spec, name)
     fitting = fittings.get(stock_key(end.fitting)) if end.fitting else None
     from_seat = end.is_elbow or spec.length_basis is not LengthBasis.THREAD_END
-    known = fitting.seat_to_mouth_mm if fitting is not None and from_seat else None
-    return crimped_end_mm(spec, None, tables()) if known is None else known
+    return fitting.seat_to_mouth_mm if fitting is not None and from_seat else None
+
+
+def reaches_mm(spec: AssemblySpec, fittings: Fittings) -> Reaches:
+    """How far each end reaches to the mouth of its shell, in mm; None where the shop's list does not say."""
+    return _known_reach_mm(spec, "end_a", fittings), _known_reach_mm(spec, "end_b", fittings)
 
 
 def _dimensions(end: CutEnd) -> EndDimensions:

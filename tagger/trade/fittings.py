@@ -35,7 +35,7 @@ class Fitting(BaseModel):
 
     ``fitting_series``: the shop's name of the insert and shell, by which crimp cards are kept.
     ``swivel``: whether the end turns on the fitting after it is crimped. ``source``: whose figures the
-    dimensions are.
+    dimensions are. ``rating_confirmed``: its own rating is right although it is above those of the tables.
     """
 
     model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
@@ -50,6 +50,7 @@ class Fitting(BaseModel):
     source: _Text | None = None
     rating_bar: Annotated[PressureBar, Field(gt=0, le=1000)] | None = None
     rating_source: Annotated[str, Field(min_length=1, max_length=80)] | None = None
+    rating_confirmed: bool | None = None
     note: Annotated[str, Field(max_length=200)] | None = None
 
     @model_validator(mode="after")
@@ -163,7 +164,11 @@ def with_ratings(spec: AssemblySpec, fittings: Fittings) -> AssemblySpec:
         if fitting is None or fitting.rating_bar is None or fitting.rating_source is None:
             continue
         if end.rating is None or end.rating.value_bar > fitting.rating_bar:
-            own = GivenRating(value_bar=fitting.rating_bar, source=fitting.rating_source)
+            own = GivenRating(
+                value_bar=fitting.rating_bar,
+                source=fitting.rating_source,
+                confirmed=bool(fitting.rating_confirmed),
+            )
             update[name] = end.model_copy(update={"rating": own})
     return spec.model_copy(update=update)
 

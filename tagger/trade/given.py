@@ -77,6 +77,20 @@ def problem_with_test(
     return Problem("rating_confirmed", None, said)
 
 
+def problem_with_fitting(end: End, bar: float, tables: Tables, *, confirmed: bool) -> Problem | None:
+    """What speaks against a fitting's own rating in bar: it is above every one of its family, and nobody confirms it."""
+    highest = highest_of_end(end, tables)
+    if confirmed or highest is None or bar <= highest + EQUAL_BAR:
+        return None
+    high = Message(
+        "trade-rating-confirm",
+        entered=pressure(bar),
+        part=phrases.connection(end.connection),
+        highest=pressure(highest),
+    )
+    return Problem("rating_confirmed", None, high)
+
+
 def unconfirmed(spec: AssemblySpec, parts: Iterable[PartRating], tables: Tables) -> Message | None:
     """Why the working pressure that was entered does not count until it is confirmed; None where it does.
 

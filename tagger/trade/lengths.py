@@ -16,6 +16,9 @@ from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 
+Reaches = tuple[float | None, float | None]
+"""How far ends A and B reach from where the overall length is measured to the mouth of the shell, in mm."""
+
 
 @dataclass(frozen=True)
 class EndDimensions:
@@ -139,12 +142,15 @@ def crimped_end_mm(spec: AssemblySpec, hose_od_mm: float | None, tables: Tables)
     return tables.rule("crimped_end_least").value * across
 
 
-def _free_hose(spec: AssemblySpec, hose_od_mm: float | None, tables: Tables) -> list[Warning_]:
+def _free_hose(
+    spec: AssemblySpec, hose_od_mm: float | None, tables: Tables, reaches_mm: Reaches
+) -> list[Warning_]:
     """Said where less hose is left between the ends than the straight piece that each of them needs."""
     if hose_od_mm is None:
         return []
     rule = tables.rule("straight_before_bend")
-    free = spec.length_mm - 2 * crimped_end_mm(spec, hose_od_mm, tables)
+    least = crimped_end_mm(spec, hose_od_mm, tables)
+    free = spec.length_mm - sum(least if reach is None else reach for reach in reaches_mm)
     needed = 2 * rule.value * hose_od_mm
     if free >= needed:
         return []
@@ -155,10 +161,14 @@ def _free_hose(spec: AssemblySpec, hose_od_mm: float | None, tables: Tables) -> 
 
 
 def warnings(
-    spec: AssemblySpec, bend_radius_mm: float | None, hose_od_mm: float | None, tables: Tables
+    spec: AssemblySpec,
+    bend_radius_mm: float | None,
+    hose_od_mm: float | None,
+    tables: Tables,
+    reaches_mm: Reaches = (None, None),
 ) -> list[Warning_]:
     """A hose too short to bend at all is said to be: it can only be fitted straight; so is too little free hose."""
-    if found := _free_hose(spec, hose_od_mm, tables):
+    if found := _free_hose(spec, hose_od_mm, tables, reaches_mm):
         return found
     if bend_radius_mm is None or hose_od_mm is None:
         return []

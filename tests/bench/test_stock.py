@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import Any
 
+from api.rest.shared import EXAMPLE_SPEC
 from tagger.store import Store
 from tests.bench.served import HOSE, Bench, Served
 from tests.store.test_fittings import ELBOW, ROW
@@ -34,11 +35,19 @@ def test_a_wrong_fitting_is_told_at_its_field_and_kept_typed(bench: Bench, store
         ({"end.size": "7"}, "end.size"),
         ({"cut_off_kind": ""}, "cut_off_kind"),
         ({"source": ""}, "source"),
+        ({"rating_bar": "3000", "rating_source": "a chart"}, "rating_bar"),
+        ({"rating_bar": "900", "rating_source": "a chart"}, "rating_confirmed"),
     ):
         answer = bench.submit("/bench/stock/keep", {**FORM, **change})
         assert answer.status_code == 422 and f'id="wrong-{field}"' in answer.text, field
         assert 'value="TW-1204"' in answer.text
     assert store.fittings() == []
+    high = {"rating_bar": "900", "rating_source": "a chart", "rating_confirmed": "1"}
+    assert bench.submit("/bench/stock/keep", {**FORM, **high}).status_code == 200
+    assert store.fitting("TW-1204").rating_confirmed
+    data = {**EXAMPLE_SPEC, "end_a": {"fitting": "TW-1204"}}
+    rating = store.read_spec(data).end_a.rating
+    assert rating is not None and (rating.value_bar, rating.confirmed) == (900, True)
 
 
 def test_a_list_is_imported_whole_or_not_at_all(bench: Bench, store: Store) -> None:

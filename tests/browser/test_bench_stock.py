@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from playwright.sync_api import Page, expect
 
+from tests.browser.at_the_bench import bench
 from tests.browser.conftest import Live
-from tests.browser.test_bench import bench
 from tests.store.test_fittings import ELBOW, ROW
 
 __all__ = ["bench"]

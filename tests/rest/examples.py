@@ -123,7 +123,8 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("POST /prints", {"numbers": [number], "reason": "first print"})
     ask("GET /printers")
     job = api.post(
-        "/prints", json={"numbers": [number], "printer": PRINTER, "reason": "a second tag is wanted"}
+        "/prints",
+        json={"numbers": [number], "printer": PRINTER, "reason": "a second tag is wanted", "again": True},
     )
     ask("GET /print-jobs/{job}", job=job.json()["id"])
     ask("POST /shop-values", {"spec": ASKED_FOR})

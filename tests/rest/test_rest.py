@@ -183,11 +183,15 @@ def test_proving_blocks_and_unblocks_printing(api: httpx.Client, store: Store) -
     api.post(f"/assemblies/{number}/proof-tests", json={**test, "passed": True})
     printed = api.post("/prints", json={"numbers": [number]})
     assert printed.content.startswith(b"%PDF")
+    twice = api.post("/prints", json={"numbers": [number]})
+    assert (twice.status_code, twice.json()["problems"][0]["field"]) == (409, "again")
     assert store.times_printed(number) == 1
     assert api.get(f"/assemblies/{number}/tag.png").content.startswith(b"\x89PNG")
     assert store.times_printed(number) == 1, "looking is not printing"
     kinds = [event["kind"] for event in api.get(f"/assemblies/{number}/history").json()]
     assert kinds == ["registered", "proof_tested", "proof_tested", "printed"]
+    assert api.post("/prints", json={"numbers": [number], "again": True, "reason": "lost"}).status_code == 200
+    assert store.times_printed(number) == 2
 
 
 def test_a_proof_test_says_what_it_must_be_and_what_it_proves(

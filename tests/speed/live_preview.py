@@ -92,6 +92,8 @@ def measure(count: int, times: int) -> dict[str, list[float]]:
             timed(preview, 20)  # the first answers load tables and fonts
             found = {"live preview": timed(preview, times)}
             found["preview, replacing a tag"] = timed(lambda turn: preview(turn, replaces=old), times)
+            lots = {"hose.lot": "H-7", "end_a.lot": "F-7", "end_b.lot": "F-8"}
+            found["preview, with lots"] = timed(lambda turn: preview(turn, **lots), times)
             for name, question in QUESTIONS.items():
                 found[name] = timed(lambda _, q=question: bench.get(f"/bench/find?{q}"), 20)  # type: ignore[misc]
         return found

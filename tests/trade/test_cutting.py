@@ -9,7 +9,8 @@ import pytest
 from tagger.errors import SpecError, TaggerError
 from tagger.messages import Message
 from tagger.spec import AssemblySpec
-from tagger.trade.cutting import Cut, cut
+from tagger.trade import assess
+from tagger.trade.cutting import Cut, cut, reaches_mm
 from tagger.trade.fittings import CutOff, Fitting, filled, problems, read_fitting, stock_key
 
 SOURCE = "an invented chart"
@@ -169,3 +170,20 @@ def test_a_tag_and_a_stranger_see_no_stock_number() -> None:
     assert "TW" not in str(spec.carried().as_dict()) and "TW" not in str(spec.without_lots().as_dict())
     again = spec.to_build_again()
     assert (again.hose.part, again.end_a.fitting) == ("TW 2W 12", "TW-1"), "the next hose begins from them"
+
+
+def test_too_little_free_hose_is_reckoned_with_the_shops_own_cut_offs_where_they_are_known() -> None:
+    """The least crimped ends leave enough of 300 mm; these fittings reach 125 and 110 mm in from their seats."""
+    long = fitting("TW-3", cut_off_mm=125, cut_off_kind="seat_to_shell_mouth", insertion_depth_mm=40)
+    deep = fitting("TW-4", cut_off_mm=80, cut_off_kind="seat_to_hose_butt", insertion_depth_mm=30)
+    ends = {
+        name: {**STRAIGHT, "fitting": one.stock_number} for name, one in (("end_a", long), ("end_b", deep))
+    }
+    hose = {"standard": "SAE 100R2", "dash": 12}
+    spec = AssemblySpec.read({"hose": hose, **ends, "length_mm": 300})
+    kept = {stock_key(one.stock_number): one for one in (long, deep)}
+    assert reaches_mm(spec, kept) == (125, 110) and reaches_mm(spec, {}) == (None, None)
+    assert "little_free_hose" not in {w.code for w in assess(spec).warnings}
+    found = assess(spec, reaches_mm=reaches_mm(spec, kept))
+    [said] = [w for w in found.warnings if w.code == "little_free_hose"]
+    assert "At most 65 mm" in str(said.message)

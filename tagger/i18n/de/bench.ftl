@@ -416,6 +416,8 @@ bench-view-notes = { $count } { $count ->
 bench-view-tag = Das Schild
 bench-view-sample = Musternummer. Die echte Nummer wird beim Registrieren vergeben.
 bench-view-needed = Noch nötig
+bench-build-jump = { $size } { $connection } ist für Schlauch { LIST($usual, style: "or") } gemacht, der Schlauch ist aber -{ $hose }.
+    .mend = Bei einer Sprunggröße { $hose } unter „{ bench-field-end-hose_dash }“ eingeben. Sonst die Größe berichtigen.
 bench-build-jump-use = Es ist eine Sprunggröße: { $dash } verwenden
 
 ## Identify

@@ -42,3 +42,5 @@ rest-words-not-read = Die Wörter sind kein JSON-Objekt.
     .mend = Ein Objekt senden: die Wörter der Datei als Namen, unsere Werte als Werte.
 rest-words-not-a-value = Keine zugeordnete Spalte nimmt { $value } für { $word } an.
     .mend = Einen Wert verwenden, den der Probelauf für dieses Wort nennt, oder die Spalte zuordnen.
+rest-printed-already = Schon gedruckt oder an einen Drucker geschickt: { LIST($numbers) }. Ein zweites Schild mit derselben Nummer kann an einer anderen Schlauchleitung landen.
+    .mend = Soll erneut gedruckt werden, again: true mit dem Grund senden.

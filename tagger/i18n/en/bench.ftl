@@ -416,6 +416,8 @@ bench-view-notes = { $count } { $count ->
 bench-view-tag = The tag
 bench-view-sample = Sample number. The real number is assigned when you register.
 bench-view-needed = Still needed
+bench-build-jump = { $size } { $connection } is made for { LIST($usual, style: "or") } hose, but the hose is -{ $hose }.
+    .mend = If it is a jump size, enter { $hose } under “{ bench-field-end-hose_dash }”. Otherwise correct the size.
 bench-build-jump-use = It is a jump size: use { $dash }
 
 ## Identify

@@ -416,6 +416,8 @@ bench-view-notes = { $count } { $count ->
 bench-view-tag = La etiqueta
 bench-view-sample = Número de muestra. El número real se asigna al registrar.
 bench-view-needed = Falta por completar
+bench-build-jump = { $size } { $connection } está hecho para manguera { LIST($usual, style: "or") }, pero la manguera es -{ $hose }.
+    .mend = Si es un salto de tamaño, introduzca { $hose } en «{ bench-field-end-hose_dash }». Si no, corrija el tamaño.
 bench-build-jump-use = Es un salto de tamaño: usar { $dash }
 
 ## Identify

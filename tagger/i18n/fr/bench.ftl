@@ -416,6 +416,8 @@ bench-view-notes = { $count } { $count ->
 bench-view-tag = L'étiquette
 bench-view-sample = Numéro d'exemple. Le vrai numéro est attribué à l'enregistrement.
 bench-view-needed = À compléter
+bench-build-jump = { $size } { $connection } est fait pour du tuyau { LIST($usual, style: "or") }, mais le tuyau est -{ $hose }.
+    .mend = Si l'embout est réduit ou augmenté, saisissez { $hose } dans « { bench-field-end-hose_dash } ». Sinon, corrigez la taille.
 bench-build-jump-use = L'embout est réduit ou augmenté : utiliser { $dash }
 
 ## Identify
