@@ -7,8 +7,8 @@ from collections import Counter
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import NOT_FOUND, go, refused, render
-from api.bench.record import measured, proof_test, texts_of
+from api.bench.page import NOT_FOUND, go, pdf, refused, render
+from api.bench.readings import crimps_of, proof_test, texts_of
 from api.shared.papers.batch_certificate import of_batch
 from api.shared.papers.certificate import of_each
 from api.web.identity import Builder, OwnForm
@@ -124,15 +124,11 @@ def _entered(store: Store, made: list[Assembly], given: dict[str, str]) -> dict[
     """The crimps of each member whose diameter was entered. Raises StoreError naming each wrong field."""
     found, problems = dict[str, list[CrimpMeasured]](), list[Problem]()
     for one in made:
-        for end in ("a", "b"):
-            text = given.get(f"crimp_{end} {one.number}")
-            if not text:
-                continue
-            of_one = {f"crimp_{end}": text, f"shell_{end}": given.get(f"shell_{end}", "")}
-            try:
-                found.setdefault(one.number, []).append(measured(end, of_one, one.spec.hose, store))
-            except TaggerError as error:
-                problems += [Problem(f"crimp_{end} {one.number}", p.value, p.message) for p in error.problems]
+        try:
+            if crimps := crimps_of(one, given, store, f" {one.number}"):
+                found[one.number] = crimps
+        except TaggerError as error:
+            problems += error.problems
     if problems:
         raise StoreError(problems)
     if not found:
@@ -165,8 +161,4 @@ def batch_pdf(request: Request, me: Builder, number: str, each: bool = False) ->
     except TaggerError as error:
         return refused(request, 404, Message("bench-no-certificate"), error)
     name = batch.reference if batch else number
-    headers = {
-        "Content-Disposition": f'inline; filename="certificate-{name}.pdf"',
-        "Cache-Control": "no-store",
-    }
-    return Response(body, media_type="application/pdf", headers=headers)
+    return pdf(body, f"certificate-{name}")

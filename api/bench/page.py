@@ -87,6 +87,12 @@ def go(address: str) -> Response:
     return RedirectResponse(address, 303)
 
 
+def pdf(body: bytes, name: str) -> Response:
+    """A paper to look at or print, under a name of its own; never kept."""
+    headers = {"Content-Disposition": f'inline; filename="{name}.pdf"', "Cache-Control": "no-store"}
+    return Response(body, media_type="application/pdf", headers=headers)
+
+
 def refused(
     request: Request,
     status: int,

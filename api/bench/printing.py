@@ -8,7 +8,7 @@ from datetime import UTC, datetime
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
-from api.bench.page import NOT_FOUND, go, refused, render
+from api.bench.page import NOT_FOUND, go, pdf, refused, render
 from api.bench.reprints import REPRINTS
 from api.shared.label_files import (
     pdf_of,
@@ -54,8 +54,7 @@ def traveller(request: Request, me: Builder, run: int) -> Response:
         body = of_run(store, run, settings, tables_of(request), paper_language(request))
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
-    headers = {"Content-Disposition": f'inline; filename="traveller-{run}.pdf"', "Cache-Control": "no-store"}
-    return Response(body, media_type=PDF, headers=headers)
+    return pdf(body, f"traveller-{run}")
 
 
 def page(

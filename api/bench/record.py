@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 from fastapi import APIRouter, Request
 from pydantic import ValidationError
 from starlette.responses import JSONResponse, Response
 
 from api.bench import reel_lots
-from api.bench.page import NOT_FOUND, go, refused, render
+from api.bench.page import NOT_FOUND, go, pdf, refused, render
+from api.bench.readings import crimps_of, proof_test, texts_of
 from api.bench.reprints import REPRINTS
 from api.shared.label_files import tags_printed
 from api.shared.papers.certificate import of_last_test
@@ -20,16 +19,12 @@ from tagger import phrases
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError, problems_of
 from tagger.messages import Message, least_pressure, pressure
-from tagger.spec import Hose
 from tagger.store import (
     CORRECTABLE,
     MEDIA,
     Assembly,
-    CrimpMeasured,
     Kind,
     ProofAllowance,
-    ProofTest,
-    Store,
     proof_required,
     verdict,
 )
@@ -37,7 +32,7 @@ from tagger.store.correcting import correctable
 from tagger.store.overrated import as_of_today
 from tagger.trade import present
 from tagger.trade.proof import Required
-from tagger.units import read_length_mm, read_pressure_bar
+from tagger.units import read_pressure_bar
 
 router = APIRouter()
 BY_HAND = (Kind.FITTED, Kind.INSPECTED, Kind.REMOVED)
@@ -110,21 +105,6 @@ def proof(request: Request, me: Builder, form: OwnForm, number: str) -> Response
     return go(f"/bench/tag/{known.number}?note=recorded")
 
 
-def proof_test(given: dict[str, str], by: str) -> ProofTest:
-    """The test that the form says. Raises TaggerError naming every field that is wrong."""
-    if given.get("result") not in ("passed", "failed"):
-        raise StoreError(Problem("result", None, Message("bench-no-result")))
-    plain = ("pressure_bar", "hold_s", "medium", "note", "lower_source", "rating_source", "gauge", "method")
-    values: dict[str, Any] = {name: given.get(name, "") for name in plain}
-    values |= {name: given.get(name) or None for name in ("rating_bar", "gauge_valid_until")}
-    values["tester"] = given.get("tester") or by
-    values["rating_confirmed"] = bool(given.get("rating_confirmed"))
-    try:
-        return ProofTest.model_validate(values | {"passed": given["result"] == "passed"})
-    except ValidationError as error:
-        raise StoreError(problems_of(error)) from None
-
-
 @router.get("/tag/{number}/proof/read")
 def proof_read(
     request: Request, me: Builder, number: str, pressure_bar: str = "", rating_bar: str = ""
@@ -184,28 +164,13 @@ def crimp(request: Request, me: Builder, form: OwnForm, number: str) -> Response
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
     try:
-        found = [
-            measured(end, given, known.spec.hose, store) for end in ("a", "b") if given.get(f"crimp_{end}")
-        ]
+        found = crimps_of(known, given, store)
         if not found:
             raise StoreError(Problem("crimp_a", None, Message("bench-no-crimp")))
         store.record_crimps(known.number, found, by=me.person.name)
     except TaggerError as error:
         return _page(request, known, error.problems, given, 422)
     return go(f"/bench/tag/{known.number}?note=recorded")
-
-
-def measured(end: str, given: dict[str, str], hose: Hose, store: Store) -> CrimpMeasured:
-    """The crimp of one end that the form says. Raises TaggerError naming the field that is wrong."""
-    name = f"crimp_{end}"
-    shell = f"shell_{end}"
-    value = store.crimp(hose.standard, hose.dash, given.get(shell, ""), part=hose.part, field=shell)
-    try:
-        return value.measured(end, read_length_mm(given[name]))
-    except ValidationError as error:
-        raise StoreError(Problem(name, given[name], p.message) for p in problems_of(error)) from None
-    except TaggerError as error:
-        raise error.within(name) from None
 
 
 @router.post("/tag/{number}/event")
@@ -281,10 +246,4 @@ def certificate_pdf(request: Request, me: Builder, number: str) -> Response:
         )
     except TaggerError as error:
         return refused(request, 404, Message("bench-no-certificate"), error)
-    name = f"certificate-{tag_number.format(tag_number.compact(number))}.pdf"
-    headers = {"Content-Disposition": f'inline; filename="{name}"', "Cache-Control": "no-store"}
-    return Response(body, media_type="application/pdf", headers=headers)
-
-
-def texts_of(form: Any) -> dict[str, str]:
-    return {name: str(value).strip() for name, value in form.multi_items() if name != "csrf"}
+    return pdf(body, f"certificate-{tag_number.format(tag_number.compact(number))}")
