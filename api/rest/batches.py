@@ -103,10 +103,10 @@ def _measured(store: Store, crimps: list[NumberedCrimp]) -> dict[str, list[Crimp
         except TaggerError as error:
             raise error.within(f"crimps.{place}") from None
         number, field = tag_number.compact(crimp.number), f"crimps.{place}"
-        value = store.crimp(hose.standard, hose.dash, crimp.shell, part=hose.part, field=f"{field}.shell")
+        measured = crimp.held_against(hose, store, field)
         if any(one.end == crimp.end for one in found.get(number, ())):
             raise StoreError(Problem(f"{field}.end", crimp.end, Message("rest-crimp-twice")))
-        found.setdefault(number, []).append(value.measured(crimp.end, crimp.measured_mm))
+        found.setdefault(number, []).append(measured)
     return found
 
 

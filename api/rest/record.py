@@ -28,7 +28,18 @@ from api.web.language import paper_language, translator_of
 from api.web.state import settings_of, tables_of
 from tagger.errors import TaggerError
 from tagger.record import MAX_LENGTH
-from tagger.store import Event, Kind, LotReason, ProofAllowance, ProofTest, Verdict, proof_required
+from tagger.spec import Hose
+from tagger.store import (
+    CrimpMeasured,
+    Event,
+    Kind,
+    LotReason,
+    ProofAllowance,
+    ProofTest,
+    Store,
+    Verdict,
+    proof_required,
+)
 from tagger.trade.proof import Required
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
@@ -57,6 +68,11 @@ class CrimpIn(Request_):
     end: Literal["a", "b"]
     measured_mm: Annotated[float, Field(ge=1, le=300)]
     shell: str
+
+    def held_against(self, hose: Hose, store: Store, field: str) -> CrimpMeasured:
+        """With the band that the shop keeps for that hose and shell. Raises StoreError naming what is in ``field``."""
+        value = store.crimp(hose.standard, hose.dash, self.shell, part=hose.part, field=f"{field}.shell")
+        return value.measured(self.end, self.measured_mm)
 
 
 class CrimpsIn(Request_):
@@ -247,10 +263,7 @@ def add_crimps(store: TheStore, token: AsBuilder, number: str, body: CrimpsIn, o
 
     def act() -> EventOut:
         measured = [
-            store.crimp(
-                hose.standard, hose.dash, crimp.shell, part=hose.part, field=f"crimps.{place}.shell"
-            ).measured(crimp.end, crimp.measured_mm)
-            for place, crimp in enumerate(body.crimps, 1)
+            crimp.held_against(hose, store, f"crimps.{place}") for place, crimp in enumerate(body.crimps, 1)
         ]
         return EventOut.of(store.record_crimps(known.number, measured, by=token.name))
 

@@ -80,7 +80,7 @@ def problem_with_test(
 def problem_with_fitting(end: End, bar: float, tables: Tables, *, confirmed: bool) -> Problem | None:
     """What speaks against a fitting's own rating in bar: it is above every one of its family, and nobody confirms it."""
     highest = highest_of_end(end, tables)
-    if confirmed or highest is None or bar <= highest + EQUAL_BAR:
+    if confirmed or highest is None or bar <= highest * _ROUNDED:
         return None
     high = Message(
         "trade-rating-confirm",

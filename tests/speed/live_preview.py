@@ -8,6 +8,7 @@ same for finding. The assemblies share 5,000 specs, 20 each, with 50 reel lots a
 from __future__ import annotations
 
 import argparse
+import os
 import statistics
 import tempfile
 import time
@@ -64,18 +65,22 @@ def fill(store: Store, count: int) -> None:
         store.register_many(rows)
 
 
-def timed(ask: Callable[[int], httpx.Response], times: int) -> list[float]:
-    """Milliseconds of each answer, sorted."""
-    found = []
+Times = list[tuple[float, float]]
+"""Milliseconds of each answer: by the clock, and of one core (server and client together)."""
+
+
+def timed(ask: Callable[[int], httpx.Response], times: int) -> Times:
+    found: Times = []
     for turn in range(times):
-        start = time.perf_counter()
+        start, busy = time.perf_counter(), time.process_time()
         answer = ask(turn)
-        found.append((time.perf_counter() - start) * 1000)
+        spent = time.perf_counter() - start, time.process_time() - busy
+        found.append((spent[0] * 1000, spent[1] * 1000))
         assert answer.status_code == 200, answer.text
-    return sorted(found)
+    return found
 
 
-def measure(count: int, times: int) -> dict[str, list[float]]:
+def measure(count: int, times: int) -> dict[str, Times]:
     """Milliseconds by question, with ``count`` assemblies in a new SQLite database."""
     with tempfile.TemporaryDirectory() as folder, Store.open(f"sqlite:///{folder}/tags.sqlite3") as store:
         store.add_person("manager", hash_password(PASSWORD), Role.MANAGER)
@@ -105,15 +110,17 @@ def main() -> None:
     parser.add_argument("--times", type=int, default=300)
     given = parser.parse_args()
     empty, full = measure(0, given.times), measure(given.count, given.times)
-    print(f"{'':24}{'empty':>18}{f'{given.count} assemblies':>24}{'ratio of p95':>14}")
-    for name in full:
-        (m0, p0), (m1, p1) = (_median_and_p95(found[name]) for found in (empty, full))
-        print(f"{name:24}{f'{m0:.1f} / {p0:.1f} ms':>18}{f'{m1:.1f} / {p1:.1f} ms':>24}{p1 / p0:>14.1f}")
-    print("each: median / 95th percentile of one answer over HTTP")
+    for place, kind in enumerate(("by the clock, over HTTP", "of one core, server and client")):
+        print(f"{kind}: median / 95th percentile of one answer; load of the machine {os.getloadavg()[0]:.1f}")
+        print(f"{'':26}{'empty':>18}{f'{given.count} assemblies':>24}{'ratio of p95':>14}")
+        for name in full:
+            (m0, p0), (m1, p1) = (_median_and_p95(found[name], place) for found in (empty, full))
+            print(f"{name:26}{f'{m0:.1f} / {p0:.1f} ms':>18}{f'{m1:.1f} / {p1:.1f} ms':>24}{p1 / p0:>14.1f}")
 
 
-def _median_and_p95(sorted_ms: list[float]) -> tuple[float, float]:
-    return statistics.median(sorted_ms), sorted_ms[int(0.95 * len(sorted_ms))]
+def _median_and_p95(times: Times, place: int) -> tuple[float, float]:
+    ms = sorted(one[place] for one in times)
+    return statistics.median(ms), ms[int(0.95 * len(ms))]
 
 
 if __name__ == "__main__":

@@ -360,13 +360,13 @@ bench-build-wanted = Anzahl: { $count }.
 bench-build-needed = Benötigt bis: { $day }.
 bench-build-show-order = Bestellung zeigen
 bench-build-nearest-tag = (am Schild)
-bench-build-standard-hint = R2, 2SN, 4SP ...
+bench-build-standard-hint = R2, 2SN ...
 bench-build-edition-hint = S oder Jahr
 bench-build-as-hose = wie Schlauch
 bench-build-drop-hint = mm oder 2 1/4 in
-bench-build-length-hint = 1250 oder 49 1/4 in
+bench-build-length-hint = 1250; 49 1/4 in
 bench-build-clocking-hint = 0 bis 359
-bench-build-temperature-hint = 100 oder 212 F
+bench-build-temperature-hint = 100; 212 F
 bench-build-pressure-hint = 172 oder 2500 psi
 bench-build-source-hint = Datenblatt, Zeichnung ...
 bench-build-identify = Durch Messen bestimmen
@@ -591,7 +591,7 @@ bench-record-proof-over = Über { $most }: Die Schlauchleitung wird zurückgehal
 bench-record-proof-no-rating = Bevor eine Prüfung bestanden werden kann, wird der Betriebsdruck des Herstellers gebraucht.
 bench-record-proof-low = Weniger als die geforderten { $called }: keine vollständige Druckprüfung.
 bench-record-proof-enough = Genug für die Druckprüfung.
-bench-record-lower-hint = Beispiel: Kundenzeichnung 4711, Norm und Abschnitt
+bench-record-lower-hint = Beispiel: Kundenzeichnung 4711
 bench-record-allow = Schriftliche Erlaubnis der Hersteller
 bench-record-allow-save = Erlaubnis eintragen
 bench-record-allow-who = Die Werkstattleitung kann die schriftliche Erlaubnis der Hersteller eintragen.
@@ -620,7 +620,7 @@ bench-record-withdraw = Sperren ...
 ## Find, machines
 
 bench-find = Suchen
-bench-find-number-hint = lesbarer Teil genügt
+bench-find-number-hint = ein Teil genügt
 bench-find-pressure-hint = bar oder psi
 bench-find-any = beliebig
 bench-find-printed-yes = gedruckt
@@ -874,7 +874,7 @@ bench-api-parameters = Parameter
 ## The shop's fittings
 
 bench-field-end-fitting = Artikelnummer
-bench-build-fitting-hint = scannen oder tippen
+bench-build-fitting-hint = scannen, tippen
 bench-field-stock_number = Artikelnummer
 bench-field-fitting_series = Armaturenserie (Presshülse)
 bench-field-swivel = Nach dem Verpressen drehbar

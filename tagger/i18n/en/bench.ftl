@@ -360,7 +360,7 @@ bench-build-wanted = Quantity: { $count }.
 bench-build-needed = Needed by: { $day }.
 bench-build-show-order = Show order
 bench-build-nearest-tag = (nearest the tag)
-bench-build-standard-hint = R2, 2SN, 4SP ...
+bench-build-standard-hint = R2, 2SN ...
 bench-build-edition-hint = S or year
 bench-build-as-hose = as hose
 bench-build-drop-hint = mm or 2 1/4 in
@@ -591,7 +591,7 @@ bench-record-proof-over = Above { $most }: the assembly will be held until the m
 bench-record-proof-no-rating = The manufacturer's working pressure is needed before a test can pass.
 bench-record-proof-low = Less than the required { $called }: no proof test.
 bench-record-proof-enough = Enough for the proof test.
-bench-record-lower-hint = Example: customer's drawing 4711, standard and clause
+bench-record-lower-hint = Example: customer's drawing 4711
 bench-record-allow = Manufacturers' written allowance
 bench-record-allow-save = Record allowance
 bench-record-allow-who = A manager can record the manufacturers' written allowance.
@@ -620,7 +620,7 @@ bench-record-withdraw = Withdraw ...
 ## Find, machines
 
 bench-find = Find
-bench-find-number-hint = readable part is enough
+bench-find-number-hint = a part is enough
 bench-find-pressure-hint = bar or psi
 bench-find-any = any
 bench-find-printed-yes = printed

@@ -360,13 +360,13 @@ bench-build-wanted = Cantidad: { $count }.
 bench-build-needed = Necesario para el { $day }.
 bench-build-show-order = Ver el pedido
 bench-build-nearest-tag = (junto a la etiqueta)
-bench-build-standard-hint = R2, 2SN, 4SP ...
+bench-build-standard-hint = R2, 2SN ...
 bench-build-edition-hint = S o año
 bench-build-as-hose = como la manguera
 bench-build-drop-hint = mm o 2 1/4 in
-bench-build-length-hint = 1250 o 49 1/4 in
+bench-build-length-hint = 1250; 49 1/4 in
 bench-build-clocking-hint = de 0 a 359
-bench-build-temperature-hint = 100 o 212 F
+bench-build-temperature-hint = 100; 212 F
 bench-build-pressure-hint = 172 o 2500 psi
 bench-build-source-hint = ficha técnica, plano ...
 bench-build-identify = Identificar midiendo
@@ -591,7 +591,7 @@ bench-record-proof-over = Por encima de { $most }: el latiguillo quedará reteni
 bench-record-proof-no-rating = Hace falta la presión de trabajo del fabricante para poder superar una prueba.
 bench-record-proof-low = Menos que los { $called } exigidos: prueba incompleta.
 bench-record-proof-enough = Suficiente para la prueba de presión.
-bench-record-lower-hint = Ejemplo: plano del cliente 4711, norma y apartado
+bench-record-lower-hint = Ejemplo: plano del cliente 4711
 bench-record-allow = Permiso escrito de los fabricantes
 bench-record-allow-save = Registrar el permiso
 bench-record-allow-who = Un encargado puede registrar el permiso escrito de los fabricantes.
@@ -620,7 +620,7 @@ bench-record-withdraw = Retirar del servicio ...
 ## Find, machines
 
 bench-find = Buscar
-bench-find-number-hint = basta la parte legible
+bench-find-number-hint = basta una parte
 bench-find-pressure-hint = bar o psi
 bench-find-any = cualquiera
 bench-find-printed-yes = impresa
@@ -874,7 +874,7 @@ bench-api-parameters = Parámetros
 ## The shop's fittings
 
 bench-field-end-fitting = Referencia
-bench-build-fitting-hint = escanear o escribir
+bench-build-fitting-hint = escanear, teclear
 bench-field-stock_number = Referencia
 bench-field-fitting_series = Serie del racor (casquillo)
 bench-field-swivel = Giratorio tras el prensado

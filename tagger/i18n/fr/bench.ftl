@@ -360,13 +360,13 @@ bench-build-wanted = Quantité : { $count }.
 bench-build-needed = Date souhaitée : { $day }.
 bench-build-show-order = Voir la commande
 bench-build-nearest-tag = (côté étiquette)
-bench-build-standard-hint = R2, 2SN, 4SP ...
+bench-build-standard-hint = R2, 2SN ...
 bench-build-edition-hint = S ou année
 bench-build-as-hose = comme le tuyau
 bench-build-drop-hint = mm ou 2 1/4 in
-bench-build-length-hint = 1250 ou 49 1/4 in
+bench-build-length-hint = 1250; 49 1/4 in
 bench-build-clocking-hint = 0 à 359
-bench-build-temperature-hint = 100 ou 212 F
+bench-build-temperature-hint = 100; 212 F
 bench-build-pressure-hint = 172 ou 2500 psi
 bench-build-source-hint = fiche technique, plan ...
 bench-build-identify = Identifier en mesurant
@@ -591,7 +591,7 @@ bench-record-proof-over = Au-dessus de { $most } : le flexible sera bloqué jus
 bench-record-proof-no-rating = Il faut la pression de service du fabricant avant qu'une épreuve puisse être conforme.
 bench-record-proof-low = Moins que les { $called } exigés : pas une épreuve.
 bench-record-proof-enough = Suffisant pour l'épreuve.
-bench-record-lower-hint = Exemple : plan client 4711, norme et article
+bench-record-lower-hint = Exemple : plan client 4711
 bench-record-allow = Accord écrit des fabricants
 bench-record-allow-save = Enregistrer l'accord
 bench-record-allow-who = Un responsable d'atelier peut enregistrer l'accord écrit des fabricants.
@@ -620,7 +620,7 @@ bench-record-withdraw = Retirer du service ...
 ## Find, machines
 
 bench-find = Rechercher
-bench-find-number-hint = la partie lisible suffit
+bench-find-number-hint = une partie suffit
 bench-find-pressure-hint = bar ou psi
 bench-find-any = indifférent
 bench-find-printed-yes = imprimée
@@ -874,7 +874,7 @@ bench-api-parameters = Paramètres
 ## The shop's fittings
 
 bench-field-end-fitting = Référence article
-bench-build-fitting-hint = scanner ou saisir
+bench-build-fitting-hint = scanner, saisir
 bench-field-stock_number = Référence article
 bench-field-fitting_series = Série d'embout (jupe)
 bench-field-swivel = Tournant après sertissage
