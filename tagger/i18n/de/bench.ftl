@@ -620,7 +620,7 @@ bench-record-withdraw = Sperren ...
 ## Find, machines
 
 bench-find = Suchen
-bench-find-number-hint = ein Teil genügt
+bench-find-number-hint = oder ein Teil
 bench-find-pressure-hint = bar oder psi
 bench-find-any = beliebig
 bench-find-printed-yes = gedruckt
@@ -874,7 +874,7 @@ bench-api-parameters = Parameter
 ## The shop's fittings
 
 bench-field-end-fitting = Artikelnummer
-bench-build-fitting-hint = scannen, tippen
+bench-build-fitting-hint = scannen ...
 bench-field-stock_number = Artikelnummer
 bench-field-fitting_series = Armaturenserie (Presshülse)
 bench-field-swivel = Nach dem Verpressen drehbar

@@ -620,7 +620,7 @@ bench-record-withdraw = Withdraw ...
 ## Find, machines
 
 bench-find = Find
-bench-find-number-hint = a part is enough
+bench-find-number-hint = or a part
 bench-find-pressure-hint = bar or psi
 bench-find-any = any
 bench-find-printed-yes = printed
@@ -874,7 +874,7 @@ bench-api-parameters = Parameters
 ## The shop's fittings
 
 bench-field-end-fitting = Stock number
-bench-build-fitting-hint = scan or type
+bench-build-fitting-hint = scan ...
 bench-field-stock_number = Stock number
 bench-field-fitting_series = Fitting series (ferrule, shell)
 bench-field-swivel = Swivels after crimping

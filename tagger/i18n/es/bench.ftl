@@ -620,7 +620,7 @@ bench-record-withdraw = Retirar del servicio ...
 ## Find, machines
 
 bench-find = Buscar
-bench-find-number-hint = basta una parte
+bench-find-number-hint = o una parte
 bench-find-pressure-hint = bar o psi
 bench-find-any = cualquiera
 bench-find-printed-yes = impresa
@@ -874,7 +874,7 @@ bench-api-parameters = Parámetros
 ## The shop's fittings
 
 bench-field-end-fitting = Referencia
-bench-build-fitting-hint = escanear, teclear
+bench-build-fitting-hint = escanear ...
 bench-field-stock_number = Referencia
 bench-field-fitting_series = Serie del racor (casquillo)
 bench-field-swivel = Giratorio tras el prensado

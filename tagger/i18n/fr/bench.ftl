@@ -620,7 +620,7 @@ bench-record-withdraw = Retirer du service ...
 ## Find, machines
 
 bench-find = Rechercher
-bench-find-number-hint = une partie suffit
+bench-find-number-hint = ou une partie
 bench-find-pressure-hint = bar ou psi
 bench-find-any = indifférent
 bench-find-printed-yes = imprimée
@@ -874,7 +874,7 @@ bench-api-parameters = Paramètres
 ## The shop's fittings
 
 bench-field-end-fitting = Référence article
-bench-build-fitting-hint = scanner, saisir
+bench-build-fitting-hint = scanner ...
 bench-field-stock_number = Référence article
 bench-field-fitting_series = Série d'embout (jupe)
 bench-field-swivel = Tournant après sertissage
