@@ -146,7 +146,9 @@ def test_what_cannot_be_measured_is_answered_in_the_window_and_the_series_goes_w
     found.get_by_role("link", name="I cannot measure that").click()
     expect(found).not_to_contain_text("Measure next:")
     bench.select_option("#identify [name=series]", "S")
-    bench.get_by_role("button", name="Identify", exact=True).click()
+    with bench.expect_response("**/bench/identify?*series=S*"):
+        bench.get_by_role("button", name="Identify", exact=True).click()
+    expect(found.locator("[data-series=S]").first).to_be_visible()
     bench.get_by_role("row").nth(1).get_by_role("link", name="End A").click()
     expect(bench.locator("[name='end_a.series']")).to_have_value("S")
 
