@@ -30,7 +30,7 @@ CLOSEST_MM = 150.0  # a phone held close; common practice, no source
 SIDES_AWAY = 6.0  # and no closer than this many sides, so that the symbol fills a sixth of the view
 _NEXT_VERSION = 2.5  # modules too many; chosen from simulated version 5 symbols on three hoses
 _STEEPEST = 38.0  # degrees; chosen from simulated version 8 symbols at level H on six hoses
-_LESS = 0.65  # of the turn that geometry allows; chosen from simulated version 3 symbols on eight hoses
+_LESS = 0.6  # of the turn that geometry allows; chosen from simulated version 3 symbols on eight hoses
 _MISREAD = 0.5  # a module sampled beyond its edge shows its neighbour, which differs half of the time
 
 
