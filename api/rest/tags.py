@@ -112,6 +112,7 @@ def fit_steps(
             spec=content.spec,
             name=name,
             pressure_bar=content.working_pressure_bar,
+            at_most_bar=content.at_most_bar,
             bend_radius_mm=assessed.bend_radius_mm if assessed else None,
             turns=turns_of(end, tighten),
             tables=tables,

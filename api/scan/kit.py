@@ -29,6 +29,10 @@ def shared_tables(tables: Tables) -> dict[str, Any]:
     rules = fit.rules(tables)
     life, shelf = servicelife.cautious(tables)
     rules["bends"] = {key: [mm, sources.place(source)] for key, (mm, source) in rules["bends"].items()}
+    rules["turns"] = {
+        key: [[low, high, sources.place(source)] for low, high, source in rows]
+        for key, rows in rules["turns"].items()
+    }
     return {
         "layouts": layouts,
         "points": {

@@ -15,7 +15,7 @@ from api.scan import dims
 from api.scan.fill import fill
 from api.scan.visitor import Reader
 from tagger import phrases
-from tagger.messages import Message, diameter, length
+from tagger.messages import Message, angle, diameter, length
 from tagger.spec import AssemblySpec, Connection, End, Form
 from tagger.trade.cones import cone_of, usual_seat
 from tagger.trade.tables import Tables
@@ -104,12 +104,17 @@ def assembly(spec: AssemblySpec, reader: Reader) -> str:
     )
 
 
-def clocking(spec: AssemblySpec, reader: Reader) -> str:
-    """Seen along the hose from end A: A nearest, pointing down; B dashed, turned by the angle."""
-    angle = spec.clocking_deg or 0
-    said = phrases.clocking(spec)
+def clocking(spec: AssemblySpec, reader: Reader, *, clockwise: bool = False) -> str:
+    """Seen along the hose from end A: A nearest, pointing down; B dashed, turned by the angle.
+
+    ``clockwise``: as a shop that counts clockwise holds it, A pointing up and B turned by 360 minus the angle.
+    """
+    deg = spec.clocking_deg or 0
+    turned = (360 - deg) % 360
+    said = Message("scan-clocking-shop", angle=angle(turned)) if clockwise else phrases.clocking(spec)
     name = "" if said is None else reader.t(said)
-    return fill("clocking", {"deg": angle, "apart": 25 <= angle <= 335, "name": name})
+    shown = {"deg": deg, "turned": turned, "up": clockwise, "apart": 25 <= deg <= 335, "name": name}
+    return fill("clocking", shown)
 
 
 def nut(flats_min: float | None, flats_max: float, name: str, *, turned: bool) -> str:

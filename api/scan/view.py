@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date
-from typing import Any
+from typing import Any, Final
 from urllib.parse import quote
 
 from api.scan import fit, picture
@@ -28,6 +28,20 @@ from tagger.trade.screws import screw_for
 
 View = dict[str, Any]
 
+FOR_THE_FITTER: Final = frozenset(
+    (
+        "two_rigid_ends",
+        "mating_nut_needed",
+        "too_short_to_bend",
+        "little_free_hose",
+        "vacuum_not_known",
+        "cold_limit_of_fluid",
+        "screw_class_needed",
+    )
+)
+"""Warnings that whoever installs the hose can act on. The others (which edition, whose figure, what is unverified)
+are settled at the bench; dangers are told to everybody."""
+
 
 @dataclass(frozen=True)
 class Shop:
@@ -46,7 +60,7 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
     content, spec = tag.content, tag.content.spec
     own = assessed if tag.record else None
     order_lines = _order_lines(tag, t, shop)
-    warnings = _warnings(assessed, t)
+    warnings = [w for w in _warnings(assessed, t) if w["severity"] == "danger" or w["code"] in FOR_THE_FITTER]
     radius = assessed.bend_radius_mm if assessed else None
     advice = (own.end_a, own.end_b) if own else None
     guide = None if tag.withdrawn or tag.void or tag.held else fit.guide(content, radius, advice, reader)
@@ -260,7 +274,8 @@ def _lineage(record: Assembly, t: Translator) -> list[View]:
 
 def _warnings(assessed: Assessment | None, t: Translator) -> list[View]:
     return [
-        {"severity": w.severity, "words": t.html(w.message)} for w in (assessed.warnings if assessed else ())
+        {"code": w.code, "severity": w.severity, "words": t.html(w.message)}
+        for w in (assessed.warnings if assessed else ())
     ]
 
 
@@ -398,7 +413,7 @@ def _clocking(content: TagContent, reader: Reader, shop: Shop, assessed: Assessm
         "own": t("scan-clocking-shop", angle=turned) if shop.clockwise else None,
         "tolerance": tolerance,
         "source": " ".join(sources),
-        "picture": picture.clocking(content.spec, reader),
+        "picture": picture.clocking(content.spec, reader, clockwise=shop.clockwise),
     }
 
 

@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from tagger import phrases
-from tagger.messages import Message
+from tagger.messages import Message, as_is
 from tagger.messages import torque as newton_metres
+from tagger.spec import STATED, Connection, End, Material
 from tagger.trade import rows as row
-from tagger.trade.results import Warning_
+from tagger.trade.results import Turns, Warning_
+from tagger.trade.tables import Tables
 
 Range = tuple[float, float]
 
@@ -45,6 +47,56 @@ def shared(best: row.TighteningRow, equals: list[row.TighteningRow]) -> Range | 
     low = max(r.torque_min_nm or 0.0 for r in equals)
     high = min(r.torque_max_nm or 0.0 for r in equals)
     return (low, high) if low <= high else None
+
+
+def turns(best: row.TighteningRow, rows: Iterable[row.TighteningRow]) -> Range:
+    """The turns that the rows which count as much as the best one have in common; the best one's where none."""
+    equals = [r for r in rows if r.turns_max is not None and _count_alike(r, best)]
+    low = max(r.turns_min or 0.0 for r in equals)
+    high = min(r.turns_max or 0.0 for r in equals)
+    return (low, high) if low <= high else (best.turns_min or 0.0, best.turns_max or 0.0)
+
+
+def _count_alike(item: row.TighteningRow, best: row.TighteningRow) -> bool:
+    return item.basis == best.basis and standing(item)[:2] == standing(best)[:2] and item.scope == best.scope
+
+
+def other_turns(end: End, told: Turns, tables: Tables) -> tuple[tuple[Message, Message], ...]:
+    """Turns, and turns with their source, of every source for this taper thread where one contradicts those told.
+
+    Empty where every source shares some turns with those told; else those told stand among them.
+    """
+    rows = turns_of(end.connection, end.size_key, end.material, tables)
+    if all(_meets(low, high, told) for low, high, _ in rows):
+        return ()
+    found = []
+    for low, high, source in rows:
+        turned = phrases.turns(low, high)
+        named = Message("fit-turns_of_source", turns=turned, source=as_is(tables.where_from(source)))
+        found.append((turned, named))
+    return tuple(found)
+
+
+def turns_of(
+    connection: Connection, size: str, material: Material, tables: Tables
+) -> list[tuple[float, float, str]]:
+    """Turns past finger-tight with their source, of taper threads on hoses; a source's figure once."""
+    found = [
+        (r.turns_min or 0.0, r.turns_max, r.source)
+        for r in tables.tightening.get(connection, ())
+        if "taper" in r.part
+        and r.turns_max is not None
+        and r.use == "hose"
+        and r.basis in STATED
+        and r.size in (size, "all")
+        and r.material == material
+    ]
+    return list(dict.fromkeys(found))
+
+
+def _meets(low: float, high: float, told: Turns) -> bool:
+    """Whether two ranges share anything; a tag carries sixths."""
+    return low <= told.max + 0.01 and told.min <= high + 0.01
 
 
 def others(chosen: list[row.TighteningRow], rows: Iterable[row.TighteningRow]) -> Range | None:

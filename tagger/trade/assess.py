@@ -56,7 +56,9 @@ def assess(
     advice: list[EndAdvice] = []
     for name, end in zip(motion.NAMES, (spec.end_a, spec.end_b), strict=True):
         found, more = tightening.advice(name, end, tables)
-        chosen, figures = steps.for_end(name, found, spec, pressure.value_bar, bend.mm, tables)
+        chosen, figures = steps.for_end(
+            name, found, spec, pressure.value_bar, bend.mm, tables, pressure.at_most_bar
+        )
         advice.append(found.model_copy(update={"steps": chosen, "figures": figures}))
         warnings += more
     clocking = geometry.clocking_tolerance(spec, tables)

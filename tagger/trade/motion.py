@@ -11,7 +11,7 @@ from typing import Literal
 
 from tagger import phrases
 from tagger.messages import Message
-from tagger.spec import AssemblySpec, End
+from tagger.spec import AssemblySpec, Connection, End, Form
 from tagger.trade.results import Warning_
 from tagger.trade.tables import Tables
 
@@ -21,6 +21,9 @@ Motion = Literal["turns_hose", "mating", "flange", "swivel", "free"]
 
 ORDER: tuple[Motion, ...] = ("turns_hose", "mating", "flange", "swivel", "free")
 """The motions in the order their ends are connected in."""
+
+ADJUSTABLE = (Connection("sae_orb"), Connection("metric_orb"))
+"""Boss studs, whose elbows have a locknut."""
 
 CONDITIONS = frozenset(
     (
@@ -32,6 +35,9 @@ CONDITIONS = frozenset(
         "swivel_last",
         "flange_loose",
         "free_last",
+        "clock_nut",
+        "clock_screws",
+        "clock_locknut",
     )
 )
 """The words of fit_steps.csv that depend on the order of the ends."""
@@ -47,6 +53,12 @@ def first_end(spec: AssemblySpec, tables: Tables) -> Name:
     """The end that is connected first; of two alike end A."""
     a, b = (ORDER.index(motion(end, tables)) for end in (spec.end_a, spec.end_b))
     return "end_a" if a <= b else "end_b"
+
+
+def stays_loose(spec: AssemblySpec, tables: Tables) -> bool:
+    """Whether the end connected first is tightened only when the other is connected: flanges and banjo eyes."""
+    first = spec.end_a if first_end(spec, tables) == "end_a" else spec.end_b
+    return motion(first, tables) == "flange"
 
 
 def conditions(spec: AssemblySpec, name: Name, tables: Tables) -> set[str]:
@@ -65,7 +77,23 @@ def conditions(spec: AssemblySpec, name: Name, tables: Tables) -> set[str]:
         "free_last": mine == "free" and theirs != "free",
         "flange_loose": mine == "flange",
     }
-    return {word for word, true in holds.items() if true}
+    return {word for word, true in holds.items() if true} | _clocked(spec, tables)
+
+
+def _clocked(spec: AssemblySpec, tables: Tables) -> set[str]:
+    """What keeps the angle between two elbows free until the end that is connected last is tight.
+
+    A flange has no nut to turn, and a rigid elbow points where its thread stops; only a boss stud has a locknut.
+    """
+    if spec.clocking_deg is None:
+        return set()
+    last = spec.end_b if first_end(spec, tables) == "end_a" else spec.end_a
+    moves = motion(last, tables)
+    if moves in ("swivel", "mating"):
+        return {"clock_nut"}
+    if moves == "flange":
+        return {"clock_screws"}
+    return {"clock_locknut"} if last.connection in ADJUSTABLE and last.form is Form.MALE else set()
 
 
 def warnings(spec: AssemblySpec, tables: Tables) -> list[Warning_]:

@@ -530,6 +530,8 @@ class FitStep:
     picture: str
     caution: str
     source: str
+    screen: str = ""
+    sizes: tuple[str, ...] = ("all",)
 
 
 Row = TypeVar("Row")

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from tagger import phrases
 from tagger.messages import Message, Value, angle, as_is, length, pressure, torque
 from tagger.spec import STATED, AssemblySpec, Basis, End, Material, Tightening
-from tagger.trade import joints, motion
+from tagger.trade import agreeing, joints, motion
 from tagger.trade.motion import Name
 from tagger.trade.results import EndAdvice, Turns, carried_tightening
 from tagger.trade.rows import FitStep
@@ -20,8 +20,21 @@ from tagger.trade.tables import tables as our_tables
 from tagger.units import lbf_ft_of, mixed_text, number_text
 
 PHASES = ("before", "check", "route", "tighten", "prove")
+SCREENS = {
+    "before": ("safe", "injection", "old"),
+    "check": ("new", "match"),
+    "route": ("route", "clocking"),
+    "tighten": ("order", "join", "tighten"),
+    "prove": ("leaks", "after"),
+}
+"""The screens of each phase in order: one place and one set of tools each. A step of none is on the last."""
+OF_ONE_END = ("match", "join", "tighten")
+"""The screens that each kind of end has for itself; the others are for the whole hose assembly."""
 FIGURE_SOURCE = "fit-source-tag"
 """The ``source`` of a step whose source is that of its figures; said where theirs is not known."""
+EACH_TURNS_SOURCE = "fit-source-turns"
+NOT_SAID = "not_stated"
+"""What a tag carries where the source of a torque does not say how the joint is lubricated."""
 
 
 @dataclass(frozen=True)
@@ -30,6 +43,7 @@ class Step:
 
     step_id: str
     phase: str
+    screen: str
     order: int
     message: Message
     figures: tuple[str, ...]
@@ -45,13 +59,22 @@ def steps_for(
     spec: AssemblySpec,
     name: Name,
     pressure_bar: float | None = None,
+    at_most_bar: float | None = None,
     bend_radius_mm: float | None = None,
     turns: Turns | None = None,
     tables: Tables | None = None,
 ) -> tuple[Step, ...]:
-    """The steps for one end in order, with their figures; ``name`` says which end of the spec it is."""
+    """The steps for one end in order, with their figures; ``name`` says which end of the spec it is.
+
+    ``at_most_bar``: what the known parts allow, where the pressure of the whole is not known.
+    """
     tables = tables or our_tables()
     figures = _figures(end, tightening, turns, spec, pressure_bar, bend_radius_mm)
+    if pressure_bar is None and at_most_bar is not None:
+        figures["at_most"] = pressure(at_most_bar)
+    if turns is not None and (others := agreeing.other_turns(end, turns, tables)):
+        figures["turn_choices"] = tuple(dict.fromkeys(turned for turned, _ in others))
+        figures["turn_sources"] = tuple(named for _, named in others)
     holds = _conditions(end, spec, tightening, figures) | motion.conditions(spec, name, tables)
     return tuple(
         _step(row, figures)
@@ -59,6 +82,7 @@ def steps_for(
         if row.condition in holds
         and ("all" in row.families or end.connection in row.families)
         and ("all" in row.forms or end.form in row.forms)
+        and ("all" in row.sizes or end.size_key in row.sizes)
     )
 
 
@@ -68,17 +92,28 @@ def _step(row: FitStep, figures: dict[str, Value]) -> Step:
     return Step(
         step_id=row.step_id,
         phase=row.phase,
+        screen=screen_of(row),
         order=row.order,
         message=message,
         figures=row.figures,
         picture=row.picture,
         caution=row.caution == "yes",
-        source=source_of(row),
+        source=source_of(row, figures),
     )
 
 
-def source_of(row: FitStep) -> Message:
-    """Where a step's practice comes from: a message, or a citation as it is."""
+def screen_of(row: FitStep) -> str:
+    """The screen a step stands on; a shop's step that names none is on the last of its phase."""
+    return row.screen or SCREENS[row.phase][-1]
+
+
+def source_of(row: FitStep, figures: dict[str, Value]) -> Message:
+    """Where a step's practice comes from: a message, or a citation as it is.
+
+    Where sources differ each is named with its own figure.
+    """
+    if row.source == EACH_TURNS_SOURCE:
+        return Message(row.source, turn_sources=figures["turn_sources"])
     return Message(row.source) if row.source.startswith("fit-") else as_is(row.source)
 
 
@@ -89,6 +124,7 @@ def for_end(
     pressure_bar: float | None,
     bend_radius_mm: float | None,
     tables: Tables,
+    at_most_bar: float | None = None,
 ) -> tuple[tuple[str, ...], dict[str, str]]:
     """Ids of the steps for an assessed end, and its figures as English text."""
     end = spec.end_a if name == "end_a" else spec.end_b
@@ -99,6 +135,7 @@ def for_end(
         spec=spec,
         name=name,
         pressure_bar=pressure_bar,
+        at_most_bar=at_most_bar,
         bend_radius_mm=bend_radius_mm,
         turns=advice.turns,
         tables=tables,
@@ -121,6 +158,8 @@ def _figures(
         low, high = tightening.torque_min_nm, tightening.torque_max_nm
         found["torque"] = torque(low, high)
         found["screw"] = screw_for(tightening, end) or "none"
+        if tightening.lubrication not in (None, NOT_SAID):
+            found["lubrication"] = Message(f"trade-lubrication-{tightening.lubrication}")
     if turns is None and tightening is not None and tightening.flats_max is not None:
         found["flats"] = phrases.flats(tightening.flats_min or 0.0, tightening.flats_max)
         if tightening.flats_basis in STATED:
@@ -143,23 +182,31 @@ def _conditions(
     flats, torque, turns = "flats_basis" in figures, "torque" in figures, "turns" in figures
     of_nut = tightening is not None and joints.is_of_nut(tightening, end)
     basis = tightening.flats_basis if tightening is not None and flats else None
+    oiled = tightening.lubrication if tightening is not None else None
+    worked_to = torque and not of_nut
     holds = {
         "": True,
         "has_flats": flats,
         "has_torque": torque,
         "stud_torque": torque and not of_nut,
         "nut_torque": of_nut,
+        "lubrication_said": worked_to and "lubrication" in figures,
+        "lubrication_unknown": worked_to and oiled == NOT_SAID,
+        "lubrication_not_carried": worked_to and oiled is None,
         "has_turns": turns,
+        "turns_disputed": "turn_sources" in figures,
         "flats_and_torque": flats and torque,
         "flats_finger_tight": basis is Basis.FINGER_TIGHT,
         "flats_wrench_resistance": basis is Basis.WRENCH_RESISTANCE,
         "no_figures": not (flats or torque or turns),
         "has_pressure": "pressure" in figures,
-        "no_pressure": "pressure" not in figures,
+        "at_most_pressure": "at_most" in figures,
+        "no_pressure": not {"pressure", "at_most"} & set(figures),
         "has_bend": "bend_radius" in figures,
         "no_bend": "bend_radius" not in figures,
         "straight": not end.is_elbow,
         "elbow": end.is_elbow,
+        "elbow_alone": end.is_elbow and spec.clocking_deg is None,
         "elbow_pair": spec.clocking_deg is not None,
         "stainless": end.material is Material.STAINLESS_STEEL,
     }
@@ -167,14 +214,27 @@ def _conditions(
 
 
 CONDITIONS = frozenset(
-    ("", "has_flats", "has_torque", "stud_torque", "nut_torque", "has_turns", "flats_and_torque", "flats_finger_tight",
-     "flats_wrench_resistance", "no_figures", "has_pressure", "no_pressure", "has_bend", "no_bend",
-     "straight", "elbow", "elbow_pair", "stainless", *motion.CONDITIONS)
+    ("", "has_flats", "has_torque", "stud_torque", "nut_torque", "lubrication_said", "lubrication_unknown",
+     "lubrication_not_carried", "has_turns", "turns_disputed", "flats_and_torque", "flats_finger_tight",
+     "flats_wrench_resistance", "no_figures", "has_pressure", "at_most_pressure", "no_pressure", "has_bend", "no_bend",
+     "straight", "elbow", "elbow_alone", "elbow_pair", "stainless", *motion.CONDITIONS)
 )  # fmt: skip
 """Every word the ``condition`` column may hold."""
 
 STEP_FIGURES = frozenset(
-    ("torque", "screw", "flats", "flats_basis", "turns", "pressure", "bend_radius", "clocking")
+    (
+        "torque",
+        "screw",
+        "lubrication",
+        "flats",
+        "flats_basis",
+        "turns",
+        "turn_choices",
+        "pressure",
+        "at_most",
+        "bend_radius",
+        "clocking",
+    )
 )
 """Every figure a step may name."""
 

@@ -67,7 +67,7 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
     found = EndAdvice(
         torque=_torque(torque_row, of_series, factor, end.material, tables) if torque_row else None,
         flats=_flats(flats_row) if flats_row else None,
-        turns=_turns(turns_row) if turns_row else None,
+        turns=_turns(turns_row, rows_for_metal) if turns_row else None,
         spread=tuple(_said(r) for r in every if r not in (torque_row, flats_row, turns_row)),
     )
     warnings = _warnings(name, end, found, torque_row, factor, tables)
@@ -253,9 +253,10 @@ def _two_bases(name: str, shown: row.TighteningRow | None, rows: list[row.Tighte
     return [Warning_(code="flats_two_bases", field=name, message=message, severity="note")]
 
 
-def _turns(item: row.TighteningRow) -> Turns:
-    assert item.turns_min is not None and item.turns_max is not None
-    return Turns(min=item.turns_min, max=item.turns_max, basis=Basis(item.basis), source=item.source)
+def _turns(item: row.TighteningRow, rows: list[row.TighteningRow]) -> Turns:
+    """The row's turns, or what the rows that count as much share with it."""
+    low, high = agreeing.turns(item, rows)
+    return Turns(min=low, max=high, basis=Basis(item.basis), source=item.source)
 
 
 def _said(item: row.TighteningRow) -> Message:

@@ -18,7 +18,7 @@ from tagger.messages import Message
 from tagger.spec import Basis, Connection, Form, Sizing
 from tagger.trade import rows as row
 from tagger.trade.identifying.readings import ORIGINS, SEATS
-from tagger.trade.steps import CONDITIONS, PHASES, STEP_FIGURES
+from tagger.trade.steps import CONDITIONS, PHASES, SCREENS, STEP_FIGURES
 from tagger.trade.tables import KEYS, Tables, size_order
 from tagger.trade.tables import tables as our_tables
 from tagger.units import read_pressure_bar
@@ -354,6 +354,8 @@ def _steps(tables: Tables) -> Iterator[Message]:
             yield _unknown(at, "families", family)
         if step.phase not in PHASES:
             yield _unknown(at, "phase", step.phase)
+        elif step.screen and step.screen not in SCREENS[step.phase]:
+            yield _unknown(at, "screen", step.screen)
 
 
 def _unknown(at: str, column: str, given: str) -> Message:

@@ -173,7 +173,7 @@ def test_a_page_prints_the_spec_and_every_step(
     page.emulate_media(media="print")
     expect(page.locator(".plate")).to_be_visible()
     steps = page.locator(".step")
-    assert steps.count() > 10
+    assert steps.count() >= 10
     for place in range(steps.count()):
         expect(steps.nth(place)).to_be_visible()
     expect(page.locator(".tabs")).to_be_hidden()

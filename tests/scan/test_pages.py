@@ -186,8 +186,9 @@ def test_the_page_tells_how_cold_the_hose_may_get_and_how_far_the_clocking_may_b
     made = register(store, hose=hose, fluid="water", max_temperature_c=60)
     wet = text(client.get(path(made)).text)
     assert "Minimum hose temperature 0 °C 32 °F Source" in wet
-    assert made.assessment.warnings
-    assert all(text(Translator().html(warning.message)) in wet for warning in made.assessment.warnings)
+    acted_on = [w for w in made.assessment.warnings if w.code in view.FOR_THE_FITTER]
+    assert "cold_limit_of_fluid" in {warning.code for warning in acted_on}
+    assert all(text(Translator().html(warning.message)) in wet for warning in acted_on)
 
 
 def test_what_a_phone_keeps_has_a_new_name_when_the_shop_has_a_new_address(store: Store) -> None:
@@ -281,7 +282,7 @@ def test_a_shop_that_counts_clockwise_sees_its_own_figure_beside_the_standards(s
     settings = Settings(clocking_sense=ClockingSense.CLOCKWISE)
     shown = text(TestClient(create_app(settings, store=store)).get(path(register(store))).text)
     assert "135° counter-clockwise, viewed from end A, elbow A pointing down" in shown
-    assert "225° clockwise from 12 o'clock (this shop's convention)" in shown
+    assert "Clockwise from elbow A: 225°. Hold end A nearest you with elbow A pointing up" in shown
 
 
 def test_a_visitors_units_are_remembered(client: TestClient, assembly: Assembly) -> None:
@@ -570,3 +571,17 @@ def test_a_pressure_known_in_part_is_no_reason_to_hide_the_guide(client: TestCli
     for address in (path(made), f"/T/{OTHER_SHOP}/{made.digits}", path(register(store))):
         page = client.get(address).text
         assert GATE not in page and 'href="#step-1"' in page
+
+
+def test_the_mechanic_is_told_what_he_can_act_on_and_not_what_only_the_builder_settles(
+    client: TestClient, store: Store
+) -> None:
+    """Which edition, whose figure: a row of yellow boxes that nobody reads hides the one that counts."""
+    made = register(store)
+    codes = {w.code for w in made.assessment.warnings}
+    assert {"edition_not_given", "flats_two_bases"} <= codes
+    page = client.get(path(made)).text
+    assert '<div class="notice care"><p>' not in page[page.index('id="spec"') : page.index('id="order"')]
+    ends = {end: {"connection": "npt", "size": "3/4", "form": "male"} for end in ("end_a", "end_b")}
+    rigid = register(store, **ends, clocking_deg=None)
+    assert "Neither end swivels" in text(client.get(path(rigid)).text)

@@ -185,3 +185,29 @@ def test_every_end_is_told_how_it_is_joined() -> None:
 def test_a_flange_stays_loose_before_it_is_tightened() -> None:
     steps = assess(between(FLANGE, SWIVEL)).end_a.steps
     assert steps.index("flange_seat") < steps.index("flange_loose") < steps.index("flange_cross")
+
+
+ELBOWS = {"shape": "elbow_90"}
+
+
+@pytest.mark.parametrize(
+    ("a", "b", "kept_free_by"),
+    [
+        (SWIVEL | ELBOWS, SWIVEL | ELBOWS, "clocking_nut"),
+        (SWIVEL | ELBOWS, FLANGE | ELBOWS, "clocking_nut"),
+        (FLANGE | ELBOWS, FLANGE | ELBOWS, "clocking_screws"),
+        (RIGID | ELBOWS, FLANGE | ELBOWS, "clocking_screws"),
+        (RIGID | ELBOWS, SWIVEL | ELBOWS, "clocking_nut"),
+        (RIGID | ELBOWS, RIGID | ELBOWS, None),
+        (end("sae_orb", 12, "male") | ELBOWS, end("sae_orb", 12, "male") | ELBOWS, "clocking_locknut"),
+    ],
+)
+def test_the_angle_of_two_elbows_is_set_by_what_is_still_free(
+    a: Any, b: Any, kept_free_by: str | None
+) -> None:
+    """Never "by its nut" for a flange, whose screws must still be loose, or a rigid end, which has nothing free."""
+    spec = AssemblySpec.read({**example().as_dict(), "end_a": a, "end_b": b, "clocking_deg": 90})
+    every = {"clocking_nut", "clocking_screws", "clocking_locknut"}
+    for name, an in (("end_a", spec.end_a), ("end_b", spec.end_b)):
+        steps = {step.step_id for step in steps_for(an, None, spec=spec, name=name)}  # type: ignore[arg-type]
+        assert steps & every == ({kept_free_by} if kept_free_by else set())

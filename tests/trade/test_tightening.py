@@ -412,8 +412,93 @@ def test_steps_of_every_end_are_filled_and_begin_with_cautions() -> None:
                 assert any(step.phase == "tighten" for step in steps)
 
 
-def test_flares_are_told_that_two_seats_do_not_seal() -> None:
-    assert "seat_37_45" in assess(example()).end_a.steps
+def test_flares_are_told_that_two_seats_do_not_seal_only_where_the_size_at_hand_shares_its_thread() -> None:
+    for dash, shared in ((8, True), (12, False)):
+        found = assess(both("SAE 100R2", dash, end("sae_37_flare", dash)))
+        assert ("seat_37_45" in found.end_a.steps) is shared, dash
+
+
+def guided(family: str, size: Any, form: str, tightening: Tightening | None = None, **more: Any) -> set[str]:
+    """The steps of one end whose other end is alike."""
+    an = an_end(Connection(family), size, form, **more)
+    spec = example().model_copy(update={"end_a": an, "end_b": an})
+    return {step.step_id for step in steps_for(an, tightening, spec=spec, name="end_a")}
+
+
+def test_a_torque_says_whether_the_joint_is_dry_or_lubricated_or_that_its_source_does_not() -> None:
+    for word, step in (
+        ("o_ring_and_threads", "lubrication"),
+        ("dry", "lubrication"),
+        ("not_stated", "lubrication_unknown"),
+        (None, "lubrication_not_carried"),
+    ):
+        tight_to = Tightening(torque_min_nm=90, torque_max_nm=95, lubrication=word)
+        steps = guided("orfs", 12, "female_swivel", tight_to)
+        every = {"lubrication", "lubrication_unknown", "lubrication_not_carried"}
+        assert steps & every == {step}, word
+    assert not guided("orfs", 12, "female_swivel") & every  # no torque, nothing to say of it
+
+
+def test_what_was_missing_in_the_guide_is_asked_of_every_end_that_it_concerns() -> None:
+    always = {"zero", "photo", "cap", "why", "injection"}
+    for family, size, form, told in (
+        ("din24_heavy", "20", "female_swivel", {"oring_cone"}),
+        ("bspp", "3/4", "female_swivel", {"oring_cone"}),
+        ("flange_code61", 12, "flange_head", {"flange_code61", "screw_length", "flange_loose"}),
+        ("flange_code62", 12, "flange_head", {"flange_code62", "screw_length", "flange_loose"}),
+        ("sae_orb", 12, "male", {"stud_mark"}),
+        ("metric_orb", "M27x2", "male", {"stud_mark"}),
+    ):
+        steps = guided(family, size, form)
+        assert always | told <= steps, (family, always | told - steps)
+    assert not guided("flange_code61", 12, "flange_head") & {"flange_code62", "screw_class_62"}
+
+
+def test_a_pressure_known_in_part_is_told_as_at_most_and_one_unknown_as_unknown() -> None:
+    an = example().end_a
+    for bar, at_most, step in (
+        (100.0, None, "pressure"),
+        (None, 100.0, "at_most"),
+        (None, None, "no_pressure"),
+    ):
+        chosen = steps_for(an, None, spec=example(), name="end_a", pressure_bar=bar, at_most_bar=at_most)
+        steps = {s.step_id for s in chosen}
+        assert steps & {"pressure", "at_most", "no_pressure"} == {step}
+
+
+def taper(low: float, high: float, **more: object) -> row.TighteningRow:
+    return tight(
+        family="nptf",
+        size="1/2",
+        part=("taper",),
+        turns_min=low,
+        turns_max=high,
+        basis="finger_tight",
+        **more,
+    )
+
+
+def test_turns_of_sources_that_agree_are_the_range_they_share_and_others_are_each_named() -> None:
+    end_of = an_end(Connection("nptf"), "1/2", "male")
+
+    def told(*rows: row.TighteningRow) -> tuple[tuple[float, float], str]:
+        ours = made_up(tightening=list(rows))
+        found = advice("end_a", end_of, ours)[0].turns
+        assert found is not None
+        spec = example().model_copy(update={"end_a": end_of})
+        steps = steps_for(end_of, None, spec=spec, name="end_a", turns=found, tables=ours)
+        disputed = [f"{s.message} | {s.source}" for s in steps if s.step_id == "turns_disputed"]
+        return (found.min, found.max), "".join(disputed)
+
+    assert told(taper(1, 2.5), taper(1.5, 2.5, source="another")) == ((1.5, 2.5), "")
+    shown_, why = told(taper(2, 3), taper(0.5, 1.5, source="a machine's manual", scope="machine"))
+    assert shown_ == (2, 3) and "2 to 3 turns or 1/2 to 1 1/2 turns" in why
+    assert "a machine's manual" in why.partition("|")[2] and "invented" in why.partition("|")[2]
+
+
+def test_the_guide_names_each_source_where_those_for_an_nptf_thread_disagree() -> None:
+    found = assess(both("SAE 100R2", 8, end("nptf", "1/2", "male", hose_dash=8)))
+    assert "turns_disputed" in found.end_a.steps
 
 
 def test_the_clocking_step_needs_two_elbows() -> None:

@@ -1,34 +1,50 @@
 # The fit guide: its steps, what is taken for what, and where the practice comes from.
 
-## Phases
+## Titles of the screens
 
-fit-phase-before = Bevor Sie anfangen
-fit-phase-check = Teile prüfen
-fit-phase-route = Schlauch verlegen
-fit-phase-tighten = Anziehen
-fit-phase-prove = Auf Dichtheit prüfen
+fit-screen-safe = Maschine sichern
+fit-screen-injection = Sich schützen
+fit-screen-old = Alte Schlauchleitung ausbauen
+fit-screen-new = Neue Schlauchleitung prüfen
+fit-screen-match = Verbindung prüfen
+fit-screen-route = Schlauch verlegen
+fit-screen-clocking = Bogen ausrichten
+fit-screen-order = Welches Ende zuerst
+fit-screen-join = Anschließen
+fit-screen-tighten = Anziehen
+fit-screen-leaks = Auf Dichtheit prüfen
+fit-screen-after = Noch einmal prüfen
 
 ## Before you start
 
 fit-defer = Betriebsanleitung des Maschinenherstellers, Angaben des Armaturenherstellers und örtliche Vorschriften befolgen. Sie gehen dieser Anleitung vor. Nur ausgebildete und, wo vorgeschrieben, befähigte Personen dürfen diese Arbeit ausführen.
 fit-stop_lock = Maschine abstellen, Zündschlüssel abziehen und die Maschine gegen Wiedereinschalten sichern. Jede Last, die fallen oder sich bewegen kann, absenken oder abstützen.
 fit-depressurise = Den ganzen Druck nach der Betriebsanleitung der Maschine ablassen: bei stehendem Motor jeden Steuerhebel bewegen, Druckspeicher entladen. Nie eine Verbindung unter Druck lösen.
+fit-zero = Nachweisen, dass der Druck null ist: an einer Messstelle dieser Leitung ein Manometer ablesen, bevor eine Verbindung gelöst wird. Ohne Manometer gilt die Leitung als unter Druck.
 fit-cool = Das Öl abkühlen lassen. Augenschutz und ölbeständige Handschuhe tragen. Eine Auffangwanne unter die Verbindung stellen.
 fit-injection = Nie mit der Hand nach einem Leck tasten. Öl unter Druck dringt durch Handschuhe und Haut. Ist Öl unter die Haut gedrungen, sofort in chirurgische Notfallbehandlung, auch wenn die Wunde harmlos aussieht.
+fit-photo = Die alte Schlauchleitung vor dem Lösen fotografieren: Verlegung, Schellen und wohin jedes Ende zeigt.
+fit-cap = Die alte Schlauchleitung ausbauen. Jeden offenen Anschluss und jede offene Leitung sofort verschließen: Schmutz beschädigt Pumpen und Ventile.
+fit-why = Feststellen, warum die alte ausgefallen ist: gescheuert, geknickt, zu kurz, verdreht, überhitzt, Decke mit Blasen? Die Ursache beseitigen, bevor die gleiche wieder eingebaut wird.
 
 ## Check the parts
 
 fit-pressure = Maximaler Betriebsdruck: { $pressure }. Prüfen, dass das Druckbegrenzungsventil der Maschine nicht höher eingestellt ist.
+fit-at_most = Der Druck ist nur zum Teil bekannt: Die bekannten Teile lassen höchstens { $at_most } zu. Prüfen, dass das Druckbegrenzungsventil nicht höher eingestellt ist und dass auch der Hersteller des anderen Teils den Druck zulässt.
 fit-no_pressure = Der Betriebsdruck dieser Schlauchleitung ist nicht bekannt. Nicht einbauen, bevor die Angaben des Schlauchherstellers und des Armaturenherstellers ihn bestätigt haben.
 fit-compare = Die neue Schlauchleitung mit der alten vergleichen: Enden, Dichtsitze, Länge und Bogenwinkel müssen übereinstimmen. Weicht etwas ab, nicht einbauen.
 fit-damage_flare = Beide Dichtsitze und beide Gewinde reinigen und prüfen. Kein Teil mit Riss, Kerbe quer über den Sitz oder beschädigtem Gewinde verwenden.
 fit-damage = Gewinde und Dichtflächen reinigen und prüfen. Kein Teil mit Riss, Kratzer quer über die Dichtfläche oder beschädigtem Gewinde verwenden.
-fit-seat_37_45 = Den Dichtsitz mit einer Winkellehre prüfen. 37°- und 45°-Bördel haben in den Größen -2, -3, -4, -5, -8 und -10 dasselbe Gewinde. Sie lassen sich verschrauben, dichten aber nicht verlässlich.
-fit-cone_bspp_jis = Den Konus prüfen. BSPP- und JIS-60°-Enden haben dasselbe Gewinde, aber entgegengesetzte Konen. Sie lassen sich verschrauben, dichten aber nicht.
-fit-cone_metric = Den Konus mit einer Lehre prüfen: Metrische 60°-Konen, 24°-Konen und 30°-Bördel haben gleiche Gewinde. Sie lassen sich zusammenschrauben, dichten aber nicht.
-fit-flare_inverted = Den Sitz prüfen: Beim umgekehrten Bördel sitzt der Konus im Einschraubloch. Einige seiner Gewinde sind die der 37°- und 45°-Bördel, er dichtet auf ihnen aber nicht.
-fit-npt_bspt = Das Gewinde mit einer Gewindelehre prüfen. In den Größen 1/2 und 3/4 haben NPT und BSP beide 14 Gänge je Zoll und lassen sich ein Stück weit ineinanderschrauben, aber 60°- und 55°-Gewinde dichten nicht aufeinander.
+fit-seat_37_45 = Den Dichtsitz mit einer Winkellehre prüfen. In dieser Größe haben 37°- und 45°-Bördel dasselbe Gewinde. Sie lassen sich verschrauben, dichten aber nicht verlässlich.
+fit-cone_bspp_jis = Den Konus prüfen. In dieser Größe haben BSPP- und JIS-60°-Enden dasselbe Gewinde, aber entgegengesetzte Konen. Sie lassen sich verschrauben, dichten aber nicht.
+fit-cone_metric = Den Konus mit einer Lehre prüfen: In dieser Größe haben metrische 60°-Konen, 24°-Konen und 30°-Bördel gemeinsame Gewinde. Sie lassen sich verschrauben, dichten aber nicht.
+fit-flare_inverted = Den Dichtsitz prüfen: Der umgekehrte Bördel hat den Konus im Einschraubloch. In dieser Größe hat er das Gewinde der 37°- und 45°-Bördel, dichtet auf ihnen aber nicht.
+fit-npt_bspt = Das Gewinde mit einer Gewindelehre prüfen. In dieser Größe haben NPT und BSP beide 14 Gänge je Zoll und lassen sich ein Stück weit ineinanderschrauben, aber 60°- und 55°-Gewinde dichten nicht aufeinander.
+fit-flange_code61 = Dies ist ein Flansch Code 61: Anschluss, Flanschhälften und Schrauben müssen auch Code 61 sein. Ein Bund Code 62 ist dicker und breiter, und sein Lochabstand ist größer.
+fit-flange_code62 = Dies ist ein Flansch Code 62: Anschluss, Flanschhälften und Schrauben müssen auch Code 62 sein. Ein Bund Code 61 ist dünner und schmaler, und sein Lochabstand ist kleiner.
+fit-screw_length = Die Länge der Schrauben prüfen: Eine zu kurze reißt das Gewinde aus, eine zu lange sitzt auf, bevor sie klemmt. Die Länge verwenden, die der Flanschhersteller angibt.
 fit-oring = Einen neuen O-Ring verwenden, der für das Medium geeignet ist, und mit sauberem Systemöl einölen. Er muss in seiner Nut liegen und darf nicht eingeschnitten, plattgedrückt oder verhärtet sein.
+fit-oring_cone = Hat der Konus einen O-Ring, ihn prüfen: Er darf nicht eingeschnitten, abgeflacht oder hart sein. Im Zweifel erneuern, und mit sauberem Systemöl ölen.
 fit-clean_inside = Die Schutzkappen erst unmittelbar vor dem Anschließen abnehmen. Innen muss alles sauber und trocken sein.
 
 ## Route the hose
@@ -39,13 +55,16 @@ fit-no_bend = Der Mindestbiegeradius ist nicht bekannt: Wert des Schlauchherstel
 fit-slack = Den Schlauch mit Durchhang verlegen, nie straff: Unter Druck kann er um 2 % länger oder um 4 % kürzer werden.
 fit-rub = Den Schlauch im gesamten Bewegungsbereich der Maschine von heißen Teilen, scharfen Kanten und bewegten Teilen fernhalten.
 fit-elbow = Den Bogen vor dem Anziehen ausrichten und in dieser Stellung halten.
-fit-clocking = Verdrehwinkel { $clocking }: Liegt Ende A vorn (Ihnen am nächsten) und zeigt Bogen A nach unten, ist Bogen B um { $clocking } gegen den Uhrzeigersinn gedreht. Erst ein Ende anschließen, dann das andere vor dem Anziehen auf diesen Winkel stellen: nur seine Mutter drehen oder nur seine Schrauben anziehen, nie den Schlauch verdrehen.
-fit-rigid_first = Dieses Ende zuerst anschließen, solange das andere noch frei ist. Die Armatur an ihrem eigenen Sechskant drehen, am Gegenstück mit einem zweiten Schraubenschlüssel gegenhalten und den ganzen Schlauch mitdrehen lassen.
+fit-clocking = Verdrehwinkel { $clocking }: Ende A zu sich halten, Bogen A zeigt nach unten. In Richtung des Schlauchs gesehen zeigt Bogen B um { $clocking } gegen den Uhrzeigersinn von Bogen A aus.
+fit-clocking_nut = Diesen Winkel einstellen, bevor die Mutter des zuletzt angeschlossenen Endes fest ist. Den Bogen dort mit einem Schraubenschlüssel halten und nur die Mutter drehen. Den Schlauch nie verdrehen.
+fit-clocking_screws = Diesen Winkel einstellen, solange die Schrauben oder die Hohlschraube des zuletzt angeschlossenen Endes nur handfest sind. Dann nur diese anziehen. Den Schlauch nie verdrehen.
+fit-clocking_locknut = Diesen Winkel einstellen, bevor die Kontermutter des zuletzt angeschlossenen Endes fest ist. Den Bogen dort halten und nur die Kontermutter drehen. Den Schlauch nie verdrehen.
+fit-rigid_first = Dieses Ende zuerst anschließen, solange das andere noch frei ist. Die Armatur an ihrem eigenen Sechskant drehen, am Adapter, in den sie kommt, mit einem zweiten Schraubenschlüssel gegenhalten und den ganzen Schlauch mitdrehen lassen.
 fit-rigid_second = Dieses Ende hat keine Überwurfmutter. Nicht einschrauben, wenn das andere Ende angeschlossen ist: Der Schlauch würde verdreht. Bei freiem Schlauch eine Verschraubung oder einen drehbaren Adapter anbringen und nur an dessen Mutter anschließen.
 fit-rigid_pair = Keines der Enden hat eine Überwurfmutter. Bevor dieses Ende angeschlossen wird, am anderen eine Verschraubung oder einen drehbaren Adapter anbringen: Danach lässt es sich nicht mehr einschrauben, ohne den Schlauch zu verdrehen.
 fit-mating_first = Dieses Ende zuerst anschließen. Hat das Gegenstück keine eigene Mutter, die Armatur an ihrem Sechskant drehen, solange das andere Ende noch frei ist.
 fit-mating_second = Dieses Ende hat keine Mutter: nur die Mutter des Gegenstücks drehen. Hat es keine, die Armatur nicht drehen, wenn das andere Ende angeschlossen ist: Der Schlauch würde verdreht. Eine Verschraubung oder einen drehbaren Adapter verwenden.
-fit-swivel_last = Dieses Ende zuletzt anschließen, wenn das andere angeschlossen ist. Nur seine Mutter dreht sich, der Schlauch bleibt unverdreht.
+fit-swivel_last = Dieses Ende zuletzt anschließen, wenn das andere angeschlossen ist. Zwei Schraubenschlüssel verwenden: einen an der Mutter, einen am Sechskant der Armatur. Nur die Mutter dreht sich, der Schlauch bleibt unverdreht.
 fit-free_last = Dieses Ende zuletzt anschließen, wenn das andere angezogen ist. Es lässt sich in jedem Winkel stellen, so bleibt der Schlauch ohne Drall.
 fit-anti_galling = Gewinde aus nichtrostendem Stahl können fressen. Vor dem Ansetzen das Außengewinde mit einer für das Medium geeigneten Montagepaste bestreichen. Die Dichtflächen frei halten.
 
@@ -55,11 +74,16 @@ fit-by_hand = Die Mutter von Hand ansetzen. Sie muss leicht laufen. Klemmt sie, 
 fit-by_hand_fixed = Das Gewinde von Hand ansetzen. Es muss leicht laufen. Klemmt es, aufhören: Es ist schief angesetzt oder passt nicht.
 fit-two_wrenches = Zwei Schraubenschlüssel verwenden: mit einem an der Schlaucharmatur gegenhalten, mit dem anderen nur die Überwurfmutter drehen. Der Schlauch darf sich nicht mitdrehen.
 fit-two_wrenches_fixed = Hat das Gegenstück eine Mutter, zwei Schraubenschlüssel verwenden: mit einem an der Schlaucharmatur gegenhalten, mit dem anderen nur diese Mutter drehen. Der Schlauch darf sich nicht mitdrehen.
-fit-mark_finger = Die Mutter mit den Fingern bis zum Anschlag drehen (handfest). Einen Strich über Mutter und Stutzen ziehen.
-fit-mark_wrench = Die Mutter mit dem Schraubenschlüssel bis zum deutlich spürbaren Kraftanstieg drehen (etwa 3,4 N·m, 30 lbf·in). Einen Strich über Mutter und Stutzen ziehen.
+fit-mark_finger = Gezählt wird, wenn die Mutter mit den Fingern bis zum Anschlag gedreht ist (handfest). Dort einen Strich über Mutter und Stutzen ziehen, dann die Mutter drehen.
+fit-mark_wrench = Gezählt wird ab dem deutlich spürbaren Kraftanstieg am Schraubenschlüssel (etwa 3,4 N·m, 30 lbf·in). Dort einen Strich über Mutter und Stutzen ziehen, dann die Mutter drehen.
+fit-mark_fixed_finger = Gezählt wird ab dem Anschlag von Hand (handfest). Dort einen Strich über Sechskant und Gegenstück ziehen, dann drehen.
+fit-mark_fixed_wrench = Gezählt wird ab dem deutlich spürbaren Kraftanstieg am Schraubenschlüssel (etwa 3,4 N·m, 30 lbf·in). Dort einen Strich über Sechskant und Gegenstück ziehen, dann drehen.
 fit-flats = Die Mutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Schlüsselflächen zählen, nicht Umdrehungen.
 fit-flats_fixed = Die Armatur an ihrem eigenen Sechskant um { $flats } drehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Flächen zählen, nicht Umdrehungen.
 fit-torque_nut = Die Mutter mit { $torque } anziehen.
+fit-lubrication = Dieses Anziehdrehmoment gilt für: { $lubrication }.
+fit-lubrication_unknown = Die Quelle dieses Anziehdrehmoments sagt nicht, ob die Verbindung trocken oder geschmiert ist. Im Zweifel den Wert des Armaturenherstellers verwenden.
+fit-lubrication_not_carried = Ob die Verbindung bei diesem Anziehdrehmoment trocken oder geschmiert ist, steht nicht auf diesem Schild. Die Werkstatt fragen.
 fit-torque_fixed = Die Armatur an ihrem eigenen Sechskant drehen und mit { $torque } anziehen. Am Gegenstück mit einem zweiten Schraubenschlüssel gegenhalten.
 fit-torque_bspp_stud = Einschraubzapfen, der mit Dichtscheibe oder O-Ring auf einer ebenen Fläche dichtet: ihn oder seine Kontermutter mit { $torque } anziehen. Für eine Mutter auf 60°-Konus ist dieses Drehmoment zu hoch: dafür den Wert des Armaturenherstellers verwenden.
 fit-torque_bspp_of_nut = Das Anziehdrehmoment auf diesem Schild, { $torque }, ist das einer Mutter auf 60°-Konus. Nicht für einen Einschraubzapfen verwenden: Er braucht mehr und würde sich lösen. Dafür den Wert des Armaturenherstellers verwenden.
@@ -68,6 +92,7 @@ fit-choose_method = Für diese Verbindung sind zwei Verfahren angegeben: Schlüs
 fit-torque_counts = Sind Anziehdrehmoment und Schlüsselflächen beide angegeben, gilt nur das Anziehdrehmoment.
 fit-stud_in = Den Einschraubzapfen von Hand bis zum Anschlag eindrehen. Den O-Ring dabei nicht am Gewinde beschädigen.
 fit-stud_into = Den Einschraubzapfen des Gegenstücks von Hand bis zum Anschlag eindrehen. Den O-Ring dabei nicht am Gewinde beschädigen.
+fit-stud_mark = Vor dem Anziehen einen Strich über das Teil, das gedreht wird, und den Anschluss ziehen: Er zeigt, wie weit es gedreht ist.
 fit-locknut_back = Die Kontermutter ganz zurückdrehen und die Scheibe an sie anlegen. Den Einschraubzapfen von Hand eindrehen, bis die Scheibe am Einschraubloch anliegt.
 fit-locknut_align = Zum Ausrichten des Bogens den Einschraubzapfen höchstens eine Umdrehung zurückdrehen. Den Bogen mit einem Schraubenschlüssel halten und mit dem anderen nur die Kontermutter anziehen.
 fit-flat_stud_in = Unter den Bund des Einschraubzapfens einen neuen Dichtring der vorgesehenen Art legen. Den Zapfen von Hand einschrauben, bis der Ring die Fläche berührt.
@@ -76,6 +101,8 @@ fit-flats_stud = Ohne Drehmomentschlüssel den Einschraubzapfen, die Mutter oder
 fit-sealant = Für das Medium geeignetes Dichtmittel auf das Außengewinde geben. Die ersten zwei Gänge frei lassen.
 fit-sealant_stainless = Kegelige Gewinde aus nichtrostendem Stahl können fressen. Ein Dichtmittel verwenden, das auch das Fressen verhindert.
 fit-turns = Handfest einschrauben, dann mit dem Schraubenschlüssel noch um { $turns } weiterdrehen. Bei kegeligem Gewinde nie Schlüsselflächen zählen.
+fit-turns_disputed = Für dieses Gewinde weichen die Quellen voneinander ab: { LIST($turn_choices, style: "or") }. Im Zweifel vor dem Anziehen den Armaturenhersteller fragen.
+fit-turns_of_source = { $turns } ({ $source })
 fit-never_back = Ein kegeliges Gewinde nie zum Ausrichten zurückdrehen: Es wird undicht. Herausdrehen, reinigen und neu abdichten.
 fit-screw_class = Die Festigkeitsklasse auf den Schraubenköpfen ablesen; alle vier müssen dieselbe haben. Ein Anziehdrehmoment gilt nur für eine Klasse: Eine Schraube der Klasse 10.9 braucht mehr als eine gleich große der Klasse 8.8.
 fit-screw_class_62 = Die Festigkeitsklasse auf den Schraubenköpfen ablesen; alle vier müssen dieselbe haben. Code 62 verlangt Klasse 10.9 bei metrischen oder Grade 8 bei Zollschrauben. Ein Anziehdrehmoment gilt nur für eine Klasse.
@@ -104,10 +131,6 @@ fit-leak_look = Den Druck langsam steigern. Lecks mit einem Stück Pappe suchen,
 fit-leak_stop = Ist eine Verbindung undicht: Maschine anhalten, Druck ablassen, erst dann die Verbindung lösen. Nie eine Verbindung unter Druck nachziehen.
 fit-full_travel = Die Maschine durch ihren gesamten Bewegungsbereich fahren. Der Schlauch darf dabei nirgends spannen, knicken, sich verdrehen oder scheuern.
 fit-look_again = Die Verbindungen nach den ersten Arbeitsstunden noch einmal prüfen.
-
-## What a picture shows
-
-fit-mark = Strich über Mutter und Stutzen
 
 ## Families that are taken for each other; the sizes are those of the second
 
@@ -139,6 +162,7 @@ fit-alike-flat_cone = { $family } und { $other } ({ LIST($sizes) }) haben gleich
 ## Where a step's practice comes from
 
 fit-source-tag = Angabe der Werkstatt auf dem Schild
+fit-source-turns = { LIST($turn_sources) }
 fit-source-practice = allgemeine Praxis (keine veröffentlichte Quelle)
 fit-source-iso4413_j1273 = ISO 4413 und SAE J1273 (nicht überprüft)
 fit-source-j1273 = SAE J1273 (nicht überprüft)

@@ -1,34 +1,50 @@
 # The fit guide: its steps, what is taken for what, and where the practice comes from.
 
-## Phases
+## Titles of the screens
 
-fit-phase-before = Before you start
-fit-phase-check = Check the parts
-fit-phase-route = Route the hose
-fit-phase-tighten = Tighten
-fit-phase-prove = Test for leaks
+fit-screen-safe = Make the machine safe
+fit-screen-injection = Protect yourself
+fit-screen-old = Remove the old hose assembly
+fit-screen-new = Check the new hose assembly
+fit-screen-match = Check the joint
+fit-screen-route = Route the hose
+fit-screen-clocking = Set the elbows
+fit-screen-order = Which end first
+fit-screen-join = Connect
+fit-screen-tighten = Tighten
+fit-screen-leaks = Test for leaks
+fit-screen-after = Check once more
 
 ## Before you start
 
 fit-defer = Follow the machine manufacturer's manual, the fitting manufacturer's data and local regulations. They take precedence over this guide. Only trained people may do this work, licensed where the law requires it.
 fit-stop_lock = Stop the machine, remove the ignition key and lock the machine out. Lower or support every load that could fall or move.
 fit-depressurise = Release all pressure as the machine manual describes: engine off, move every control, discharge the accumulators. Never loosen a joint under pressure.
+fit-zero = Prove that the pressure is zero: read a gauge at a test point of this line before you loosen a joint. Without a gauge, treat the line as under pressure.
 fit-cool = Let the oil cool. Wear eye protection and oil-resistant gloves. Put a drip tray under the joint.
 fit-injection = Never feel for a leak with your hand. Oil under pressure penetrates gloves and skin. If oil is injected under the skin, get emergency surgical treatment at once, even if the wound looks small.
+fit-photo = Photograph the old hose assembly before you loosen it: its route, its clamps and how each end points.
+fit-cap = Remove the old hose assembly. Cap every open port and line at once: dirt damages pumps and valves.
+fit-why = Find out why the old one failed: chafed, kinked, too short, twisted, overheated, cover blistered? Remove the cause before you install the same again.
 
 ## Check the parts
 
 fit-pressure = Maximum working pressure: { $pressure }. Check that the machine's relief valve is set no higher.
+fit-at_most = The pressure is known only in part: the known parts allow at most { $at_most }. Check that the relief valve is set no higher, and that the manufacturer of the other part allows the pressure too.
 fit-no_pressure = The working pressure of this hose assembly is not known. Do not install it until the hose and fitting manufacturers' data have confirmed it.
 fit-compare = Compare the new hose assembly with the old one: ends, seats, length and elbow angles must match. If anything differs, do not install it.
 fit-damage_flare = Clean and inspect both seats and both threads. Reject a part with a crack, a nick across the seat or a damaged thread.
 fit-damage = Clean and inspect the threads and sealing faces. Reject a part with a crack, a scratch across the face or a damaged thread.
-fit-seat_37_45 = Check the seat with a seat gauge. 37° and 45° flares have the same thread in sizes -2, -3, -4, -5, -8 and -10. They screw together but do not seal reliably.
-fit-cone_bspp_jis = Check the cone. BSPP and JIS 60° ends have the same thread but opposite cones. They screw together but do not seal.
-fit-cone_metric = Check the cone with a gauge: metric 60° cones, 24° cones and 30° flares share threads. They screw together but do not seal.
-fit-flare_inverted = Check the seat: an inverted flare has its cone inside the female port. Some of its threads are those of the 37° and 45° flares, but it does not seal on them.
-fit-npt_bspt = Check the thread with a thread gauge. In sizes 1/2 and 3/4, NPT and BSP both have 14 threads per inch and will start to engage, but 60° and 55° threads do not seal together.
+fit-seat_37_45 = Check the seat with a seat gauge. 37° and 45° flares have the same thread in this size. They screw together but do not seal reliably.
+fit-cone_bspp_jis = Check the cone. In this size BSPP and JIS 60° ends have the same thread but opposite cones. They screw together but do not seal.
+fit-cone_metric = Check the cone with a gauge: in this size metric 60° cones, 24° cones and 30° flares share threads. They screw together but do not seal.
+fit-flare_inverted = Check the seat: an inverted flare has its cone inside the female port. In this size its thread is that of the 37° and 45° flares, but it does not seal on them.
+fit-npt_bspt = Check the thread with a thread gauge. In this size NPT and BSP both have 14 threads per inch and will start to engage, but 60° and 55° threads do not seal together.
+fit-flange_code61 = This is a Code 61 flange: port, flange halves and screws must be Code 61 too. A Code 62 head is thicker and wider, and its bolt spacing is larger.
+fit-flange_code62 = This is a Code 62 flange: port, flange halves and screws must be Code 62 too. A Code 61 head is thinner and narrower, and its bolt spacing is smaller.
+fit-screw_length = Check the screw length: a screw that is too short strips the thread, one that is too long bottoms before it clamps. Use the length that the flange manufacturer gives.
 fit-oring = Use a new O-ring that suits the fluid, and lubricate it with clean system oil. It must sit in its groove and must not be cut, flattened or hard.
+fit-oring_cone = If the cone has an O-ring, inspect it: it must not be cut, flattened or hard. Replace it if in doubt, and oil it with clean system oil.
 fit-clean_inside = Keep the protective caps on until you connect the hose. The inside must be clean and dry.
 
 ## Route the hose
@@ -39,13 +55,16 @@ fit-no_bend = The minimum bend radius is not known: use the hose manufacturer's 
 fit-slack = Leave slack: under pressure the hose may lengthen by 2 % or shorten by 4 %.
 fit-rub = Keep the hose clear of hot parts, sharp edges and moving parts over the machine's full travel.
 fit-elbow = Align the elbow before you tighten it, and hold it in position.
-fit-clocking = Clocking angle { $clocking }: with end A nearest you and elbow A pointing down, elbow B points { $clocking } counter-clockwise from it. Connect one end, then set the other to this angle before you tighten it: turn only its nut or tighten only its screws, never twist the hose.
-fit-rigid_first = Connect this end first, while the other end is still free. Turn the fitting by its own hexagon, hold the mating part with a second wrench, and let the whole hose turn with it.
+fit-clocking = Clocking angle { $clocking }: hold end A nearest you with elbow A pointing down. Seen along the hose, elbow B points { $clocking } counter-clockwise from elbow A.
+fit-clocking_nut = Set this angle before the nut of the end that is connected last is tight. Hold the elbow there with a wrench and turn only the nut. Never twist the hose.
+fit-clocking_screws = Set this angle while the screws, or the bolt, of the end that is connected last are only finger-tight. Then tighten only those. Never twist the hose.
+fit-clocking_locknut = Set this angle before the locknut of the end that is connected last is tight. Hold the elbow there and turn only the locknut. Never twist the hose.
+fit-rigid_first = Connect this end first, while the other end is still free. Turn the fitting by its own hexagon, hold the adapter that it goes into with a second wrench, and let the whole hose turn with it.
 fit-rigid_second = This end has no swivel. Do not screw it in while the other end is connected: the hose would twist. With the hose free, fit a union or a swivel adapter to this end, then connect that by its nut only.
 fit-rigid_pair = Neither end swivels. Before you connect this end, fit a union or a swivel adapter to the other end: it cannot be screwed in afterwards without twisting the hose.
 fit-mating_first = Connect this end first. If the mating part has no nut of its own, turn the fitting by its hexagon while the other end is still free.
 fit-mating_second = This end has no nut: turn only the nut of the mating part. If it has none, do not turn the fitting while the other end is connected: the hose would twist. Use a union or a swivel adapter.
-fit-swivel_last = Connect this end last, after the other end is connected. Only its nut turns, so the hose stays free of twist.
+fit-swivel_last = Connect this end last, after the other end is connected. Use two wrenches: one on the nut, one on the hexagon of the fitting. Only the nut turns, so the hose stays free of twist.
 fit-free_last = Connect this end last, after the other end is tight. It can be set at any angle, so the hose stays free of twist.
 fit-anti_galling = Stainless threads can seize (gall). Before you start the thread, coat the male thread with an anti-seize paste suited to the fluid. Keep it off the sealing faces.
 
@@ -55,11 +74,16 @@ fit-by_hand = Start the nut by hand. It must turn freely. If it binds, stop: the
 fit-by_hand_fixed = Start the thread by hand. It must turn freely. If it binds, stop: the thread is crossed or does not match.
 fit-two_wrenches = Use two wrenches: hold the hose fitting with one and turn only the nut with the other. Do not let the hose turn.
 fit-two_wrenches_fixed = Where the mating part has a nut, use two wrenches: hold the hose fitting with one and turn only that nut with the other. Do not let the hose turn.
-fit-mark_finger = Tighten the nut by hand until it bottoms (finger-tight). Draw a line across the nut and the fitting body.
-fit-mark_wrench = Tighten the nut with a wrench until you feel firm resistance (about 3.4 N·m, 30 lbf·in). Draw a line across the nut and the fitting body.
+fit-mark_finger = Counting starts when the nut bottoms by hand (finger-tight). Draw a line across the nut and the fitting body there, then turn the nut.
+fit-mark_wrench = Counting starts when you feel firm resistance with the wrench (about 3.4 N·m, 30 lbf·in). Draw a line across the nut and the fitting body there, then turn the nut.
+fit-mark_fixed_finger = Counting starts when the fitting bottoms by hand (finger-tight). Draw a line across its hexagon and the mating part there, then turn it.
+fit-mark_fixed_wrench = Counting starts at firm resistance to the wrench (about 3.4 N·m, 30 lbf·in). Draw a line across the hexagon of the fitting and the mating part there, then turn it.
 fit-flats = Tighten the nut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
 fit-flats_fixed = Turn the fitting by its own hexagon by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
 fit-torque_nut = Tighten the nut to { $torque }.
+fit-lubrication = This torque is for: { $lubrication }.
+fit-lubrication_unknown = The source of this torque does not say whether the joint is dry or lubricated. If in doubt, use the fitting manufacturer's value.
+fit-lubrication_not_carried = Whether the joint is dry or lubricated at this torque is not recorded on this tag. Ask the shop.
 fit-torque_fixed = Turn the fitting by its own hexagon and tighten it to { $torque }. Hold the mating part with a second wrench.
 fit-torque_bspp_stud = A stud sealed by a bonded washer or an O-ring on a flat face: tighten it, or its locknut, to { $torque }. This torque is too high for a nut on a 60° cone: for one, use the fitting manufacturer's value.
 fit-torque_bspp_of_nut = The torque on this tag, { $torque }, is that of a nut on a 60° cone. Do not use it for a stud in a port, which takes more and would come loose: for one, use the fitting manufacturer's value.
@@ -68,6 +92,7 @@ fit-choose_method = Two methods are given for this joint: flats and torque. Choo
 fit-torque_counts = Where torque and flats are both given, use the torque only.
 fit-stud_in = Screw the stud in by hand until it bottoms. Do not damage the O-ring on the thread.
 fit-stud_into = Screw the mating stud in by hand until it bottoms. Do not damage the O-ring on the thread.
+fit-stud_mark = Before you tighten, draw a line across the part that you turn and the port: it shows how far it has turned.
 fit-locknut_back = Back the locknut off fully and push the washer against it. Screw the stud in by hand until the washer touches the port face.
 fit-locknut_align = To align the elbow, back the stud out by no more than one turn. Hold the elbow with one wrench and tighten only the locknut with the other.
 fit-flat_stud_in = Put a new sealing ring under the shoulder of the stud, of the kind the stud is made for. Screw the stud in by hand until the ring touches the face.
@@ -76,6 +101,8 @@ fit-flats_stud = Without a torque wrench, tighten the stud, nut or locknut by { 
 fit-sealant = Apply thread sealant suited to the fluid to the male thread. Leave the first two threads bare.
 fit-sealant_stainless = Stainless taper threads can seize (gall). Use a thread sealant that also prevents galling.
 fit-turns = Screw in finger-tight, then tighten by { $turns } more with a wrench. Never count flats on a taper thread.
+fit-turns_disputed = Sources differ for this thread: { LIST($turn_choices, style: "or") }. If in doubt, ask the fitting manufacturer before you tighten.
+fit-turns_of_source = { $turns } ({ $source })
 fit-never_back = Never back off a taper thread to align it: it will leak. Take it out, clean it and reseal it.
 fit-screw_class = Read the property class on the screw heads; all four must be the same. A torque is for one class only: a class 10.9 screw takes more than a class 8.8 screw of the same size.
 fit-screw_class_62 = Read the property class on the screw heads; all four must be the same. Code 62 needs class 10.9 in metric sizes or grade 8 in inch sizes. A torque is for one class only.
@@ -104,10 +131,6 @@ fit-leak_look = Raise the pressure slowly. Check for leaks with a piece of cardb
 fit-leak_stop = If a joint leaks, stop the machine, release the pressure and take the joint apart. Never tighten a joint under pressure.
 fit-full_travel = Move the machine through its full travel. The hose must not pull tight, kink, twist or rub.
 fit-look_again = Inspect the joints again after the first few hours of operation.
-
-## What a picture shows
-
-fit-mark = Line across nut and fitting body
 
 ## Families that are taken for each other; the sizes are those of the second
 
@@ -139,6 +162,7 @@ fit-alike-flat_cone = { $family } and { $other } ({ LIST($sizes) }) have the sam
 ## Where a step's practice comes from
 
 fit-source-tag = as recorded on the tag by the shop
+fit-source-turns = { LIST($turn_sources) }
 fit-source-practice = common practice (no published source)
 fit-source-iso4413_j1273 = ISO 4413 and SAE J1273 (unverified)
 fit-source-j1273 = SAE J1273 (unverified)

@@ -1,34 +1,50 @@
 # The fit guide: its steps, what is taken for what, and where the practice comes from.
 
-## Phases
+## Titles of the screens
 
-fit-phase-before = Antes de empezar
-fit-phase-check = Comprobar las piezas
-fit-phase-route = Colocar la manguera
-fit-phase-tighten = Apretar
-fit-phase-prove = Comprobar la estanqueidad
+fit-screen-safe = Asegure la máquina
+fit-screen-injection = Protéjase
+fit-screen-old = Retire el latiguillo viejo
+fit-screen-new = Compruebe el latiguillo nuevo
+fit-screen-match = Compruebe la unión
+fit-screen-route = Coloque la manguera
+fit-screen-clocking = Oriente los codos
+fit-screen-order = Qué extremo primero
+fit-screen-join = Conecte
+fit-screen-tighten = Apriete
+fit-screen-leaks = Compruebe la estanqueidad
+fit-screen-after = Compruebe otra vez
 
 ## Before you start
 
 fit-defer = Siga el manual del fabricante de la máquina, los datos del fabricante del racor y la normativa local. Prevalecen sobre esta guía. Este trabajo es solo para personas con formación, y habilitadas donde la ley lo exija.
 fit-stop_lock = Pare la máquina, retire la llave de contacto y consigne la máquina: bloqueada y señalizada. Baje o calce toda carga que pueda caer o moverse.
 fit-depressurise = Descargue toda la presión como indica el manual de la máquina: con el motor parado, accione cada mando y descargue los acumuladores. Nunca afloje una unión con presión.
+fit-zero = Compruebe que la presión es cero: lea un manómetro en una toma de presión de esta línea antes de aflojar una unión. Sin manómetro, trate la línea como si tuviera presión.
 fit-cool = Deje enfriar el aceite. Lleve protección ocular y guantes resistentes al aceite. Ponga una bandeja bajo la unión.
 fit-injection = Nunca busque una fuga con la mano. El aceite a presión atraviesa los guantes y la piel. Si el aceite penetra bajo la piel, acuda de inmediato a urgencias quirúrgicas, aunque la herida parezca leve.
+fit-photo = Fotografíe el latiguillo viejo antes de aflojarlo: su recorrido, sus abrazaderas y hacia dónde apunta cada extremo.
+fit-cap = Retire el latiguillo viejo. Tape enseguida cada boca y cada línea abierta: la suciedad daña bombas y válvulas.
+fit-why = Averigüe por qué falló el viejo: ¿rozado, doblado, demasiado corto, retorcido, sobrecalentado, con la cubierta ampollada? Elimine la causa antes de montar otro igual.
 
 ## Check the parts
 
 fit-pressure = Presión de trabajo máxima: { $pressure }. Compruebe que la válvula limitadora de la máquina no está tarada más alta.
+fit-at_most = La presión solo se conoce en parte: las piezas conocidas admiten como máximo { $at_most }. Compruebe que la válvula limitadora no está tarada más alta y que el fabricante de la otra pieza también admite la presión.
 fit-no_pressure = No se conoce la presión de trabajo de este latiguillo. No lo monte hasta que los datos del fabricante de la manguera y del fabricante del racor la hayan confirmado.
 fit-compare = Compare el latiguillo nuevo con el viejo: los extremos, los asientos, la longitud y los ángulos de los codos deben coincidir. Si algo difiere, no lo monte.
 fit-damage_flare = Limpie y revise los dos asientos y las dos roscas. Rechace una pieza con una grieta, una mella que cruce el asiento o una rosca dañada.
 fit-damage = Limpie y revise las roscas y las caras de sellado. Rechace una pieza con una grieta, un arañazo que cruce la cara o una rosca dañada.
-fit-seat_37_45 = Compruebe el asiento con una galga de asientos. Los abocardados de 37° y 45° tienen la misma rosca en los tamaños -2, -3, -4, -5, -8 y -10. Enroscan entre sí, pero no sellan de forma segura.
-fit-cone_bspp_jis = Compruebe el cono. Los extremos BSPP y JIS de 60° tienen la misma rosca, pero los conos invertidos. Enroscan entre sí, pero no sellan.
-fit-cone_metric = Compruebe el cono con una galga: los conos métricos de 60°, los conos de 24° y los abocardados de 30° comparten roscas. Se enroscan entre sí, pero no cierran.
-fit-flare_inverted = Compruebe el asiento: el abocardado invertido tiene el cono dentro de la boca hembra. Algunas de sus roscas son las de los abocardados de 37° y 45°, pero no cierra con ellos.
-fit-npt_bspt = Compruebe la rosca con una galga de roscas. En los tamaños 1/2 y 3/4, NPT y BSP tienen 14 hilos por pulgada y empiezan a enroscar, pero las roscas de 60° y 55° no sellan entre sí.
+fit-seat_37_45 = Compruebe el asiento con una galga de asientos. En este tamaño los abocardados de 37° y 45° tienen la misma rosca. Enroscan entre sí, pero no sellan de forma segura.
+fit-cone_bspp_jis = Compruebe el cono. En este tamaño los extremos BSPP y JIS de 60° tienen la misma rosca, pero los conos invertidos. Enroscan entre sí, pero no sellan.
+fit-cone_metric = Compruebe el cono con una galga: en este tamaño los conos métricos de 60°, los conos de 24° y los abocardados de 30° comparten roscas. Se enroscan entre sí, pero no cierran.
+fit-flare_inverted = Compruebe el asiento: el abocardado invertido tiene el cono dentro de la boca hembra. En este tamaño su rosca es la de los abocardados de 37° y 45°, pero no cierra con ellos.
+fit-npt_bspt = Compruebe la rosca con una galga de roscas. En este tamaño NPT y BSP tienen 14 hilos por pulgada y empiezan a enroscar, pero las roscas de 60° y 55° no sellan entre sí.
+fit-flange_code61 = Es una brida Código 61: la boca, las semibridas y los tornillos deben ser también Código 61. La cabeza Código 62 es más gruesa y más ancha, y la distancia entre tornillos es mayor.
+fit-flange_code62 = Es una brida Código 62: la boca, las semibridas y los tornillos deben ser también Código 62. La cabeza Código 61 es más delgada y más estrecha, y la distancia entre tornillos es menor.
+fit-screw_length = Compruebe la longitud de los tornillos: uno demasiado corto arranca la rosca y uno demasiado largo hace tope antes de apretar. Use la longitud que indica el fabricante de la brida.
 fit-oring = Use una junta tórica nueva, apta para el fluido, y acéitela con aceite limpio del sistema. Debe quedar en su ranura y no estar cortada, aplastada ni endurecida.
+fit-oring_cone = Si el cono lleva junta tórica, revísela: no debe estar cortada, aplastada ni endurecida. En caso de duda cámbiela, y acéitela con aceite limpio del sistema.
 fit-clean_inside = No quite los tapones hasta el momento de conectar. El interior debe estar limpio y seco.
 
 ## Route the hose
@@ -39,13 +55,16 @@ fit-no_bend = No se conoce el radio mínimo de curvatura: use el valor del fabri
 fit-slack = Deje holgura: con presión, la manguera puede alargarse un 2 % o acortarse un 4 %.
 fit-rub = Mantenga la manguera lejos de piezas calientes, cantos vivos y piezas móviles, en todo el recorrido de la máquina.
 fit-elbow = Oriente el codo antes de apretar y manténgalo en su posición.
-fit-clocking = Ángulo de orientación { $clocking }: con el extremo A más cerca de usted y el codo A hacia abajo, el codo B queda girado { $clocking } en sentido antihorario. Conecte un extremo y ponga el otro en este ángulo antes de apretarlo: gire solo su tuerca o apriete solo sus tornillos; nunca retuerza la manguera.
-fit-rigid_first = Conecte primero este extremo, mientras el otro está libre. Gire el racor por su propio hexágono, sujete la pieza opuesta con una segunda llave y deje que gire toda la manguera.
+fit-clocking = Ángulo de orientación { $clocking }: sujete el extremo A más cerca de usted con el codo A hacia abajo. Visto a lo largo de la manguera, el codo B queda girado { $clocking } en sentido antihorario desde el codo A.
+fit-clocking_nut = Ajuste este ángulo antes de que la tuerca del extremo que se conecta el último esté apretada. Sujete ahí el codo con una llave y gire solo la tuerca. Nunca retuerza la manguera.
+fit-clocking_screws = Ajuste este ángulo mientras los tornillos, o el tornillo, del extremo que se conecta el último estén apretados solo con los dedos. Después apriete solo estos. Nunca retuerza la manguera.
+fit-clocking_locknut = Ajuste este ángulo antes de que la contratuerca del extremo que se conecta el último esté apretada. Sujete ahí el codo y gire solo la contratuerca. Nunca retuerza la manguera.
+fit-rigid_first = Conecte primero este extremo, mientras el otro está libre. Gire el racor por su propio hexágono, sujete con una segunda llave el adaptador en el que se enrosca y deje que gire toda la manguera.
 fit-rigid_second = Este extremo no tiene tuerca loca. No lo enrosque con el otro extremo conectado: la manguera se retorcería. Con la manguera libre, monte en él una unión o un adaptador giratorio y conecte este solo por su tuerca.
 fit-rigid_pair = Ninguno de los extremos tiene tuerca loca. Antes de conectar este, monte una unión o un adaptador giratorio en el otro: después ya no se puede enroscar sin retorcer la manguera.
 fit-mating_first = Conecte primero este extremo. Si la pieza opuesta no tiene tuerca propia, gire el racor por su hexágono mientras el otro extremo está libre.
 fit-mating_second = Este extremo no tiene tuerca: gire solo la de la pieza opuesta. Si no la tiene, no gire el racor con el otro extremo conectado: la manguera se retorcería. Use una unión o un adaptador giratorio.
-fit-swivel_last = Conecte este extremo el último, con el otro ya conectado. Solo gira su tuerca y la manguera no se retuerce.
+fit-swivel_last = Conecte este extremo el último, con el otro ya conectado. Use dos llaves: una en la tuerca y otra en el hexágono del racor. Solo gira la tuerca y la manguera no se retuerce.
 fit-free_last = Conecte este extremo en último lugar, con el otro ya apretado. Se orienta libremente, así que la manguera no se retuerce.
 fit-anti_galling = Las roscas de acero inoxidable pueden agarrotarse. Antes de enroscar, unte la rosca macho con una pasta antigripante apta para el fluido. No la ponga en las caras de cierre.
 
@@ -55,11 +74,16 @@ fit-by_hand = Enrosque la tuerca con los dedos. Debe girar con suavidad. Si se f
 fit-by_hand_fixed = Enrosque con los dedos. Debe girar con suavidad. Si se frena, pare: la rosca está cruzada o no corresponde.
 fit-two_wrenches = Use dos llaves: con una sujete el racor de la manguera y con la otra gire solo la tuerca. No deje que la manguera gire.
 fit-two_wrenches_fixed = Si la pieza opuesta tiene tuerca, use dos llaves: con una sujete el racor de la manguera y con la otra gire solo esa tuerca. No deje que la manguera gire.
-fit-mark_finger = Gire la tuerca con los dedos hasta que haga tope (apriete con los dedos). Trace una línea que cruce la tuerca y el cuerpo.
-fit-mark_wrench = Gire la tuerca con una llave hasta notar una resistencia firme (unos 3,4 N·m, 30 lbf·in). Trace una línea que cruce la tuerca y el cuerpo.
+fit-mark_finger = Se empieza a contar cuando la tuerca, girada con los dedos, hace tope (apriete con los dedos). Trace ahí una línea que cruce la tuerca y el cuerpo, y gire después la tuerca.
+fit-mark_wrench = Se empieza a contar cuando nota con la llave una resistencia firme (unos 3,4 N·m, 30 lbf·in). Trace ahí una línea que cruce la tuerca y el cuerpo, y gire después la tuerca.
+fit-mark_fixed_finger = Se empieza a contar cuando el racor hace tope a mano (apriete con los dedos). Trace ahí una línea que cruce su hexágono y la pieza opuesta, y gírelo después.
+fit-mark_fixed_wrench = Se empieza a contar al notar una resistencia firme con la llave (unos 3,4 N·m, 30 lbf·in). Trace ahí una línea que cruce el hexágono del racor y la pieza opuesta, y gírelo después.
 fit-flats = Gire la tuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
 fit-flats_fixed = Gire el racor por su propio hexágono { $flats }, contadas { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
 fit-torque_nut = Apriete la tuerca a { $torque }.
+fit-lubrication = Este par de apriete vale para: { $lubrication }.
+fit-lubrication_unknown = La fuente de este par de apriete no dice si la unión va en seco o lubricada. En caso de duda, use el valor del fabricante del racor.
+fit-lubrication_not_carried = En esta etiqueta no consta si la unión va en seco o lubricada con este par de apriete. Pregunte al taller.
 fit-torque_fixed = Gire el racor por su propio hexágono y apriételo a { $torque }. Sujete la pieza opuesta con una segunda llave.
 fit-torque_bspp_stud = Extremo macho que sella con arandela metal-goma o junta tórica sobre una cara plana: apriételo, o su contratuerca, a { $torque }. Este par es excesivo para una tuerca sobre cono de 60°: para una tuerca, use el valor del fabricante del racor.
 fit-torque_bspp_of_nut = El par que lleva esta etiqueta, { $torque }, es el de una tuerca sobre cono de 60°. No lo use para un extremo macho en una boca, que necesita más y se aflojaría: use el valor del fabricante del racor.
@@ -68,6 +92,7 @@ fit-choose_method = Se indican dos métodos para esta unión: caras y par de apr
 fit-torque_counts = Si se indican par de apriete y caras, use solo el par de apriete.
 fit-stud_in = Enrosque el extremo macho con los dedos hasta que haga tope. No dañe la junta tórica con la rosca.
 fit-stud_into = Enrosque con los dedos el extremo macho de la pieza opuesta hasta que haga tope. No dañe la junta tórica con la rosca.
+fit-stud_mark = Antes de apretar, trace una línea que cruce la pieza que gira y la boca: muestra cuánto ha girado.
 fit-locknut_back = Gire la contratuerca hacia atrás hasta el final y lleve la arandela contra ella. Enrosque el extremo macho con los dedos hasta que la arandela toque la cara de la boca.
 fit-locknut_align = Para orientar el codo, desenrosque el extremo macho una vuelta como máximo. Sujete el codo con una llave y apriete con la otra solo la contratuerca.
 fit-flat_stud_in = Ponga bajo el resalte del extremo macho una arandela de cierre nueva, del tipo previsto. Enrósquelo con los dedos hasta que la arandela toque la cara.
@@ -76,6 +101,8 @@ fit-flats_stud = Sin llave dinamométrica, apriete el extremo macho, la tuerca o
 fit-sealant = Ponga en la rosca macho un sellador apto para el fluido. Deje sin sellador los dos primeros hilos.
 fit-sealant_stainless = Las roscas cónicas de acero inoxidable pueden agarrotarse. Use un sellador que además evite el agarrotamiento.
 fit-turns = Enrosque hasta apretar con los dedos y luego apriete { $turns } más con una llave. Nunca cuente caras en una rosca cónica.
+fit-turns_disputed = Las fuentes difieren para esta rosca: { LIST($turn_choices, style: "or") }. En caso de duda, pregunte al fabricante del racor antes de apretar.
+fit-turns_of_source = { $turns } ({ $source })
 fit-never_back = Nunca afloje una rosca cónica para orientarla: tendrá fugas. Desmóntela, límpiela y séllela de nuevo.
 fit-screw_class = Lea la clase de resistencia en la cabeza de los tornillos; debe ser la misma en los cuatro. Un par de apriete vale para una sola clase: un tornillo de clase 10.9 lleva más que uno de clase 8.8 del mismo tamaño.
 fit-screw_class_62 = Lea la clase de resistencia en la cabeza de los tornillos; debe ser la misma en los cuatro. El código 62 exige clase 10.9 en medidas métricas o grado 8 en pulgadas. Un par de apriete vale para una sola clase.
@@ -104,10 +131,6 @@ fit-leak_look = Suba la presión despacio. Busque fugas con un trozo de cartón,
 fit-leak_stop = Si una unión tiene fugas, pare la máquina, descargue la presión y desmonte la unión. Nunca apriete una unión con presión.
 fit-full_travel = Mueva la máquina en todo su recorrido. La manguera no debe quedar tirante, acodada ni retorcida, ni rozar en ningún punto.
 fit-look_again = Revise otra vez las uniones después de las primeras horas de trabajo.
-
-## What a picture shows
-
-fit-mark = Una línea que cruza la tuerca y el cuerpo
 
 ## Families that are taken for each other; the sizes are those of the second
 
@@ -139,6 +162,7 @@ fit-alike-flat_cone = { $family } y { $other } ({ LIST($sizes) }) tienen las mis
 ## Where a step's practice comes from
 
 fit-source-tag = según lo puso el taller en la etiqueta
+fit-source-turns = { LIST($turn_sources) }
 fit-source-practice = práctica común (sin fuente publicada)
 fit-source-iso4413_j1273 = ISO 4413 y SAE J1273 (sin verificar)
 fit-source-j1273 = SAE J1273 (sin verificar)

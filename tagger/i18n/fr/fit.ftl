@@ -1,34 +1,50 @@
 # The fit guide: its steps, what is taken for what, and where the practice comes from.
 
-## Phases
+## Titles of the screens
 
-fit-phase-before = Avant de commencer
-fit-phase-check = Contrôler les pièces
-fit-phase-route = Poser le tuyau
-fit-phase-tighten = Serrer
-fit-phase-prove = Contrôler l'étanchéité
+fit-screen-safe = Mettez la machine en sécurité
+fit-screen-injection = Protégez-vous
+fit-screen-old = Déposez l'ancien flexible
+fit-screen-new = Contrôlez le nouveau flexible
+fit-screen-match = Contrôlez le raccord
+fit-screen-route = Posez le tuyau
+fit-screen-clocking = Orientez les coudes
+fit-screen-order = Quelle extrémité en premier
+fit-screen-join = Raccordez
+fit-screen-tighten = Serrez
+fit-screen-leaks = Contrôlez l'étanchéité
+fit-screen-after = Contrôlez encore une fois
 
 ## Before you start
 
 fit-defer = Suivez le manuel du constructeur de la machine, les données du fabricant d'embouts et la réglementation locale. Ils priment sur ce guide. Ce travail est réservé à une personne formée, et habilitée là où la loi l'exige.
 fit-stop_lock = Arrêtez la machine, retirez la clé de contact et consignez la machine. Abaissez ou calez toute charge qui pourrait tomber ou bouger.
 fit-depressurise = Relâchez toute la pression comme l'indique le manuel de la machine : moteur arrêté, actionnez toutes les commandes et déchargez les accumulateurs. Ne desserrez jamais un raccord sous pression.
+fit-zero = Prouvez que la pression est nulle : lisez un manomètre sur une prise de pression de cette ligne avant de desserrer un raccord. Sans manomètre, considérez la ligne comme sous pression.
 fit-cool = Laissez refroidir l'huile. Portez une protection des yeux et des gants étanches à l'huile. Placez un bac sous le raccord.
 fit-injection = Ne cherchez jamais une fuite à la main. L'huile sous pression traverse les gants et la peau. Toute injection d'huile sous la peau est une urgence chirurgicale, même si la plaie paraît bénigne.
+fit-photo = Photographiez l'ancien flexible avant de le desserrer : son cheminement, ses colliers et l'orientation de chaque extrémité.
+fit-cap = Déposez l'ancien flexible. Bouchez aussitôt chaque orifice et chaque ligne ouverts : la saleté abîme pompes et distributeurs.
+fit-why = Cherchez pourquoi l'ancien a lâché : frotté, plié, trop court, vrillé, surchauffé, robe cloquée ? Supprimez la cause avant de remonter le même.
 
 ## Check the parts
 
 fit-pressure = Pression de service maximale : { $pressure }. Vérifiez que le limiteur de pression de la machine n'est pas taré plus haut.
+fit-at_most = La pression n'est connue qu'en partie : les éléments connus admettent au maximum { $at_most }. Vérifiez que le limiteur de pression n'est pas taré plus haut et que le fabricant de l'autre élément admet aussi la pression.
 fit-no_pressure = La pression de service de ce flexible n'est pas connue. Ne le montez pas avant que les données du fabricant du tuyau et du fabricant d'embouts l'aient confirmée.
 fit-compare = Comparez le nouveau flexible à l'ancien : extrémités, sièges, longueur et angles des coudes doivent être identiques. Si quelque chose diffère, ne le montez pas.
 fit-damage_flare = Nettoyez et contrôlez les deux sièges et les deux filetages. N'utilisez pas une pièce fissurée, entaillée en travers du siège ou au filetage abîmé.
 fit-damage = Nettoyez et contrôlez les filetages et les faces d'étanchéité. N'utilisez pas une pièce fissurée, rayée en travers de la face ou au filetage abîmé.
-fit-seat_37_45 = Contrôlez le siège au calibre de siège. Les évasements 37° et 45° ont le même filetage dans les tailles -2, -3, -4, -5, -8 et -10. Ils se vissent l'un dans l'autre, mais l'étanchéité n'est pas fiable.
-fit-cone_bspp_jis = Contrôlez le cône. Les extrémités BSPP et JIS 60° ont le même filetage, mais des cônes inversés. Elles se vissent, mais ne font pas étanchéité.
-fit-cone_metric = Contrôlez le cône avec un calibre : les cônes métriques à 60°, les cônes à 24° et les évasements à 30° ont des filetages communs. Ils se vissent ensemble mais n'étanchent pas.
-fit-flare_inverted = Contrôlez le siège : l'évasement inversé a son cône au fond de l'orifice femelle. Certains de ses filetages sont ceux des évasements 37° et 45°, mais l'étanchéité ne se fait pas sur eux.
-fit-npt_bspt = Contrôlez le filetage au peigne à filets. En tailles 1/2 et 3/4, NPT et BSP ont tous deux 14 filets par pouce et commencent à se visser, mais des filets à 60° et à 55° ne font pas étanchéité entre eux.
+fit-seat_37_45 = Contrôlez le siège au calibre de siège. Dans cette taille, les évasements 37° et 45° ont le même filetage. Ils se vissent l'un dans l'autre, mais l'étanchéité n'est pas fiable.
+fit-cone_bspp_jis = Contrôlez le cône. Dans cette taille, les extrémités BSPP et JIS 60° ont le même filetage, mais des cônes inversés. Elles se vissent, mais ne font pas étanchéité.
+fit-cone_metric = Contrôlez le cône avec un calibre : dans cette taille, les cônes métriques à 60°, les cônes à 24° et les évasements à 30° ont des filetages communs. Ils se vissent ensemble mais n'étanchent pas.
+fit-flare_inverted = Contrôlez le siège : l'évasement inversé a son cône au fond de l'orifice femelle. Dans cette taille, son filetage est celui des évasements 37° et 45°, mais l'étanchéité ne se fait pas sur eux.
+fit-npt_bspt = Contrôlez le filetage au peigne à filets. Dans cette taille, NPT et BSP ont tous deux 14 filets par pouce et commencent à se visser, mais des filets à 60° et à 55° ne font pas étanchéité entre eux.
+fit-flange_code61 = C'est une bride Code 61 : orifice, demi-brides et vis doivent être Code 61 aussi. Une collerette Code 62 est plus épaisse et plus large, et son entraxe de vis est plus grand.
+fit-flange_code62 = C'est une bride Code 62 : orifice, demi-brides et vis doivent être Code 62 aussi. Une collerette Code 61 est plus mince et plus étroite, et son entraxe de vis est plus petit.
+fit-screw_length = Contrôlez la longueur des vis : trop courte, une vis arrache le filetage ; trop longue, elle touche le fond avant de serrer. Utilisez la longueur indiquée par le fabricant de la bride.
 fit-oring = Mettez un joint torique neuf adapté au fluide et huilez-le avec de l'huile propre du circuit. Il doit être dans sa gorge, ni coupé, ni écrasé, ni durci.
+fit-oring_cone = Si le cône porte un joint torique, contrôlez-le : ni coupé, ni écrasé, ni durci. Dans le doute, remplacez-le, et huilez-le avec de l'huile propre du circuit.
 fit-clean_inside = Ne retirez les bouchons qu'au moment de raccorder. L'intérieur doit être propre et sec.
 
 ## Route the hose
@@ -39,13 +55,16 @@ fit-no_bend = Le rayon de courbure minimal n'est pas connu : utilisez la valeur
 fit-slack = Laissez du mou : sous pression, le tuyau peut s'allonger de 2 % ou se raccourcir de 4 %.
 fit-rub = Tenez le tuyau à l'écart des pièces chaudes, des arêtes vives et des pièces mobiles, sur toute la course de la machine.
 fit-elbow = Orientez le coude avant de serrer, et maintenez-le en position.
-fit-clocking = Angle d'orientation { $clocking } : extrémité A de votre côté et coude A vers le bas, le coude B est tourné de { $clocking } dans le sens antihoraire. Raccordez une extrémité, puis orientez l'autre à cet angle avant de la serrer : ne tournez que son écrou ou ne serrez que ses vis, ne vrillez jamais le tuyau.
-fit-rigid_first = Raccordez d'abord cette extrémité, tant que l'autre est libre. Tournez l'embout par son propre hexagone, maintenez la pièce opposée avec une seconde clé et laissez tout le tuyau tourner avec lui.
+fit-clocking = Angle d'orientation { $clocking } : tenez l'extrémité A de votre côté, coude A vers le bas. Vu dans l'axe du tuyau, le coude B est tourné de { $clocking } dans le sens antihoraire à partir du coude A.
+fit-clocking_nut = Réglez cet angle avant que l'écrou de l'extrémité raccordée en dernier soit serré. Maintenez le coude avec une clé et ne tournez que l'écrou. Ne vrillez jamais le tuyau.
+fit-clocking_screws = Réglez cet angle tant que les vis, ou la vis, de l'extrémité raccordée en dernier ne sont serrées qu'aux doigts. Ne serrez ensuite que celles-ci. Ne vrillez jamais le tuyau.
+fit-clocking_locknut = Réglez cet angle avant que le contre-écrou de l'extrémité raccordée en dernier soit serré. Maintenez le coude et ne tournez que le contre-écrou. Ne vrillez jamais le tuyau.
+fit-rigid_first = Raccordez d'abord cette extrémité, tant que l'autre est libre. Tournez l'embout par son propre hexagone, maintenez avec une seconde clé l'adaptateur dans lequel il se visse et laissez tout le tuyau tourner avec lui.
 fit-rigid_second = Cette extrémité n'est pas tournante. Ne la vissez pas quand l'autre extrémité est raccordée : le tuyau serait vrillé. Tuyau libre, montez-y un raccord union ou un adaptateur tournant, puis raccordez celui-ci par son écrou seulement.
 fit-rigid_pair = Aucune des deux extrémités n'est tournante. Avant de raccorder celle-ci, montez un raccord union ou un adaptateur tournant sur l'autre : ensuite, elle ne peut plus être vissée sans vriller le tuyau.
 fit-mating_first = Raccordez d'abord cette extrémité. Si la pièce opposée n'a pas d'écrou, tournez l'embout par son hexagone tant que l'autre extrémité est libre.
 fit-mating_second = Cette extrémité n'a pas d'écrou : tournez seulement celui de la pièce opposée. Si elle n'en a pas, ne tournez pas l'embout quand l'autre extrémité est raccordée : le tuyau serait vrillé. Utilisez un raccord union ou un adaptateur tournant.
-fit-swivel_last = Raccordez cette extrémité en dernier, une fois l'autre raccordée. Seul son écrou tourne, le tuyau ne se vrille donc pas.
+fit-swivel_last = Raccordez cette extrémité en dernier, une fois l'autre raccordée. Utilisez deux clés : une sur l'écrou, une sur l'hexagone de l'embout. Seul l'écrou tourne, le tuyau ne se vrille donc pas.
 fit-free_last = Raccordez cette extrémité en dernier, une fois l'autre serrée. Elle s'oriente librement : le tuyau n'est pas vrillé.
 fit-anti_galling = Les filetages en inox peuvent gripper. Avant d'engager le filetage, enduisez le filetage mâle d'une pâte anti-grippage adaptée au fluide. N'en mettez pas sur les portées d'étanchéité.
 
@@ -55,11 +74,16 @@ fit-by_hand = Engagez l'écrou à la main. Il doit tourner librement. S'il force
 fit-by_hand_fixed = Engagez le filetage à la main. Il doit tourner librement. S'il force, arrêtez : il est engagé de travers ou ne correspond pas.
 fit-two_wrenches = Utilisez deux clés : maintenez l'embout avec l'une et tournez seulement l'écrou avec l'autre. Le tuyau ne doit pas tourner.
 fit-two_wrenches_fixed = Si la pièce opposée a un écrou, utilisez deux clés : maintenez l'embout avec l'une et tournez seulement cet écrou avec l'autre. Le tuyau ne doit pas tourner.
-fit-mark_finger = Vissez l'écrou avec les doigts jusqu'en butée (serrage aux doigts). Tracez un trait à cheval sur l'écrou et le corps.
-fit-mark_wrench = Vissez l'écrou à la clé jusqu'à sentir une résistance franche (environ 3,4 N·m, 30 lbf·in). Tracez un trait à cheval sur l'écrou et le corps.
+fit-mark_finger = Le comptage commence quand l'écrou, vissé avec les doigts, vient en butée (serrage aux doigts). Tracez alors un trait à cheval sur l'écrou et le corps, puis tournez l'écrou.
+fit-mark_wrench = Le comptage commence quand vous sentez à la clé une résistance franche (environ 3,4 N·m, 30 lbf·in). Tracez alors un trait à cheval sur l'écrou et le corps, puis tournez l'écrou.
+fit-mark_fixed_finger = Le comptage commence quand l'embout vient en butée à la main (serrage aux doigts). Tracez alors un trait à cheval sur son hexagone et la pièce opposée, puis tournez.
+fit-mark_fixed_wrench = Le comptage commence à une résistance franche à la clé (environ 3,4 N·m, 30 lbf·in). Tracez alors un trait à cheval sur l'hexagone de l'embout et la pièce opposée, puis tournez.
 fit-flats = Vissez encore l'écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez des pans, pas des tours.
 fit-flats_fixed = Tournez l'embout par son propre hexagone de { $flats }, comptés { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez les pans, pas les tours.
 fit-torque_nut = Serrez l'écrou à { $torque }.
+fit-lubrication = Ce couple vaut pour : { $lubrication }.
+fit-lubrication_unknown = La source de ce couple ne dit pas si le raccord est à sec ou lubrifié. Dans le doute, utilisez la valeur du fabricant d'embouts.
+fit-lubrication_not_carried = Cette étiquette n'indique pas si le raccord est à sec ou lubrifié à ce couple. Demandez à l'atelier.
 fit-torque_fixed = Tournez l'embout par son propre hexagone et serrez-le à { $torque }. Maintenez la pièce opposée avec une seconde clé.
 fit-torque_bspp_stud = Élément mâle étanché sur face plane par une rondelle d'étanchéité ou un joint torique : serrez-le, ou son contre-écrou, à { $torque }. Ce couple est trop élevé pour un écrou sur cône à 60° : pour un écrou, utilisez la valeur du fabricant du raccord.
 fit-torque_bspp_of_nut = Le couple indiqué sur cette étiquette, { $torque }, est celui d'un écrou sur cône à 60°. Ne l'utilisez pas pour un élément mâle vissé dans un orifice, qui demande plus et se desserrerait : utilisez la valeur du fabricant du raccord.
@@ -68,6 +92,7 @@ fit-choose_method = Deux méthodes sont données pour ce raccord : les pans et 
 fit-torque_counts = Si le couple et le nombre de pans sont donnés, seul le couple fait foi.
 fit-stud_in = Vissez l'élément mâle aux doigts jusqu'en butée. N'abîmez pas le joint torique sur le filetage.
 fit-stud_into = Vissez aux doigts l'élément mâle de la pièce opposée jusqu'en butée. N'abîmez pas le joint torique sur le filetage.
+fit-stud_mark = Avant de serrer, tracez un trait à cheval sur la pièce que vous tournez et l'orifice : il montre de combien elle a tourné.
 fit-locknut_back = Dévissez le contre-écrou jusqu'au bout et poussez la rondelle contre lui. Vissez l'élément mâle aux doigts jusqu'à ce que la rondelle touche la face de l'orifice.
 fit-locknut_align = Pour orienter le coude, dévissez l'élément mâle d'un tour au plus. Maintenez le coude avec une clé et serrez seulement le contre-écrou avec l'autre.
 fit-flat_stud_in = Placez sous l'épaulement de l'élément mâle une bague d'étanchéité neuve, du type prévu. Vissez-le à la main jusqu'à ce que la bague touche la face.
@@ -76,6 +101,8 @@ fit-flats_stud = Sans clé dynamométrique, serrez encore l'élément mâle, l'�
 fit-sealant = Mettez un produit d'étanchéité adapté au fluide sur le filetage mâle. Laissez nus les deux premiers filets.
 fit-sealant_stainless = Les filetages coniques en inox peuvent gripper. Utilisez un produit d'étanchéité qui évite aussi le grippage.
 fit-turns = Vissez aux doigts, puis serrez encore à la clé de { $turns }. Ne comptez jamais en pans sur un filetage conique.
+fit-turns_disputed = Les sources diffèrent pour ce filetage : { LIST($turn_choices, style: "or") }. Dans le doute, demandez au fabricant d'embouts avant de serrer.
+fit-turns_of_source = { $turns } ({ $source })
 fit-never_back = Ne dévissez jamais un filetage conique pour l'orienter : il fuirait. Démontez-le, nettoyez-le et étanchez-le à nouveau.
 fit-screw_class = Lisez la classe de qualité sur la tête des vis ; elle doit être la même pour les quatre. Un couple ne vaut que pour une seule classe : une vis de classe 10.9 demande plus qu'une vis de classe 8.8 de même taille.
 fit-screw_class_62 = Lisez la classe de qualité sur la tête des vis ; elle doit être la même pour les quatre. Le code 62 exige la classe 10.9 en métrique ou le grade 8 en pouces. Un couple ne vaut que pour une seule classe.
@@ -104,10 +131,6 @@ fit-leak_look = Montez la pression lentement. Cherchez les fuites avec un morcea
 fit-leak_stop = Si un raccord fuit, arrêtez la machine, relâchez la pression et démontez le raccord. Ne serrez jamais un raccord sous pression.
 fit-full_travel = Faites parcourir à la machine toute sa course. Le tuyau ne doit nulle part être tendu, plié ou vrillé, ni frotter.
 fit-look_again = Contrôlez à nouveau les raccords après les premières heures de travail.
-
-## What a picture shows
-
-fit-mark = Un trait à cheval sur l'écrou et le corps
 
 ## Families that are taken for each other; the sizes are those of the second
 
@@ -139,6 +162,7 @@ fit-alike-flat_cone = { $family } et { $other } ({ LIST($sizes) }) ont les même
 ## Where a step's practice comes from
 
 fit-source-tag = valeur inscrite sur l'étiquette par l'atelier
+fit-source-turns = { LIST($turn_sources) }
 fit-source-practice = usage courant (aucune source publiée)
 fit-source-iso4413_j1273 = ISO 4413 et SAE J1273 (non vérifié)
 fit-source-j1273 = SAE J1273 (non vérifié)
