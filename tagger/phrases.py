@@ -154,11 +154,16 @@ def turns(low: float, high: float) -> Message:
 
 def counted(tightening: Tightening, end: End) -> Message | None:
     """Flats, or turns for a taper thread, with the basis they are counted from; None where not known."""
-    low, high, start = tightening.flats_min, tightening.flats_max, tightening.flats_basis
-    if low is None or high is None or start is None:
+    said, start = turned(tightening, end), tightening.flats_basis
+    return None if said is None or start is None else Message("words-counted", count=said, basis=basis(start))
+
+
+def turned(tightening: Tightening, end: End) -> Message | None:
+    """The count of flats, or of turns for a taper thread, without its basis; None where not known."""
+    low, high = tightening.flats_min, tightening.flats_max
+    if low is None or high is None:
         return None
-    said = turns(low / 6, high / 6) if end.connection.is_taper else flats(low, high)
-    return Message("words-counted", count=said, basis=basis(start))
+    return turns(low / 6, high / 6) if end.connection.is_taper else flats(low, high)
 
 
 _BRIEFLY = {
@@ -174,11 +179,16 @@ _BRIEFLY = {
 
 def lubricated(torque: Value, tightening: Tightening, *, briefly: bool = False) -> Message | None:
     """A torque with how the joint is lubricated at it; None where the tag does not say."""
+    said = lubrication(tightening, briefly=briefly)
+    return None if said is None else Message("words-torque-lubricated", torque=torque, lubrication=said)
+
+
+def lubrication(tightening: Tightening, *, briefly: bool = True) -> Message | None:
+    """How the joint is lubricated at its torque; None where the tag does not say."""
     word = tightening.lubrication
     if word is None:
         return None
-    said = Message(f"trade-lubrication-{_BRIEFLY.get(word, word) if briefly else word}")
-    return Message("words-torque-lubricated", torque=torque, lubrication=said)
+    return Message(f"trade-lubrication-{_BRIEFLY.get(word, word) if briefly else word}")
 
 
 def _many(high: float) -> str:

@@ -84,13 +84,19 @@ def end_picture(spec: AssemblySpec, which: str, width: float, height: float) -> 
     end, side = (spec.end_a, -1) if which == "a" else (spec.end_b, 1)
     turn = 0 if which == "a" else spec.clocking_deg or 0
     down = _way(end, turn).down
-    bore = min(height * (0.17 if end.is_elbow else 0.3), width * 0.15)
-    axis = height / 2 if abs(down) < 0.1 else height * 0.24 if down > 0 else height * 0.76
-    one = _End(end, bore, min(height * 0.72, width * 0.62), turn)
-    stub = max(width - one.reach - 0.3, bore * 2.2)
-    x = width - one.reach - 0.3 if side > 0 else one.reach + 0.3
-    edge = -side * stub
-    items: list[Item] = [Line(x, axis + y, x + edge, axis + y) for y in (-bore, bore)]
+    bore = min(height * (0.17 if end.is_elbow else 0.3), width * 0.16)
+    while True:  # as large as it can be with a stub of hose beside it
+        arm = min(height * 0.74, width * 0.62)
+        one = _End(end, bore, arm, turn)
+        if one.reach + bore * 2.6 <= width or bore < 0.3:
+            break
+        bore *= 0.95
+    rise = max(bore * 1.25, one.part.mouth)
+    axis = height / 2 if abs(down) < 0.1 else min(rise, height / 2)
+    axis = height - axis if down < -0.1 else axis
+    x = width - one.reach - 0.2 if side > 0 else one.reach + 0.2
+    edge = 0.0 if side > 0 else width
+    items: list[Item] = [Line(x, axis + y, edge, axis + y) for y in (-bore, bore)]
     return Drawing(width, height, (*items, *_placed(one.items, x, axis, side)))
 
 

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable
-from dataclasses import dataclass
 from functools import lru_cache
+from itertools import product
 
 from tagger.code import link
 from tagger.code.symbol import CODE128_QUIET, Symbol, code128, qr
@@ -24,14 +23,18 @@ from tagger.drawing.primitives import Ink, rectangle
 from tagger.errors import Problem, TemplateError
 from tagger.messages import Message
 from tagger.printing import fields, rating, sizing
-from tagger.printing.content import Tag
+from tagger.printing.blocks import between, end_block
 from tagger.printing.fonts import missing
+from tagger.printing.part import Job, Part, too_small, up
+from tagger.printing.part import Placed as Placed
 from tagger.printing.template import (
     SMALLEST_TEXT_MM,
+    BetweenBox,
     CautionBox,
     ClearBox,
     ClockingBox,
     Code128Box,
+    EndBox,
     EndsBox,
     FieldBox,
     FlatsBox,
@@ -39,47 +42,16 @@ from tagger.printing.template import (
     PressureBox,
     QrBox,
     RuleBox,
-    Template,
     TextBox,
     TighteningBox,
     WordsBox,
     own_text,
 )
-from tagger.printing.textfit import LEADING, TOP, Fitted, fit
+from tagger.printing.textfit import LEADING, TOP, Fitted, Paragraph, fit, stack, stack_height
 from tagger.printing.words import once, voices
 from tagger.spec import AssemblySpec
 
 _PAD = 0.6  # mm between a frame or a black ground and its text
-
-
-@dataclass(frozen=True, slots=True)
-class Placed:
-    """A symbol on the page: its left and top without the quiet zone, in mm, and its module."""
-
-    symbol: Symbol
-    x: float
-    y: float
-    dots: int
-    module_mm: float
-    box: int  # index in the template
-    turn: int = 0
-
-
-@dataclass(frozen=True, slots=True)
-class Job:
-    """What is being laid out, and for which printer."""
-
-    tag: Tag
-    template: Template
-    dpi: int
-
-
-@dataclass(frozen=True, slots=True)
-class Part:
-    """What one box puts on the page, in the box's own coordinates (its left top is 0, 0)."""
-
-    items: list[Item]
-    symbols: list[Placed]
 
 
 # Text ---------------------------------------------------------------------------------------
@@ -94,14 +66,7 @@ def _fitted(
         raise TemplateError(Problem(where, strange, Message("printing-box-letters", letters=strange)))
     fitted = fit(lines, round(width, 3), round(height, 3), box.text, min(box.text, box.text_min), bold)
     if fitted is None:
-        message = Message(
-            "printing-box-text",
-            width=round(width, 1),
-            height=round(height, 1),
-            text=box.text_min,
-            least=SMALLEST_TEXT_MM,
-        )
-        raise TemplateError(Problem(f"{where}, size", " / ".join(lines), message))
+        raise too_small(lines, (width, height), box.text_min, index, job)
     return fitted
 
 
@@ -156,8 +121,20 @@ def _of_forms(forms: tuple[tuple[str, ...], ...], box: TextBox, index: int, job:
 
 
 def _field(box: FieldBox, index: int, job: Job) -> Part:
-    forms = fields.forms_of(box.fields, job.tag, job.template.languages, box.caption)
-    return _of_forms(forms, box, index, job)
+    forms = fields.forms_of(box.fields, job.tag, job.template.languages, box.caption, box.keep)
+    if box.keep is None:
+        return _of_forms(forms, box, index, job)
+    width, height = box.inner
+    for form in forms:  # what must stay leads: bold, and larger where there is room
+        led = tuple(
+            Paragraph(
+                text, box.text * (1.0 if place else 1.3), box.text_min, box.bold or not place, not place
+            )
+            for place, text in enumerate(form)
+        )
+        if (found := _stacked(led, width, height)) is not None:
+            return Part(_column(found, width, height, align=box.align), [])
+    raise too_small(forms[-1], (width, height), box.text_min, index, job)
 
 
 def _words(box: WordsBox, index: int, job: Job) -> Part:
@@ -176,8 +153,9 @@ def _tightening(box: TighteningBox, index: int, job: Job) -> Part:
 def _caution(box: CautionBox, index: int, job: Job) -> Part:
     width, height = box.inner
     sign = min(height, 7.0, width * 0.2)
-    forms = fields.caution_lines(job.tag, job.template.languages, box.short)
-    room, bold = width - sign - 1.0, box.bold or bool(job.tag.content.dangers)
+    untold = not any(isinstance(other, PressureBox) and other.duty for other in job.template.box)
+    forms = fields.caution_lines(job.tag, job.template.languages, short=box.short, dangers=untold)
+    room, bold = width - sign - 1.0, box.bold or (untold and bool(job.tag.content.dangers))
     fitted = _fullest(forms, room, height, box, index, job, bold=bold)
     text = _set(fitted, room, height, align="left", middle=True, bold=bold)
     return Part(_caution_sign(sign, height) + moved(text, sign + 1.0, 0), [])
@@ -206,38 +184,101 @@ def _caution_sign(size: float, height: float) -> list[Item]:
 
 
 def _pressure(box: PressureBox, index: int, job: Job) -> Part:
-    """A black plate with the figures, their mark below them; a white one with what is known, to be written on."""
-    untold = not any(isinstance(other, CautionBox) for other in job.template.box)
+    """A black plate with the figures, their mark below them; a white one with what is known, to be written on.
+
+    With ``duty`` the dangers, fluid and temperature stand under it.
+    """
+    width, height = box.inner
+    small = SMALLEST_TEXT_MM if box.text < 6 else max(SMALLEST_TEXT_MM, box.text * 0.36)
+    untold = not box.duty and not any(isinstance(other, CautionBox) for other in job.template.box)
     said = rating.plate(job.tag, job.template.languages, dangers=untold)
-    width, height = box.inner[0] - 2 * _PAD, box.inner[1] - 2 * _PAD
-    small = box.model_copy(
-        update={"text": max(SMALLEST_TEXT_MM, box.text * 0.36), "text_min": SMALLEST_TEXT_MM}
+    found = [
+        (plate, under, room)
+        for form, duty in product(said.forms, _duty_forms(box, job, small))
+        if (under := _stacked(duty, width, height * 0.75 if duty else 0.0)) is not None
+        and (room := height - (_height(under) + 0.8 if under else 0.0)) > 2 * _PAD
+        and (plate := _plate(said, form, box, (width - 2 * _PAD, room - 2 * _PAD), small)) is not None
+    ]
+    if not found:
+        least = (
+            said.captions[0],
+            *said.figures,
+            *said.forms[-1],
+            *(one.text for one in _duty_forms(box, job, small)[-1]),
+        )
+        raise too_small(least, (width - 2 * _PAD, height - 2 * _PAD - 0.8), SMALLEST_TEXT_MM, index, job)
+    plate, under, room = max(found, key=lambda each: _largest(each[0]))  # the first of those as large
+    inverse = box.inverse and bool(said.figures)
+    align = box.align if said.figures else "left"
+    tall = min(room, _height(plate) + 2 * _PAD + 2.5) if box.duty and said.figures else room
+    ground = (
+        rectangle(0, 0, width, tall, fill="black") if inverse else rectangle(0, 0, width, tall, width=0.25)
     )
-    caption = _fitted((" / ".join(said.captions),), width, height * 0.4, small, index, job, bold=False)
-    top = caption.height + 0.3
-    if not said.figures:
-        told = _fullest(said.forms, width, height - top, small, index, job, bold=False)
-        items = _set(caption, width, caption.height, align="left", middle=False, bold=False)
-        items += moved(_set(told, width, height - top, align="left", middle=True, bold=False), 0, top)
-        return Part([rectangle(0, 0, *box.inner, width=0.25), *moved(items, _PAD, _PAD)], [])
-    lines = said.figures if box.stacked else (" / ".join(said.figures),)
-    for form in said.forms:
-        mark = fit(form, round(width, 3), round((height - top) * 0.5, 3), small.text, SMALLEST_TEXT_MM, True)
-        room = height - top - (mark.height + 0.3 if mark and mark.lines else 0.0)
-        if mark and fit(lines, round(width, 3), round(room, 3), box.text, box.text_min, box.bold):
-            break
-    else:
-        mark = _fitted(said.forms[-1], width, (height - top) * 0.5, small, index, job, bold=True)
-        room = height - top - mark.height - 0.3
-    fitted = _fitted(lines, width, room, box, index, job, bold=box.bold)
-    ink: Ink = "white" if box.inverse else "black"
-    items = _set(caption, width, caption.height, align=box.align, middle=False, bold=False, ink=ink)
-    items += moved(_set(fitted, width, room, align=box.align, middle=True, bold=box.bold, ink=ink), 0, top)
+    items: list[Item] = [ground] if inverse or not said.figures else []
+    inner = (width - 2 * _PAD, tall - 2 * _PAD)
+    items += moved(_column(plate, *inner, align=align, ink="white" if inverse else "black"), _PAD, _PAD)
     items += moved(
-        _set(mark, width, mark.height, align=box.align, middle=False, bold=True, ink=ink), 0, top + room + 0.3
+        _column(under, width, height - tall - 0.8, align="left"), _PAD if box.frame else 0, tall + 0.8
     )
-    ground: list[Item] = [rectangle(0, 0, *box.inner, fill="black", width=0.0)] if box.inverse else []
-    return Part(ground + moved(items, _PAD, _PAD), [])
+    return Part(items, [])
+
+
+Stacked = list[tuple[Paragraph, Fitted]]
+
+
+def _plate(
+    said: rating.Plate, form: tuple[str, ...], box: PressureBox, room: tuple[float, float], small: float
+) -> Stacked | None:
+    """Caption, figures and what is said of them; None where they do not fit."""
+    figures = said.figures if box.stacked else (" / ".join(said.figures),)
+    main = tuple(Paragraph(text, box.text, box.text_min, box.bold, main=True) for text in figures if text)
+    told = tuple(Paragraph(text, small, SMALLEST_TEXT_MM, bool(said.figures)) for text in form)
+    caption = Paragraph(" / ".join(said.captions), small, SMALLEST_TEXT_MM)
+    return _stacked((caption, *main, *told), *room)
+
+
+def _duty_forms(box: PressureBox, job: Job, small: float) -> tuple[tuple[Paragraph, ...], ...]:
+    """Dangers first, then fluid and temperature: the fuller form first; one empty form without ``duty``."""
+    if not box.duty:
+        return ((),)
+    dangers, duty = fields.duty_forms(job.tag, job.template.languages)
+    return tuple(
+        tuple(
+            Paragraph(text, largest, SMALLEST_TEXT_MM, bold)
+            for text, bold in (*((text, True) for text in form), *((text, False) for text in duty))
+        )
+        for form, largest in product(dangers, (max(small, 2.6), SMALLEST_TEXT_MM))
+    )
+
+
+def _stacked(paragraphs: tuple[Paragraph, ...], width: float, height: float) -> Stacked | None:
+    found = stack(paragraphs, round(width, 3), round(height, 3)) if height > 0 or not paragraphs else None
+    return None if found is None else list(zip(paragraphs, found, strict=True))
+
+
+def _height(stacked: Stacked) -> float:
+    return stack_height([found for _, found in stacked])
+
+
+def _largest(stacked: Stacked) -> float:
+    """Size of the figures; where there are none every form is as good, and the fullest is taken."""
+    return round(min((found.size for one, found in stacked if one.main), default=0.0), 1)
+
+
+def _column(stacked: Stacked, width: float, height: float, *, align: str, ink: Ink = "black") -> list[Item]:
+    """Fitted paragraphs below one another, what room is left shared out between them."""
+    x = {"left": 0.0, "centre": width / 2, "right": width}[align]
+    anchor = {"left": "start", "centre": "middle", "right": "end"}[align]
+    gap = min(0.8, max(0.0, height - _height(stacked)) / max(len(stacked), 1))
+    items: list[Item] = []
+    y = gap / 2
+    for one, found in stacked:
+        for line in found.lines:
+            baseline = y + TOP * found.size
+            items.append(Text(x, baseline, line, found.size, one.bold, anchor, ink))  # type: ignore[arg-type]
+            y += LEADING * found.size
+        y += gap
+    return items
 
 
 # Symbols ------------------------------------------------------------------------------------
@@ -257,7 +298,7 @@ def _qr(box: QrBox, index: int, job: Job) -> Part:
             dpi=job.dpi,
             dots=sizing.LEAST_DOTS,
             module=box.least_module,
-            need=_up(need),
+            need=up(need),
         )
         raise TemplateError(Problem(f"{job.template.where(index)}, size", round(side, 1), message))
     symbol = _code(text, size.level, size.version)
@@ -267,11 +308,6 @@ def _qr(box: QrBox, index: int, job: Job) -> Part:
         top = sizing.snap(y, job.dpi) + symbol.quiet * size.module_mm
         pieces.append(Placed(symbol, left, top, size.dots, size.module_mm, index))
     return Part([], pieces)
-
-
-def _up(mm: float) -> float:
-    """A least size as it is told: never shown as less."""
-    return math.ceil(mm * 10 - 1e-6) / 10
 
 
 def _places(box: QrBox, width: float, height: float, side: float) -> list[tuple[float, float]]:
@@ -291,8 +327,8 @@ def _code128(box: Code128Box, index: int, job: Job) -> Part:
     width, _ = box.inner
     dots = sizing.bar_dots(symbol.size, width, box.least_module, job.dpi)
     if dots is None:
-        need = symbol.full_size * max(box.least_module, sizing.LEAST_DOTS_BAR * sizing.dot_mm(job.dpi))
-        message = Message("printing-box-bars", width=round(width, 1), dpi=job.dpi, need=_up(need))
+        need = sizing.least_bars_mm(symbol.size, box.least_module, job.dpi)
+        message = Message("printing-box-bars", width=round(width, 1), dpi=job.dpi, need=up(need))
         raise TemplateError(Problem(f"{job.template.where(index)}, size", round(width, 1), message))
     module = dots * sizing.dot_mm(job.dpi)
     left = max(0.0, (width - symbol.full_size * module) / 2) + CODE128_QUIET * module
@@ -383,4 +419,6 @@ DRAW: dict[type, Callable[..., Part]] = {
     HoleBox: _hole,
     RuleBox: _rule,
     ClearBox: _clear,
+    EndBox: end_block,
+    BetweenBox: between,
 }

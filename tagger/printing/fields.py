@@ -5,7 +5,7 @@ Every line is a view of the tag; none adds a fact of its own.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import Literal, get_args
 
@@ -25,16 +25,18 @@ from tagger.printing import rating
 from tagger.printing.content import Tag
 from tagger.printing.words import once, voices
 from tagger.record import RECORD_FIELDS
-from tagger.spec import End, Tightening
+from tagger.spec import End, Material, Tightening
+from tagger.trade.rows import UNVERIFIED
 from tagger.trade.screws import screw_for
+from tagger.trade.tables import tables
 
 
 @dataclass(frozen=True)
 class Field:
     """``caption`` is shown before it where a template asks for captions.
 
-    ``first_only``: sentences for the bench, too long to stand twice; a tag in two languages has them in
-    its first. ``shorter``: the same where there is little room.
+    ``first_only``: figures with their source and sentences for the bench, too long to stand twice; a tag in
+    two languages has them in its first. ``shorter``: the same where there is little room.
     """
 
     caption: Message
@@ -130,19 +132,39 @@ def _built_on(tag: Tag) -> list[Message]:
     return [] if day is None else _typed(day.isoformat())
 
 
+def _made(tag: Tag) -> list[Message]:
+    """Who assembled it and when, as EN 853 has assemblies marked."""
+    day = tag.content.built_on
+    if not tag.shop:
+        return _built_on(tag)
+    return _typed(tag.shop) if day is None else [Message("printing-made", shop=tag.shop, day=day.isoformat())]
+
+
+def _cited(source: str) -> Message:
+    """A source in at most forty characters; one that no published page gave is called unverified."""
+    known = tables().sources.get(source)
+    if known is None:
+        return as_is(source)
+    if known.grade in UNVERIFIED:
+        return Message("printing-source-unverified", source=known.short)
+    return as_is(known.short)
+
+
 def _tolerance(tag: Tag) -> list[Message]:
     allowed = tag.assessment.length_tolerance if tag.assessment else None
     if allowed is None:
         return []
     minus, plus = length(allowed.minus), length(allowed.plus)
-    return [Message("printing-tolerance", minus=minus, plus=plus, source=allowed.source)]
+    return [Message("printing-tolerance", minus=minus, plus=plus, source=_cited(allowed.source))]
 
 
 def _bend_radius(tag: Tag) -> list[Message]:
     if tag.assessment is None or tag.assessment.bend_radius_mm is None:
         return []
     radius = length(tag.assessment.bend_radius_mm)
-    return [Message("printing-bend-radius", radius=radius, source=tag.assessment.bend_radius_source)]
+    return [
+        Message("printing-bend-radius", radius=radius, source=_cited(tag.assessment.bend_radius_source or ""))
+    ]
 
 
 def _test_pressure(tag: Tag) -> list[Message]:
@@ -155,9 +177,9 @@ def _limited_by(tag: Tag) -> list[Message]:
         return []
     rating = tag.assessment.working_pressure
     if rating.limited_by is None:
-        return _optional(rating.why) or _typed(rating.source)
+        return _optional(rating.why) or [_cited(rating.source)]
     part = phrases.part(rating.limited_by)
-    return [Message("printing-limited-by", part=part, source=rating.source)]
+    return [Message("printing-limited-by", part=part, source=_cited(rating.source))]
 
 
 def _warnings(tag: Tag) -> list[Message]:
@@ -182,8 +204,8 @@ def _sources(tag: Tag) -> list[Message]:
 
 def _source(ends: str, basis: Message | None, source: str) -> Message:
     if basis is not None:
-        return Message("printing-source-basis", ends=ends, basis=basis, source=source)
-    return Message("printing-source", ends=ends, source=source)
+        return Message("printing-source-basis", ends=ends, basis=basis, source=_cited(source))
+    return Message("printing-source", ends=ends, source=_cited(source))
 
 
 def _lots(tag: Tag) -> list[Message]:
@@ -206,6 +228,7 @@ FIELDS: dict[str, Field] = {
     "number": Field(Message("printing-field-number"), lambda tag: _typed(tag.shown_number)),
     "serial": Field(Message("printing-field-serial"), lambda tag: _optional(tag.serial)),
     "built_on": Field(Message("printing-field-built_on"), _built_on),
+    "made": Field(Message("printing-field-made"), _made),
     "hose": Field(Message("printing-field-hose"), lambda tag: [phrases.hose(tag.spec.hose)]),
     "dash": Field(Message("printing-field-dash"), _size),
     "end_a": Field(_END_A, lambda tag: [phrases.end(tag.spec.end_a)]),
@@ -213,19 +236,20 @@ FIELDS: dict[str, Field] = {
     "end_a_short": Field(_END_A, lambda tag: _short_end(tag.spec.end_a)),
     "end_b_short": Field(_END_B, lambda tag: _short_end(tag.spec.end_b)),
     "length": Field(Message("printing-field-length"), lambda tag: [phrases.overall_length(tag.spec)]),
+    "length_short": Field(Message("printing-field-length"), lambda tag: _value(length(tag.spec.length_mm))),
     "clocking": Field(_CLOCKING, lambda tag: _optional(phrases.clocking(tag.spec))),
     "clocking_short": Field(_CLOCKING, _clocking_short),
     "working_pressure": Field(rating.CAPTION, rating.short_lines, shorter=rating.shortest_lines),
-    "dangers": Field(Message("printing-field-dangers"), _dangers),
+    "dangers": Field(Message("printing-field-dangers"), _dangers, shorter=rating.shortest_dangers),
     "duty": Field(Message("printing-field-duty"), _duty),
     "fluid": Field(Message("printing-field-fluid"), _fluid),
     "temperature": Field(Message("printing-field-temperature"), _temperature),
     "vacuum": Field(Message("printing-field-vacuum"), _vacuum),
     "covers": Field(Message("printing-field-covers"), _covers),
-    "tolerance": Field(Message("printing-field-tolerance"), _tolerance),
-    "bend_radius": Field(Message("printing-field-bend_radius"), _bend_radius),
+    "tolerance": Field(Message("printing-field-tolerance"), _tolerance, first_only=True),
+    "bend_radius": Field(Message("printing-field-bend_radius"), _bend_radius, first_only=True),
     "test_pressure": Field(Message("printing-field-test_pressure"), _test_pressure),
-    "limited_by": Field(Message("printing-field-limited_by"), _limited_by),
+    "limited_by": Field(Message("printing-field-limited_by"), _limited_by, first_only=True),
     "warnings": Field(Message("printing-field-warnings"), _warnings, first_only=True),
     "tightening_sources": Field(Message("printing-field-tightening_sources"), _sources, first_only=True),
     "lots": Field(Message("printing-field-lots"), _lots),
@@ -237,10 +261,15 @@ FIELDS: dict[str, Field] = {
 
 
 def forms_of(
-    names: tuple[str, ...], tag: Tag, languages: tuple[str, ...], caption: bool
+    names: tuple[str, ...], tag: Tag, languages: tuple[str, ...], caption: bool, keep: int | None = None
 ) -> tuple[tuple[str, ...], ...]:
-    """The lines of the named fields, the fuller form first."""
-    return once(lines_of(names, tag, languages, caption, shorter=shorter) for shorter in (False, True))
+    """The lines of the named fields, the fuller form first; after all of them as many as must be kept."""
+    fewest = len(names) if keep is None else min(keep, len(names))
+    return once(
+        lines_of(names[:count], tag, languages, caption, shorter=shorter)
+        for count in range(len(names), fewest - 1, -1)
+        for shorter in (False, True)
+    )
 
 
 def lines_of(
@@ -314,17 +343,129 @@ def _torque(end: End, values: Tightening) -> Value:
     return Message("words-torque-screw", torque=figure, screw=screw)
 
 
+@dataclass(frozen=True)
+class Said:
+    """A text of a block: ``main`` is what is read at arm's length, ``head`` what a block is named by."""
+
+    text: str
+    main: bool = False
+    head: bool = False
+
+
+def end_said(tag: Tag, which: str, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
+    """One end as texts below one another: what it is, its tightening, and what that is counted from.
+
+    The fullest form first; the shorter ones leave material, drop, lubrication and at last the shape to the picture
+    and the symbol.
+    """
+    end = tag.spec.end_a if which == "a" else tag.spec.end_b
+    values = tag.content.tighten_a if which == "a" else tag.content.tighten_b
+    forms = (_said((*_what(end, full), *_how(end, values, full)), languages) for full in (3, 2, 1, 0))
+    return tuple(dict.fromkeys(forms))
+
+
+def _said(lines: Iterable[tuple[Message | Figure, str]], languages: tuple[str, ...]) -> tuple[Said, ...]:
+    """Each text once, in every language; of a figure the SI value is main and the US value stands below it."""
+    shown: dict[str, Said] = {}
+    for line, style in lines:
+        for voice in voices(languages):
+            pairs = zip(voice.pair(line), ("main", "head"), strict=True) if isinstance(line, Figure) else ()
+            for text, of in pairs or ((voice(line), style),):  # type: ignore[arg-type]
+                if text is not None:
+                    shown.setdefault(text, Said(text, of == "main", of == "head"))
+    return tuple(shown.values())
+
+
+def _what(end: End, fullness: int) -> list[tuple[Message | Figure, str]]:
+    named = Message("printing-end-title", size=end.size_text, connection=phrases.connection(end.connection))
+    said: list[tuple[Message | Figure, str]] = [(named, "head")]
+    shape = phrases.shape(end if fullness > 2 else end.model_copy(update={"drop_mm": None}))
+    if fullness > 0:
+        said.append((Message("printing-end-form", form=phrases.form(end.form), shape=shape), "small"))
+    if fullness > 2 and end.material is not Material.CARBON_STEEL:
+        said.append((phrases.material(end.material), "small"))
+    if fullness > 2 and end.hose_dash is not None:
+        said.append((Message("printing-end-jump", dash=end.hose_dash), "small"))
+    return said
+
+
+def _how(end: End, values: Tightening | None, fullness: int) -> list[tuple[Message | Figure, str]]:
+    """Torque, then the turn with its basis: never one without what it is counted from."""
+    if end.connection.is_latched:
+        return [(phrases.NOTHING_TO_TIGHTEN, "head")]
+    said: list[tuple[Message | Figure, str]] = []
+    if values is not None and values.torque_max_nm is not None:
+        figure = torque(values.torque_min_nm, values.torque_max_nm)
+        said.append((figure, "main"))
+        if end.connection.is_flange:
+            screw = screw_for(values, end)
+            said.append(
+                (Message("printing-per-any-screw"), "head")
+                if screw is None
+                else (Message("printing-per-screw", screw=screw), "head")
+            )
+    counted = phrases.turned(values, end) if values else None
+    if counted is not None and values is not None and values.flats_basis is not None:
+        turned = "printing-turns" if end.connection.is_taper else "printing-flats"
+        said += [
+            (Message(turned, **counted.values), "main"),
+            (Message(f"printing-basis-{values.flats_basis}"), "small"),
+        ]
+    if not said:
+        return [(Message("printing-tightening-not-known"), "head")]
+    oiled = phrases.lubrication(values) if values is not None else None
+    if oiled is not None and (fullness > 2 or (fullness > 1 and values.lubrication != "not_stated")):  # type: ignore[union-attr]
+        said.append((oiled, "small"))
+    return said
+
+
+def between_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
+    """Hose and length, with the length's basis, without, and in two lines; the angle of two elbows stands beside its picture."""
+    spec = tag.spec
+    lines: list[tuple[Message | Figure, str]] = [
+        (phrases.hose(spec.hose), "head"),
+        (length(spec.length_mm), "main"),
+        (phrases.length_basis(spec.length_basis), "small"),
+    ]
+    least = [lines[0], (Message("printing-value", value=length(spec.length_mm)), "main")]
+    return _said(lines, languages), _said(lines[:-1], languages), _said(least, languages)
+
+
+def clocking_said(tag: Tag, languages: tuple[str, ...]) -> tuple[Said, ...]:
+    """The angle, and how it is counted; empty unless both ends are elbows."""
+    angle = tag.spec.clocking_deg
+    if angle is None:
+        return ()
+    return _said(((degrees(angle), "main"), (Message("printing-clocking-counted"), "small")), languages)
+
+
 def length_text(tag: Tag, languages: tuple[str, ...]) -> str:
     """The overall length in both systems, for the arrow of the drawing."""
     return voices(languages)[0].figure(length(tag.spec.length_mm))
 
 
-def caution_lines(tag: Tag, languages: tuple[str, ...], short: bool) -> tuple[tuple[str, ...], ...]:
+def duty_forms(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[tuple[str, ...], ...], tuple[str, ...]]:
+    """The dangers, the fuller form first; and fluid and temperature."""
+    spoken = voices(languages)
+    dangers = once(
+        once(voice(message) for voice in spoken for message in form)
+        for form in (_dangers(tag), rating.short_dangers(tag), rating.shortest_dangers(tag))
+    )
+    return dangers, once(voice(message) for voice in spoken for message in _duty(tag))
+
+
+def caution_lines(
+    tag: Tag, languages: tuple[str, ...], *, short: bool, dangers: bool
+) -> tuple[tuple[str, ...], ...]:
     """The dangers that the tag carries, then the caution, in each language: the fullest form first.
 
-    Where there is no room for both, the danger of this very assembly comes before what holds for all.
+    Where there is no room for both, the danger of this very assembly comes before what holds for all. Without
+    ``dangers`` another box of the label tells them.
     """
     caution = Message("printing-caution-short") if short else Message("printing-caution")
-    full, brief = _dangers(tag), rating.short_dangers(tag)
-    forms = ([*full, caution], [*brief, caution], full, brief) if full else ([caution],)
+    least = [Message("printing-caution-least")]
+    full, brief = (_dangers(tag), rating.short_dangers(tag)) if dangers else ([], [])
+    forms = ([*full, caution], [*brief, caution], [*brief, *least])
+    if full:
+        forms = (*forms, full, brief)  # type: ignore[assignment]
     return once(once(voice(message) for voice in voices(languages) for message in form) for form in forms)

@@ -18,8 +18,9 @@ from tagger.drawing import (
 )
 from tagger.drawing.primitives import rectangle
 from tagger.printing import sizing
-from tagger.printing.boxes import DRAW, Job, Part, Placed
+from tagger.printing.boxes import DRAW
 from tagger.printing.content import Tag
+from tagger.printing.part import Job, Part, Placed
 from tagger.printing.template import (
     Box,
     Template,

@@ -61,6 +61,12 @@ def short_dangers(tag: Tag) -> list[Message]:
     return [Message("printing-dangers", dangers=named)] if named else []
 
 
+def shortest_dangers(tag: Tag) -> list[Message]:
+    """The dangers by name alone."""
+    named = tuple(Message(f"printing-danger-{danger}") for danger in tag.content.dangers)
+    return [Message("printing-dangers-least", dangers=named)] if named else []
+
+
 def _full(content: TagContent) -> list[Message]:
     doubtful = [rated.unverified(content)] if content.unverified_parts else []
     if content.working_pressure_bar is not None:
@@ -90,6 +96,8 @@ def _short(content: TagContent) -> list[Message]:
 def _shortest(content: TagContent) -> list[Message]:
     """As ``_short``; what the known parts allow without their names, for it bounds the whole assembly."""
     said = _short(content)
+    if said == [phrases.NOT_KNOWN]:
+        return [Message("printing-not-known-least")]
     if content.at_most_bar is not None:
         said[0] = Message("printing-at_most-all", pressure=pressure(content.at_most_bar))
     return said

@@ -90,3 +90,9 @@ def bar_dots(modules: int, width_mm: float, least_module_mm: float, dpi: int) ->
     if dots < LEAST_DOTS_BAR or dots * dot_mm(dpi) < least_module_mm - 0.002:
         return None
     return dots
+
+
+def least_bars_mm(modules: int, least_module_mm: float, dpi: int) -> float:
+    """The smallest width, quiet zones included, at which ``bar_dots`` accepts the symbol: whole dots a module."""
+    dots = max(LEAST_DOTS_BAR, -int(-(least_module_mm - 0.002) // dot_mm(dpi)))
+    return (modules + 2 * CODE128_QUIET) * dots * dot_mm(dpi)

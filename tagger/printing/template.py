@@ -6,7 +6,7 @@ Every error names the file, the key and the mend.
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from functools import lru_cache
 from importlib import resources
 from importlib.resources.abc import Traversable
@@ -22,10 +22,14 @@ from tagger.printing.fields import FIELDS
 from tagger.units import read_length_mm
 
 PACKAGE = "label_templates"
-SMALLEST_TEXT_MM = 1.7  # em of the smallest text allowed: about 5 pt
+LARGEST_MM = (
+    500.0  # of a label or page, on either side: more dots than a printer or this machine has room for
+)
+SMALLEST_TEXT_MM = 2.2  # em of the smallest text allowed: capitals of 1.6 mm
 
 
 Mm = Annotated[float, BeforeValidator(read_length_mm)]
+Side = Annotated[Mm, Field(ge=0.1, le=LARGEST_MM)]
 
 
 class _Strict(BaseModel):
@@ -36,7 +40,7 @@ class _Box(_Strict):
     """What every box has: its place (left, top) and size (width, height) on the label."""
 
     at: tuple[Mm, Mm]
-    size: tuple[Annotated[Mm, Field(gt=0)], Annotated[Mm, Field(gt=0)]]
+    size: tuple[Side, Side]
     turn: Literal[0, 90, 180, 270] = 0  # clockwise, of what is in the box
     frame: bool = False
 
@@ -62,6 +66,9 @@ class TextBox(_Box):
 class FieldBox(TextBox):
     kind: Literal["text"]
     fields: tuple[str, ...] = Field(min_length=1)
+    keep: Annotated[int, Field(ge=1)] | None = (
+        None  # of the fields; the others are left out where there is no room
+    )
 
 
 class WordsBox(TextBox):
@@ -72,9 +79,10 @@ class WordsBox(TextBox):
 class PressureBox(TextBox):
     kind: Literal["pressure"]
     text: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM, le=60)] = 8.0
-    text_min: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM)] = 3.0
+    text_min: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM)] = SMALLEST_TEXT_MM
     bold: bool = True
     stacked: bool = True  # bar above psi, else side by side
+    duty: bool = False  # dangers, fluid and temperature under it
 
 
 class TighteningBox(TextBox):
@@ -117,6 +125,30 @@ class FlatsBox(_Box):
     end: Literal["a", "b"] = "a"
 
 
+class EndBox(_Box):
+    """One end in one place: its letter, picture, connection, shape and tightening with its basis.
+
+    ``text``: the largest em of the tightening values in mm; what is beside them is smaller.
+    """
+
+    kind: Literal["end"]
+    end: Literal["a", "b"]
+    text: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM, le=60)] = 4.8
+    small: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM, le=60)] = 2.6
+    picture: bool = True
+
+
+class BetweenBox(_Box):
+    """What lies between the ends: hose and length, and of two elbows the clocking angle with its picture.
+
+    ``text``: the largest em of length and angle in mm.
+    """
+
+    kind: Literal["between"]
+    text: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM, le=60)] = 4.8
+    small: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM, le=60)] = 2.6
+
+
 class HoleBox(_Box):
     kind: Literal["hole"]  # drawn as a thin circle: punch here
 
@@ -140,6 +172,8 @@ Box = Annotated[
     | EndsBox
     | ClockingBox
     | FlatsBox
+    | EndBox
+    | BetweenBox
     | HoleBox
     | RuleBox
     | ClearBox,
@@ -150,7 +184,7 @@ Box = Annotated[
 class Sheet(_Strict):
     """Many labels on one page: ``page`` is A4, Letter or a width and height."""
 
-    page: Literal["A4", "Letter"] | tuple[Mm, Mm] = "A4"
+    page: Literal["A4", "Letter"] | tuple[Side, Side] = "A4"
     columns: int = Field(ge=1, le=40)
     rows: int = Field(ge=1, le=80)
     first: tuple[Mm, Mm]  # left and top of the first label
@@ -172,7 +206,7 @@ class Template(_Strict):
 
     name: str
     title: str = Field(min_length=1)
-    size: tuple[Mm, Mm]
+    size: tuple[Side, Side]
     languages: tuple[str, ...] = Field(default=("en",), min_length=1, max_length=2)
     media: str = ""  # what to print it on, for people
     purpose: Literal["tag", "traveller"] = "tag"  # a traveller stays in the shop
@@ -279,6 +313,9 @@ def read(file: Traversable | Path, extra_dirs: tuple[str, ...] = (), above: tupl
         message = Message("printing-template-name", name=name)
         raise TemplateError(Problem(f"{file.name}: name", str(data["name"]), message))
     data = _based(data, file, extra_dirs, (*above, file.name))
+    boxes = data.get("box", [])
+    if not isinstance(boxes, list) or not all(isinstance(box, dict) for box in boxes):
+        raise TemplateError(Problem(f"{file.name}: box", None, Message("printing-template-boxes")))
     try:
         template = Template.model_validate({**data, "name": name})
     except ValidationError as error:
@@ -306,7 +343,10 @@ def _based(
             else Message("printing-template-circle", way=" -> ".join((*above, str(base))))
         )
         raise TemplateError(Problem(f"{file.name}: base", base, message))
-    whole = load(str(base), extra_dirs, above).model_dump(
+    if not isinstance(base, str) or not (base.endswith(".toml") or base in names(extra_dirs)):
+        message = Message("printing-template-unknown", name=_typed(base), names=tuple(names(extra_dirs)))
+        raise TemplateError(Problem(f"{file.name}: base", _typed(base), message))
+    whole = load(base, extra_dirs, above).model_dump(
         mode="json", exclude={"name"}, exclude_none=True, exclude_defaults=True
     )
     return {**whole, **data}
@@ -334,11 +374,31 @@ def _problems(error: ValidationError, file: str, data: dict[str, Any]) -> list[P
             message = Message("printing-template-kind-missing", kinds=tuple(kinds()))
             found.append(Problem(f"{file}: {_key(item['loc'], data)}", None, message))
             continue
+        if message := _in_toml(item):
+            found.append(Problem(f"{file}: {_key(item['loc'], data)}", None, message))
+            continue
         for problem in problems_from([item]):
             key = _key(tuple(problem.field.split(".")), data)
-            value = problem.value if not isinstance(problem.value, dict | list) else None
-            found.append(Problem(f"{file}: {key}", value, problem.message))
+            found.append(Problem(f"{file}: {key}", _typed(problem.value), problem.message))
     return found
+
+
+def _in_toml(item: Mapping[str, Any]) -> Message | None:
+    """What is wrong with a list, as it is written in TOML."""
+    if item["type"] not in ("tuple_type", "list_type", "too_long", "too_short"):
+        return None
+    if "languages" in item["loc"]:
+        return Message("printing-template-languages", languages=tuple(LANGUAGES))
+    if {"fields", "levels", "box"} & set(item["loc"][-1:]):
+        return Message("printing-template-list")
+    return Message("printing-template-pair")
+
+
+def _typed(value: object) -> object:
+    """A value as it stands in the file; of tables and lists the key says enough."""
+    if isinstance(value, dict | list):
+        return None
+    return str(value).lower() if isinstance(value, bool) else value
 
 
 def _inside(outer: tuple[int | str, ...], inner: tuple[int | str, ...]) -> bool:
@@ -365,7 +425,7 @@ _NAMES_A_MESSAGE = ("printing-title-", "printing-done-")
 
 
 def _names(template: Template) -> Iterator[Problem]:
-    """Fields and languages that there are not."""
+    """Fields and languages that there are not, and a smallest text above the largest."""
     for language in template.languages:
         if language not in LANGUAGES:
             yield _no_language(f"{template.file}: languages", language)
@@ -375,6 +435,9 @@ def _names(template: Template) -> Iterator[Problem]:
                 if name not in FIELDS:
                     message = Message("printing-template-field", field=name, fields=tuple(sorted(FIELDS)))
                     yield Problem(f"{template.where(index)}, fields", name, message)
+        if isinstance(box, TextBox) and box.text_min > box.text:
+            message = Message("printing-template-text-min", text=box.text)
+            yield Problem(f"{template.where(index)}, text_min", box.text_min, message)
         if isinstance(box, WordsBox) and isinstance(box.say, dict):
             for language in box.say:
                 if language not in LANGUAGES:

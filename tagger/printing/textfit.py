@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -13,8 +14,10 @@ TOP = 0.77  # from the top of the first line's capitals to its baseline
 BOTTOM = 0.22  # what hangs below the last baseline
 _STEP = 0.96  # each size tried is this much smaller than the one before
 _UNWRAPPED_FROM = 0.85  # a line stays whole where wrapping would gain less than this
-# A figure is never parted from its fraction or its unit: "1 1/4 flats" broken after the 1 reads as 1.
-_TOGETHER = re.compile(r"(?<=\d) (?=\d+/\d|(?:mm|in|bar|psi|N·m|lbf·ft|°[CF]?)(?!\w))")
+# A figure is never parted from its fraction or its unit: "1 1/4 flats" broken after the 1 reads as 1; nor is a
+# telephone number.
+_TOGETHER = re.compile(r"(?<=\d) (?=\d+/\d|\d{3,}\b|(?:mm|in|bar|psi|N·m|lbf·ft|°[CF]?)(?!\w))")
+_HYPHEN = re.compile(r"(?:(?<=[^\W\d_]-)|(?<=°-))(?=[^\W\d_])")
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,3 +94,90 @@ def _broken(lines: list[list[tuple[str, float]]], room: float, space: float) -> 
             line.append(word)
         out.append(" ".join(line))
     return out
+
+
+@dataclass(frozen=True, slots=True)
+class Paragraph:
+    """One text of a stack, between its largest and smallest em in mm. What is ``main`` shrinks last."""
+
+    text: str
+    largest: float
+    smallest: float
+    bold: bool = False
+    main: bool = False
+
+
+_ONE_LINE_FROM = 0.75  # what is main stays on one line where it is hardly smaller for it
+_SHARES = tuple(step / 10 for step in range(10, -1, -1))  # of the way from the smallest to the largest size
+
+
+@lru_cache(maxsize=8192)
+def stack(paragraphs: tuple[Paragraph, ...], width: float, height: float) -> tuple[Fitted, ...] | None:
+    """The paragraphs below one another; None where they do not fit at their smallest.
+
+    Each is wrapped before anything shrinks; then the small ones shrink, and what is main only when that is
+    not enough. A word too broad for the width shrinks its own paragraph alone.
+
+    >>> big, small = Paragraph("95 N·m", 5.0, 2.2, main=True), Paragraph("from finger-tight", 3.0, 2.2)
+    >>> [(one.lines, one.size) for one in stack((big, small), 22.0, 9.0)]
+    [(('95 N·m',), 5.0), (('from finger-tight',), 2.36)]
+    """
+    for main, small in [*((1.0, share) for share in _SHARES), *((share, 0.0) for share in _SHARES[1:])]:
+        found = []
+        for one in paragraphs:
+            share = main if one.main else small
+            size = one.smallest + (one.largest - one.smallest) * share
+            found.append(_paragraph(one, width, round(size, 3)))
+        if None not in found and stack_height(found) <= height + 1e-6:  # type: ignore[arg-type]
+            return tuple(found)  # type: ignore[arg-type]
+    return None
+
+
+def stack_height(stacked: Iterable[Fitted]) -> float:
+    """Height of fitted texts set below one another."""
+    sizes = [one.size for one in stacked for _ in one.lines]
+    return LEADING * sum(sizes) - (LEADING - TOP - BOTTOM) * sizes[-1] if sizes else 0.0
+
+
+def needed(texts: Iterable[str], width: float, smallest: float, bold: bool = True) -> tuple[float, float]:
+    """Width and height in mm that these texts take below one another at their smallest, no narrower than ``width``."""
+    texts = tuple(texts)
+    broadest = max((across for text in texts for _, across, _ in _pieces(text, bold)), default=0.0)
+    width = max(width, broadest * smallest)
+    fitted = [_paragraph(Paragraph(text, smallest, smallest, bold), width + 1e-6, smallest) for text in texts]
+    return width, stack_height([one for one in fitted if one is not None])
+
+
+def _paragraph(one: Paragraph, width: float, size: float) -> Fitted | None:
+    """The paragraph at ``size``, or smaller where a word of it is too broad."""
+    pieces = _pieces(one.text, one.bold)
+    size = min(size, width / max(across for _, across, _ in pieces))
+    if size < one.smallest - 1e-9:
+        return None
+    whole = width / text_width(one.text, 1.0, one.bold)
+    if one.main and size * _ONE_LINE_FROM <= whole < size:
+        size = max(whole, one.smallest)
+    room, space = width / size + 1e-9, text_width(" ", 1.0, one.bold)
+    lines, used = [""], 0.0
+    for text, across, joint in pieces:
+        before = space if joint else 0.0
+        if lines[-1] and used + before + across > room:
+            lines.append(text)
+            used = across
+        else:
+            lines[-1] += (" " if joint and lines[-1] else "") + text
+            used += (before if used else 0.0) + across
+    return Fitted(tuple(line.replace("\u00a0", " ") for line in lines), size)
+
+
+@lru_cache(maxsize=8192)
+def _pieces(text: str, bold: bool) -> tuple[tuple[str, float, bool], ...]:
+    """What a line may be broken between, with its width in ems, and whether a space stands before it.
+
+    A compound is broken after its hyphen; a dash before a size is none.
+    """
+    found = []
+    for word in _TOGETHER.sub("\u00a0", text).split(" "):
+        for place, piece in enumerate(_HYPHEN.split(word)):
+            found.append((piece, text_width(piece, 1.0, bold), place == 0))
+    return tuple(found)

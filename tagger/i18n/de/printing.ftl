@@ -8,6 +8,8 @@ printing-unverified = { SAY($parts, case: "short") } ungeprüft
 printing-at_most = { SAY($parts, case: "short") }: ≤ { $pressure }
 printing-at_most-all = ≤ { $pressure }
 printing-dangers = GEFAHR, Grenzen überschritten: { LIST($dangers) }
+printing-not-known-least = nicht bekannt: Hersteller fragen
+printing-dangers-least = GEFAHR: { LIST($dangers) }
 printing-danger-fluid = Medium
 printing-danger-heat = Hitze
 printing-danger-cold = Kälte
@@ -27,6 +29,7 @@ printing-limited-by = { $part } ({ $source })
 printing-warning = ! { $warning }
 printing-source = { $ends }: { $source }
 printing-source-basis = { $ends }: { $basis }; { $source }
+printing-source-unverified = { $source } (ungeprüft)
 printing-lots = { LIST($lots) }
 printing-lot-end_a = A: { $lot }
 printing-lot-hose = Schlauch: { $lot }
@@ -35,14 +38,36 @@ printing-tighten = Anziehen { $end }: { $torque }; { $count }
 printing-tighten-torque = Anziehen { $end }: { $torque }
 printing-tighten-count = Anziehen { $end }: { $count }
 printing-tighten-unknown = Anziehen { $end }: { $unknown }
+printing-end-title = { $size } { SAY($connection, case: "short") }
+printing-end-form = { $form }, { $shape }
+printing-end-jump = Sprunggröße: Nippel für Schlauch -{ $dash }
+printing-flats = { $many ->
+    [one] { $count } Fläche
+   *[other] { $count } Flächen
+ }
+printing-turns = { $many ->
+    [one] { $count } Umdrehung
+   *[other] { $count } Umdrehungen
+ }
+printing-basis-finger_tight = ab handfest
+printing-basis-wrench_resistance = ab spürbarem Kraftanstieg
+printing-basis-not_stated = ab nicht genanntem Punkt
+printing-basis-torque = nach Anziehdrehmoment
+printing-per-screw = je Schraube { $screw }
+printing-per-any-screw = je Schraube; Größe und Festigkeitsklasse nennt der Hersteller
+printing-tightening-not-known = Anziehen nicht bekannt: Wert des Armaturen-Herstellers verwenden
+printing-clocking-counted = gegen den Uhrzeigersinn, von Ende A aus gesehen
+printing-made = { $shop }, { $day }
 printing-caution = Falscher Druck, falsches Gewinde oder falsches Anziehen kann schwere Verletzungen verursachen. Vor dem Lösen den gesamten Druck ablassen. Angaben des Armaturenherstellers und örtliche Vorschriften beachten.
 printing-caution-short = Vor dem Lösen Druck ablassen. Angaben des Armaturenherstellers beachten.
+printing-caution-least = Vor dem Lösen Druck ablassen.
 
 ## Captions of the fields, before a colon
 
 printing-field-number = Schild
 printing-field-serial = Stück
 printing-field-built_on = Hergestellt am
+printing-field-made = Konfektioniert von
 printing-field-hose = Schlauch
 printing-field-dash = Größe
 printing-field-end_a = Ende A
@@ -78,11 +103,11 @@ printing-done-proof-tested = Druckgeprüft, Druck und Zeit
 printing-title-hang_tag = Anhängeschild, 100 x 60 mm, mit Loch
 printing-title-hang_tag_two = Anhängeschild in zwei Sprachen, 120 x 90 mm, mit Loch
 printing-title-wrap_label = Selbstlaminierendes Wickeletikett, Druck 102 x 186 mm, klare Fahne 64 mm
-printing-title-flag_label = Fahnenetikett, 150 x 44 mm, um den Schlauch gefaltet
-printing-title-sleeve_tag = Einschubschild, 160 x 26 mm, von beiden Seiten lesbar
+printing-title-flag_label = Fahnenetikett, 150 x 50 mm, um den Schlauch gefaltet
+printing-title-sleeve_tag = Einschubschild, 160 x 34 mm, von beiden Seiten lesbar
 printing-title-thin_wrap = Band mit kleinem QR-Code, wiederholt um einen dünnen Schlauch
-printing-title-end_tag_a = Schild für Ende A, 60 x 32 mm, mit Anziehwerten
-printing-title-end_tag_b = Schild für Ende B, 60 x 32 mm, mit Anziehwerten
+printing-title-end_tag_a = Schild für Ende A, 70 x 46 mm, mit Anziehwerten
+printing-title-end_tag_b = Schild für Ende B, 70 x 46 mm, mit Anziehwerten
 printing-title-roll_2x1 = Rollenetikett, 2 x 1 in
 printing-title-roll_4x2 = Rollenetikett, 4 x 2 in
 printing-title-roll_4x6 = Rollenetikett, 4 x 6 in, mit Quellen
@@ -120,6 +145,14 @@ printing-template-language = { $language } ist keine verfügbare Sprache.
     .mend = Eine dieser Sprachen verwenden: { LIST($languages, style: "or") }.
 printing-template-languages = Ein Schild braucht eine oder zwei verfügbare Sprachen.
     .mend = Eine oder zwei dieser Sprachen angeben: { LIST($languages, style: "or") }.
+printing-template-boxes = Jedes Feld beginnt mit { "[[" }box]], in doppelten Klammern.
+    .mend = { "[[" }box]] vor seine Schlüssel schreiben.
+printing-template-list = Hier sind mehrere Werte nötig, in Klammern.
+    .mend = Als Liste eingeben, zum Beispiel ["number", "hose"].
+printing-template-pair = Hier sind zwei Werte nötig, in Klammern.
+    .mend = So eingeben: [100, 60].
+printing-template-text-min = Der kleinste Text ist größer als der größte, der { $text } mm hat.
+    .mend = Einen kleineren Wert für { "text_min" } oder einen größeren für { "text" } eingeben.
 printing-template-off-label = Das Feld ragt über das Etikett hinaus, das { $width } x { $height } mm misst.
     .mend = Das Feld verschieben oder verkleinern.
 printing-template-flag = Der Teil eines Fahnenetiketts, der um den Schlauch geht, hat auf beiden Seiten einen Flügel.
@@ -136,7 +169,7 @@ printing-template-pitch = Der Abstand von { $pitch } mm ist kleiner als die { $s
 printing-box-letters = Der Text enthält Zeichen, die die Schrift des Schilds nicht drucken kann: { $letters }
     .mend = Lateinische, griechische oder kyrillische Buchstaben verwenden.
 printing-box-text = Der Text passt bei der kleinsten Schriftgröße von { $text } mm nicht in { $width } x { $height } mm.
-    .mend = { "size" } vergrößern oder { "text_min" } verkleinern (mindestens { $least } mm).
+    .mend = Mindestens { $need_width } x { $need_height } mm groß machen oder { "text_min" } verkleinern (mindestens { $least } mm).
 printing-box-qr = Das Feld von { $side } mm ist zu klein für den QR-Code: Bei { $dpi } dpi wären die Module kleiner als { $dots } Punkte oder { $module } mm.
     .mend = Mindestens { $need } x { $need } mm vorsehen oder die Webadresse kürzen.
 printing-box-bars = Das Feld von { $width } mm ist zu schmal für die Striche von Code 128 bei { $dpi } dpi.

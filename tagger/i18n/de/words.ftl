@@ -39,9 +39,18 @@ words-part-override = { $case ->
 
 words-connection-sae_37_flare = 37°-Bördel (JIC)
 words-connection-sae_45_flare = 45°-Bördel
-words-connection-orfs = O-Ring-Stirnflächendichtung (ORFS)
-words-connection-sae_orb = O-Ring-Einschraubanschluss, Zollgewinde (ORB)
-words-connection-metric_orb = O-Ring-Einschraubanschluss, metrisches Gewinde (ISO 6149)
+words-connection-orfs = { $case ->
+   *[plain] O-Ring-Stirnflächendichtung (ORFS)
+    [short] ORFS, O-Ring-Stirnfläche
+ }
+words-connection-sae_orb = { $case ->
+   *[plain] O-Ring-Einschraubanschluss, Zollgewinde (ORB)
+    [short] ORB, Zollgewinde
+ }
+words-connection-metric_orb = { $case ->
+   *[plain] O-Ring-Einschraubanschluss, metrisches Gewinde (ISO 6149)
+    [short] O-Ring-Stutzen ISO 6149
+ }
 words-connection-npt = NPT kegelig
 words-connection-nptf = NPTF trockendichtend
 words-connection-npsm = NPSM, 30°-Sitz
@@ -56,9 +65,18 @@ words-connection-jis_60 = JIS-60°-Konus, BSP-Gewinde
 words-connection-metric_60_cone = 60°-Konus, metrisches Gewinde
 words-connection-french_gas = 24°-Konus, französische Gasrohrreihe
 words-connection-sae_inverted_flare = Innenbördel (SAE J512)
-words-connection-metric_flat_stud = Einschraubanschluss, metrisch, flachdichtend
-words-connection-banjo_metric = Hohlschraubenanschluss, metrisch
-words-connection-banjo_bsp = Hohlschraubenanschluss, BSP
+words-connection-metric_flat_stud = { $case ->
+   *[plain] Einschraubanschluss, metrisch, flachdichtend
+    [short] metrisch, flachdichtend
+ }
+words-connection-banjo_metric = { $case ->
+   *[plain] Hohlschraubenanschluss, metrisch
+    [short] Hohlschraube, metrisch
+ }
+words-connection-banjo_bsp = { $case ->
+   *[plain] Hohlschraubenanschluss, BSP
+    [short] Hohlschraube, BSP
+ }
 words-connection-sae_flareless = 24°-Schneidringanschluss (SAE J514)
 words-connection-qd_iso7241_a = Schnellkupplung ISO 7241, Reihe A
 words-connection-qd_iso7241_b = Schnellkupplung ISO 7241, Reihe B

@@ -8,6 +8,8 @@ printing-unverified = { SAY($parts, case: "short") } unverified
 printing-at_most = { SAY($parts, case: "short") }: ≤ { $pressure }
 printing-at_most-all = ≤ { $pressure }
 printing-dangers = DANGER, beyond published limits: { LIST($dangers) }
+printing-not-known-least = not known: ask the manufacturer
+printing-dangers-least = DANGER: { LIST($dangers) }
 printing-danger-fluid = fluid
 printing-danger-heat = heat
 printing-danger-cold = cold
@@ -27,6 +29,7 @@ printing-limited-by = { $part } ({ $source })
 printing-warning = ! { $warning }
 printing-source = { $ends }: { $source }
 printing-source-basis = { $ends }: { $basis }; { $source }
+printing-source-unverified = { $source } (unverified)
 printing-lots = { LIST($lots) }
 printing-lot-end_a = A: { $lot }
 printing-lot-hose = hose: { $lot }
@@ -35,14 +38,36 @@ printing-tighten = Tighten { $end }: { $torque }; { $count }
 printing-tighten-torque = Tighten { $end }: { $torque }
 printing-tighten-count = Tighten { $end }: { $count }
 printing-tighten-unknown = Tighten { $end }: { $unknown }
+printing-end-title = { $size } { SAY($connection, case: "short") }
+printing-end-form = { $form }, { $shape }
+printing-end-jump = jump size: -{ $dash } hose tail
+printing-flats = { $many ->
+    [one] { $count } flat
+   *[other] { $count } flats
+ }
+printing-turns = { $many ->
+    [one] { $count } turn
+   *[other] { $count } turns
+ }
+printing-basis-finger_tight = from finger-tight
+printing-basis-wrench_resistance = from wrench resistance
+printing-basis-not_stated = from a point not stated
+printing-basis-torque = by torque
+printing-per-screw = per { $screw } screw
+printing-per-any-screw = per screw; ask the manufacturer for screw size and grade
+printing-tightening-not-known = tightening not known: use the fitting manufacturer's value
+printing-clocking-counted = counter-clockwise, viewed from end A
+printing-made = { $shop }, { $day }
 printing-caution = Wrong pressure, thread or torque can cause serious injury. Release all pressure before loosening. Follow the fitting manufacturer's instructions and local regulations.
 printing-caution-short = Release pressure before loosening. Follow the fitting manufacturer's instructions.
+printing-caution-least = Release pressure before loosening.
 
 ## Captions of the fields, before a colon
 
 printing-field-number = Tag
 printing-field-serial = Piece
 printing-field-built_on = Built on
+printing-field-made = Assembled by
 printing-field-hose = Hose
 printing-field-dash = Size
 printing-field-end_a = End A
@@ -78,11 +103,11 @@ printing-done-proof-tested = Proof-tested, pressure and time
 printing-title-hang_tag = Hang tag, 100 x 60 mm, with a hole
 printing-title-hang_tag_two = Hang tag for two languages, 120 x 90 mm, with a hole
 printing-title-wrap_label = Wrap-around self-laminating label, 102 x 186 mm print, 64 mm clear tail
-printing-title-flag_label = Flag label, 150 x 44 mm, wraps around the hose
-printing-title-sleeve_tag = Sleeve tag, 160 x 26 mm, readable from both sides
+printing-title-flag_label = Flag label, 150 x 50 mm, wraps around the hose
+printing-title-sleeve_tag = Sleeve tag, 160 x 34 mm, readable from both sides
 printing-title-thin_wrap = Band with a small QR code repeated round a thin hose
-printing-title-end_tag_a = End tag A, 60 x 32 mm, with tightening values
-printing-title-end_tag_b = End tag B, 60 x 32 mm, with tightening values
+printing-title-end_tag_a = End tag A, 70 x 46 mm, with tightening values
+printing-title-end_tag_b = End tag B, 70 x 46 mm, with tightening values
 printing-title-roll_2x1 = Roll label, 2 x 1 in
 printing-title-roll_4x2 = Roll label, 4 x 2 in
 printing-title-roll_4x6 = Roll label, 4 x 6 in, with sources
@@ -120,6 +145,14 @@ printing-template-language = { $language } is not a language of the tags.
     .mend = Use one of: { LIST($languages, style: "or") }.
 printing-template-languages = A tag needs one or two known languages.
     .mend = Enter one or two of: { LIST($languages, style: "or") }.
+printing-template-boxes = Each box begins with { "[[" }box]], in two brackets.
+    .mend = Write { "[[" }box]] before its keys.
+printing-template-list = Several values are needed here, in brackets.
+    .mend = Enter them as a list, for example ["number", "hose"].
+printing-template-pair = Two values are needed here, in brackets.
+    .mend = Enter them so: [100, 60].
+printing-template-text-min = The smallest text is larger than the largest, which is { $text } mm.
+    .mend = Enter a smaller { "text_min" }, or a larger { "text" }.
 printing-template-off-label = The box extends beyond the label, which is { $width } x { $height } mm.
     .mend = Move it or make it smaller.
 printing-template-flag = The part of a flag label that goes round the hose has a wing on either side.
@@ -136,7 +169,7 @@ printing-template-pitch = The pitch of { $pitch } mm is less than the label's { 
 printing-box-letters = The text contains characters that the tag font cannot print: { $letters }
     .mend = Use Latin, Greek or Cyrillic letters.
 printing-box-text = The text does not fit in { $width } x { $height } mm at the minimum text size of { $text } mm.
-    .mend = Increase { "size" }, or reduce { "text_min" } (minimum { $least } mm).
+    .mend = Make it at least { $need_width } x { $need_height } mm, or reduce { "text_min" } (minimum { $least } mm).
 printing-box-qr = The box of { $side } mm is too small for the QR code: at { $dpi } dpi the modules would be smaller than { $dots } dots or { $module } mm.
     .mend = Make it at least { $need } x { $need } mm, or shorten the web address.
 printing-box-bars = The box of { $width } mm is too narrow for the bars of Code 128 at { $dpi } dpi.

@@ -8,6 +8,8 @@ printing-unverified = { SAY($parts, case: "short") }: sin verificar
 printing-at_most = { SAY($parts, case: "short") }: ≤ { $pressure }
 printing-at_most-all = ≤ { $pressure }
 printing-dangers = PELIGRO, fuera de los límites publicados: { LIST($dangers) }
+printing-not-known-least = no se conoce: consulte al fabricante
+printing-dangers-least = PELIGRO: { LIST($dangers) }
 printing-danger-fluid = fluido
 printing-danger-heat = calor
 printing-danger-cold = frío
@@ -27,6 +29,7 @@ printing-limited-by = { $part } ({ $source })
 printing-warning = ! { $warning }
 printing-source = { $ends }: { $source }
 printing-source-basis = { $ends }: { $basis }; { $source }
+printing-source-unverified = { $source } (sin verificar)
 printing-lots = { LIST($lots) }
 printing-lot-end_a = A: { $lot }
 printing-lot-hose = manguera: { $lot }
@@ -35,14 +38,36 @@ printing-tighten = Apriete { $end }: { $torque }; { $count }
 printing-tighten-torque = Apriete { $end }: { $torque }
 printing-tighten-count = Apriete { $end }: { $count }
 printing-tighten-unknown = Apriete { $end }: { $unknown }
+printing-end-title = { $size } { SAY($connection, case: "short") }
+printing-end-form = { $form }, { $shape }
+printing-end-jump = salto de tamaño: espiga para manguera -{ $dash }
+printing-flats = { $many ->
+    [one] { $count } cara
+   *[other] { $count } caras
+ }
+printing-turns = { $many ->
+    [one] { $count } vuelta
+   *[other] { $count } vueltas
+ }
+printing-basis-finger_tight = desde el apriete con los dedos
+printing-basis-wrench_resistance = desde la resistencia con la llave
+printing-basis-not_stated = desde un punto no indicado
+printing-basis-torque = por par de apriete
+printing-per-screw = en cada tornillo { $screw }
+printing-per-any-screw = en cada tornillo; el tornillo lo indica el fabricante
+printing-tightening-not-known = apriete desconocido: use el valor del fabricante del racor
+printing-clocking-counted = en sentido antihorario, visto desde el extremo A
+printing-made = { $shop }, { $day }
 printing-caution = Una presión, una rosca o un apriete equivocados pueden causar lesiones graves. Descargue toda la presión antes de aflojar. Siga las instrucciones del fabricante del racor y la normativa local.
 printing-caution-short = Descargue la presión antes de aflojar. Siga las instrucciones del fabricante del racor.
+printing-caution-least = Descargue la presión antes de aflojar.
 
 ## Captions of the fields, before a colon
 
 printing-field-number = Etiqueta
 printing-field-serial = Pieza
 printing-field-built_on = Fabricado el
+printing-field-made = Montado por
 printing-field-hose = Manguera
 printing-field-dash = Tamaño
 printing-field-end_a = Extremo A
@@ -78,11 +103,11 @@ printing-done-proof-tested = Probado, presión y tiempo
 printing-title-hang_tag = Etiqueta colgante, 100 x 60 mm, con agujero
 printing-title-hang_tag_two = Etiqueta colgante en dos idiomas, 120 x 90 mm, con agujero
 printing-title-wrap_label = Etiqueta envolvente autolaminada, impresión 102 x 186 mm, cola transparente 64 mm
-printing-title-flag_label = Etiqueta bandera, 150 x 44 mm, plegada alrededor de la manguera
-printing-title-sleeve_tag = Etiqueta para funda, 160 x 26 mm, legible por ambos lados
+printing-title-flag_label = Etiqueta bandera, 150 x 50 mm, plegada alrededor de la manguera
+printing-title-sleeve_tag = Etiqueta para funda, 160 x 34 mm, legible por ambos lados
 printing-title-thin_wrap = Banda con un código QR pequeño repetido alrededor de una manguera delgada
-printing-title-end_tag_a = Etiqueta del extremo A, 60 x 32 mm, con valores de apriete
-printing-title-end_tag_b = Etiqueta del extremo B, 60 x 32 mm, con valores de apriete
+printing-title-end_tag_a = Etiqueta del extremo A, 70 x 46 mm, con valores de apriete
+printing-title-end_tag_b = Etiqueta del extremo B, 70 x 46 mm, con valores de apriete
 printing-title-roll_2x1 = Etiqueta en rollo, 2 x 1 in
 printing-title-roll_4x2 = Etiqueta en rollo, 4 x 2 in
 printing-title-roll_4x6 = Etiqueta en rollo, 4 x 6 in, con fuentes
@@ -120,6 +145,14 @@ printing-template-language = { $language } no es un idioma disponible.
     .mend = Use uno de estos: { LIST($languages, style: "or") }.
 printing-template-languages = Una etiqueta necesita uno o dos idiomas disponibles.
     .mend = Indique uno o dos de estos: { LIST($languages, style: "or") }.
+printing-template-boxes = Cada cuadro empieza por { "[[" }box]], entre dobles corchetes.
+    .mend = Escriba { "[[" }box]] antes de sus claves.
+printing-template-list = Aquí hacen falta varios valores, entre corchetes.
+    .mend = Introdúzcalos como lista, por ejemplo ["number", "hose"].
+printing-template-pair = Aquí hacen falta dos valores, entre corchetes.
+    .mend = Introdúzcalos así: [100, 60].
+printing-template-text-min = El texto más pequeño es mayor que el más grande, que es de { $text } mm.
+    .mend = Introduzca un { "text_min" } menor o un { "text" } mayor.
 printing-template-off-label = El recuadro sobresale de la etiqueta, que mide { $width } x { $height } mm.
     .mend = Muévalo o redúzcalo.
 printing-template-flag = La parte de una etiqueta bandera que rodea la manguera tiene un ala a cada lado.
@@ -136,7 +169,7 @@ printing-template-pitch = El paso de { $pitch } mm es menor que los { $size } mm
 printing-box-letters = El texto contiene caracteres que la fuente de la etiqueta no puede imprimir: { $letters }
     .mend = Use letras latinas, griegas o cirílicas.
 printing-box-text = El texto no cabe en { $width } x { $height } mm con el tamaño de texto mínimo de { $text } mm.
-    .mend = Aumente { "size" } o reduzca { "text_min" } (mínimo { $least } mm).
+    .mend = Hágalo de { $need_width } x { $need_height } mm como mínimo, o reduzca { "text_min" } (mínimo { $least } mm).
 printing-box-qr = El recuadro de { $side } mm es demasiado pequeño para el código QR: a { $dpi } dpi los módulos medirían menos de { $dots } puntos o de { $module } mm.
     .mend = Ponga al menos { $need } x { $need } mm o acorte la dirección web.
 printing-box-bars = El recuadro de { $width } mm es demasiado estrecho para las barras de Code 128 a { $dpi } dpi.

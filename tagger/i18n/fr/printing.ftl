@@ -8,6 +8,8 @@ printing-unverified = { SAY($parts, case: "short") } : non vérifié
 printing-at_most = { SAY($parts, case: "short") } : ≤ { $pressure }
 printing-at_most-all = ≤ { $pressure }
 printing-dangers = DANGER, hors des limites publiées : { LIST($dangers) }
+printing-not-known-least = valeur inconnue (voir le fabricant)
+printing-dangers-least = DANGER : { LIST($dangers) }
 printing-danger-fluid = fluide
 printing-danger-heat = chaleur
 printing-danger-cold = froid
@@ -27,6 +29,7 @@ printing-limited-by = { $part } ({ $source })
 printing-warning = ! { $warning }
 printing-source = { $ends }: { $source }
 printing-source-basis = { $ends }: { $basis }; { $source }
+printing-source-unverified = { $source } (non vérifié)
 printing-lots = { LIST($lots) }
 printing-lot-end_a = A: { $lot }
 printing-lot-hose = tuyau : { $lot }
@@ -35,14 +38,38 @@ printing-tighten = Serrage { $end } : { $torque } ; { $count }
 printing-tighten-torque = Serrage { $end } : { $torque }
 printing-tighten-count = Serrage { $end } : { $count }
 printing-tighten-unknown = Serrage { $end } : { $unknown }
+printing-end-title = { $size } { SAY($connection, case: "short") }
+printing-end-form = { $form }, { $shape }
+printing-end-jump = embout réduit ou augmenté : tétine pour tuyau -{ $dash }
+printing-flats = { $many ->
+    [one] { $count } pan
+    [below_two] { $count } pan
+   *[other] { $count } pans
+ }
+printing-turns = { $many ->
+    [one] { $count } tour
+    [below_two] { $count } tour
+   *[other] { $count } tours
+ }
+printing-basis-finger_tight = à partir du serrage aux doigts
+printing-basis-wrench_resistance = à partir de la résistance à la clé
+printing-basis-not_stated = à partir d'un point non indiqué
+printing-basis-torque = par couple de serrage
+printing-per-screw = par vis { $screw }
+printing-per-any-screw = par vis (type de vis : voir le fabricant)
+printing-tightening-not-known = serrage inconnu (utilisez la valeur du fabricant d'embouts)
+printing-clocking-counted = dans le sens antihoraire, extrémité A côté observateur
+printing-made = { $shop }, { $day }
 printing-caution = Une pression, un filetage ou un serrage erroné peut causer des blessures graves. Relâchez toute la pression avant de desserrer. Respectez les instructions du fabricant d'embouts et la réglementation locale.
 printing-caution-short = Relâchez la pression avant de desserrer. Respectez les instructions du fabricant d'embouts.
+printing-caution-least = Relâchez la pression avant de desserrer.
 
 ## Captions of the fields, before a colon
 
 printing-field-number = Étiquette
 printing-field-serial = Pièce
 printing-field-built_on = Fabriqué le
+printing-field-made = Assemblé par
 printing-field-hose = Tuyau
 printing-field-dash = Module
 printing-field-end_a = Extrémité A
@@ -78,11 +105,11 @@ printing-done-proof-tested = Éprouvé, pression et durée
 printing-title-hang_tag = Étiquette à suspendre, 100 x 60 mm, avec un trou
 printing-title-hang_tag_two = Étiquette à suspendre en deux langues, 120 x 90 mm, avec un trou
 printing-title-wrap_label = Étiquette autoprotégée à enrouler, impression 102 x 186 mm, film transparent 64 mm
-printing-title-flag_label = Étiquette drapeau, 150 x 44 mm, pliée autour du tuyau
-printing-title-sleeve_tag = Étiquette sous gaine, 160 x 26 mm, lisible des deux côtés
+printing-title-flag_label = Étiquette drapeau, 150 x 50 mm, pliée autour du tuyau
+printing-title-sleeve_tag = Étiquette sous gaine, 160 x 34 mm, lisible des deux côtés
 printing-title-thin_wrap = Bande à petit code QR répété autour d'un tuyau mince
-printing-title-end_tag_a = Étiquette de l'extrémité A, 60 x 32 mm, avec les valeurs de serrage
-printing-title-end_tag_b = Étiquette de l'extrémité B, 60 x 32 mm, avec les valeurs de serrage
+printing-title-end_tag_a = Étiquette de l'extrémité A, 70 x 46 mm, avec les valeurs de serrage
+printing-title-end_tag_b = Étiquette de l'extrémité B, 70 x 46 mm, avec les valeurs de serrage
 printing-title-roll_2x1 = Étiquette en rouleau, 2 x 1 in
 printing-title-roll_4x2 = Étiquette en rouleau, 4 x 2 in
 printing-title-roll_4x6 = Étiquette en rouleau, 4 x 6 in, avec les sources
@@ -120,6 +147,14 @@ printing-template-language = { $language } n'est pas une langue disponible.
     .mend = Utilisez l'une de ces langues : { LIST($languages, style: "or") }.
 printing-template-languages = Une étiquette demande une ou deux langues disponibles.
     .mend = Indiquez une ou deux de ces langues : { LIST($languages, style: "or") }.
+printing-template-boxes = Chaque zone commence par { "[[" }box]], entre doubles crochets.
+    .mend = Écrivez { "[[" }box]] avant ses clés.
+printing-template-list = Il faut ici plusieurs valeurs, entre crochets.
+    .mend = Saisissez-les sous forme de liste, par exemple ["number", "hose"].
+printing-template-pair = Il faut ici deux valeurs, entre crochets.
+    .mend = Saisissez-les ainsi : [100, 60].
+printing-template-text-min = Le plus petit texte est plus grand que le plus grand, qui est de { $text } mm.
+    .mend = Saisissez un { "text_min" } plus petit ou un { "text" } plus grand.
 printing-template-off-label = La zone dépasse de l'étiquette, qui mesure { $width } x { $height } mm.
     .mend = Déplacez-la ou réduisez-la.
 printing-template-flag = La partie d'une étiquette drapeau qui entoure le tuyau a une aile de chaque côté.
@@ -136,7 +171,7 @@ printing-template-pitch = Le pas de { $pitch } mm est inférieur aux { $size } m
 printing-box-letters = Le texte contient des caractères que la police de l'étiquette ne peut pas imprimer : { $letters }
     .mend = Utilisez des lettres latines, grecques ou cyrilliques.
 printing-box-text = Le texte ne tient pas dans { $width } x { $height } mm à la taille de texte minimale de { $text } mm.
-    .mend = Augmentez { "size" }, ou réduisez { "text_min" } (minimum { $least } mm).
+    .mend = Donnez-lui au moins { $need_width } x { $need_height } mm, ou réduisez { "text_min" } (minimum { $least } mm).
 printing-box-qr = La zone de { $side } mm est trop petite pour le code QR : à { $dpi } dpi, les modules feraient moins de { $dots } points ou de { $module } mm.
     .mend = Prévoyez au moins { $need } x { $need } mm, ou raccourcissez l'adresse web.
 printing-box-bars = La zone de { $width } mm est trop étroite pour les barres du Code 128 à { $dpi } dpi.
