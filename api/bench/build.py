@@ -28,7 +28,7 @@ from tagger.record import RECORD_FIELDS, recorded
 from tagger.record_tag import preview
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
 from tagger.store import OrderRequest, Registration, Store
-from tagger.store.crimps import EndCard
+from tagger.store.crimps import EndCard, inserted
 from tagger.store.registering import register
 from tagger.trade import assess, given, grades, keeping
 from tagger.trade.cutting import Cut, cut, reaches_mm
@@ -96,8 +96,10 @@ def _read(request: Request, fields: dict[str, Any], template_name: str) -> View:
         return View(fields, tuple(others), wanted, ends=ends)
     wanted = with_ratings(wanted, fittings)
     try:
-        found = assess(wanted, tables, reaches_mm=reaches_mm(wanted, fittings))
-        to_cut, cards = cut(wanted, fittings), store.crimp_cards(wanted, fittings)
+        cards = store.crimp_cards(wanted, fittings)
+        deep = inserted(fittings, cards, wanted)
+        found = assess(wanted, tables, reaches_mm=reaches_mm(wanted, deep))
+        to_cut = cut(wanted, deep)
         row = _row(forms.asked_of(fields, date.today()), wanted, found)
         payload.encode(found.content_of(wanted, row.built_on))
     except TaggerError as error:

@@ -15,6 +15,7 @@ from api.web.state import tables_of
 from tagger.errors import TaggerError
 from tagger.spec import AssemblySpec
 from tagger.store import Store
+from tagger.store.crimps import inserted
 from tagger.trade import assess, layline, likeforlike, report
 from tagger.trade.cutting import cut, reaches_mm
 from tagger.trade.identifying import identify as identifying
@@ -81,11 +82,13 @@ def lay_line(request: Request, token: AsBuilder, body: LayLineIn) -> dict[str, A
 def check(request: Request, store: TheStore, token: AsBuilder, spec: SpecIn) -> dict[str, Any]:
     t, wanted = translator_of(request), spec_of(store, spec)
     fittings = store.fittings_of(wanted)
+    cards = store.crimp_cards(wanted, fittings)
+    deep = inserted(fittings, cards, wanted)
     answer = report.assessment(
-        wanted, assess(wanted, tables_of(request), reaches_mm=reaches_mm(wanted, fittings)), t
+        wanted, assess(wanted, tables_of(request), reaches_mm=reaches_mm(wanted, deep)), t
     )
-    answer["cut_length"] = report.cut(cut(wanted, fittings), t)
-    answer["crimp_cards"] = {c.end[-1]: c.as_dict(t) for c in store.crimp_cards(wanted, fittings)}
+    answer["cut_length"] = report.cut(cut(wanted, deep), t)
+    answer["crimp_cards"] = {c.end[-1]: c.as_dict(t) for c in cards}
     return answer
 
 

@@ -76,6 +76,7 @@ def lay_line(a: argparse.Namespace, t: Translator) -> Answer:
 def check(a: argparse.Namespace, t: Translator) -> Answer:
     """Assesses a spec: rating, limits, tightening, warnings."""
     from tagger.cli.report import assessment_text
+    from tagger.store.crimps import inserted
     from tagger.trade import assess, keeping, report
     from tagger.trade.cutting import cut, reaches_mm
 
@@ -83,10 +84,10 @@ def check(a: argparse.Namespace, t: Translator) -> Answer:
     if a.keep:
         with open_store() as store:
             kept = store.keep_shop_rows(keeping.rows_of(spec, shop_tables(store)))
-    reaches = reaches_mm(spec, fittings)
-    found = assess(spec, shop_tables(), length_bands=a.length_bands, reaches_mm=reaches)
-    to_cut = cut(spec, fittings)
     cards = _crimp_cards(spec, fittings)
+    deep = inserted(fittings, cards, spec)
+    found = assess(spec, shop_tables(), length_bands=a.length_bands, reaches_mm=reaches_mm(spec, deep))
+    to_cut = cut(spec, deep)
     answer = report.assessment(spec, found, t) | {"cut_length": report.cut(to_cut, t)}
     answer["crimp_cards"] = {card.end[-1]: card.as_dict(t) for card in cards}
     if a.keep:

@@ -344,7 +344,7 @@ def _based(
         )
         raise TemplateError(Problem(f"{file.name}: base", base, message))
     if not isinstance(base, str) or not (base.endswith(".toml") or base in names(extra_dirs)):
-        message = Message("printing-template-unknown", name=_typed(base), names=tuple(names(extra_dirs)))
+        message = Message("printing-template-unknown", name=str(_typed(base)), names=tuple(names(extra_dirs)))
         raise TemplateError(Problem(f"{file.name}: base", _typed(base), message))
     whole = load(base, extra_dirs, above).model_dump(
         mode="json", exclude={"name"}, exclude_none=True, exclude_defaults=True
@@ -374,8 +374,8 @@ def _problems(error: ValidationError, file: str, data: dict[str, Any]) -> list[P
             message = Message("printing-template-kind-missing", kinds=tuple(kinds()))
             found.append(Problem(f"{file}: {_key(item['loc'], data)}", None, message))
             continue
-        if message := _in_toml(item):
-            found.append(Problem(f"{file}: {_key(item['loc'], data)}", None, message))
+        if (listed := _in_toml(item)) is not None:
+            found.append(Problem(f"{file}: {_key(item['loc'], data)}", None, listed))
             continue
         for problem in problems_from([item]):
             key = _key(tuple(problem.field.split(".")), data)

@@ -6,7 +6,7 @@ crimps are held against it, and it approves nothing.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -113,6 +113,20 @@ def _details(card: CrimpValue) -> Iterator[Message]:
         yield Message("stock-card-insertion", length=card.insertion_depth_mm)
     if card.machine_setting is not None:
         yield Message("stock-card-setting", setting=card.machine_setting)
+
+
+def inserted(fittings: Fittings, cards: Iterable[EndCard], spec: AssemblySpec) -> Fittings:
+    """The fittings with the insertion depth of their end's crimp card, where their own row has none."""
+    found = dict(fittings)
+    for one in cards:
+        key = stock_key(getattr(spec, one.end).fitting or "")
+        fitting, depth = found.get(key), one.card.insertion_depth_mm if one.card else None
+        if fitting is None or depth is None or fitting.insertion_depth_mm is not None:
+            continue
+        deeper = fitting.model_copy(update={"insertion_depth_mm": depth})
+        if deeper.seat_to_butt_mm is None or deeper.seat_to_butt_mm > 0:
+            found[key] = deeper
+    return found
 
 
 def _card(name: EndName, spec: AssemblySpec, own: Mapping[str, CrimpValue], fittings: Fittings) -> EndCard:

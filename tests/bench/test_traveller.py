@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pypdfium2
 
 from tagger.code import number
 from tagger.store import CrimpValue, Store
 from tagger.trade import assess
+from tagger.trade.fittings import CutOff
 from tests.bench.served import Bench
 from tests.store.samples import spec
 from tests.store.test_fittings import ELBOW, ROW, SWIVEL
@@ -59,3 +61,29 @@ def test_an_order_gives_its_due_date_and_a_run_that_is_not_there_is_told(bench: 
     [sheet] = _pages(bench, made.run)
     assert order.reference in sheet and store.now().date().isoformat() in sheet
     assert bench.get("/bench/run/999/traveller.pdf").status_code == 404
+
+
+def test_the_crimp_card_gives_the_insertion_that_a_fitting_lacks_and_the_picture_shows_the_clocking(
+    bench: Bench, store: Store
+) -> None:
+    """A cut-off to the shell's mouth has no cut length without it; the letters of the picture stand on the sheet."""
+    kept = {"cut_off_mm": 85.0, "cut_off_kind": CutOff.SHELL_MOUTH, "source": "an invented chart"}
+    store.keep_fitting(ELBOW.model_copy(update={**kept, "fitting_series": CARD.shell}))
+    store.keep_crimp(replace(CARD, insertion_depth_mm=24.0))
+    elbow = {**SWIVEL, "shape": "elbow_90", "drop_mm": 56, "fitting": ELBOW.stock_number}
+    wanted = spec(
+        hose={"standard": "SAE 100R2", "dash": 12, "part": "TW 2W 12"},
+        end_a=elbow,
+        end_b=elbow,
+        clocking_deg=90,
+    )
+    [made] = store.register(wanted, assess(wanted))
+    [sheet] = _pages(bench, made.run)
+    adds = "(85 mm − 24 mm insertion)"
+    assert f"1250 mm − {adds} (A) − {adds} (B) = 1128 mm" in sheet
+    assert sheet.count("Insertion mark of end") == 2
+    document = pypdfium2.PdfDocument(bench.get(f"/bench/run/{made.run}/traveller.pdf").content)
+    words = re.findall(r"\b[AB]\b", document[0].get_textpage().get_text_range())
+    assert (
+        words.count("A") >= 3 and words.count("B") >= 3
+    )  # beside the ends, in the view along the hose, in the rows

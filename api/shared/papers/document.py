@@ -16,11 +16,13 @@ from reportlab.lib.styles import ParagraphStyle
 from reportlab.lib.units import mm
 from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
-from reportlab.platypus import Paragraph, SimpleDocTemplate, Spacer, Table, TableStyle
+from reportlab.platypus import Flowable, Paragraph, SimpleDocTemplate, Spacer, Table, TableStyle
 
 from api.settings import Settings
+from tagger.drawing import Circle, Drawing, Grid, Item, Line, Text
 from tagger.printing import fonts
 
+_INKS = {"black": colors.black, "white": colors.white}
 _PLAIN, _BOLD = "Paper", "Paper-Bold"
 
 
@@ -64,6 +66,60 @@ def table(rows: Sequence[Sequence[str]], widths: Sequence[float], *, heading: bo
         TableStyle([("LINEBELOW", (0, 0), (-1, -1), 0.4, colors.grey), ("VALIGN", (0, 0), (-1, -1), "TOP")])
     )
     return made
+
+
+def picture(drawing: Drawing) -> Flowable:
+    """A drawing in its own size."""
+    return _Picture(drawing)
+
+
+class _Picture(Flowable):  # type: ignore[misc]
+    """Draws primitives, whose y points down, on reportlab's canvas, whose y points up."""
+
+    def __init__(self, drawing: Drawing) -> None:
+        super().__init__()
+        self.drawing = drawing
+        self.width, self.height = drawing.width * mm, drawing.height * mm
+
+    def wrap(self, *_: float) -> tuple[float, float]:
+        return self.width, self.height
+
+    def draw(self) -> None:
+        _register_fonts()
+        for item in self.drawing.items:
+            self._paint(item)
+
+    def _at(self, x: float, y: float) -> tuple[float, float]:
+        return x * mm, (self.drawing.height - y) * mm
+
+    def _paint(self, item: Item) -> None:
+        pen = self.canv
+        if isinstance(item, Text):
+            pen.setFillColor(_INKS[item.ink])
+            pen.setFont(_BOLD if item.bold else _PLAIN, item.size * mm)
+            show = {"start": pen.drawString, "middle": pen.drawCentredString, "end": pen.drawRightString}
+            show[item.anchor](*self._at(item.x, item.y), item.text)
+            return
+        if isinstance(item, Grid):
+            raise TypeError("papers show no symbols")
+        pen.setLineWidth(item.width * mm)
+        pen.setStrokeColor(_INKS[item.ink])
+        pen.setDash([item.dash * mm] if isinstance(item, Line) and item.dash else [])
+        if isinstance(item, Line):
+            pen.line(*self._at(item.x1, item.y1), *self._at(item.x2, item.y2))
+            return
+        pen.setFillColor(_INKS[item.fill or "white"])
+        stroke, fill = int(item.width > 0), int(item.fill is not None)
+        if isinstance(item, Circle):
+            pen.circle(*self._at(item.x, item.y), item.radius * mm, stroke=stroke, fill=fill)
+            return
+        path = pen.beginPath()
+        path.moveTo(*self._at(*item.points[0]))
+        for point in item.points[1:]:
+            path.lineTo(*self._at(*point))
+        if item.closed:
+            path.close()
+        pen.drawPath(path, stroke=stroke, fill=fill)
 
 
 def _register_fonts() -> None:

@@ -1,4 +1,7 @@
-"""The traveller: what to build and how, one sheet for each spec of a run, with a row of boxes for each hose."""
+"""The traveller: what to build and how, one sheet for each spec of a run, with a row of boxes for each hose.
+
+The picture has the ends as they are clocked, with the view along the hose beside it.
+"""
 
 from __future__ import annotations
 
@@ -11,12 +14,14 @@ from reportlab.platypus import PageBreak, TableStyle
 from api.settings import Settings
 from api.shared.papers import document
 from tagger.code import number as tag_number
+from tagger.drawing import ends_picture
 from tagger.i18n import Translator
 from tagger.i18n.figures import show_date
 from tagger.messages import Message, least_pressure, length
 from tagger.spec import AssemblySpec, End
 from tagger.store import Assembly, Store
-from tagger.trade.cutting import cut
+from tagger.store.crimps import inserted
+from tagger.trade.cutting import Cut, cut
 from tagger.trade.tables import Tables
 from tagger.words import Words
 
@@ -46,7 +51,7 @@ def _sheet(
     rows = [
         *_order(store, known, t),
         *_parts(spec, t),
-        *_cutting(store, spec, t),
+        *_cutting(cut(spec, inserted(fittings, cards, spec)), spec, t),
         *((t("stock-card-title"), t(line)) for card in cards for line in card.lines()),
         (t("stock-traveller-proof"), t(_proof(known, tables))),
     ]
@@ -57,6 +62,8 @@ def _sheet(
         document.text(t("stock-traveller-title"), 18, bold=True),
         document.text(t("stock-traveller-count", count=len(made)), 12, bold=True),
         document.gap(3),
+        document.picture(ends_picture(spec, 170, 34, length_text=t.figure(length(spec.length_mm)))),
+        document.gap(2),
         document.table([row for row in rows if row[1]], _WIDTHS),
         document.gap(3),
         *(document.text(t(card.why), 10, bold=True) for card in cards if card.wrong and card.why),
@@ -92,8 +99,7 @@ def _end(end: End, words: Words) -> str:
     return ", ".join(filter(None, (end.fitting, words.end(end), end.lot)))
 
 
-def _cutting(store: Store, spec: AssemblySpec, t: Translator) -> list[tuple[str, str]]:
-    found = cut(spec, store.fittings_of(spec))
+def _cutting(found: Cut, spec: AssemblySpec, t: Translator) -> list[tuple[str, str]]:
     cut_mm = t.figure(length(found.length_mm)) if found.length_mm is not None else ""
     return [
         (t("stock-traveller-overall"), Words(t.language).length(spec)),
