@@ -73,10 +73,12 @@ def _male(end: End, half: float) -> Fitting:
         _block(0, _HEXAGON, 1.3, half),
         _chain([(_HEXAGON, -0.95), (tip, -top), (tip, top), (_HEXAGON, 0.95)], half, closed=True, fill=True),
     ]
-    for step in range(1, 5):
-        x, rise = _HEXAGON + _THREAD * step / 5, 0.95 + (top - 0.95) * step / 5
-        for side in (-1, 1):
-            items.append(_chain([(x - 0.12, side * rise), (x + 0.06, side * (rise - 0.3))], half))
+    for side in (-1, 1):  # the thread's teeth, as one line on either side
+        teeth = []
+        for step in range(1, 5):
+            x, rise = _HEXAGON + _THREAD * step / 5, 0.95 + (top - 0.95) * step / 5
+            teeth += [(x - 0.16, side * rise), (x, side * (rise - 0.25)), (x + 0.16, side * rise)]
+        items.append(_chain(teeth, half))
     if cone and cone.outside:
         long = _RISE / math.tan(math.radians(cone.half_angle))
         nose = [(tip, -0.8), (tip + long, -0.8 + _RISE), (tip + long, 0.8 - _RISE), (tip, 0.8)]
@@ -113,10 +115,12 @@ def _female(end: End, half: float) -> Fitting:
     items: list[Item] = [_block(0, _NUT, 1.35, half)]
     wall = [(ground, 0.0), (ground, -0.9), (_NUT, -0.9)]
     items.append(_chain([*wall[1:], *_mirrored(wall[1:])], half))
-    for step in range(1, 4):
-        x = ground + 0.35 + (_NUT - ground - 0.35) * step / 4
-        for side in (-1, 1):
-            items.append(_chain([(x, side * 0.9), (x + 0.1, side * 1.12)], half))
+    for side in (-1, 1):
+        teeth = []
+        for step in range(1, 4):
+            x = ground + 0.3 + (_NUT - ground - 0.3) * step / 4
+            teeth += [(x - 0.14, side * 0.9), (x, side * 1.12), (x + 0.14, side * 0.9)]
+        items.append(_chain(teeth, half))
     if end.form is Form.FEMALE_SWIVEL:
         items += _tail(cone, ground, half)
     elif cone and not cone.outside:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from functools import lru_cache
 
 from tagger.drawing import Item, Text, clocking_picture, end_picture, moved
@@ -21,31 +22,47 @@ _FIGURE = 6.6  # ems that a usual range of torque takes: "103–115 N·m"
 
 def end_block(box: EndBox, index: int, job: Job) -> Part:
     """The end's letter and picture on its outer side (A left, B right), what is said of it beside or below them."""
-    width, height = box.inner
-    outer = 1 if box.end == "b" else 0
-    side = min(_LETTER, height * 0.3, width * 0.25)
-    tall = width < 1.35 * height
-    column = (
-        max(side, min(width * 0.3, width - _GAP - box.text * _FIGURE)) if box.picture and not tall else side
-    )
-    plate_x = width - side if outer else 0.0
-    items: list[Item] = _plate(box.end.upper(), plate_x, side)
-    if tall:
-        row = max(side, min(11.0, height * 0.24)) if box.picture else side
-        text_at, room = (0.0, row + 0.4), (width, height - row - 0.4)
-        across = min(width - side - _GAP, row * 1.8)
-        picture_at = (width - side - _GAP - across if outer else side + _GAP, 0.0)
-        picture = (across, row)
-    else:
-        text_at, room = (0.0 if outer else column + _GAP, 0.0), (width - column - _GAP, height)
-        picture_at = (width - column if outer else 0.0, side + 0.4)
-        picture = (column, min(height - side - 0.4, column * 1.3))
+    spec, content = job.tag.spec, job.tag.content
+    end, values = (spec.end_a, content.tighten_a) if box.end == "a" else (spec.end_b, content.tighten_b)
+    said = fields.end_said(end, values, job.template.languages)
+    frame = _frame(box)
+    drawn = list(frame.plate)
     if box.picture:
-        drawn = _end_picture(job.tag.spec, box.end, *(round(length, 3) for length in picture))
-        items += moved(drawn, *picture_at)
-    forms = fields.end_said(job.tag, box.end, job.template.languages)
-    items += moved(_text(_fitting(forms, room, box, index, job, spare=1), room[1]), *text_at)
-    return Part(items, [])
+        drawn += moved(_end_picture(spec, box.end, *frame.picture), *frame.picture_at)
+    text = _text(_fitting(said, frame.room, box, index, job, spare=1), frame.room[1])
+    return Part([*drawn, *moved(text, *frame.text_at)], [])
+
+
+@dataclass(frozen=True, slots=True)
+class _Frame:
+    """Where in an end's box its parts stand: left and top, width and height in mm."""
+
+    plate: tuple[Item, ...]
+    picture_at: tuple[float, float]
+    picture: tuple[float, float]
+    text_at: tuple[float, float]
+    room: tuple[float, float]
+
+
+@lru_cache(maxsize=64)
+def _frame(box: EndBox) -> _Frame:
+    """Picture beside the text where the box is wide, above it where it is tall."""
+    width, height = box.inner
+    outer = box.end == "b"
+    side = min(_LETTER, height * 0.3, width * 0.25)
+    plate = tuple(_plate(box.end.upper(), width - side if outer else 0.0, side))
+    if width < 1.35 * height:
+        row = max(side, min(11.0, height * 0.24)) if box.picture else side
+        across = round(min(width - side - _GAP, row * 1.8), 3)
+        left = width - side - _GAP - across if outer else side + _GAP
+        room = (width, height - row - 0.4)
+        return _Frame(plate, (left, 0.0), (across, round(row, 3)), (0.0, row + 0.4), room)
+    beside = min(width * 0.3, width - _GAP - box.text * _FIGURE) if box.picture else 0.0
+    column = max(side, beside)
+    picture = (round(column, 3), round(min(height - side - 0.4, column * 1.3), 3))
+    text_at = (0.0 if outer else column + _GAP, 0.0)
+    room = (width - column - _GAP, height)
+    return _Frame(plate, (width - column if outer else 0.0, side + 0.4), picture, text_at, room)
 
 
 def between(box: BetweenBox, index: int, job: Job) -> Part:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal, get_args
 
 from tagger import phrases, rated, units
@@ -352,14 +353,13 @@ class Said:
     head: bool = False
 
 
-def end_said(tag: Tag, which: str, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
+@lru_cache(maxsize=1024)
+def end_said(end: End, values: Tightening | None, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
     """One end as texts below one another: what it is, its tightening, and what that is counted from.
 
     The fullest form first; the shorter ones leave material, drop, lubrication and at last the shape to the picture
     and the symbol.
     """
-    end = tag.spec.end_a if which == "a" else tag.spec.end_b
-    values = tag.content.tighten_a if which == "a" else tag.content.tighten_b
     forms = (_said((*_what(end, full), *_how(end, values, full)), languages) for full in (3, 2, 1, 0))
     return tuple(dict.fromkeys(forms))
 

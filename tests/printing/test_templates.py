@@ -58,7 +58,7 @@ def write(folder, text, name="mine.toml"):
         (('title = "A label"', 'title = "A label"\nbase = true'), "mine.toml: base", "true is not a known template", "hang_tag"),
         (('title = "A label"', 'title = "A label"\nlanguages = ["en", "fr", "de"]'), "languages", "one or two known languages", "en, de"),
         (("at = [33, 1]", "at = [33, 1, 2]"), "box 2 (text), at", "Two values are needed", "[100, 60]"),
-        (('["number"]', '"number"'), "box 2 (text), fields", "Several values are needed", '["number", "hose"]'),
+        (('["number"]', '"number"'), "box 2 (text), fields", "Several values are needed", '["number"]'),
         (("size = [26, 5]", "size = [26, 5]\ntext = true"), "box 2 (text), text", "not a number (value: 'true')", "Enter a length"),
         (("size = [26, 5]", "size = [26, 5]\ntext = 3\ntext_min = 5"), "box 2 (text), text_min", "larger than the largest, which is 3 mm", "Enter a smaller text_min"),
         (("size = [60, 40]", "size = [80000, 40]"), "size.0", "above the maximum of 500", "Enter 500 or less"),
