@@ -101,7 +101,7 @@ def thinnest_whole_mm(template: Template) -> int:
 def _says(box: Box) -> tuple[str, ...]:
     if isinstance(box, FieldBox):
         return box.fields
-    return (str(getattr(box, "ends", getattr(box, "say", ""))),)
+    return (str(getattr(box, "ends", getattr(box, "end", getattr(box, "say", "")))),)
 
 
 def thickest_flag_mm(template: Template, codes: Iterable[Placed]) -> float:
