@@ -33,7 +33,7 @@ def clocking_picture(
 
 def _em(size: float) -> float:
     """Of the letters: a share of the picture, and in a small one as small as a tag may have them."""
-    return max(size * 0.13, min(SMALLEST_EM, size * 0.25))
+    return max(size * 0.13, min(SMALLEST_EM, size * 0.27))
 
 
 def end_view(clocking_deg: int, size: float, *, clockwise: bool = False) -> list[Item]:
