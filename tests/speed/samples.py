@@ -37,9 +37,12 @@ def _tag(chance: random.Random) -> Tag:
     dash = chance.choice((4, 6, 8, 12, 16))
     ends: list[dict[str, Any]] = [_end(chance, dash), _end(chance, dash)]
     elbows = all("shape" in end for end in ends)
+    standard = chance.choice(HOSES)
+    if (standard, dash) == ("SAE 100R12", 4):  # which it has not
+        standard = "SAE 100R2"
     spec = AssemblySpec.read(
         {
-            "hose": {"standard": chance.choice(HOSES), "dash": dash},
+            "hose": {"standard": standard, "dash": dash},
             "end_a": ends[0],
             "end_b": ends[1],
             "length_mm": chance.randrange(300, 6000),
