@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from tagger.code import link, payload
 from tagger.code import number as tag_number
@@ -12,6 +12,7 @@ from tagger.record import recorded
 from tagger.settings import ShopSettings
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store import Assembly, Registration, Store
+from tagger.store.assemblies import Drawn
 from tagger.store.overrated import as_of_today
 from tagger.trade.results import Assessment
 
@@ -22,8 +23,6 @@ def _never_given(body: str) -> str:
 
 SAMPLE = _never_given("0000000000")
 """A number that fits the check but is never given: it stands on previews."""
-WIDEST = _never_given("WWWWWWWWWW")
-"""The number that takes the most room on paper: where it fits, every other does."""
 
 
 def tags_of(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) -> list[Tag]:
@@ -52,29 +51,36 @@ def tags_of(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) ->
 
 def preview(row: Registration, shop: ShopSettings) -> Tag:
     """The row's first tag as it will print once it is registered, but for its number. Raises PayloadError."""
-    return _to_be(SAMPLE, row, shop, place=1, of=row.count)
-
-
-def trials(rows: Sequence[Registration], shop: ShopSettings) -> list[Tag]:
-    """One tag of each row of a run, with the longest of what the row's tags will carry."""
-    of = sum(row.count for row in rows)
-    return [_to_be(WIDEST, row, shop, place=of, of=of) for row in rows]
-
-
-def _to_be(number: str, row: Registration, shop: ShopSettings, *, place: int, of: int) -> Tag:
     content = row.assessment.content_of(row.spec, row.built_on)
     return _tag(
-        number,
+        SAMPLE,
         payload.encode(content),
         content,
         row.spec,
         row.assessment,
         shop,
-        place=place,
-        of=of,
+        place=1,
+        of=row.count,
         order=row.order_reference,
         **recorded(row),
     )
+
+
+def tags_to_be(drawn: Drawn, shop: ShopSettings) -> Iterator[Tag]:
+    """The tags of a run under the numbers drawn for it, each as it will print once the run is registered."""
+    for place, (number, digits, content, row) in enumerate(drawn.each(), 1):
+        yield _tag(
+            number,
+            digits,
+            content,
+            row.spec,
+            row.assessment,
+            shop,
+            place=place,
+            of=len(drawn.numbers),
+            order=row.order_reference,
+            **recorded(row),
+        )
 
 
 def _tag(

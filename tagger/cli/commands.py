@@ -484,9 +484,14 @@ def tags_here(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings, 
     """The tags of these assemblies; warns on the screen where their QR code opens only this computer."""
     from tagger.record_tag import tags_of
 
+    warn_of_address(shop, t)
+    return tags_of(store, assemblies, shop)
+
+
+def warn_of_address(shop: ShopSettings, t: Translator) -> None:
+    """Warns on the screen where the QR codes of tags open only this computer."""
     if not shop.has_set("base_url"):
         print(t("cli-base-url-not-set", base=shop.base_url), file=sys.stderr)
-    return tags_of(store, assemblies, shop)
 
 
 def _content_text(content: TagContent, t: Translator) -> str:

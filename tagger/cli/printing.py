@@ -7,21 +7,23 @@ import hashlib
 import os
 import sys
 from collections.abc import Callable, Iterable, Sequence
-from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from tagger.cli.commands import Answer, open_store, shop_settings, shop_tables, tags_here
+from tagger.cli.commands import Answer, open_store, shop_settings, shop_tables, tags_here, warn_of_address
 from tagger.errors import Problem, SpecError
 from tagger.i18n import Translator
 from tagger.messages import Message, Value
 from tagger.record import recorded
+from tagger.spec import AssemblySpec
 
 if TYPE_CHECKING:  # each command loads only what it needs
     from tagger.printing.content import Tag
+    from tagger.printing.kinds import Kinds
     from tagger.printing.preflight import Finding, Preflight
     from tagger.printing.template import Template
     from tagger.settings import ShopSettings
-    from tagger.store import Assembly, Registration, Store
+    from tagger.store import Registration, Store
+    from tagger.trade.results import Assessment
 
 
 def print_tags(a: argparse.Namespace, t: Translator) -> Answer:
@@ -34,14 +36,15 @@ def print_tags(a: argparse.Namespace, t: Translator) -> Answer:
         numbers = [assembly.number for assembly in assemblies]
         store.refuse_blocked(numbers, traveller=template.traveller)
         tags = tags_here(store, assemblies, shop, t)
-        _refuse_what_would_not_scan(tags, template, dpi, a, t)
 
         def printed(**data: str) -> None:
             store.record_many(numbers, "printed", {"template": template.name, **data})
 
         if a.printer:
+            _refuse_what_would_not_scan(tags, template, dpi, a, t)
             answer, text = _send(tags, template, dpi, a, printed, t)
         else:
+            _refuse_what_cannot_be_written(template, a)
             files = _write(tags, template, dpi, a, t)
             answer, text = {"files": files}, "\n".join(files)
             printed()
@@ -51,32 +54,67 @@ def print_tags(a: argparse.Namespace, t: Translator) -> Answer:
 def run(a: argparse.Namespace, t: Translator) -> Answer:
     """Registers a list and prints it whole; after a crash the same numbers are printed.
 
-    What could be refused on the way to paper is refused before anything is registered.
+    Tag numbers are drawn, the labels of those very numbers are laid out, proved and written beside the file,
+    then the numbers are registered, and then the file takes its name. So what could be refused on the way
+    to paper is refused before anything is registered.
     """
-    from tagger import list_columns, lists, record_tag
+    from tagger import record_tag
     from tagger.code import number
+
+    shop = shop_settings()
+    template, dpi = _template(a, shop), _dpi(a, shop)
+    if shop.proof_first and not template.traveller:
+        raise SpecError(Problem("--template", template.name, Message("cli-run-proof-first")))
+    _refuse_what_cannot_be_written(template, a)
+    rows = _listed(a, shop)
+    mark = hashlib.sha256(a.list.read_bytes()).hexdigest()
+    with open_store() as store:
+        key, numbers = _batch(store, rows, mark)
+        if numbers:  # a run before this one registered them and never came to print them
+            store.refuse_blocked(numbers, traveller=template.traveller)
+            tags = tags_here(store, store.assemblies(numbers), shop, t)
+            files = _write(tags, template, dpi, a, t, progress=not a.json)
+        else:
+            drawn = store.draw(rows)
+            numbers = drawn.numbers
+            warn_of_address(shop, t)
+
+            def register(kinds: Kinds) -> None:
+                _refuse_kinds_that_would_not_scan(kinds, template, dpi, a, t)
+                store.register_drawn(drawn, key=key)
+
+            coming, count = record_tag.tags_to_be(drawn, shop), len(numbers)
+            files = _write(coming, template, dpi, a, t, progress=not a.json, count=count, accept=register)
+        store.record_many(numbers, "printed", {"template": template.name, "list": a.list.name})
+    shown = [number.format(one) for one in numbers]
+    return {"numbers": shown, "files": files}, t("cli-run-done", count=len(shown), files=tuple(files))
+
+
+def _listed(a: argparse.Namespace, shop: ShopSettings) -> list[Registration]:
+    """The rows of the list, assessed: equal specs once. Raises SpecError with the problems of all rows."""
+    from tagger import list_columns, lists
     from tagger.errors import TradeError
     from tagger.store import Registration
     from tagger.trade import assess
 
-    shop = shop_settings()
-    template, dpi, tables = _template(a, shop), _dpi(a, shop), shop_tables()
-    if shop.proof_first and not template.traveller:
-        raise SpecError(Problem("--template", template.name, Message("cli-run-proof-first")))
-    rows: list[Registration] = []
-    problems: list[Problem] = []
+    tables = shop_tables()
     with open_store() as store:
         listed_rows = lists.read_rows(list_columns.in_ours(lists.read_table(a.list)), store.read_spec)
+    assessed: dict[AssemblySpec, Assessment] = {}
+    rows: list[Registration] = []
+    problems: list[Problem] = []
     for listed in listed_rows:
+        spec = listed.spec
         try:
-            found = assess(listed.spec, tables)
+            if spec not in assessed:
+                assessed[spec] = assess(spec, tables)
         except TradeError as error:
             problems += error.within(f"row {listed.row}").problems
             continue
         rows.append(
             Registration(
-                listed.spec,
-                found,
+                spec,
+                assessed[spec],
                 listed.quantity,
                 a.built_on,
                 lot_reason=listed.lot_reason,
@@ -86,32 +124,21 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
         )
     if problems:
         raise SpecError(problems)
-    trials = record_tag.trials(rows, shop)
-    _refuse_what_cannot_be_written(trials, template, a)
-    _refuse_what_would_not_scan(trials, template, dpi, a, t)
-    mark = hashlib.sha256(a.list.read_bytes()).hexdigest()
-    with open_store() as store:
-        assemblies = _registered_but_not_printed(store, rows, mark)
-        store.refuse_blocked([one.number for one in assemblies], traveller=template.traveller)
-        files = _write(tags_here(store, assemblies, shop, t), template, dpi, a, t, progress=not a.json)
-        store.record_many(
-            [one.number for one in assemblies], "printed", {"template": template.name, "list": a.list.name}
-        )
-    numbers = [number.format(one.number) for one in assemblies]
-    return {"numbers": numbers, "files": files}, t("cli-run-done", count=len(numbers), files=tuple(files))
+    return rows
 
 
-def _registered_but_not_printed(store: Store, rows: Sequence[Registration], mark: str) -> list[Assembly]:
-    """Registers the list, unless an earlier run did and never came to print it.
+def _batch(store: Store, rows: Sequence[Registration], mark: str) -> tuple[str, list[str]]:
+    """The key of the batch to print, and the numbers registered with it by a run that never printed them.
 
     The same list run again after it was printed is a new batch, with numbers of its own.
     """
     from tagger.store import Kind
 
     for batch in range(1, 10_000):
-        assemblies = store.register_many(rows, key=f"list {mark} batch {batch}")
-        if not store.last([one.number for one in assemblies], Kind.PRINTED):
-            return assemblies
+        key = f"list {mark} batch {batch}"
+        numbers = store.registered(rows, key)
+        if not store.last(numbers, Kind.PRINTED):
+            return key, numbers
     raise SpecError(Problem("list", None, Message("cli-too-many-batches")))
 
 
@@ -135,18 +162,29 @@ def _dpi(a: argparse.Namespace, shop: ShopSettings) -> int:
 
 
 def _refuse_what_would_not_scan(
-    tags: Iterable[Tag], template: Template, dpi: int, a: argparse.Namespace, t: Translator
+    tags: Sequence[Tag], template: Template, dpi: int, a: argparse.Namespace, t: Translator
 ) -> None:
-    """Preflight of every different tag, before anything is printed; warnings go to the screen."""
+    """Every label proved and each kind of label simulated, before anything is sent to a printer."""
+    from tagger.printing.kinds import Kinds
+    from tagger.printing.layout import lay_out
+    from tagger.printing.proof import prove
+
+    kinds = Kinds()
+    for tag in tags:
+        page = lay_out(tag, template, dpi)
+        prove(tag, page, forced=a.force)
+        kinds.add(tag, page)
+    _refuse_kinds_that_would_not_scan(kinds, template, dpi, a, t)
+
+
+def _refuse_kinds_that_would_not_scan(
+    kinds: Kinds, template: Template, dpi: int, a: argparse.Namespace, t: Translator
+) -> None:
+    """Preflight of the worst label of each kind; warnings go to the screen."""
     from tagger.printing import preflight
 
-    seen: set[Tag] = set()
     told: set[Message] = set()
-    for tag in tags:
-        but_for_the_number = replace(tag, number="", link="", serial=None)
-        if but_for_the_number in seen:
-            continue
-        seen.add(but_for_the_number)
+    for tag in kinds.worst(wraps=bool(template.wraps)):
         found = preflight.preflight(tag, template, dpi=dpi)
         if (refusal := preflight.refused(found, template.name)) and not a.force:
             raise refusal
@@ -176,8 +214,8 @@ def _finding_line(finding: Finding, t: Translator) -> str:
     return t(line).rstrip()
 
 
-def _refuse_what_cannot_be_written(tags: Sequence[Tag], template: Template, a: argparse.Namespace) -> None:
-    from tagger.printing.sheets import sheets
+def _refuse_what_cannot_be_written(template: Template, a: argparse.Namespace) -> None:
+    from tagger.printing.sheets import refuse_place
 
     if a.out.suffix.lower() not in (".pdf", ".png"):
         raise SpecError(Problem("--out", str(a.out), Message("cli-out-not-pdf-or-png")))
@@ -185,7 +223,7 @@ def _refuse_what_cannot_be_written(tags: Sequence[Tag], template: Template, a: a
         raise SpecError(Problem("--out", str(a.out.parent), Message("cli-out-no-folder")))
     if not os.access(a.out.parent, os.W_OK):
         raise SpecError(Problem("--out", str(a.out), Message("cli-out-not-writable")))
-    next(sheets(tags, template, a.start))  # refuses a place that the sheet has not
+    refuse_place(template, a.start)
 
 
 def _dpi_of(uri: str) -> int:
@@ -227,22 +265,34 @@ def _send(
 
 
 def _write(
-    tags: Sequence[Tag],
+    tags: Iterable[Tag],
     template: Template,
     dpi: int,
     a: argparse.Namespace,
     t: Translator,
     *,
+    count: int | None = None,
     progress: bool = False,
+    accept: Callable[[Kinds], None] | None = None,
 ) -> list[str]:
+    """The files written, each label in them proved; ``accept``: what is asked before they take their names.
+
+    Without it that is whether each kind of label would scan.
+    """
     from tqdm import tqdm
 
     from tagger.printing import pdf, raster
 
-    _refuse_what_cannot_be_written(tags, template, a)
+    def scans(kinds: Kinds) -> None:
+        _refuse_kinds_that_would_not_scan(kinds, template, dpi, a, t)
+
+    asked = accept or scans
     if a.out.suffix.lower() == ".png":
-        return [str(file) for file in raster.write(tags, template, a.out, dpi=dpi, start=a.start)]
-    quiet = not progress or len(tags) < 20
-    with tqdm(total=len(tags), unit=t("cli-progress-unit"), disable=quiet, file=sys.stderr) as bar:
-        pdf.write(tags, template, a.out, dpi=dpi, start=a.start, progress=bar.update)
+        files = raster.write(tags, template, a.out, dpi=dpi, start=a.start, forced=a.force, accept=asked)
+        return [str(file) for file in files]
+    quiet = not progress or (count is not None and count < 20)
+    with tqdm(total=count, unit=t("cli-progress-unit"), disable=quiet, file=sys.stderr) as bar:
+        pdf.write(
+            tags, template, a.out, dpi=dpi, start=a.start, progress=bar.update, forced=a.force, accept=asked
+        )
     return [str(a.out)]

@@ -88,6 +88,37 @@ def qr(text: str, level: str = "H", *, version: int | None = None, mask: int | N
     return Symbol("qr", text, modules, QR_QUIET, version, level, mask)
 
 
+class _Code128(barcode.Code128):  # type: ignore[misc]
+    """The library's, but for texts that begin with 99: it takes those digits for a change of code set."""
+
+    def _try_to_optimize(self, encoded: list[int]) -> list[int]:
+        if self.code[:2].isdigit():  # begun in code set C, which they stay in
+            return encoded
+        optimised: list[int] = super()._try_to_optimize(encoded)
+        return optimised
+
+
+def whole(symbol: Symbol) -> bool:
+    """Whether a QR symbol is without one wrong module: its error correction is all left for the hose's life.
+
+    Function patterns, format and version are the library's own, and every block is a word of its code
+    (all syndromes are zero, ISO/IEC 18004 annex B).
+    """
+    blank = _masked_blanks(symbol.version, symbol.level)[symbol.mask]
+    if symbol.modules.shape != blank.shape:
+        return False
+    data = symbol.modules ^ blank
+    places = _places(symbol.version)
+    if data[places < 0].any():
+        return False
+    order, shares = _syndrome_shares(symbol.version, symbol.level)
+    bits = data.reshape(-1)[_module_of_bit(symbol.version)]
+    sums = np.bitwise_xor.reduceat(
+        _products()[np.packbits(bits)[order][:, None], shares[0]], shares[1], axis=0
+    )
+    return not sums.any()
+
+
 def code128(text: str) -> Symbol:
     """A Code 128 symbol of ``text`` (printable ASCII), as one row of modules.
 
@@ -96,7 +127,7 @@ def code128(text: str) -> Symbol:
     """
     if not text or not all(32 <= ord(letter) < 127 for letter in text):
         raise SymbolError(Problem("text", text, Message("code-symbol-letters")))
-    pattern = barcode.Code128(text).build()[0]
+    pattern = _Code128(text).build()[0]
     return Symbol("code128", text, np.array([[letter == "1" for letter in pattern]]), CODE128_QUIET)
 
 
@@ -137,6 +168,35 @@ def codeword_blocks(version: int, level: str) -> tuple[npt.NDArray[np.int64], np
     check = [block.total_count - block.data_count for block in blocks]
     order = [k for counts in (data, check) for i in range(max(counts)) for k, n in enumerate(counts) if i < n]
     return np.array(order), np.array([count // 2 for count in check])
+
+
+@lru_cache(maxsize=40)
+def _module_of_bit(version: int) -> npt.NDArray[np.int64]:
+    """The other way round of ``_places``: for each data bit the index of the module that shows it."""
+    places = _places(version).reshape(-1)
+    modules = np.flatnonzero(places >= 0)
+    found = np.empty(modules.size, dtype=np.int64)
+    found[places[modules]] = modules
+    count = sum(block.total_count for block in base.rs_blocks(version, _LEVEL["L"]))
+    return found[: 8 * count]
+
+
+@lru_cache(maxsize=160)
+def _syndrome_shares(
+    version: int, level: str
+) -> tuple[npt.NDArray[np.int64], tuple[npt.NDArray[np.uint8], npt.NDArray[np.int64]]]:
+    """(codewords block by block, (what each is multiplied by in each syndrome, where each block starts))."""
+    of_codeword, _ = codeword_blocks(version, level)
+    blocks = base.rs_blocks(version, _LEVEL[level])
+    order = np.argsort(of_codeword, kind="stable")
+    checks = min(block.total_count - block.data_count for block in blocks)
+    powers = [
+        [base.gexp(step * (block.total_count - 1 - place) % 255) for step in range(checks)]
+        for block in blocks
+        for place in range(block.total_count)
+    ]
+    starts = np.cumsum([0, *(block.total_count for block in blocks[:-1])])
+    return order, (np.array(powers, dtype=np.uint8), starts)
 
 
 def _segments(text: str) -> list[util.QRData]:

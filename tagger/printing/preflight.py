@@ -17,16 +17,15 @@ from tagger.printing import around, curvature, raster
 from tagger.printing.boxes import Placed
 from tagger.printing.content import Tag
 from tagger.printing.grade import LETTERS, Grade, grades
+from tagger.printing.kinds import LEGIBLE_MM, LONGEST_LINK
 from tagger.printing.layout import Page, lay_out
 from tagger.printing.readers import Grey, grey, qr_readers
 from tagger.printing.sizing import LEAST_DOTS, dot_mm
 from tagger.printing.template import Template
 
 LEAST_MODULE_MM = 0.35  # DIN SPEC 91406, the forerunner of IEC 61406-1
-LONGEST_LINK = 255  # characters; IEC 61406-1 as remembered, not confirmed
 REACH = 10  # a symbol reads from ten times its side; common practice, no source
 SHORTEST_REACH_MM = 150  # a phone held close; common practice, no source
-LEGIBLE_MM = 1.7  # em of the smallest text: about 5 pt
 
 Severity = Literal["refuse", "warn", "note"]
 

@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from itertools import islice
 
 from tagger.drawing import Drawing, Item, Line
 from tagger.errors import Problem, TemplateError
 from tagger.messages import Message
 from tagger.printing.content import Tag
-from tagger.printing.layout import lay_out
+from tagger.printing.layout import Page, lay_out
+from tagger.printing.proof import prove
 from tagger.printing.sizing import snap
 from tagger.printing.template import Template
 
 Slot = tuple[Tag, int]  # a tag and its place on the page, counted from 0 row by row
 Placed = tuple[Drawing, float, float]  # a label's drawing, its left and its top on the page in mm
+Seen = Callable[[Tag, Page], object]  # told of each label that is laid out and proved
 
 
 def page_size(template: Template) -> tuple[float, float]:
@@ -22,31 +24,46 @@ def page_size(template: Template) -> tuple[float, float]:
     return template.sheet.page_size if template.sheet else template.size
 
 
+def refuse_place(template: Template, start: int) -> None:
+    """Raises TemplateError where a page has no place ``start``, counted from 1 row by row."""
+    places = template.sheet.per_page if template.sheet else 1
+    if not 1 <= start <= places:
+        message = (
+            Message("printing-start-one", start=start)
+            if template.sheet is None
+            else Message("printing-start", start=start, places=places)
+        )
+        raise TemplateError(Problem("start", start, message))
+
+
 def sheets(tags: Iterable[Tag], template: Template, start: int = 1) -> Iterator[list[Slot]]:
     """The tags page by page; ``start`` is the first free place of a part-used sheet, from 1.
 
     Raises TemplateError where the sheet has no such place.
     """
+    refuse_place(template, start)
     per_page = template.sheet.per_page if template.sheet else 1
-    if not 1 <= start <= per_page:
-        message = (
-            Message("printing-start-one", start=start)
-            if template.sheet is None
-            else Message("printing-start", start=start, places=per_page)
-        )
-        raise TemplateError(Problem("start", start, message))
     source, place = iter(tags), start - 1
     while page := [(tag, place + offset) for offset, tag in enumerate(islice(source, per_page - place))]:
         yield page
         place = 0
 
 
-def laid_out(page: list[Slot], template: Template, dpi: int) -> list[Placed]:
-    """Every label of a page, drawn, with its place on whole dots; cut marks where the sheet wants them."""
-    marks = [(_cut_marks(template), 0.0, 0.0)] if template.sheet and template.sheet.cut_marks else []
-    return marks + [
-        (lay_out(tag, template, dpi).drawing, *_corner(template, place, dpi)) for tag, place in page
-    ]
+def laid_out(
+    page: list[Slot], template: Template, dpi: int, *, forced: bool = False, seen: Seen | None = None
+) -> list[Placed]:
+    """Every label of a page, drawn and proved, with its place on whole dots; cut marks where the sheet wants them.
+
+    ``forced``: see ``proof.prove``, which raises SymbolError for a label that does not say what its tag says.
+    """
+    placed = [(_cut_marks(template), 0.0, 0.0)] if template.sheet and template.sheet.cut_marks else []
+    for tag, place in page:
+        label = lay_out(tag, template, dpi)
+        prove(tag, label, forced=forced)
+        if seen:
+            seen(tag, label)
+        placed.append((label.drawing, *_corner(template, place, dpi)))
+    return placed
 
 
 def _corner(template: Template, place: int, dpi: int) -> tuple[float, float]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any
@@ -15,7 +15,7 @@ from tagger.code import payload
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.record import MAX_LENGTH, recorded
-from tagger.spec import MAX_COUNT, AssemblySpec, Danger, Hose
+from tagger.spec import MAX_COUNT, AssemblySpec, Danger, Hose, TagContent
 from tagger.store import designs
 from tagger.store.base import Part, compact, fingerprint, in_chunks, not_registered
 from tagger.store.changes import refuse_unread_changes
@@ -87,33 +87,68 @@ class Assemblies(Part):
         Problems name the row, counted from 1 ("row 3.hose.lot"), where there is more than one.
         """
         prepared = _prepare(rows)
-        mark = fingerprint([_asked(row) for row in rows])
+        mark, count = _mark(rows), sum(row.count for row in rows)
 
         def registered(session: Session) -> list[str]:
             known = _already(session, key, mark)
-            return known or self._insert(session, prepared, by, key, mark, make_number)
+            if not known:
+                known = _fresh_numbers(session, count, make_number)
+                self._insert(session, prepared, known, by, key, mark)
+            return known
 
         return self.assemblies(self.act(registered))
+
+    def draw(self, rows: Sequence[Registration], *, make_number: MakeNumber = tag_number.make) -> Drawn:
+        """Free tag numbers for a whole run, of which nothing is written: its tags can be made and proved first.
+
+        Raises StoreError, PayloadError naming the row as ``register_many`` does.
+        """
+        prepared = _prepare(rows)
+        with self.reading() as session:
+            _refuse_by_the_books(session, rows)
+            numbers = _fresh_numbers(session, sum(row.count for row in rows), make_number)
+        return Drawn(prepared, numbers, _mark(rows))
+
+    def register_drawn(self, drawn: Drawn, *, by: str | None = None, key: str | None = None) -> None:
+        """Registers a run under the very numbers that were drawn for it, in one transaction.
+
+        Raises StoreError where a number or the key was used in the meantime, and as ``register_many`` does.
+        """
+
+        def registered(session: Session) -> None:
+            if _already(session, key, drawn.mark):
+                raise StoreError(Problem("key", key, Message("store-key-of-other", what="registration")))
+            if taken := _taken(session, drawn.numbers):
+                raise StoreError(
+                    Problem("number", one, Message("store-number-taken", number=tag_number.format(one)))
+                    for one in taken
+                )
+            self._insert(session, drawn.rows, drawn.numbers, by, key, drawn.mark)
+
+        self.act(registered)
+
+    def registered(self, rows: Sequence[Registration], key: str) -> list[str]:
+        """The numbers of a run that was registered with this key, in order; none where it was not.
+
+        Raises StoreError for a key that was used for other rows.
+        """
+        with self.reading() as session:
+            return _already(session, key, _mark(rows))
 
     def _insert(
         self,
         session: Session,
         rows: Sequence[_Prepared],
+        numbers: Sequence[str],
         by: str | None,
         key: str | None,
         mark: str,
-        make_number: MakeNumber,
-    ) -> list[str]:
-        refuse_withdrawn_lots(session, [row.asked for row in rows])
-        known_as = refuse_other_hoses(session, [row.asked for row in rows])
-        refuse_other_fittings(session, [row.asked for row in rows])
-        _refuse_unknown_orders(session, [row.asked for row in rows])
-        changes = refuse_unread_changes(session, [row.asked for row in rows])
+    ) -> None:
+        known_as, changes = _refuse_by_the_books(session, [row.asked for row in rows])
         now = self.now()
         act = RegistrationRow(key=key, fingerprint=mark, created_at=now)
         session.add(act)
         session.flush()
-        numbers = _fresh_numbers(session, sum(row.asked.count for row in rows), make_number)
         values: list[dict[str, Any]] = []
         events: list[dict[str, Any]] = []
         left = iter(numbers)
@@ -130,7 +165,6 @@ class Assemblies(Part):
         designs.keep(session, (row.design for row in rows))
         session.execute(insert(AssemblyRow), values)
         add_events(session, events)
-        return numbers
 
     def assembly(self, number: str) -> Assembly:
         """The record of one tag number, typed in any way. Raises NumberError, StoreError."""
@@ -183,8 +217,25 @@ class Assemblies(Part):
 @dataclass(frozen=True)
 class _Prepared:
     asked: Registration
+    content: TagContent  # what its symbols say, as whoever scans them reads it
     design: dict[str, Any]
     columns: dict[str, Any]  # everything but the number and the moment
+
+
+@dataclass(frozen=True)
+class Drawn:
+    """A run with the tag numbers drawn for it. Nothing is written yet, and nothing keeps them free."""
+
+    rows: list[_Prepared]
+    numbers: list[str]
+    mark: str
+
+    def each(self) -> Iterator[tuple[str, str, TagContent, Registration]]:
+        """Number, digits of the symbol, what they say, and row of each assembly, as they will be registered."""
+        left = iter(self.numbers)
+        for row in self.rows:
+            for _ in range(row.asked.count):
+                yield next(left), row.columns["digits"], row.content, row.asked
 
 
 def _prepare(rows: Sequence[Registration]) -> list[_Prepared]:
@@ -194,7 +245,8 @@ def _prepare(rows: Sequence[Registration]) -> list[_Prepared]:
     for place, row in enumerate(rows, 1):
         try:
             design = designs.as_row(row.spec, row.assessment)
-            prepared.append(_Prepared(row, design, {"design_id": design["id"], **_columns(row)}))
+            content, columns = _columns(row)
+            prepared.append(_Prepared(row, content, design, {"design_id": design["id"], **columns}))
         except TaggerError as error:
             within = error.within(f"row {place}") if len(rows) > 1 else error
             problems.extend(within.problems)
@@ -227,7 +279,8 @@ def _refuse_danger_without_reason(row: Registration) -> None:
         raise StoreError(against)
 
 
-def _columns(row: Registration) -> dict[str, Any]:
+def _columns(row: Registration) -> tuple[TagContent, dict[str, Any]]:
+    """What the tag's symbols say, and the columns that go with it."""
     if not 1 <= row.count <= MAX_COUNT:
         wrong = Message("store-quantity-not-valid", count=row.count, most=MAX_COUNT)
         raise StoreError(Problem("count", row.count, wrong))
@@ -238,7 +291,7 @@ def _columns(row: Registration) -> dict[str, Any]:
     if printed != payload.carried(content):  # a tag that would say something else must never be printed
         raise StoreError(Problem("spec", None, Message("store-read-back")))
     spec = row.spec
-    return {
+    return printed, {
         "digits": digits,
         "built_on": row.built_on,
         **{name: text_of(name, text) for name, text in recorded(row).items()},
@@ -276,6 +329,24 @@ def _asked(row: Registration) -> dict[str, Any]:
     return {**asked, **texts, **reasons, "spec": row.spec.as_dict()}
 
 
+def _refuse_by_the_books(
+    session: Session, rows: Sequence[Registration]
+) -> tuple[list[tuple[Hose, ...]], list[dict[str, Any]]]:
+    """Raises StoreError for rows that what is kept forbids: lots, fittings, orders.
+
+    For each row what its lot is known as, and what its history keeps of a change its order asks for.
+    """
+    refuse_withdrawn_lots(session, rows)
+    known_as = refuse_other_hoses(session, rows)
+    refuse_other_fittings(session, rows)
+    _refuse_unknown_orders(session, rows)
+    return known_as, refuse_unread_changes(session, rows)
+
+
+def _mark(rows: Sequence[Registration]) -> str:
+    return fingerprint([_asked(row) for row in rows])
+
+
 def _already(session: Session, key: str | None, mark: str) -> list[str]:
     if key is None:
         return []
@@ -293,12 +364,19 @@ def _fresh_numbers(session: Session, count: int, make_number: MakeNumber) -> lis
     fresh: dict[str, None] = {}
     for _ in range(100):
         fresh.update((compact(make_number()), None) for _ in range(count - len(fresh)))
-        for chunk in in_chunks(list(fresh)):
-            for taken in session.scalars(select(AssemblyRow.number).where(AssemblyRow.number.in_(chunk))):
-                del fresh[taken]
+        for taken in _taken(session, list(fresh)):
+            del fresh[taken]
         if len(fresh) == count:
             return list(fresh)
     raise StoreError(Problem("number", None, Message("store-numbers-used-up")))
+
+
+def _taken(session: Session, numbers: list[str]) -> list[str]:
+    """Those of these numbers that are registered."""
+    taken: list[str] = []
+    for chunk in in_chunks(numbers):
+        taken += session.scalars(select(AssemblyRow.number).where(AssemblyRow.number.in_(chunk)))
+    return taken
 
 
 def _refuse_unknown_orders(session: Session, rows: Sequence[Registration]) -> None:

@@ -220,39 +220,48 @@ def test_a_list_with_one_bad_row_registers_nothing(tagger: Shell, tmp_path: Path
     assert registered_in(tmp_path) == 0
 
 
-def test_killed_between_register_and_print_no_number_is_lost_or_repeated(
+_DIES_ONCE_REGISTERED = """
+import os, signal, sys
+from tagger.cli import main
+from tagger.store import Store
+
+register = Store.register_drawn
+def dying(*given, **named):
+    register(*given, **named)
+    os.kill(os.getpid(), signal.SIGKILL)  # the file has not its name yet
+Store.register_drawn = dying
+main(sys.argv[1:])
+"""
+
+
+def test_a_run_that_is_killed_leaves_all_its_numbers_or_none_and_never_a_file_without_them(
     tagger: Shell, tmp_path: Path
 ) -> None:
     lines = SERVICE_RUN.read_text(encoding="utf-8").splitlines()
-    many = [lines[0], *(line.replace(",4,Ostervale", ",400,Ostervale") for line in lines[1:])]
-    (tmp_path / "many.csv").write_text("\n".join(many), encoding="utf-8")
-    process = subprocess.Popen(
-        [
-            sys.executable,
-            "-m",
-            "tagger.cli",
-            "run",
-            "many.csv",
-            "--template",
-            "hang_tag",
-            "--out",
-            "many.pdf",
-        ],
-        cwd=tmp_path,
-        env=tagger.env,
-        stderr=subprocess.DEVNULL,
-        start_new_session=True,
-    )
-    while not _registered(tagger) and process.poll() is None:
-        time.sleep(0.02)
-    os.killpg(process.pid, signal.SIGKILL)
-    process.wait()
-    registered = _registered(tagger)
-    assert len(registered) == 407
-    assert not (tmp_path / "many.pdf").exists()
-    answer = tagger.json("run", "many.csv", "--template", "hang_tag", "--out", "many.pdf")
-    assert {one.replace("-", "") for one in answer["numbers"]} == registered == _registered(tagger)
-    assert len(pypdfium2.PdfDocument(tmp_path / "many.pdf")) == 407
+    run = ("run", "many.csv", "--template", "hang_tag", "--out", "many.pdf")
+    for count in (400, 20):
+        many = [lines[0], *(line.replace(",4,Ostervale", f",{count},Ostervale") for line in lines[1:])]
+        (tmp_path / "many.csv").write_text("\n".join(many), encoding="utf-8")
+        program = ["-m", "tagger.cli"] if count == 400 else ["-c", _DIES_ONCE_REGISTERED]
+        process = subprocess.Popen(
+            [sys.executable, *program, *run],
+            cwd=tmp_path,
+            env=tagger.env,
+            stderr=subprocess.DEVNULL,
+            start_new_session=True,
+        )
+        while count == 400 and not (tmp_path / "many.pdf.part").exists():
+            assert process.poll() is None
+            time.sleep(0.02)
+        if count == 400:  # labels are being written, nothing is registered
+            os.killpg(process.pid, signal.SIGKILL)
+        assert process.wait() == -signal.SIGKILL
+        assert len(_registered(tagger)) == (0 if count == 400 else 27)
+        assert not (tmp_path / "many.pdf").exists()
+    answer = tagger.json(*run)
+    assert {one.replace("-", "") for one in answer["numbers"]} == _registered(tagger)
+    assert len(pypdfium2.PdfDocument(tmp_path / "many.pdf")) == 27
+    assert not (tmp_path / "many.pdf.part").exists()
 
 
 def _registered(tagger: Shell) -> set[str]:

@@ -106,6 +106,14 @@ def test_code_128_is_read(text):
     assert [found.text for found in zxingcpp.read_barcodes(bars)] == [text]
 
 
+def test_a_bar_code_is_read_whatever_two_digits_begin_the_number():
+    """A pair of digits at the start is a number from 0 to 99, never a change of code set."""
+    for pair in range(100):
+        text = f"{pair:02}69VW5S5Y8"
+        bars = np.repeat(picture(symbol.code128(text), 2)[10 * 2 : 11 * 2], 15, axis=0)
+        assert [found.text for found in zxingcpp.read_barcodes(bars)] == [text]
+
+
 def test_code_128_refuses_what_it_cannot_hold():
     with pytest.raises(SymbolError, match="cannot be put in a bar code"):
         symbol.code128("Größe")

@@ -200,6 +200,21 @@ printing-flight-level = Die Fehlerkorrektur hat Stufe { $level }. DIN SPEC 91406
     .mend = Dem QR-Code ein größeres Feld geben.
 printing-flight-quiet-zone = Die Ruhezone von { $modules } Modulen um den QR-Code ist nicht frei.
     .mend = Diesen Bereich frei machen oder den QR-Code vom Etikettenrand wegrücken.
+printing-proof-quiet = { $kind ->
+    [code128] Die Ruhezone des Strichcodes ist nicht frei, oder das Etikett endet dort.
+   *[qr] Die Ruhezone eines QR-Codes ist nicht frei, oder das Etikett endet dort.
+ }
+    .mend = Diesen Bereich frei machen oder den Code vom Etikettenrand wegrücken.
+printing-proof-drawn = { $kind ->
+    [code128] Der Strichcode wird nicht so gedruckt, wie er erzeugt wurde.
+   *[qr] Ein QR-Code wird nicht so gedruckt, wie er erzeugt wurde.
+ }
+    .mend = Die anderen Felder der Vorlage vom Code wegrücken. Wenn ihn keines verdeckt: Programmfehler, bitte melden.
+printing-proof-text = { $kind ->
+    [code128] Der Strichcode sagt nicht, was das Schild sagt.
+   *[qr] Ein QR-Code sagt nicht, was das Schild sagt.
+ }
+    .mend = Programmfehler: bitte melden.
 printing-flight-link = Die Webadresse im QR-Code hat { $length } Zeichen. Identifikationslinks haben höchstens { $most }.
     .mend = Eine kürzere Webadresse verwenden.
 printing-flight-reach = Der QR-Code ist bis etwa { $cm } cm Abstand lesbar (zehnmal seine Seitenlänge; üblich, ohne Quelle).

@@ -18,6 +18,8 @@ store-read-back = Der QR-Code hat die Gegenprobe beim Lesen nicht bestanden. Nic
     .mend = Dem Support melden.
 store-numbers-used-up = Es wurde keine freie Schildnummer gefunden.
     .mend = Dem Support melden.
+store-number-taken = Die für diese Liste gezogene Schildnummer { $number } wurde inzwischen an eine andere Schlauchleitung vergeben.
+    .mend = Die Liste noch einmal ausführen.
 store-key-of-other = Dieser Schlüssel wurde schon für { $what ->
         [registration] eine andere Registrierung
         [order] eine andere Bestellung

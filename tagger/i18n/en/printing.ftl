@@ -200,6 +200,21 @@ printing-flight-level = Error correction is level { $level }. DIN SPEC 91406 pre
     .mend = Give the QR code a larger box.
 printing-flight-quiet-zone = The quiet zone of { $modules } modules around the QR code is not clear.
     .mend = Clear this area, or move the QR code away from the label edge.
+printing-proof-quiet = { $kind ->
+    [code128] Something stands in the quiet zone of the bar code, or the label ends there.
+   *[qr] Something stands in the quiet zone of a QR code, or the label ends there.
+ }
+    .mend = Clear this area, or move the code away from the label edge.
+printing-proof-drawn = { $kind ->
+    [code128] The bar code is not printed as it was made.
+   *[qr] A QR code is not printed as it was made.
+ }
+    .mend = Move the other boxes of the template away from the code. If none is in its place: program error, please report it.
+printing-proof-text = { $kind ->
+    [code128] The bar code does not say what the tag says.
+   *[qr] A QR code does not say what the tag says.
+ }
+    .mend = Program error: please report it.
 printing-flight-link = The web address in the QR code has { $length } characters. Identification links have at most { $most }.
     .mend = Use a shorter web address.
 printing-flight-reach = The QR code scans from up to about { $cm } cm (ten times its side; common practice, no source).

@@ -18,6 +18,8 @@ store-read-back = The QR code failed its read-back check. Nothing was registered
     .mend = Report it to support.
 store-numbers-used-up = No free tag numbers were found.
     .mend = Report it to support.
+store-number-taken = The tag number { $number }, drawn for this list, was given to another hose assembly in the meantime.
+    .mend = Run the list again.
 store-key-of-other = This key was already used for { $what ->
         [registration] another registration
         [order] another order request

@@ -200,6 +200,21 @@ printing-flight-level = La corrección de errores es de nivel { $level }. DIN SP
     .mend = Dé al código QR un recuadro mayor.
 printing-flight-quiet-zone = La zona de silencio de { $modules } módulos alrededor del código QR no está libre.
     .mend = Despeje esta zona o aleje el código QR del borde de la etiqueta.
+printing-proof-quiet = { $kind ->
+    [code128] La zona de silencio del código de barras no está libre, o la etiqueta termina antes.
+   *[qr] La zona de silencio de un código QR no está libre, o la etiqueta termina antes.
+ }
+    .mend = Despeje esta zona o aleje el código del borde de la etiqueta.
+printing-proof-drawn = { $kind ->
+    [code128] El código de barras no se imprime tal como se creó.
+   *[qr] Un código QR no se imprime tal como se creó.
+ }
+    .mend = Aleje del código las demás áreas de la plantilla. Si ninguna lo tapa, es un error del programa: comuníquelo.
+printing-proof-text = { $kind ->
+    [code128] El código de barras no dice lo que dice la etiqueta.
+   *[qr] Un código QR no dice lo que dice la etiqueta.
+ }
+    .mend = Error del programa: comuníquelo.
 printing-flight-link = La dirección web del código QR tiene { $length } caracteres. Los enlaces de identificación tienen como máximo { $most }.
     .mend = Use una dirección web más corta.
 printing-flight-reach = El código QR se lee hasta a unos { $cm } cm (diez veces su lado; práctica común, sin fuente).

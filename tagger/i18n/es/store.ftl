@@ -18,6 +18,8 @@ store-read-back = El código QR no superó la comprobación de lectura. No se ha
     .mend = Comuníquelo al servicio de asistencia.
 store-numbers-used-up = No se encontró ningún número de etiqueta libre.
     .mend = Comuníquelo al servicio de asistencia.
+store-number-taken = El número de etiqueta { $number }, sorteado para esta lista, se asignó entretanto a otro latiguillo.
+    .mend = Vuelva a ejecutar la lista.
 store-key-of-other = Esta clave ya se usó para { $what ->
         [registration] otro registro
         [order] otro pedido

@@ -202,6 +202,21 @@ printing-flight-level = La correction d'erreurs est au niveau { $level }. La DIN
     .mend = Donnez une zone plus grande au code QR.
 printing-flight-quiet-zone = La marge de { $modules } modules autour du code QR n'est pas libre.
     .mend = Libérez cette zone, ou éloignez le code QR du bord de l'étiquette.
+printing-proof-quiet = { $kind ->
+    [code128] La marge autour du code-barres n'est pas libre, ou l'étiquette s'arrête avant.
+   *[qr] La marge autour d'un code QR n'est pas libre, ou l'étiquette s'arrête avant.
+ }
+    .mend = Libérez cette zone, ou éloignez le code du bord de l'étiquette.
+printing-proof-drawn = { $kind ->
+    [code128] Le code-barres n'est pas imprimé tel qu'il a été créé.
+   *[qr] Un code QR n'est pas imprimé tel qu'il a été créé.
+ }
+    .mend = Éloignez du code les autres zones du modèle. Si aucune ne le recouvre : erreur du programme, veuillez la signaler.
+printing-proof-text = { $kind ->
+    [code128] Le code-barres ne dit pas ce que dit l'étiquette.
+   *[qr] Un code QR ne dit pas ce que dit l'étiquette.
+ }
+    .mend = Erreur du programme : veuillez la signaler.
 printing-flight-link = L'adresse web du code QR compte { $length } caractères. Les liens d'identification en ont au plus { $most }.
     .mend = Utilisez une adresse web plus courte.
 printing-flight-reach = Le code QR se lit jusqu'à environ { $cm } cm (dix fois son côté ; usage courant, sans source).

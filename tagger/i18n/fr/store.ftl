@@ -18,6 +18,8 @@ store-read-back = Le code QR relu ne correspond pas à la spécification. Rien n
     .mend = Signalez-le à l'assistance.
 store-numbers-used-up = Aucun numéro d'étiquette libre n'a été trouvé.
     .mend = Signalez-le à l'assistance.
+store-number-taken = Le numéro d'étiquette { $number }, tiré pour cette liste, a été attribué entre-temps à un autre flexible.
+    .mend = Relancez la liste.
 store-key-of-other = Cette clé a déjà servi pour { $what ->
         [registration] un autre enregistrement
         [order] une autre commande

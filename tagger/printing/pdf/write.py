@@ -17,6 +17,7 @@ from typing import BinaryIO
 from tagger.errors import Problem, TemplateError
 from tagger.messages import Message
 from tagger.printing.content import Tag
+from tagger.printing.kinds import Kinds
 from tagger.printing.pdf.file import StreamedDocument
 from tagger.printing.pdf.fonts import FontCodes
 from tagger.printing.pdf.operators import page_code
@@ -37,6 +38,7 @@ class _Made:
     pages: list[bytes]
     tags: int
     used: dict[bool, set[int]]
+    kinds: Kinds
 
 
 def write(
@@ -48,21 +50,27 @@ def write(
     start: int = 1,
     progress: Progress | None = None,
     processes: int | None = None,
+    forced: bool = False,
+    accept: Callable[[Kinds], object] | None = None,
 ) -> int:
     """Writes the tags as one PDF, one label a page or as the template's sheet says; how many pages.
 
     ``start`` is the first free label of a part-used sheet, counted from 1 row by row.
     ``progress`` is called with the number of tags written since the last call. ``processes``:
     None takes all cores for long runs. Memory stays flat: pages go to the file as they come.
-    Raises TemplateError where a tag does not fit; a file named by path is then not left behind.
+
+    Every label is proved (``proof``; ``forced`` as there). ``accept`` is asked with the kinds of labels once
+    all are written, before a file named by path takes its name. Where it raises, or a tag does not fit
+    (TemplateError) or is not proved (SymbolError), no such file is left behind.
     """
     chunks = _chunks(sheets(tags, template, start), template)
     with _opened(out) as file:
         document = StreamedDocument(file, voices(template.languages)[0](template.named))
         width, height = page_size(template)
-        count = 0
-        for made in _made(chunks, template, dpi, processes):
+        count, kinds = 0, Kinds()
+        for made in _made(chunks, template, dpi, processes, forced):
             document.use(made.used)
+            kinds.merge(made.kinds)
             for packed in made.pages:
                 document.add_page(packed, width, height)
                 count += 1
@@ -71,6 +79,8 @@ def write(
         if not count:
             raise TemplateError(Problem("tags", 0, Message("printing-no-tags")))
         document.close()
+        if accept:
+            accept(kinds)
     return count
 
 
@@ -97,7 +107,7 @@ def _chunks(pages: Iterable[list[Slot]], template: Template) -> Iterator[list[li
 
 
 def _made(
-    chunks: Iterator[list[list[Slot]]], template: Template, dpi: int, processes: int | None
+    chunks: Iterator[list[list[Slot]]], template: Template, dpi: int, processes: int | None, forced: bool
 ) -> Iterator[_Made]:
     """The chunks' pages in order; in this process while few, else in several."""
     first = list(islice(chunks, _PAYS_FROM // _CHUNK + 1)) if processes is None else []
@@ -105,14 +115,14 @@ def _made(
     everything = _chained(first, chunks)
     if wanted == 1:
         for chunk in everything:
-            yield _make(chunk, template, dpi)
+            yield _make(chunk, template, dpi, forced)
         return
     # Not forked: the caller may have threads.
     context = multiprocessing.get_context("spawn")
     with ProcessPoolExecutor(wanted, mp_context=context) as pool:
         waiting: deque[Future[_Made]] = deque()
         for chunk in everything:
-            waiting.append(pool.submit(_make, chunk, template, dpi))
+            waiting.append(pool.submit(_make, chunk, template, dpi, forced))
             if len(waiting) > 3 * wanted:
                 yield waiting.popleft().result()
         while waiting:
@@ -125,11 +135,11 @@ def _chained(first: list[list[list[Slot]]], rest: Iterator[list[list[Slot]]]) ->
     yield from rest
 
 
-def _make(chunk: list[list[Slot]], template: Template, dpi: int) -> _Made:
-    fonts, pages, count = FontCodes(), [], 0
+def _make(chunk: list[list[Slot]], template: Template, dpi: int, forced: bool) -> _Made:
+    fonts, pages, kinds = FontCodes(), [], Kinds()
     height = page_size(template)[1]
     for page in chunk:
-        code = page_code(laid_out(page, template, dpi), height, fonts)
+        drawn = laid_out(page, template, dpi, forced=forced, seen=kinds.add)
+        code = page_code(drawn, height, fonts)
         pages.append(zlib.compress(code.encode("latin-1"), 9))
-        count += len(page)
-    return _Made(pages, count, fonts.used)
+    return _Made(pages, sum(map(len, chunk)), fonts.used, kinds)

@@ -1,0 +1,222 @@
+"""A drawing as printer dots: black and white, modules and bars whole dots, text hinted."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable
+from functools import lru_cache
+
+import numpy as np
+from PIL import Image, ImageDraw, ImageFont
+
+from tagger.drawing import Circle, Drawing, Grid, Item, Line, Shape, Text, moved
+from tagger.printing.fonts import FILES, text_width
+from tagger.printing.sizing import dot_mm
+
+_WHITE, _BLACK = 1, 0
+
+
+def draw(drawing: Drawing, dpi: int) -> Image.Image:
+    """Any drawing as a 1-bit image at ``dpi``."""
+    return draw_all([(drawing, 0.0, 0.0)], (drawing.width, drawing.height), dpi)
+
+
+Region = tuple[int, int, int, int]  # left, top, right and bottom in dots
+
+
+def draw_near(drawing: Drawing, regions: Iterable[Region], dpi: int) -> Image.Image:
+    """A drawing as ``draw`` makes it, within these regions; what can touch none of them is left out."""
+    dot = dot_mm(dpi)
+    edges = [
+        ((left - 1) * dot, (top - 1) * dot, (right + 1) * dot, (bottom + 1) * dot)
+        for left, top, right, bottom in regions
+    ]
+    near = tuple(item for item in drawing.items if any(_touches(item, *one) for one in edges))
+    return draw(Drawing(drawing.width, drawing.height, near), dpi)
+
+
+def draw_all(
+    placed: Iterable[tuple[Drawing, float, float]], size: tuple[float, float], dpi: int
+) -> Image.Image:
+    """Drawings on a sheet of ``size`` (mm), each with its left and top, as a 1-bit image at ``dpi``."""
+    width, height = (max(1, round(side / dot_mm(dpi))) for side in size)
+    painter = _Painter(Image.new("1", (width, height), _WHITE), dpi)
+    for drawing, left, top in placed:
+        for item in drawing.items if not (left or top) else moved(drawing.items, left, top):
+            painter.paint(item)
+    return painter.image
+
+
+class _Painter:
+    def __init__(self, image: Image.Image, dpi: int) -> None:
+        self.image, self.dot = image, dot_mm(dpi)
+        self.pen = ImageDraw.Draw(image)
+        self.pen.fontmode = "1"
+
+    def paint(self, item: Line | Shape | Circle | Text | Grid) -> None:
+        if isinstance(item, Line):
+            self._line(item)
+        elif isinstance(item, Shape):
+            self._shape(item)
+        elif isinstance(item, Circle):
+            self._circle(item)
+        elif isinstance(item, Text):
+            self._text(item)
+        else:
+            self._grid(item)
+
+    def _dots(self, width: float) -> int:
+        return max(1, round(width / self.dot))
+
+    def _at(self, x: float, y: float) -> tuple[float, float]:
+        """Dot coordinates of a point: the middle of dot 0 is 0.5 dots in."""
+        return x / self.dot - 0.5, y / self.dot - 0.5
+
+    def _line(self, item: Line) -> None:
+        for x1, y1, x2, y2 in _dashes(item):
+            ends = (*self._at(x1, y1), *self._at(x2, y2))
+            rounded = tuple(round(value) for value in ends)
+            self.pen.line(rounded, fill=_ink(item.ink), width=self._dots(item.width))
+
+    def _shape(self, item: Shape) -> None:
+        points = [self._at(x, y) for x, y in item.points]
+        rounded = [(round(x), round(y)) for x, y in points]
+        if item.fill:
+            self.pen.polygon(rounded, fill=_ink(item.fill))
+        if item.width:
+            chain = [*rounded, rounded[0]] if item.closed else rounded
+            self.pen.line(chain, fill=_ink(item.ink), width=self._dots(item.width), joint="curve")
+
+    def _circle(self, item: Circle) -> None:
+        x, y = self._at(item.x, item.y)
+        radius = item.radius / self.dot
+        bounds = tuple(round(value) for value in (x - radius, y - radius, x + radius, y + radius))
+        fill = _ink(item.fill) if item.fill else None
+        outline = _ink(item.ink) if item.width else None
+        width = self._dots(item.width) if item.width else 0
+        self.pen.ellipse(bounds, fill=fill, outline=outline, width=width)
+
+    def _text(self, item: Text) -> None:
+        font = _font(item.bold, max(1, round(item.size / self.dot * 8)))
+        if item.turn:
+            self._turned_text(item, font)
+            return
+        x = item.x - _shift(item)
+        baseline = round(item.y / self.dot)
+        for letter, offset in _letters(item):
+            left = round((x + offset) / self.dot)
+            self.pen.text((left, baseline), letter, fill=_ink(item.ink), font=font, anchor="ls")
+
+    def _turned_text(self, item: Text, font: ImageFont.FreeTypeFont) -> None:
+        """Drawn level on a sheet of its own, turned, and pasted where it is black."""
+        em = round(item.size / self.dot)
+        width = round(text_width(item.text, item.size, item.bold) / self.dot) + 2 * em
+        level = Image.new("1", (width, 3 * em), 0)
+        pen = ImageDraw.Draw(level)
+        pen.fontmode = "1"
+        for letter, offset in _letters(item):
+            pen.text((em + round(offset / self.dot), 2 * em), letter, fill=1, font=font, anchor="ls")
+        turned = level.rotate(-item.turn, expand=True)
+        shift = _shift(item) / self.dot
+        start = _turned_point(em + shift, 2 * em, level.size, item.turn)
+        corner = (round(item.x / self.dot - start[0]), round(item.y / self.dot - start[1]))
+        self.image.paste(_ink(item.ink), corner, turned)
+
+    def _grid(self, item: Grid) -> None:
+        across, down = round(item.pitch_x / self.dot), round(item.pitch_y / self.dot)
+        dark = np.kron(item.modules, np.ones((max(1, down), max(1, across)), dtype=np.bool_))
+        corner = (round(item.x / self.dot), round(item.y / self.dot))
+        self.image.paste(_BLACK, corner, Image.fromarray(dark))
+
+
+_WIDEST_LETTER = 1.5  # ems, more than any letter of the tag fonts takes
+
+
+def _touches(item: Item, left: float, top: float, right: float, bottom: float) -> bool:
+    """Whether the item can put ink between these edges (mm); in doubt yes."""
+    if isinstance(item, Text):
+        return _text_touches(item, left, top, right, bottom)
+    if isinstance(item, Line):
+        low_x, high_x = (item.x1, item.x2) if item.x1 < item.x2 else (item.x2, item.x1)
+        low_y, high_y = (item.y1, item.y2) if item.y1 < item.y2 else (item.y2, item.y1)
+        edge = item.width
+    elif isinstance(item, Shape):
+        low_x, high_x = min(x for x, _ in item.points), max(x for x, _ in item.points)
+        low_y, high_y = min(y for _, y in item.points), max(y for _, y in item.points)
+        edge = item.width
+    elif isinstance(item, Circle):
+        low_x = high_x = item.x
+        low_y = high_y = item.y
+        edge = item.radius + item.width
+    else:
+        rows, columns = item.modules.shape
+        low_x, high_x = item.x, item.x + columns * item.pitch_x
+        low_y, high_y = item.y, item.y + rows * item.pitch_y
+        edge = 0.0
+    return low_x - edge < right and left < high_x + edge and low_y - edge < bottom and top < high_y + edge
+
+
+def _text_touches(item: Text, left: float, top: float, right: float, bottom: float) -> bool:
+    """The same of a text: no letter is wider than ``_WIDEST_LETTER``, so most are out of reach unmeasured."""
+    size = item.size
+    if item.turn:
+        reach = size * (_WIDEST_LETTER * len(item.text) + 1)
+        return left - reach < item.x < right + reach and top - reach < item.y < bottom + reach
+    if item.y + size * 0.5 <= top or bottom <= item.y - size * 1.2:
+        return False
+    share = {"start": 0.0, "middle": 0.5, "end": 1.0}[item.anchor]
+    for width in (
+        size * _WIDEST_LETTER * len(item.text),
+        text_width(item.text, size, item.bold) + size * 0.3,
+    ):
+        start = item.x - share * width - size * 0.3
+        if right <= start or start + width + size * 0.3 <= left:
+            return False
+    return True
+
+
+def _ink(name: str) -> int:
+    return _BLACK if name == "black" else _WHITE
+
+
+def _shift(item: Text) -> float:
+    """How far left of its x the text begins, in mm."""
+    share = {"start": 0.0, "middle": 0.5, "end": 1.0}[item.anchor]
+    return share * text_width(item.text, item.size, item.bold) if share else 0.0
+
+
+def _letters(item: Text) -> Iterable[tuple[str, float]]:
+    """Each letter with its offset in mm, from the same widths the layout used.
+
+    Hinting would round every letter's advance to whole dots and a line would grow past its box.
+    """
+    offset = 0.0
+    for letter in item.text:
+        if not letter.isspace():
+            yield letter, offset
+        offset += text_width(letter, item.size, item.bold)
+
+
+def _turned_point(x: float, y: float, size: tuple[int, int], turn: int) -> tuple[float, float]:
+    width, height = size
+    return {90: (height - y, x), 180: (width - x, height - y), 270: (y, width - x)}[turn]
+
+
+def _dashes(item: Line) -> Iterable[tuple[float, float, float, float]]:
+    if not item.dash:
+        yield item.x1, item.y1, item.x2, item.y2
+        return
+    length = math.hypot(item.x2 - item.x1, item.y2 - item.y1)
+    if not length:
+        return
+    ux, uy = (item.x2 - item.x1) / length, (item.y2 - item.y1) / length
+    at = 0.0
+    while at < length:
+        stop = min(at + item.dash, length)
+        yield item.x1 + ux * at, item.y1 + uy * at, item.x1 + ux * stop, item.y1 + uy * stop
+        at += 2 * item.dash
+
+
+@lru_cache(maxsize=256)
+def _font(bold: bool, eighths: int) -> ImageFont.FreeTypeFont:
+    return ImageFont.truetype(str(FILES[bold]), eighths / 8, layout_engine=ImageFont.Layout.BASIC)

@@ -1,0 +1,134 @@
+"""Every label that is printed is proved from its dots; a kind of label is simulated once."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from tagger.code import symbol
+from tagger.drawing import Circle, Grid, Line
+from tagger.errors import SymbolError
+from tagger.printing import boxes, layout, painter, pdf, raster, template
+from tagger.printing.content import Tag
+from tagger.printing.kinds import Kinds
+from tagger.printing.layout import Page, lay_out
+from tagger.printing.proof import prove
+
+MakeTag = Callable[..., Tag]
+
+
+def _with(page: Page, old: object, *new: object) -> Page:
+    items = [one for item in page.drawing.items for one in (new if item is old else (item,))]
+    return replace(page, drawing=replace(page.drawing, items=tuple(items)))  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize("dpi", [203, 300, 600])
+def test_every_label_of_every_template_is_proved(make_tag: MakeTag, dpi: int) -> None:
+    for name in template.names():
+        prove(make_tag(), lay_out(make_tag(), template.load(name), dpi))
+
+
+def test_one_wrong_dot_module_or_place_of_any_symbol_is_caught(make_tag: MakeTag) -> None:
+    tag = make_tag()
+    page = lay_out(tag, template.load("hang_tag"))
+    for grid in [item for item in page.drawing.items if isinstance(item, Grid)]:
+        flipped = grid.modules.copy()
+        flipped[0, 10] ^= True
+        moved_by_a_dot = replace(grid, x=grid.x + 25.4 / 203)
+        speck = Circle(grid.x + 3.5 * grid.pitch_x, grid.y + 0.5 * grid.pitch_y, 0.2, "white", 0.0)
+        scratch = Line(grid.x - 1.0, grid.y + 1.0, grid.x - 0.8, grid.y + 1.0, 0.13)
+        for changed in ((replace(grid, modules=flipped),), (moved_by_a_dot,), (grid, speck), (scratch, grid)):
+            with pytest.raises(SymbolError, match=tag.shown_number):
+                prove(tag, _with(page, grid, *changed))
+        prove(tag, _with(page, grid, scratch, grid), forced=True)  # a phone may read it all the same
+    prove(tag, page)
+
+
+def test_a_symbol_that_says_another_thing_or_is_made_with_one_wrong_module_is_caught(
+    make_tag: MakeTag,
+) -> None:
+    tag, other = make_tag(seed=1), make_tag(seed=2)
+    page = lay_out(tag, template.load("hang_tag"))
+    with pytest.raises(SymbolError, match=r"does not say what the tag says"):
+        prove(replace(tag, link=other.link), page)
+    with pytest.raises(SymbolError, match=r"bar code does not say what the tag says"):
+        prove(replace(tag, number=other.number), page)
+    placed = next(one for one in page.symbols if one.symbol.kind == "qr")
+    grid = next(item for item in page.drawing.items if isinstance(item, Grid) and item.modules.shape[0] > 1)
+    modules = placed.symbol.modules.copy()
+    modules[-9, -9] ^= True  # the decoder's error correction mends it
+    wrong = replace(placed, symbol=replace(placed.symbol, modules=modules))
+    drawn = _with(page, grid, replace(grid, modules=modules))
+    symbols = tuple(wrong if one is placed else one for one in page.symbols)
+    with pytest.raises(SymbolError, match=r"does not say what the tag says"):
+        prove(tag, replace(drawn, symbols=symbols))
+
+
+@pytest.mark.parametrize("version", [1, 2, 6, 7, 14, 27, 40])
+def test_no_module_of_a_symbol_is_free_to_be_wrong(version: int) -> None:
+    chance = np.random.default_rng(version)
+    for level in "LMQH":
+        made = symbol.qr("1234567", level, version=version)
+        assert symbol.whole(made)
+        for row, column in chance.integers(0, made.size, (25, 2)):
+            modules = made.modules.copy()
+            modules[row, column] ^= True
+            assert not symbol.whole(replace(made, modules=modules)), (level, row, column)
+
+
+def test_a_part_of_a_page_is_drawn_as_the_whole_page_has_it(assessed: list[Tag]) -> None:
+    for name, dpi in (("hang_tag", 203), ("roll_4x6", 300), ("flag_label", 203)):
+        page = lay_out(assessed[1], template.load(name), dpi)
+        whole = np.asarray(painter.draw(page.drawing, dpi))
+        for left, top in ((0, 0), (37, 61), (150, 90)):
+            near = np.asarray(painter.draw_near(page.drawing, [(left, top, left + 160, top + 120)], dpi))
+            part = (slice(top, top + 120), slice(left, left + 160))
+            assert np.array_equal(near[part], whole[part])
+
+
+def test_a_run_whose_tag_k_has_a_wrong_symbol_is_refused_by_its_number_and_leaves_no_file(
+    make_tag: MakeTag, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    tags = [make_tag(seed=n) for n in range(8)]
+    make, draw = boxes._code, layout._grid
+
+    def one_module_wrong(text: str, level: str, version: int) -> symbol.Symbol:
+        made = make(text, level, version)
+        if text == tags[5].link:
+            modules = made.modules.copy()
+            modules[20, 20] ^= True
+            return replace(made, modules=modules)
+        return made
+
+    def a_dot_aside(placed: boxes.Placed, box: template.Box) -> Grid:
+        drawn = draw(placed, box)
+        return replace(drawn, y=drawn.y + 25.4 / 203) if placed.symbol.text == tags[5].link else drawn
+
+    for room, name, broken in ((boxes, "_code", one_module_wrong), (layout, "_grid", a_dot_aside)):
+        with monkeypatch.context() as patch:
+            patch.setattr(room, name, broken)
+            with pytest.raises(SymbolError, match=tags[5].shown_number):
+                pdf.write(tags, template.load("hang_tag"), tmp_path / "run.pdf")
+            with pytest.raises(SymbolError, match=tags[5].shown_number):
+                raster.write(tags[4:], template.load("roll_2x1"), tmp_path / "run.png")
+    assert not list(tmp_path.iterdir())
+    assert pdf.write(tags, template.load("hang_tag"), tmp_path / "run.pdf") == 8
+
+
+def test_labels_of_a_kind_are_simulated_once_on_the_thinnest_and_the_thickest_hose(
+    assessed: list[Tag],
+) -> None:
+    kinds, label = Kinds(), template.load("flag_label")
+    tags = [replace(tag, link=assessed[0].link) for tag in assessed if tag.assessment]
+    for tag in tags:
+        kinds.add(tag, lay_out(tag, label))
+    diameters = sorted(tag.assessment.hose_od_mm or 0.0 for tag in tags if tag.assessment)
+    worst = list(kinds.worst(wraps=True))
+    found = sorted(tag.assessment.hose_od_mm or 0.0 for tag in worst if tag.assessment)
+    assert (found[0], found[-1]) == (diameters[0], diameters[-1])
+    assert len(worst) < len(tags)
+    assert len(list(kinds.worst(wraps=False))) == len(kinds.met)
