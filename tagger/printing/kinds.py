@@ -18,7 +18,7 @@ class Kind:
     """What decides how a label of one template scans and what preflight says of it.
 
     ``symbols``: the kind, version, level and dots a module of each symbol. Of one kind the label on the
-    thinnest hose is the worst, where labels go round a hose.
+    thinnest hose is the worst where labels bend with the hose, and a flag's wings end on the thickest.
     """
 
     symbols: tuple[tuple[str, int, str, int], ...]
@@ -50,11 +50,11 @@ class Kinds:
         for kind, ends in other.met.items():
             self._keep(kind, ends)
 
-    def worst(self, *, wraps: bool) -> Iterator[Tag]:
-        """One tag of each kind to be simulated; where labels go round, the thinnest and the thickest hose."""
+    def worst(self, *, bends: bool) -> Iterator[Tag]:
+        """One tag of each kind to be simulated; where labels bend with the hose, on the thinnest and the thickest."""
         for thin, thick in self.met.values():
             yield thin
-            if wraps and _diameter(thick) != _diameter(thin):
+            if bends and _diameter(thick) != _diameter(thin):
                 yield thick
 
     def _keep(self, kind: Kind, ends: tuple[Tag, Tag]) -> None:

@@ -7,6 +7,7 @@ databases refuse the same (PostgreSQL refuses long text and NUL by itself, SQLit
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import JSON, String, Text, TypeDecorator
@@ -88,10 +89,16 @@ def _check_within(path: str, value: Any) -> None:
         _refuse_control(path, value)
     elif isinstance(value, dict):
         for name, inner in value.items():
-            _check_within(f"{path}.{clean(str(name))}" if path else clean(str(name)), inner)
+            if inner and isinstance(inner, str | dict | list | tuple):
+                _check_within(_named(path, str(name)), inner)
     elif isinstance(value, list | tuple):
         for inner in value:
             _check_within(path, inner)
+
+
+@lru_cache(maxsize=4096)  # the names within designs, of which there are few
+def _named(path: str, name: str) -> str:
+    return f"{path}.{clean(name)}" if path else clean(name)
 
 
 def unchecked(kind: TypeEngine[Any]) -> TypeEngine[Any]:

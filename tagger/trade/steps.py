@@ -6,6 +6,7 @@ Works from what a tag carries, so that the page offline says the same as the pag
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from tagger import phrases
 from tagger.messages import Message, Value, angle, as_is, length, pressure, torque
@@ -141,8 +142,13 @@ def for_end(
         tables=tables,
     )
     figures = _figures(end, tightening, advice.turns, spec, pressure_bar, bend_radius_mm)
-    said = {name: str(Message("words-as-is", text=value)) for name, value in figures.items()}
+    said = {name: _in_english(value) for name, value in figures.items()}
     return tuple(step.step_id for step in found), said
+
+
+@lru_cache(maxsize=4096)  # a list of assemblies names the same figures again and again
+def _in_english(value: Value) -> str:
+    return str(Message("words-as-is", text=value))
 
 
 def _figures(

@@ -9,6 +9,7 @@ lowest upper figure is shown, because an over-tightened seat cracks. All others 
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import lru_cache
 from typing import Literal
 
 from tagger import phrases
@@ -54,8 +55,9 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
 
     A figure that no source gives is None. Torque is N·m, flats are sixths of a turn.
     """
-    every = [r for r in tables.tightening.get(end.connection, ()) if r.size in (end.size_key, "all")]
-    mine = [r for r in every if r.use == "hose" and _turned(end, tables) & set(r.part)]
+    sizes, turned = (end.size_key, "all"), _turned(end, tables)
+    every = [r for r in tables.tightening.get(end.connection, ()) if r.size in sizes]
+    mine = [r for r in every if r.use == "hose" and not turned.isdisjoint(r.part)]
     factor, rows_for_metal = _for_material(mine, end.material, tables)
     taper = end.connection.is_taper
     of_series = bolting.of_class(_of_series(rows_for_metal, end, tables), end, tables)
@@ -259,6 +261,7 @@ def _turns(item: row.TighteningRow, rows: list[row.TighteningRow]) -> Turns:
     return Turns(min=low, max=high, basis=Basis(item.basis), source=item.source)
 
 
+@lru_cache(maxsize=4096)
 def _said(item: row.TighteningRow) -> Message:
     """One source in a line: its figures, what it speaks of, and its name."""
     values: dict[str, Value] = {

@@ -127,8 +127,8 @@ def test_labels_of_a_kind_are_simulated_once_on_the_thinnest_and_the_thickest_ho
     for tag in tags:
         kinds.add(tag, lay_out(tag, label))
     diameters = sorted(tag.assessment.hose_od_mm or 0.0 for tag in tags if tag.assessment)
-    worst = list(kinds.worst(wraps=True))
+    worst = list(kinds.worst(bends=True))
     found = sorted(tag.assessment.hose_od_mm or 0.0 for tag in worst if tag.assessment)
     assert (found[0], found[-1]) == (diameters[0], diameters[-1])
     assert len(worst) < len(tags)
-    assert len(list(kinds.worst(wraps=False))) == len(kinds.met)
+    assert len(list(kinds.worst(bends=False))) == len(kinds.met)

@@ -117,11 +117,12 @@ def floor(sample: list[Tag], pages: list[Page]) -> float:
     drawings: list[Drawing] = [page.drawing for page in pages]
     versions = [max(p.symbol.version for p in page.symbols) for page in pages]
     start = time.process_time()
-    document, fonts = StreamedDocument(io.BytesIO(), "floor"), FontCodes()
+    label = template.load(TEMPLATE)
+    document, fonts = StreamedDocument(io.BytesIO(), "floor", label.size), FontCodes()
     for tag, drawing, version in zip(sample, drawings, versions, strict=True):
         qr(tag.link, "H", version=version, mask=2)
         code = page_code([(drawing, 0.0, 0.0)], drawing.height, fonts)
-        document.add_page(zlib.compress(code.encode("latin-1"), 6), drawing.width, drawing.height)
+        document.add_page(zlib.compress(code.encode("latin-1"), 6))
     document.use(fonts.used)
     document.close()
     return time.process_time() - start

@@ -32,10 +32,25 @@ class _File(pdfdoc.PDFFile):  # type: ignore[misc]
         return start
 
 
-class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
-    """``add_page`` for each page, then ``close``. ``used`` letters are embedded at the end."""
+class _Pages(pdfdoc.PDFPages):  # type: ignore[misc]
+    """The pages, with what each of them inherits: it is written once."""
 
-    def __init__(self, out: BinaryIO, title: str) -> None:
+    __NoDefault__ = (*pdfdoc.PDFPages.__NoDefault__, "MediaBox", "Resources")
+
+
+class _Page(pdfdoc.PDFCatalog):  # type: ignore[misc]
+    """A page that says nothing but where its operators are."""
+
+    __Comment__ = ""
+    __Defaults__ = {"Type": pdfdoc.PDFName("Page")}  # noqa: RUF012
+    __NoDefault__ = ("Parent", "Contents")
+    __Refs__ = __NoDefault__
+
+
+class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
+    """``add_page`` for each page of ``size`` (mm), then ``close``. ``used`` letters are embedded at the end."""
+
+    def __init__(self, out: BinaryIO, title: str, size: tuple[float, float]) -> None:
         super().__init__(compression=1, invariant=1)
         self.setTitle(title)
         self.setCreator("tagger")
@@ -44,21 +59,40 @@ class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
         self._resources = pdfdoc.PDFResourceDictionary()
         self._resources.basicFonts()
         self._resources.basicProcs()
+        self._forms: dict[str, pdfdoc.PDFObjectReference] = {}
+        pages = _Pages()
+        pages.MediaBox = pdfdoc.PDFArray([0, 0, *(round(side * POINTS_PER_MM, 4) for side in size)])
+        pages.Resources = self.Reference(self._resources)
+        self.Pages = self.Catalog.Pages = pages
 
     def use(self, used: dict[bool, set[int]]) -> None:
         """Notes letters that pages show, by face."""
         for bold, codes in used.items():
             self._fonts[bold].used |= codes
 
-    def add_page(self, packed: bytes, width: float, height: float) -> None:
-        """One page of ``width`` by ``height`` mm; ``packed``: its operators, deflated."""
+    def add_form(self, name: str, packed: bytes) -> None:
+        """A form object that pages draw by its name; ``packed``: its operators, deflated. Written once."""
+        if name in self._forms:
+            return
+        about = {"Type": "XObject", "Subtype": "Form", "Filter": "FlateDecode"}
+        form = pdfdoc.PDFStream(
+            pdfdoc.PDFDictionary({key: pdfdoc.PDFName(value) for key, value in about.items()}),
+            packed,
+            filters=[],
+        )
+        form.dictionary["BBox"] = pdfdoc.PDFArray([-1000, -1000, 200_000, 200_000])
+        form.dictionary["Resources"] = self.Reference(self._resources)
+        self._forms[name] = self.Reference(form)
+        self._resources.XObject = self._forms
+        self._put(self._forms[name].name)
+
+    def add_page(self, packed: bytes) -> None:
+        """One page; ``packed``: its operators, deflated."""
         stream = pdfdoc.PDFStream(
             pdfdoc.PDFDictionary({"Filter": pdfdoc.PDFName("FlateDecode")}), packed, filters=[]
         )
-        page = pdfdoc.PDFPage()
-        page.pagewidth, page.pageheight = round(width * POINTS_PER_MM, 4), round(height * POINTS_PER_MM, 4)
-        page.Contents = self.Reference(stream)
-        page.Resources = self.Reference(self._resources)
+        page = _Page()
+        page.Contents, page.Parent = self.Reference(stream), self.Reference(self.Pages)
         name = self.thisPageName()
         self.addPage(page)
         self.Pages.pages[-1] = pdfdoc.PDFObjectReference(name)

@@ -1,8 +1,8 @@
-"""A drawing as PDF page operators, in millimetres, symbols as 1-bit image masks."""
+"""A drawing as PDF page operators, in whole hundredths of a millimetre, symbols as 1-bit image masks."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 import numpy as np
 
@@ -11,27 +11,48 @@ from tagger.printing.fonts import text_width
 from tagger.printing.pdf.fonts import FontCodes
 
 POINTS_PER_MM = 72 / 25.4
+_STEPS = 100  # of a mm: a quarter of a dot at 600 dpi; whole figures take fewer letters
 _ROUND = 0.5522847  # control-point distance of a quarter circle drawn as a Bezier curve
 _TURN = {0: (1, 0, 0, 1), 90: (0, -1, 1, 0), 180: (-1, 0, 0, -1), 270: (0, 1, -1, 0)}
 
 
-def page_code(drawings: Iterable[tuple[Drawing, float, float]], height: float, fonts: FontCodes) -> str:
+Cut = Callable[[Drawing], Iterable[tuple[Item, ...] | str]]  # items, and names of form objects among them
+
+
+def page_code(
+    drawings: Iterable[tuple[Drawing, float, float]],
+    height: float,
+    fonts: FontCodes,
+    cut: Cut = lambda drawing: [drawing.items],
+) -> str:
     """The operators that draw each drawing at (left, top) on a page ``height`` mm high."""
-    code = [f"{POINTS_PER_MM:.7f} 0 0 {POINTS_PER_MM:.7f} 0 0 cm 1 j"]
+    scale = POINTS_PER_MM / _STEPS
+    code = [f"{scale:.9f} 0 0 {scale:.9f} 0 0 cm 1 j"]
     for drawing, left, top in drawings:
         code.append(f"q 1 0 0 1 {_n(left)} {_n(height - top - drawing.height)} cm")
         writer = _Writer(drawing.height, fonts)
-        for item in drawing.items:
-            writer.add(item)
+        for part in cut(drawing):
+            if isinstance(part, str):
+                writer.form(part)
+                continue
+            for item in part:
+                writer.add(item)
         code += writer.code
         code.append("Q")
     return "\n".join(code)
 
 
+def items_code(items: Iterable[Item], height: float, fonts: FontCodes) -> str:
+    """The operators of a form object: items of a drawing ``height`` mm high."""
+    writer = _Writer(height, fonts)
+    for item in items:
+        writer.add(item)
+    return "\n".join(writer.code)
+
+
 def _n(value: float) -> str:
-    """A figure in mm, to a hundredth: a quarter of a dot at 600 dpi."""
-    text = f"{value:.2f}".rstrip("0").rstrip(".")
-    return "0" if text in ("-0", "") else text
+    """A figure in mm as whole hundredths."""
+    return str(round(value * _STEPS))
 
 
 class _Writer:
@@ -57,6 +78,14 @@ class _Writer:
             self._circle(item)
         else:
             self._grid(item)
+
+    def form(self, name: str) -> None:
+        """Draws a form object, which begins in black."""
+        self._brush("black")
+        if self.stroke != "black":
+            self.code.append("0 G")
+            self.stroke = "black"
+        self.code.append(f"/{name} Do")
 
     def _pen(self, width: float, ink: str, dash: float = 0.0) -> None:
         if width != self.width:
@@ -128,5 +157,6 @@ class _Writer:
         width, height = columns * item.pitch_x, rows * item.pitch_y
         data = np.packbits(~item.modules, axis=1).tobytes().hex()
         left, below = item.x, self.height - item.y - height
-        place = f"{width:.5g} 0 0 {height:.5g} {left:.5g} {below:.5g}"
+        # Symbols stand on whole dots: to a ten thousandth of a mm.
+        place = " ".join(f"{figure * _STEPS:.6g}" for figure in (width, 0, 0, height, left, below))
         self.code.append(f"q {place} cm BI/W {columns}/H {rows}/IM true/F/AHx ID {data}>\nEI Q")

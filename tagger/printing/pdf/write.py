@@ -20,6 +20,7 @@ from tagger.printing.content import Tag
 from tagger.printing.kinds import Kinds
 from tagger.printing.pdf.file import StreamedDocument
 from tagger.printing.pdf.fonts import FontCodes
+from tagger.printing.pdf.forms import Forms
 from tagger.printing.pdf.operators import page_code
 from tagger.printing.sheets import Slot, laid_out, page_size, sheets
 from tagger.printing.template import Template
@@ -36,6 +37,7 @@ class _Made:
     """Pages of one chunk: their deflated operators, the tags on them, the letters they use."""
 
     pages: list[bytes]
+    forms: dict[str, bytes]
     tags: int
     used: dict[bool, set[int]]
     kinds: Kinds
@@ -65,14 +67,16 @@ def write(
     """
     chunks = _chunks(sheets(tags, template, start), template)
     with _opened(out) as file:
-        document = StreamedDocument(file, voices(template.languages)[0](template.named))
-        width, height = page_size(template)
+        title = voices(template.languages)[0](template.named)
+        document = StreamedDocument(file, title, page_size(template))
         count, kinds = 0, Kinds()
         for made in _made(chunks, template, dpi, processes, forced):
             document.use(made.used)
             kinds.merge(made.kinds)
+            for name, form in made.forms.items():
+                document.add_form(name, form)
             for packed in made.pages:
-                document.add_page(packed, width, height)
+                document.add_page(packed)
                 count += 1
             if progress:
                 progress(made.tags)
@@ -136,10 +140,10 @@ def _chained(first: list[list[list[Slot]]], rest: Iterator[list[list[Slot]]]) ->
 
 
 def _make(chunk: list[list[Slot]], template: Template, dpi: int, forced: bool) -> _Made:
-    fonts, pages, kinds = FontCodes(), [], Kinds()
+    fonts, kinds = FontCodes(), Kinds()
     height = page_size(template)[1]
-    for page in chunk:
-        drawn = laid_out(page, template, dpi, forced=forced, seen=kinds.add)
-        code = page_code(drawn, height, fonts)
-        pages.append(zlib.compress(code.encode("latin-1"), 9))
-    return _Made(pages, sum(map(len, chunk)), fonts.used, kinds)
+    drawn = [laid_out(page, template, dpi, forced=forced, seen=kinds.add) for page in chunk]
+    # Labels of one page share what they repeat by themselves: deflate finds it.
+    forms = Forms([page[0][0] for page in drawn] if template.sheet is None else (), fonts)
+    pages = [zlib.compress(page_code(page, height, fonts, forms.cut).encode("latin-1"), 9) for page in drawn]
+    return _Made(pages, forms.packed, sum(map(len, chunk)), fonts.used, kinds)
