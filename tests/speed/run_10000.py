@@ -1,9 +1,10 @@
-"""Speed of a long run, as ratios in one run on one machine.
+"""Speed of ``tagger run``, whole, as ratios in one run on one machine.
 
-``python -m tests.speed.run_10000`` compares, per core, our PDF of different tags with the plain
-script a user would write for the same content (``qrcode`` images pasted by ``reportlab``), and with
-the floor (one symbol with its mask given, and a page of the same drawing, nothing else); then it
-writes 1,000 and 10,000 tags and prints time, bytes a tag and peak memory.
+``python -m tests.speed.run_10000`` lists different hose assemblies, and has ``tagger run`` read, assess,
+prove, register and write them, in a process of its own on one core. Beside it stands the plain script a user
+would write for the same pages (``qrcode`` images pasted by ``reportlab``), which neither assesses, proves nor
+registers, and is told where everything stands. Measured is the processor's time of a tag: what N tags take,
+less what one takes, shared by N - 1. Then the whole run on all cores: time, bytes a tag and peak memory.
 """
 
 from __future__ import annotations
@@ -11,13 +12,13 @@ from __future__ import annotations
 import argparse
 import io
 import json
-import multiprocessing
+import os
 import resource
 import subprocess
 import sys
 import tempfile
 import time
-import zlib
+from dataclasses import dataclass
 from pathlib import Path
 
 import barcode
@@ -27,27 +28,27 @@ from reportlab.lib.utils import ImageReader
 from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.pdfgen.canvas import Canvas
-from tqdm import tqdm
 
-from tagger.code.symbol import qr
-from tagger.drawing import Circle, Drawing, Grid, Line, Shape, Text
-from tagger.printing import pdf, template
+from tagger.drawing import Circle, Grid, Line, Shape, Text
+from tagger.printing import template
 from tagger.printing.content import Tag
 from tagger.printing.fonts import FILES
 from tagger.printing.layout import Page, lay_out
-from tagger.printing.pdf.file import StreamedDocument
-from tagger.printing.pdf.fonts import FontCodes
-from tagger.printing.pdf.operators import POINTS_PER_MM, page_code
-from tests.speed.samples import tags
+from tagger.printing.pdf.operators import POINTS_PER_MM
+from tests.speed.samples import ADDRESS, tags, write_list
 
 TEMPLATE = "hang_tag"
+WANTED = {400: 4, 1_000: 4, 10_000: 6}  # times as fast as the plain script
 
 
-def ours(sample: list[Tag]) -> tuple[float, int]:
-    """(seconds of one core, bytes) for the sample."""
-    out, start = io.BytesIO(), time.process_time()
-    pdf.write(sample, template.load(TEMPLATE), out, processes=1)
-    return time.process_time() - start, len(out.getvalue())
+@dataclass(frozen=True)
+class Taken:
+    """What one run took: seconds of processor and of the clock, bytes of the file, peak memory in MB."""
+
+    cpu: float
+    clock: float
+    size: int
+    own_mb: float
 
 
 def plain(sample: list[Tag], pages: list[Page]) -> tuple[float, int]:
@@ -112,93 +113,74 @@ def _plain_item(canvas: Canvas, item: Line | Shape | Circle | Text | Grid, heigh
         )
 
 
-def floor(sample: list[Tag], pages: list[Page]) -> float:
-    """Seconds of one core for the least that can be: the symbol, and the page's own drawing."""
-    drawings: list[Drawing] = [page.drawing for page in pages]
-    versions = [max(p.symbol.version for p in page.symbols) for page in pages]
-    start = time.process_time()
-    label = template.load(TEMPLATE)
-    document, fonts = StreamedDocument(io.BytesIO(), "floor", label.size), FontCodes()
-    for tag, drawing, version in zip(sample, drawings, versions, strict=True):
-        qr(tag.link, "H", version=version, mask=2)
-        code = page_code([(drawing, 0.0, 0.0)], drawing.height, fonts)
-        document.add_page(zlib.compress(code.encode("latin-1"), 6))
-    document.use(fonts.used)
-    document.close()
-    return time.process_time() - start
-
-
-def compare(count: int) -> None:
-    sample = list(tags(count))
-    label = template.load(TEMPLATE)
-    for warm in (ours, lambda s: plain(s, [lay_out(t, label) for t in s])):
-        warm(sample[:5])
-    seconds, size = ours(sample)
-    pages = [lay_out(tag, label) for tag in sample]
-    plain_seconds, plain_size = plain(sample, pages)
-    least = floor(sample, pages)
-    print(f"one core, {count} different tags, template {TEMPLATE}")
-    print(f"  ours        {1e3 * seconds / count:7.2f} ms a tag {size / count:9.0f} bytes a tag")
-    print(f"  plain       {1e3 * plain_seconds / count:7.2f} ms a tag {plain_size / count:9.0f} bytes a tag")
-    print(f"  floor       {1e3 * least / count:7.2f} ms a tag")
-    print(
-        f"  plain / ours: {plain_seconds / seconds:.1f} (wanted: at least 8)   ours / floor: {seconds / least:.2f}"
-    )
-
-
-def long_run(count: int, processes: int | None) -> None:
-    """One run in a process of its own; prints what it took as JSON."""
-    with tempfile.TemporaryDirectory() as folder:
-        out = Path(folder) / "run.pdf"
+def run(count: int, *, cores: int) -> Taken:
+    """``tagger run`` of ``count`` different assemblies, with a database of its own, on so many cores."""
+    with tempfile.TemporaryDirectory() as name:
+        folder = Path(name)
+        write_list(folder / "list.csv", count)
+        own = {key: value for key, value in os.environ.items() if not key.startswith("TAGGER_")}
+        own |= {"TAGGER_DATABASE_URL": f"sqlite:///{folder}/tags.sqlite3", "TAGGER_BASE_URL": ADDRESS}
+        pinned = ["taskset", "-c", ",".join(map(str, sorted(os.sched_getaffinity(0))[:cores]))]
+        command = [sys.executable, "-m", "tagger.cli", "run", "list.csv", "--out", "run.pdf", "--json"]
         start = time.perf_counter()
-        with tqdm(total=count, unit="tag", disable=not sys.stderr.isatty()) as bar:
-            pdf.write(tags(count), template.load(TEMPLATE), out, progress=bar.update, processes=processes)
-        took = time.perf_counter() - start
-        size = out.stat().st_size
-    own, workers = (
-        resource.getrusage(who).ru_maxrss for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN)
-    )
-    scale = 1024 if sys.platform != "darwin" else 1024 * 1024
-    used = sum(sum(resource.getrusage(who)[:2]) for who in (resource.RUSAGE_SELF, resource.RUSAGE_CHILDREN))
-    told = {"seconds": took, "cpu": used, "bytes": size, "own_mb": own / scale, "worker_mb": workers / scale}
-    print(json.dumps(told))
+        process = subprocess.Popen([*pinned, *command], cwd=folder, env=own, stdout=subprocess.PIPE)
+        assert process.stdout is not None
+        answer = process.stdout.read()
+        _, status, used = os.wait4(process.pid, 0)
+        clock = time.perf_counter() - start
+        assert status == 0
+        assert len(json.loads(answer)["numbers"]) == count
+        size = (folder / "run.pdf").stat().st_size
+    return Taken(used.ru_utime + used.ru_stime, clock, size, used.ru_maxrss / 1024)
 
 
-def memory(counts: tuple[int, ...]) -> None:
-    cores = multiprocessing.cpu_count()
-    for processes in (1, cores):
-        for count in counts:
-            command = [
-                sys.executable,
-                "-m",
-                "tests.speed.run_10000",
-                "--long-run",
-                str(count),
-                str(processes),
-            ]
-            told = json.loads(subprocess.run(command, check=True, capture_output=True, text=True).stdout)
-            worker = f", largest worker {told['worker_mb']:.0f} MB" if processes > 1 else ""
-            print(
-                f"{count:6} tags, {processes} process(es): {told['seconds']:6.1f} s ({told['cpu']:.1f} s of processor, "
-                f"making the tags' payloads among it), "
-                f"{told['bytes'] / count:.0f} bytes a tag, peak memory {told['own_mb']:.0f} MB{worker}"
-            )
+def each(many: Taken, one: Taken, count: int) -> tuple[float, float]:
+    """Milliseconds of processor and bytes that each tag takes beside the first."""
+    return 1e3 * (many.cpu - one.cpu) / (count - 1), (many.size - one.size) / (count - 1)
+
+
+def plain_each(count: int) -> tuple[float, float]:
+    """The same of the plain script."""
+    sample = list(tags(count))
+    pages = [lay_out(tag, template.load(TEMPLATE)) for tag in sample]
+    plain(sample[:5], pages[:5])
+    seconds, size = plain(sample, pages)
+    first, least = plain(sample[:1], pages[:1])
+    return 1e3 * (seconds - first) / (count - 1), (size - least) / (count - 1)
 
 
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
-    parser.add_argument("--sample", type=int, default=300, help="tags in the comparison")
-    parser.add_argument("--short", action="store_true", help="the comparison only")
     parser.add_argument(
-        "--long-run", type=int, nargs=2, metavar=("TAGS", "PROCESSES"), help=argparse.SUPPRESS
+        "--counts", type=int, nargs="+", default=[400, 1_000, 10_000], help="tags of each run"
     )
+    parser.add_argument("--plain", type=int, default=300, help="tags of the plain script, before and after")
     asked = parser.parse_args()
-    if asked.long_run:
-        long_run(*asked.long_run)
-        return
-    compare(asked.sample)
-    if not asked.short:
-        memory((1_000, 10_000))
+    before = plain_each(asked.plain)
+    one = run(1, cores=1)
+    runs = {count: run(count, cores=1) for count in asked.counts}
+    after = plain_each(asked.plain)
+    script = (before[0] + after[0]) / 2
+    print(f"template {TEMPLATE}, every tag different, one core; the first tag takes {one.cpu:.1f} s")
+    print(
+        f"  plain script  {script:6.2f} ms a tag ({before[0]:.2f} before, {after[0]:.2f} after), {before[1]:.0f} bytes"
+    )
+    for count, taken in runs.items():
+        cpu, size = each(taken, one, count)
+        wanted = f" (wanted: at least {WANTED[count]})" if count in WANTED else ""
+        print(
+            f"  run of {count:6} {cpu:6.2f} ms a tag, {script / cpu:.1f} times as fast{wanted}, "
+            f"{size:.0f} bytes a tag, peak memory {taken.own_mb:.0f} MB"
+        )
+    cores = len(os.sched_getaffinity(0))
+    if cores > 1:
+        count = max(asked.counts)
+        taken = run(count, cores=cores)
+        workers = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss / 1024
+        print(
+            f"  {count} tags on {cores} cores: {taken.clock:.0f} s by the clock; the largest process has "
+            f"{max(workers, taken.own_mb):.0f} MB"
+        )
 
 
 if __name__ == "__main__":

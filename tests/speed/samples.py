@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import csv
 import random
 from collections.abc import Iterator
 from datetime import date
+from pathlib import Path
 from typing import Any
 
 from stdnum.iso7064 import mod_37_36
@@ -22,6 +24,24 @@ def tags(count: int, seed: int = 1) -> Iterator[Tag]:
     chance = random.Random(seed)
     for _ in range(count):
         yield _tag(chance)
+
+
+def write_list(file: Path, count: int, seed: int = 1) -> None:
+    """The specs of ``tags`` as a list for ``tagger run``."""
+    rows = [dict(_cells(tag.spec.as_dict())) for tag in tags(count, seed)]
+    heading = sorted({name for row in rows for name in row})
+    with file.open("w", encoding="utf-8", newline="") as out:
+        writer = csv.DictWriter(out, heading)
+        writer.writeheader()
+        writer.writerows(rows)
+
+
+def _cells(values: dict[str, Any], prefix: str = "") -> Iterator[tuple[str, object]]:
+    for name, value in values.items():
+        if isinstance(value, dict):
+            yield from _cells(value, f"{prefix}{name}.")
+        elif value not in (None, []):
+            yield prefix + name, value
 
 
 def two_elbows(seed: int = 1) -> Tag:
