@@ -7,7 +7,6 @@ databases refuse the same (PostgreSQL refuses long text and NUL by itself, SQLit
 from __future__ import annotations
 
 import re
-from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import JSON, String, Text, TypeDecorator
@@ -80,8 +79,24 @@ class Json(TypeDecorator[Any]):
         return unchecked(self)
 
     def process_bind_param(self, value: Any, dialect: Dialect) -> Any:
-        _check_within(self.field, value)
+        if _has_control(value):
+            _check_within(self.field, value)
         return value
+
+
+def _has_control(value: Any) -> bool:
+    """Whether there is such a character in any text within; it says not where."""
+    left = [value]
+    while left:
+        one = left.pop()
+        if isinstance(one, str):
+            if _CONTROL.search(one):
+                return True
+        elif isinstance(one, dict):
+            left.extend(one.values())
+        elif isinstance(one, list | tuple):
+            left.extend(one)
+    return False
 
 
 def _check_within(path: str, value: Any) -> None:
@@ -89,16 +104,10 @@ def _check_within(path: str, value: Any) -> None:
         _refuse_control(path, value)
     elif isinstance(value, dict):
         for name, inner in value.items():
-            if inner and isinstance(inner, str | dict | list | tuple):
-                _check_within(_named(path, str(name)), inner)
+            _check_within(f"{path}.{clean(str(name))}" if path else clean(str(name)), inner)
     elif isinstance(value, list | tuple):
         for inner in value:
             _check_within(path, inner)
-
-
-@lru_cache(maxsize=4096)  # the names within designs, of which there are few
-def _named(path: str, name: str) -> str:
-    return f"{path}.{clean(name)}" if path else clean(name)
 
 
 def unchecked(kind: TypeEngine[Any]) -> TypeEngine[Any]:
