@@ -14,6 +14,7 @@ import numpy as np
 import numpy.typing as npt
 import zxingcpp
 
+from tagger.code import link
 from tagger.code.symbol import Symbol, whole
 from tagger.drawing import Grid
 from tagger.errors import Problem, SymbolError
@@ -48,10 +49,16 @@ def prove(tag: Tag, page: Page, *, forced: bool = False) -> None:
             raise _wrong(tag, symbol.kind, why)
         if (modules := (symbol.kind, symbol.modules.tobytes())) in decoded:
             continue
-        said = tag.number if symbol.kind == "code128" else tag.link
-        if (symbol.kind == "qr" and not whole(symbol)) or _decoded(symbol) != said:
+        if (symbol.kind == "qr" and not whole(symbol)) or not _says(_decoded(symbol), symbol.kind, tag):
             raise _wrong(tag, symbol.kind, "text")
         decoded.add(modules)
+
+
+def _says(text: str | None, kind: str, tag: Tag) -> bool:
+    """Whether a symbol says what the tag says: its number, its link, or the link of the number alone."""
+    if kind == "code128":
+        return text == tag.number
+    return text == tag.link or text == link.number_only(tag.link)
 
 
 @dataclass(frozen=True, slots=True)
