@@ -39,7 +39,21 @@ def test_fonts_are_embedded_once_and_only_the_letters_used(make_tag):
     many = written([make_tag(seed=n) for n in range(40)], template.load("hang_tag"))
     assert many.count(b"/FontFile2") == 2
     assert len(one) < 30_000
-    assert (len(many) - len(one)) / 39 < 2600  # with the lines of fluid, heat and danger
+    assert (len(many) - len(one)) / 39 < 1200
+
+
+def test_what_many_labels_share_is_written_once_and_looks_as_if_each_had_its_own(make_tag):
+    tags = [make_tag(seed=n) for n in range(12)]
+    label = template.load("hang_tag")
+    many = written(tags, label)
+    assert many.count(b"/Subtype /Form") >= 1
+    for n, tag in enumerate(tags[:3]):
+        alone = written([tag], label)  # too few to share anything
+        assert b"/Subtype /Form" not in alone
+        shown, own = (
+            np.asarray(page_image(data, page, 203), dtype=int) for data, page in ((many, n), (alone, 0))
+        )
+        assert np.abs(shown - own).max() < 40
 
 
 def test_the_cross_reference_table_points_at_every_object(make_tag):
