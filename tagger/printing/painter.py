@@ -97,15 +97,16 @@ class _Painter:
         self.pen.ellipse(bounds, fill=fill, outline=outline, width=width)
 
     def _text(self, item: Text) -> None:
-        font = _font(item.bold, max(1, round(item.size / self.dot * 8)))
+        eighths = max(1, round(item.size / self.dot * 8))
         if item.turn:
-            self._turned_text(item, font)
+            self._turned_text(item, _font(item.bold, eighths))
             return
-        x = item.x - _shift(item)
+        x, ink = item.x - _shift(item), _ink(item.ink)
         baseline = round(item.y / self.dot)
         for letter, offset in _letters(item):
             left = round((x + offset) / self.dot)
-            self.pen.text((left, baseline), letter, fill=_ink(item.ink), font=font, anchor="ls")
+            shape, aside, above = _letter(item.bold, eighths, letter)
+            self.pen.bitmap((left + aside, baseline + above), shape, fill=ink)
 
     def _turned_text(self, item: Text, font: ImageFont.FreeTypeFont) -> None:
         """Drawn level on a sheet of its own, turned, and pasted where it is black."""
@@ -220,3 +221,15 @@ def _dashes(item: Line) -> Iterable[tuple[float, float, float, float]]:
 @lru_cache(maxsize=256)
 def _font(bold: bool, eighths: int) -> ImageFont.FreeTypeFont:
     return ImageFont.truetype(str(FILES[bold]), eighths / 8, layout_engine=ImageFont.Layout.BASIC)
+
+
+@lru_cache(maxsize=4096)
+def _letter(bold: bool, eighths: int, letter: str) -> tuple[Image.Image, int, int]:
+    """A letter's dots, and how far right and below of its place on the baseline they begin."""
+    font = _font(bold, eighths)
+    left, top, right, bottom = (round(edge) for edge in font.getbbox(letter, mode="1", anchor="ls"))
+    shape = Image.new("1", (max(1, right - left), max(1, bottom - top)), 0)
+    pen = ImageDraw.Draw(shape)
+    pen.fontmode = "1"
+    pen.text((-left, -top), letter, fill=1, font=font, anchor="ls")
+    return shape, left, top
