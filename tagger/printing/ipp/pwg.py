@@ -6,6 +6,7 @@ network byte order and its lines, run-length packed.
 
 from __future__ import annotations
 
+import re
 import struct
 from collections.abc import Iterable, Iterator
 from itertools import groupby
@@ -70,25 +71,25 @@ def _packed(lines: Iterable[bytes]) -> Iterator[bytes]:
             again -= count
 
 
+_EQUAL = re.compile(rb"(.)\1+", re.DOTALL)
+
+
 def _runs(line: bytes) -> bytes:
     """Runs of 2 to 128 equal octets, and stretches of 1 to 128 octets as they are."""
-    out, plain = bytearray(), bytearray()
-
-    def flush() -> None:
-        for at in range(0, len(plain), 128):
-            piece = plain[at : at + 128]
-            # One octet alone is a run of one: 257 - 1 would not fit the count.
-            out.extend([0 if len(piece) == 1 else 257 - len(piece)])
-            out.extend(piece)
-        plain.clear()
-
-    for octet, same in groupby(line):
-        count = sum(1 for _ in same)
-        if count == 1:
-            plain.append(octet)
-            continue
-        flush()
-        for start in range(0, count, 128):
-            out.extend((min(128, count - start) - 1, octet))
-    flush()
+    out, done = bytearray(), 0
+    for equal in _EQUAL.finditer(line):
+        start, end = equal.span()
+        _as_they_are(line[done:start], out)
+        for at in range(start, end, 128):
+            out.extend((min(128, end - at) - 1, line[at]))
+        done = end
+    _as_they_are(line[done:], out)
     return bytes(out)
+
+
+def _as_they_are(octets: bytes, out: bytearray) -> None:
+    for at in range(0, len(octets), 128):
+        piece = octets[at : at + 128]
+        # One octet alone is a run of one: 257 - 1 would not fit the count.
+        out.append(0 if len(piece) == 1 else 257 - len(piece))
+        out.extend(piece)
