@@ -259,24 +259,22 @@ def _prepare(rows: Sequence[Registration]) -> list[_Prepared]:
     return prepared
 
 
-def _refuse_danger_without_reason(row: Registration) -> None:
-    """A danger of fluid, heat, cold or vacuum is written on the tag; whoever builds it has written down why.
+def dangers_without_reason(row: Registration) -> list[Problem]:
+    """What keeps a row from being registered until somebody writes why: a danger of fluid, heat, cold or vacuum.
 
     A pressure whose source names that very fluid and temperature is such a reason for the two of them.
     """
     given = row.spec.working_pressure
     if row.reason and row.reason.strip():
-        return
+        return []
     allowed = {None, Danger.PRESSURE}
     if given is not None and temperature.lifts(given, row.spec):
         allowed |= {Danger.FLUID, Danger.HEAT}
-    against = [
+    return [
         Problem("reason", None, Message("store-danger-reason", danger=warning.message))
         for warning in row.assessment.warnings
         if warning.danger not in allowed
     ]
-    if against:
-        raise StoreError(against)
 
 
 def _columns(row: Registration) -> tuple[TagContent, dict[str, Any]]:
@@ -284,7 +282,8 @@ def _columns(row: Registration) -> tuple[TagContent, dict[str, Any]]:
     if not 1 <= row.count <= MAX_COUNT:
         wrong = Message("store-quantity-not-valid", count=row.count, most=MAX_COUNT)
         raise StoreError(Problem("count", row.count, wrong))
-    _refuse_danger_without_reason(row)
+    if against := dangers_without_reason(row):
+        raise StoreError(against)
     content = row.assessment.content_of(row.spec, row.built_on)
     digits = payload.encode(content)
     printed = payload.decode(digits)

@@ -222,7 +222,7 @@ def test_a_list_runs_dry_with_cells_and_registers_whole_once(
 
 
 @pytest.mark.parametrize(
-    ("heading", "cell"), [("medium", "petrol"), ("pressure psi", "6000"), ("length in", "40")]
+    ("heading", "cell"), [("carries", "petrol"), ("pressure psi", "6000"), ("length in", "40")]
 )
 def test_no_filled_column_of_a_list_is_passed_over_in_silence(
     api: httpx.Client, store: Store, heading: str, cell: str
@@ -238,6 +238,18 @@ def test_no_filled_column_of_a_list_is_passed_over_in_silence(
         "/lists/run", files=more, data={"match": [*first.replace("qty", "quantity").split(","), ""]}
     )
     assert chosen.status_code == 201, "who names the columns has left it out"
+
+
+def test_a_dry_run_tells_a_danger_that_needs_a_reason(api: httpx.Client, store: Store) -> None:
+    """It found nothing wrong with a list that the run then refused."""
+    first, row = LIST.splitlines()
+    petrol = {"file": ("list.csv", f"{first},medium\n{row},petrol\n")}
+    [problem] = api.post("/lists/dry-run", files=petrol).json()["problems"]
+    assert (problem["id"], problem["cell"]) == ("store-danger-reason", "row 2")
+    assert (api.post("/lists/run", files=petrol).status_code, store.count()) == (422, 0)
+    reasoned = {"file": ("list.csv", f"{first},medium,reason\n{row},petrol,for the museum\n")}
+    assert api.post("/lists/dry-run", files=reasoned).json()["problems"] == []
+    assert api.post("/lists/run", files=reasoned).status_code == 201
 
 
 @pytest.mark.parametrize("bands", ["sae", "din"])
