@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from tagger.code import link, payload
-from tagger.code import number as tag_number
 from tagger.messages import Message
 from tagger.printing.content import Tag
 from tagger.record import recorded
@@ -16,13 +15,8 @@ from tagger.store.assemblies import Drawn
 from tagger.store.overrated import as_of_today
 from tagger.trade.results import Assessment
 
-
-def _never_given(body: str) -> str:
-    return body + next(c for c in tag_number.ALPHABET if tag_number.is_valid(body + c))
-
-
-SAMPLE = _never_given("0000000000")
-"""A number that fits the check but is never given: it stands on previews."""
+SPECIMEN = "SPEC1MEN000"
+"""What stands on previews where a number will: it does not pass the check, nor is it one slip from one that does."""
 
 
 def tags_of(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) -> list[Tag]:
@@ -50,10 +44,13 @@ def tags_of(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) ->
 
 
 def preview(row: Registration, shop: ShopSettings) -> Tag:
-    """The row's first tag as it will print once it is registered, but for its number. Raises PayloadError."""
+    """The row's first tag as it will print once it is registered, but for its number and the word across it.
+
+    Whoever prints it has a picture of a tag, never a tag. Raises PayloadError.
+    """
     content = row.assessment.content_of(row.spec, row.built_on)
     return _tag(
-        SAMPLE,
+        SPECIMEN,
         payload.encode(content),
         content,
         row.spec,
@@ -97,12 +94,15 @@ def _tag(
 ) -> Tag:
     return Tag(
         number=number,
-        link=link.build(shop.base_url, number, digits, gs1_prefix=shop.gs1_prefix or None),
+        link=link.build(
+            shop.base_url, number, digits, gs1_prefix=shop.gs1_prefix or None, checked=number != SPECIMEN
+        ),
         content=content,
         assessment=assessment,
         serial=Message("printing-serial", place=place, of=of) if of > 1 else None,
         shop=shop.shop_line,
         extra=_said({**record, "note": spec.note}),
+        specimen=number == SPECIMEN,
         lots=_said({"end_a": spec.end_a.lot, "hose": spec.hose.lot, "end_b": spec.end_b.lot}),
     )
 

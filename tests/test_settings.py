@@ -11,9 +11,9 @@ import pypdfium2
 import pytest
 
 from api.settings import Settings
-from tagger.code import link
-from tagger.drawing import Text
-from tagger.errors import TemplateError
+from tagger.code import link, number
+from tagger.drawing import Circle, Text
+from tagger.errors import NumberError, TemplateError
 from tagger.printing import layout, raster, template
 from tagger.printing.content import Tag
 from tagger.record_tag import preview, tags_of
@@ -83,6 +83,45 @@ def test_the_preview_is_the_tag_but_for_its_number(store: Store) -> None:
     first, shown = tags_of(store, _registered(store, 3), shop)[0], preview(row, shop)
     for name in ("content", "assessment", "serial", "shop", "extra", "lots"):
         assert getattr(shown, name) == getattr(first, name), name
+
+
+@pytest.mark.parametrize("gs1", ["", "0614141"])
+def test_a_preview_carries_specimen_across_it_and_no_number_that_a_reader_takes(gs1: str) -> None:
+    shown = preview(
+        Registration(SPEC, assess(SPEC), 1, date(2026, 11, 25)), ShopSettings(base_url=BASE, gs1_prefix=gs1)
+    )
+    assert not number.is_valid(shown.number) and number.near(shown.number) == []
+    for scanned in (shown.link, link.number_only(shown.link), shown.number):
+        with pytest.raises(NumberError):
+            link.parse(scanned)
+    words = {"en": "SPECIMEN", "fr": "SPÉCIMEN", "es": "MUESTRA", "de": "MUSTER"}
+    for name in template.names():
+        for language in ("en", "fr", "es", "de"):
+            label = ShopSettings(language=language).template(name)
+            word = words[label.languages[0]]
+            page = layout.lay_out(shown, label)
+            across = [item for item in page.drawing.items if isinstance(item, Text)][-len(word) :]
+            assert "".join(item.text for item in across) == word, name
+            assert across[-1].x - across[0].x > 0.7 * label.size[0], "from side to side"
+            for item in across:
+                assert 0 < item.x < label.size[0] and 0 < item.y < label.size[1], name
+
+
+def test_no_letter_of_specimen_hides_a_digit_of_the_pressure() -> None:
+    label = template.load("hang_tag")
+    page = layout.lay_out(
+        preview(Registration(SPEC, assess(SPEC), 1, date(2026, 11, 25)), ShopSettings(base_url=BASE)), label
+    )
+    [box] = [box for box in label.box if box.kind == "pressure"]
+    (left, top), (width, height) = box.at, box.size
+    for item in page.drawing.items:
+        if isinstance(item, Circle) and item.fill == "white" and item.radius > 2:
+            assert not (
+                left < item.x + item.radius
+                and item.x - item.radius < left + width
+                and top < item.y + item.radius
+                and item.y - item.radius < top + height
+            )
 
 
 def test_a_name_that_nobody_gave_stands_on_no_tag() -> None:

@@ -39,8 +39,15 @@ class Link:
     text: str = field(default="", compare=False, repr=False)  # as scanned or typed
 
 
-def build(base_url: str, number: str, digits: str | None = None, *, gs1_prefix: str | None = None) -> str:
-    """The link for a tag.
+def build(
+    base_url: str,
+    number: str,
+    digits: str | None = None,
+    *,
+    gs1_prefix: str | None = None,
+    checked: bool = True,
+) -> str:
+    """The link for a tag; ``checked`` is False for a specimen alone, whose number no reader accepts.
 
     Raises LinkError when the base address would not fit a QR symbol's alphanumeric mode.
 
@@ -53,7 +60,8 @@ def build(base_url: str, number: str, digits: str | None = None, *, gs1_prefix: 
         raise LinkError(Problem("base_url", base_url, Message("code-link-address", example=_EXAMPLE)))
     if not _ALPHANUMERIC.match(base) or parts.query or parts.fragment or parts.path:
         raise LinkError(Problem("base_url", base_url, Message("code-link-host", example=_EXAMPLE)))
-    number = tag_number.validate(number)
+    if checked:
+        number = tag_number.validate(number)
     if gs1_prefix:
         stem = f"/T/{digits}" if digits else ""
         return f"{base}{stem}/8004/{gs1_prefix}{number}"
@@ -68,7 +76,9 @@ def number_only(text: str) -> str:
     >>> number_only("HTTPS://TAGS.EXAMPLE.COM/T/123/8004/95123457K3MQ9XW2R1")
     'HTTPS://TAGS.EXAMPLE.COM/8004/95123457K3MQ9XW2R1'
     """
-    digits = parse(text).digits
+    path = urlsplit(text).path
+    match = _OWN.search(path) or _GS1.search(path)
+    digits = match["digits"] if match else None
     if digits is None:
         return text
     if text.endswith(f"/{digits}"):

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from tagger.drawing import (
+    Circle,
     Drawing,
     Grid,
     Item,
@@ -17,14 +18,18 @@ from tagger.drawing import (
     moved,
 )
 from tagger.drawing.primitives import rectangle
+from tagger.messages import Message
 from tagger.printing import sizing
 from tagger.printing.boxes import DRAW
 from tagger.printing.content import Tag
 from tagger.printing.part import Job, Part, Placed
 from tagger.printing.template import (
     Box,
+    FieldBox,
+    PressureBox,
     Template,
 )
+from tagger.printing.words import voices
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +62,42 @@ def lay_out(tag: Tag, template: Template, dpi: int = 203) -> Page:
             placed = replace(placed, x=left, y=top)
             symbols.append(placed)
             items.append(_grid(placed, box))
+    if tag.specimen:
+        items += _specimen(template)
     return Page(Drawing(*template.size, tuple(items)), tuple(symbols), dpi)
+
+
+def _specimen(template: Template) -> list[Item]:
+    """The word across the label from corner to corner, a letter a step; none stands on the pressure's digits."""
+    width, height = template.size
+    word = voices(template.languages)[0](Message("printing-specimen"))
+    em = min(width / len(word), height / 2.5, 9.0)
+    items: list[Item] = []
+    for place, letter in enumerate(word):
+        share = (place + 0.5) / len(word)
+        x, y = width * share, em * 0.6 + (height - em * 1.2) * share
+        y = _beside_pressure(x, y, em * 0.6, template)
+        items.append(Circle(x, y, em * 0.55, fill="white", width=0.3))
+        items.append(Text(x, y + em * 0.29, letter, em * 0.8, bold=True, anchor="middle"))
+    return items
+
+
+def _beside_pressure(x: float, y: float, radius: float, template: Template) -> float:
+    """The nearest height to ``y`` at which a letter leaves every pressure readable; ``y`` where there is none."""
+    shown = [box for box in template.box if _shows_pressure(box)]
+    hit = [box for box in shown if box.at[0] - radius < x < box.at[0] + box.size[0] + radius]
+    edges = [edge for box in hit for edge in (box.at[1] - radius, box.at[1] + box.size[1] + radius)]
+    free = [
+        at
+        for at in (y, *edges)
+        if radius <= at <= template.size[1] - radius
+        and all(not box.at[1] - radius < at < box.at[1] + box.size[1] + radius for box in hit)
+    ]
+    return min(free, key=lambda at: abs(at - y), default=y)
+
+
+def _shows_pressure(box: Box) -> bool:
+    return isinstance(box, PressureBox) or (isinstance(box, FieldBox) and "working_pressure" in box.fields)
 
 
 def _grid(placed: Placed, box: Box) -> Grid:

@@ -371,3 +371,7 @@ printing-reason-completed-errors = Auftrag mit Fehlern beendet
 printing-reason-queued-device = Auftrag in der Warteschlange des Druckers selbst
 printing-reason-queue-off = Drucker-Warteschlange ausgeschaltet
 printing-reason-incomplete = Auftrag unvollständig empfangen
+
+## Across the picture of a tag that is not registered yet, in large letters
+
+printing-specimen = MUSTER

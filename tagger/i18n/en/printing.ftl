@@ -371,3 +371,7 @@ printing-reason-completed-errors = job ended with errors
 printing-reason-queued-device = job in the printer's own queue
 printing-reason-queue-off = print queue switched off
 printing-reason-incomplete = job received incomplete
+
+## Across the picture of a tag that is not registered yet, in large letters
+
+printing-specimen = SPECIMEN

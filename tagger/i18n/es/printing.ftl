@@ -371,3 +371,7 @@ printing-reason-completed-errors = trabajo terminado con errores
 printing-reason-queued-device = trabajo en la cola interna de la impresora
 printing-reason-queue-off = cola de impresión desactivada
 printing-reason-incomplete = trabajo recibido incompleto
+
+## Across the picture of a tag that is not registered yet, in large letters
+
+printing-specimen = MUESTRA

@@ -373,3 +373,7 @@ printing-reason-completed-errors = travail terminé avec des erreurs
 printing-reason-queued-device = travail dans la file interne de l'imprimante
 printing-reason-queue-off = file d'impression désactivée
 printing-reason-incomplete = travail reçu incomplet
+
+## Across the picture of a tag that is not registered yet, in large letters
+
+printing-specimen = SPÉCIMEN
