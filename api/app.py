@@ -24,6 +24,7 @@ from api.web.identity import check_password, hash_password
 from api.web.limits import LimitBody, Limiter, LimitPublic
 from api.web.tables import ShopTables
 from api.workers import outbox, print_queue
+from api.workers.scan_counts import ScanCounts
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
@@ -46,12 +47,15 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     opened.proof_first, opened.shop_papers = settings.proof_first, frozenset(travellers(settings))
     deliverer = outbox.Deliverer(opened, settings)
     queue = print_queue.PrintQueue(opened, settings)
+    scans = ScanCounts(opened)
 
     @asynccontextmanager
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
         deliverer.start()
         queue.start()
+        scans.start()
         yield
+        scans.stop()
         queue.stop()
         deliverer.stop()
         if store is None:
@@ -67,6 +71,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.state.settings = settings
     app.state.store = opened
     app.state.print_queue = queue
+    app.state.scans = scans
     app.state.tables = ShopTables(settings, opened)
     app.state.templates = templates(settings)
     app.state.tries = Limiter(limit=10, window=600)

@@ -14,7 +14,7 @@ from api.shared.label_files import tags_printed
 from api.shared.papers.certificate import of_last_test
 from api.web.identity import Builder, Manager, OwnForm
 from api.web.language import paper_language, translator_of
-from api.web.state import settings_of, store_of, tables_of
+from api.web.state import scans_of, settings_of, store_of, tables_of
 from tagger import phrases
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError, problems_of
@@ -201,6 +201,7 @@ def void(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
         known = store.assembly(number)
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
+    scans_of(request).write()  # one that waits counts too
     try:
         store.void(known.number, given.get("void_reason", ""), by=me.person.name)
     except TaggerError as error:

@@ -25,7 +25,7 @@ from api.rest.shared import (
 )
 from api.shared.papers.certificate import of_last_test
 from api.web.language import paper_language, translator_of
-from api.web.state import settings_of, tables_of
+from api.web.state import scans_of, settings_of, tables_of
 from tagger.errors import TaggerError
 from tagger.record import MAX_LENGTH
 from tagger.spec import Hose
@@ -177,6 +177,7 @@ def void(
 ) -> AssemblyOut:
     """Refused once it was scanned, fitted, proof-tested or handed over: then withdraw the tag."""
     known = assembly_at(store, number).number
+    scans_of(request).write()  # one that waits counts too
     return once(AssemblyOut, lambda: AssemblyOut.of(store.void(known, body.reason, by=token.name), request))
 
 

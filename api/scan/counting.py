@@ -4,37 +4,26 @@ from __future__ import annotations
 
 import re
 
-from fastapi import BackgroundTasks, Request
+from fastapi import Request
 
 from api.web.head import HEAD
 from api.web.identity import COOKIE
-from api.web.state import store_of
-from tagger.code import link
-from tagger.errors import TaggerError
-from tagger.store import Kind, Store
+from api.web.state import scans_of
 
 _TAG_PAGE = re.compile(r"/t/|/8004/|/01/\d+/21/", re.IGNORECASE)
 
 
-def count_scan(request: Request, later: BackgroundTasks) -> None:
-    """A dependency of the public pages: writes a scan into the history after the page is sent.
+async def count_scan(request: Request) -> None:
+    """A dependency of the public pages: the scan is counted in memory and written later, with others.
 
     Nothing of the visitor is kept. A page that a phone or proxy still had is not seen here, so the
     count is a lower bound.
     """
+    path: str = request.scope["path"]
     if (
         request.method == "GET"
         and not request.scope.get(HEAD)
-        and _TAG_PAGE.match(request.url.path)
+        and _TAG_PAGE.match(path)
         and COOKIE not in request.cookies
     ):
-        later.add_task(_record, store_of(request), str(request.url.replace(query="", fragment="")))
-
-
-def _record(store: Store, address: str) -> None:
-    try:
-        number = link.parse(address).number
-        if store.known(number):
-            store.record(number, Kind.SCANNED)
-    except TaggerError:  # a slip in the number: the page itself has said so
-        return
+        scans_of(request).add(path)

@@ -16,6 +16,7 @@ from tagger.words import Words
 
 if TYPE_CHECKING:
     from api.workers.print_queue import PrintQueue
+    from api.workers.scan_counts import ScanCounts
 
 
 def store_of(request: Request) -> Store:
@@ -37,6 +38,12 @@ def tables_of(request: Request) -> Tables:
 def queue_of(request: Request) -> PrintQueue:
     queue: PrintQueue = request.app.state.print_queue
     return queue
+
+
+def scans_of(request: Request) -> ScanCounts:
+    """The scans that wait to be written."""
+    scans: ScanCounts = request.app.state.scans
+    return scans
 
 
 def templates_of(request: Request) -> Jinja2Templates:

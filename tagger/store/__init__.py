@@ -32,6 +32,7 @@ from tagger.store.printers import Printers
 from tagger.store.proof_tests import MEDIA, ProofAllowance, ProofTest, Result, Verdict, verdict
 from tagger.store.proving import CrimpMeasured, Proving, proof_required
 from tagger.store.recipes import Recipe, Recipes
+from tagger.store.scans import Scans
 from tagger.store.shop_rows import KeptRow, ShopRows
 from tagger.store.values import (
     Assembly,
@@ -72,6 +73,7 @@ class Store(
     Printers,
     Prints,
     Once,
+    Scans,
     Backup,
     ShopRows,
 ):

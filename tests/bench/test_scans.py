@@ -1,11 +1,13 @@
-"""Scans are counted from strangers only."""
+"""Scans are counted from strangers only, in memory first."""
 
 from __future__ import annotations
 
 import time
 
 import httpx
+import pytest
 
+from api.workers import scan_counts
 from tagger.store import Kind, Store
 from tests.bench.served import HOSE, Bench
 
@@ -15,8 +17,9 @@ def _scans(store: Store, number: str) -> int:
 
 
 def test_a_strangers_scan_is_written_into_the_history(
-    bench: Bench, stranger: httpx.Client, store: Store
+    bench: Bench, stranger: httpx.Client, store: Store, monkeypatch: pytest.MonkeyPatch
 ) -> None:
+    monkeypatch.setattr(scan_counts, "EVERY_S", 0.1)
     bench.submit("/bench/build", HOSE)
     [item] = store.find().assemblies
     for address in (
@@ -33,3 +36,16 @@ def test_a_strangers_scan_is_written_into_the_history(
     time.sleep(0.2)
     assert _scans(store, item.number) == 3
     assert "Scans: 3 from" in bench.get("/bench/figures").text
+
+
+def test_a_record_whose_scan_still_waits_to_be_written_is_not_made_void(
+    bench: Bench, stranger: httpx.Client, store: Store
+) -> None:
+    bench.submit("/bench/build", HOSE)
+    [item] = store.find().assemblies
+    assert stranger.get(f"/T/{item.number}").status_code == 200
+    assert _scans(store, item.number) == 0  # it waits
+    answer = bench.submit(f"/bench/tag/{item.number}/void", {"void_reason": "entered twice"})
+    assert answer.status_code == 422
+    assert not store.assembly(item.number).void
+    assert _scans(store, item.number) == 1

@@ -9,10 +9,12 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from fastapi import FastAPI
 from fastapi.testclient import TestClient
 
 from api.app import create_app
 from api.settings import Settings
+from api.workers.scan_counts import ScanCounts
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Store
 from tagger.trade import assess
@@ -62,3 +64,11 @@ def text(html: str) -> str:
 
 def path(assembly: Assembly) -> str:
     return f"/T/{assembly.number}/{assembly.digits}"
+
+
+def scans(client: TestClient) -> ScanCounts:
+    """The scans that its application has gathered."""
+    app = client.app
+    assert isinstance(app, FastAPI)
+    found: ScanCounts = app.state.scans
+    return found

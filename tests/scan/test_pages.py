@@ -23,7 +23,7 @@ from tagger.i18n import Translator
 from tagger.spec import AssemblySpec, Danger, TagContent, Tightening
 from tagger.store import Assembly, Kind, ProofAllowance, ProofTest, Store
 from tagger.trade import assess
-from tests.scan.conftest import OTHER_SHOP, SPEC, path, register, text
+from tests.scan.conftest import OTHER_SHOP, SPEC, path, register, scans, text
 
 # --- record, tag, both, neither ---------------------------------------------------------------
 
@@ -487,6 +487,7 @@ def test_head_is_get_without_its_body_and_no_scan(
     assert [event for event in store.history(assembly.number) if event.kind is Kind.SCANNED] == []
     got = client.get(path(assembly))
     assert asked.headers["etag"] == got.headers["etag"]
+    scans(client).write()
     assert [event.kind for event in store.history(assembly.number)][-1] is Kind.SCANNED
 
 
