@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from functools import lru_cache
 from itertools import product
 
@@ -289,7 +290,7 @@ def _qr(box: QrBox, index: int, job: Job) -> Part:
     side = min(width, height, box.largest or 1e9)
     text = job.tag.link if box.holds == "all" else link.number_only(job.tag.link)
     grow = job.template.wraps is None  # round a hose the narrowest symbol reads best
-    size = sizing.qr_size(text, side, box.levels, box.least_module, job.dpi, grow=grow)
+    size = _qr_size(box, text, job, grow=grow)
     if size is None:
         need = sizing.least_side_mm(text, box.levels[-1], box.least_module, job.dpi)
         message = Message(
@@ -308,6 +309,22 @@ def _qr(box: QrBox, index: int, job: Job) -> Part:
         top = sizing.snap(y, job.dpi) + symbol.quiet * size.module_mm
         pieces.append(Placed(symbol, left, top, size.dots, size.module_mm, index))
     return Part([], pieces)
+
+
+def _qr_size(box: QrBox, text: str, job: Job, *, grow: bool) -> sizing.QrSize | None:
+    """The symbol's size; two symbols of one label that say the same have one version: one symbol, drawn twice."""
+    found = _alone(box, text, job.dpi, grow=grow)
+    if found is None or not grow:
+        return found
+    alike = [other for other in job.template.box if isinstance(other, QrBox) and other.holds == box.holds]
+    others = (_alone(other, text, job.dpi, grow=True) for other in alike)
+    version = min(one.version for one in others if one is not None and one.level == found.level)
+    return replace(found, version=version)
+
+
+def _alone(box: QrBox, text: str, dpi: int, *, grow: bool) -> sizing.QrSize | None:
+    side = min(*box.inner, box.largest or 1e9)
+    return sizing.qr_size(text, side, box.levels, box.least_module, dpi, grow=grow)
 
 
 def _places(box: QrBox, width: float, height: float, side: float) -> list[tuple[float, float]]:

@@ -19,6 +19,7 @@ from tests.printing.conftest import STRAIGHT
 
 README = (Path(__file__).parents[2] / "label_templates" / "README.md").read_text(encoding="utf-8")
 CAPITALS = 0.729  # of the em
+TWO_SYMBOLS = ("hang_tag", "hang_tag_two", "sheet_a4", "sheet_letter", "roll_4x6", "flag_label", "sleeve_tag")
 
 
 def texts(page):
@@ -43,6 +44,13 @@ def test_modules_and_bars_are_whole_dots(name, dpi, tag):
             label.box[placed.box].holds == "number"
         )  # the code round thin hoses: label_templates/README.md
         assert placed.module_mm >= (0.338 if small else 0.368)
+
+
+@pytest.mark.parametrize("name", TWO_SYMBOLS)
+def test_two_symbols_of_a_label_are_one_symbol_drawn_twice(name, tag):
+    for dpi in (203, 300, 600):
+        first, second = codes(lay_out(tag, template.load(name), dpi))
+        assert np.array_equal(first.symbol.modules, second.symbol.modules)
 
 
 @pytest.mark.parametrize("name", template.names())
@@ -72,9 +80,6 @@ def test_the_largest_module_comes_before_the_largest_version(tag):
     assert size.dots == 4
     assert size.side_mm <= 30.62
     assert qr_size(tag.link, 30.6, ("H",), 0.37, 203, grow=False).version <= size.version <= 9
-
-
-TWO_SYMBOLS = ("hang_tag", "hang_tag_two", "sheet_a4", "sheet_letter", "roll_4x6", "flag_label", "sleeve_tag")
 
 
 def on_the_label(placed):

@@ -4,10 +4,17 @@ import numpy as np
 import pytest
 import zxingcpp
 
+from tagger.code import link
 from tagger.printing import raster, template
 from tagger.printing.readers import qr_readers
 
 READERS = qr_readers()
+
+
+def carried(tag, name):
+    """What every symbol of the template says: the whole link, or that of the number alone."""
+    holds = {box.holds for box in template.load(name).box if box.kind == "qr"}
+    return link.number_only(tag.link) if holds == {"number"} else tag.link
 
 
 def test_all_three_readers_are_here():
@@ -18,14 +25,14 @@ def test_all_three_readers_are_here():
 @pytest.mark.parametrize("name", template.names())
 def test_qr_is_read_from_the_203_dpi_png(tag, name, reader, with_margin):
     image = with_margin(raster.image(tag, template.load(name)))
-    assert READERS[reader](image) == {tag.link}
+    assert READERS[reader](image) == {carried(tag, name)}
 
 
 @pytest.mark.parametrize("reader", ["zxing-cpp", "OpenCV", "zbar"])
 @pytest.mark.parametrize("name", template.names())
 def test_qr_is_read_from_the_rasterised_pdf(tag, name, reader, rasterised_pdf, with_margin):
     image = with_margin(rasterised_pdf(tag, template.load(name)))
-    assert READERS[reader](image) == {tag.link}
+    assert READERS[reader](image) == {carried(tag, name)}
 
 
 def test_code_128_says_the_number(tag, rasterised_pdf, with_margin):
