@@ -208,7 +208,7 @@ def build_page(request: Request, me: Builder) -> Response:
         fields = starts.begin(request)
     except TaggerError as error:
         return _page(request, forms.blank(date.today()), error.problems, status=404)
-    return _page(request, fields)
+    return _page(request, fields, starts.doubts(request))
 
 
 @router.post("/build/preview")

@@ -14,6 +14,7 @@ from api.settings import ClockingSense
 from api.shared.scan_look_up import Scanned, look_up, spec_on
 from api.web.identity import Builder
 from api.web.state import settings_of, store_of
+from tagger.errors import Problem
 from tagger.record import recorded
 from tagger.store import Assembly
 
@@ -56,6 +57,15 @@ def _begin(request: Request) -> dict[str, Any]:
     return fields | {
         name: asked[name] for name in asked if name in forms.BLANK and name not in ("key", "covers")
     }
+
+
+def doubts(request: Request) -> tuple[Problem, ...]:
+    """What to say of the tag that the page begins with: that it is not ours, or differs from its record."""
+    text = request.query_params.get("tag")
+    found = look_up(store_of(request), text) if text else None
+    if found is None or not found.doubtful:
+        return ()
+    return (Problem("tag", found.number, found.say),)
 
 
 @router.get("/scan")

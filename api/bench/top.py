@@ -32,7 +32,10 @@ class Found:
 
 @router.get("/go")
 def go_to(request: Request, me: Builder, text: str = "") -> Response:
-    """A tag opens its record; else the one thing found is opened, and of several each is told by its kind."""
+    """A tag opens its record, unless it says something else: then that is said first.
+
+    Else the one thing found is opened, and of several each is told by its kind.
+    """
     store, text = store_of(request), text.strip()
     slip: NumberError | None = None
     number: str | None = None
@@ -43,10 +46,14 @@ def go_to(request: Request, me: Builder, text: str = "") -> Response:
     except LinkError:
         pass
     if number and store.known(number):
-        return go(f"/bench/tag/{number}")
-    found = list(_found(store, text)) if text else []
-    if len(found) == 1:
-        return go(found[0].address)
+        tag = look_up(store, text)
+        if not tag.doubtful:
+            return go(f"/bench/tag/{number}")
+        found = [Found(tag.say, f"/bench/tag/{number}")]
+    else:
+        found = list(_found(store, text)) if text else []
+        if len(found) == 1:
+            return go(found[0].address)
     if number and not found:  # a tag of another shop says its spec by itself
         return go(f"/bench/build?tag={quote(text, safe='')}")
     mistyped = slip if not found and looks_like_a_tag(text) else None

@@ -8,6 +8,7 @@ from fastapi import APIRouter, Query, Request
 
 from api.rest.problem import RESPONSES
 from api.rest.shared import Answer, AsBuilder, AssemblyOut, TheStore, WithdrawalOut
+from api.shared.known_tag import State
 from api.shared.scan_look_up import Scanned, look_up
 from api.web.language import translator_of
 from tagger.code import number as tag_number
@@ -21,7 +22,8 @@ class ScanOut(Answer):
     """``kind`` says what was scanned, ``say`` the same in words.
 
     Of a tag: ``number``, the ``spec`` to build again (without lots), and its ``record`` where it is
-    registered here. Of a lot: ``hose`` as the newest assembly built from it has it, or ``end``, which
+    registered here; ``digits`` says how those on the tag stand to the record: "same", "differ" or "damaged"
+    (null without digits, or without a record). Of a lot: ``hose`` as the newest assembly built from it has it, or ``end``, which
     carries it there. Of a stock number: the ``end`` that the shop's fitting makes. Of the part number of
     one of the shop's hoses: ``hose``, where it is kept in one size. ``withdrawals`` are those that hold: what they name must not be used.
     """
@@ -34,6 +36,7 @@ class ScanOut(Answer):
     hose: dict[str, Any] | None
     end: dict[str, Any] | None
     record: AssemblyOut | None
+    digits: State | None
     withdrawals: list[WithdrawalOut]
 
 
@@ -94,6 +97,7 @@ def scan(
         hose=spec["hose"] if found.kind == "hose_lot" else _own_hose(found),
         end=found.fitting.spec_end() if found.fitting else spec[found.end] if found.end else None,
         record=AssemblyOut.of(found.record, request) if found.record else None,
+        digits=found.digits,
         withdrawals=[WithdrawalOut.of(item) for item in found.withdrawals],
     )
 

@@ -22,7 +22,7 @@ from api.rest.shared import (
     assess_of,
     spec_of,
 )
-from api.shared.known_tag import assessment_of, turns_of
+from api.shared.known_tag import State, assessment_of, compared, turns_of
 from api.shared.known_tag import find as tag_behind
 from api.shared.label_files import one_of, template_of
 from api.shared.photos import MAX_BYTES, read_photo
@@ -35,7 +35,7 @@ from tagger.messages import Message
 from tagger.printing import preflight as flight
 from tagger.printing import template
 from tagger.record_tag import preview, tags_of
-from tagger.store import Registration
+from tagger.store import Registration, Store
 from tagger.trade.motion import NAMES, Name, first_end
 from tagger.trade.steps import steps_for
 
@@ -60,31 +60,43 @@ class StepOut(Answer):
 
 
 class FitOut(Answer):
-    """``read_from``: "record", or "tag" where this shop has none. ``first``: the end that is connected first."""
+    """``read_from``: "record", or "tag" where this shop has none. ``digits``: how those on
+    the tag stand to the record, "same", "differ" or "damaged". ``first``: the end that is connected first."""
 
     number: str
     read_from: str
+    digits: State | None
     first: Name
     end_a: list[StepOut]
     end_b: list[StepOut]
 
 
 @router.post("/read", summary="Read a tag from its link or code")
-def read(request: Request, token: AsBuilder, body: ReadIn) -> dict[str, Any]:
+def read(request: Request, store: TheStore, token: AsBuilder, body: ReadIn) -> dict[str, Any]:
+    """What a tag says by itself; ``registered`` and ``digits`` say how that stands to the shop's record."""
     if (body.text is None) == (body.digits is None):
         raise SpecError(Problem("text", body.text, Message("rest-one-of-text-and-digits")))
     if body.digits is not None:
-        return reading.as_dict(payload.decode(body.digits), t=translator_of(request))
-    found = link.parse(body.text or "")
-    return reading.as_dict(reading.content_of(found), found, translator_of(request))
+        alone = reading.as_dict(payload.decode(body.digits), t=translator_of(request))
+        return {**alone, "registered": None, "digits": None}
+    return _said_by(link.parse(body.text or ""), request, store)
+
+
+def _said_by(found: link.Link, request: Request, store: Store) -> dict[str, Any]:
+    """What the tag says, and whether the shop has a record that says the same."""
+    record = store.assembly(found.number) if store.known(found.number) else None
+    return {
+        **reading.as_dict(reading.content_of(found), found, translator_of(request)),
+        "registered": record is not None,
+        "digits": compared(record, found.digits)[0],
+    }
 
 
 @router.post("/read/photo", summary="Read a tag from a photo")
 def read_from_photo(
-    request: Request, token: AsBuilder, image: Annotated[UploadFile, File()]
+    request: Request, store: TheStore, token: AsBuilder, image: Annotated[UploadFile, File()]
 ) -> dict[str, Any]:
-    found = read_photo(image.file.read(MAX_BYTES + 1))
-    return reading.as_dict(reading.content_of(found), found, translator_of(request))
+    return _said_by(read_photo(image.file.read(MAX_BYTES + 1)), request, store)
 
 
 @router.get("/fit-steps", summary="Get the installation steps for each end")
@@ -122,7 +134,14 @@ def fit_steps(
             for s in chosen
         ]
     number, origin = tag_number.format(found.number), "record" if found.record else "tag"
-    return FitOut(number=number, read_from=origin, first=first_end(content.spec, tables), **steps)
+    return FitOut(
+        number=number,
+        read_from=origin,
+        digits=found.digits_state,
+        first=first_end(content.spec, tables),
+        end_a=steps["end_a"],
+        end_b=steps["end_b"],
+    )
 
 
 @router.get("/templates", summary="List label templates")

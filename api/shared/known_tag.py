@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from datetime import date
+from typing import Final, Literal
 
 from tagger.code import number as tag_number
 from tagger.code import payload
@@ -16,7 +17,8 @@ from tagger.trade.present import Overrated, lowered, overrated, says_no_more
 from tagger.trade.results import Assessment, Turns
 from tagger.trade.tables import Tables
 
-DAMAGED = "damaged"
+State = Literal["same", "differ", "damaged"]
+DAMAGED: Final = "damaged"
 
 
 @dataclass(frozen=True)
@@ -33,7 +35,7 @@ class Tag:
     content: TagContent
     record: Assembly | None = None
     printed: TagContent | None = None
-    digits_state: str | None = None
+    digits_state: State | None = None
     overrated: Overrated | None = None  # the content has the lower pressure of today
     fitted_on: date | None = None  # the earliest day that the shop recorded or agreed to
     held: bool = (
@@ -83,21 +85,32 @@ def find(store: Store, typed: str, digits: str | None, tables: Tables) -> Tag:
 def _find(store: Store, typed: str, digits: str | None) -> Tag:
     number = tag_number.validate(typed)
     record = store.assembly(number) if store.known(number) else None
+    state, printed = compared(record, digits)
     if digits is None:
         if record is None:
             shown = tag_number.format(number)
             raise StoreError(Problem("number", shown, Message("scan-unknown_tag", number=shown)))
         return Tag(number, None, record.content, record)
+    if record is None:
+        return Tag(number, digits, printed or payload.decode(digits), None, printed)
+    told = record.digits if state == DAMAGED else digits
+    return Tag(number, told, record.content, record, printed, state)
+
+
+def compared(record: Assembly | None, digits: str | None) -> tuple[State | None, TagContent | None]:
+    """How a tag's digits stand to the record, and what they say where they can be read.
+
+    The state is None for a tag without digits, and for one that is not registered here.
+    """
+    if digits is None:
+        return None, None
     try:
         printed = payload.decode(digits)
     except PayloadError:
-        if record is None:
-            raise
-        return Tag(number, record.digits, record.content, record, None, DAMAGED)
+        return (DAMAGED if record else None), None
     if record is None:
-        return Tag(number, digits, printed, None, printed)
-    same = says_no_more(printed, record.content)
-    return Tag(number, digits, record.content, record, printed, "same" if same else "differ")
+        return None, printed
+    return ("same" if says_no_more(printed, record.content) else "differ"), printed
 
 
 def assessment_of(tag: Tag, tables: Tables) -> Assessment | None:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from api.shared.known_tag import State, compared
 from tagger import phrases
 from tagger.code import link, payload
 from tagger.code import number as tag_number
@@ -29,7 +30,8 @@ class Scanned:
     ``end`` names the end that carries a fitting lot there; ``record`` is a tag's own, where it is
     registered here; ``withdrawals`` are those that hold for the tag or the lot. ``several``: the lot is
     known as more than one hose, so it does not say which. ``fitting`` is the shop's, of a stock
-    number. ``hoses`` are the shop's own of a part number, one a size.
+    number. ``hoses`` are the shop's own of a part number, one a size. ``digits``: how those on a tag
+    stand to its record.
     """
 
     kind: Literal["tag", "fitting", "hose", "hose_lot", "fitting_lot", "unknown"]
@@ -43,6 +45,12 @@ class Scanned:
     several: bool = False
     fitting: Fitting | None = None
     hoses: tuple[OwnHose, ...] = ()
+    digits: State | None = None
+
+    @property
+    def doubtful(self) -> bool:
+        """A tag that is not registered here, or says something else than its record."""
+        return self.kind == "tag" and (self.record is None or self.digits in ("differ", "damaged"))
 
 
 def look_up(store: Store, text: str) -> Scanned:
@@ -54,11 +62,24 @@ def look_up(store: Store, text: str) -> Scanned:
         return _fitting(store, text) or _lot_or_hose(store, text)
     record = store.assembly(number) if store.known(number) else None
     held = record.withdrawals if record else ()
-    shown = tag_number.format(number)
-    say = Message("papers-scanned-tag", number=shown)
+    digits, _ = compared(record, link.parse(text).digits)
+    say = _tag(tag_number.format(number), record is not None, digits, held)
+    return Scanned(
+        "tag", text, say, number, spec.to_build_again(), record=record, withdrawals=held, digits=digits
+    )
+
+
+def _tag(number: str, ours: bool, digits: State | None, held: Sequence[Withdrawal]) -> Message:
+    """What is said of a tag: whose word its spec is, what its digits say beside the record, and a withdrawal."""
+    if not ours:
+        return Message("papers-scanned-tag-unknown", number=number)
+    if digits in ("differ", "damaged"):
+        if held:
+            return Message(f"papers-scanned-tag-{digits}-withdrawn", number=number, reasons=_reasons(held))
+        return Message(f"papers-scanned-tag-{digits}", number=number)
     if held:
-        say = Message("papers-scanned-tag-withdrawn", number=shown, reasons=_reasons(held))
-    return Scanned("tag", text, say, number, spec.to_build_again(), record=record, withdrawals=held)
+        return Message("papers-scanned-tag-withdrawn", number=number, reasons=_reasons(held))
+    return Message("papers-scanned-tag", number=number)
 
 
 def spec_on(store: Store, text: str) -> tuple[AssemblySpec, str]:

@@ -35,6 +35,26 @@ def test_a_tag_an_order_a_customer_a_machine_and_a_lot_are_opened(
     assert address == "/bench/find?lot=h-2291" and tag_number.format(number) in page
 
 
+def test_a_tag_that_is_not_ours_or_says_something_else_than_its_record_is_told_before_it_is_built_from(
+    bench: Bench, store: Store, number: str
+) -> None:
+    item = store.assembly(number)
+    bench.submit("/bench/build", {**HOSE, "length_mm": "900 mm", "key": "other"})
+    [other] = [one for one in store.find().assemblies if one.number != number]
+    swapped = f"https://tags.example.com/T/{number}/{other.digits}"
+    address, page = _asked(bench, swapped)
+    assert address.startswith("/bench/go") and "the tag and our record differ" in page
+    assert f'href="/bench/tag/{number}"' in page
+    assert _asked(bench, f"https://tags.example.com/T/{number}/{item.digits}")[0] == f"/bench/tag/{number}"
+    foreign = f"https://tags.example.com/T/00000000001/{other.digits}"
+    address, page = _asked(bench, foreign)
+    assert address.startswith("/bench/build") and "is not in our records" in page
+    for text, said in ((swapped, "differ"), (foreign, "is not in our records")):
+        assert said in bench.get("/bench/scan", params={"text": text}).json()["say"]
+        assert said in bench.get("/bench/build", params={"tag": text}).text
+    assert "is not in our records" not in bench.get("/bench/build", params={"tag": number}).text
+
+
 def test_of_several_things_found_each_is_told_by_its_kind(bench: Bench, number: str) -> None:
     bench.submit("/bench/build", {**HOSE, "customer": "Loader Hire", "machine": "Truck", "key": "2"})
     address, page = _asked(bench, "loader")

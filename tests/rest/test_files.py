@@ -154,6 +154,28 @@ def test_all_of_a_machine_is_ordered_or_nothing(
     assert [o["number"] for o in some] == [arm], "named twice, ordered once"
 
 
+def test_a_tag_whose_digits_are_not_those_of_its_record_is_told_wherever_it_is_read(
+    api: httpx.Client, number: str, store: Store
+) -> None:
+    own = api.get(f"/assemblies/{number}").json()["link"]
+    other = _made(api, spec={**EXAMPLE_SPEC, "length_mm": 900})
+    digits = api.get(f"/assemblies/{other}").json()["link"].rsplit("/", 1)[1]
+    swapped, damaged = f"{own.rsplit('/', 1)[0]}/{digits}", f"{own[:-1]}{(int(own[-1]) + 1) % 10}"
+    found = api.get("/scans", params={"text": swapped}).json()
+    assert (found["digits"], found["spec"]["length_mm"]) == ("differ", 1250)
+    assert "the tag and our record differ" in found["say"]
+    assert "the code on the tag is damaged" in api.get("/scans", params={"text": damaged}).json()["say"]
+    assert api.get("/fit-steps", params={"tag": swapped}).json()["digits"] == "differ"
+    for text, state in ((own, "same"), (swapped, "differ")):
+        said = api.post("/read", json={"text": text}).json()
+        assert (said["registered"], said["digits"]) == (True, state)
+    unknown = api.post("/read", json={"text": own.replace(number.replace("-", ""), "00000000001")}).json()
+    assert (unknown["registered"], unknown["digits"]) == (False, None)
+    store.withdraw("blisters", tag=number)
+    held = api.get("/scans", params={"text": swapped}).json()["say"]
+    assert "differ" in held and "WITHDRAWN, do not use: blisters" in held
+
+
 def test_a_scan_says_what_it_is(api: httpx.Client, number: str, store: Store) -> None:
     def scan(text: str) -> Any:
         return api.get("/scans", params={"text": text}).json()
@@ -167,7 +189,9 @@ def test_a_scan_says_what_it_is(api: httpx.Client, number: str, store: Store) ->
             "Quarry North",
         )
         assert "lot" not in found["spec"]["hose"]
+        assert found["digits"] == ("same" if text == link else None)
     foreign = scan(link.replace(number.replace("-", ""), "00000000001"))
+    assert "is not in our records" in foreign["say"] and foreign["digits"] is None
     assert (foreign["kind"], foreign["record"], foreign["spec"]["length_mm"]) == ("tag", None, 1250)
     for text in ("H-2291", "h-2291", "]C110H-2291", "(10)H-2291"):
         found = scan(text)

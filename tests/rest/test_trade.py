@@ -90,7 +90,8 @@ def test_a_tag_is_read_from_link_digits_and_photo(api: httpx.Client, number: str
     assert (by_link["number"], by_link["link"]) == (number, text)
     assert AssemblySpec.read(by_link["spec"]) == SPEC.carried()
     by_digits = api.post("/read", json={"digits": link.parse(text).digits}).json()
-    assert by_digits == {**by_link, "number": None, "link": None}
+    nobody = {"number": None, "link": None, "registered": None, "digits": None}
+    assert by_digits == {**by_link, **nobody}
     photo = api.get(f"/assemblies/{number}/tag.png").content
     assert api.post("/read/photo", files={"image": ("tag.png", photo)}).json() == by_link
 

@@ -148,6 +148,11 @@ papers-list-damaged = Die Liste wurde bei der Übertragung beschädigt.
 
 papers-scanned-tag = Spezifikation vom Schild { $number } übernommen.
 papers-scanned-tag-withdrawn = Spezifikation vom Schild { $number } übernommen. GESPERRT, nicht verwenden: { $reasons }
+papers-scanned-tag-unknown = Das Schild { $number } steht nicht in unseren Datensätzen: Die Spezifikation stammt allein vom Schild. Vor dem Bauen an der Schlauchleitung prüfen.
+papers-scanned-tag-differ = Schild { $number }: Schild und Datensatz weichen voneinander ab. Die Spezifikation stammt aus dem Datensatz. Vor dem Bauen klären, was richtig ist.
+papers-scanned-tag-differ-withdrawn = Schild { $number }: Schild und Datensatz weichen voneinander ab. Die Spezifikation stammt aus dem Datensatz. Vor dem Bauen klären, was richtig ist. GESPERRT, nicht verwenden: { $reasons }
+papers-scanned-tag-damaged = Schild { $number }: Der Code auf dem Schild ist beschädigt. Die Spezifikation stammt aus unserem Datensatz. An der Schlauchleitung prüfen.
+papers-scanned-tag-damaged-withdrawn = Schild { $number }: Der Code auf dem Schild ist beschädigt. Die Spezifikation stammt aus unserem Datensatz. An der Schlauchleitung prüfen. GESPERRT, nicht verwenden: { $reasons }
 papers-scanned-hose-lot = Schlauchcharge { $lot }: { LIST($hoses) }.
 papers-scanned-hose-lot-withdrawn = Schlauchcharge { $lot }: { LIST($hoses) }. GESPERRT, nicht verwenden: { $reasons }
 papers-scanned-fitting-lot = Armaturencharge { $lot }.

@@ -148,6 +148,11 @@ papers-list-damaged = The list was damaged in transfer.
 
 papers-scanned-tag = Spec copied from tag { $number }.
 papers-scanned-tag-withdrawn = Spec copied from tag { $number }. WITHDRAWN, do not use: { $reasons }
+papers-scanned-tag-unknown = Tag { $number } is not in our records: the spec comes from the tag alone. Check it against the hose before you build.
+papers-scanned-tag-differ = Tag { $number }: the tag and our record differ. The spec comes from the record. Find out which is correct before you build.
+papers-scanned-tag-differ-withdrawn = Tag { $number }: the tag and our record differ. The spec comes from the record. Find out which is correct before you build. WITHDRAWN, do not use: { $reasons }
+papers-scanned-tag-damaged = Tag { $number }: the code on the tag is damaged. The spec comes from our record. Check it against the hose.
+papers-scanned-tag-damaged-withdrawn = Tag { $number }: the code on the tag is damaged. The spec comes from our record. Check it against the hose. WITHDRAWN, do not use: { $reasons }
 papers-scanned-hose-lot = Hose lot { $lot }: { LIST($hoses) }.
 papers-scanned-hose-lot-withdrawn = Hose lot { $lot }: { LIST($hoses) }. WITHDRAWN, do not use: { $reasons }
 papers-scanned-fitting-lot = Fitting lot { $lot }.

@@ -148,6 +148,11 @@ papers-list-damaged = La lista se dañó durante la transmisión.
 
 papers-scanned-tag = Especificación copiada de la etiqueta { $number }.
 papers-scanned-tag-withdrawn = Especificación copiada de la etiqueta { $number }. RETIRADA, no usar: { $reasons }
+papers-scanned-tag-unknown = La etiqueta { $number } no figura en nuestros registros: la especificación procede solo de la etiqueta. Compruébela en el latiguillo antes de fabricar.
+papers-scanned-tag-differ = Etiqueta { $number }: la etiqueta y nuestro registro difieren. La especificación procede del registro. Averigüe cuál es el correcto antes de fabricar.
+papers-scanned-tag-differ-withdrawn = Etiqueta { $number }: la etiqueta y nuestro registro difieren. La especificación procede del registro. Averigüe cuál es el correcto antes de fabricar. RETIRADA, no usar: { $reasons }
+papers-scanned-tag-damaged = Etiqueta { $number }: el código de la etiqueta está dañado. La especificación procede de nuestro registro. Compruébela en el latiguillo.
+papers-scanned-tag-damaged-withdrawn = Etiqueta { $number }: el código de la etiqueta está dañado. La especificación procede de nuestro registro. Compruébela en el latiguillo. RETIRADA, no usar: { $reasons }
 papers-scanned-hose-lot = Lote de manguera { $lot }: { LIST($hoses) }.
 papers-scanned-hose-lot-withdrawn = Lote de manguera { $lot }: { LIST($hoses) }. RETIRADO, no usar: { $reasons }
 papers-scanned-fitting-lot = Lote de racores { $lot }.

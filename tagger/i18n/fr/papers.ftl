@@ -148,6 +148,11 @@ papers-list-damaged = La liste a été endommagée pendant le transfert.
 
 papers-scanned-tag = Spécification copiée de l'étiquette { $number }.
 papers-scanned-tag-withdrawn = Spécification copiée de l'étiquette { $number }. RETIRÉE DU SERVICE, ne pas utiliser : { $reasons }
+papers-scanned-tag-unknown = L'étiquette { $number } ne figure pas dans nos dossiers : la spécification vient de l'étiquette seule. Vérifiez-la sur le flexible avant de fabriquer.
+papers-scanned-tag-differ = Étiquette { $number } : l'étiquette et notre dossier diffèrent. La spécification vient du dossier. Cherchez lequel est juste avant de fabriquer.
+papers-scanned-tag-differ-withdrawn = Étiquette { $number } : l'étiquette et notre dossier diffèrent. La spécification vient du dossier. Cherchez lequel est juste avant de fabriquer. RETIRÉE DU SERVICE, ne pas utiliser : { $reasons }
+papers-scanned-tag-damaged = Étiquette { $number } : le code de l'étiquette est endommagé. La spécification vient de notre dossier. Vérifiez-la sur le flexible.
+papers-scanned-tag-damaged-withdrawn = Étiquette { $number } : le code de l'étiquette est endommagé. La spécification vient de notre dossier. Vérifiez-la sur le flexible. RETIRÉE DU SERVICE, ne pas utiliser : { $reasons }
 papers-scanned-hose-lot = Lot du tuyau { $lot } : { LIST($hoses) }.
 papers-scanned-hose-lot-withdrawn = Lot du tuyau { $lot } : { LIST($hoses) }. RETIRÉ DU SERVICE, ne pas utiliser : { $reasons }
 papers-scanned-fitting-lot = Lot d'embouts { $lot }.
