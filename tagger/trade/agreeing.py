@@ -1,4 +1,4 @@
-"""Several sources of one torque: what they share, and whether they contradict each other."""
+"""Several sources of one torque, or of one count of flats or turns: what they share, and whether they contradict each other."""
 
 from __future__ import annotations
 
@@ -55,6 +55,34 @@ def turns(best: row.TighteningRow, rows: Iterable[row.TighteningRow]) -> Range:
     low = max(r.turns_min or 0.0 for r in equals)
     high = min(r.turns_max or 0.0 for r in equals)
     return (low, high) if low <= high else (best.turns_min or 0.0, best.turns_max or 0.0)
+
+
+def flats(best: row.TighteningRow, rows: Iterable[row.TighteningRow]) -> Range:
+    """The flats that the rows which count as much as the best one have in common; the best one's where none."""
+    equals = _flats_alike(best, rows)
+    low = max(r.flats_min or 0.0 for r in equals)
+    high = min(r.flats_max or 0.0 for r in equals)
+    return (low, high) if low <= high else (best.flats_min or 0.0, best.flats_max or 0.0)
+
+
+def flats_warnings(name: str, best: row.TighteningRow, rows: Iterable[row.TighteningRow]) -> list[Warning_]:
+    """That sources of equal standing share no flats: each is named, and the builder asks which holds."""
+    equals = _flats_alike(best, rows)
+    if max(r.flats_min or 0.0 for r in equals) <= min(r.flats_max or 0.0 for r in equals):
+        return []
+    named = tuple(_flats_of_source(r) for r in (best, *(r for r in equals if r is not best)))
+    message = Message("trade-flats-sources-disagree", part=phrases.part(name), flats=named)
+    return [Warning_(code="flats_sources_disagree", field=name, message=message, severity="note")]
+
+
+def _flats_alike(best: row.TighteningRow, rows: Iterable[row.TighteningRow]) -> list[row.TighteningRow]:
+    """The rows of the same part that count from the same start and as much as the best one, itself among them."""
+    return [r for r in rows if r.flats_max is not None and r.part == best.part and _count_alike(r, best)]
+
+
+def _flats_of_source(item: row.TighteningRow) -> Message:
+    counted = phrases.flats(item.flats_min or 0.0, item.flats_max or 0.0)
+    return Message("trade-flats-of-source", flats=counted, source=item.source)
 
 
 def _count_alike(item: row.TighteningRow, best: row.TighteningRow) -> bool:

@@ -68,7 +68,7 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
     turns_row = _pick(rows_for_metal, "turns") if taper else None
     found = EndAdvice(
         torque=_torque(torque_row, of_series, factor, end.material, tables) if torque_row else None,
-        flats=_flats(flats_row) if flats_row else None,
+        flats=_flats(flats_row, of_series) if flats_row else None,
         turns=_turns(turns_row, rows_for_metal) if turns_row else None,
         spread=tuple(_said(r) for r in every if r not in (torque_row, flats_row, turns_row)),
     )
@@ -79,6 +79,8 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
         equals = agreeing.peers(torque_row, of_series)
         warnings += agreeing.warnings(name, torque_row, equals, agreeing.shared(torque_row, equals))
         warnings += bolting.warnings(name, torque_row, of_series, end, tables)
+    if flats_row:
+        warnings += agreeing.flats_warnings(name, flats_row, of_series)
     return found, warnings + _two_bases(name, flats_row, of_series)
 
 
@@ -222,9 +224,10 @@ def lubrication(cell: str) -> Message:
     return Message(f"trade-lubrication-{word}") if word in LUBRICATIONS else as_is(cell)
 
 
-def _flats(item: row.TighteningRow) -> Flats:
-    assert item.flats_min is not None and item.flats_max is not None
-    return Flats(min=item.flats_min, max=item.flats_max, basis=Basis(item.basis), source=item.source)
+def _flats(item: row.TighteningRow, rows: list[row.TighteningRow]) -> Flats:
+    """The row's flats, or what the rows that count as much share with it."""
+    low, high = agreeing.flats(item, rows)
+    return Flats(min=low, max=high, basis=Basis(item.basis), source=item.source)
 
 
 def _two_bases(name: str, shown: row.TighteningRow | None, rows: list[row.TighteningRow]) -> list[Warning_]:

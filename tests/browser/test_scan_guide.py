@@ -6,9 +6,12 @@ from collections.abc import Callable
 
 from playwright.sync_api import Page, expect
 
+from tagger.code import number as tag_number
+from tagger.code import payload
 from tagger.i18n import Translator
-from tests.browser.conftest import Live
-from tests.browser.test_scan_tag import path, registered
+from tagger.spec import AssemblySpec, TagContent
+from tests.browser.conftest import Live, until
+from tests.browser.test_scan_tag import TWO_ELBOWS, path, registered
 
 OpenPage = Callable[..., Page]
 WATCHED = """() => {
@@ -65,3 +68,25 @@ def test_the_screen_stays_on_a_step_is_read_aloud_and_the_guide_goes_on_where_it
     page.locator(".step:target .row a").last.click()
     page.reload()
     assert page.get_by_role("link", name=t("scan-fit-resume")).count() == 0, "done: it begins anew"
+
+
+def test_a_link_to_a_step_leads_past_the_gate_only_where_a_hand_has_opened_it(
+    live: Live, open_page: OpenPage
+) -> None:
+    """Browsers open what hides a link's target: a step of an earlier visit must not show a guide that is doubted since."""
+    page = open_page()
+    doubted = payload.encode(TagContent(spec=AssemblySpec.read(TWO_ELBOWS)))  # a pressure wholly unknown
+    address = f"{live.url}/T/{tag_number.make()}/{doubted}"
+    page.goto(f"{address}#step-3")
+    until(page, "async () => location.hash === '#fit'")
+    assert page.locator(".step:visible").count() == 0
+    page.locator(".gate > summary").click()
+    page.get_by_role("link", name=Translator()("scan-fit-start")).click()
+    page.locator(".step:target .row a").last.click()
+    expect(page.locator("#step-2")).to_be_visible()
+    page.reload()
+    until(page, "async () => location.hash === '#fit'")
+    assert page.locator(".step:visible").count() == 0
+    page.locator(".gate > summary").click()
+    page.get_by_role("link", name=Translator()("scan-fit-resume")).click()
+    expect(page.locator("#step-2")).to_be_visible()

@@ -103,6 +103,20 @@ def test_the_series_of_a_stud_goes_with_it_to_the_order(client: TestClient) -> N
     assert "M22x1.5 S" in text(client.get(pick).text)
 
 
+@pytest.mark.parametrize("unit", ["mm", "in"])
+def test_a_bare_fraction_is_inches_in_a_shop_of_inches_and_refused_with_words_in_one_of_mm(
+    store: Store, unit: Literal["mm", "in"]
+) -> None:
+    """1 1/16 is never 1.06 mm."""
+    asked = {"form": "male", "diameter": "1 1/16", "tpi": "12", "seat": "37"}
+    with TestClient(create_app(Settings(length_unit=unit), store=store)) as client:
+        answer = client.get("/identify", params=asked)
+    page = text(answer.text)
+    assert answer.status_code == (200 if unit == "in" else 422)
+    assert ("-12 37° flare (JIC), male" in page) is (unit == "in")
+    assert ("The fraction 1 1/16 has no unit." in page) is (unit == "mm")
+
+
 def test_a_hexagon_alone_is_an_answer_on_the_page_too(client: TestClient) -> None:
     page = client.get("/identify?form=male&hex=32")
     assert page.status_code == 200

@@ -280,9 +280,14 @@ def test_a_flange_torque_stands_with_its_screw_and_never_with_anothers(
 
 def test_a_shop_that_counts_clockwise_sees_its_own_figure_beside_the_standards(store: Store) -> None:
     settings = Settings(clocking_sense=ClockingSense.CLOCKWISE)
-    shown = text(TestClient(create_app(settings, store=store)).get(path(register(store))).text)
+    client = TestClient(create_app(settings, store=store))
+    shown = text(client.get(path(register(store))).text)
     assert "135° counter-clockwise, viewed from end A, elbow A pointing down" in shown
     assert "Clockwise from elbow A: 225°. Hold end A nearest you with elbow A pointing up" in shown
+    kept = client.get("/scan/now/kit-en.json").json()["/scan/shell?lang=en"]["text"]
+    assert "data-clockwise" in kept, "a phone without a signal counts as the shop does"
+    ours = TestClient(create_app(Settings(), store=store)).get("/scan/now/kit-en.json").json()
+    assert "data-clockwise" not in ours["/scan/shell?lang=en"]["text"]
 
 
 def test_a_visitors_units_are_remembered(client: TestClient, assembly: Assembly) -> None:

@@ -128,6 +128,28 @@ def test_of_equal_flats_those_from_wrench_resistance_are_shown_and_the_contradic
     assert not agree
 
 
+def test_flats_of_sources_that_overlap_are_the_range_they_share_and_others_are_each_named() -> None:
+    wrench = "wrench_resistance"
+    found, warnings = advised(flats(1, 1.5, wrench, source="one"), flats(1.25, 1.75, wrench, source="two"))
+    assert found.flats is not None and (found.flats.min, found.flats.max) == (1.25, 1.5)
+    assert not warnings
+    found, warnings = advised(flats(1.5, 1.75, wrench, source="one"), flats(2, 2, wrench, source="two"))
+    assert found.flats is not None and (found.flats.min, found.flats.max) == (1.5, 1.75)
+    [said] = [str(w.message) for w in warnings if w.code == "flats_sources_disagree"]
+    assert "1 1/2 to 1 3/4 flats (one)" in said and "2 flats (two)" in said
+
+
+@pytest.mark.parametrize("apart", [{"basis": "finger_tight"}, {"scope": "machine"}, {"size": "all"}])
+def test_counts_from_another_start_or_of_another_standing_narrow_no_flats(apart: dict[str, Any]) -> None:
+    one = flats(1, 1.5, "wrench_resistance", source="one")
+    other = tight(
+        **{"flats_min": 1.25, "flats_max": 1.75, "basis": "wrench_resistance", "source": "two", **apart}
+    )
+    found, warnings = advised(one, other)
+    assert found.flats is not None and (found.flats.min, found.flats.max) == (1, 1.5)
+    assert "flats_sources_disagree" not in {w.code for w in warnings}
+
+
 def test_sources_that_overlap_are_shown_as_the_range_they_share() -> None:
     found, warnings = advised(nm(23, 26, source="one"), nm(24, 28, source="two"))
     assert found.torque is not None and (found.torque.min, found.torque.max) == (24, 26)

@@ -6,6 +6,7 @@ const STEP = /^#[\w-]+$/;
 export function guide(number) {
   const fit = document.getElementById("fit"), words = document.body.dataset;
   if (!fit?.querySelector(".step")) return;
+  const gate = gated(fit);
   const shown = () => (STEP.test(location.hash) ? fit.querySelector(`.step${location.hash}`) : null);
   const kept = keeper(`guide-${number}`);
   ticks(fit, kept);
@@ -13,6 +14,7 @@ export function guide(number) {
   if (window.speechSynthesis) for (const step of fit.querySelectorAll(".step")) step.querySelector(".row")?.prepend(reader(step, words.read));
   const follow = () => {
     window.speechSynthesis?.cancel();
+    if (gate.shut(shown())) return awake(false);
     const step = shown();
     if (step) kept.set({ ...kept.get(), step: location.hash });
     awake(Boolean(step));
@@ -21,6 +23,21 @@ export function guide(number) {
   document.addEventListener("visibilitychange", () => awake(Boolean(shown()) && !document.hidden));
   fit.querySelector('.step:last-child a[href="#spec"]')?.addEventListener("click", () => kept.set(null));
   follow();
+}
+
+// A guide behind a gate is opened by hand alone: browsers open it for any link to a step, one of an earlier visit too.
+function gated(fit) {
+  const gate = fit.querySelector(".gate");
+  let opened = !gate;
+  gate?.querySelector("summary").addEventListener("click", () => { opened = true; });
+  return {
+    shut(step) {
+      if (opened || !step) return false;
+      gate.open = false;
+      location.replace("#fit");
+      return true;
+    },
+  };
 }
 
 // What is kept under a name on this phone; nothing where the browser keeps nothing.

@@ -86,7 +86,7 @@ async function show() {
   const place = document.querySelector("[data-offline]"), path = wanted();
   if (!place || !path) return;
   const kit = await load(place);
-  const shop = { base: location.origin, email: place.dataset.email, name: place.dataset.name, phone: place.dataset.phone, reports: true };
+  const shop = { base: location.origin, email: place.dataset.email, name: place.dataset.name, phone: place.dataset.phone, clockwise: "clockwise" in place.dataset, reports: true };
   const found = await read(path, kit, new Date().toISOString().slice(0, 10), shop);
   place.innerHTML = found.html;
   if (found.number) entitle(kit.t, found.number);

@@ -1,7 +1,7 @@
 // The figures behind the pictures, as api/scan/picture.py computes them.
 
 import { fill } from "./fill.js";
-import { length } from "./figures.js";
+import { angle, length } from "./figures.js";
 import * as phrases from "./phrases.js";
 
 const BORE = 1.5875, CARD_PX = 300, FLAT = 0.05;
@@ -43,9 +43,17 @@ export function assemblyPicture(spec, kit) {
   });
 }
 
-export function clockingPicture(spec, kit) {
-  const deg = spec.clocking_deg || 0;
-  return fill(kit.templates.clocking, { deg, apart: deg >= 25 && deg <= 335, name: kit.t(phrases.clocking(spec)) });
+// The angle as a shop that counts clockwise from elbow A says it.
+export function clockwise(spec) {
+  return { id: "scan-clocking-shop", values: { angle: angle(turned(spec)) } };
+}
+
+const turned = (spec) => (360 - (spec.clocking_deg || 0)) % 360;
+
+// `up`: as a shop that counts clockwise holds it, A pointing up.
+export function clockingPicture(spec, kit, up = false) {
+  const deg = spec.clocking_deg || 0, name = kit.t(up ? clockwise(spec) : phrases.clocking(spec));
+  return fill(kit.templates.clocking, { deg, turned: turned(spec), up, apart: deg >= 25 && deg <= 335, name });
 }
 
 export function nutPicture(low, high, name, turned, kit) {

@@ -7,7 +7,7 @@ import { guide } from "./fit.js";
 import { bendOf, hottest, limitOf } from "./limits.js";
 import { format } from "./number.js";
 import * as phrases from "./phrases.js";
-import { assemblyPicture, clockingPicture, endPicture, mating } from "./picture.js";
+import { assemblyPicture, clockingPicture, clockwise, endPicture, mating } from "./picture.js";
 import * as rated from "./rated.js";
 import { tighten } from "./tighten.js";
 import { psiOf, round } from "./units.js";
@@ -35,8 +35,8 @@ export function view(tag, kit, today) {
     ends: ["end_a", "end_b"].map((which) => endOf(content, which, kit)),
     length: { figure: t.html(long(spec.length_mm)), basis: t(phrases.lengthBasis(spec.length_basis)), tolerance: null, source: null },
     clocking: spec.clocking_deg === null ? null : {
-      words: t(phrases.clocking(spec)), own: null, tolerance: null, picture: clockingPicture(spec, kit),
-      source: t("scan-clocking-convention"),
+      words: t(phrases.clocking(spec)), own: tag.clockwise ? t(clockwise(spec)) : null, tolerance: null,
+      picture: clockingPicture(spec, kit, tag.clockwise), source: t("scan-clocking-convention"),
     },
     facts: facts(content, bend, kit),
     order_form: fill(kit.templates.order, {

@@ -190,6 +190,8 @@ trade-torque-basis-shared = { $basis }, gemeinsamer Bereich von { $count } Quell
 trade-torque-basis-others = { $basis }, andere Quellen { $others }
 trade-torque-of-source = { $torque } ({ $joint }: { $source })
 trade-torque-sources-disagree = { SAY($part, case: "start") }: Die Quellen für das Anziehdrehmoment widersprechen sich: { LIST($torques) }. Den Wert des Armaturenherstellers verwenden.
+trade-flats-of-source = { $flats } ({ $source })
+trade-flats-sources-disagree = { SAY($part, case: "start") }: Die Quellen für die Schlüsselflächen widersprechen sich: { LIST($flats) }. Den Wert des Armaturenherstellers verwenden.
 trade-flats-two-bases = { SAY($part, case: "start") }: Schlüsselflächen { $basis } zählen (Quelle: { $source }); eine andere Quelle ({ $contrary }) nennt dieselbe Zahl { $other }.
 trade-spread = { LIST($values) } ({ $joint }{ $screw ->
     [none] { "" }

@@ -190,6 +190,8 @@ trade-torque-basis-shared = { $basis }, the range that { $count } sources share
 trade-torque-basis-others = { $basis }, other sources { $others }
 trade-torque-of-source = { $torque } ({ $joint }: { $source })
 trade-torque-sources-disagree = { SAY($part, case: "start") }: sources of the torque disagree: { LIST($torques) }. Use the fitting manufacturer's value.
+trade-flats-of-source = { $flats } ({ $source })
+trade-flats-sources-disagree = { SAY($part, case: "start") }: sources of the flats disagree: { LIST($flats) }. Use the fitting manufacturer's value.
 trade-flats-two-bases = { SAY($part, case: "start") }: count the flats { $basis } (source: { $source }); another source ({ $contrary }) gives the same number { $other }.
 trade-spread = { LIST($values) } ({ $joint }{ $screw ->
     [none] { "" }

@@ -190,6 +190,8 @@ trade-torque-basis-shared = { $basis }, margen común a { $count } fuentes
 trade-torque-basis-others = { $basis }, otras fuentes { $others }
 trade-torque-of-source = { $torque } ({ $joint }: { $source })
 trade-torque-sources-disagree = { SAY($part, case: "start") }: las fuentes del par de apriete no coinciden: { LIST($torques) }. Use el valor del fabricante del racor.
+trade-flats-of-source = { $flats } ({ $source })
+trade-flats-sources-disagree = { SAY($part, case: "start") }: las fuentes del número de caras no coinciden: { LIST($flats) }. Use el valor del fabricante del racor.
 trade-flats-two-bases = { SAY($part, case: "start") }: cuente las caras { $basis } (fuente: { $source }); otra fuente ({ $contrary }) da el mismo número { $other }.
 trade-spread = { LIST($values) } ({ $joint }{ $screw ->
     [none] { "" }

@@ -190,6 +190,8 @@ trade-torque-basis-shared = { $basis }, plage commune à { $count } sources
 trade-torque-basis-others = { $basis }, autres sources { $others }
 trade-torque-of-source = { $torque } ({ $joint } : { $source })
 trade-torque-sources-disagree = { SAY($part, case: "start") } : les sources du couple ne concordent pas : { LIST($torques) }. Utilisez la valeur du fabricant du raccord.
+trade-flats-of-source = { $flats } ({ $source })
+trade-flats-sources-disagree = { SAY($part, case: "start") } : les sources du nombre de pans ne concordent pas : { LIST($flats) }. Utilisez la valeur du fabricant du raccord.
 trade-flats-two-bases = { SAY($part, case: "start") } : comptez les pans { $basis } (source : { $source }) ; une autre source ({ $contrary }) donne le même nombre { $other }.
 trade-spread = { LIST($values) } ({ $joint }{ $screw ->
     [none] { "" }
