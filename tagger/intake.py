@@ -5,6 +5,7 @@ from __future__ import annotations
 import codecs
 import errno
 import json
+import math
 from typing import Any
 
 from tagger.errors import Problem, SpecError
@@ -58,23 +59,44 @@ def text(data: bytes | str) -> str:
         raise SpecError(Problem("spec", None, wrong)) from None
 
 
-def json_value(data: bytes | str) -> Any:
+def json_value(data: bytes | str, field: str = "spec") -> Any:
     """The value of a JSON text. Raises SpecError where it is not JSON, or has a key twice.
 
     RFC 8259 leaves open what a repeated key means; either of the two could be the one that was meant.
+    It has no NaN and no Infinity (6), which Python would read, and halves of a UTF-16 pair (8.2) cannot be kept
+    or sent. ``field``: what a refusal of the whole names.
     """
     try:
-        value = json.loads(text(data), object_pairs_hook=_Object)
+        value = json.loads(
+            text(data), object_pairs_hook=_Object, parse_float=_finite, parse_constant=_no_constant
+        )
     except json.JSONDecodeError as error:
         wrong = Message("spec-not-json", line=error.lineno, column=error.colno)
-        raise SpecError(Problem("spec", None, wrong)) from None
+        raise SpecError(Problem(field, None, wrong)) from None
     except RecursionError:
-        raise SpecError(Problem("spec", None, Message("spec-too-deep"))) from None
-    except ValueError:  # what Python says of a number of thousands of digits
-        raise SpecError(Problem("spec", None, Message("spec-number-too-long"))) from None
-    if twice := _twice(value):
-        raise SpecError(Problem(field, None, Message("spec-twice")) for field in twice)
+        raise SpecError(Problem(field, None, Message("spec-too-deep"))) from None
+    except _NoConstant:
+        raise SpecError(Problem(field, None, Message("spec-json-unreadable"))) from None
+    except ValueError:  # a number of thousands of digits, or beyond what a float holds
+        raise SpecError(Problem(field, None, Message("spec-number-too-long"))) from None
+    if problems := _problems(value, field):
+        raise SpecError(problems)
     return value
+
+
+class _NoConstant(ValueError):
+    """NaN, Infinity or -Infinity."""
+
+
+def _no_constant(name: str) -> float:
+    raise _NoConstant(name)
+
+
+def _finite(digits: str) -> float:
+    number = float(digits)
+    if not math.isfinite(number):
+        raise ValueError(digits)
+    return number
 
 
 class _Object(dict[str, Any]):
@@ -86,15 +108,25 @@ class _Object(dict[str, Any]):
         self.twice = [key for key in self if keys.count(key) > 1] if len(self) < len(keys) else []
 
 
-def _twice(value: object) -> list[str]:
-    """The dotted paths of all keys that appear twice; without recursion, however deep the nesting."""
-    found: list[str] = []
+def _problems(value: object, whole: str) -> list[Problem]:
+    """Every key that comes twice, and every text that no encoding can hold; without recursion, however deep."""
+    found: list[Problem] = []
     left: list[tuple[str, object]] = [("", value)]
     while left:
         path, one = left.pop()
         if isinstance(one, _Object):
-            found += [f"{path}{key}" for key in one.twice]
-            left += [(f"{path}{key}.", inner) for key, inner in one.items()]
+            found += [Problem(f"{path}{_shown(key)}", None, Message("spec-twice")) for key in one.twice]
+            left += [(f"{path}{_shown(key)}.", inner) for key, inner in one.items()]
+            left += [(path, key) for key in one]
         elif isinstance(one, list):
             left += [(f"{path}{place}.", inner) for place, inner in enumerate(one)]
+        elif isinstance(one, str) and _shown(one) != one:
+            found.append(
+                Problem(path.removesuffix(".") or whole, _shown(one)[:40], Message("spec-half-character"))
+            )
     return found
+
+
+def _shown(text: str) -> str:
+    """The text with a question mark for each half of a UTF-16 pair."""
+    return text.encode("utf-8", "replace").decode()

@@ -1,6 +1,6 @@
 """The JSON API, versioned: everything the bench does, for devices and programs."""
 
-from fastapi import APIRouter
+from fastapi import APIRouter, Depends
 
 from api.rest import (
     assemblies,
@@ -23,9 +23,10 @@ from api.rest import (
     trade,
     withdrawals,
 )
+from api.rest.body import well_formed
 from api.rest.errors import describe
 
-router = APIRouter()
+router = APIRouter(dependencies=[Depends(well_formed)])
 for part in (
     trade,
     scans,

@@ -17,6 +17,7 @@ from api.rest.shared import (
     Answer,
     AsBuilder,
     AssemblyOut,
+    Id,
     RegisterOut,
     Request_,
     SpecIn,
@@ -113,7 +114,7 @@ def register_run(
 
 
 @router.get("/runs/{run}", summary="List the assemblies of one registration run")
-def one_run(request: Request, store: TheStore, token: AsBuilder, run: int) -> list[AssemblyOut]:
+def one_run(request: Request, store: TheStore, token: AsBuilder, run: Id) -> list[AssemblyOut]:
     try:
         return AssemblyOut.each(store.run(run), request)
     except TaggerError as error:
@@ -131,7 +132,7 @@ Prepared = tuple[
     responses=answers_with("application/pdf", words="A sheet for each spec, on A4."),
     response_class=Response,
 )
-def run_traveller(request: Request, store: TheStore, token: AsBuilder, run: int) -> Response:
+def run_traveller(request: Request, store: TheStore, token: AsBuilder, run: Id) -> Response:
     settings, language = settings_of(request), paper_language(request)
     try:
         sheet = traveller.of_run(store, run, settings, tables_of(request), language)

@@ -9,7 +9,7 @@ from fastapi import APIRouter, Query, Request
 from starlette.responses import Response, StreamingResponse
 
 from api.rest.problem import RESPONSES
-from api.rest.shared import Answer, AsManager, EventOut, TheStore, paged
+from api.rest.shared import MOST_ID, Answer, AsManager, EventOut, TheStore, paged
 from api.shared.epcis import document_lines
 from api.shared.full_export import archive
 from api.web.page_words import page_words, remember_language
@@ -43,7 +43,7 @@ def events(
     token: AsManager,
     kind: Kind | None = None,
     since: datetime | None = None,
-    after: Annotated[int, Query(ge=0, description="ID of the last item received.")] = 0,
+    after: Annotated[int, Query(ge=0, le=MOST_ID, description="ID of the last item received.")] = 0,
     limit: Annotated[int, Query(ge=1, le=1000)] = 500,
 ) -> list[EventOut]:
     found = store.events(kind=kind, since=since, after=after, limit=limit + 1)
@@ -56,7 +56,9 @@ def events(
     summary="Export the history as one EPCIS 2.0 document",
     response_class=Response,
 )
-def epcis(request: Request, store: TheStore, token: AsManager, after: int = 0) -> Response:
+def epcis(
+    request: Request, store: TheStore, token: AsManager, after: Annotated[int, Query(ge=0, le=MOST_ID)] = 0
+) -> Response:
     lines = document_lines(store, settings_of(request), after=after)
     return StreamingResponse(lines, media_type="application/ld+json")
 

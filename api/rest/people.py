@@ -19,7 +19,7 @@ from pydantic import Field, SecretStr
 
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, RoleTooLow, there
-from api.rest.shared import Answer, AsManager, Request_, TheStore
+from api.rest.shared import Answer, AsManager, Id, Request_, TheStore
 from api.web.identity import bearer, hash_password
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
@@ -94,7 +94,7 @@ def people(store: TheStore, token: AsManager) -> list[PersonOut]:
 
 
 @router.get("/people/{person}", tags=["people"], summary="Get a user")
-def one_person(store: TheStore, token: AsManager, person: int) -> PersonOut:
+def one_person(store: TheStore, token: AsManager, person: Id) -> PersonOut:
     try:
         return PersonOut.of(store.person_by_id(person))
     except TaggerError as error:
@@ -112,7 +112,7 @@ def add_person(store: TheStore, token: AsManager, body: PersonIn, once: DoOnce) 
 
 
 @router.patch("/people/{person}", tags=["people"], summary="Change role or password; block or unblock")
-def change_person(store: TheStore, token: AsManager, person: int, body: PersonChange) -> PersonOut:
+def change_person(store: TheStore, token: AsManager, person: Id, body: PersonChange) -> PersonOut:
     known = one_person(store, token, person)
     if body == PersonChange():
         raise StoreError(Problem("body", None, Message("rest-nothing-to-change")))
@@ -122,7 +122,7 @@ def change_person(store: TheStore, token: AsManager, person: int, body: PersonCh
 
 
 @router.post("/people/{person}/sign-out", tags=["people"], summary="End all sessions of a user")
-def sign_out(store: TheStore, token: AsManager, person: int, once: DoOnce) -> PersonOut:
+def sign_out(store: TheStore, token: AsManager, person: Id, once: DoOnce) -> PersonOut:
     known = one_person(store, token, person)
 
     def act() -> PersonOut:
@@ -152,7 +152,7 @@ def make_token(request: Request, store: TheStore, token: AsManager, body: TokenI
 
 
 @router.delete("/tokens/{token_id}", tags=["people"], summary="Revoke a device token")
-def revoke(store: TheStore, token: AsManager, token_id: int) -> TokenOut:
+def revoke(store: TheStore, token: AsManager, token_id: Id) -> TokenOut:
     try:
         return TokenOut.of(store.revoke_token(token_id))
     except TaggerError as error:

@@ -7,7 +7,7 @@ from datetime import datetime
 from fastapi import APIRouter
 
 from api.rest.problem import RESPONSES, there
-from api.rest.shared import Answer, AsBuilder, TheStore
+from api.rest.shared import Answer, AsBuilder, Id, TheStore
 from tagger.code import number as tag_number
 from tagger.errors import TaggerError
 from tagger.store import Printer, PrintJob
@@ -66,7 +66,7 @@ def printers(store: TheStore, token: AsBuilder) -> list[PrinterOut]:
 
 
 @router.get("/print-jobs/{job}", summary="Get the status of a print job")
-def print_job(store: TheStore, token: AsBuilder, job: int) -> PrintJobOut:
+def print_job(store: TheStore, token: AsBuilder, job: Id) -> PrintJobOut:
     try:
         return PrintJobOut.of(store.print_job(job))
     except TaggerError as error:

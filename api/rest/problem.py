@@ -178,6 +178,8 @@ def _without_password(item: Problem) -> Problem:
 
 def http(request: Request, error: HTTPException) -> Response:
     """What the framework itself refuses: an address that is not there, a method it has not."""
+    if error.status_code == 400:  # a body that is no JSON, or no form
+        return answer(request, 422, Message("rest-cannot-be-read"))
     known = {
         404: Message("rest-no-such-address"),
         405: Message("rest-no-such-method"),

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from datetime import date, datetime
 from typing import Annotated, Any, Literal, TypeVar
 
-from fastapi import Depends, Request
+from fastapi import Depends, Path, Request
 from pydantic import BaseModel, ConfigDict, Field
 from starlette.responses import Response
 
@@ -69,6 +69,8 @@ AsBuilder = Annotated[Token, Depends(_needs(Role.BUILDER))]
 AsCounter = Annotated[Token, Depends(_needs(Role.COUNTER))]
 AsManager = Annotated[Token, Depends(_needs(Role.MANAGER))]
 TheStore = Annotated[Store, Depends(store_of)]
+MOST_ID = 2**31 - 1  # what both databases hold
+Id = Annotated[int, Path(ge=0, le=MOST_ID)]
 
 
 class Answer(BaseModel):

@@ -11,7 +11,7 @@ from starlette.responses import Response
 
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, there
-from api.rest.shared import Answer, AsBuilder, AsManager, Request_, SpecIn, TheStore, paged, spec_of
+from api.rest.shared import MOST_ID, Answer, AsBuilder, AsManager, Request_, SpecIn, TheStore, paged, spec_of
 from api.shared import crimp_cards, figures, shop_files
 from api.shared.hose_standards import standard_of
 from api.web.language import translator_of
@@ -132,9 +132,9 @@ def crimps(
     store: TheStore,
     token: AsBuilder,
     hose_standard: str | None = None,
-    hose_dash: int | None = None,
+    hose_dash: Annotated[int | None, Query(ge=1, le=64)] = None,
     limit: Annotated[int, Query(ge=1, le=500)] = 100,
-    after: Annotated[int | None, Query(description="ID of the last item received.")] = None,
+    after: Annotated[int | None, Query(ge=0, le=MOST_ID, description="ID of the last item received.")] = None,
 ) -> list[CrimpValueOut]:
     hose = standard_of(tables_of(request), hose_standard) if hose_standard is not None else None
     found = store.crimps(hose, hose_dash, limit=limit + 1, after=after)

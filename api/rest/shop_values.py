@@ -10,7 +10,7 @@ from pydantic import Field
 
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, there
-from api.rest.shared import Answer, AsBuilder, AsManager, Request_, SpecIn, TheStore, spec_of
+from api.rest.shared import Answer, AsBuilder, AsManager, Id, Request_, SpecIn, TheStore, spec_of
 from api.web.language import translator_of
 from api.web.state import tables_of
 from tagger.code import number as tag_number
@@ -112,7 +112,7 @@ def keep_values(
 
 @router.post("/shop-values/{value}/withdraw", summary="Withdraw one of the shop's own values")
 def withdraw_value(
-    request: Request, store: TheStore, token: AsManager, value: int, body: WithdrawValueIn, once: DoOnce
+    request: Request, store: TheStore, token: AsManager, value: Id, body: WithdrawValueIn, once: DoOnce
 ) -> ShopValueOut:
     t = translator_of(request)
 

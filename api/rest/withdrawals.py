@@ -11,10 +11,12 @@ from starlette.responses import Response
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, NotThere, there
 from api.rest.shared import (
+    MOST_ID,
     Answer,
     AsBuilder,
     AsCounter,
     AsManager,
+    Id,
     Request_,
     TheStore,
     WithdrawalOut,
@@ -83,7 +85,7 @@ def all_withdrawals(
     token: AsBuilder,
     holds: bool | None = None,
     limit: Annotated[int, Query(ge=1, le=500)] = 100,
-    after: Annotated[int | None, Query(description="ID of the last item received.")] = None,
+    after: Annotated[int | None, Query(ge=0, le=MOST_ID, description="ID of the last item received.")] = None,
 ) -> list[WithdrawalOut]:
     found = store.withdrawals(holds=holds, limit=limit + 1, after=after)
     return [WithdrawalOut.of(item) for item in paged(request, response, found, limit, lambda w: w.id)]
@@ -97,12 +99,12 @@ def affected(
 
 
 @router.get("/withdrawals/{withdrawal}", summary="Get a withdrawal and the assemblies it affects")
-def one_withdrawal(store: TheStore, token: AsBuilder, withdrawal: int) -> WithdrawalDone:
+def one_withdrawal(store: TheStore, token: AsBuilder, withdrawal: Id) -> WithdrawalDone:
     return _done(store, _known(store, withdrawal))
 
 
 @router.get("/withdrawals/{withdrawal}/call-list", summary="List affected hoses by customer")
-def call_list(store: TheStore, token: AsBuilder, withdrawal: int) -> list[CallOut]:
+def call_list(store: TheStore, token: AsBuilder, withdrawal: Id) -> list[CallOut]:
     rows = calls.rows(store, calls.touched(store, _known(store, withdrawal)))
     return [CallOut(**dict(zip(calls.HEADING, row, strict=True))) for row in rows]
 
@@ -113,7 +115,7 @@ def call_list(store: TheStore, token: AsBuilder, withdrawal: int) -> list[CallOu
     response_class=Response,
     responses=answers_with("text/csv", words="A heading, and a row for each hose."),
 )
-def call_list_file(store: TheStore, token: AsBuilder, withdrawal: int) -> Response:
+def call_list_file(store: TheStore, token: AsBuilder, withdrawal: Id) -> Response:
     rows = calls.rows(store, calls.touched(store, _known(store, withdrawal)))
     return spreadsheets.file("csv", f"withdrawn-{withdrawal}", calls.HEADING, rows)
 
@@ -124,7 +126,7 @@ def call_list_file(store: TheStore, token: AsBuilder, withdrawal: int) -> Respon
     response_class=Response,
     responses=answers_with("application/pdf", words="The letters, on A4; each begins on a new page."),
 )
-def letters_pdf(request: Request, store: TheStore, token: AsCounter, withdrawal: int) -> Response:
+def letters_pdf(request: Request, store: TheStore, token: AsCounter, withdrawal: Id) -> Response:
     known = _known(store, withdrawal)
     items = calls.touched(store, known)
     if not items:
@@ -141,7 +143,7 @@ def withdraw(store: TheStore, token: AsCounter, body: WithdrawIn, once: DoOnce) 
 
 
 @router.post("/withdrawals/{withdrawal}/lift", summary="Lift a withdrawal")
-def lift(store: TheStore, token: AsManager, withdrawal: int, body: LiftIn, once: DoOnce) -> WithdrawalDone:
+def lift(store: TheStore, token: AsManager, withdrawal: Id, body: LiftIn, once: DoOnce) -> WithdrawalDone:
     _known(store, withdrawal)
     return once(WithdrawalDone, lambda: _done(store, store.lift(withdrawal, body.reason, by=token.name)))
 

@@ -6,7 +6,7 @@ import csv
 import io
 from collections.abc import Iterable, Iterator, Sequence
 from functools import cache, lru_cache
-from itertools import islice
+from itertools import chain, islice
 from typing import Any
 
 from openpyxl import Workbook
@@ -109,8 +109,14 @@ def xlsx(head: Sequence[str], rows: Iterable[Sequence[Any]]) -> bytes:
 
 
 def file(form: str, name: str, head: Sequence[str], rows: Iterable[Sequence[Any]]) -> Response:
-    """A list as a file to keep; ``form`` is one of FORMS."""
+    """A list as a file to keep; ``form`` is one of FORMS.
+
+    The first row is asked for before anything is answered: what is wrong with a condition is an error of
+    its own, and no file that breaks off.
+    """
     headers = {"Content-Disposition": f'attachment; filename="{name}.{form}"', "Cache-Control": "no-store"}
+    each = iter(rows)
+    rows = chain(list(islice(each, 1)), each)
     if form == "xlsx":
         return Response(xlsx(head, rows), media_type=SHEET, headers=headers)
     return StreamingResponse(csv_lines(head, rows), media_type="text/csv", headers=headers)

@@ -117,7 +117,11 @@ async def same_site_form(request: Request) -> FormData:
     site = request.headers.get("sec-fetch-site")
     if site not in (None, "same-origin", "none"):
         raise BadForm
-    if origin is not None and urlsplit(origin).netloc != request.headers.get("host"):
+    try:
+        here = origin is None or urlsplit(origin).netloc == request.headers.get("host")
+    except ValueError:  # no address at all
+        here = False
+    if not here:
         raise BadForm
     return await request.form(max_fields=20)
 

@@ -15,7 +15,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 from typing import Literal
-from urllib.parse import urlsplit
+from urllib.parse import SplitResult, urlsplit
 
 from tagger.code import number as tag_number
 from tagger.errors import LinkError, NumberError, Problem
@@ -55,8 +55,8 @@ def build(
     'HTTPS://TAGS.EXAMPLE.COM/T/7K3MQ9XW2R1/123'
     """
     base = base_url.strip().rstrip("/").upper()
-    parts = urlsplit(base)
-    if parts.scheme.upper() not in ("HTTP", "HTTPS") or not parts.netloc:
+    parts = _parts(base)
+    if parts is None or parts.scheme.upper() not in ("HTTP", "HTTPS") or not parts.netloc:
         raise LinkError(Problem("base_url", base_url, Message("code-link-address", example=_EXAMPLE)))
     if not _ALPHANUMERIC.match(base) or parts.query or parts.fragment or parts.path:
         raise LinkError(Problem("base_url", base_url, Message("code-link-host", example=_EXAMPLE)))
@@ -95,7 +95,10 @@ def parse(text: str) -> Link:
     Link(number='7K3MQ9XW2R1', digits='123', kind='own')
     """
     text = text.strip()
-    path = urlsplit(text).path if "/" in text else ""
+    parts = _parts(text) if "/" in text else SplitResult("", "", "", "", "")
+    if parts is None:
+        raise _unknown(text)
+    path = parts.path
     if match := _OWN.search(path):
         return Link(tag_number.validate(match["number"]), match["digits"], "own", text)
     if match := _GS1.search(path):
@@ -105,7 +108,19 @@ def parse(text: str) -> Link:
         return Link(tag_number.validate(match["number"]), None, "number", text)
     if not path and text:
         return Link(tag_number.validate(text), None, "number", text)
-    raise LinkError(Problem("link", text[:120], Message("code-link-unknown")))
+    raise _unknown(text)
+
+
+def _parts(address: str) -> SplitResult | None:
+    """The parts of an address; None for one that is broken, such as ``http://[x/``."""
+    try:
+        return urlsplit(address)
+    except ValueError:
+        return None
+
+
+def _unknown(text: str) -> LinkError:
+    return LinkError(Problem("link", text[:120], Message("code-link-unknown")))
 
 
 def is_valid(text: str) -> bool:

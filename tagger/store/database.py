@@ -18,8 +18,8 @@ from alembic.runtime.migration import MigrationContext
 from alembic.script import ScriptDirectory
 from platformdirs import user_data_path
 from sqlalchemy import Connection, Engine, create_engine, event
-from sqlalchemy.engine import URL, make_url
-from sqlalchemy.exc import ArgumentError, DBAPIError, IntegrityError, OperationalError
+from sqlalchemy.engine import URL, ExceptionContext, make_url
+from sqlalchemy.exc import ArgumentError, DataError, DBAPIError, IntegrityError, OperationalError
 from sqlalchemy.orm import Session
 from sqlalchemy.pool import QueuePool
 
@@ -194,7 +194,16 @@ def _engine(url: URL) -> Engine:
     engine = create_engine(url, poolclass=QueuePool, connect_args={"timeout": 30}, pool_size=10)
     event.listen(engine, "connect", _prepare_sqlite)
     event.listen(engine, "begin", _begin_sqlite)
+    event.listen(engine, "handle_error", _as_postgresql_says)
     return engine
+
+
+def _as_postgresql_says(context: ExceptionContext) -> DataError | None:
+    """A number of more than 64 bits is data that cannot be kept, and no error of the program."""
+    error = context.original_exception
+    if isinstance(error, OverflowError):
+        return DataError(context.statement, None, error)
+    return None
 
 
 def _make_private(path: Path) -> None:

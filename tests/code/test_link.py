@@ -46,6 +46,17 @@ def test_a_strange_link_is_refused_with_words() -> None:
         link.parse("https://example.com/about/us")
 
 
+@pytest.mark.parametrize(
+    "text", ["http://[x/", "//[", f"https://[1.2]/T/{NUMBER}", f"http://a\u2100b/t/{NUMBER}"]
+)
+def test_a_broken_address_is_refused_with_words(text: str) -> None:
+    with pytest.raises(LinkError, match="not the link of a tag"):
+        link.parse(text)
+    assert not link.is_valid(text)
+    with pytest.raises(LinkError, match="base_url"):
+        link.build(text, NUMBER)
+
+
 def test_a_slip_in_the_number_is_told_apart_from_a_strange_link() -> None:
     with pytest.raises(NumberError, match="check character"):
         link.parse("https://tags.example.com/t/7K3MQ-9XW2R2")

@@ -105,6 +105,8 @@ spec-too-deep = Die Daten sind zu tief verschachtelt.
     .mend = Senden Sie nur die Felder der Spezifikation.
 spec-number-too-long = Eine Zahl hat zu viele Ziffern.
     .mend = Geben Sie einen realistischen Wert ein.
+spec-half-character = Der Text enthält ein halbes Zeichen, das nicht gespeichert werden kann.
+    .mend = Geben Sie den Text noch einmal ein.
 spec-twice = Dieser Eintrag kommt zweimal vor.
     .mend = Löschen Sie einen davon.
 

@@ -105,6 +105,8 @@ spec-too-deep = This has too many nested levels.
     .mend = Send only the fields of the spec.
 spec-number-too-long = This contains a number with too many digits.
     .mend = Enter a realistic value.
+spec-half-character = This contains half of a character, which cannot be stored.
+    .mend = Enter the text again.
 spec-twice = This appears twice.
     .mend = Delete one.
 

@@ -105,6 +105,8 @@ spec-too-deep = Los datos tienen demasiados niveles anidados.
     .mend = Envíe solo los campos de la especificación.
 spec-number-too-long = Un número tiene demasiados dígitos.
     .mend = Introduzca un valor realista.
+spec-half-character = El texto contiene medio carácter, que no se puede guardar.
+    .mend = Introduzca el texto de nuevo.
 spec-twice = Esta entrada aparece dos veces.
     .mend = Borre una.
 

@@ -105,6 +105,8 @@ spec-too-deep = Les données ont trop de niveaux imbriqués.
     .mend = Envoyez uniquement les champs de la spécification.
 spec-number-too-long = Un nombre a trop de chiffres.
     .mend = Saisissez une valeur réaliste.
+spec-half-character = Le texte contient une moitié de caractère, qui ne peut pas être enregistrée.
+    .mend = Saisissez le texte à nouveau.
 spec-twice = Cette entrée apparaît deux fois.
     .mend = Supprimez-en une.
 
