@@ -35,10 +35,6 @@ class Settings(ShopSettings):
 
     trusted_proxies: Annotated[tuple[str, ...], BeforeValidator(_words)] = ()
 
-    # the shop, as pages and letters name it
-    shop_email: str = ""
-    shop_address: str = ""
-
     clocking_sense: ClockingSense = ClockingSense.STANDARD
     length_unit: Literal["mm", "in"] = "mm"
 

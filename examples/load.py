@@ -11,8 +11,9 @@ from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
 from tagger import lists
+from tagger.crimp_cards import read_cards
 from tagger.record import recorded
-from tagger.shop_lists import read_fittings, table_of
+from tagger.shop_lists import read_fittings, read_own_hoses, table_of
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Contact, Kind, OrderRequest, Registration, Store
 from tagger.trade import assess
@@ -77,7 +78,7 @@ def read_spec(name: str) -> AssemblySpec:
 
 def load_week(store: Store, calendar: Calendar) -> Week:
     """Plays the week into a store that was opened with ``now=calendar``."""
-    store.keep_fittings(read_fittings(table_of(WEEK / "fittings.csv"), tables()), by="bench")
+    _parts(store)
     built = {job.spec: _build(store, calendar, job) for job in JOBS}
     calendar.go_to(MONDAY + timedelta(days=1), 14)
     run = _service_run(store)
@@ -97,6 +98,15 @@ def load_week(store: Store, calendar: Calendar) -> Week:
     if not store.withdrawals(holds=True):
         store.withdraw("Hose lot H-2310: cover blistered at proof test", hose_lot="H-2310", by="bench")
     return Week(built, run, order)
+
+
+def _parts(store: Store) -> None:
+    """What the shop stocks: fittings, hoses under their part numbers, and the crimp cards of both together."""
+    store.keep_fittings(read_fittings(table_of(WEEK / "fittings.csv"), tables()), by="bench")
+    if not store.own_hoses():
+        store.keep_own_hoses(read_own_hoses(table_of(WEEK / "hoses.csv"), tables()), by="bench")
+    if not store.crimps():
+        store.keep_crimps(read_cards(table_of(WEEK / "crimp_cards.csv"), tables()), by="bench")
 
 
 def _build(store: Store, calendar: Calendar, job: Job) -> list[Assembly]:

@@ -25,7 +25,7 @@ from pydantic import BaseModel
 from tagger.errors import Problem, SpecError
 from tagger.intake import marked, unusable
 from tagger.messages import Message
-from tagger.record import RECORD_FIELDS, Record
+from tagger.record import RECORD_FIELDS, Record, as_kept, problem_of
 from tagger.spec import MAX_COUNT, AssemblySpec
 
 
@@ -116,6 +116,8 @@ def _check_heading(heading: list[str]) -> None:
 def _row(number: int, given: dict[str, object], read: ReadSpec) -> ListedSpec:
     quantity = _quantity(given.pop("quantity", 1))
     record = {name: str(given.pop(name)) for name in (*RECORD_FIELDS, "lot_reason") if name in given}
+    if wrong := [p for name, text in record.items() if (p := problem_of(name, as_kept(name, text)))]:
+        raise SpecError(wrong)
     return ListedSpec(number, read(_nested(given)), quantity, **record)
 
 

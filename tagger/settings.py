@@ -47,9 +47,11 @@ class ShopSettings(BaseModel):
     host: str = "127.0.0.1"
     port: Annotated[int, Field(ge=1, le=65535)] = 8000
 
-    # the shop, as its tags name it
+    # the shop, as its tags and papers name it
     shop_name: str = "Hose shop"
     shop_phone: str = ""
+    shop_email: str = ""
+    shop_address: str = ""
 
     # how the shop works
     language: str = SOURCE

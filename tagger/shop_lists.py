@@ -78,6 +78,12 @@ def row_of(fitting: Fitting) -> list[Any]:
     return [flat.get(name) for name in FITTING_COLUMNS]
 
 
+def row_of_hose(hose: OwnHose) -> list[Any]:
+    """A hose's cells under HOSE_COLUMNS: they can be read in again."""
+    data = hose.model_dump(mode="json") | {"fluids": ";".join(hose.fluids)}
+    return [data[name] for name in HOSE_COLUMNS]
+
+
 def read_rows(table: Table, columns: Sequence[str], read: Callable[[dict[str, Any]], T]) -> list[T]:
     """Each row as ``read`` makes it from its cells, nested by the dots of the columns.
 

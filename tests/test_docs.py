@@ -61,7 +61,9 @@ def test_every_option_is_in_the_table(command: str, option: str) -> None:
     told = set()
     for commands, options in rows:
         named = commands.strip() or named
-        told |= {(c, o) for c in re.findall(r"`(\w+)`", named) for o in re.findall(r"`(--[\w-]+)`", options)}
+        told |= {
+            (c, o) for c in re.findall(r"`([\w-]+)`", named) for o in re.findall(r"`(--[\w-]+)`", options)
+        }
     assert (command, option) in told
 
 

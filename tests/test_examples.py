@@ -10,6 +10,7 @@ from api.app import create_app
 from api.settings import Settings
 from examples.load import JOBS, Calendar, load_week
 from tagger.record_tag import tags_of
+from tagger.spec import AssemblySpec
 from tagger.store import Store
 
 
@@ -17,8 +18,15 @@ def test_loading_the_week_twice_changes_nothing(tmp_path: Path) -> None:
     with Store.open(f"sqlite:///{tmp_path}/week.sqlite3", now=Calendar()) as store:
         first = load_week(store, Calendar())
         count, events = store.count(), len(store.events())
+        parts = (store.own_hoses(), store.crimps(), store.shop_rows(ended=True))
+        wanted = AssemblySpec.read(
+            {"hose": {"standard": "SAE 100R2", "dash": 12, "part": "TW 2W 12"}, "length_mm": 900,
+             **{end: store.fitting("TW-1204").spec_end() for end in ("end_a", "end_b")}}
+        )  # fmt: skip
+        assert all(card.approved for card in store.crimp_cards(wanted, store.fittings_of(wanted)))
         second = load_week(store, Calendar())
         assert (store.count(), len(store.events())) == (count, events)
+        assert parts == (store.own_hoses(), store.crimps(), store.shop_rows(ended=True))
     assert count == sum(job.count for job in JOBS) + 11
     assert [one.number for one in second.service_run] == [one.number for one in first.service_run]
     assert second.order.reference == first.order.reference

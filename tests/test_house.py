@@ -38,6 +38,16 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/printing": {"tagger.record", "tagger.code", "tagger.trade", "tagger.i18n", "tagger.drawing"},
     "tagger/store": {"tagger.record", "tagger.code", "tagger.trade"},
     "tagger/settings.py": {"tagger.i18n", "tagger.printing", "tagger.trade"},
+    "tagger/papers": {
+        "tagger.record",
+        "tagger.settings",
+        "tagger.printing",  # its fonts
+        "tagger.drawing",
+        "tagger.store",
+        "tagger.code",
+        "tagger.trade",
+        "tagger.i18n",
+    },
     "tagger/record_tag.py": {
         "tagger.record",
         "tagger.settings",

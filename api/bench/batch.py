@@ -9,14 +9,14 @@ from starlette.responses import Response
 
 from api.bench.page import NOT_FOUND, go, pdf, refused, render
 from api.bench.readings import crimps_of, proof_test, texts_of
-from api.shared.papers.batch_certificate import of_batch
-from api.shared.papers.certificate import of_each
 from api.web.identity import Builder, OwnForm
 from api.web.language import paper_language
 from api.web.state import settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
+from tagger.papers.batch_certificate import of_batch
+from tagger.papers.certificate import of_each
 from tagger.store import (
     MEDIA,
     MOST_OF_A_BATCH,

@@ -9,9 +9,9 @@ from fastapi import APIRouter, Request
 from starlette.responses import Response
 
 from api.bench.page import NOT_FOUND, go, refused, render
-from api.shared.customer_export import of_customer
 from api.web.identity import Builder, Counter, Manager, OwnForm
 from api.web.state import store_of
+from tagger.customer_export import of_customer
 from tagger.errors import TaggerError
 from tagger.messages import Message
 from tagger.store import Filter
@@ -34,7 +34,7 @@ def customer_page(request: Request, me: Builder, name: str = "") -> Response:
         here="find",
         name=name,
         contacts=store.contacts(name),
-        machines=store.machines(name),
+        machines=store.positions(name),
         orders=orders,
         items=found.assemblies,
         count=store.count(Filter(customer=name)),

@@ -95,7 +95,7 @@ def find_file(request: Request, me: Builder, form: str) -> Response:
         return refused(request, 422, Message("bench-search-refused"), error)
     if form not in spreadsheets.FORMS:
         return refused(request, 404, NOT_FOUND, Message("bench-form-of-files"))
-    rows = spreadsheets.rows(store_of(request), wanted)
+    rows = spreadsheets.rows(store_of(request), wanted, tables_of(request))
     return spreadsheets.file(form, "assemblies", spreadsheets.heading(), rows)
 
 

@@ -6,12 +6,15 @@ from collections.abc import Sequence
 from typing import Any
 
 from fastapi import APIRouter, Request
+from starlette.datastructures import UploadFile
 from starlette.responses import Response
 
-from api.bench.page import go, render
+from api.bench.page import NOT_FOUND, go, refused, render
+from api.shared import shop_files, spreadsheets
 from api.web.identity import Builder, Manager, OwnForm
 from api.web.state import store_of, tables_of
-from tagger.errors import Problem, TaggerError
+from tagger import shop_lists
+from tagger.errors import Problem, SpecError, TaggerError
 from tagger.messages import Message
 from tagger.spec import Fluid
 from tagger.trade import own_hoses
@@ -55,6 +58,7 @@ def _page(
         chosen=chosen,
         fluids=list(Fluid),
         standards=list(tables.standards),
+        columns=shop_lists.HOSE_COLUMNS,
     )
 
 
@@ -70,6 +74,28 @@ def keep(request: Request, me: Manager, form: OwnForm) -> Response:
     except TaggerError as error:
         return _page(request, fields, chosen, error.problems, 422)
     return go("/bench/hoses?note=saved")
+
+
+@router.post("/hoses/import")
+def import_list(request: Request, me: Manager, form: OwnForm) -> Response:
+    """A CSV or XLSX list: all of its rows, or none."""
+    file = form.get("file")
+    try:
+        if not isinstance(file, UploadFile) or not file.filename:
+            raise SpecError(Problem("file", None, Message("bench-no-file")))
+        hoses = shop_lists.read_own_hoses(shop_files.cells_of(file), tables_of(request))
+        store_of(request).keep_own_hoses(hoses, by=me.person.name)
+    except TaggerError as error:
+        return _page(request, BLANK, (), error.problems, 422)
+    return go("/bench/hoses?note=saved")
+
+
+@router.get("/hoses/list.{form}")
+def hoses_file(request: Request, me: Builder, form: str) -> Response:
+    """The list as a file, which can be imported again."""
+    if form not in spreadsheets.FORMS:
+        return refused(request, 404, NOT_FOUND, Message("bench-form-of-files"))
+    return shop_files.own_hoses(store_of(request), form)
 
 
 @router.post("/hoses/drop")

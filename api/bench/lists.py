@@ -159,7 +159,11 @@ def everything(request: Request, me: Manager) -> Response:
     """All that is kept, as open formats."""
     name = f"everything-{datetime.now(UTC):%Y%m%d-%H%M}.zip"
     headers = {"Content-Disposition": f'attachment; filename="{name}"', "Cache-Control": "no-store"}
-    return StreamingResponse(archive(store_of(request)), media_type="application/zip", headers=headers)
+    return StreamingResponse(
+        archive(store_of(request), settings_of(request).language),
+        media_type="application/zip",
+        headers=headers,
+    )
 
 
 @router.get("/lists/epcis.json")

@@ -1,21 +1,18 @@
-"""The settings page: people, devices, crimp diameters, saved specs (printers: printers.py); everyone's own password."""
+"""The settings page: people, devices, saved specs (printers: printers.py); everyone's own password."""
 
 from __future__ import annotations
 
 from typing import Any
 
 from fastapi import APIRouter, Request
-from starlette.datastructures import UploadFile
 from starlette.responses import Response
 
 from api.bench.page import go, render
-from api.shared import crimp_cards, shop_files
 from api.shared.label_files import template_titles
 from api.web.identity import Builder, Manager, OwnForm, check_password, hash_password
 from api.web.language import language_of
-from api.web.state import settings_of, store_of, tables_of
-from tagger import shop_lists
-from tagger.errors import Problem, SpecError, StoreError, TaggerError
+from api.web.state import settings_of, store_of
+from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.store import Role
 
@@ -46,11 +43,9 @@ def shop_with(
         problems=problems,
         people=store.people(),
         tokens=store.tokens(),
-        crimps=store.crimps(),
         recipes=store.recipes(),
         values=store.shop_rows(ended=True),
         roles=list(Role),
-        standards=list(tables_of(request).standards),
         secret=secret,
         device=device,
         printers=store.printers(),
@@ -118,31 +113,6 @@ def add_token(request: Request, me: Manager, form: OwnForm) -> Response:
 def revoke_token(request: Request, me: Manager, form: OwnForm, token: int) -> Response:
     try:
         store_of(request).revoke_token(token)
-    except TaggerError as error:
-        return shop_with(request, error.problems)
-    return go("/bench/shop?note=saved")
-
-
-@router.post("/shop/crimps")
-def keep_crimp(request: Request, me: Manager, form: OwnForm) -> Response:
-    """A crimp diameter with its band and its source."""
-    try:
-        store_of(request).keep_crimp(crimp_cards.card_of(form, tables_of(request)), by=me.person.name)
-    except TaggerError as error:
-        return shop_with(request, error.problems)
-    return go("/bench/shop?note=saved")
-
-
-@router.post("/shop/crimps/import")
-def import_crimps(request: Request, me: Manager, form: OwnForm) -> Response:
-    """A CSV or XLSX list of crimp cards: all of its rows, or none."""
-    file, tables = form.get("file"), tables_of(request)
-    try:
-        if not isinstance(file, UploadFile) or not file.filename:
-            raise SpecError(Problem("file", None, Message("bench-no-file")))
-        cells = shop_files.cells_of(file)
-        cards = shop_lists.read_rows(cells, crimp_cards.COLUMNS, lambda row: crimp_cards.card_of(row, tables))
-        store_of(request).keep_crimps(cards, by=me.person.name)
     except TaggerError as error:
         return shop_with(request, error.problems)
     return go("/bench/shop?note=saved")

@@ -11,7 +11,6 @@ from api.bench.page import NOT_FOUND, go, pdf, refused, render
 from api.bench.readings import crimps_of, proof_test, texts_of
 from api.bench.reprints import REPRINTS
 from api.shared.label_files import tags_printed
-from api.shared.papers.certificate import of_last_test
 from api.web.identity import Builder, Manager, OwnForm
 from api.web.language import paper_language, translator_of
 from api.web.state import scans_of, settings_of, store_of, tables_of
@@ -19,6 +18,7 @@ from tagger import phrases
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError, problems_of
 from tagger.messages import Message, least_pressure, pressure
+from tagger.papers.certificate import of_last_test
 from tagger.store import (
     CORRECTABLE,
     MEDIA,

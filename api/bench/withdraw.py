@@ -85,13 +85,15 @@ def affected_page(request: Request, me: Builder, withdrawal: int) -> Response:
         known = store_of(request).withdrawal(withdrawal)
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
+    items = calls.touched(store_of(request), known)
     return render(
         request,
         "affected.html",
         title=what(known),
         here="withdrawn",
         withdrawal=known,
-        items=calls.touched(store_of(request), known),
+        items=items,
+        callers=calls.callers(store_of(request), items),
     )
 
 

@@ -200,8 +200,10 @@ def find(
     responses=answers_with("text/csv", spreadsheets.SHEET, words="The list: a heading, and a row for each."),
     response_class=Response,
 )
-def find_file(store: TheStore, token: AsBuilder, wanted: Wanted, form: Literal["csv", "xlsx"]) -> Response:
-    rows = spreadsheets.rows(store, wanted)
+def find_file(
+    request: Request, store: TheStore, token: AsBuilder, wanted: Wanted, form: Literal["csv", "xlsx"]
+) -> Response:
+    rows = spreadsheets.rows(store, wanted, tables_of(request))
     return spreadsheets.file(form, "assemblies", spreadsheets.heading(), rows)
 
 

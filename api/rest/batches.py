@@ -10,7 +10,7 @@ from starlette.responses import Response
 
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, there
-from api.rest.record import CrimpIn
+from api.rest.record import CrimpIn, ProofTestIn
 from api.rest.shared import (
     Answer,
     AsBuilder,
@@ -21,23 +21,32 @@ from api.rest.shared import (
     assembly_at,
     pdf,
 )
-from api.shared.papers.batch_certificate import of_batch
-from api.shared.papers.certificate import of_each
 from api.web.language import paper_language
 from api.web.state import settings_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
-from tagger.store import MOST_OF_A_BATCH, Batch, CrimpMeasured, ProofTest, Store
+from tagger.papers.batch_certificate import of_batch
+from tagger.papers.certificate import of_each
+from tagger.store import MOST_OF_A_BATCH, Batch, CrimpMeasured, Flushing, Store
 
 router = APIRouter(responses=RESPONSES, tags=["assemblies"])
+
+
+Numbers = Annotated[list[str], Field(min_length=1, max_length=MOST_OF_A_BATCH)]
+
+
+class FlushingIn(Request_, Flushing):
+    """How these assemblies were cleaned inside, and by whom; the certificate and the history say so."""
+
+    numbers: Numbers
 
 
 class ProofBatchIn(Request_):
     """One proof test of several assemblies: all of it is recorded, or nothing."""
 
-    numbers: Annotated[list[str], Field(min_length=1, max_length=MOST_OF_A_BATCH)]
-    test: ProofTest
+    numbers: Numbers
+    test: ProofTestIn
 
 
 class MemberOut(Answer):
@@ -78,11 +87,24 @@ class CrimpBatchIn(Request_):
 def add_proof_batch(
     request: Request, store: TheStore, token: AsBuilder, body: ProofBatchIn, once: DoOnce
 ) -> BatchOut:
-    tables = tables_of(request)
-    return once(
-        BatchOut,
-        lambda: BatchOut.of(store.record_proof_batch(body.numbers, body.test, tables=tables, by=token.name)),
-    )
+    tables, test = tables_of(request), body.test.as_made()
+
+    def act() -> BatchOut:
+        confirmed = body.test.confirmed
+        made = store.record_proof_batch(body.numbers, test, tables=tables, by=token.name, confirmed=confirmed)
+        return BatchOut.of(made)
+
+    return once(BatchOut, act)
+
+
+@router.post("/flushings", status_code=201, summary="Record that assemblies were flushed (all or none)")
+def add_flushing(store: TheStore, token: AsBuilder, body: FlushingIn, once: DoOnce) -> list[EventOut]:
+    done = Flushing(method=body.method, flushed_by=body.flushed_by)
+
+    def act() -> list[EventOut]:
+        return [EventOut.of(event) for event in store.record_flushing(body.numbers, done, by=token.name)]
+
+    return once(list[EventOut], act)
 
 
 @router.post("/crimps", status_code=201, summary="Record the crimp diameters measured on several assemblies")

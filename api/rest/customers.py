@@ -9,18 +9,19 @@ from fastapi import APIRouter, Query
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import Answer, AsCounter, AsManager, TheStore
-from api.shared.customer_export import of_customer
+from tagger.customer_export import of_customer
 from tagger.errors import TaggerError
 
 router = APIRouter(responses=RESPONSES, tags=["customers"])
 
 
 class CustomerOut(Answer):
-    """All that is kept of a customer; each assembly with its history."""
+    """All that is kept of a customer; each assembly with its history, ``positions`` by machine."""
 
     customer: str
     contacts: list[dict[str, str]]
     machines: list[str]
+    positions: dict[str, list[str]]
     assemblies: list[dict[str, Any]]
     orders: list[dict[str, Any]]
 

@@ -66,8 +66,8 @@ def epcis(
 @router.get(
     "/everything.zip", tags=["exports"], summary="Export all data in open formats", response_class=Response
 )
-def everything(store: TheStore, token: AsManager) -> Response:
-    return StreamingResponse(archive(store), media_type="application/zip")
+def everything(request: Request, store: TheStore, token: AsManager) -> Response:
+    return StreamingResponse(archive(store, settings_of(request).language), media_type="application/zip")
 
 
 @router.get("/docs", include_in_schema=False)

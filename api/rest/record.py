@@ -23,10 +23,10 @@ from api.rest.shared import (
     assembly_at,
     pdf,
 )
-from api.shared.papers.certificate import of_last_test
 from api.web.language import paper_language, translator_of
 from api.web.state import scans_of, settings_of, tables_of
 from tagger.errors import TaggerError
+from tagger.papers.certificate import of_last_test
 from tagger.record import MAX_LENGTH
 from tagger.spec import Hose
 from tagger.store import (
@@ -83,6 +83,9 @@ class ProofTestIn(ProofTest):
     """``confirmed``: the pressure was applied although it holds the assembly; without it such a one is refused."""
 
     confirmed: bool = False
+
+    def as_made(self) -> ProofTest:
+        return ProofTest.model_validate(self.model_dump(exclude={"confirmed"}))
 
 
 class ProofRequired(Answer):
@@ -158,6 +161,7 @@ class CorrectIn(Request_):
     customer: Annotated[str | None, Field(max_length=MAX_LENGTH)] = None
     machine: Annotated[str | None, Field(max_length=MAX_LENGTH)] = None
     position: Annotated[str | None, Field(max_length=MAX_LENGTH)] = None
+    cleanliness: Annotated[str | None, Field(max_length=MAX_LENGTH)] = None
     hose_lot: Annotated[str | None, Field(max_length=40)] = None
     fitting_lot_a: Annotated[str | None, Field(max_length=40)] = None
     fitting_lot_b: Annotated[str | None, Field(max_length=40)] = None
@@ -181,7 +185,10 @@ def void(
     return once(AssemblyOut, lambda: AssemblyOut.of(store.void(known, body.reason, by=token.name), request))
 
 
-@router.post("/assemblies/{number}/corrections", summary="Correct customer, machine, position, lots or note")
+@router.post(
+    "/assemblies/{number}/corrections",
+    summary="Correct customer, machine, position, cleanliness, lots or note",
+)
 def correct(
     request: Request, store: TheStore, token: AsBuilder, number: str, body: CorrectIn, once: DoOnce
 ) -> AssemblyOut:
@@ -211,7 +218,7 @@ def add_proof_test(
     request: Request, store: TheStore, token: AsBuilder, number: str, body: ProofTestIn, once: DoOnce
 ) -> EventOut:
     known, tables = assembly_at(store, number).number, tables_of(request)
-    test = ProofTest.model_validate(body.model_dump(exclude={"confirmed"}))
+    test = body.as_made()
 
     def act() -> EventOut:
         done = store.record_proof_test(known, test, tables=tables, by=token.name, confirmed=body.confirmed)

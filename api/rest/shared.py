@@ -34,7 +34,8 @@ from tagger.store import (
     Withdrawal,
     verdict,
 )
-from tagger.trade import assess
+from tagger.store.overrated import as_of_today
+from tagger.trade import assess, present
 from tagger.trade.results import Assessment
 
 EXAMPLE_SPEC = {
@@ -132,8 +133,9 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
 
     ``assessment``: what the trade said when it was registered; each warning has its message as
     ``id`` and ``values``, and its ``text`` in the language of ``Accept-Language``; and so has
-    ``working_pressure_message``, the pressure or as much of it as is known. ``proof_test``: what the last
-    proof test proves today; outdated: a crimp was recorded after it, so test again; null: none.
+    ``working_pressure_message``, the pressure or as much of it as is known. Both are the lower of the pressure
+    registered and that of today's tables; ``overrated`` says so where today's is lower, else it is null.
+    ``proof_test``: what the last proof test proves today; outdated: a crimp was recorded after it, so test again; null: none.
     """
 
     model_config = ConfigDict(json_schema_serialization_defaults_required=True)
@@ -143,6 +145,7 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
     spec: dict[str, Any]
     working_pressure_bar: float | None
     working_pressure_message: dict[str, Any]
+    overrated: dict[str, Any] | None
     assessment: dict[str, Any]
     built_on: date | None
     replaces: str | None
@@ -162,15 +165,20 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
     def each(cls, items: Sequence[Assembly], request: Request) -> list[AssemblyOut]:
         """Several, in their order."""
         proved = store_of(request).proof_states([item.number for item in items])
-        return [cls._of(item, request, proved.get(item.number)) for item in items]
+        today = as_of_today(items, tables_of(request))
+        return [
+            cls._of(item, now, request, proved.get(item.number))
+            for item, now in zip(items, today, strict=True)
+        ]
 
     @classmethod
     def of(cls, item: Assembly, request: Request) -> AssemblyOut:
         return cls.each([item], request)[0]
 
     @classmethod
-    def _of(cls, item: Assembly, request: Request, proof_test: str | None) -> AssemblyOut:
-        settings = settings_of(request)
+    def _of(cls, item: Assembly, now: Assembly, request: Request, proof_test: str | None) -> AssemblyOut:
+        """``now``: the record as it may be told today."""
+        settings, t = settings_of(request), translator_of(request)
         same = (
             *RECORD_FIELDS,
             "built_on",
@@ -189,10 +197,12 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
         )
         values["spec"], values["working_pressure_bar"] = (
             item.spec.as_dict(),
-            item.content.working_pressure_bar,
+            now.content.working_pressure_bar,
         )
-        values["working_pressure_message"] = translator_of(request).as_json(rated.message(item.content))
-        values["assessment"] = with_texts(item.assessment.kept(), translator_of(request))
+        values["working_pressure_message"] = t.as_json(rated.message(now.content))
+        high = present.overrated(item.content, tables_of(request), item.spec) if now is not item else None
+        values["overrated"] = t.as_json(high.message) if high else None
+        values["assessment"] = with_texts(item.assessment.kept(), t)
         values["void"] = VoidOut(**vars(item.void)) if item.void else None
         values["withdrawals"] = [WithdrawalOut.of(withdrawal) for withdrawal in item.withdrawals]
         return cls(**values)

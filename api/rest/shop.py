@@ -3,20 +3,30 @@
 from __future__ import annotations
 
 from datetime import date, datetime
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal
 
-from fastapi import APIRouter, File, Query, Request, UploadFile
+from fastapi import APIRouter, File, Path, Query, Request, UploadFile
 from pydantic import Field
 from starlette.responses import Response
 
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, there
-from api.rest.shared import MOST_ID, Answer, AsBuilder, AsManager, Request_, SpecIn, TheStore, paged, spec_of
-from api.shared import crimp_cards, figures, shop_files
-from api.shared.hose_standards import standard_of
+from api.rest.shared import (
+    MOST_ID,
+    Answer,
+    AsBuilder,
+    AsManager,
+    Request_,
+    SpecIn,
+    TheStore,
+    answers_with,
+    paged,
+    spec_of,
+)
+from api.shared import figures, shop_files, spreadsheets
 from api.web.language import translator_of
 from api.web.state import tables_of
-from tagger import shop_lists
+from tagger import crimp_cards
 from tagger.code import number as tag_number
 from tagger.errors import TaggerError
 from tagger.store import CrimpValue, Recipe
@@ -136,7 +146,7 @@ def crimps(
     limit: Annotated[int, Query(ge=1, le=500)] = 100,
     after: Annotated[int | None, Query(ge=0, le=MOST_ID, description="ID of the last item received.")] = None,
 ) -> list[CrimpValueOut]:
-    hose = standard_of(tables_of(request), hose_standard) if hose_standard is not None else None
+    hose = crimp_cards.standard_of(tables_of(request), hose_standard) if hose_standard is not None else None
     found = store.crimps(hose, hose_dash, limit=limit + 1, after=after)
     return [CrimpValueOut(**vars(value)) for value in paged(request, response, found, limit, lambda c: c.id)]
 
@@ -145,7 +155,9 @@ def crimps(
     "/crimp-diameters", tags=["crimps"], summary="Set the crimp diameter of a hose and ferrule (shell)"
 )
 def keep_crimp(request: Request, store: TheStore, token: AsManager, body: CrimpValueIn) -> CrimpValueOut:
-    given = body.model_dump() | {"hose_standard": standard_of(tables_of(request), body.hose_standard)}
+    given = body.model_dump() | {
+        "hose_standard": crimp_cards.standard_of(tables_of(request), body.hose_standard)
+    }
     return CrimpValueOut(**vars(store.keep_crimp(CrimpValue(**given), by=token.name)))
 
 
@@ -165,13 +177,34 @@ def import_crimps(
     tables = tables_of(request)
 
     def read() -> list[CrimpValue]:
-        cells = shop_files.cells_of(file)
-        return shop_lists.read_rows(cells, crimp_cards.COLUMNS, lambda row: crimp_cards.card_of(row, tables))
+        return crimp_cards.read_cards(shop_files.cells_of(file), tables)
 
     def keep(cards: list[CrimpValue]) -> list[CrimpValueOut]:
         return [CrimpValueOut(**vars(card)) for card in store.keep_crimps(cards, by=token.name)]
 
     return once.prepared(list[CrimpValueOut], read, keep)
+
+
+@router.delete("/crimp-diameters/{card}", tags=["crimps"], summary="Delete a crimp card and return it")
+def drop_crimp(
+    store: TheStore, token: AsManager, card: Annotated[int, Path(ge=0, le=MOST_ID)]
+) -> CrimpValueOut:
+    """What was measured against it keeps its band."""
+    try:
+        return CrimpValueOut(**vars(store.drop_crimp(card, by=token.name)))
+    except TaggerError as error:
+        raise there(error) from None
+
+
+@router.get(
+    "/crimp-diameters.{form}",
+    tags=["crimps"],
+    summary="Export the crimp cards as CSV or XLSX; the file can be imported again",
+    responses=answers_with("text/csv", spreadsheets.SHEET, words="The list."),
+    response_class=Response,
+)
+def crimps_file(store: TheStore, token: AsBuilder, form: Literal["csv", "xlsx"]) -> Response:
+    return shop_files.crimp_cards_file(store, form)
 
 
 @router.get("/figures", tags=["figures"], summary="Get prints, scans and orders by day, and the oldest hoses")

@@ -54,6 +54,12 @@ def rows(store: Store, items: Sequence[Assembly]) -> list[list[Any]]:
     ]
 
 
+def callers(store: Store, items: Sequence[Assembly]) -> list[tuple[str | None, Contact | None]]:
+    """Whom to call, each once, with the customer; None for a customer of whom no contact is known."""
+    contacts = store.contacts_of(items)
+    return list(dict.fromkeys((item.customer, contacts.get(item.number)) for item in items))
+
+
 def _reached(contact: Contact | None) -> tuple[str | None, str | None, str | None]:
     """Name, telephone and address of a contact."""
     if contact is None:

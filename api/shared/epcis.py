@@ -22,6 +22,7 @@ _NAMES = uuid.UUID("3f0e9f0c-7f4b-5d0a-9a53-0c1c5a5f9a11")  # ours: an event's i
 _STEPS: dict[Kind, tuple[str, str, str | None]] = {
     Kind.REGISTERED: ("ADD", "commissioning", "active"),
     Kind.CRIMPED: ("OBSERVE", "assembling", "in_progress"),
+    Kind.FLUSHED: ("OBSERVE", "other", "in_progress"),
     Kind.PROOF_TESTED: ("OBSERVE", "inspecting", None),
     Kind.PROOF_ALLOWED: ("OBSERVE", "inspecting", None),
     Kind.PRINTED: ("OBSERVE", "encoding", "encoded"),

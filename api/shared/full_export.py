@@ -10,35 +10,39 @@ from dataclasses import asdict
 from typing import Any
 
 from api.shared import spreadsheets
+from tagger.i18n import Translator
+from tagger.messages import Message
 from tagger.record import recorded
 from tagger.store import Assembly, OrderRequest, Recipe, Store
 
-_READ_ME = """Everything kept in the tag system, as open formats (UTF-8).
-
-assemblies.jsonl   one assembly a line: number, spec, what the tables said then, what the tag says
-assemblies.csv     the same as a table; its spec columns can be read in again as a list
-events.jsonl       the history, oldest first
-orders.jsonl       order requests with their steps
-withdrawals.jsonl  withdrawals, those that hold and those that were lifted
-recipes.jsonl      specs kept under a name
-crimps.jsonl       crimp diameters that hold now, each with its band and source; a crimp measured
-                   stands in events.jsonl with the band it was held against
-shop_values.jsonl  what manufacturers said of parts, as the shop keeps it; replaced and withdrawn ones too
-fittings.jsonl     the shop's fittings by stock number
-fitted.jsonl       reports that an assembly was fitted, with what the shop decided
-photos.jsonl       photos of orders and reports; each is the file photos/<id>.jpg
-
-Left out: people, devices, passwords and sessions, and messages not yet sent.
-
-A tag's digits can be read without this system: its README tells the layout bit by bit.
-"""
+_FILES = {
+    "assemblies.jsonl": Message("papers-export-assemblies"),
+    "assemblies.csv": Message("papers-export-table"),
+    "events.jsonl": Message("papers-export-events"),
+    "orders.jsonl": Message("papers-export-orders"),
+    "withdrawals.jsonl": Message("papers-export-withdrawals"),
+    "recipes.jsonl": Message("papers-export-recipes"),
+    "crimps.jsonl": Message("papers-export-crimps"),
+    "shop_values.jsonl": Message("papers-export-values"),
+    "fittings.jsonl": Message("papers-export-fittings"),
+    "fitted.jsonl": Message("papers-export-fitted"),
+    "photos.jsonl": Message("papers-export-photos"),
+}
+"""What each file of the archive holds, in its order."""
 
 
-def archive(store: Store) -> Iterator[bytes]:
-    """The ZIP, a piece at a time; made on disk first, of one view of the store, so that it is whole."""
+def read_me(t: Translator) -> str:
+    """What the archive holds, file by file, and what it leaves out."""
+    files = "\n".join(f"{name:<19}{t(held)}" for name, held in _FILES.items())
+    said = (t("papers-export-everything"), files, t("papers-export-left-out"), t("papers-export-digits"))
+    return "\n\n".join(said) + "\n"
+
+
+def archive(store: Store, language: str) -> Iterator[bytes]:
+    """The ZIP, a piece at a time, its README in ``language``; made on disk first, of one view of the store, so that it is whole."""
     with tempfile.TemporaryFile() as file:
         with store.reading(), zipfile.ZipFile(file, "w", zipfile.ZIP_DEFLATED) as whole:
-            whole.writestr("README.txt", _READ_ME)
+            whole.writestr("README.txt", read_me(Translator(language)))
             _lines(whole, "assemblies.jsonl", (assembly(item) for item in store.every()))
             with whole.open("assemblies.csv", "w", force_zip64=True) as out:
                 for part in spreadsheets.csv_lines(spreadsheets.heading(), spreadsheets.rows(store)):

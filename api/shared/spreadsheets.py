@@ -17,6 +17,8 @@ from tagger.code import number as tag_number
 from tagger.record import RECORD_FIELDS, recorded
 from tagger.spec import AssemblySpec
 from tagger.store import Assembly, Filter, Store
+from tagger.store.overrated import each_as_of_today
+from tagger.trade.tables import Tables
 
 _OWN = ("number", "registered_at", "built_on", "working_pressure_bar", "replaces", "replaced_by", "order_reference",
         "withdrawn", "proof_test", "digits")  # fmt: skip
@@ -30,9 +32,13 @@ def heading() -> tuple[str, ...]:
     return (*_OWN, *(name for name in lists.columns() if name not in ("quantity", "lot_reason", *_OWN)))
 
 
-def rows(store: Store, wanted: Filter = Filter()) -> Iterator[list[Any]]:
-    """The cells of all assemblies that meet the conditions, newest first; read a part at a time."""
+def rows(store: Store, wanted: Filter = Filter(), tables: Tables | None = None) -> Iterator[list[Any]]:
+    """The cells of all assemblies that meet the conditions, newest first; read a part at a time.
+
+    With ``tables`` each has the pressure that holds today, else the one registered.
+    """
     every = store.every(wanted)
+    every = each_as_of_today(every, tables) if tables else every
     while part := list(islice(every, _PART)):
         proved = store.proof_states([item.number for item in part])
         yield from (row(item, proved.get(item.number)) for item in part)

@@ -8,9 +8,11 @@ from dataclasses import dataclass
 from fastapi import FastAPI, Request
 from fastapi.exception_handlers import http_exception_handler
 from starlette.exceptions import HTTPException
-from starlette.responses import RedirectResponse, Response
+from starlette.responses import PlainTextResponse, RedirectResponse, Response
 
 from api.web.identity import BadForm, NotAllowed, SignInNeeded, sign_in_address
+from api.web.language import translator_of
+from api.web.limits import MOST_BYTES
 from tagger.messages import Message
 
 
@@ -42,6 +44,12 @@ def install(app: FastAPI, manners: Manners) -> None:
             request, 403, Message("guard-form-expired-title"), Message("guard-form-expired")
         )
 
+    def too_large(request: Request) -> Response:
+        text = Message("guard-too-large", megabytes=MOST_BYTES // 1_000_000)
+        if request.url.path.startswith("/bench"):
+            return manners.refused(request, 413, Message("guard-too-large-title"), text)
+        return PlainTextResponse(translator_of(request)(text) + "\n", 413)
+
     async def not_there(request: Request, error: Exception) -> Response:
         """Render an error of the framework as a page."""
         if not isinstance(error, HTTPException):
@@ -49,6 +57,8 @@ def install(app: FastAPI, manners: Manners) -> None:
         path = request.url.path
         if path.startswith(manners.program_base):
             return manners.program(request, error)
+        if error.status_code == 413:
+            return too_large(request)
         if error.status_code != 404 or path.startswith(("/static/", "/scan/")):
             return await http_exception_handler(request, error)
         if path.startswith("/bench"):

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Final
 
 from tagger import __version__
-from tagger.cli import backups, commands, printing, proving, values
+from tagger.cli import backups, commands, crimping, customers, printing, proving, values
 from tagger.cli.commands import Answer
 from tagger.cli.language import OPTION
 from tagger.i18n import LANGUAGES, Translator
@@ -161,7 +161,16 @@ def _void(one: argparse.ArgumentParser, t: Translator) -> None:
 
 def _correct(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("number", metavar="NUMBER")
-    for name in ("customer", "machine", "position", "hose-lot", "fitting-lot-a", "fitting-lot-b", "note"):
+    for name in (
+        "customer",
+        "machine",
+        "position",
+        "cleanliness",
+        "hose-lot",
+        "fitting-lot-a",
+        "fitting-lot-b",
+        "note",
+    ):
         one.add_argument(f"--{name}", metavar="TEXT", help=t("cli-option-correct"))
     one.add_argument("--reason", required=True, metavar="TEXT", help=t("cli-option-why"))
     reasons = ("date_code", "other_manufacturer", "earlier_record_wrong")
@@ -170,7 +179,7 @@ def _correct(one: argparse.ArgumentParser, t: Translator) -> None:
 
 def _proof(one: argparse.ArgumentParser, t: Translator) -> None:
     media = ("mineral oil", "water", "water with inhibitor", "air", "nitrogen")
-    one.add_argument("number", metavar="NUMBER")
+    _add_numbers(one, t)
     one.add_argument("--result", choices=("passed", "failed"), help=t("cli-option-proof-result"))
     one.add_argument(
         "--pressure", dest="pressure_bar", metavar="PRESSURE", help=t("cli-option-proof-pressure")
@@ -179,6 +188,10 @@ def _proof(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--medium", choices=media, help=t("cli-option-proof-medium", media=media))
     one.add_argument("--tester", metavar="NAME", help=t("cli-option-proof-tester"))
     one.add_argument("--note", metavar="TEXT", help=t("cli-option-proof-note"))
+    one.add_argument("--gauge", metavar="TEXT", help=t("cli-option-proof-gauge"))
+    until = t("cli-option-proof-gauge-until")
+    one.add_argument("--gauge-until", dest="gauge_valid_until", metavar="YYYY-MM-DD", help=until)
+    one.add_argument("--method", metavar="TEXT", help=t("cli-option-proof-method"))
     one.add_argument("--lower-source", metavar="TEXT", help=t("cli-option-proof-lower"))
     one.add_argument("--rating", dest="rating_bar", metavar="PRESSURE", help=t("cli-option-proof-rating"))
     one.add_argument("--rating-source", metavar="TEXT", help=t("cli-option-proof-rating-source"))
@@ -193,6 +206,43 @@ def _allow(one: argparse.ArgumentParser, t: Translator) -> None:
         "--on", dest="allowed_on", required=True, metavar="YYYY-MM-DD", help=t("cli-option-allow-on")
     )
     one.add_argument("--document", required=True, metavar="TEXT", help=t("cli-option-allow-document"))
+
+
+def _flush(one: argparse.ArgumentParser, t: Translator) -> None:
+    _add_numbers(one, t)
+    one.add_argument("--method", required=True, metavar="TEXT", help=t("cli-option-flush-method"))
+    one.add_argument("--by", dest="flushed_by", required=True, metavar="NAME", help=t("cli-option-flush-by"))
+
+
+def _certificate(one: argparse.ArgumentParser, t: Translator) -> None:
+    _add_numbers(one, t)
+    one.add_argument("--out", type=Path, required=True, metavar="FILE", help=t("cli-option-pdf"))
+    one.add_argument("--batch", action="store_true", help=t("cli-option-certificate-batch"))
+
+
+def _crimp(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("number", nargs="?", metavar="NUMBER")
+    for end in ("a", "b"):
+        one.add_argument(f"--{end}", metavar="MM", help=t("cli-option-crimp", end=end.upper()))
+        one.add_argument(f"--shell-{end}", metavar="SERIES", help=t("cli-option-crimp-shell"))
+    about = t("cli-option-crimp-import", columns=crimping.COLUMNS)
+    one.add_argument("--import", dest="file", type=Path, metavar="FILE", help=about)
+
+
+def _crimp_cards(one: argparse.ArgumentParser, t: Translator) -> None:
+    what = one.add_mutually_exclusive_group()
+    about = t("cli-option-crimp-cards-import")
+    what.add_argument("--import", dest="file", type=Path, metavar="FILE", help=about)
+    what.add_argument("--drop", type=int, metavar="N", help=t("cli-option-crimp-card-drop"))
+
+
+def _customer(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("name", metavar="NAME", help=t("cli-option-customer-name"))
+    one.add_argument("--out", type=Path, metavar="FILE", help=t("cli-option-customer-out"))
+
+
+def _erase_contact(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("reference", metavar="REFERENCE", help=t("cli-option-erase-reference"))
 
 
 def _preflight(one: argparse.ArgumentParser, t: Translator) -> None:
@@ -239,6 +289,12 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "correct": (commands.correct, _correct),
     "proof": (proving.proof, _proof),
     "allow": (proving.allow, _allow),
+    "crimp": (crimping.crimp, _crimp),
+    "crimp-cards": (crimping.cards, _crimp_cards),
+    "flush": (proving.flush, _flush),
+    "certificate": (proving.certificate, _certificate),
+    "customer": (customers.customer, _customer),
+    "erase-contact": (customers.erase_contact, _erase_contact),
     "overrated": (commands.overrated, _nothing),
     "values": (values.values, _values),
     "templates": (commands.templates, _nothing),
@@ -264,6 +320,11 @@ def _add_spec(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("spec", type=Path, metavar="SPEC.json", help=t("cli-option-spec"))
     one.add_argument("--length-confirmed", action="store_true", help=t("cli-option-length-confirmed"))
     one.add_argument("--pressure-confirmed", action="store_true", help=t("cli-option-pressure-confirmed"))
+
+
+def _add_numbers(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("numbers", nargs="+", metavar="NUMBER")
+    one.add_argument("--run", action="store_true", help=t("cli-option-whole-run"))
 
 
 def _add_built_on(one: argparse.ArgumentParser, t: Translator) -> None:

@@ -51,6 +51,10 @@ class _List(FluentType):
         return ", ".join(self.items)
 
 
+LONGEST, LONGEST_LIST = 1000, 2200
+"""Characters that are shown of a text and of a list: Fluent renders a value of more than 2500 as "{???}"."""
+
+
 def fluent_value(value: Value, translator: Translator, marked: bool) -> FluentType | str:
     """A value as the bundle takes it."""
     match value:
@@ -58,8 +62,10 @@ def fluent_value(value: Value, translator: Translator, marked: bool) -> FluentTy
             return _Nested(value, lambda m, **more: translator.render(m, marked=marked, more=more))
         case Figure():
             return _Figure(value, translator, marked)
-        case bool() | str():
+        case bool():
             return str(value)
+        case str():
+            return value if len(value) <= LONGEST else value[:LONGEST] + "…"
         case int():
             return FluentInt(value, useGrouping=False)
         case float():
@@ -68,7 +74,17 @@ def fluent_value(value: Value, translator: Translator, marked: bool) -> FluentTy
             return figures.show_date(value, translator)
         case _:
             items = [_text(fluent_value(item, translator, marked), translator) for item in value]
-            return _List(items, translator.language)
+            return _List(_no_longer(items), translator.language)
+
+
+def _no_longer(items: list[str]) -> list[str]:
+    """The items as far as they are no longer than LONGEST_LIST together, then "…"."""
+    length = 0
+    for place, item in enumerate(items):
+        length += len(item) + len(", ")
+        if length > LONGEST_LIST:
+            return [*items[:place], "…"]
+    return items
 
 
 def _text(value: FluentType | str, translator: Translator) -> str:

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from tagger.store.backup import Backup, Copied
 from tagger.store.base import Clock, utc_now
-from tagger.store.batches import MOST_OF_A_BATCH, Batch, Batches
+from tagger.store.batches import MOST_OF_A_BATCH, Batch, Batches, Flushing
 from tagger.store.changes import Changes
 from tagger.store.correcting import CORRECTABLE, Correcting
 from tagger.store.crimps import Crimps, CrimpValue
@@ -113,6 +113,7 @@ __all__ = [
     "Filter",
     "FittedReport",
     "FittedState",
+    "Flushing",
     "KeptRow",
     "KeyUsed",
     "Kind",

@@ -14,7 +14,7 @@ from tagger.code import number as tag_number
 from tagger.code import payload
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
-from tagger.record import MAX_LENGTH, recorded
+from tagger.record import MAX_LENGTH, as_kept, problem_of, recorded
 from tagger.spec import MAX_COUNT, AssemblySpec, Danger, Hose, TagContent
 from tagger.store import designs
 from tagger.store.base import Part, compact, fingerprint, in_chunks, not_registered
@@ -309,10 +309,12 @@ def _columns(row: Registration) -> tuple[TagContent, dict[str, Any]]:
 
 def text_of(name: str, value: str | None) -> str | None:
     """A text of the record as it is kept: on one line, None where it is empty. Raises StoreError."""
-    value = " ".join(value.split()) if value else ""
-    if len(value) > MAX_LENGTH:
-        raise StoreError(Problem(name, value[:20] + "...", Message("store-too-long", most=MAX_LENGTH)))
-    return value or None
+    kept = as_kept(name, value)
+    if kept is not None and len(kept) > MAX_LENGTH:
+        raise StoreError(Problem(name, kept[:20] + "...", Message("store-too-long", most=MAX_LENGTH)))
+    if wrong := problem_of(name, kept):
+        raise StoreError(wrong)
+    return kept
 
 
 def _asked(row: Registration) -> dict[str, Any]:

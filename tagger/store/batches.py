@@ -9,8 +9,9 @@ from __future__ import annotations
 import secrets
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any
+from typing import Annotated, Any
 
+from pydantic import BaseModel, ConfigDict, Field
 from sqlalchemy import select
 
 from tagger.code import number as tag_number
@@ -26,6 +27,15 @@ from tagger.store.values import Assembly, Event, Kind
 from tagger.trade.tables import Tables
 
 MOST_OF_A_BATCH = 500
+
+
+class Flushing(BaseModel):
+    """How assemblies were cleaned inside, with what, and by whom."""
+
+    model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
+
+    method: Annotated[str, Field(min_length=1, max_length=120)]
+    flushed_by: Annotated[str, Field(min_length=1, max_length=80)]
 
 
 @dataclass(frozen=True)
@@ -44,18 +54,25 @@ class Batches(Proving):
     """The part of the store that proves several assemblies at once: all of them, or none."""
 
     def record_proof_batch(
-        self, numbers: Sequence[str], test: ProofTest, *, tables: Tables | None = None, by: str | None = None
+        self,
+        numbers: Sequence[str],
+        test: ProofTest,
+        *,
+        tables: Tables | None = None,
+        by: str | None = None,
+        confirmed: bool = False,
     ) -> Batch:
         """Writes one proof test of all these assemblies into the history of each.
 
-        Raises StoreError where one of them refuses the test, by its number; and where the pressure would
-        hold one of them: what was really loaded so is recorded by itself.
+        Raises StoreError where one of them refuses the test, by its number; and, unless ``confirmed``, where
+        the pressure would hold one of them.
         """
         known, now = self._members(numbers), self.now()
         refuse_gauge(test, now.date())
         reference = "B-" + "".join(secrets.choice(ALPHABET) for _ in range(7))
         lines = _judged(test, known, tables)
-        _refuse_held(test, lines)
+        if not confirmed:
+            _refuse_held(test, lines)
         with self.writing() as session:
             refuse_void(session, list(lines))
             values = [
@@ -78,6 +95,17 @@ class Batches(Proving):
         with self.writing():
             measured = {compact(number): found for number, found in crimps.items()}
             return [self.record_crimps(number, measured[number], by=by) for number in known]
+
+    def record_flushing(
+        self, numbers: Sequence[str], flushing: Flushing, *, by: str | None = None
+    ) -> list[Event]:
+        """Writes into the history of each of these assemblies that it was flushed, how and by whom."""
+        known = [one.number for one in self._members(numbers)]
+        return self.record_many(known, Kind.FLUSHED, flushing.model_dump(mode="json"), by)
+
+    def flushed(self, numbers: Sequence[str]) -> dict[str, Event]:
+        """The last flushing of each of these assemblies that was flushed, by its number."""
+        return self.last(numbers, Kind.FLUSHED)
 
     def proof_batch(self, number: str) -> Batch | None:
         """The batch in which an assembly was last tested; None where that test was its alone."""

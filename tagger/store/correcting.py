@@ -27,10 +27,13 @@ from tagger.store.values import Assembly, Kind, OrderState, Registration, Scope
 from tagger.store.withdrawals import lot_key
 
 LOTS: Final = {"hose.lot": "hose_lot", "end_a.lot": "fitting_lot_a", "end_b.lot": "fitting_lot_b"}
-PLACE: Final = ("customer", "machine", "position")
+PLACE: Final = ("customer", "machine", "position", "cleanliness")
 CORRECTABLE: Final = (*PLACE, *LOTS, "note")
 _NOTHING_CAME_OF_IT = frozenset(
-    map(str, (Kind.REGISTERED, Kind.CRIMPED, Kind.PRINTED, Kind.CORRECTED, Kind.REPLACEMENT_BUILT))
+    map(
+        str,
+        (Kind.REGISTERED, Kind.CRIMPED, Kind.FLUSHED, Kind.PRINTED, Kind.CORRECTED, Kind.REPLACEMENT_BUILT),
+    )
 )
 Changes = Mapping[str, str | None]
 
@@ -66,7 +69,7 @@ class Correcting(Assemblies):
         lot_reason: str | None = None,
         by: str | None = None,
     ) -> Assembly:
-        """Corrects customer, machine, position, lots or note (CORRECTABLE), each by its name; None removes.
+        """Corrects customer, machine, position, cleanliness, lots or note (CORRECTABLE), each by its name; None removes.
 
         A lot that is corrected away still counts in withdrawals, beside the new one. Raises StoreError
         for another field, where nothing differs, and for a reel lot that is known as another hose.

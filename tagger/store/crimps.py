@@ -24,6 +24,8 @@ from tagger.trade.cutting import EndName
 from tagger.trade.fittings import Fittings, stock_key
 from tagger.trade.tables import tables
 
+LENGTHS = ("skive_outside_mm", "skive_inside_mm", "insertion_depth_mm")
+
 
 @dataclass(frozen=True)
 class CrimpValue:
@@ -171,8 +173,7 @@ class Crimps(Part):
         if value.diameter_mm <= bore:
             wrong = Message("store-crimp-below-bore", diameter=length(value.diameter_mm), bore=length(bore))
             raise StoreError(Problem("diameter_mm", value.diameter_mm, wrong))
-        lengths = ("skive_outside_mm", "skive_inside_mm", "insertion_depth_mm")
-        for name in lengths:
+        for name in LENGTHS:
             given = getattr(value, name)
             if given is not None and not 0 <= given <= 300:
                 raise StoreError(Problem(name, given, Message("stock-card-length", most=300)))
@@ -180,6 +181,10 @@ class Crimps(Part):
             raise StoreError(Problem("source", None, Message("store-crimp-source-missing")))
         if not value.shell.strip():
             raise StoreError(Problem("shell", None, Message("store-crimp-shell-missing")))
+        return self._add_crimp(value, by)
+
+    def _add_crimp(self, value: CrimpValue, by: str | None, *, dropped: bool = False) -> CrimpValue:
+        """Adds a row, which holds from now on."""
         with self.writing() as session:
             row = CrimpRow(
                 hose_standard=value.hose_standard,
@@ -187,18 +192,33 @@ class Crimps(Part):
                 hose_part=" ".join(value.hose_part.split()),
                 die=_or_none(value.die),
                 machine_setting=_or_none(value.machine_setting),
-                **{name: getattr(value, name) for name in lengths},
+                **{name: getattr(value, name) for name in LENGTHS},
                 shell=value.shell.strip(),
                 diameter_mm=value.diameter_mm,
                 minus_mm=value.minus_mm,
                 plus_mm=value.plus_mm,
                 source=value.source.strip(),
+                dropped=dropped,
                 at=self.now(),
                 by=by,
             )
             session.add(row)
             session.flush()
             return _crimp(row)
+
+    def drop_crimp(self, id: int, *, by: str | None = None) -> CrimpValue:
+        """Deletes a card; what was measured against it keeps its band. Raises StoreError where it does not hold."""
+        with self.writing():
+            found = self.crimp_card(id)
+            self._add_crimp(found, by, dropped=True)
+            return found
+
+    def crimp_card(self, id: int) -> CrimpValue:
+        """A card that holds, by its id. Raises StoreError."""
+        found = next((value for value in self.crimps() if value.id == id), None)
+        if found is None:
+            raise StoreError(Problem("crimp", id, Message("store-crimp-not-found", crimp=id)))
+        return found
 
     def keep_crimps(self, values: Sequence[CrimpValue], *, by: str | None = None) -> list[CrimpValue]:
         """Keeps all of them, or none; the problems of a row name it as its list numbers it ("row 3.source")."""
@@ -229,7 +249,8 @@ class Crimps(Part):
         if hose_dash is not None:
             query = query.where(CrimpRow.hose_dash == hose_dash)
         with self.reading() as session:
-            newest = {_key(row): _crimp(row) for row in session.scalars(query)}
+            rows = {_key(row): row for row in session.scalars(query)}
+            newest = {key: _crimp(row) for key, row in rows.items() if not row.dropped}
             last = session.get(CrimpRow, after) if after is not None else None
         if after is not None and last is None:
             raise StoreError(Problem("after", after, Message("store-crimp-not-found", crimp=after)))

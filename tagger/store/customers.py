@@ -60,6 +60,17 @@ class Customers(Orders):
         with self.reading() as session:
             return sorted(machine for machine in session.scalars(query) if machine)
 
+    def positions(self, customer: str) -> dict[str, list[str]]:
+        """The positions of each machine of a customer, both in order; a machine without one has none."""
+        named = folded(AssemblyRow.customer) == fold(" ".join(customer.split()))
+        query = select(AssemblyRow.machine, AssemblyRow.position).where(named).distinct()
+        found: dict[str, list[str]] = {machine: [] for machine in self.machines(customer)}
+        with self.reading() as session:
+            for machine, position in session.execute(query):
+                if machine and position:
+                    found[machine].append(position)
+        return {machine: sorted(positions) for machine, positions in found.items()}
+
     def contacts_of(self, items: Sequence[Assembly]) -> dict[str, Contact]:
         """Whom to call about each of these assemblies, by its number: the newest contact of its own orders,
         else of its customer's. One with a telephone number comes before one without."""

@@ -19,7 +19,7 @@ from tagger.store.models import AssemblyRow, EventRow
 from tagger.store.values import Event, Kind
 from tagger.store.voids import voids
 
-_NOT_OF_A_VOID = frozenset((Kind.FITTED, Kind.INSPECTED, Kind.PROOF_TESTED, Kind.CRIMPED))
+_NOT_OF_A_VOID = frozenset((Kind.FITTED, Kind.INSPECTED, Kind.PROOF_TESTED, Kind.CRIMPED, Kind.FLUSHED))
 
 
 class History(Part):

@@ -16,6 +16,7 @@ from sqlalchemy import (
     MetaData,
     TypeDecorator,
     UniqueConstraint,
+    false,
     text,
 )
 from sqlalchemy.engine import Dialect
@@ -103,6 +104,7 @@ class AssemblyRow(Table):
     machine: Mapped[str | None] = mapped_column(Line(MAX_LENGTH, "machine"))
     position: Mapped[str | None] = mapped_column(Line(MAX_LENGTH, "position"))
     reason: Mapped[str | None] = mapped_column(Line(MAX_LENGTH, "reason"))
+    cleanliness: Mapped[str | None] = mapped_column(Line(MAX_LENGTH, "cleanliness"))
     replaces: Mapped[str | None] = mapped_column(Line(11, "replaces"), index=True)
     order_reference: Mapped[str | None] = mapped_column(Line(12, "order_reference"), index=True)
     registered_by: Mapped[str | None] = mapped_column(Line(80, "registered_by"))
@@ -321,6 +323,7 @@ class CrimpRow(Table):
     """The crimp card that the shop keeps for one hose and fitting series (shell); the newest row holds.
 
     ``hose_part``: the manufacturer's part number of the hose; empty where it is for the standard alone.
+    ``dropped``: the card that the row repeats is deleted.
     """
 
     __tablename__ = "crimp"
@@ -340,6 +343,7 @@ class CrimpRow(Table):
     insertion_depth_mm: Mapped[float | None]
     machine_setting: Mapped[str | None] = mapped_column(Line(120, "machine_setting"))
     source: Mapped[str] = mapped_column(Line(120, "source"))
+    dropped: Mapped[bool] = mapped_column(server_default=false())
     at: Mapped[datetime]
     by: Mapped[str | None] = mapped_column(Line(80, "by"))
 

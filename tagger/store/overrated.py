@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from tagger.spec import AssemblySpec, TagContent
+from tagger.spec import AssemblySpec
 from tagger.store.values import Assembly
 from tagger.trade import present
 from tagger.trade.present import Overrated
@@ -14,6 +14,8 @@ from tagger.trade.tables import Tables
 
 if TYPE_CHECKING:
     from tagger.store import Store
+
+_MOST_ALIKE = 20_000  # specs kept in mind while a whole store is read
 
 
 def every_overrated(store: Store, tables: Tables) -> Iterator[tuple[Assembly, Overrated]]:
@@ -24,15 +26,22 @@ def every_overrated(store: Store, tables: Tables) -> Iterator[tuple[Assembly, Ov
             yield item, found
 
 
-def as_of_today(items: Sequence[Assembly], tables: Tables) -> list[Assembly]:
+def as_of_today(items: Iterable[Assembly], tables: Tables) -> list[Assembly]:
     """The records as they may be told today: what is registered too high has the lower pressure of today, with
     what is not known of it and how it was rated. Their digits stay those registered."""
-    found: dict[tuple[TagContent, AssemblySpec], Overrated | None] = {}
+    return list(each_as_of_today(items, tables))
+
+
+def each_as_of_today(items: Iterable[Assembly], tables: Tables) -> Iterator[Assembly]:
+    """The same one by one; what is alike is looked up once."""
+    found: dict[tuple[AssemblySpec, float | None, float | None], Overrated | None] = {}
     for item in items:
-        same = (item.content, item.spec)
-        if same not in found:
-            found[same] = present.overrated(item.content, tables, item.spec)
-    return [_lowered(item, found[item.content, item.spec]) for item in items]
+        alike = (item.spec, item.content.working_pressure_bar, item.content.at_most_bar)
+        if alike not in found:
+            if len(found) >= _MOST_ALIKE:
+                found.clear()
+            found[alike] = present.overrated(item.content, tables, item.spec)
+        yield _lowered(item, found[alike])
 
 
 def _lowered(item: Assembly, high: Overrated | None) -> Assembly:

@@ -23,6 +23,7 @@ class Kind(StrEnum):
 
     REGISTERED = "registered"
     CRIMPED = "crimped"  # crimp diameters measured
+    FLUSHED = "flushed"  # cleaned inside, by a method and somebody
     PROOF_TESTED = "proof_tested"
     PROOF_ALLOWED = "proof_allowed"  # the manufacturers allow a test that was too high
     PRINTED = "printed"

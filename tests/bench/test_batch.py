@@ -122,3 +122,19 @@ def test_the_crimps_of_a_run_are_entered_in_one_act(bench: Bench, store: Store, 
     bench.submit(f"{address}/prove", {**TEST, "numbers": numbers})
     said, _ = _paper(bench, f"/bench/tag/{one}/batch.pdf")
     assert "33.4 mm (33.3 to 33.6)" in said and "33.9 mm (33.3 to 33.6): OUT OF TOLERANCE" in said
+
+
+def test_the_ticked_members_of_a_run_are_flushed_and_their_records_and_certificates_say_so(
+    bench: Bench, store: Store
+) -> None:
+    bench.submit("/bench/build", {**HOSE, "count": "2", "cleanliness": "18/16/13"})
+    one, two = (item.number for item in store.every())
+    run = store.assembly(one).run
+    page = bench.get(f"/bench/run/{run}/flush", params={"number": two}).text
+    assert f'value="{two}" aria-label="{tag_number.format(two)}" checked' in page and "18/16/13" in page
+    form = {"numbers": [two], "method": "filtered oil", "flushed_by": "Ines"}
+    refused = bench.submit(f"/bench/run/{run}/flush", {**form, "method": ""})
+    assert refused.status_code == 422 and 'id="wrong-method"' in refused.text and store.flushed([two]) == {}
+    bench.submit(f"/bench/run/{run}/flush", form)
+    assert set(store.flushed([one, two])) == {two}
+    assert "filtered oil; Ines" in bench.get(f"/bench/tag/{two}").text

@@ -15,12 +15,21 @@ ANNA = {"name": "Anna", "phone": "555 0101"}
 def test_a_customer_has_contacts_machines_orders_and_hoses_and_a_contact_can_be_erased(
     bench: Bench, store: Store
 ) -> None:
-    bench.submit("/bench/build", {**HOSE, "customer": "Quarry & North", "machine": "Loader 4"})
+    bench.submit(
+        "/bench/build", {**HOSE, "customer": "Quarry & North", "machine": "Loader 4", "position": "boom"}
+    )
     [made] = store.find().assemblies
     order = store.request_order(number=made.number, contact=ANNA)
     assert "/bench/customer?name=Quarry%20%26%20North" in bench.get(f"/bench/tag/{made.number}").text
     page = bench.get("/bench/customer", params={"name": "quarry & north"}).text
-    for words in ("Anna", 'href="tel:5550101"', "Loader 4", order.reference, tag_number.format(made.number)):
+    for words in (
+        "Anna",
+        'href="tel:5550101"',
+        "Loader 4",
+        "boom",
+        order.reference,
+        tag_number.format(made.number),
+    ):
         assert words in page
     kept = bench.get("/bench/customer.json", params={"name": "Quarry & North"}).json()
     assert [one["number"] for one in kept["assemblies"]] == [tag_number.format(made.number)]
@@ -45,6 +54,8 @@ def test_the_call_list_of_a_withdrawal_has_the_telephone_number(bench: Bench, st
     [made] = store.find().assemblies
     store.request_order(number=made.number, contact=ANNA)
     withdrawal = store.withdraw("cover blisters", hose_lot="H-9")
+    page = bench.get(f"/bench/withdrawn/{withdrawal.id}").text
+    assert "Whom to call" in page and 'href="tel:5550101"' in page and "Anna" in page
     answer = bench.get(f"/bench/withdrawn/{withdrawal.id}/call.csv").content.decode("utf-8-sig")
     [row] = csv.DictReader(io.StringIO(answer))
     assert (row["Contact"], row["Phone"]) == ("Anna", "555 0101")

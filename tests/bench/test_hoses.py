@@ -37,6 +37,20 @@ def test_an_own_hose_is_entered_rates_what_is_built_and_is_withdrawn(bench: Benc
     assert store.own_hoses() == [] and "138 bar" not in _rated(bench, "TW 2W 12")
 
 
+def test_a_list_of_hoses_is_imported_whole_or_not_at_all_and_exported(bench: Bench, store: Store) -> None:
+    rows = "part,standard,dash,max_working_bar,fluids,max_temperature_c,source\n" \
+           "TW 2W 12,2sn,-12,2000 psi,mineral_oil; water_glycol,100,data sheet 7\n"  # fmt: skip
+    wrong = rows + "TW 2W 16,2sn,99,100,,,data sheet 7\n"
+    sent = {"file": ("hoses.csv", wrong.encode())}
+    refused = bench.submit("/bench/hoses/import", files=sent)
+    assert refused.status_code == 422 and "row 3" in refused.text and store.own_hoses() == []
+    bench.submit("/bench/hoses/import", files={"file": ("hoses.csv", rows.encode())})
+    [hose] = store.own_hoses()
+    exported = bench.get("/bench/hoses/list.csv").content
+    bench.submit("/bench/hoses/import", files={"file": ("hoses.csv", exported)})
+    assert store.own_hoses() == [hose] and hose.fluids == ("mineral_oil", "water_glycol")
+
+
 def test_a_wrong_value_is_told_at_its_field_and_kept_typed(bench: Bench, store: Store) -> None:
     for change, field in (
         ({"source": ""}, "source"),

@@ -34,6 +34,7 @@ def _pages(bench: Bench, store: Store) -> list[str]:
         f"/bench/tag/{item.number}", "/bench/orders", f"/bench/orders/{order.reference}", "/bench/find",
         "/bench/machine?customer=Q1&machine=L4", "/bench/withdrawn?scope=hose_lot&value=H-5",
         f"/bench/withdrawn/{withdrawal.id}", "/bench/lists", "/bench/figures", "/bench/shop", "/bench/me",
+        "/bench/shop/crimps", "/bench/hoses", "/bench/customer?name=Q1", f"/bench/run/{item.run}/flush",
     ]  # fmt: skip
 
 
@@ -52,6 +53,12 @@ def test_no_page_shows_the_name_of_a_message_or_of_a_value(bench: Bench, store: 
         shown = _words(answer.text)
         assert f'<html lang="{language}">' in answer.text, address
         assert re.findall(r"\b(?:bench|words|trade|spec)-[a-z_]+(?:-[a-z_]+)*|\{ ?\$", shown) == [], address
+
+
+def test_a_request_that_is_too_large_is_refused_in_the_language_of_the_page(bench: Bench) -> None:
+    bench.cookies.set("lang", "de")
+    answer = bench.submit("/bench/lists/read", files={"file": ("list.csv", b"x" * 21_000_000)})
+    assert answer.status_code == 413 and "Die Anfrage ist größer als 20" in html.unescape(answer.text)
 
 
 @pytest.mark.parametrize("language", OTHERS)

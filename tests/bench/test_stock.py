@@ -145,6 +145,30 @@ def test_a_list_of_crimp_cards_is_imported_in_the_settings(bench: Bench, store: 
     assert (card.hose_standard, card.hose_part, card.by) == ("SAE 100R2", "TW 2W", "manager")
 
 
+def test_a_crimp_card_is_shown_changed_and_deleted_on_its_page_and_what_is_typed_wrong_stays(
+    bench: Bench, store: Store
+) -> None:
+    card = {"hose_standard": "SAE 100R2", "hose_dash": "-12", "hose_part": "TW 2W", "shell": "TW two-wire",
+            "diameter_mm": "31", "minus_mm": "0.2", "plus_mm": "0.2", "die": "31 set", "source": "a chart"}  # fmt: skip
+    bench.submit("/bench/shop/crimps", card)
+    [kept] = store.crimps()
+    page = bench.get("/bench/shop/crimps", params={"card": kept.id}).text
+    assert 'name="die" value="31 set"' in page and 'name="diameter_mm" value="31.0"' in page
+    wrong = bench.submit("/bench/shop/crimps", {**card, "diameter_mm": "wide", "die": "32 set"})
+    assert wrong.status_code == 422 and 'id="wrong-diameter_mm"' in wrong.text
+    assert 'value="32 set"' in wrong.text and store.crimps() == [kept]
+    bench.submit("/bench/shop/crimps", {**card, "die": "32 set"})
+    [changed] = store.crimps()
+    assert changed.die == "32 set"
+    listed = bench.get("/bench/shop/crimps/cards.csv").text
+    assert "TW two-wire" in listed and "32 set" in listed
+    assert bench.submit("/bench/shop/crimps/drop", {"card": str(kept.id)}).status_code == 404, (
+        "it was changed"
+    )
+    bench.submit("/bench/shop/crimps/drop", {"card": str(changed.id)})
+    assert store.crimps() == []
+
+
 def test_a_fittings_own_rating_limits_the_assembly_on_the_build_page(bench: Bench, store: Store) -> None:
     store.keep_fitting(ROW.model_copy(update={"rating_bar": 100.0, "rating_source": "an invented sheet"}))
     assert "100 bar" in _preview(bench, **{"end_a.fitting": "TW-1204"})["said"]

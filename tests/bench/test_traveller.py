@@ -34,12 +34,13 @@ def test_twelve_identical_hoses_are_one_sheet_with_twelve_numbers(bench: Bench, 
         hose={"standard": "SAE 100R2", "dash": 12, "part": "TW 2W 12", "lot": "H-1"},
         end_a={**SWIVEL, "fitting": "TW-1204"}, end_b={**SWIVEL, "fitting": "TW-1204"},
     )  # fmt: skip
-    made = store.register(wanted, assess(wanted), count=12)
+    made = store.register(wanted, assess(wanted), count=12, cleanliness="18/16/13")
     [sheet] = _pages(bench, made[0].run)
     for item in made:
         assert number.format(item.number) in sheet
     for said in ("Quantity: 12", "TW 2W 12, H-1", "TW-1204", "1250 mm − 48.5 mm (A) − 48.5 mm (B) = 1153 mm",
-                 "Insertion mark of end A: 30 mm", "crimp diameter 31 mm +0.2 −0.2 mm", "Die: 31 set", "hold at least 30 s"):  # fmt: skip
+                 "Insertion mark of end A: 30 mm", "crimp diameter 31 mm +0.2 −0.2 mm", "Die: 31 set", "hold at least 30 s",
+                 "Cleanliness asked for (ISO 4406) 18/16/13"):  # fmt: skip
         assert said in sheet, said
 
 

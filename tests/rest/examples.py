@@ -34,6 +34,8 @@ ASKED_FOR: dict[str, Any] = {
     "length_mm": 1000,
 }
 """An end that no source rates, with its manufacturer's figure."""
+HOSES = "part,standard,dash,max_working_bar,source\n" \
+        "TW 2W 8,SAE 100R2,8,270,hose manufacturer's data sheet 9\n"  # fmt: skip
 CRIMPS = "hose_standard,hose_dash,hose_part,shell,diameter_mm,minus_mm,plus_mm,die,source\n" \
          "SAE 100R2,12,TW 2W 12,TW two-wire,31,0.2,0.2,31 set,fitting manufacturer's crimp chart\n"  # fmt: skip
 PRINTER = "Bench 1"
@@ -102,6 +104,7 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
         "customer": "Quarry North",
         "machine": "Loader 4",
         "built_on": "2026-03-02",
+        "cleanliness": "18/16/13",
     }
     [number] = ask("POST /assemblies", body)["numbers"]
     run = ask("POST /runs", {"rows": [body, {**body, "position": "dipper"}]})["run"]
@@ -134,6 +137,9 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("PUT /crimp-diameters", CRIMP)
     ask("POST /crimp-diameters/import", files={"file": ("crimps.csv", CRIMPS.encode(), "text/csv")})
     ask("GET /crimp-diameters", params={"hose_dash": 12})
+    ask("GET /crimp-diameters.{form}", form="csv")
+    second = api.get("/crimp-diameters").json()[-1]["id"]
+    ask("DELETE /crimp-diameters/{card}", card=second)
     crimp = {"end": "a", "measured_mm": 31.1, "shell": "F-12"}
     ask("POST /assemblies/{number}/crimps", {"crimps": [crimp]}, number=number)
     test = {
@@ -157,6 +163,10 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     members = [one["number"] for one in api.get(f"/runs/{run}").json()]
     ask("POST /crimps", {"crimps": [{**crimp, "number": one} for one in members]})
     ask("POST /proof-tests", {"numbers": members, "test": batch})
+    ask(
+        "POST /flushings",
+        {"numbers": members, "method": "flushed 2 min with filtered oil", "flushed_by": "Bela"},
+    )
     ask("GET /assemblies/{number}/batch-certificate.pdf", number=members[0])
     ask("POST /assemblies/{number}/history", {"kind": "fitted", "data": {"note": "boom"}}, number=number)
     ask("GET /assemblies/{number}/history", number=number)
@@ -171,7 +181,9 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     hose = {"part": "TW 2W 12", "standard": "SAE 100R2", "dash": 12, "max_working_bar": 180, "bend_radius_mm": 250,
             "source": "hose manufacturer's data sheet 9"}  # fmt: skip
     ask("PUT /hoses", hose)
+    ask("POST /hoses/import", files={"file": ("hoses.csv", HOSES.encode(), "text/csv")})
     ask("GET /hoses")
+    ask("GET /hoses.{form}", form="csv")
     ask("DELETE /hoses", params={"part": "TW 2W 12", "dash": 12, "reason": "not stocked any more"})
     ask("PUT /fittings/{stock_number}", FITTING, stock_number="TW-1204")
     ask("POST /fittings/import", files={"file": ("fittings.csv", FITTINGS.encode(), "text/csv")})

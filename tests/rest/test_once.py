@@ -22,7 +22,7 @@ from tagger.store import Kind, Role, Store, backup
 from tests import processes
 from tests.bench.served import serving
 from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url
-from tests.rest.examples import ASKED_FOR, CRIMP, CRIMPS, FITTINGS, LIST
+from tests.rest.examples import ASKED_FOR, CRIMP, CRIMPS, FITTINGS, HOSES, LIST
 from tests.volume import volume
 
 __all__ = ["postgresql_server", "postgresql_template", "postgresql_url", "sqlite_url"]
@@ -86,6 +86,14 @@ POSTS: dict[str, tuple[dict[str, Any], dict[str, Any]]] = {
     "/assemblies/{number}/crimps": (
         {"json": {"crimps": [{"end": "a", "measured_mm": 31.1, "shell": "F-12"}]}},
         {"json": {"crimps": [{"end": "b", "measured_mm": 31.1, "shell": "F-12"}]}},
+    ),
+    "/flushings": (
+        {"json": {"numbers": ["{number}"], "method": "filtered oil", "flushed_by": "Bela"}},
+        {"json": {"numbers": ["{number}"], "method": "dry air", "flushed_by": "Bela"}},
+    ),
+    "/hoses/import": (
+        {"files": {"file": ("hoses.csv", HOSES.encode(), "text/csv")}},
+        {"files": {"file": ("hoses.csv", HOSES.replace("270", "260").encode(), "text/csv")}},
     ),
     "/proof-tests": (
         {"json": {"numbers": ["{number}"], "test": TEST}},

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import io
 import json
 import zipfile
@@ -17,6 +18,7 @@ from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message
 from tagger.spec import AssemblySpec
 from tagger.store import CrimpValue, Kind, Role, Store
+from tagger.trade import assess
 
 BODY = {"spec": EXAMPLE_SPEC, "count": 2, "customer": "Quarry North", "machine": "Loader 4"}
 
@@ -43,6 +45,24 @@ def test_register_answers_with_numbers_and_links_that_decode(api: httpx.Client) 
     scanned = link.parse(one["link"])
     assert scanned.digits is not None
     assert payload.decode(scanned.digits).spec == AssemblySpec.read(EXAMPLE_SPEC).carried()
+
+
+def test_what_was_rated_too_high_has_the_lower_pressure_and_says_so(api: httpx.Client, store: Store) -> None:
+    spec = AssemblySpec.read(EXAMPLE_SPEC)
+    then = assess(spec)
+    rated = then.working_pressure.model_copy(update={"value_bar": 420})  # as an older program left it
+    store.register(spec, then.model_copy(update={"working_pressure": rated}), customer="Old Yard")
+    store.register(spec, then, customer="New Yard")
+    now = then.working_pressure.value_bar
+    found = {one["customer"]: one for one in api.get("/assemblies").json()["assemblies"]}
+    old, new = found["Old Yard"], found["New Yard"]
+    assert old["working_pressure_bar"] == new["working_pressure_bar"] == now
+    assert "420 bar" in old["overrated"]["text"] and new["overrated"] is None
+    assert "420" not in old["working_pressure_message"]["text"]
+    assert old["assessment"]["working_pressure"]["value_bar"] == 420  # what was registered
+    assert api.get(f"/assemblies/{old['number']}").json()["overrated"] == old["overrated"]
+    lines = csv.DictReader(io.StringIO(api.get("/assemblies.csv").text.removeprefix("\ufeff")))
+    assert [float(line["working_pressure_bar"]) for line in lines] == [now, now]
 
 
 def test_the_same_idempotency_key_registers_once(api: httpx.Client, store: Store) -> None:
@@ -266,6 +286,8 @@ def test_everything_comes_as_open_formats(api: httpx.Client, store: Store) -> No
         assert AssemblySpec.read(one["spec"]) == store.assembly(number).spec
         events = [json.loads(line) for line in whole.read("events.jsonl").splitlines()]
         assert [event["kind"] for event in events] == [Kind.REGISTERED]
+        read_me = whole.read("README.txt").decode()
+        assert all(name in read_me for name in whole.namelist() if name != "README.txt"), read_me
         assert {"README.txt", "assemblies.csv", "orders.jsonl", "withdrawals.jsonl"} <= set(whole.namelist())
         [kept] = [json.loads(line) for line in whole.read("recipes.jsonl").splitlines()]
         assert (kept["name"], AssemblySpec.read(kept["spec"])) == (

@@ -16,7 +16,7 @@ from api.rest.shared import EXAMPLE_SPEC
 from tagger.store import Role, Store
 from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url
 from tests.databases import url as database
-from tests.rest.examples import CRIMPS, FITTING, FITTINGS
+from tests.rest.examples import CRIMPS, FITTING, FITTINGS, HOSES
 
 __all__ = ["database", "postgresql_server", "postgresql_template", "postgresql_url", "sqlite_url"]
 
@@ -149,6 +149,30 @@ def test_a_list_of_crimp_cards_with_one_wrong_row_is_kept_out(api: httpx.Client,
     refused = api.post("/crimp-diameters/import", files={"file": ("crimps.csv", wrong.encode(), "text/csv")})
     assert (refused.status_code, refused.json()["problems"][0]["field"]) == (422, "row 3.diameter_mm")
     assert store.crimps() == []
+
+
+def test_a_crimp_card_is_deleted_and_the_exported_list_is_read_in_again(api: httpx.Client) -> None:
+    api.post("/crimp-diameters/import", files={"file": ("crimps.csv", CRIMPS.encode(), "text/csv")})
+    exported = api.get("/crimp-diameters.csv").content
+    [card] = api.get("/crimp-diameters").json()
+    assert api.delete(f"/crimp-diameters/{card['id']}").json()["die"] == "31 set"
+    assert api.get("/crimp-diameters").json() == []
+    assert api.delete(f"/crimp-diameters/{card['id']}").status_code == 404
+    [again] = api.post("/crimp-diameters/import", files={"file": ("crimps.csv", exported)}).json()
+    assert {k: v for k, v in again.items() if k != "id"} == {k: v for k, v in card.items() if k != "id"}
+
+
+def test_a_list_of_hoses_is_kept_whole_or_not_at_all_and_exported_to_be_read_in_again(
+    api: httpx.Client,
+) -> None:
+    wrong = HOSES + "TW 2W 99,SAE 100R2,99,270,a sheet\n"
+    refused = api.post("/hoses/import", files=_file(wrong))
+    assert (refused.status_code, refused.json()["problems"][0]["field"]) == (422, "row 3.dash")
+    assert api.get("/hoses").json() == []
+    [kept] = api.post("/hoses/import", files=_file(HOSES)).json()["hoses"]
+    assert (kept["hose"]["part"], kept["hose"]["max_working_bar"]) == ("TW 2W 8", 270)
+    exported = api.get("/hoses.csv").text.removeprefix("\ufeff")
+    assert api.post("/hoses/import", files=_file(exported)).json()["hoses"] == [kept]
 
 
 def test_the_whole_export_holds_the_fittings(api: httpx.Client) -> None:

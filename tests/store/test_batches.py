@@ -7,7 +7,7 @@ from datetime import timedelta
 import pytest
 
 from tagger.errors import StoreError
-from tagger.store import CrimpMeasured, Kind, ProofTest, Result, Store
+from tagger.store import CrimpMeasured, Flushing, Kind, ProofTest, Result, Store
 from tests.store.samples import assessment, spec
 
 RATED = 150.0  # bar
@@ -75,8 +75,9 @@ def test_a_pressure_that_would_hold_one_of_the_batch_is_refused(store: Store) ->
         store.record_proof_batch([*weak, *strong], PASSED)
     assert weak[0][:5] in str(refused.value) and strong[0][:5] not in str(refused.value)
     assert store.last([*weak, *strong], Kind.PROOF_TESTED) == {}
-    store.record_proof_test(weak[0], PASSED)
-    assert set(store.held(weak)) == set(weak), "alone it was loaded too high, and is held"
+    store.record_proof_batch([*weak, *strong], PASSED, confirmed=True)
+    assert set(store.held([*weak, *strong])) == set(weak), "it was loaded too high, and is held"
+    assert store.proved_of(strong)[strong[0]][1].result is Result.PASSED
 
 
 def test_a_void_record_refuses_the_batch(store: Store) -> None:
@@ -116,3 +117,16 @@ def test_a_batch_is_at_least_one_and_at_most_500(store: Store) -> None:
     made = store.register(spec(), assessment(RATED), count=501)
     with pytest.raises(StoreError, match="more than the 500"):
         store.record_proof_batch([one.number for one in made], PASSED)
+
+
+def test_all_of_a_batch_are_flushed_or_none_is(store: Store) -> None:
+    numbers = _run(store, 2)
+    done = Flushing(method="2 min with filtered oil", flushed_by="Bela")
+    with pytest.raises(StoreError):
+        store.record_flushing([*numbers, "00000-000001"], done)
+    assert store.flushed(numbers) == {}
+    store.record_flushing(numbers, done, by="Bela")
+    assert {event.data["method"] for event in store.flushed(numbers).values()} == {"2 min with filtered oil"}
+    store.void(numbers[0], "registered twice")
+    with pytest.raises(StoreError, match="void"):
+        store.record_flushing(numbers, done)

@@ -117,3 +117,14 @@ def test_a_list_of_cards_is_kept_whole_or_not_at_all(store: Store) -> None:
     with pytest.raises(StoreError, match=r"row 3\.skive_inside_mm"):
         store.keep_crimps([CARD, replace(CARD, skive_inside_mm=-1)])
     assert store.crimps() == []
+
+
+def test_a_deleted_card_holds_no_more_and_may_be_kept_anew(store: Store) -> None:
+    store.keep_crimp(R2)
+    kept = store.keep_crimp(CARD)
+    assert store.drop_crimp(kept.id or 0, by="Mara") == CARD
+    assert store.crimps() == [R2] and store.crimps_of("SAE 100R2", 12, "TW 2W 12") == [R2]
+    with pytest.raises(StoreError, match="not on record"):
+        store.drop_crimp(kept.id or 0)
+    anew = store.keep_crimp(CARD)
+    assert store.crimps() == [R2, CARD] and anew.id != kept.id

@@ -82,6 +82,7 @@ def _back(store: Store, *steps: str, version: int) -> None:
         "skive_inside_mm",
         "insertion_depth_mm",
         "machine_setting",
+        "dropped",
     )
     back = [
         *(f"ALTER TABLE crimp DROP COLUMN {column}" for column in crimp),
@@ -91,6 +92,7 @@ def _back(store: Store, *steps: str, version: int) -> None:
         "DROP TABLE void",
         "DROP TABLE fitting",
         "ALTER TABLE assembly DROP COLUMN reason",
+        "ALTER TABLE assembly DROP COLUMN cleanliness",
         "DROP TABLE shop_row",
         "DROP INDEX uq_withdrawal_open",
         "ALTER TABLE order_request DROP COLUMN language",

@@ -1,1 +1,1 @@
-"""Papers of running text: the certificate of a proof test, and letters about a withdrawal."""
+"""Papers of running text: the traveller, and letters about a withdrawal."""

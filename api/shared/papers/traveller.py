@@ -12,12 +12,12 @@ from reportlab.lib import colors
 from reportlab.platypus import PageBreak, TableStyle
 
 from api.settings import Settings
-from api.shared.papers import document
 from tagger.code import number as tag_number
 from tagger.drawing import ends_picture
 from tagger.i18n import Translator
 from tagger.i18n.figures import show_date
 from tagger.messages import Message, least_pressure, length
+from tagger.papers import document
 from tagger.spec import AssemblySpec, End
 from tagger.store import Assembly, Store
 from tagger.store.crimps import inserted
@@ -33,7 +33,7 @@ def of_run(store: Store, run: int, settings: Settings, tables: Tables, language:
     t = Translator(language or settings.language)
     sheets: dict[str, list[Assembly]] = {}
     for item in store.run(run):
-        sheets.setdefault(str((item.spec, item.order_reference)), []).append(item)
+        sheets.setdefault(str((item.spec, item.order_reference, item.cleanliness)), []).append(item)
     story: list[Any] = []
     for made in sheets.values():
         story += [PageBreak()] if story else []
@@ -51,6 +51,7 @@ def _sheet(
     rows = [
         *_order(store, known, t),
         *_parts(spec, t),
+        (t("words-record-cleanliness"), known.cleanliness or ""),
         *_cutting(cut(spec, inserted(fittings, cards, spec)), spec, t),
         *((t("stock-card-title"), t(line)) for card in cards for line in card.lines()),
         (t("stock-traveller-proof"), t(_proof(known, tables))),

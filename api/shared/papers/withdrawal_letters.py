@@ -8,12 +8,12 @@ from itertools import groupby
 from reportlab.platypus import PageBreak
 
 from api.settings import Settings
-from api.shared.papers import document
 from tagger import phrases
 from tagger.code import number as tag_number
 from tagger.i18n import Translator
 from tagger.i18n.figures import show_date
 from tagger.messages import Message
+from tagger.papers import document
 from tagger.store import Assembly, Scope, Withdrawal
 
 

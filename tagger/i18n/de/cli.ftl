@@ -15,8 +15,8 @@ cli-about-read = Zeigt, was auf einem Schild steht, ohne Datenbank.
 cli-about-show = Zeigt den Datensatz eines Schilds und seinen Verlauf.
 cli-about-lay-line = Den Aufdruck eines Schlauchs lesen: Norm, Größe, Druck.
 cli-about-void = Einen Eintrag für ungültig erklären, bevor das Schild gescannt oder die Schlauchleitung eingebaut, geprüft oder übergeben ist.
-cli-about-correct = Kunde, Maschine, Position, Chargen oder Notiz eines Eintrags berichtigen.
-cli-about-proof = Eine Druckprüfung eintragen oder sagen, wie sie sein muss.
+cli-about-correct = Kunde, Maschine, Einbauort, Reinheit, Chargen oder Bemerkung eines Eintrags berichtigen.
+cli-about-proof = Eine Druckprüfung einer oder mehrerer Schlauchleitungen eintragen oder sagen, wie sie sein muss.
 cli-about-allow = Die schriftliche Erlaubnis der Hersteller für eine zurückgehaltene Schlauchleitung eintragen.
 cli-about-overrated = Schlauchleitungen auflisten, die über den heutigen Werten registriert sind.
 cli-about-values = Die eigenen Herstellerwerte der Werkstatt: auflisten, einen zurückziehen.
@@ -208,6 +208,7 @@ cli-progress-unit = Schild
 
 cli-event-registered = registriert
 cli-event-crimped = Pressmaß gemessen
+cli-event-flushed = gespült
 cli-event-proof_tested = druckgeprüft
 cli-event-proof_allowed = Prüfdruck von den Herstellern erlaubt
 cli-proof-line = Druckprüfung { $result ->
@@ -300,3 +301,62 @@ cli-option-hose-dash = Dash des Schlauchs, der zurückgezogen wird
 cli-option-hose-reason = Grund der Rücknahme
 cli-hoses-none = Die Werkstatt führt keine eigenen Schläuche.
 cli-own-hose = { $part }: { $standard } -{ $dash }, { $rating }
+
+## Papers, crimps and customers
+
+cli-about-crimp = Gemessene Pressmaße eintragen, jedes gegen sein Pressblatt gehalten.
+cli-about-crimp-cards = Die Pressblätter der Werkstatt auflisten, eine Liste importieren oder eine löschen.
+cli-about-flush = Eintragen, dass Schlauchleitungen gespült wurden, wie und von wem.
+cli-about-certificate = Das Prüfzeugnis der letzten Druckprüfung schreiben, je Schlauchleitung oder für eine ganze Serie.
+cli-about-customer = Alles exportieren, was von einem Kunden gespeichert ist.
+cli-about-erase-contact = Den Kontakt einer Bestellanfrage überall löschen; Bestellungen und Schilder bleiben.
+cli-option-whole-run = auch alle, die zusammen mit diesen registriert wurden
+cli-option-proof-gauge = das Manometer mit Nummer oder Namen
+cli-option-proof-gauge-until = bis wann die Kalibrierung des Manometers gilt
+cli-option-proof-method = das angewandte Verfahren
+cli-option-flush-method = wie und womit sie innen gereinigt wurden
+cli-option-flush-by = wer sie gespült hat
+cli-option-pdf = eine .pdf-Datei
+cli-option-certificate-batch = ein Prüfzeugnis für die ganze Serie, in der die Schlauchleitung zuletzt geprüft wurde
+cli-option-crimp = an Ende { $end } gemessenes Pressmaß: mm oder mit Einheit
+cli-option-crimp-shell = die Armaturenreihe (sonst die der Artikelnummer des Endes)
+cli-option-crimp-import = eine .csv- oder .xlsx-Datei mit den Spalten { LIST($columns) }; alle Zeilen oder keine
+cli-option-crimp-cards-import = eine .csv- oder .xlsx-Datei mit den Spalten, die die JSON-Ausgabe dieses Befehls nennt; alle Zeilen oder keine
+cli-option-crimp-card-drop = das Pressblatt mit dieser Nummer löschen
+cli-option-customer-name = der ganze Name, groß oder klein geschrieben
+cli-option-customer-out = auch in diese JSON-Datei schreiben
+cli-option-erase-reference = die Nummer der Bestellanfrage
+cli-of-tag = { $number }: { $what }
+cli-proof-batch = Serie { $batch }: { $count ->
+        [one] { $count } Schlauchleitung
+       *[other] { $count } Schlauchleitungen
+     }
+cli-flush-done = { $count ->
+        [one] Die Spülung von { $count } Schlauchleitung ist eingetragen.
+       *[other] Die Spülung von { $count } Schlauchleitungen ist eingetragen.
+     }
+cli-crimp-of-end = Ende { $end }, { $crimp }
+cli-crimp-nothing = Es ist kein gemessenes Pressmaß angegeben: Nichts wurde eingetragen.
+    .mend = Eine Schildnummer mit --a oder --b angeben oder eine Liste mit --import.
+cli-crimp-end = Das ist kein Ende.
+    .mend = a oder b eingeben.
+cli-crimp-no-shell = Die Armaturenreihe von Ende { $end } ist nicht bekannt.
+    .mend = Sie unter { $field } angeben.
+cli-crimp-card = { $id }: { $hose }, { $series }: { $diameter } mm +{ $plus } −{ $minus } mm (Quelle: { $source })
+cli-crimp-cards-none = Die Werkstatt führt keine Pressblätter.
+cli-out-not-pdf = Das ist keine .pdf-Datei.
+    .mend = Einen Namen verwenden, der auf .pdf endet.
+cli-customer = { $name }: { $assemblies ->
+        [one] { $assemblies } Schlauchleitung
+       *[other] { $assemblies } Schlauchleitungen
+     }, { $orders ->
+        [one] { $orders } Bestellanfrage
+       *[other] { $orders } Bestellanfragen
+     }
+cli-customer-none = Vom Kunden { $name } ist nichts gespeichert.
+    .mend = Die Schreibweise prüfen; der Name muss vollständig sein.
+cli-contact-erased = { $count ->
+        [0] Dieser Kontakt war schon gelöscht.
+        [one] Der Kontakt ist in { $count } Bestellanfrage gelöscht.
+       *[other] Der Kontakt ist in { $count } Bestellanfragen gelöscht.
+     }

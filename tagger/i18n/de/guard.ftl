@@ -26,5 +26,5 @@ guard-password-short = Das Passwort ist zu kurz.
 
 guard-tag-without-spec = Das Schild { $number } ist bei uns nicht erfasst, und eine Nummer allein enthält keine Spezifikation.
     .mend = Den QR-Code auf dem Schild scannen: Er enthält die ganze Spezifikation.
-guard-hose-standard-unknown = { $name } ist keine bekannte Schlauchnorm.
-    .mend = Eine aus der Liste wählen.
+guard-too-large-title = Zu groß
+guard-too-large = Die Anfrage ist größer als { $megabytes } MB. Senden Sie weniger.

@@ -260,7 +260,7 @@ store-batch-too-large = { $count } Schlauchleitungen sind mehr als die { $most }
 store-batch-of = { LIST($numbers) }: { $why }
     .mend = Den Wert korrigieren oder diese Schlauchleitungen getrennt erfassen.
 store-batch-held = { $given } liegt über einer Druckprüfung für { LIST($numbers) }: Von der Serie wird nichts erfasst.
-    .mend = Den Wert prüfen. Eine wirklich so belastete Schlauchleitung im eigenen Eintrag erfassen: Sie wird zurückgehalten.
+    .mend = Wert und Einheit prüfen. Wurde dieser Druck an allen angelegt, ihn bestätigen: Sie werden zurückgehalten. Sonst eine wirklich so belastete Schlauchleitung im eigenen Eintrag erfassen.
 
 ## Print jobs and printers
 

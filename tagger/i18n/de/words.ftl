@@ -165,6 +165,7 @@ words-record-customer = Kunde
 words-record-machine = Maschine
 words-record-position = Einbauort
 words-record-reason = Grund trotz Gefahr
+words-record-cleanliness = Geforderte Reinheit (ISO 4406)
 
 ## An assembly in words
 

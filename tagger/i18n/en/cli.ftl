@@ -15,8 +15,8 @@ cli-about-read = Show what a tag says, without any database.
 cli-about-show = Show the record of a tag and its history.
 cli-about-lay-line = Read the line printed along a hose: standard, size, pressure.
 cli-about-void = Make a record void before its tag is scanned or its assembly installed, tested or handed over.
-cli-about-correct = Correct customer, machine, position, lots or note of a record.
-cli-about-proof = Record a proof test, or tell what it must be.
+cli-about-correct = Correct customer, machine, position, cleanliness, lots or note of a record.
+cli-about-proof = Record a proof test of one or more assemblies, or tell what it must be.
 cli-about-allow = Record the manufacturers' written allowance for an assembly that is held.
 cli-about-overrated = List assemblies registered above today's ratings.
 cli-about-values = The shop's own values by manufacturers: list them, withdraw one.
@@ -208,6 +208,7 @@ cli-progress-unit = tag
 
 cli-event-registered = registered
 cli-event-crimped = crimp measured
+cli-event-flushed = flushed
 cli-event-proof_tested = proof-tested
 cli-event-proof_allowed = high proof pressure allowed by the manufacturers
 cli-proof-line = proof test { $result ->
@@ -300,3 +301,62 @@ cli-option-hose-dash = dash size of the hose to withdraw
 cli-option-hose-reason = why it is withdrawn
 cli-hoses-none = The shop keeps no hoses of its own.
 cli-own-hose = { $part }: { $standard } -{ $dash }, { $rating }
+
+## Papers, crimps and customers
+
+cli-about-crimp = Record measured crimp diameters, each held against the crimp card.
+cli-about-crimp-cards = List the crimp cards of the shop, import a list of them, or delete one.
+cli-about-flush = Record that hose assemblies were flushed, how and by whom.
+cli-about-certificate = Write the certificate of the last proof test, of each assembly or of a whole batch.
+cli-about-customer = Export all that is kept of one customer.
+cli-about-erase-contact = Erase the contact of an order request wherever it stands; orders and tags stay.
+cli-option-whole-run = every assembly registered together with these as well
+cli-option-proof-gauge = the gauge, by its number or name
+cli-option-proof-gauge-until = the last day on which the calibration of the gauge holds
+cli-option-proof-method = the procedure that was followed
+cli-option-flush-method = how and with what they were cleaned inside
+cli-option-flush-by = who flushed them
+cli-option-pdf = a .pdf file
+cli-option-certificate-batch = one certificate for the whole batch in which the assembly was last tested
+cli-option-crimp = crimp diameter measured on end { $end }: mm, or with a unit
+cli-option-crimp-shell = the fitting series (default: that of the end's stock number)
+cli-option-crimp-import = a .csv or .xlsx file with the columns { LIST($columns) }; all rows or none
+cli-option-crimp-cards-import = a .csv or .xlsx file with the columns that the JSON output of this command names; all rows or none
+cli-option-crimp-card-drop = delete the crimp card with this number
+cli-option-customer-name = the whole name, in any case
+cli-option-customer-out = also write it into this JSON file
+cli-option-erase-reference = the reference of the order request
+cli-of-tag = { $number }: { $what }
+cli-proof-batch = Batch { $batch }: { $count ->
+        [one] { $count } hose assembly
+       *[other] { $count } hose assemblies
+     }
+cli-flush-done = { $count ->
+        [one] The flushing of { $count } hose assembly is recorded.
+       *[other] The flushing of { $count } hose assemblies is recorded.
+     }
+cli-crimp-of-end = end { $end }, { $crimp }
+cli-crimp-nothing = No measured crimp is given: nothing was recorded.
+    .mend = Give a tag number with --a or --b, or a list with --import.
+cli-crimp-end = This is not an end.
+    .mend = Enter a or b.
+cli-crimp-no-shell = The fitting series of end { $end } is not known.
+    .mend = Enter it under { $field }.
+cli-crimp-card = { $id }: { $hose }, { $series }: { $diameter } mm +{ $plus } −{ $minus } mm (source: { $source })
+cli-crimp-cards-none = The shop keeps no crimp cards.
+cli-out-not-pdf = This is not a .pdf file.
+    .mend = Use a name that ends in .pdf.
+cli-customer = { $name }: { $assemblies ->
+        [one] { $assemblies } hose assembly
+       *[other] { $assemblies } hose assemblies
+     }, { $orders ->
+        [one] { $orders } order request
+       *[other] { $orders } order requests
+     }
+cli-customer-none = Nothing is kept of customer { $name }.
+    .mend = Check the spelling; the name must be whole.
+cli-contact-erased = { $count ->
+        [0] This contact was erased before.
+        [one] The contact is erased in { $count } order request.
+       *[other] The contact is erased in { $count } order requests.
+     }

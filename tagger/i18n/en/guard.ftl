@@ -26,5 +26,5 @@ guard-password-short = The password is too short.
 
 guard-tag-without-spec = Tag { $number } is not in our records, and a number alone contains no spec.
     .mend = Scan the QR code on the tag: it contains the full spec.
-guard-hose-standard-unknown = { $name } is not a known hose standard.
-    .mend = Choose one from the list.
+guard-too-large-title = Too large
+guard-too-large = The request is larger than { $megabytes } MB. Send less.

@@ -260,7 +260,7 @@ store-batch-too-large = { $count } hose assemblies are more than the { $most } o
 store-batch-of = { LIST($numbers) }: { $why }
     .mend = Correct the value, or record these assemblies separately.
 store-batch-held = { $given } is above a proof test for { LIST($numbers) }: nothing of the batch is recorded.
-    .mend = Check the value. Record an assembly that was really loaded so on its own record: it will be held.
+    .mend = Check the value and its unit. If this pressure was applied to all of them, confirm it: they will be held. Otherwise record an assembly that was really loaded so on its own record.
 
 ## Print jobs and printers
 

@@ -137,6 +137,7 @@ words-record-customer = Customer
 words-record-machine = Machine
 words-record-position = Position
 words-record-reason = Reason despite a danger
+words-record-cleanliness = Cleanliness asked for (ISO 4406)
 
 ## An assembly in words
 

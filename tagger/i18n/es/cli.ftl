@@ -15,8 +15,8 @@ cli-about-read = Muestra lo que dice una etiqueta, sin base de datos.
 cli-about-show = Muestra el registro de una etiqueta y su historial.
 cli-about-lay-line = Leer la línea impresa en una manguera: norma, tamaño, presión.
 cli-about-void = Anular un registro antes de que se escanee la etiqueta o se monte, pruebe o entregue el latiguillo.
-cli-about-correct = Corregir cliente, máquina, posición, lotes o nota de un registro.
-cli-about-proof = Registrar una prueba de presión, o decir cómo debe ser.
+cli-about-correct = Corregir el cliente, la máquina, la posición, la limpieza, los lotes o la nota de una ficha.
+cli-about-proof = Registrar la prueba de presión de uno o varios latiguillos, o decir cómo debe ser.
 cli-about-allow = Registrar la autorización escrita de los fabricantes para un latiguillo retenido.
 cli-about-overrated = Listar los latiguillos registrados por encima de los valores actuales.
 cli-about-values = Los valores de fabricantes propios del taller: mostrarlos, retirar uno.
@@ -208,6 +208,7 @@ cli-progress-unit = etiqueta
 
 cli-event-registered = registrado
 cli-event-crimped = crimpado medido
+cli-event-flushed = limpieza interior
 cli-event-proof_tested = probado a presión
 cli-event-proof_allowed = presión de prueba permitida por los fabricantes
 cli-proof-line = prueba de presión { $result ->
@@ -300,3 +301,62 @@ cli-option-hose-dash = dash de la manguera que se retira
 cli-option-hose-reason = motivo de la retirada
 cli-hoses-none = El taller no tiene mangueras propias.
 cli-own-hose = { $part }: { $standard } -{ $dash }, { $rating }
+
+## Papers, crimps and customers
+
+cli-about-crimp = Registrar diámetros de prensado medidos, cada uno frente a su ficha de prensado.
+cli-about-crimp-cards = Mostrar las fichas de prensado del taller, importar una lista o eliminar una.
+cli-about-flush = Registrar la limpieza interior de latiguillos, cómo y por quién.
+cli-about-certificate = Escribir el certificado de la última prueba de presión, de cada latiguillo o de todo un lote de prueba.
+cli-about-customer = Exportar todo lo que se guarda de un cliente.
+cli-about-erase-contact = Borrar el contacto de una solicitud de pedido dondequiera que figure; los pedidos y las etiquetas se conservan.
+cli-option-whole-run = también todos los latiguillos registrados junto con estos
+cli-option-proof-gauge = el manómetro, por su número o su nombre
+cli-option-proof-gauge-until = el último día de validez de la calibración del manómetro
+cli-option-proof-method = el procedimiento seguido
+cli-option-flush-method = cómo y con qué se limpió el interior
+cli-option-flush-by = quién los limpió
+cli-option-pdf = un archivo .pdf
+cli-option-certificate-batch = un solo certificado para todo el lote con el que se probó el latiguillo por última vez
+cli-option-crimp = diámetro de prensado medido en el extremo { $end }: mm, o con unidad
+cli-option-crimp-shell = la serie de racores (por defecto: la de la referencia del extremo)
+cli-option-crimp-import = un archivo .csv o .xlsx con las columnas { LIST($columns) }; todas las filas o ninguna
+cli-option-crimp-cards-import = un archivo .csv o .xlsx con las columnas que nombra la salida JSON de esta orden; todas las filas o ninguna
+cli-option-crimp-card-drop = eliminar la ficha de prensado con este número
+cli-option-customer-name = el nombre completo, en mayúsculas o minúsculas
+cli-option-customer-out = escribirlo además en este archivo JSON
+cli-option-erase-reference = la referencia de la solicitud de pedido
+cli-of-tag = { $number }: { $what }
+cli-proof-batch = Lote de prueba { $batch }: { $count ->
+        [one] { $count } latiguillo
+       *[other] { $count } latiguillos
+     }
+cli-flush-done = { $count ->
+        [one] Se registró la limpieza interior de { $count } latiguillo.
+       *[other] Se registró la limpieza interior de { $count } latiguillos.
+     }
+cli-crimp-of-end = extremo { $end }, { $crimp }
+cli-crimp-nothing = No se indica ningún prensado medido: no se registró nada.
+    .mend = Indique un número de etiqueta con --a o --b, o una lista con --import.
+cli-crimp-end = Esto no es un extremo.
+    .mend = Indique a o b.
+cli-crimp-no-shell = No se conoce la serie de racores del extremo { $end }.
+    .mend = Indíquela en { $field }.
+cli-crimp-card = { $id }: { $hose }, { $series }: { $diameter } mm +{ $plus } −{ $minus } mm (fuente: { $source })
+cli-crimp-cards-none = El taller no tiene fichas de prensado.
+cli-out-not-pdf = Esto no es un archivo .pdf.
+    .mend = Use un nombre que termine en .pdf.
+cli-customer = { $name }: { $assemblies ->
+        [one] { $assemblies } latiguillo
+       *[other] { $assemblies } latiguillos
+     }, { $orders ->
+        [one] { $orders } solicitud de pedido
+       *[other] { $orders } solicitudes de pedido
+     }
+cli-customer-none = No se guarda nada del cliente { $name }.
+    .mend = Compruebe la ortografía; el nombre debe ser completo.
+cli-contact-erased = { $count ->
+        [0] Este contacto ya estaba borrado.
+        [one] El contacto se borró en { $count } solicitud de pedido.
+       *[other] El contacto se borró en { $count } solicitudes de pedido.
+     }

@@ -26,5 +26,5 @@ guard-password-short = La contraseña es demasiado corta.
 
 guard-tag-without-spec = La etiqueta { $number } no está en nuestros registros, y un número solo no contiene ninguna especificación.
     .mend = Escanee el código QR de la etiqueta: contiene la especificación completa.
-guard-hose-standard-unknown = { $name } no es una norma de manguera conocida.
-    .mend = Elija una de la lista.
+guard-too-large-title = Demasiado grande
+guard-too-large = La solicitud supera los { $megabytes } MB. Envíe menos.

@@ -260,7 +260,7 @@ store-batch-too-large = { $count } latiguillos son más que los { $most } de un 
 store-batch-of = { LIST($numbers) }: { $why }
     .mend = Corrija el valor o registre estos latiguillos por separado.
 store-batch-held = { $given } supera una prueba de presión para { LIST($numbers) }: no se registra nada del lote.
-    .mend = Compruebe el valor. Registre en su propia ficha el latiguillo cargado de verdad así: quedará retenido.
+    .mend = Compruebe el valor y su unidad. Si esta presión se aplicó a todos, confírmela: quedarán retenidos. Si no, registre en su propia ficha el latiguillo cargado de verdad así.
 
 ## Print jobs and printers
 

@@ -147,6 +147,7 @@ words-record-customer = Cliente
 words-record-machine = Máquina
 words-record-position = Posición
 words-record-reason = Motivo pese a un peligro
+words-record-cleanliness = Limpieza exigida (ISO 4406)
 
 ## An assembly in words
 

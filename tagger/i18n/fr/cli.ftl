@@ -15,8 +15,8 @@ cli-about-read = Affiche ce que dit une étiquette, sans base de données.
 cli-about-show = Affiche le dossier d'une étiquette et son historique.
 cli-about-lay-line = Lire la ligne imprimée sur un tuyau : norme, taille, pression.
 cli-about-void = Annuler un enregistrement avant que l'étiquette soit scannée ou le flexible monté, éprouvé ou remis.
-cli-about-correct = Corriger le client, la machine, la position, les lots ou la note d'un enregistrement.
-cli-about-proof = Enregistrer une épreuve, ou dire ce qu'elle doit être.
+cli-about-correct = Corriger le client, la machine, l'emplacement, la propreté, les lots ou la remarque d'une fiche.
+cli-about-proof = Enregistrer l'épreuve d'un ou de plusieurs flexibles, ou dire ce qu'elle doit être.
 cli-about-allow = Enregistrer l'accord écrit des fabricants pour un flexible bloqué.
 cli-about-overrated = Lister les flexibles enregistrés au-dessus des valeurs actuelles.
 cli-about-values = Les valeurs de fabricants propres à l'atelier : les afficher, en retirer une.
@@ -208,6 +208,7 @@ cli-progress-unit = étiquette
 
 cli-event-registered = enregistré
 cli-event-crimped = sertissage mesuré
+cli-event-flushed = rincé
 cli-event-proof_tested = éprouvé
 cli-event-proof_allowed = pression d'essai acceptée par les fabricants
 cli-proof-line = épreuve { $result ->
@@ -300,3 +301,62 @@ cli-option-hose-dash = dash du tuyau à retirer
 cli-option-hose-reason = motif du retrait
 cli-hoses-none = L'atelier n'a pas de tuyaux à lui.
 cli-own-hose = { $part } : { $standard } -{ $dash }, { $rating }
+
+## Papers, crimps and customers
+
+cli-about-crimp = Enregistrer des diamètres de sertissage mesurés, comparés chacun à la fiche de sertissage.
+cli-about-crimp-cards = Afficher les fiches de sertissage de l'atelier, en importer une liste ou en supprimer une.
+cli-about-flush = Enregistrer que des flexibles ont été rincés, comment et par qui.
+cli-about-certificate = Écrire le certificat de la dernière épreuve, pour chaque flexible ou pour tout un lot d'épreuve.
+cli-about-customer = Exporter tout ce qui est conservé d'un client.
+cli-about-erase-contact = Effacer le contact d'une demande de commande partout où il figure ; commandes et étiquettes restent.
+cli-option-whole-run = aussi tous les flexibles enregistrés avec ceux-ci
+cli-option-proof-gauge = le manomètre, par son numéro ou son nom
+cli-option-proof-gauge-until = le dernier jour de validité de l'étalonnage du manomètre
+cli-option-proof-method = la procédure suivie
+cli-option-flush-method = comment et avec quoi l'intérieur a été nettoyé
+cli-option-flush-by = qui les a rincés
+cli-option-pdf = un fichier .pdf
+cli-option-certificate-batch = un seul certificat pour tout le lot avec lequel le flexible a été éprouvé en dernier
+cli-option-crimp = diamètre de sertissage mesuré à l'extrémité { $end } : en mm, ou avec une unité
+cli-option-crimp-shell = la série d'embouts (par défaut : celle de la référence de l'extrémité)
+cli-option-crimp-import = un fichier .csv ou .xlsx avec les colonnes { LIST($columns) } ; toutes les lignes ou aucune
+cli-option-crimp-cards-import = un fichier .csv ou .xlsx dont les colonnes portent les noms de la sortie JSON de cette commande ; toutes les lignes ou aucune
+cli-option-crimp-card-drop = supprimer la fiche de sertissage qui porte ce numéro
+cli-option-customer-name = le nom entier, majuscules ou minuscules
+cli-option-customer-out = l'écrire aussi dans ce fichier JSON
+cli-option-erase-reference = la référence de la demande de commande
+cli-of-tag = { $number } : { $what }
+cli-proof-batch = Lot d'épreuve { $batch } : { $count ->
+        [one] { $count } flexible
+       *[other] { $count } flexibles
+     }
+cli-flush-done = { $count ->
+        [one] Le rinçage de { $count } flexible est enregistré.
+       *[other] Le rinçage de { $count } flexibles est enregistré.
+     }
+cli-crimp-of-end = extrémité { $end }, { $crimp }
+cli-crimp-nothing = Aucun sertissage mesuré n'est indiqué : rien n'a été enregistré.
+    .mend = Indiquez un numéro d'étiquette avec --a ou --b, ou une liste avec --import.
+cli-crimp-end = Ce n'est pas une extrémité.
+    .mend = Saisissez a ou b.
+cli-crimp-no-shell = La série d'embouts de l'extrémité { $end } n'est pas connue.
+    .mend = Indiquez-la sous { $field }.
+cli-crimp-card = { $id } : { $hose }, { $series } : { $diameter } mm +{ $plus } −{ $minus } mm (source : { $source })
+cli-crimp-cards-none = L'atelier n'a aucune fiche de sertissage.
+cli-out-not-pdf = Ce n'est pas un fichier .pdf.
+    .mend = Utilisez un nom qui se termine par .pdf.
+cli-customer = { $name } : { $assemblies ->
+        [one] { $assemblies } flexible
+       *[other] { $assemblies } flexibles
+     }, { $orders ->
+        [one] { $orders } demande de commande
+       *[other] { $orders } demandes de commande
+     }
+cli-customer-none = Rien n'est conservé du client { $name }.
+    .mend = Vérifiez l'orthographe ; le nom doit être entier.
+cli-contact-erased = { $count ->
+        [0] Ce contact était déjà effacé.
+        [one] Le contact est effacé dans { $count } demande de commande.
+       *[other] Le contact est effacé dans { $count } demandes de commande.
+     }

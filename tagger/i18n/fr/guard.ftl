@@ -26,5 +26,5 @@ guard-password-short = Le mot de passe est trop court.
 
 guard-tag-without-spec = L'étiquette { $number } ne figure pas dans nos dossiers, et un numéro seul ne contient aucune spécification.
     .mend = Scannez le code QR de l'étiquette : il contient toute la spécification.
-guard-hose-standard-unknown = { $name } n'est pas une norme de tuyau connue.
-    .mend = Choisissez-en une dans la liste.
+guard-too-large-title = Trop volumineux
+guard-too-large = La demande dépasse { $megabytes } Mo. Envoyez moins.

@@ -260,7 +260,7 @@ store-batch-too-large = { $count } flexibles dépassent les { $most } d'un lot d
 store-batch-of = { LIST($numbers) } : { $why }
     .mend = Corrigez la valeur, ou enregistrez ces flexibles séparément.
 store-batch-held = { $given } dépasse une épreuve pour { LIST($numbers) } : rien du lot n'est enregistré.
-    .mend = Vérifiez la valeur. Enregistrez un flexible réellement chargé ainsi sur sa propre fiche : il sera bloqué.
+    .mend = Vérifiez la valeur et son unité. Si cette pression a été appliquée à tous, confirmez-la : ils seront bloqués. Sinon, enregistrez un flexible réellement chargé ainsi sur sa propre fiche.
 
 ## Print jobs and printers
 

@@ -147,6 +147,7 @@ words-record-customer = Client
 words-record-machine = Machine
 words-record-position = Emplacement
 words-record-reason = Raison malgré un danger
+words-record-cleanliness = Propreté demandée (ISO 4406)
 
 ## An assembly in words
 

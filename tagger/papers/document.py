@@ -18,34 +18,41 @@ from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.platypus import Flowable, Paragraph, SimpleDocTemplate, Spacer, Table, TableStyle
 
-from api.settings import Settings
 from tagger.drawing import Circle, Drawing, Grid, Item, Line, Text
 from tagger.printing import fonts
+from tagger.settings import ShopSettings
 
 _INKS = {"black": colors.black, "white": colors.white}
 _PLAIN, _BOLD = "Paper", "Paper-Bold"
 
 
-def to_pdf(story: Sequence[Any], *, title: str, settings: Settings) -> bytes:
-    """The story on A4."""
+def to_pdf(story: Sequence[Any], *, title: str, settings: ShopSettings, numbered: bool = False) -> bytes:
+    """The story on A4; ``numbered``: its title and the page's number at the foot of every page after the first."""
     out = io.BytesIO()
+
+    def foot(canvas: Any, made: Any) -> None:
+        _register_fonts()
+        canvas.setFont(_PLAIN, 8)
+        canvas.drawString(20 * mm, 10 * mm, title)
+        canvas.drawRightString(A4[0] - 20 * mm, 10 * mm, str(made.page))
+
     SimpleDocTemplate(
         out,
         pagesize=A4,
         leftMargin=20 * mm,
         rightMargin=20 * mm,
-        topMargin=18 * mm,
-        bottomMargin=18 * mm,
+        topMargin=12 * mm,
+        bottomMargin=13 * mm,
         title=title,
         author=settings.shop_name,
-    ).build(list(story))
+    ).build(list(story), **({"onLaterPages": foot} if numbered else {}))
     return out.getvalue()
 
 
-def head(settings: Settings) -> list[Any]:
+def head(settings: ShopSettings) -> list[Any]:
     """The letterhead: name, address, phone, email."""
     lines = (settings.shop_address, settings.shop_phone, settings.shop_email)
-    return [text(settings.shop_name, 12, bold=True), *(text(line, 9) for line in lines if line), gap(8)]
+    return [text(settings.shop_name, 12, bold=True), *(text(line, 9) for line in lines if line), gap(4)]
 
 
 def text(words: str, size: float = 10, *, bold: bool = False) -> Paragraph:
@@ -58,12 +65,26 @@ def gap(millimetres: float) -> Spacer:
     return Spacer(1, millimetres * mm)
 
 
+def beside(left: Sequence[Any], right: Any, width: float) -> Table:
+    """A stack of paragraphs, and at its right a drawing ``width`` mm wide."""
+    made = Table([[list(left), right]], colWidths=[(170 - width) * mm, width * mm])
+    made.setStyle(TableStyle([("VALIGN", (0, 0), (-1, -1), "TOP")]))
+    return made
+
+
 def table(rows: Sequence[Sequence[str]], widths: Sequence[float], *, heading: bool = False) -> Table:
     """Cells of text; ``widths`` in mm; the first row repeats on every page when it is a heading."""
     cells = [[text(cell, 9, bold=heading and not place) for cell in row] for place, row in enumerate(rows)]
     made = Table(cells, colWidths=[width * mm for width in widths], repeatRows=int(heading))
     made.setStyle(
-        TableStyle([("LINEBELOW", (0, 0), (-1, -1), 0.4, colors.grey), ("VALIGN", (0, 0), (-1, -1), "TOP")])
+        TableStyle(
+            [
+                ("LINEBELOW", (0, 0), (-1, -1), 0.4, colors.grey),
+                ("VALIGN", (0, 0), (-1, -1), "TOP"),
+                ("TOPPADDING", (0, 0), (-1, -1), 1.5),
+                ("BOTTOMPADDING", (0, 0), (-1, -1), 2.5),
+            ]
+        )
     )
     return made
 

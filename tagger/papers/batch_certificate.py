@@ -7,13 +7,13 @@ from typing import Any
 from reportlab.lib import colors
 from reportlab.platypus import TableStyle
 
-from api.settings import Settings
-from api.shared.papers import document
-from api.shared.papers.certificate import corrections, of_the_act, of_the_assembly, table
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.i18n import Translator
 from tagger.messages import Message, pressure
+from tagger.papers import document
+from tagger.papers.certificate import corrections, flushing, of_the_act, of_the_assembly, table
+from tagger.settings import ShopSettings
 from tagger.store import Assembly, Batch, Kind, Result, Store
 from tagger.store.overrated import as_of_today
 from tagger.trade.tables import Tables
@@ -22,7 +22,7 @@ _MEMBERS = (32, 46, 26, 26, 40)
 
 
 def of_batch(
-    store: Store, number: str, settings: Settings, tables: Tables, language: str | None = None
+    store: Store, number: str, settings: ShopSettings, tables: Tables, language: str | None = None
 ) -> bytes:
     """The certificate of the batch in which a tag was last tested, in ``language`` (default: the shop's).
 
@@ -34,7 +34,8 @@ def of_batch(
         raise StoreError(Problem("number", number, Message("papers-no-batch", number=shown)))
     t = Translator(language or settings.language)
     title = t("papers-batch-file-title", batch=batch.reference)
-    return document.to_pdf(_Paper(store, batch, tables, t).story(settings), title=title, settings=settings)
+    story = _Paper(store, batch, tables, t).story(settings)
+    return document.to_pdf(story, title=title, settings=settings, numbered=True)
 
 
 class _Paper:
@@ -46,12 +47,12 @@ class _Paper:
         self.known = {one.number: one for one in as_of_today(store.assemblies(numbers), tables)}
         self.tests = {test.number: test for test in batch.tests}
         self.proved = store.proved_of(numbers)
-        self.crimps = store.crimped(numbers)
+        self.crimps, self.flushed = store.crimped(numbers), store.flushed(numbers)
         self.corrected = [
             event for event in store.each(numbers, Kind.CORRECTED) if event.id > self.tests[event.number].id
         ]
 
-    def story(self, settings: Settings) -> list[Any]:
+    def story(self, settings: ShopSettings) -> list[Any]:
         t, text = self.t, document.text
         count, passed = len(self.tests), sum(self._passed(number) for number in self.tests)
         found = [
@@ -77,7 +78,7 @@ class _Paper:
         for number, test in self.tests.items():
             known = self.known[number]
             alike = (known.spec, known.content, known.order_reference, known.customer, known.machine,
-                     known.built_on, test.data.get("called_for_bar"), self.proved[number][1].why)  # fmt: skip
+                     known.built_on, known.cleanliness, flushing(self.flushed.get(number)), test.data.get("called_for_bar"), self.proved[number][1].why)  # fmt: skip
             groups.setdefault(str(alike), []).append(known)
         return list(groups.values())
 
@@ -92,7 +93,7 @@ class _Paper:
         one = members[0]
         return [
             document.gap(5),
-            table([row for row in of_the_assembly(one) if row[0].id != "papers-machine-position"]
+            table([row for row in of_the_assembly(one, self.flushed.get(one.number)) if row[0].id != "papers-machine-position"]
                   + [(Message("words-record-machine"), one.machine)], t),
             document.gap(3),
             document.text(t("papers-test"), 12, bold=True),

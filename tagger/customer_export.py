@@ -18,6 +18,7 @@ def of_customer(store: Store, customer: str) -> dict[str, Any]:
         "customer": name,
         "contacts": [known.contact.model_dump() for known in store.contacts(name)],
         "machines": store.machines(name),
+        "positions": store.positions(name),
         "assemblies": [_assembly(one, store.history(one.number)) for one in own],
         "orders": [_order(order, store) for order in store.customer_orders(name)],
     }

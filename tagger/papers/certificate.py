@@ -12,8 +12,6 @@ from reportlab.graphics.shapes import Drawing
 from reportlab.lib.units import mm
 from reportlab.platypus import PageBreak
 
-from api.settings import Settings
-from api.shared.papers import document
 from tagger import phrases, rated
 from tagger.code import link
 from tagger.code import number as tag_number
@@ -21,7 +19,9 @@ from tagger.errors import Problem, StoreError
 from tagger.i18n import Translator
 from tagger.i18n.figures import show_date
 from tagger.messages import Figure, Message, least_pressure, pressure, temperature, torque
+from tagger.papers import document
 from tagger.record import RECORD_FIELDS
+from tagger.settings import ShopSettings
 from tagger.store import Assembly, Event, Kind, Result, Store, Verdict
 from tagger.store.overrated import as_of_today
 from tagger.trade import grades
@@ -33,7 +33,7 @@ _CODE, _WIDTHS = 26 * mm, (42, 128)
 
 
 def of_last_test(
-    store: Store, number: str, settings: Settings, tables: Tables, language: str | None = None
+    store: Store, number: str, settings: ShopSettings, tables: Tables, language: str | None = None
 ) -> bytes:
     """The certificate of a tag's last proof test, in ``language`` (default: the shop's).
 
@@ -44,11 +44,11 @@ def of_last_test(
         _story_of(store, number, settings, tables, t),
         t("papers-proof-file-title", number=tag_number.format(tag_number.compact(number))),
     )
-    return document.to_pdf(story, title=title, settings=settings)
+    return document.to_pdf(story, title=title, settings=settings, numbered=True)
 
 
 def of_each(
-    store: Store, numbers: Sequence[str], settings: Settings, tables: Tables, language: str | None = None
+    store: Store, numbers: Sequence[str], settings: ShopSettings, tables: Tables, language: str | None = None
 ) -> bytes:
     """A certificate for each of these tags, each on a page of its own. Raises StoreError as ``of_last_test``."""
     t = Translator(language or settings.language)
@@ -59,7 +59,7 @@ def of_each(
     return document.to_pdf(story, title=t("papers-proof-title"), settings=settings)
 
 
-def _story_of(store: Store, number: str, settings: Settings, tables: Tables, t: Translator) -> list[Any]:
+def _story_of(store: Store, number: str, settings: ShopSettings, tables: Tables, t: Translator) -> list[Any]:
     [known] = as_of_today([store.assembly(number)], tables)
     proved = store.proved(known.number)
     if proved is None:
@@ -67,25 +67,29 @@ def _story_of(store: Store, number: str, settings: Settings, tables: Tables, t: 
         raise StoreError(Problem("number", number, Message("papers-no-proof-test", number=shown)))
     crimps = store.crimped([known.number]).get(known.number, ())
     allowed = store.last([known.number], Kind.PROOF_ALLOWED).get(known.number)
+    flushed = store.flushed([known.number]).get(known.number)
     since = [
         event
         for event in store.history(known.number)
         if event.kind is Kind.CORRECTED and event.id > proved[0].id
     ]
-    return _story(known, Proved(*proved, allowed, tuple(since)), crimps, settings, t)
+    return _story(known, Proved(*proved, allowed, tuple(since), flushed), crimps, settings, t)
 
 
 @dataclass(frozen=True)
 class Proved:
-    """A test, what it proves today, the manufacturers' last allowance, and corrections of the record since."""
+    """A test, what it proves today, the last allowance and flushing, and corrections of the record since."""
 
     test: Event
     verdict: Verdict
     allowed: Event | None
     corrected: tuple[Event, ...] = ()
+    flushed: Event | None = None
 
 
-def _story(known: Assembly, proved: Proved, crimps: Crimps, settings: Settings, t: Translator) -> list[Any]:
+def _story(
+    known: Assembly, proved: Proved, crimps: Crimps, settings: ShopSettings, t: Translator
+) -> list[Any]:
     """Says plainly what the test proves: never more than was asked of it and held."""
     number = tag_number.format(known.number)
     said: dict[str, str | Figure] = {
@@ -97,25 +101,29 @@ def _story(known: Assembly, proved: Proved, crimps: Crimps, settings: Settings, 
         if proved.verdict.result in (Result.TESTED, Result.OUTDATED)
         else "papers-proof-title"
     )
-    story = [
+    code = _code(link.build(settings.base_url, known.number, known.digits))
+    heading = [
         *document.head(settings),
-        document.text(t(Message(title)), 18, bold=True),
-        document.text(t(_first_line(known, number, crimps, said)), 14, bold=True),
-        document.gap(4),
-        table([(Message("papers-tag-number"), number), *of_the_assembly(known)], t),
-        document.gap(5),
+        document.text(t(Message(title)), 15, bold=True),
+        document.text(t("papers-batch-number", batch=f"{number}/{proved.test.id}"), 10),
+        document.text(t(_first_line(known, number, crimps, said)), 13, bold=True),
+    ]
+    story = [
+        document.beside(heading, code, 30),
+        document.gap(2),
+        table([(Message("papers-tag-number"), number), *of_the_assembly(known, proved.flushed)], t),
+        document.gap(3),
         document.text(t("papers-test"), 12, bold=True),
         table(_of_the_test(proved, said), t),
     ]
     if crimps:
-        story += [document.gap(5), document.text(t("papers-crimps"), 12, bold=True)]
+        story += [document.gap(3), document.text(t("papers-crimps"), 12, bold=True)]
         story += [table(_of_the_crimps(crimps), t)]
     for event in proved.corrected:
         anew = Message("papers-issued-anew", day=event.at.date(), fields=corrections(event))
         story += [document.gap(3), document.text(t(anew), 9, bold=True)]
     story += [
-        document.gap(5),
-        _code(link.build(settings.base_url, known.number, known.digits)),
+        document.gap(3),
         document.text(t("papers-proof-limits"), 9),
         document.text(t("papers-own-statement", shop=settings.shop_name), 9),
     ]
@@ -165,8 +173,8 @@ def _field(name: str) -> Message:
     return Message(f"papers-field-{name.replace('.', '-')}")
 
 
-def of_the_assembly(known: Assembly) -> list[Row]:
-    """What was tested, with its ratings, fluid and lots."""
+def of_the_assembly(known: Assembly, flushed: Event | None = None) -> list[Row]:
+    """What was tested, with its ratings, fluid, lots and cleanliness; ``flushed``: the last flushing."""
     spec = known.spec
     place = ", ".join(part for part in (known.machine, known.position) if part)
     return [
@@ -183,11 +191,21 @@ def of_the_assembly(known: Assembly) -> list[Row]:
         (Message("papers-temperature"), _hottest(known)),
         *((Message("papers-danger"), danger) for danger in rated.dangers(known.content)),
         *((Message("papers-danger"), above) for above in known.assessment.above_published),
+        (Message("words-record-cleanliness"), known.cleanliness),
+        (Message("papers-flushing"), flushing(flushed)),
         (Message("papers-built-on"), known.built_on),
         (Message("papers-customer"), known.customer),
         (Message("papers-machine-position"), place),
         (Message("papers-order"), known.order_reference),
     ]
+
+
+def flushing(event: Event | None) -> Message | None:
+    """How an assembly was cleaned inside, by whom and when."""
+    if event is None:
+        return None
+    data = event.data
+    return Message("papers-flushed", method=data["method"], who=data["flushed_by"], day=event.at.date())
 
 
 def _source(known: Assembly) -> Message | str:
