@@ -46,7 +46,8 @@ async function install() {
 async function keepList() {
   const cache = await caches.open(CHOICE);
   const kept = await cache.match(LIST);
-  if (kept && Date.now() - Date.parse((await kept.json()).as_of) < STALE) return;
+  const age = kept ? Date.now() - Date.parse((await kept.json()).as_of) : STALE;
+  if (age >= 0 && age < STALE) return; // below 0: this phone's clock is wrong, and tells no age
   const answer = await fetch(LIST, { cache: "no-store" });
   if (answer.ok) await cache.put(LIST, answer);
 }

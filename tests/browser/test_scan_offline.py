@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Callable
+from datetime import UTC, datetime, timedelta
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
@@ -199,6 +200,12 @@ def found(store: Store):  # type: ignore[no-untyped-def]
 
 LISTED = """async () => Boolean(await (await caches.open("reader-choice")).match("/scan/held.json"))"""
 SEEN = """async () => (await (await caches.open("reader-choice")).keys()).some((r) => r.url.includes("/seen-withdrawn/"))"""
+SEEN_OF = (
+    """async () => Boolean(await (await caches.open("reader-choice")).match("/seen-withdrawn/{number}"))"""
+)
+LIST = """await (await (await caches.open("reader-choice")).match("/scan/held.json")).json()"""
+DATED = """async (day) => { const kept = await caches.open("reader-choice");
+  await kept.put("/scan/held.json", new Response(JSON.stringify({ as_of: day, withdrawn: [], void: [], held: [] }))); }"""
 FORGET = """async (at) => { await (await caches.open("reader-choice")).delete(at); return true; }"""
 
 
@@ -255,6 +262,42 @@ def test_what_a_proof_test_loaded_too_high_is_known_from_the_shops_list(
     assert page.locator(".step").count() == 0
     page.goto(f"{live.url}/t/{held.number}")
     expect(page.locator("main")).to_contain_text(T("offline-number-held"))
+
+
+def test_what_was_seen_holds_over_a_list_that_is_older_and_over_a_wrong_clock(
+    live: Live, open_page: OpenPage
+) -> None:
+    """Void seen a moment after the list came was forgotten without a signal; so was a withdrawal seen by a
+    phone whose clock was an hour behind, whose list was never fetched again either. And a page that said
+    "withdrawn" said below that the shop's list does not name the hose."""
+    page, sound, withdrawn, void, high = open_page(), *(registered(live) for _ in range(4))
+    page.clock.set_system_time(datetime.now(UTC) - timedelta(hours=1))
+    page.goto(live.url + path(sound))
+    until(page, KEPT)
+    until(page, LISTED)
+    live.store.withdraw("The crimp cracked", tag=withdrawn.number)
+    live.store.void(void.number, "another hose was picked")
+    called = high.assessment.test_pressure_bar
+    assert called is not None
+    test = ProofTest(pressure_bar=called * 1.5, hold_s=60, medium="water", passed=True, tester="Bela")
+    live.store.record_proof_test(high.number, test)
+    for bad in (withdrawn, void, high):
+        page.goto(live.url + path(bad))
+        until(page, SEEN_OF.format(number=tag_number.compact(bad.number)))
+    without_network(page, live)
+    for bad, said in ((withdrawn, "section.withdrawn"), (void, "section.void"), (high, "section.held")):
+        page.goto(live.url + path(bad))
+        expect(page.locator(said)).to_be_visible()
+        expect(page.locator("main")).to_contain_text(T("offline-barred"))
+        expect(page.locator("main")).not_to_contain_text("does not name this hose")
+        assert page.locator(".step").count() == 0
+    page.context.set_offline(False)
+    page.evaluate(DATED, (datetime.now(UTC) + timedelta(hours=1)).isoformat())  # as a clock behind sees it
+    page.goto(live.url + path(sound))
+    until(
+        page,
+        f"async () => {{ const list = {LIST}; return list.void.length > 0 && list.withdrawn.length > 0; }}",
+    )
 
 
 def test_a_lifted_withdrawal_clears(live: Live, open_page: OpenPage) -> None:

@@ -58,7 +58,9 @@ function tooMuch(claimed, content, t) {
 const time = (asOf) => ({ day: { date: asOf.slice(0, 10) }, time: `${asOf.slice(11, 16)} UTC` });
 
 // That the list knows nothing of a hose is told with the list's age: no signal never looks like "all well".
-function howSure({ asOf }) {
+// Of a hose that must not be installed it is not said that the list does not name it.
+function howSure({ asOf, withdrawn, isVoid, isHeld }) {
+  if (withdrawn || isVoid || isHeld) return { id: "offline-barred" };
   return asOf ? { id: "offline-withdrawn-as-of", values: time(asOf) } : { id: "offline-withdrawn-unknown" };
 }
 

@@ -72,7 +72,7 @@ async function keep() {
     const registration = await navigator.serviceWorker.ready;
     registration.active.postMessage({ keepLanguage: html.lang });
     const tag = document.querySelector("h1.number")?.dataset.number;
-    if (tag && !document.querySelector("[data-offline]")) await note(tag, document.querySelector("section.withdrawn"));
+    if (tag && !document.querySelector("[data-offline]")) await note(tag, document);
   } catch { /* no signal, or storage is not allowed: the page works without */ }
 }
 

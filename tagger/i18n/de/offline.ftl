@@ -24,6 +24,7 @@ offline-newer-part = Dieses Schild nennt ein Bauteil, das dieses Telefon noch ni
 offline-tag-only = Kein Netz: nur die Angaben vom Schild
 offline-withdrawn-unknown = Die Angaben stammen nur vom Schild. Ob die Schlauchleitung gesperrt wurde, sehen Sie hier wieder mit Netz; oder fragen Sie die Werkstatt.
 offline-withdrawn-as-of = Die Angaben stammen nur vom Schild. Die Sperrliste der Werkstatt vom { $day }, { $time }, nennt diese Schlauchleitung nicht; was danach kam, ist nicht bekannt. Mit Netz erneut prüfen oder die Werkstatt fragen.
+offline-barred = Die Angaben stammen nur vom Schild. Diese Schlauchleitung aus dem oben genannten Grund nicht einbauen. In der Werkstatt nachfragen.
 offline-withdrawn-reason = Die Werkstatt hat die Schlauchleitung gesperrt. Dort nach dem Grund fragen.
 offline-withdrawn-listed = Laut Sperrliste der Werkstatt vom { $day }, { $time }
 offline-claims-title = Das Schild nennt mehr Druck, als die Tabellen zulassen

@@ -24,6 +24,7 @@ offline-newer-part = This tag lists a part that is not yet on this phone.
 offline-tag-only = No signal: shown from the tag only
 offline-withdrawn-unknown = The data shown come from the tag only. To see whether the hose assembly has been withdrawn, check again with a signal or ask the shop.
 offline-withdrawn-as-of = The data shown come from the tag only. The shop's list of { $day }, { $time }, does not name this hose as withdrawn; what came later is not known. Check again with a signal or ask the shop.
+offline-barred = The data shown come from the tag only. Do not install this hose assembly, for the reason above. Ask the shop.
 offline-withdrawn-reason = The shop has withdrawn it. Ask the shop for the reason.
 offline-withdrawn-listed = In the shop's list of { $day }, { $time }
 offline-claims-title = The tag claims more pressure than the tables allow

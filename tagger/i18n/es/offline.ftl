@@ -24,6 +24,7 @@ offline-newer-part = Esta etiqueta incluye un componente que este teléfono aún
 offline-tag-only = Sin cobertura: solo datos de la etiqueta
 offline-withdrawn-unknown = Los datos mostrados proceden solo de la etiqueta. Para saber si el latiguillo ha sido retirado, compruébelo de nuevo con cobertura o pregunte al taller.
 offline-withdrawn-as-of = Los datos proceden solo de la etiqueta. La lista del taller del { $day }, { $time }, no menciona este latiguillo como retirado; lo posterior no se conoce. Compruébelo de nuevo con cobertura o pregunte al taller.
+offline-barred = Los datos proceden solo de la etiqueta. No monte este latiguillo, por el motivo indicado arriba. Pregunte al taller.
 offline-withdrawn-reason = El taller lo ha retirado. Pregúntele el motivo.
 offline-withdrawn-listed = Según la lista del taller del { $day }, { $time }
 offline-claims-title = La etiqueta indica más presión de la que admiten las tablas

@@ -24,6 +24,7 @@ offline-newer-part = Cette étiquette indique un composant qui n'est pas encore 
 offline-tag-only = Pas de réseau : données de l'étiquette uniquement
 offline-withdrawn-unknown = Les données affichées viennent uniquement de l'étiquette. Pour savoir si le flexible a été retiré du service, vérifiez de nouveau avec du réseau ou demandez à l'atelier.
 offline-withdrawn-as-of = Les données proviennent uniquement de l'étiquette. La liste de l'atelier du { $day }, { $time }, ne signale pas ce flexible comme retiré du service ; la suite n'est pas connue. Vérifiez à nouveau avec du réseau ou demandez à l'atelier.
+offline-barred = Les données proviennent uniquement de l'étiquette. Ne montez pas ce flexible, pour la raison ci-dessus. Demandez à l'atelier.
 offline-withdrawn-reason = L'atelier a retiré ce flexible du service. Demandez-lui la raison.
 offline-withdrawn-listed = D'après la liste de l'atelier du { $day }, { $time }
 offline-claims-title = L'étiquette annonce plus de pression que les tables n'en admettent
