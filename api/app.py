@@ -86,7 +86,10 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.include_router(bench.router, prefix="/bench")
     app.include_router(rest.router, prefix="/api/v1")
     problem.install(app)
-    errors.install(app, errors.Manners(refused, pages.not_there, problem.http, problem.BASE))
+    manners = errors.Manners(
+        refused, pages.not_there, problem.http, problem.BASE, pages.in_trouble, problem.database
+    )
+    errors.install(app, manners)
     rest.describe(app)
     first_start(opened, settings)
     return app

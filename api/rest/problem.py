@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import logging
 from collections.abc import Iterable, Mapping
 from http import HTTPStatus
 from typing import Any
@@ -11,7 +10,7 @@ from fastapi import FastAPI, Request
 from fastapi.exception_handlers import request_validation_exception_handler
 from fastapi.exceptions import RequestValidationError
 from pydantic import BaseModel
-from sqlalchemy.exc import DataError, OperationalError
+from sqlalchemy.exc import DataError
 from starlette.exceptions import HTTPException
 from starlette.responses import JSONResponse, PlainTextResponse, Response
 
@@ -21,9 +20,9 @@ from tagger.errors import NumberError, Problem, StoreError, TaggerError, problem
 from tagger.i18n import Translator
 from tagger.messages import Message, as_is
 from tagger.store import KeyUsed
+from tagger.store.trouble import Trouble
 
 BASE = "/api/v1"
-_LOG = logging.getLogger("tagger.api")
 
 
 class FieldProblem(BaseModel):
@@ -122,7 +121,6 @@ def install(app: FastAPI) -> None:
     app.add_exception_handler(RoleTooLow, _role_too_low)
     app.add_exception_handler(RequestValidationError, _not_valid)
     app.add_exception_handler(DataError, _not_kept)
-    app.add_exception_handler(OperationalError, _database_away)
     app.add_exception_handler(Exception, _failed)
 
 
@@ -157,9 +155,10 @@ def _not_kept(request: Request, error: Exception) -> Response:
     return _other(request, 422, Message("rest-cannot-be-stored"))
 
 
-def _database_away(request: Request, error: Exception) -> Response:
-    _LOG.error("the database did not answer", exc_info=error)
-    return _other(request, 503, Message("rest-database-away"))
+def database(request: Request, trouble: Trouble) -> Response:
+    """Something is wrong with the database: what a person mends is said, else to send the request again."""
+    lasting = trouble in (Trouble.FULL, Trouble.READ_ONLY)
+    return answer(request, 503, trouble.message if lasting else Message("rest-database-away"))
 
 
 def _failed(request: Request, error: Exception) -> Response:

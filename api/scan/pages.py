@@ -20,9 +20,10 @@ from api.scan.captions import caption, in_words
 from api.web.headers import content_policy
 from api.web.language import language_of, translator_of
 from api.web.state import settings_of, tables_of, templates_of
-from tagger.errors import LinkError, Problem, TaggerError
+from tagger.errors import LinkError, Problem, StoreError, TaggerError
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message
+from tagger.store.trouble import Trouble
 
 UNITS = ("metric", "inch")
 _YEAR = 365 * 24 * 3600
@@ -232,6 +233,11 @@ def not_there(request: Request) -> Response:
     nothing = Problem("address", request.url.path[:100], Message("scan-not_there"))
     title = translator_of(request)("scan-not_there-title")
     return refused(request, LinkError(nothing), status=404, title=title)
+
+
+def in_trouble(request: Request, trouble: Trouble, title: Message) -> Response:
+    """The server cannot answer for now; a phone that sends an order keeps it and sends it again."""
+    return refused(request, StoreError(trouble.problem), status=503, title=translator_of(request)(title))
 
 
 def json_text(value: Any) -> Markup:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+import logging
 from collections.abc import Callable
 from dataclasses import dataclass
 
 from fastapi import FastAPI, Request
 from fastapi.exception_handlers import http_exception_handler
+from sqlalchemy.exc import DBAPIError
+from sqlalchemy.exc import TimeoutError as NoConnectionFree
 from starlette.exceptions import HTTPException
 from starlette.responses import PlainTextResponse, RedirectResponse, Response
 
@@ -14,6 +17,9 @@ from api.web.identity import BadForm, NotAllowed, SignInNeeded, sign_in_address
 from api.web.language import translator_of
 from api.web.limits import MOST_BYTES
 from tagger.messages import Message
+from tagger.store.trouble import Trouble, trouble_of
+
+_LOG = logging.getLogger("tagger.api")
 
 
 @dataclass(frozen=True)
@@ -22,13 +28,15 @@ class Manners:
 
     ``refused``: a page of the bench, of a status, a title and a text. ``not_there``: the public page
     for an address that leads nowhere. ``program``: the answer to a program that asked under
-    ``program_base``.
+    ``program_base``. ``trouble`` and ``program_trouble``: the same of what is wrong with the database.
     """
 
     refused: Callable[[Request, int, Message, Message], Response]
     not_there: Callable[[Request], Response]
     program: Callable[[Request, HTTPException], Response]
     program_base: str
+    trouble: Callable[[Request, Trouble, Message], Response]
+    program_trouble: Callable[[Request, Trouble], Response]
 
 
 def install(app: FastAPI, manners: Manners) -> None:
@@ -65,10 +73,35 @@ def install(app: FastAPI, manners: Manners) -> None:
             return manners.refused(request, 404, Message("guard-no-page-title"), Message("guard-no-page"))
         return manners.not_there(request)
 
+    def database(request: Request, error: Exception) -> Response:
+        """503 and when to ask again, where the database is at fault and not the request."""
+        trouble = trouble_of(error)
+        if trouble is None:
+            raise error
+        _LOG.error("the database is %s", trouble, exc_info=error)
+        response = _told(manners, request, trouble)
+        response.headers["Retry-After"] = str(trouble.retry_after_s)
+        return response
+
+    app.add_exception_handler(DBAPIError, database)
+    app.add_exception_handler(NoConnectionFree, database)
     app.add_exception_handler(HTTPException, not_there)
     app.add_exception_handler(SignInNeeded, _sign_in_needed)
     app.add_exception_handler(NotAllowed, not_allowed)
     app.add_exception_handler(BadForm, bad_form)
+
+
+def _told(manners: Manners, request: Request, trouble: Trouble) -> Response:
+    path, title = request.url.path, Message("guard-database-title")
+    if path.startswith(manners.program_base):
+        return manners.program_trouble(request, trouble)
+    try:
+        if path.startswith("/bench"):
+            return manners.refused(request, 503, title, trouble.message)
+        return manners.trouble(request, trouble, title)
+    except (DBAPIError, NoConnectionFree):  # the page needs the database too
+        t = translator_of(request)
+        return PlainTextResponse(f"{t(trouble.message)} {t.mend(trouble.message)}\n", 503)
 
 
 def _sign_in_needed(request: Request, error: Exception) -> Response:

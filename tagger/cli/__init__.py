@@ -38,7 +38,21 @@ def main(argv: Sequence[str] | None = None) -> int:
     except OSError as error:  # a full disk, a folder that may not be written to
         place = str(error.filename2 or error.filename or "file")
         return _refused(TaggerError(Problem(place, None, unusable(error))), arguments.json, t)
+    except Exception as error:
+        if (trouble := _trouble(error)) is None:
+            raise
+        return _refused(trouble, arguments.json, t)
     return 1 if answer.get("ok") is False else 0
+
+
+def _trouble(error: Exception) -> TaggerError | None:
+    """What is wrong with the database, if it is at fault; most commands never load what talks to it."""
+    if "tagger.store" not in sys.modules:
+        return None
+    from tagger.store.trouble import trouble_of
+
+    found = trouble_of(error)
+    return TaggerError(found.problem) if found else None
 
 
 def _refused(error: TaggerError, as_json: bool, t: Translator) -> int:

@@ -12,6 +12,7 @@ from contextlib import contextmanager, suppress
 from pathlib import Path
 from typing import Any, TypeVar
 
+import psycopg
 from alembic import command
 from alembic.config import Config
 from alembic.runtime.migration import MigrationContext
@@ -185,7 +186,9 @@ def _readable(url: str) -> URL:
 
 def _engine(url: URL) -> Engine:
     if url.get_backend_name() != "sqlite":
-        return create_engine(url, pool_pre_ping=True, pool_size=10, max_overflow=20)
+        engine = create_engine(url, pool_pre_ping=True, pool_size=10, max_overflow=20)
+        event.listen(engine, "checkin", _as_the_server_says)
+        return engine
     if url.database in (None, "", ":memory:"):
         raise StoreError(Problem("database", shown(url), Message("store-database-in-memory")))
     path = Path(str(url.database))
@@ -204,6 +207,14 @@ def _as_postgresql_says(context: ExceptionContext) -> DataError | None:
     if isinstance(error, OverflowError):
         return DataError(context.statement, None, error)
     return None
+
+
+def _as_the_server_says(connection: psycopg.Connection | None, _: Any) -> None:
+    """Whether a connection may write is the server's word again; SQLAlchemy leaves READ WRITE, which overrides
+    a database that was made read-only.
+    """
+    if connection is not None and not connection.closed:
+        connection.read_only = None
 
 
 def _make_private(path: Path) -> None:

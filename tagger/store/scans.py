@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import datetime
+from typing import Any
 
 from sqlalchemy import select
 
@@ -26,7 +27,7 @@ class Scans(Part):
         with self.reading() as session:
             for chunk in in_chunks(sorted({number for number, _ in scans})):
                 known.update(session.scalars(select(AssemblyRow.number).where(AssemblyRow.number.in_(chunk))))
-        values = [
+        values: list[dict[str, Any]] = [
             {"number": number, "kind": str(Kind.SCANNED), "at": at, "by": None, "data": {}}
             for number, at in scans
             if number in known

@@ -8,6 +8,7 @@ guard-form-expired-title = Formular abgelaufen
 guard-no-page = Diese Seite gibt es nicht.
     .mend = Eine aus dem Menü wählen oder ein Schild scannen.
 guard-no-page-title = Nicht gefunden
+guard-database-title = Problem mit dem Server
 guard-too-many-requests = Zu viele Anfragen. Warten Sie eine Minute und versuchen Sie es erneut.
 guard-pin-wrong = Die PIN gehört nicht zu diesem Schild.
     .mend = Die Werkstatt nach der PIN dieses Schilds fragen.

@@ -76,6 +76,7 @@ scan-field-spec = Schlauchleitung
 scan-field-number = Schildnummer
 scan-field-digits = Schildcode
 scan-field-link = Link
+scan-field-database = Server
 scan-field-address = Adresse
 scan-field-image = Foto
 scan-field-quantity = Stückzahl

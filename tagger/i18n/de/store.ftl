@@ -315,6 +315,14 @@ store-demo-only-manager = Die Anmeldung der Vorführung ist der einzige Manager,
     .mend = Noch einmal mit TAGGER_DEMO=1 auf diesem Rechner starten, einen eigenen Manager anlegen und dann ohne starten; oder mit einer neuen Datenbank beginnen.
 store-database-cannot-open = Die Datenbank lässt sich nicht öffnen: { $why }
     .mend = TAGGER_DATABASE_URL prüfen und ob Ordner oder Server vorhanden sind.
+store-database-full = Die Festplatte des Servers ist voll: Es kann nichts gespeichert werden.
+    .mend = Der Person Bescheid geben, die den Server betreut. Sobald Platz ist, vor dem erneuten Eingeben prüfen, was gespeichert wurde.
+store-database-read-only = Die Datenbank ist schreibgeschützt: Es kann nichts gespeichert werden.
+    .mend = Der Person Bescheid geben, die den Server betreut. Sobald wieder geschrieben werden kann, vor dem erneuten Eingeben prüfen, was gespeichert wurde.
+store-database-busy = Der Server ist ausgelastet.
+    .mend = Einige Sekunden warten. Vor dem erneuten Eingeben prüfen, was gespeichert wurde.
+store-database-away = Die Datenbank ist nicht verfügbar.
+    .mend = In einer Minute erneut versuchen und vor dem erneuten Eingeben prüfen, was gespeichert wurde. Bleibt sie nicht verfügbar, der Person Bescheid geben, die den Server betreut.
 store-database-newer = Die Datenbank wurde von einer neueren Version geschrieben (Schritt { $step }).
     .mend = Jene Version installieren oder eine Sicherung in eine neue Datenbank einspielen.
 store-database-address = { $address } ist keine Adresse einer Datenbank.

@@ -8,6 +8,7 @@ guard-form-expired-title = Form expired
 guard-no-page = This page does not exist.
     .mend = Choose one from the menu or scan a tag.
 guard-no-page-title = Not found
+guard-database-title = Server problem
 guard-too-many-requests = Too many requests. Wait one minute and try again.
 guard-pin-wrong = The PIN is not that of this tag.
     .mend = Ask the shop for the PIN of this tag.

@@ -76,6 +76,7 @@ scan-field-spec = Hose
 scan-field-number = Tag number
 scan-field-digits = Tag code
 scan-field-link = Link
+scan-field-database = Server
 scan-field-address = Address
 scan-field-image = Photo
 scan-field-quantity = Quantity

@@ -315,6 +315,14 @@ store-demo-only-manager = The sign-in of the demonstration is the only manager, 
     .mend = Start once more with TAGGER_DEMO=1 on this computer, add a manager of your own, then start without it; or begin with a new database.
 store-database-cannot-open = The database cannot be opened: { $why }
     .mend = Check TAGGER_DATABASE_URL and that the folder or server exists.
+store-database-full = The server's disk is full, so nothing can be saved.
+    .mend = Tell the person responsible for the server. Once there is space, check what was saved before you enter it again.
+store-database-read-only = The database is read-only, so nothing can be saved.
+    .mend = Tell the person responsible for the server. Once it can be written, check what was saved before you enter it again.
+store-database-busy = The server is busy.
+    .mend = Wait a few seconds. Check what was saved before you enter it again.
+store-database-away = The database is unavailable.
+    .mend = Try again in a minute, and check what was saved before you enter it again. If it stays unavailable, tell the person responsible for the server.
 store-database-newer = The database was written by a newer version (step { $step }).
     .mend = Install that version, or restore a backup into a new database.
 store-database-address = { $address } is not the address of a database.

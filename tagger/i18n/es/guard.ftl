@@ -8,6 +8,7 @@ guard-form-expired-title = Formulario caducado
 guard-no-page = Esta página no existe.
     .mend = Elija una del menú o escanee una etiqueta.
 guard-no-page-title = No encontrada
+guard-database-title = Problema del servidor
 guard-too-many-requests = Demasiadas peticiones. Espere un minuto e inténtelo de nuevo.
 guard-pin-wrong = El PIN no es el de esta etiqueta.
     .mend = Pida al taller el PIN de esta etiqueta.

@@ -76,6 +76,7 @@ scan-field-spec = Latiguillo
 scan-field-number = Número de etiqueta
 scan-field-digits = Código de la etiqueta
 scan-field-link = Enlace
+scan-field-database = Servidor
 scan-field-address = Dirección
 scan-field-image = Foto
 scan-field-quantity = Cantidad

@@ -315,6 +315,14 @@ store-demo-only-manager = La cuenta de demostración es el único encargado y to
     .mend = Inicie una vez más con TAGGER_DEMO=1 en este ordenador, añada un encargado propio e inicie sin ella; o empiece con una base de datos nueva.
 store-database-cannot-open = No se puede abrir la base de datos: { $why }
     .mend = Compruebe TAGGER_DATABASE_URL y que exista la carpeta o el servidor.
+store-database-full = El disco del servidor está lleno: no se puede guardar nada.
+    .mend = Avise a la persona responsable del servidor. Cuando haya espacio, compruebe qué se guardó antes de introducirlo de nuevo.
+store-database-read-only = La base de datos es de solo lectura: no se puede guardar nada.
+    .mend = Avise a la persona responsable del servidor. Cuando se pueda escribir, compruebe qué se guardó antes de introducirlo de nuevo.
+store-database-busy = El servidor está ocupado.
+    .mend = Espere unos segundos. Compruebe qué se guardó antes de introducirlo de nuevo.
+store-database-away = La base de datos no está disponible.
+    .mend = Inténtelo de nuevo en un minuto y compruebe qué se guardó antes de introducirlo de nuevo. Si sigue sin estar disponible, avise a la persona responsable del servidor.
 store-database-newer = La base de datos la escribió una versión más reciente (paso { $step }).
     .mend = Instale esa versión o restaure una copia de seguridad en una base de datos nueva.
 store-database-address = { $address } no es la dirección de una base de datos.

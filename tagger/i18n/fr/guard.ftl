@@ -8,6 +8,7 @@ guard-form-expired-title = Formulaire expiré
 guard-no-page = Cette page n'existe pas.
     .mend = Choisissez-en une dans le menu ou scannez une étiquette.
 guard-no-page-title = Page introuvable
+guard-database-title = Problème du serveur
 guard-too-many-requests = Trop de demandes. Attendez une minute et réessayez.
 guard-pin-wrong = Le code n'est pas celui de cette étiquette.
     .mend = Demandez à l'atelier le code de cette étiquette.

@@ -76,6 +76,7 @@ scan-field-spec = Flexible
 scan-field-number = Numéro d'étiquette
 scan-field-digits = Code de l'étiquette
 scan-field-link = Lien
+scan-field-database = Serveur
 scan-field-address = Adresse
 scan-field-image = Photo
 scan-field-quantity = Quantité

@@ -315,6 +315,14 @@ store-demo-only-manager = Le compte de démonstration est le seul responsable, e
     .mend = Redémarrez avec TAGGER_DEMO=1 sur cet ordinateur, ajoutez votre propre responsable, puis démarrez sans ; ou commencez avec une nouvelle base de données.
 store-database-cannot-open = Impossible d'ouvrir la base de données : { $why }
     .mend = Vérifiez TAGGER_DATABASE_URL et l'existence du dossier ou du serveur.
+store-database-full = Le disque du serveur est plein : rien ne peut être enregistré.
+    .mend = Prévenez la personne responsable du serveur. Une fois de la place libérée, vérifiez ce qui a été enregistré avant de le saisir de nouveau.
+store-database-read-only = La base de données est en lecture seule : rien ne peut être enregistré.
+    .mend = Prévenez la personne responsable du serveur. Une fois l'écriture rétablie, vérifiez ce qui a été enregistré avant de le saisir de nouveau.
+store-database-busy = Le serveur est occupé.
+    .mend = Attendez quelques secondes. Vérifiez ce qui a été enregistré avant de le saisir de nouveau.
+store-database-away = La base de données est indisponible.
+    .mend = Réessayez dans une minute et vérifiez ce qui a été enregistré avant de le saisir de nouveau. Si elle reste indisponible, prévenez la personne responsable du serveur.
 store-database-newer = La base de données a été écrite par une version plus récente (étape { $step }).
     .mend = Installez cette version, ou restaurez une sauvegarde dans une nouvelle base de données.
 store-database-address = { $address } n'est pas l'adresse d'une base de données.
