@@ -148,7 +148,7 @@ def with_given(
     """
     if given is None:
         return rated, []
-    refused = _not_used(rated.part, given, spec, tables, lifted)
+    refused = not_used(rated.part, given, spec, tables, lifted=lifted)
     if refused is not None:
         said = Warning_(
             code="rating_not_used", field=f"{rated.part}.rating", message=refused, severity="danger"
@@ -170,8 +170,8 @@ def with_given(
     return part, []
 
 
-def _not_used(
-    part: str, given: GivenRating, spec: AssemblySpec, tables: Tables, lifted: bool
+def not_used(
+    part: str, given: GivenRating, spec: AssemblySpec, tables: Tables, *, lifted: bool
 ) -> Message | None:
     """Why the figure given does not count; None where it does."""
     said: dict[str, Value] = {

@@ -85,7 +85,8 @@ def _hose_with_given(
     lifted = hose.value_bar is not None or not _beyond(unfit, spec, tables)
     if rating is not None and not lifted:
         lifted = spec.max_temperature_c is not None and temperature.lifts(rating, spec)
-    if rating is not None and hose.confidence in row.UNVERIFIED:
+    counts = rating is not None and given.not_used("hose", rating, spec, tables, lifted=lifted) is None
+    if rating is not None and counts and hose.confidence in row.UNVERIFIED:
         hose = _of_verified_edition(hose, rating, spec, tables)
     verified = printed.value_bar is not None and printed.confidence not in row.UNVERIFIED
     rated, more = given.with_given(hose, rating, spec, tables, lifted=lifted, capped=verified)

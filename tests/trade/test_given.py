@@ -207,6 +207,21 @@ def test_an_edition_from_memory_does_not_lift_a_figure_above_the_verified_editio
         assert ("rating_given_too_high" in codes(found)) == (given_bar > bar)
 
 
+@pytest.mark.parametrize(
+    "more", [{}, {"fluid": "water_glycol"}, {"fluid": "mineral_oil", "max_temperature_c": 60}]
+)
+def test_a_figure_that_does_not_count_raises_nothing(more: dict[str, Any]) -> None:
+    """700 bar that nobody had confirmed was "not used", and took a hose of an unnamed edition from 155 to 207 bar;
+    so did a figure for another fluid, or for less heat."""
+    data = example().as_dict()
+    plain = assess(AssemblySpec.read(data))
+    figure = {"value_bar": 250 if more else 700, "source": "a letter", **more}
+    found = assess(AssemblySpec.read({**data, "hose": {**data["hose"], "rating": figure}}))
+    assert "rating_not_used" in codes(found)
+    assert part(found, "hose") == part(plain, "hose") and part(plain, "hose").confidence == "memory"
+    assert found.working_pressure.value_bar == plain.working_pressure.value_bar == 155.1
+
+
 def test_no_tag_carries_it() -> None:
     carried = spec("end_a", CHART).carried()
     assert carried.end_a.rating is None and carried == assembly().carried()
