@@ -87,7 +87,13 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.include_router(rest.router, prefix="/api/v1")
     problem.install(app)
     manners = errors.Manners(
-        refused, pages.not_there, problem.http, problem.BASE, pages.in_trouble, problem.database
+        refused,
+        pages.not_there,
+        pages.foreign,
+        problem.http,
+        problem.BASE,
+        pages.in_trouble,
+        problem.database,
     )
     errors.install(app, manners)
     rest.describe(app)

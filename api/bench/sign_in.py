@@ -16,6 +16,7 @@ from api.web.identity import (
     own_address,
     who,
 )
+from api.web.limits import asker
 from api.web.state import store_of, tries_of
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
@@ -50,7 +51,7 @@ def sign_in(request: Request, form: SameSiteForm) -> Response:
     back = own_address(form.get("next"))
     tries = tries_of(request)
     named = f"name {name.strip().lower()}"
-    address = f"address {request.client.host if request.client else ''}"
+    address = f"address {asker(request)}"
     # Counted before the slow check of the password: many tries at once must not all get in beside it.
     if not tries.allow(named, address):
         problem = Problem("password", None, Message("bench-too-many-tries"))
@@ -89,7 +90,7 @@ def first_page(request: Request) -> Response:
 @router.post("/first")
 def first(request: Request, form: SameSiteForm) -> Response:
     name = str(form.get("name", ""))
-    key = f"code {request.client.host if request.client else ''}"
+    key = f"code {asker(request)}"
     try:
         if not tries_of(request).allow(key):
             raise StoreError(Problem("code", None, Message("bench-too-many-tries")))

@@ -11,7 +11,7 @@ from api.scan.pages import not_there, page, refused
 from api.scan.view import one_line
 from api.shared.known_tag import Tag, find
 from api.web.language import translator_of
-from api.web.limits import Limiter
+from api.web.limits import Limiter, asker
 from api.web.state import settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
@@ -50,8 +50,7 @@ def _answer(request: Request, number: str, pin: str | None) -> Response:
         return _page(request, tag, _others(request, tag))
     if pin is None:
         return _page(request, tag, None)
-    client = request.client.host if request.client else ""
-    if not _tries(request).allow(f"tag {tag.number}", f"from {client}"):
+    if not _tries(request).allow(f"tag {tag.number}", f"from {asker(request)}"):
         return _page(request, tag, None, Message("guard-pin-tries"), 429)
     if not store_of(request).is_tag_pin(tag.number, pin):
         return _page(request, tag, None, Message("guard-pin-wrong"), 422)

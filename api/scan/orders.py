@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 from datetime import UTC, date, datetime
-from typing import Any
+from typing import Any, Final
 
 from fastapi import APIRouter, Request
 from fastapi.responses import JSONResponse, RedirectResponse, Response
@@ -18,6 +18,7 @@ from api.scan.received import ReceivedForm
 from api.scan.view import spec_rows
 from api.shared.known_tag import find
 from api.web.language import language_of, translator_of
+from api.web.limits import Limiter, asker
 from api.web.state import settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import NumberError, Problem, StoreError, TaggerError
@@ -37,6 +38,14 @@ CHANGES = (
     ("change_other", "scan-order-other"),
 )
 """Fields of the form for what must be different, and the messages that name them."""
+
+
+AN_HOUR: Final = 30
+"""How many orders one address may send in an hour, and how many one tag may be ordered by."""
+
+
+class TooMany(StoreError):
+    """More orders than a customer sends; a phone keeps what it has and sends it later."""
 
 
 class OrderForm(BaseModel):
@@ -68,8 +77,12 @@ def order(request: Request, received: ReceivedForm) -> Response:
     form = OrderForm.model_validate(received.texts)
     try:
         given = asked(request, form)
+        if not _limit(request).allow(f"from {asker(request)}", *_of_tag(given["number"])):
+            raise TooMany(Problem("order", None, Message("guard-orders-too-many")))
         photos = received.photos(photo_hose="hose", photo_routing="routing")
         kept = store_of(request).request_order(**given, photos=photos)
+    except TooMany as error:
+        return refused(request, error, status=429, title=translator_of(request)("scan-order-not_sent"))
     except TaggerError as error:
         return _not_sent(request, form, error, as_json)
     if as_json:
@@ -78,6 +91,18 @@ def order(request: Request, received: ReceivedForm) -> Response:
             {"reference": kept.reference, "number": number, "quantity": kept.quantity}, status_code=201
         )
     return RedirectResponse(f"/order/{kept.reference}", status_code=303)
+
+
+def _limit(request: Request) -> Limiter:
+    state: Any = request.app.state
+    if not hasattr(state, "order_limit"):
+        state.order_limit = Limiter(AN_HOUR, 3600)
+    limiter: Limiter = state.order_limit
+    return limiter
+
+
+def _of_tag(number: str | None) -> list[str]:
+    return [f"tag {number}"] if number else []
 
 
 def _not_sent(request: Request, form: OrderForm, error: TaggerError, as_json: bool) -> Response:

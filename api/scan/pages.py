@@ -228,6 +228,13 @@ def refused(
     )
 
 
+def foreign(request: Request) -> Response:
+    """For a form that a page of another site sent."""
+    wrong = Problem("form", None, Message("guard-form-elsewhere"))
+    title = translator_of(request)("guard-form-expired-title")
+    return refused(request, StoreError(wrong), status=403, title=title)
+
+
 def not_there(request: Request) -> Response:
     """For an address that no page has."""
     nothing = Problem("address", request.url.path[:100], Message("scan-not_there"))

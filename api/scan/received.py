@@ -8,7 +8,8 @@ from fastapi import Depends, Request
 from starlette.datastructures import UploadFile
 
 from api.shared import pictures
-from api.web.limits import Limiter
+from api.web.identity import BadForm, from_elsewhere
+from api.web.limits import Limiter, asker
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
 
@@ -36,6 +37,8 @@ class Received:
 
 
 async def _received(request: Request) -> Received:
+    if from_elsewhere(request):
+        raise BadForm
     texts: dict[str, str] = {}
     files: dict[str, bytes] = {}
     async with request.form(max_files=MOST_PHOTOS, max_fields=40) as form:
@@ -47,8 +50,7 @@ async def _received(request: Request) -> Received:
     state: Any = request.app.state
     if not hasattr(state, "photo_limit"):
         state.photo_limit = Limiter(AN_HOUR, 3600)
-    client = request.client.host if request.client else ""
-    return Received(texts, files, state.photo_limit, client)
+    return Received(texts, files, state.photo_limit, asker(request))
 
 
 ReceivedForm = Annotated[Received, Depends(_received)]

@@ -27,12 +27,14 @@ class Manners:
     """How each room says that something went wrong.
 
     ``refused``: a page of the bench, of a status, a title and a text. ``not_there``: the public page
-    for an address that leads nowhere. ``program``: the answer to a program that asked under
-    ``program_base``. ``trouble`` and ``program_trouble``: the same of what is wrong with the database.
+    for an address that leads nowhere, ``foreign`` for a form that another site's page sent. ``program``: the
+    answer to a program that asked under ``program_base``. ``trouble`` and ``program_trouble``: the same of
+    what is wrong with the database.
     """
 
     refused: Callable[[Request, int, Message, Message], Response]
     not_there: Callable[[Request], Response]
+    foreign: Callable[[Request], Response]
     program: Callable[[Request, HTTPException], Response]
     program_base: str
     trouble: Callable[[Request, Trouble, Message], Response]
@@ -48,6 +50,8 @@ def install(app: FastAPI, manners: Manners) -> None:
         return manners.refused(request, 403, Message("guard-not-your-role-title"), text)
 
     def bad_form(request: Request, error: Exception) -> Response:
+        if not request.url.path.startswith("/bench"):
+            return manners.foreign(request)
         return manners.refused(
             request, 403, Message("guard-form-expired-title"), Message("guard-form-expired")
         )

@@ -111,17 +111,21 @@ async def own_form(request: Request) -> FormData:
     return form
 
 
+def from_elsewhere(request: Request) -> bool:
+    """Whether the browser says that a page of another site sent this. A program that says nothing is no browser."""
+    if request.headers.get("sec-fetch-site") not in (None, "same-origin", "none"):
+        return True
+    origin = request.headers.get("origin")
+    ours = (request.headers.get("host"), urlsplit(settings_of(request).base_url).netloc)
+    try:
+        return origin is not None and urlsplit(origin).netloc not in ours
+    except ValueError:  # no address at all
+        return True
+
+
 async def same_site_form(request: Request) -> FormData:
     """A form sent before anybody is signed in: the browser must say it comes from this site."""
-    origin = request.headers.get("origin")
-    site = request.headers.get("sec-fetch-site")
-    if site not in (None, "same-origin", "none"):
-        raise BadForm
-    try:
-        here = origin is None or urlsplit(origin).netloc == request.headers.get("host")
-    except ValueError:  # no address at all
-        here = False
-    if not here:
+    if from_elsewhere(request):
         raise BadForm
     return await request.form(max_fields=20)
 

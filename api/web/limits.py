@@ -8,10 +8,12 @@ from __future__ import annotations
 import time
 from collections import deque
 from collections.abc import Callable
+from ipaddress import IPv4Address, ip_address, ip_network
 from threading import Lock
 
 from starlette.datastructures import Headers
 from starlette.exceptions import HTTPException
+from starlette.requests import Request
 from starlette.responses import PlainTextResponse
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
@@ -65,6 +67,28 @@ class Limiter:
         return acts
 
 
+def counted_as(address: str | None) -> str:
+    """What an address is counted under: an IPv6 one by its /64, which one subscriber has whole.
+
+    >>> counted_as("2001:db8:0:7:1:2:3:4"), counted_as("192.0.2.7"), counted_as("::ffff:192.0.2.7")
+    ('2001:db8:0:7::/64', '192.0.2.7', '192.0.2.7')
+    """
+    try:
+        found = ip_address((address or "").partition("%")[0])
+    except ValueError:
+        return address or ""
+    if isinstance(found, IPv4Address):
+        return str(found)
+    if found.ipv4_mapped:
+        return str(found.ipv4_mapped)
+    return str(ip_network((found, 64), strict=False))
+
+
+def asker(request: Request) -> str:
+    """Whom a request is counted for."""
+    return counted_as(request.client.host if request.client else None)
+
+
 class LimitPublic:
     """Refuses an address that asks the public pages too often, with 429 and when to try again."""
 
@@ -78,7 +102,7 @@ class LimitPublic:
             scope["type"] != "http"
             or client is None
             or scope["path"].startswith(("/static/", "/scan/", "/bench", "/api/"))
-            or self.limiter.allow(client[0])
+            or self.limiter.allow(counted_as(client[0]))
         ):
             await self.app(scope, receive, send)
             return

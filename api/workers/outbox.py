@@ -30,6 +30,7 @@ from tagger.messages import Message, temperature
 from tagger.spec import AssemblySpec
 from tagger.store import Message as Waiting
 from tagger.store import OrderState, Store, Target
+from tagger.trade.tables import tables
 
 _LOG = logging.getLogger(__name__)
 _TIMEOUT = 15
@@ -133,7 +134,8 @@ def _email(message: Waiting, settings: Settings) -> None:
 def letter(message: Waiting, settings: Settings) -> EmailMessage:
     """The email about an order request: to the customer in the order's language, to the shop in the shop's.
 
-    Raises ValueError where no sender is set.
+    Anybody may have typed the customer's address into the form. So nothing that was typed there goes to it:
+    the page behind the link tells it. Raises ValueError where no sender is set.
     """
     sender = sender_of(settings)
     if not sender:
@@ -147,7 +149,7 @@ def letter(message: Waiting, settings: Settings) -> EmailMessage:
     mail["To"] = message.target
     mail["Message-ID"] = f"<order-{message.id}@{urlsplit(settings.base_url).hostname}>"
     link = Message("mail-follow", link=f"{settings.base_url}/order/{body['reference']}")
-    said = [_subject(body, to_customer), *_note(body), None, *_wanted(body), None, link]
+    said = [_subject(body, to_customer), *_note(body), None, *_lines(body, to_customer), None, link]
     shop = " ".join(filter(None, (settings.shop_name, settings.shop_phone)))
     mail.set_content("\n".join([*(t(one) if one else "" for one in said), shop]))
     mail["Content-Language"] = t.language  # RFC 3282; set_content drops what is there before it
@@ -163,6 +165,13 @@ def _subject(body: dict[str, Any], to_customer: bool) -> Message:
 
 def _note(body: dict[str, Any]) -> list[Message]:
     return [Message("mail-note", note=body["note"])] if body["note"] else []
+
+
+def _lines(body: dict[str, Any], to_customer: bool) -> list[Message]:
+    """What is ordered; to the shop with the words that were typed."""
+    if not to_customer:
+        return [*_wanted(body), *_words(body)]
+    return [] if _typed(body) else _wanted(body)
 
 
 def _wanted(body: dict[str, Any]) -> list[Message]:
@@ -184,6 +193,19 @@ def _wanted(body: dict[str, Any]) -> list[Message]:
         lines.append(Message("mail-from-tag", number=tag_number.format(body["number"])))
     if body["needed_by"]:
         lines.append(Message("mail-needed-by", day=date.fromisoformat(body["needed_by"])))
+    return lines
+
+
+def _typed(body: dict[str, Any]) -> bool:
+    """Whether the spec holds words that may be a stranger's: it is no record's, and names what no table has."""
+    spec = AssemblySpec.read(body["spec"])
+    named = tables().standard_of(spec.hose.standard) is None or spec.hose.edition is not None
+    return not body.get("known") and (named or bool(spec.end_a.description or spec.end_b.description))
+
+
+def _words(body: dict[str, Any]) -> list[Message]:
+    """What the customer typed, for the shop to read."""
+    lines = []
     if body["customer_reference"]:
         lines.append(Message("mail-customer-reference", reference=body["customer_reference"]))
     if body["changes"]:

@@ -6,7 +6,7 @@ import re
 import secrets
 from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
-from typing import Any
+from typing import Any, Final
 
 from pydantic import ValidationError
 from sqlalchemy import func, select, tuple_
@@ -28,6 +28,10 @@ from tagger.store.values import Contact, Kind, OrderRequest, OrderState, OrderSt
 from tagger.store.voids import is_void
 
 MAX_CHANGES = 2000
+MAIL_TO_ONE: Final = 5
+"""How many arrived orders a day are confirmed to one address by mail; those after them are kept all the same."""
+MAIL_A_DAY: Final = 500
+"""The same for all addresses together."""
 
 
 class Orders(Outbox, Proving, Photos):
@@ -142,7 +146,8 @@ class Orders(Outbox, Proving, Photos):
         session.add(OrderEventRow(reference=row.reference, state=row.state, at=now, by=by, note=_text(note)))
         session.flush()
         customer = row.contact.get("email")
-        also = [Target("email", customer, to_customer=True)] if customer and self.mail_customers else []
+        told = bool(customer) and self.mail_customers and self._may_be_told(session, row)
+        also = [Target("email", customer, to_customer=True)] if customer and told else []
         body = {
             "event": "order_request",
             "reference": row.reference,
@@ -156,9 +161,23 @@ class Orders(Outbox, Proving, Photos):
             "changes": row.changes,
             "customer_reference": row.customer_reference,
             "contact": row.contact,
+            "known": bool(row.number and session.get(AssemblyRow, row.number)),
             "language": row.language,
         }
         self.tell(session, body, also)
+
+    def _may_be_told(self, session: Session, row: OrderRow) -> bool:
+        """Whether this step may be mailed to the address that stands in the order: anybody may have typed it.
+
+        What the shop itself does is always told; that an order has arrived only so often a day.
+        """
+        if row.state != OrderState.RECEIVED:
+            return True
+        lately = select(OrderRow.contact).where(OrderRow.created_at > self.now() - timedelta(days=1))
+        contacts = list(session.scalars(lately.limit(MAIL_A_DAY + 1)))
+        address = row.contact["email"].casefold()
+        same = [one for one in contacts if one.get("email", "").casefold() == address]
+        return len(contacts) <= MAIL_A_DAY and len(same) <= MAIL_TO_ONE
 
     def _tell_tag(self, session: Session, row: OrderRow) -> None:
         if row.number and session.get(AssemblyRow, row.number):

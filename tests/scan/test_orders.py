@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import re
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
@@ -12,11 +13,15 @@ import pytest
 from fastapi.testclient import TestClient
 
 from api.app import create_app
+from api.scan.orders import AN_HOUR
 from api.settings import Settings
 from api.workers.outbox import letter
 from tagger.code import link
 from tagger.store import Assembly, Store, Target
+from tagger.store.orders import MAIL_TO_ONE
 from tests.scan.conftest import OTHER_SHOP, path, text
+
+PRESSURE = {"value_bar": 100, "source": "a stranger's own"}
 
 
 @pytest.mark.parametrize("spec", ["[" * 100_000, '{"length_mm": 1, "length_mm": 2}', "{hose: 1}"])
@@ -99,9 +104,73 @@ def test_no_header_can_be_put_into_the_mail_that_follows(store: Store, assembly:
         assert re.fullmatch(
             r"(Order|We have received your order request) R-\w{7}(: received)?", sent["Subject"]
         )
-        assert injected in sent.get_content()
+        assert (injected in sent.get_content()) == (message.target == "shop@example.com")
     with pytest.raises(ValueError, match="linefeed or carriage return"):
         letter(replace(messages[0], target=f"a@example.com\r\n{injected}"), settings)
+
+
+def test_nothing_that_a_stranger_typed_goes_to_an_address_that_has_not_confirmed_itself(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    settings = Settings(base_url="https://tags.example.com", shop_email="shop@example.com")
+    store.announce, store.mail_customers = (Target("email", "shop@example.com"),), True
+    lure = "win at lure.example"
+    own = {"standard": lure, "dash": 12}
+    odd = {"connection": "other", "description": "go lure.example", "form": "male"}
+    plain = {name: value for name, value in assembly.spec.as_dict().items() if name != "clocking_deg"}
+    typed = {"spec": {**assembly.spec.as_dict(), "hose": own, "working_pressure": PRESSURE}}
+    other = {"spec": {**plain, "end_b": odd, "working_pressure": PRESSURE}}
+    words = {"name": lure, "company": lure, "reference": lure, "change_other": lure, "change_length": lure}
+    for data in ({"number": assembly.number}, *({"spec": json.dumps(one["spec"])} for one in (typed, other))):
+        sent = client.post("/order", data={**data, **words, "email": "victim@example.com"})
+        assert sent.status_code == 200, text(sent.text)
+    letters = [(m.target, letter(m, settings).get_content()) for m in iter(store.claim, None)]
+    assert [to for to, _ in letters].count("victim@example.com") == 3
+    for to, said in letters:
+        assert ("lure.example" in said) == (to == "shop@example.com")
+    assert any("SAE 100R2" in said for to, said in letters if to == "victim@example.com"), "the record's own"
+
+
+def test_one_address_is_not_flooded_with_mail_and_no_order_is_lost(store: Store, assembly: Assembly) -> None:
+    store.mail_customers = True
+    for place in range(MAIL_TO_ONE + 3):
+        address = "Victim@example.com" if place % 2 else "victim@example.com"
+        order = store.request_order(number=assembly.number, contact={"email": address}, key=f"{place}")
+    assert len(store.undelivered()) == MAIL_TO_ONE and len(store.orders()) == MAIL_TO_ONE + 3
+    store.set_order_state(order.reference, "accepted")
+    assert len(store.undelivered()) == MAIL_TO_ONE + 1, "what the shop answers is always told"
+
+
+def test_a_form_of_another_sites_page_is_not_taken(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    data = {"number": assembly.number, "phone": "1"}
+    for address in ("/order", "/fitted"):
+        for headers in (
+            {"origin": "https://evil.example"},
+            {"origin": "null"},
+            {"sec-fetch-site": "cross-site"},
+            {"sec-fetch-site": "same-site"},
+        ):
+            answer = client.post(address, data=data, headers=headers)
+            assert answer.status_code == 403 and "sent by another website" in text(answer.text)
+    assert store.orders() == []
+    own = {"origin": "https://tags.example.com", "sec-fetch-site": "same-origin"}
+    assert client.post("/order", data=data, headers=own).status_code == 200
+
+
+def test_a_flood_of_orders_for_one_tag_is_refused_with_the_shops_telephone(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    data = {"number": assembly.number, "phone": "1"}
+    statuses = [
+        client.post("/order", data={**data, "key": str(place)}, follow_redirects=False).status_code
+        for place in range(AN_HOUR + 2)
+    ]
+    assert statuses == [303] * AN_HOUR + [429] * 2
+    late = client.post("/order", data={**data, "key": "late"}, headers={"accept": "application/json"})
+    assert late.status_code == 429 and "Call the shop" in late.json()["problems"][0]["text"]
+    assert len(store.orders()) == AN_HOUR
 
 
 def test_an_order_names_what_must_be_different(client: TestClient, store: Store, assembly: Assembly) -> None:
