@@ -16,7 +16,7 @@ from fastapi.responses import Response
 from markupsafe import Markup
 from pydantic import ValidationError
 
-from api.scan import view
+from api.scan import looks, view
 from api.scan.order_form import order_form
 from api.scan.pages import page
 from api.scan.visitor import Reader, reader_of
@@ -139,6 +139,7 @@ def measure(request: Request) -> Response:
         series=SERIES,
         origins=ORIGINS,
         forms=FORMS,
+        looks=looks,
         which=which,
         wanted=wanted,
         state=state,

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from tagger.spec import Connection, Form
 from tagger.trade.tables import Tables
 
-_HALF_ANGLES = {"37": 37, "45": 45, "30": 30, "60": 30, "24": 12}
+HALF_ANGLES = {"37": 37, "45": 45, "30": 30, "60": 30, "24": 12}
 """Degrees between a cone's side and its axis, by what a seat gauge is called: 24 and 60 count both sides."""
 
 
@@ -23,9 +23,9 @@ def cone_of(family: Connection, form: Form, tables: Tables) -> Cone | None:
     """The cone of a form; None where it seals otherwise. Of several seats the most usual."""
     row = next((row for row in tables.cones if (row.family, row.form) == (family, form)), None)
     seat = usual_seat(family, form, tables)
-    if row is None or seat not in _HALF_ANGLES:
+    if row is None or seat not in HALF_ANGLES:
         return None
-    return Cone(row.cone == "outside", _HALF_ANGLES[seat])
+    return Cone(row.cone == "outside", HALF_ANGLES[seat])
 
 
 def usual_seat(family: Connection, form: Form, tables: Tables) -> str | None:

@@ -117,6 +117,26 @@ def test_a_bare_fraction_is_inches_in_a_shop_of_inches_and_refused_with_words_in
     assert ("The fraction 1 1/16 has no unit." in page) is (unit == "mm")
 
 
+def test_each_form_and_each_seat_has_its_picture_beside_its_words(client: TestClient) -> None:
+    asked = {"form": "female_swivel", "diameter": "18.9", "tpi": "14", "seat": "60"}
+    html = client.get("/identify", params=asked).text
+    pictures = {}
+    for name in ("form", "seat", "cone"):
+        labels = re.findall(
+            rf'<label[^>]*><input type="radio" name="{name}" value="([^"]*)".*?</label>', html
+        )
+        shown = dict(
+            re.findall(rf'name="{name}" value="([^"]+)"[^>]*>(<svg.*?</svg>)<span>[^<]+</span></label>', html)
+        )
+        assert set(shown) == set(labels) - {""} and len(shown) >= 2, name
+        pictures |= {(name, value): picture for value, picture in shown.items()}
+    assert pictures["form", "female_swivel"] != pictures["form", "female_fixed"]
+    told_apart = {value for name, value in pictures if name == "seat"} - {"60"}  # as steep as 30°
+    assert len({pictures["seat", value] for value in told_apart}) == len(told_apart)
+    assert pictures["cone", "outside"] != pictures["cone", "inside"]
+    assert all('aria-hidden="true"' in picture for picture in pictures.values())
+
+
 def test_a_hexagon_alone_is_an_answer_on_the_page_too(client: TestClient) -> None:
     page = client.get("/identify?form=male&hex=32")
     assert page.status_code == 200
