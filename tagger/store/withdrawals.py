@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import unicodedata
 from collections import defaultdict
 from collections.abc import Sequence
 from datetime import datetime
@@ -100,14 +101,10 @@ class Withdrawals(Part):
             return _value(row)
 
     def withdrawn_lots(self, lot: str) -> list[Withdrawal]:
-        """The withdrawals of this lot that hold, of hose or of fittings, oldest first."""
-        query = select(WithdrawalRow).where(
-            WithdrawalRow.value == lot_key(lot),
-            WithdrawalRow.scope != str(Scope.TAG),
-            WithdrawalRow.lifted_at.is_(None),
-        )
+        """The withdrawals of this lot, however it is spelled, that hold: of hose or of fittings, oldest first."""
         with self.reading() as session:
-            return [_value(row) for row in session.scalars(query.order_by(WithdrawalRow.id))]
+            held = session.scalars(_held_lots().order_by(WithdrawalRow.id))
+            return [_value(row) for row in held if _bare(row.value) == _bare(lot)]
 
     def withdrawn_numbers(self) -> list[str]:
         """The tag number of every hose assembly that some withdrawal holds back now, in order."""
@@ -128,6 +125,19 @@ def lot_key(lot: str | None) -> str | None:
     """Lots are compared without regard to case and spacing: a withdrawal must not miss one."""
     text = " ".join(lot.split()).upper() if lot else ""
     return text or None
+
+
+def _bare(lot: str) -> str:
+    """A lot's letters and digits alone. "H 2310" or "H2310" typed for the withdrawn H-2310 is that lot until a
+    manager says otherwise: nothing is built from it."""
+    key = str(lot_key(unicodedata.normalize("NFKC", lot)))
+    return "".join(one for one in key if one.isalnum()) or key
+
+
+def _held_lots() -> Select[WithdrawalRow]:
+    return select(WithdrawalRow).where(
+        WithdrawalRow.scope != str(Scope.TAG), WithdrawalRow.lifted_at.is_(None)
+    )
 
 
 def holding(session: Session, rows: Sequence[AssemblyRow]) -> dict[str, list[Withdrawal]]:
@@ -164,22 +174,18 @@ def refuse_withdrawn_lots(session: Session, rows: Sequence[Registration]) -> Non
     No lot is withdrawn from now until this registration has ended: the withdrawal then finds it.
     """
     take(session, Turn.WITHDRAWALS, shared=True)
-    lots = {(str(scope), str(lot_key(lot))) for row in rows for _, scope, lot in _lots(row)}
     held: dict[tuple[str, str], str] = {}
-    for chunk in in_chunks(sorted({value for _, value in lots})):
-        query = select(WithdrawalRow).where(WithdrawalRow.value.in_(chunk), WithdrawalRow.lifted_at.is_(None))
-        held.update(((row.scope, row.value), row.reason) for row in session.scalars(query))
+    if any(_lots(row) for row in rows):
+        held = {(row.scope, _bare(row.value)): row.reason for row in session.scalars(_held_lots())}
     problems = [
         Problem(
             f"row {place}.{field}" if len(rows) > 1 else field,
             lot,
-            Message(
-                "store-lot-withdrawn", scope=str(scope), lot=lot, reason=held[str(scope), str(lot_key(lot))]
-            ),
+            Message("store-lot-withdrawn", scope=str(scope), lot=lot, reason=held[str(scope), _bare(lot)]),
         )
         for place, row in enumerate(rows, 1)
         for field, scope, lot in _lots(row)
-        if (str(scope), str(lot_key(lot))) in held
+        if (str(scope), _bare(lot)) in held
     ]
     if problems:
         raise StoreError(problems)

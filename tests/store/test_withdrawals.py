@@ -46,6 +46,18 @@ def test_nothing_is_built_from_a_withdrawn_lot(store: Store) -> None:
         store.register(spec(), assessment())
 
 
+@pytest.mark.parametrize("typed", ["h 2310", "H2310", "H\N{NON-BREAKING HYPHEN}2310", "Ｈ-2310", "h_2310 "])
+def test_a_withdrawn_lot_is_known_however_it_is_typed(store: Store, typed: str) -> None:
+    """A hose was built from withdrawn H-2310 by typing the lot without its hyphen."""
+    store.withdraw("cover blistered", hose_lot="H-2310")
+    hose = spec().hose.model_copy(update={"lot": typed})
+    with pytest.raises(StoreError, match=r"hose\.lot: Hose lot .* is withdrawn \(“cover blistered"):
+        store.register(spec().model_copy(update={"hose": hose}), assessment())
+    assert [one.value for one in store.withdrawn_lots(typed)] == ["H-2310"]
+    other = spec().hose.model_copy(update={"lot": "H-2311"})
+    assert store.register(spec().model_copy(update={"hose": other}), assessment())
+
+
 def test_a_withdrawal_needs_one_thing_and_a_reason(store: Store) -> None:
     with pytest.raises(StoreError, match="exactly one"):
         store.withdraw("x", hose_lot="1", fitting_lot="2")
