@@ -33,6 +33,7 @@ speed: $(READY) $(SYSTEM) ## benchmarks, as ratios measured in one run (about te
 	$(BIN)/python -m tests.speed.run_10000
 	$(BIN)/python -m tests.speed.bench_identify
 	$(BIN)/python -m tests.speed.scan_slow_3g
+	$(BIN)/python -m tests.speed.scan_storm
 	$(BIN)/python -m tests.speed.live_preview
 	$(BIN)/python -m tests.speed.export
 

@@ -15,6 +15,7 @@ from api import bench, rest, scan
 from api.bench.page import refused
 from api.rest import problem
 from api.scan import counting, pages
+from api.scan.page_cache import PageCache
 from api.settings import Settings
 from api.shared.label_files import travellers
 from api.web import assets, errors
@@ -25,6 +26,7 @@ from api.web.limits import LimitBody, Limiter, LimitPublic
 from api.web.tables import ShopTables
 from api.workers import outbox, print_queue
 from api.workers.scan_counts import ScanCounts
+from api.workers.watcher import Watcher
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
@@ -47,14 +49,16 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     opened.proof_first, opened.shop_papers = settings.proof_first, frozenset(travellers(settings))
     deliverer = outbox.Deliverer(opened, settings)
     queue = print_queue.PrintQueue(opened, settings)
-    scans = ScanCounts(opened)
+    scans, watcher = ScanCounts(opened), Watcher(opened)
 
     @asynccontextmanager
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
         deliverer.start()
         queue.start()
         scans.start()
+        watcher.start()
         yield
+        watcher.stop()
         scans.stop()
         queue.stop()
         deliverer.stop()
@@ -75,6 +79,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.state.tables = ShopTables(settings, opened)
     app.state.templates = templates(settings)
     app.state.tries = Limiter(limit=10, window=600)
+    app.add_middleware(PageCache, watcher=watcher, scans=scans)
     app.add_middleware(LimitPublic, per_minute=settings.public_requests_per_minute)
     app.add_middleware(LimitBody)
     app.add_middleware(SecurityHeaders, secure=settings.secure)

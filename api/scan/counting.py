@@ -10,7 +10,7 @@ from api.web.head import HEAD
 from api.web.identity import COOKIE
 from api.web.state import scans_of
 
-_TAG_PAGE = re.compile(r"/t/|/8004/|/01/\d+/21/", re.IGNORECASE)
+TAG_PAGE = re.compile(r"/t/|/8004/|/01/\d+/21/", re.IGNORECASE)
 
 
 async def count_scan(request: Request) -> None:
@@ -23,7 +23,7 @@ async def count_scan(request: Request) -> None:
     if (
         request.method == "GET"
         and not request.scope.get(HEAD)
-        and _TAG_PAGE.match(path)
+        and TAG_PAGE.match(path)
         and COOKIE not in request.cookies
     ):
         scans_of(request).add(path)

@@ -1,23 +1,32 @@
-"""A scan writes nothing: whoever holds the database's only lock slows no page, and no count is lost for it."""
+"""A scan writes nothing: whoever holds the database's only lock slows no page, and no count is lost for it.
+
+A page is made once for as long as nothing changes, and shows a withdrawal within 2 s on every server.
+"""
 
 from __future__ import annotations
 
 import subprocess
 import sys
 import time
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
 
 import httpx
+from fastapi import FastAPI, Request
+from fastapi.responses import PlainTextResponse, Response
 from fastapi.testclient import TestClient
 
 from api.app import create_app
+from api.scan.page_cache import PageCache
+from api.scan.pages import kept
 from api.settings import Settings
+from api.workers.scan_counts import ScanCounts
+from api.workers.watcher import Watcher
 from tagger.code import number as tag_number
 from tagger.store import Kind, Store
 from tagger.store.locks import Turn
-from tests.bench.served import serving
+from tests.bench.served import Served, serving
 from tests.databases import (
     postgresql_server,
     postgresql_template,
@@ -65,9 +74,10 @@ def test_while_another_process_writes_every_scan_page_is_answered_and_counted_la
     with Store.open(url) as store:
         made = register(store)
 
-        def scan(_: int) -> float:
+        def scan(turn: int) -> float:
+            made_anew = "?units=metric" if turn % 2 else ""
             start = time.monotonic()
-            assert client.get(path(made)).status_code == 200
+            assert client.get(path(made) + made_anew).status_code == 200
             return time.monotonic() - start
 
         with (
@@ -101,3 +111,79 @@ def test_scans_are_written_when_the_server_ends_with_their_own_moments(store: St
     [scan] = [event for event in store.history(made.number) if event.kind is Kind.SCANNED]
     assert before <= scan.at <= after
     assert store.totals(before).scans == 1
+
+
+def _until(done: Callable[[], bool], within: float) -> None:
+    end = time.monotonic() + within
+    while not done():
+        assert time.monotonic() < end
+        time.sleep(0.02)
+
+
+def test_a_page_is_made_once_until_any_process_commits(url: str) -> None:
+    made: list[str] = []
+    with Store.open(url) as store, Store.open(url) as other:
+        watcher, scans = Watcher(store), ScanCounts(store)
+        app = FastAPI()
+        app.state.settings = SETTINGS
+
+        @app.get("/T/{number}")
+        def page(request: Request, number: str) -> Response:
+            made.append(number)
+            return kept(request, PlainTextResponse(f"page {len(made)}"))
+
+        client = TestClient(PageCache(app, watcher=watcher, scans=scans))
+        assert [client.get("/T/1").text for _ in range(2)] == ["page 1", "page 2"], "it watches nothing yet"
+        watcher.start()
+        _until(lambda: watcher.now() is not None, 5)
+        again = [client.get("/T/1") for _ in range(3)]
+        assert [one.text for one in again] == ["page 3"] * 3
+        assert all(one.headers == again[0].headers for one in again)
+        same = client.get("/T/1", headers={"If-None-Match": again[0].headers["etag"]})
+        assert (same.status_code, same.content) == (304, b"")
+        asked = [{"Accept-Language": "de"}, {"Accept": "application/json"}, {"Cookie": "units=inch"}]
+        for headers in (*asked, {"Accept-Encoding": "identity"}):
+            before = len(made)
+            assert client.get("/T/1", headers=headers).text == f"page {before + 1}", headers
+            assert client.get("/T/1", headers=headers).text == f"page {before + 1}", headers
+        for address, headers in (("/T/1?lang=de", {}), ("/T/1", {"Cookie": "units=inch; tagger_session=1"})):
+            before = len(made)
+            assert {client.get(address, headers=headers).text for _ in range(2)} == {
+                f"page {before + 1}",
+                f"page {before + 2}",
+            }
+        old = client.get("/T/1").text
+        other.withdraw("blisters", hose_lot="H-1")
+        start = time.monotonic()
+        _until(lambda: client.get("/T/1").text != old, 2)
+        print(f"a commit was seen after {time.monotonic() - start:.2f} s")
+        watcher.stop()
+        assert client.get("/T/1").text != client.get("/T/1").text, "it watches no more"
+
+
+def test_a_withdrawal_shows_within_two_seconds_on_every_server(url: str) -> None:
+    with Store.open(url) as one, Store.open(url) as two, Store.open(url) as shop:
+        item = register(shop)
+        with serving(SETTINGS, one) as first, serving(SETTINGS, two) as second:
+            scanned = 0
+
+            def alarmed(served: Served) -> bool:
+                nonlocal scanned
+                scanned += 1
+                answer = httpx.get(served.url + path(item), headers={"Accept-Language": "de"})
+                assert answer.status_code == 200
+                return "Gesperrt: nicht verwenden" in answer.text
+
+            for served in (first, second) * 3:
+                assert not alarmed(served)
+            held = shop.withdraw("blisters", hose_lot="H-2291")
+            for change, wanted in ((lambda: None, True), (lambda: shop.lift(held.id, "wrong lot"), False)):
+                change()
+                end = time.monotonic() + 2
+                for served in (first, second):
+                    asked = time.monotonic()
+                    while alarmed(served) is not wanted:
+                        assert asked < end, "a page asked for two seconds later is still the old one"
+                        time.sleep(0.05)
+                        asked = time.monotonic()
+        assert [event.kind for event in shop.history(item.number)].count(Kind.SCANNED) == scanned
