@@ -11,17 +11,16 @@ from __future__ import annotations
 import csv
 import datetime as dt
 import io
-import zipfile
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from typing import Any, get_args
 
-import openpyxl
 from openpyxl.utils import get_column_letter
 from pydantic import BaseModel
 
+from tagger import workbooks
 from tagger.errors import Problem, SpecError
 from tagger.intake import marked, unusable
 from tagger.messages import Message
@@ -57,7 +56,9 @@ def read_list(path: Path, read: ReadSpec = AssemblySpec.read) -> list[ListedSpec
 def read_table(path: Path) -> list[list[object]]:
     """The cells of a .csv or .xlsx file as they are, the header row first. Raises SpecError."""
     try:
-        return list(_xlsx_rows(path) if path.suffix.lower() == ".xlsx" else _csv_rows(path.read_bytes()))
+        if path.suffix.lower() == ".xlsx":
+            return workbooks.sheet(path)
+        return list(workbooks.bounded(_csv_rows(path.read_bytes())))
     except csv.Error:
         raise SpecError(Problem("file", path.name, Message("lists-not-csv"))) from None
     except OSError as error:
@@ -170,31 +171,6 @@ def _csv_rows(data: bytes) -> Iterator[list[object]]:
     delimiter = max((",", ";", "\t"), key=first.count)
     for row in csv.reader(io.StringIO(text), delimiter=delimiter):
         yield [*row]
-
-
-def _xlsx_rows(path: Path) -> Iterator[list[object]]:
-    shown, typed = _sheet(path, data_only=True), _sheet(path, data_only=False)
-    problems: list[Problem] = []
-    for values, cells in zip(shown, typed, strict=False):
-        for cell, value in zip(cells, values, strict=False):
-            if cell.data_type == "f" and value.value is None:
-                wrong = Message("lists-formula")
-                problems.append(Problem(f"cell {cell.coordinate}", str(cell.value)[:40], wrong))
-        yield [value.value for value in values]
-    if problems:
-        raise SpecError(problems)
-
-
-def _sheet(path: Path, *, data_only: bool) -> Iterator[tuple[Any, ...]]:
-    """The rows of the first sheet: the values last computed, or what was typed, formulas too."""
-    try:
-        book = openpyxl.load_workbook(path, read_only=True, data_only=data_only)
-    except (zipfile.BadZipFile, KeyError, ValueError):
-        raise SpecError(Problem("file", path.name, Message("lists-not-a-spreadsheet"))) from None
-    try:
-        yield from book.worksheets[0].iter_rows()
-    finally:
-        book.close()
 
 
 def _dotted(model: type[BaseModel], prefix: str = "") -> Iterator[str]:

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import datetime as dt
+import zipfile
 from pathlib import Path
+from random import Random
 
 import openpyxl
 import pytest
@@ -11,6 +13,7 @@ import pytest
 from tagger import list_columns, lists
 from tagger.errors import SpecError
 from tagger.spec import AssemblySpec, Cover
+from tests.volume import volume
 
 HEADING = (
     "hose.standard,hose.dash,end_a.connection,end_a.dash,end_a.form,"
@@ -173,3 +176,40 @@ def test_two_headings_of_one_column_and_a_unit_that_is_none_are_told_not_guessed
         cells: list[list[object]] = [[*HEADING.split(","), other], [*GOOD.split(","), 1000]]
         with pytest.raises(SpecError, match=r"column 13: This is not a known column"):
             lists.read_rows(list_columns.in_ours(cells))
+
+
+def test_a_damaged_spreadsheet_is_refused_in_words_however_it_is_damaged(tmp_path: Path) -> None:
+    book = openpyxl.Workbook()
+    assert book.active is not None
+    book.active.append(HEADING.split(","))
+    book.active.append(GOOD.split(","))
+    book.save(tmp_path / "good.xlsx")
+    good, path = (tmp_path / "good.xlsx").read_bytes(), tmp_path / "list.xlsx"
+    chance, refused = Random(20), 0
+    for _ in range(volume(150, 20_000)):
+        damaged = bytearray(good)
+        for _ in range(chance.choice((1, 1, 2, 8))):
+            damaged[chance.randrange(len(damaged))] ^= 1 << chance.randrange(8)
+        path.write_bytes(damaged[: chance.choice((len(good), len(good), chance.randrange(len(good))))])
+        try:
+            assert lists.read_table(path) == lists.read_table(tmp_path / "good.xlsx")
+        except SpecError as error:
+            refused += 1
+            assert all(problem.mend for problem in error.problems)
+    assert refused
+
+
+def test_a_sheet_that_says_its_size_wrong_is_read_whole(tmp_path: Path) -> None:
+    book = openpyxl.Workbook()
+    assert book.active is not None
+    for row in (HEADING.split(","), GOOD.split(","), GOOD.split(",")):
+        book.active.append(row)
+    book.save(tmp_path / "right.xlsx")
+    with (
+        zipfile.ZipFile(tmp_path / "right.xlsx") as parts,
+        zipfile.ZipFile(tmp_path / "wrong.xlsx", "w") as out,
+    ):
+        for name in parts.namelist():
+            out.writestr(name, parts.read(name).replace(b'<dimension ref="A1:L3"', b'<dimension ref="A1:B2"'))
+    assert lists.read_list(tmp_path / "wrong.xlsx") == lists.read_list(tmp_path / "right.xlsx")
+    assert len(lists.read_list(tmp_path / "wrong.xlsx")) == 2

@@ -3,19 +3,18 @@
 from __future__ import annotations
 
 import io
-from threading import Lock
 from typing import Final
 
 from PIL import Image, ImageOps
 
-from tagger.code.photo import MAX_PIXELS
+from api.shared.photos import DECODING
+from tagger.code.photo import refuse_large
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
 
 MOST_BYTES: Final = 9_000_000
 LONG_SIDE: Final = 1280  # px
 FORMATS: Final = ("JPEG", "PNG", "WEBP")
-_one_at_a_time = Lock()
 
 
 def written_anew(data: bytes, field: str) -> bytes:
@@ -27,16 +26,15 @@ def written_anew(data: bytes, field: str) -> bytes:
         wrong = Message("guard-picture-too-large", megabytes=MOST_BYTES // 1_000_000)
         raise StoreError(Problem(field, None, wrong))
     try:
-        with _one_at_a_time, Image.open(io.BytesIO(data), formats=FORMATS) as image:
-            if image.width * image.height > MAX_PIXELS:
-                raise Image.DecompressionBombError
+        with DECODING, Image.open(io.BytesIO(data), formats=FORMATS) as image:
+            refuse_large(image)
             image.draft("RGB", (LONG_SIDE, LONG_SIDE))  # a large JPEG is unpacked at a part of its size
+            image.thumbnail((LONG_SIDE, LONG_SIDE))
             upright = ImageOps.exif_transpose(image)
-            upright.thumbnail((LONG_SIDE, LONG_SIDE))
             plain = Image.new("RGB", upright.size, "white")
             plain.paste(upright.convert("RGBA"), mask=upright.convert("RGBA"))
             written = io.BytesIO()
             plain.save(written, "JPEG", quality=75, optimize=True)
             return written.getvalue()
-    except (Image.DecompressionBombError, OSError, SyntaxError, ValueError):
+    except Exception:  # decoders say what is wrong with a damaged file in many ways
         raise StoreError(Problem(field, None, Message("guard-picture-unreadable"))) from None

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from functools import cache, lru_cache
 from itertools import chain, islice
@@ -24,6 +25,7 @@ _OWN = ("number", "registered_at", "built_on", "working_pressure_bar", "replaces
         "withdrawn", "proof_test", "digits")  # fmt: skip
 FORMS = ("csv", "xlsx")
 _PART = 1000  # assemblies read at once
+_NOT_XML = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\ud800-\udfff\ufffe\uffff]")  # XML 1.0, 2.2
 SHEET = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 
 
@@ -79,12 +81,15 @@ def _flat(data: dict[str, Any], prefix: str = "") -> dict[str, Any]:
 
 
 def plain(cell: Any) -> Any:
-    """A text that a spreadsheet would run as a formula is marked as text.
+    """A text that a spreadsheet would run as a formula is marked as text; what XML cannot hold is replaced.
 
     >>> plain("=1+1"), plain("-12 flare"), plain(-12)
     ("'=1+1", "'-12 flare", -12)
     """
-    return f"'{cell}" if isinstance(cell, str) and cell[:1] in ("=", "+", "-", "@", "\t", "\r") else cell
+    if not isinstance(cell, str):
+        return cell
+    text = _NOT_XML.sub("\N{REPLACEMENT CHARACTER}", cell)
+    return f"'{text}" if text[:1] in ("=", "+", "-", "@", "\t", "\r") else text
 
 
 def csv_lines(head: Sequence[str], rows: Iterable[Sequence[Any]]) -> Iterator[bytes]:

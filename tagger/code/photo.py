@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from pathlib import Path
-from typing import BinaryIO
+from typing import BinaryIO, Final
 
 import zxingcpp
-from PIL import Image, ImageOps, UnidentifiedImageError
+from PIL import Image, ImageOps
 
 from tagger.code import link
 from tagger.code import number as tag_number
@@ -15,35 +15,56 @@ from tagger.errors import LinkError, Problem
 from tagger.messages import Message
 
 _FORMATS = zxingcpp.BarcodeFormats((zxingcpp.BarcodeFormat.QRCode, zxingcpp.BarcodeFormat.Code128))
-MAX_PIXELS = 60_000_000
+# The only decoders that strangers' files reach; JPEG is those of several pictures too.
+KINDS: Final = ("JPEG", "PNG", "WEBP", "GIF", "BMP", "TIFF")
+MAX_PIXELS: Final = 60_000_000
+MAX_PIXELS_WHOLE: Final = 20_000_000  # of what must be unpacked whole: all but the JPEG that cameras write
 _LONG_SIDE = 1600  # px; phones take larger photos than a symbol needs
+_AT_ONCE = 16_000_000  # px that are looked at; a larger photo is unpacked at a part of its size
 
 
 def read(source: Path | BinaryIO) -> link.Link:
     """The tag in an image file. Raises LinkError when there is none in it, or it is no image.
 
-    A picture of more than MAX_PIXELS is not unpacked: a small file can hold one that fills the memory.
+    A picture of more pixels than ``refuse_large`` allows is not unpacked: a small file can hold one that fills
+    the memory. The decoders say what is wrong with a damaged file in many ways; here it is one.
     """
     try:
-        with Image.open(source) as image:
-            if image.width * image.height > MAX_PIXELS:
-                raise Image.DecompressionBombError
-            return find_link(image)
-    except Image.DecompressionBombError:
-        too_large = Message("code-photo-too-large", megapixels=MAX_PIXELS // 1_000_000)
+        grey = _grey(source)
+    except Image.DecompressionBombError as error:
+        too_large = Message("code-photo-too-large", megapixels=error.args[0] // 1_000_000)
         raise LinkError(Problem("image", None, too_large)) from None
-    except (UnidentifiedImageError, OSError, SyntaxError):  # what Pillow says of damaged files
+    except Exception:
         raise LinkError(Problem("image", None, Message("code-photo-unreadable"))) from None
+    return find_link(grey)
+
+
+def _grey(source: Path | BinaryIO) -> Image.Image:
+    """The picture in shades of grey; when this returns, its colours take no memory any more."""
+    with Image.open(source, formats=KINDS) as image:
+        refuse_large(image)
+        shrink = 1
+        while image.width * image.height > _AT_ONCE * shrink**2:
+            shrink *= 2
+        image.draft("L", (image.width // shrink, image.height // shrink))
+        return image.convert("L")
+
+
+def refuse_large(image: Image.Image) -> None:
+    """Raises DecompressionBombError, with the pixels that may be, before a large picture is unpacked."""
+    in_parts = image.format in ("JPEG", "MPO") and not image.info.get("progressive")
+    most = MAX_PIXELS if in_parts else MAX_PIXELS_WHOLE
+    if image.width * image.height > most:
+        raise Image.DecompressionBombError(most)
 
 
 def texts(photo: Image.Image) -> list[str]:
     """The texts of all QR and Code 128 symbols in a photo, the first seen first; [] for none.
 
-    A photo that does not read as it is gets a second look with its contrast stretched, then a
-    third and a fourth smaller and larger.
+    However it is turned: the reader looks at it from all sides. A photo that does not read as it is gets a
+    second look with its contrast stretched, then a third and a fourth smaller and larger.
     """
-    upright = ImageOps.exif_transpose(photo).convert("L")
-    for view in _views(upright):
+    for view in _views(photo if photo.mode == "L" else photo.convert("L")):
         found = [symbol.text for symbol in zxingcpp.read_barcodes(view, formats=_FORMATS) if symbol.text]
         if found:
             return list(dict.fromkeys(found))

@@ -22,3 +22,5 @@ lists-quantity = Das ist keine gültige Anzahl.
     .mend = Geben Sie 1 bis { $maximum } ein.
 lists-formula = Diese Zelle enthält eine Formel ohne gespeicherten Wert.
     .mend = Öffnen Sie die Datei in einer Tabellenkalkulation, speichern Sie sie und versuchen Sie es noch einmal.
+lists-too-large = Diese Liste ist zu groß: mehr als { $cells } Zellen oder entpackt mehr als { $megabytes } MB.
+    .mend = Löschen Sie leere Zeilen und Spalten, oder teilen Sie die Liste.

@@ -22,3 +22,5 @@ lists-quantity = This is not a valid quantity.
     .mend = Enter 1 to { $maximum }.
 lists-formula = This cell contains a formula with no saved value.
     .mend = Open the file in a spreadsheet program, save it and try again.
+lists-too-large = This list is too large: more than { $cells } cells, or more than { $megabytes } MB when unpacked.
+    .mend = Delete empty rows and columns, or split the list.

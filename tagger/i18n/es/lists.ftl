@@ -22,3 +22,5 @@ lists-quantity = Esta cantidad no es válida.
     .mend = Introduzca de 1 a { $maximum }.
 lists-formula = Esta celda contiene una fórmula sin valor guardado.
     .mend = Abra el archivo en una hoja de cálculo, guárdelo e inténtelo de nuevo.
+lists-too-large = Esta lista es demasiado grande: más de { $cells } celdas, o más de { $megabytes } MB al descomprimirla.
+    .mend = Borre las filas y columnas vacías, o divida la lista.

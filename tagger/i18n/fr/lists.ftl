@@ -22,3 +22,5 @@ lists-quantity = Cette quantité n'est pas valable.
     .mend = Saisissez un nombre de 1 à { $maximum }.
 lists-formula = Cette cellule contient une formule sans valeur enregistrée.
     .mend = Ouvrez le fichier dans un tableur, enregistrez-le et réessayez.
+lists-too-large = Cette liste est trop grande : plus de { $cells } cellules, ou plus de { $megabytes } Mo une fois décompressée.
+    .mend = Supprimez les lignes et colonnes vides, ou divisez la liste.
