@@ -21,6 +21,7 @@ from tagger.trade.tables import tables
 
 WEEK = Path(__file__).parent / "week"
 MONDAY = date(2026, 11, 16)
+WITHDRAWN = "Hose lot H-2310: cover blistered at proof test"
 YARD, QUARRY, FARM = "Ostervale Timber Yard", "Brindlemere Quarry", "Farrow Glen Farm"
 
 
@@ -96,7 +97,7 @@ def load_week(store: Store, calendar: Calendar) -> Week:
     )
     calendar.go_to(MONDAY + timedelta(days=4), 9)
     if not store.withdrawals(holds=True):
-        store.withdraw("Hose lot H-2310: cover blistered at proof test", hose_lot="H-2310", by="bench")
+        store.withdraw(WITHDRAWN, hose_lot="H-2310", by="bench")
     return Week(built, run, order)
 
 
