@@ -29,8 +29,12 @@ def problems(store: Store, fields: Mapping[str, Any]) -> tuple[Problem, ...]:
 
 
 def another_hose(store: Store, fields: Mapping[str, Any]) -> Message | None:
-    """What the reel lot is known as, where the fields name another hose already."""
-    if not fields["hose.lot"]:
+    """What the reel lot is known as, where the fields name another hose already.
+
+    None for a withdrawn lot: no reason lets anybody use it, so none is asked for.
+    """
+    lot = fields["hose.lot"]
+    if not lot or any(held.scope is Scope.HOSE_LOT for held in store.withdrawn_lots(lot)):
         return None
     names = ("standard", "dash", "edition", "part", "lot")
     try:

@@ -31,6 +31,16 @@ def test_a_withdrawn_lot_says_so_when_it_is_typed_before_anything_else_is(bench:
     assert "cover blisters" in found["html"]
 
 
+def test_no_reason_is_asked_for_a_withdrawn_lot_that_is_another_hoses(bench: Bench, store: Store) -> None:
+    """Beside the field of a withdrawn lot stood "choose the reason: a date code ..."."""
+    bench.submit("/bench/build", R2_12)
+    assert _preview(bench, SC_12)["ask_lot_reason"]
+    store.withdraw("cover blistered", hose_lot="H-77001")
+    found = _preview(bench, SC_12)
+    assert "is withdrawn" in found["html"] and "is known as" not in found["html"]
+    assert not found["ask_lot_reason"]
+
+
 def test_a_lot_known_as_another_hose_stops_the_page_until_a_reason_is_chosen(
     bench: Bench, store: Store
 ) -> None:
