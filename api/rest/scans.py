@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Annotated, Any, Literal
 
 from fastapi import APIRouter, Query, Request
+from pydantic import ValidationError
 
 from api.rest.problem import RESPONSES
 from api.rest.shared import Answer, AsBuilder, AssemblyOut, TheStore, WithdrawalOut
@@ -12,6 +13,7 @@ from api.shared.known_tag import State
 from api.shared.scan_look_up import Scanned, look_up
 from api.web.language import translator_of
 from tagger.code import number as tag_number
+from tagger.errors import SpecError, problems_of
 from tagger.spec import Hose
 from tagger.trade.one_hose import is_date_code
 
@@ -68,7 +70,10 @@ def lot(
     """With ``standard`` and ``dash`` it says whether the lot is known as another hose."""
     other = None
     if standard and dash is not None:
-        wanted = Hose(standard=standard, dash=dash, edition=edition, part=part, lot=lot)
+        try:
+            wanted = Hose(standard=standard, dash=dash, edition=edition, part=part, lot=lot)
+        except ValidationError as error:  # blanks alone, or an edition of no year
+            raise SpecError(problems_of(error)) from None
         other = store.another_hose(wanted)
     return LotOut(
         lot=lot,

@@ -96,6 +96,20 @@ def test_a_control_character_in_a_condition_is_an_error_and_no_file_that_breaks_
     assert "Quarry North" in api.get("/assemblies.csv", params={"customer": "quarry"}).text
 
 
+def test_a_hose_that_is_none_is_refused_by_its_field(api: httpx.Client) -> None:
+    hose = {"lot": "H-1", "standard": "SAE 100R2", "dash": "12"}
+    for field, value in (
+        ("edition", ""),
+        ("edition", " "),
+        ("part", " "),
+        ("standard", " "),
+        ("lot", "\x7f"),
+    ):
+        answer = api.get("/lots", params={**hose, field: value})
+        _refused(answer)
+        assert [problem["field"] for problem in answer.json()["problems"]] == [field]
+
+
 def test_a_form_from_an_origin_that_is_no_address_is_refused(url: str) -> None:
     form = {"name": "a", "password": "b"}
     answer = httpx.post(f"{url}/bench/sign-in", data=form, headers={"Origin": "http://[x"})
