@@ -45,7 +45,7 @@ def shop_with(
         tokens=store.tokens(),
         recipes=store.recipes(),
         values=store.shop_rows(ended=True),
-        roles=list(Role),
+        roles=[role for role in Role if role is not Role.DEVICE],
         secret=secret,
         device=device,
         printers=store.printers(),

@@ -12,10 +12,11 @@ from starlette.responses import JSONResponse, Response
 from api.rest import examples, shared
 from api.rest.once import DoOnce
 from api.rest.printers import PrintJobOut
-from api.rest.problem import RESPONSES, PrintedAlready, there
+from api.rest.problem import RESPONSES, PrintedAlready, RoleTooLow, there
 from api.rest.shared import (
     Answer,
     AsBuilder,
+    AsDevice,
     AssemblyOut,
     Id,
     RegisterOut,
@@ -37,7 +38,7 @@ from tagger.messages import Message
 from tagger.record import Record
 from tagger.record_tag import tags_of
 from tagger.spec import MAX_COUNT, AssemblySpec
-from tagger.store import Filter, Kind, LotReason, Registration, registering
+from tagger.store import Filter, Kind, LotReason, Registration, Role, registering
 from tagger.trade import assess, keeping
 from tagger.trade.cutting import reaches_mm
 from tagger.trade.keeping import ShopRow
@@ -253,11 +254,13 @@ _PRINTED: dict[int | str, dict[str, Any]] = {
     responses=_PRINTED,
     response_class=Response,
 )
-def print_tags(request: Request, store: TheStore, token: AsBuilder, body: PrintIn, once: DoOnce) -> Response:
+def print_tags(request: Request, store: TheStore, token: AsDevice, body: PrintIn, once: DoOnce) -> Response:
     settings = settings_of(request)
     made = store.assemblies(body.numbers)
     wanted = template_of(body.template or settings.label_template, settings)
     store.refuse_blocked([item.number for item in made], traveller=wanted.traveller)
+    if wanted.traveller and not token.role.may(Role.BUILDER):
+        raise RoleTooLow(Role.BUILDER)  # it names the customer
     may_repeat = body.again or wanted.traveller
 
     def refuse_a_second() -> None:

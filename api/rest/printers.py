@@ -7,7 +7,7 @@ from datetime import datetime
 from fastapi import APIRouter
 
 from api.rest.problem import RESPONSES, there
-from api.rest.shared import Answer, AsBuilder, Id, TheStore
+from api.rest.shared import Answer, AsDevice, Id, TheStore
 from tagger.code import number as tag_number
 from tagger.errors import TaggerError
 from tagger.store import Printer, PrintJob
@@ -61,12 +61,12 @@ class PrintJobOut(Answer):
 
 
 @router.get("/printers", summary="List the printers")
-def printers(store: TheStore, token: AsBuilder) -> list[PrinterOut]:
+def printers(store: TheStore, token: AsDevice) -> list[PrinterOut]:
     return [PrinterOut.of(item) for item in store.printers()]
 
 
 @router.get("/print-jobs/{job}", summary="Get the status of a print job")
-def print_job(store: TheStore, token: AsBuilder, job: Id) -> PrintJobOut:
+def print_job(store: TheStore, token: AsDevice, job: Id) -> PrintJobOut:
     try:
         return PrintJobOut.of(store.print_job(job))
     except TaggerError as error:

@@ -8,13 +8,14 @@ from fastapi import APIRouter, Query, Request
 from pydantic import ValidationError
 
 from api.rest.problem import RESPONSES
-from api.rest.shared import Answer, AsBuilder, AssemblyOut, TheStore, WithdrawalOut
+from api.rest.shared import Answer, AsDevice, AssemblyOut, TheStore, WithdrawalOut
 from api.shared.known_tag import State
 from api.shared.scan_look_up import Scanned, look_up
 from api.web.language import translator_of
 from tagger.code import number as tag_number
 from tagger.errors import SpecError, problems_of
 from tagger.spec import Hose
+from tagger.store import Role
 from tagger.trade.one_hose import is_date_code
 
 router = APIRouter(responses=RESPONSES, tags=["tags"])
@@ -60,7 +61,7 @@ class LotOut(Answer):
 def lot(
     request: Request,
     store: TheStore,
-    token: AsBuilder,
+    token: AsDevice,
     lot: Annotated[str, Query(min_length=1, max_length=40, description="As it is on the reel or the bin.")],
     standard: Annotated[str | None, Query(max_length=40, description="The hose it is to be used as.")] = None,
     dash: Annotated[int | None, Query(ge=1, le=63)] = None,
@@ -80,7 +81,10 @@ def lot(
         hoses=[hose.model_dump(mode="json", exclude_none=True) for hose in store.hoses_of_lot(lot)],
         date_code=is_date_code(lot),
         another_hose=translator_of(request).as_json(other) if other else None,
-        withdrawals=[WithdrawalOut.of(item) for item in store.withdrawn_lots(lot)],
+        withdrawals=[
+            item if token.role.may(Role.BUILDER) else item.without_people()
+            for item in map(WithdrawalOut.of, store.withdrawn_lots(lot))
+        ],
     )
 
 
@@ -88,11 +92,17 @@ def lot(
 def scan(
     request: Request,
     store: TheStore,
-    token: AsBuilder,
+    token: AsDevice,
     text: Annotated[str, Query(max_length=2000, description="As the scanner sends it, or as typed.")],
 ) -> ScanOut:
     found = look_up(store, text)
     spec = found.spec.as_dict() if found.spec else {}
+    record = AssemblyOut.of(found.record, request) if found.record else None
+    held = [WithdrawalOut.of(item) for item in found.withdrawals]
+    if not token.role.may(Role.BUILDER):
+        held = [item.without_people() for item in held]
+        spec.pop("note", None)
+        record = record and record.without_customer()
     return ScanOut(
         kind=found.kind,
         text=found.text,
@@ -101,9 +111,9 @@ def scan(
         spec=spec if found.kind == "tag" else None,
         hose=spec["hose"] if found.kind == "hose_lot" else _own_hose(found),
         end=found.fitting.spec_end() if found.fitting else spec[found.end] if found.end else None,
-        record=AssemblyOut.of(found.record, request) if found.record else None,
+        record=record,
         digits=found.digits,
-        withdrawals=[WithdrawalOut.of(item) for item in found.withdrawals],
+        withdrawals=held,
     )
 
 

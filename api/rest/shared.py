@@ -66,6 +66,7 @@ def _needs(role: Role) -> Callable[[Request], Token]:
     return needed
 
 
+AsDevice = Annotated[Token, Depends(_needs(Role.DEVICE))]
 AsBuilder = Annotated[Token, Depends(_needs(Role.BUILDER))]
 AsCounter = Annotated[Token, Depends(_needs(Role.COUNTER))]
 AsManager = Annotated[Token, Depends(_needs(Role.MANAGER))]
@@ -103,6 +104,10 @@ class WithdrawalOut(Answer):
     @classmethod
     def of(cls, item: Withdrawal) -> WithdrawalOut:
         return cls(**vars(item))
+
+    def without_people(self) -> WithdrawalOut:
+        """The same without who withdrew it and who lifted it."""
+        return self.model_copy(update={"by": None, "lifted_by": None})
 
 
 def with_texts(data: Any, t: Translator) -> Any:
@@ -160,6 +165,13 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
     run: int
     place: int
     proof_test: Literal["passed", "tested", "held", "failed", "outdated"] | None
+
+    def without_customer(self) -> AssemblyOut:
+        """What a scanner needs of it: nothing of who has it, nor what was written for people."""
+        hidden = dict.fromkeys((*RECORD_FIELDS, "order_reference", "registered_by"))
+        plain = {name: value for name, value in self.spec.items() if name != "note"}
+        held = [item.without_people() for item in self.withdrawals]
+        return self.model_copy(update={**hidden, "spec": plain, "withdrawals": held})
 
     @classmethod
     def each(cls, items: Sequence[Assembly], request: Request) -> list[AssemblyOut]:

@@ -13,7 +13,7 @@ from api.rest.assemblies import TAG_MEDIA
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import (
     Answer,
-    AsBuilder,
+    AsDevice,
     Request_,
     SpecIn,
     TheStore,
@@ -72,7 +72,7 @@ class FitOut(Answer):
 
 
 @router.post("/read", summary="Read a tag from its link or code")
-def read(request: Request, store: TheStore, token: AsBuilder, body: ReadIn) -> dict[str, Any]:
+def read(request: Request, store: TheStore, token: AsDevice, body: ReadIn) -> dict[str, Any]:
     """What a tag says by itself; ``registered`` and ``digits`` say how that stands to the shop's record."""
     if (body.text is None) == (body.digits is None):
         raise SpecError(Problem("text", body.text, Message("rest-one-of-text-and-digits")))
@@ -94,7 +94,7 @@ def _said_by(found: link.Link, request: Request, store: Store) -> dict[str, Any]
 
 @router.post("/read/photo", summary="Read a tag from a photo")
 def read_from_photo(
-    request: Request, store: TheStore, token: AsBuilder, image: Annotated[UploadFile, File()]
+    request: Request, store: TheStore, token: AsDevice, image: Annotated[UploadFile, File()]
 ) -> dict[str, Any]:
     return _said_by(read_photo(image.file.read(MAX_BYTES + 1)), request, store)
 
@@ -103,7 +103,7 @@ def read_from_photo(
 def fit_steps(
     request: Request,
     store: TheStore,
-    token: AsBuilder,
+    token: AsDevice,
     tag: Annotated[str, Query(description="Tag number, or the link in the QR code.")],
 ) -> FitOut:
     scanned = link.parse(tag)
@@ -145,7 +145,7 @@ def fit_steps(
 
 
 @router.get("/templates", summary="List label templates")
-def label_templates(request: Request, token: AsBuilder) -> dict[str, Any]:
+def label_templates(request: Request, token: AsDevice) -> dict[str, Any]:
     return {"templates": template.catalogue(settings_of(request).label_template_dirs, language_of(request))}
 
 
@@ -153,7 +153,7 @@ def label_templates(request: Request, token: AsBuilder) -> dict[str, Any]:
 def preflight(
     request: Request,
     store: TheStore,
-    token: AsBuilder,
+    token: AsDevice,
     number: str,
     template: str | None = None,
     dpi: Annotated[int | None, Query(ge=72, le=2400)] = None,
@@ -176,7 +176,7 @@ def preflight(
 def preview_tag(
     request: Request,
     store: TheStore,
-    token: AsBuilder,
+    token: AsDevice,
     spec: SpecIn,
     form: Literal["pdf", "png"],
     template: str | None = None,

@@ -8,7 +8,7 @@ from fastapi import APIRouter, Request
 from pydantic import Field
 
 from api.rest.problem import RESPONSES
-from api.rest.shared import AsBuilder, Request_, SpecIn, TheStore, spec_of
+from api.rest.shared import AsBuilder, AsDevice, Request_, SpecIn, TheStore, spec_of
 from api.shared.scan_look_up import spec_on
 from api.web.language import translator_of
 from api.web.state import tables_of
@@ -73,7 +73,7 @@ class LayLineIn(Request_):
 
 
 @router.post("/lay-line", summary="Read the line printed along a hose")
-def lay_line(request: Request, token: AsBuilder, body: LayLineIn) -> dict[str, Any]:
+def lay_line(request: Request, token: AsDevice, body: LayLineIn) -> dict[str, Any]:
     tables = tables_of(request)
     return report.lay_line(layline.read(body.text, tables), tables, translator_of(request))
 

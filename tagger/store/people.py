@@ -24,8 +24,9 @@ from tagger.store.models import PersonRow, SessionRow, SignInCodeRow, TokenRow
 
 
 class Role(StrEnum):
-    """Each role may do all that the ones before it may."""
+    """Each role may do all that the ones before it may. ``device``: reads tags and prints them, and no more."""
 
+    DEVICE = "device"
     BUILDER = "builder"
     COUNTER = "counter"
     MANAGER = "manager"

@@ -7,6 +7,7 @@ from collections.abc import Callable
 import httpx
 import pytest
 
+from api.rest.shared import EXAMPLE_SPEC
 from api.web.identity import check_password
 from tagger.store import Role, Store
 
@@ -34,6 +35,31 @@ def test_only_a_managers_token_may(
     assert device(role).request(method, path, json=body).status_code == 403
     assert [p.role for p in store.people()] == [Role.MANAGER]
     assert [t.revoked_at for t in store.tokens()] == [None]
+
+
+def test_a_scanners_or_printers_token_reads_no_customer_and_changes_nothing_but_prints(
+    api: httpx.Client, device: Callable[[Role], httpx.Client], store: Store
+) -> None:
+    body = {
+        "spec": {**EXAMPLE_SPEC, "note": "for Quarry North"},
+        "customer": "Quarry North",
+        "machine": "Loader 7",
+    }
+    [number] = api.post("/assemblies", json=body).json()["numbers"]
+    store.withdraw("blisters", hose_lot="H-2291", by="Anna Quarry")
+    scanner, known = device(Role.DEVICE), api.get(f"/assemblies/{number}").json()
+    assert known["customer"] == "Quarry North"
+    found = scanner.get("/scans", params={"text": known["link"]})
+    assert found.status_code == 200 and found.json()["record"]["withdrawals"][0]["reason"] == "blisters"
+    assert found.json()["record"]["working_pressure_bar"] == known["working_pressure_bar"]
+    for hidden in ("Quarry", "Loader 7"):
+        assert hidden not in found.text
+    for path in (f"/assemblies/{number}", "/assemblies", "/assemblies.csv", "/machine", "/orders", "/recipes",
+                 f"/assemblies/{number}/history", "/withdrawals", "/customer"):  # fmt: skip
+        assert scanner.get(path).status_code == 403, path
+    store.lift(store.withdrawals()[0].id, "wrong lot", by="Anna")
+    assert scanner.post("/prints", json={"numbers": [number], "template": "traveller_a5"}).status_code == 403
+    assert scanner.post("/prints", json={"numbers": [number]}).headers["content-type"] == "application/pdf"
 
 
 def test_somebody_is_added_changed_retired_and_brought_back(api: httpx.Client, store: Store) -> None:

@@ -94,6 +94,7 @@ bench-first-shown-all-printed = Angezeigt werden die ersten { $shown } von { $al
 
 ## Roles, orders, events, print jobs, withdrawals: one name for each value
 
+bench-role-device = Gerät: liest und druckt
 bench-role-builder = Konfektionierer
 bench-role-counter = Theke
 bench-role-manager = Werkstattleitung

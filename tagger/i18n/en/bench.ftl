@@ -94,6 +94,7 @@ bench-first-shown-all-printed = The first { $shown } of { $all } are shown; all 
 
 ## Roles, orders, events, print jobs, withdrawals: one name for each value
 
+bench-role-device = device: scans and prints
 bench-role-builder = builder
 bench-role-counter = counter
 bench-role-manager = manager

@@ -94,6 +94,7 @@ bench-first-shown-all-printed = Se muestran las primeras { $shown } de { $all };
 
 ## Roles, orders, events, print jobs, withdrawals: one name for each value
 
+bench-role-device = dispositivo: lee e imprime
 bench-role-builder = operario de taller
 bench-role-counter = mostrador
 bench-role-manager = encargado

@@ -94,6 +94,7 @@ bench-first-shown-all-printed = Les { $shown } premières sur { $all } sont affi
 
 ## Roles, orders, events, print jobs, withdrawals: one name for each value
 
+bench-role-device = appareil : lit et imprime
 bench-role-builder = monteur-sertisseur
 bench-role-counter = comptoir
 bench-role-manager = responsable d'atelier
