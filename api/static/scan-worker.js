@@ -10,6 +10,7 @@ const LIST = "/scan/held.json"; // which hoses must not be used
 const STALE = 60000; // ms after which a signal is used to fetch the list again
 const PATIENCE = 6000; // ms to wait for the network before the phone reads the tag itself
 const TAG = /^\/t\/[^/]+(\/\d+)?\/?$|^(\/t\/\d+)?\/8004\/|^\/01\/\d+\/21\//i;
+const PAGES = /^\/(find|identify|identify\/hose)$/; // the shell says what is left of these without a signal
 
 importScripts("{{queue}}"); // the server puts reader/queue.js itself here
 
@@ -21,7 +22,7 @@ self.addEventListener("activate", (event) => event.waitUntil(activate()));
 self.addEventListener("fetch", (event) => {
   const url = new URL(event.request.url);
   if (event.request.method !== "GET" || url.origin !== location.origin) return;
-  if (event.request.mode === "navigate" && (TAG.test(url.pathname) || url.pathname === "/find")) {
+  if (event.request.mode === "navigate" && (TAG.test(url.pathname) || PAGES.test(url.pathname))) {
     event.respondWith(tagPage(event.request));
     event.waitUntil(keepList().catch(() => {}));
   } else if (url.pathname.startsWith("/scan/")) {

@@ -21,11 +21,11 @@ WATCHED = """() => {
   SpeechSynthesis.prototype.speak = function (saying) { window.said.push([saying.lang, saying.text]); return speak.call(this, saying); };
 }"""
 OUT_OF_REACH = """() => {
-  const bar = document.querySelector(".tabs").getBoundingClientRect(), wrong = [], seen = [];
+  const wrong = [], seen = [];
   for (let address = "#step-1"; address !== "#spec" && !seen.includes(address);) {
     seen.push(address);
     location.hash = address;
-    const row = document.querySelector(".step:target .row");
+    const row = document.querySelector(".step:target .row"), bar = document.querySelector(".tabs").getBoundingClientRect();
     for (const one of row.children) {
       const box = one.getBoundingClientRect();
       if (box.bottom > bar.top + 0.5 || box.top < 0 || box.height < 44 || box.width < 44) wrong.push(`${address}: ${one.textContent}`);
@@ -41,8 +41,11 @@ def test_next_is_in_reach_on_every_step_of_a_small_phone(live: Live, open_page: 
     for lang in ("de", "fr", "es"):
         page.goto(f"{live.url}{path(made)}?lang={lang}#step-1")
         expect(page.locator(".step:target .aloud")).to_be_visible()
-        found = page.evaluate(OUT_OF_REACH)
-        assert found["wrong"] == [], lang
+        for width in (360, 390):
+            page.set_viewport_size({"width": width, "height": 640})
+            found = page.evaluate(OUT_OF_REACH)
+            assert found["wrong"] == [], (lang, width)
+            assert page.evaluate("document.documentElement.scrollWidth") == width, lang
         assert len(found["seen"]) == found["steps"] > 3, "Next leads through every step to the end"
 
 

@@ -24,6 +24,7 @@ export async function read(path, kit, today, shop, knownOf = known) {
   const { t } = kit;
   const found = parse(decodeURIComponent(path));
   if (/^\/T\/R-[0-9A-Z]{7}$/i.test(path)) return refusal("", { id: "offline-order" }, kit, "", t("offline-no-signal"));
+  if (path.startsWith("/identify")) return refusal("", { id: "offline-identify" }, kit, "", t("offline-no-signal"));
   if (!found) return refusal("", { id: "offline-scan-a-tag" }, kit, "", t("offline-no-signal"));
   if (!isValid(found.number)) return refusal(t("scan-field-number"), { id: "code-number-check" }, kit, found.number);
   const number = compact(found.number);
