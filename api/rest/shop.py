@@ -54,7 +54,7 @@ class CrimpValueIn(Request_):
     """
 
     hose_standard: str
-    hose_dash: Annotated[int, Field(ge=1, le=64)]
+    hose_dash: Annotated[int, Field(ge=1, le=63)]
     shell: str
     diameter_mm: float
     minus_mm: float
@@ -142,7 +142,7 @@ def crimps(
     store: TheStore,
     token: AsBuilder,
     hose_standard: str | None = None,
-    hose_dash: Annotated[int | None, Query(ge=1, le=64)] = None,
+    hose_dash: Annotated[int | None, Query(ge=1, le=63)] = None,
     limit: Annotated[int, Query(ge=1, le=500)] = 100,
     after: Annotated[int | None, Query(ge=0, le=MOST_ID, description="ID of the last item received.")] = None,
 ) -> list[CrimpValueOut]:

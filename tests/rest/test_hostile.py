@@ -113,3 +113,8 @@ def test_a_form_from_an_origin_that_is_no_address_is_refused(url: str) -> None:
     form = {"name": "a", "password": "b"}
     answer = httpx.post(f"{url}/bench/sign-in", data=form, headers={"Origin": "http://[x"})
     assert answer.status_code == 403
+
+
+def test_a_crimp_card_of_a_hose_size_that_is_none_is_refused(api: httpx.Client) -> None:
+    card = {"hose_standard": "SAE 100R2", "shell": "F-12", "diameter_mm": 31, "plus_mm": 0.2, "minus_mm": 0.2}
+    _refused(api.put("/crimp-diameters", json={**card, "hose_dash": 64, "source": "made up"}))
