@@ -24,7 +24,7 @@ from tagger.store.locks import Turn, take
 from tagger.store.lots import refuse_other_hoses
 from tagger.store.models import AssemblyRow, EventRow, FormerLotRow, OrderRow, VoidRow
 from tagger.store.values import Assembly, Kind, OrderState, Registration, Scope
-from tagger.store.withdrawals import lot_key
+from tagger.store.withdrawals import lot_key, withdrawn_spellings
 
 LOTS: Final = {"hose.lot": "hose_lot", "end_a.lot": "fitting_lot_a", "end_b.lot": "fitting_lot_b"}
 PLACE: Final = ("customer", "machine", "position", "cleanliness")
@@ -163,9 +163,11 @@ def _put(session: Session, row: AssemblyRow, name: str, value: str | None) -> No
         setattr(row, name, value)
     elif name in LOTS:
         column = LOTS[name]
-        if former := getattr(row, column):
-            scope = Scope.HOSE_LOT if column == "hose_lot" else Scope.FITTING_LOT
-            session.add(FormerLotRow(number=row.number, scope=str(scope), value=former))
+        scope = Scope.HOSE_LOT if column == "hose_lot" else Scope.FITTING_LOT
+        former = getattr(row, column)
+        names = [former] if former else []
+        names += withdrawn_spellings(session, scope, value) if value else []
+        session.add_all(FormerLotRow(number=row.number, scope=str(scope), value=one) for one in names)
         setattr(row, column, lot_key(value))
 
 

@@ -131,7 +131,10 @@ class VoidRow(Table):
 
 
 class FormerLotRow(Table):
-    """A lot that was corrected away: a withdrawal of it still holds the assembly."""
+    """Another name of an assembly's lot: one that was corrected away, or the spelling under which it was withdrawn.
+
+    A withdrawal of that name holds the assembly.
+    """
 
     __tablename__ = "former_lot"
     __table_args__ = (Index("ix_former_lot_scope_value", "scope", "value"),)

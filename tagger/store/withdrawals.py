@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import ColumnElement, Select, and_, func, or_, select
+from sqlalchemy import ColumnElement, Select, and_, func, insert, or_, select
 from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
@@ -55,6 +55,7 @@ class Withdrawals(Part):
             row = WithdrawalRow(scope=str(scope), value=value, reason=reason.strip(), at=now, by=by)
             session.add(row)
             session.flush()
+            _note_spellings(session, scope, value)
             data = {"withdrawal": row.id, "scope": str(scope), "value": value, "reason": row.reason}
             _tell(session, row, Kind.WITHDRAWN, now, by, data)
             return _value(row)
@@ -115,10 +116,10 @@ class Withdrawals(Part):
     def affected(self, scope: Scope, value: str) -> list[str]:
         """The tag numbers a withdrawal of this touches, oldest first; nothing is changed."""
         value = compact(value) if scope is Scope.TAG else str(lot_key(value))
-        query = select(AssemblyRow.number).where(_touched(scope, value))
-        query = query.order_by(AssemblyRow.registration_id, AssemblyRow.place)
         with self.reading() as session:
-            return list(session.scalars(query))
+            named = or_(*(_touched(scope, one) for one in {value, *_spellings(session, scope, value)}))
+            query = select(AssemblyRow.number).where(named)
+            return list(session.scalars(query.order_by(AssemblyRow.registration_id, AssemblyRow.place)))
 
 
 def lot_key(lot: str | None) -> str | None:
@@ -132,6 +133,38 @@ def _bare(lot: str) -> str:
     manager says otherwise: nothing is built from it."""
     key = str(lot_key(unicodedata.normalize("NFKC", lot)))
     return "".join(one for one in key if one.isalnum()) or key
+
+
+def withdrawn_spellings(session: Session, scope: Scope, lot: str) -> list[str]:
+    """The lots of withdrawals that hold, spelled otherwise than this one, and yet it."""
+    held = session.scalars(_held_lots().where(WithdrawalRow.scope == str(scope)))
+    return [row.value for row in held if _bare(row.value) == _bare(lot) and row.value != lot_key(lot)]
+
+
+def _spellings(session: Session, scope: Scope, value: str) -> list[str]:
+    """The other spellings under which hose assemblies were built from a lot."""
+    if scope is Scope.TAG:
+        return []
+    hose, ends = (AssemblyRow.hose_lot,), (AssemblyRow.fitting_lot_a, AssemblyRow.fitting_lot_b)
+    kept = {
+        lot
+        for column in (hose if scope is Scope.HOSE_LOT else ends)
+        for lot in session.scalars(select(column).where(column.is_not(None)).distinct())
+    }
+    kept |= {*session.scalars(select(FormerLotRow.value).where(FormerLotRow.scope == str(scope)))}
+    return sorted(lot for lot in kept if lot != value and _bare(lot) == _bare(value))
+
+
+def _note_spellings(session: Session, scope: Scope, value: str) -> None:
+    """Gives hose assemblies built from another spelling of a lot this name of it as well: the withdrawal holds them."""
+    others = _spellings(session, scope, value)
+    if not others:
+        return
+    touched = select(AssemblyRow.number).where(or_(*(_touched(scope, one) for one in others)))
+    numbers = session.scalars(touched.where(~_touched(scope, value)))
+    names = [{"number": number, "scope": str(scope), "value": value} for number in numbers]
+    if names:
+        session.execute(insert(FormerLotRow), names)
 
 
 def _held_lots() -> Select[WithdrawalRow]:

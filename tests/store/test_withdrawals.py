@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from tagger.errors import StoreError
+from tagger.spec import AssemblySpec
 from tagger.store import Kind, Scope, Store
 from tests.store.samples import assessment, spec
 
@@ -56,6 +57,32 @@ def test_a_withdrawn_lot_is_known_however_it_is_typed(store: Store, typed: str) 
     assert [one.value for one in store.withdrawn_lots(typed)] == ["H-2310"]
     other = spec().hose.model_copy(update={"lot": "H-2311"})
     assert store.register(spec().model_copy(update={"hose": other}), assessment())
+
+
+def test_hoses_built_under_another_spelling_of_a_lot_are_withdrawn_with_it(store: Store) -> None:
+    """They were built as H2310; H-2310 was withdrawn afterwards and did not find them."""
+
+    def built(lot: str, fitting: str) -> str:
+        data = spec().as_dict()
+        data["hose"]["lot"], data["end_a"]["lot"] = lot, fitting
+        [made] = store.register(AssemblySpec.read(data), assessment())
+        return made.number
+
+    first, second, other = built("h2310", "F 1"), built("H 2310", "F-1"), built("H-2311", "F-2")
+    assert store.affected(Scope.HOSE_LOT, "H-2310") == [first, second]
+    withdrawal = store.withdraw("cover blistered", hose_lot="H-2310")
+    assert store.withdrawn_numbers() == sorted([first, second])
+    assert store.affected(Scope.HOSE_LOT, "H-2310") == [first, second]
+    assert [one.value for one in store.assembly(first).withdrawals] == ["H-2310"]
+    assert [event.kind for event in store.history(second)].count(Kind.WITHDRAWN) == 1
+    store.correct(other, {"hose.lot": "H.2310"}, "read again from the hose")
+    assert store.assembly(other).withdrawn
+    store.lift(withdrawal.id, "tested again")
+    assert store.withdrawn_numbers() == []
+    store.withdraw("cracks", fitting_lot="F1")
+    assert store.withdrawn_numbers() == sorted([first, second])
+    store.withdraw("again", hose_lot="H-2310")
+    assert store.withdrawn_numbers() == sorted([first, second, other])
 
 
 def test_a_withdrawal_needs_one_thing_and_a_reason(store: Store) -> None:
