@@ -149,7 +149,8 @@ def _spellings(session: Session, scope: Scope, value: str) -> list[str]:
     kept = {
         lot
         for column in (hose if scope is Scope.HOSE_LOT else ends)
-        for lot in session.scalars(select(column).where(column.is_not(None)).distinct())
+        for lot in session.scalars(select(column).distinct())
+        if lot
     }
     kept |= {*session.scalars(select(FormerLotRow.value).where(FormerLotRow.scope == str(scope)))}
     return sorted(lot for lot in kept if lot != value and _bare(lot) == _bare(value))
