@@ -37,6 +37,7 @@ FOR_THE_FITTER: Final = frozenset(
         "vacuum_not_known",
         "cold_limit_of_fluid",
         "screw_class_needed",
+        "rating_above_published",  # he has the hose in hand: is it the part which the source rates?
     )
 )
 """Warnings that whoever installs the hose can act on. The others (which edition, whose figure, what is unverified)

@@ -69,6 +69,7 @@ class Batches(Proving):
         """
         known, now = self._members(numbers), self.now()
         refuse_gauge(test, now.date())
+        self.refuse_unexplained_pass([one.number for one in known], test)
         reference = "B-" + "".join(secrets.choice(ALPHABET) for _ in range(7))
         lines = _judged(test, known, tables)
         if not confirmed:

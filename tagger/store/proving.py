@@ -96,14 +96,25 @@ class Proving(Assemblies, History):
         """Writes a proof test into the history, with what was asked of it and what it proves.
 
         Raises StoreError for a pressure above the minimum burst pressure, for a test called passed
-        that proves nothing, for one of an assembly whose tag says more than the manufacturer, for a
+        that proves nothing or follows one that failed and says nothing of what was mended, for one of an assembly whose tag says more than the manufacturer, for a
         manufacturer's rating above the tables that nobody confirms and, unless ``confirmed``, for a
         pressure that would hold the assembly.
         """
         known = self.assembly(number)
         refuse_gauge(test, self.now().date())
+        self.refuse_unexplained_pass([known.number], test)
         line = line_of(known, test, tables, confirmed=confirmed)
         return self.record(known.number, Kind.PROOF_TESTED, line, by)
+
+    def refuse_unexplained_pass(self, numbers: Sequence[str], test: ProofTest) -> None:
+        """Raises StoreError for a test called passed of an assembly whose last one failed, unless a note says
+        what was mended: a leak that is tested until it holds once is still a leak."""
+        if not test.passed or test.note:
+            return
+        failed = [n for n, (_, proves) in self.proved_of(numbers).items() if proves.result is Result.FAILED]
+        if failed:
+            named = tuple(tag_number.format(number) for number in failed)
+            raise StoreError(Problem("note", None, Message("store-proof-after-failure", numbers=named)))
 
     def allow_proof_test(self, number: str, allowance: ProofAllowance, *, by: str | None = None) -> Event:
         """Writes down that the manufacturers allow an assembly that was loaded beyond a proof test.

@@ -98,7 +98,8 @@ def test_no_test_passes_on_a_gauge_whose_calibration_has_ended(store: Store) -> 
             act(number, ended.model_copy(update={"gauge": ""}))
     store.record_proof_test(number, ended.model_copy(update={"passed": False}))
     assert number in store.blocked([number]), "what leaked is recorded whatever gauge showed it"
-    valid = PASSED.model_copy(update={"gauge_valid_until": store.now().date()})
+    mended = {"gauge_valid_until": store.now().date(), "note": "crimped again"}
+    valid = PASSED.model_copy(update=mended)
     assert store.record_proof_test(number, valid).data["gauge_valid_until"] == store.now().date().isoformat()
 
 

@@ -28,7 +28,7 @@ def test_the_last_proof_test_decides(store: Store) -> None:
     store.record_proof_test(made.number, PASSED.model_copy(update={"passed": False}))
     with pytest.raises(StoreError, match=r"cannot be printed: its proof test of .* failed"):
         store.refuse_blocked([made.number])
-    store.record_proof_test(made.number, PASSED)
+    store.record_proof_test(made.number, PASSED.model_copy(update={"note": "crimped again"}))
     store.refuse_blocked([made.number])
 
 
@@ -304,6 +304,23 @@ def test_a_crimp_after_a_proof_test_ends_what_it_proved_until_it_is_tested_again
     assert str(proved[1].why).startswith("Not a proof test: a crimp was recorded on")
     assert store.proof_states([number]) == {number: "outdated"}
     store.record_proof_test(number, PASSED)
+    assert store.proof_states([number]) == {number: "passed"}
+
+
+def test_a_pass_after_a_failure_says_what_was_mended(store: Store) -> None:
+    """A hose that leaked was tested again until it held once, and nothing told that."""
+    number, other = _made(store), _made(store)
+    store.record_proof_test(number, _test(passed=False))
+    for once_more in (
+        lambda: store.record_proof_test(number, _test()),
+        lambda: store.record_proof_batch([number, other], _test()),
+    ):
+        with pytest.raises(StoreError, match=r"note: .*the last proof test failed") as refused:
+            once_more()
+        assert refused.value.problems[0].field == "note"
+    assert store.proof_states([number, other]) == {number: "failed"}
+    store.record_proof_test(number, _test(note="O-ring of end A replaced"))
+    store.record_proof_test(number, _test())
     assert store.proof_states([number]) == {number: "passed"}
 
 
