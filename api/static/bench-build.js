@@ -314,7 +314,7 @@ form.addEventListener("keydown", (event) => {
   }
   if (event.key.length !== 1 || event.ctrlKey || event.altKey) return;
   // The event's own time: a busy page must not make a scanner look like a hand.
-  if (keys.length && event.timeStamp - keys.at(-1).at > 80) keys = [];
+  if (keys.length && event.timeStamp - keys.at(-1).at > 200) keys = [];
   const first = keys.length ? {} : { before: control.value, chosen: control.name ? held(control) : [] };
   keys.push({ key: event.key, at: event.timeStamp, ...first });
 });

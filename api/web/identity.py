@@ -113,8 +113,11 @@ async def own_form(request: Request) -> FormData:
 
 def from_elsewhere(request: Request) -> bool:
     """Whether the browser says that a page of another site sent this. A program that says nothing is no browser."""
-    if request.headers.get("sec-fetch-site") not in (None, "same-origin", "none"):
-        return True
+    site = request.headers.get("sec-fetch-site")
+    if (
+        site is not None
+    ):  # no page can write this one; "Origin" is "null" for a form of a page without referrer
+        return site not in ("same-origin", "none")
     origin = request.headers.get("origin")
     ours = (request.headers.get("host"), urlsplit(settings_of(request).base_url).netloc)
     try:

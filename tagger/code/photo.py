@@ -32,7 +32,10 @@ def read(source: Path | BinaryIO) -> link.Link:
     try:
         grey = _grey(source)
     except Image.DecompressionBombError as error:
-        too_large = Message("code-photo-too-large", megapixels=error.args[0] // 1_000_000)
+        most = (
+            error.args[0] if isinstance(error.args[0], int) else MAX_PIXELS_WHOLE
+        )  # Pillow's own says a sentence
+        too_large = Message("code-photo-too-large", megapixels=most // 1_000_000)
         raise LinkError(Problem("image", None, too_large)) from None
     except Exception:
         raise LinkError(Problem("image", None, Message("code-photo-unreadable"))) from None

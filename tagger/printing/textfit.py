@@ -120,7 +120,7 @@ def stack(paragraphs: tuple[Paragraph, ...], width: float, height: float) -> tup
 
     >>> big, small = Paragraph("95 N·m", 5.0, 2.2, main=True), Paragraph("from finger-tight", 3.0, 2.2)
     >>> [(one.lines, one.size) for one in stack((big, small), 22.0, 9.0)]
-    [(('95 N·m',), 5.0), (('from finger-tight',), 2.36)]
+    [(('95 N·m',), 5.0), (('from finger-tight',), 2.92)]
     """
     for main, small in [*((1.0, share) for share in _SHARES), *((share, 0.0) for share in _SHARES[1:])]:
         found = []

@@ -207,7 +207,7 @@ def test_a_second_print_asks_once(bench: Bench, store: Store) -> None:
 def test_a_record_of_a_run_leads_to_the_print_of_its_own_tag(bench: Bench, store: Store) -> None:
     bench.submit("/bench/build", {**HOSE, "count": "3"})
     number = store.find().assemblies[1].number
-    [address] = re.findall(r'href="(/bench/run/[^"]*)"', bench.get(f"/bench/tag/{number}").text)
+    [address] = re.findall(r'href="(/bench/run/\d+\?[^"]*)"', bench.get(f"/bench/tag/{number}").text)
     assert re.findall(r'type="hidden" name="number" value="([^"]*)"', bench.get(address).text) == [number]
 
 

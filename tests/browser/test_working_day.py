@@ -56,7 +56,7 @@ def _ordered_longer_by_phone(live: Live, phone: Page, old: Assembly) -> str:
     phone.get_by_text(T("scan-order-changes"), exact=True).click()
     phone.fill("[name=change_length]", "100 mm longer")
     phone.get_by_label(T("scan-field-contact_phone")).fill("+44 1632 960 222")
-    phone.locator("[data-send]").click()
+    phone.get_by_role("button", name=T("scan-order-send")).click()
     expect(phone.get_by_role("heading", name=T("scan-ordered-received"))).to_be_visible()
     [order] = live.store.orders(number=old.number)
     assert order.changes is not None and "100 mm longer" in order.changes

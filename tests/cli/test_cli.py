@@ -347,7 +347,7 @@ def test_a_picture_of_too_many_pixels_is_refused(tagger: Shell, tmp_path: Path) 
     for side in (8_000, 14_000):  # more than we unpack; more than Pillow opens
         Image.new("1", (side, side), 1).save(tmp_path / "large.png")
         assert (
-            "image: The image is too large. Use a photo of at most 60 megapixels."
+            "image: The image is too large. Use a photo of at most 20 megapixels."
             in tagger("read", "large.png", code=1).stderr
         )
 

@@ -41,4 +41,4 @@ def test_after_a_slip_every_way_to_look_again_is_there(client: TestClient, slip:
     ):
         assert re.search(wanted, answer.text)
     long = client.get("/find", params={"q": "x" * 5000})
-    assert long.status_code == 422 and "x" * 601 not in long.text
+    assert long.status_code == 422 and "x" * 1001 not in long.text
