@@ -48,7 +48,8 @@ def test_the_certificate_tells_of_the_last_test(api: httpx.Client, number: str) 
     assert api.get(path.replace(number, "00000-000001")).status_code == 404
     api.post(f"/assemblies/{number}/proof-tests", json={**TEST, "passed": False})
     assert "FAILED" in _words(api.get(path).content)
-    api.post(f"/assemblies/{number}/proof-tests", json=TEST)
+    assert api.post(f"/assemblies/{number}/proof-tests", json=TEST).status_code == 422
+    api.post(f"/assemblies/{number}/proof-tests", json={**TEST, "note": "end A crimped again"})
     answer = api.get(path)
     assert answer.headers["content-type"] == "application/pdf"
     assert f"Tag {number}: passed" in _words(answer.content)

@@ -200,7 +200,7 @@ def test_proving_blocks_and_unblocks_printing(api: httpx.Client, store: Store) -
     }  # fmt: skip
     assert api.post(f"/assemblies/{number}/proof-tests", json=test).status_code == 201
     assert api.post("/prints", json={"numbers": [number]}).status_code == 422
-    api.post(f"/assemblies/{number}/proof-tests", json={**test, "passed": True})
+    api.post(f"/assemblies/{number}/proof-tests", json={**test, "passed": True, "note": "seal renewed"})
     printed = api.post("/prints", json={"numbers": [number]})
     assert printed.content.startswith(b"%PDF")
     twice = api.post("/prints", json={"numbers": [number]})

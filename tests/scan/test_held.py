@@ -82,6 +82,6 @@ def test_what_is_held_after_a_crimp_or_a_proof_test_is_in_a_list_of_its_own(
     letter = ProofAllowance(allowed_by="both", allowed_on=date(2026, 1, 5), document="letter 12")
     store.allow_proof_test(loaded, letter)
     for number in (failed, old):
-        store.record_proof_test(number, passed)
+        store.record_proof_test(number, passed.model_copy(update={"note": "seal renewed"}))
     store.record_crimps(crimped, [crimp.model_copy(update={"measured_mm": 33.5})])
     assert listed() == set()
