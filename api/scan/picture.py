@@ -8,13 +8,13 @@ true. The phone computes the same figures in ``static/reader/picture.js``.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 from typing import Any
 
 from api.scan import dims
 from api.scan.fill import fill
 from api.scan.visitor import Reader
 from tagger import phrases
+from tagger.drawing.way import Way, way_of
 from tagger.messages import Message, angle, diameter, length
 from tagger.spec import AssemblySpec, Connection, End, Form
 from tagger.trade.cones import cone_of, usual_seat
@@ -162,27 +162,6 @@ def seals(tables: Tables) -> dict[str, Seal]:
     return found
 
 
-@dataclass(frozen=True)
-class _Way:
-    """Where a port points, as parts of one: along the hose, down, and towards the viewer."""
-
-    along: float
-    down: float
-    near: float
-
-    @property
-    def seen(self) -> float:
-        """How much of its length is seen."""
-        return math.hypot(self.along, self.down)
-
-
-def _way(end: End, turn_deg: int) -> _Way:
-    """``turn_deg``: how far the elbow is turned about the hose, from pointing down towards the viewer."""
-    bend, turn = math.radians(end.angle_deg), math.radians(turn_deg)
-    aside = math.sin(bend)
-    return _Way(*map(_n3, (math.cos(bend), aside * math.cos(turn), aside * math.sin(turn))))
-
-
 def _figures(end: End, hose_dash: int, turn_deg: int, tables: Tables) -> Figures:
     """What ``end.mustache`` needs of one end; the hose's end is the origin, the outside is +x, y points down."""
     found, seal = dims.mating(end, tables), _seal_paths(end, tables)
@@ -190,7 +169,7 @@ def _figures(end: End, hose_dash: int, turn_deg: int, tables: Tables) -> Figures
     across = found.across_mm if found else bore * 1.4
     fitting = across * seal["long"]
     corner = bore * (1.1 if end.is_elbow else 0.6)
-    arm, way = _arm(end, bore, fitting), _way(end, turn_deg)
+    arm, way = _arm(end, bore, fitting), way_of(end, turn_deg, places=3)
     port = (corner + (arm - fitting) * way.along, (arm - fitting) * way.down)
     out = (corner + arm * way.along, arm * way.down)
     return {
@@ -248,7 +227,7 @@ def _bend(bore: float, corner: float) -> Figures:
     }
 
 
-def _part(end: End, across: float, port: tuple[float, float], way: _Way, seal: Figures) -> Figures:
+def _part(end: End, across: float, port: tuple[float, float], way: Way, seal: Figures) -> Figures:
     """What ``fitting.mustache`` needs: the mating part at its port, pointing its way, as long as it is seen."""
     ux, uy = way.along / way.seen, way.down / way.seen
     return {
@@ -265,16 +244,14 @@ def _part(end: End, across: float, port: tuple[float, float], way: _Way, seal: F
     }
 
 
-def _round(way: _Way, at: tuple[float, float]) -> str:
+def _round(way: Way, at: tuple[float, float]) -> str:
     """The transform that shows a circle as a round mouth at ``at`` that faces ``way``."""
     ux, uy = (way.along / way.seen, way.down / way.seen) if way.seen > _FLAT else (1.0, 0.0)
     flat = abs(way.near)
     return f"matrix({_n3(ux * flat)} {_n3(uy * flat)} {_n3(-uy)} {_n3(ux)} {_n(at[0])} {_n(at[1])})"
 
 
-def _reach(
-    end: End, way: _Way, corner: float, out: tuple[float, float], half: float, shell: float
-) -> Figures:
+def _reach(end: End, way: Way, corner: float, out: tuple[float, float], half: float, shell: float) -> Figures:
     """How far the picture goes along the hose, below its axis and above it."""
     level = math.sqrt(max(0.0, 1 - way.down**2))  # of a round mouth, how much of it stands upright
     wide = math.sqrt(max(0.0, 1 - way.along**2))

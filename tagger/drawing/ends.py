@@ -9,37 +9,15 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
-from dataclasses import dataclass
 
 from tagger.drawing.clocking import end_view
 from tagger.drawing.fittings import OUTLINE, THIN, fitting
 from tagger.drawing.primitives import Circle, Drawing, Item, Line, Point, Shape, Text, arrow_head, moved
+from tagger.drawing.way import Way, way_of
 from tagger.spec import AssemblySpec, End, LengthBasis
 
 _EMS_A_LETTER = 0.63  # no figure of the tag's bold face is broader
 _FLAT = 0.05  # what is turned less out of the picture than this is drawn as lying in it
-
-
-@dataclass(frozen=True, slots=True)
-class _Way:
-    """Where an elbow's port points, as parts of one: along the hose, down, and towards the viewer."""
-
-    along: float
-    down: float
-    near: float
-
-    @property
-    def seen(self) -> float:
-        """How much of its length is seen."""
-        return math.hypot(self.along, self.down)
-
-
-def _way(end: End, clocking: int) -> _Way:
-    bend, turn = math.radians(end.angle_deg), math.radians(clocking)
-    aside = math.sin(bend)
-    return _Way(
-        *(round(part, 6) for part in (math.cos(bend), aside * math.cos(turn), aside * math.sin(turn)))
-    )
 
 
 def ends_picture(
@@ -83,7 +61,7 @@ def end_picture(spec: AssemblySpec, which: str, width: float, height: float) -> 
     """One end by itself as it lies in the picture of the whole: A points left, B right and as it is clocked."""
     end, side = (spec.end_a, -1) if which == "a" else (spec.end_b, 1)
     turn = 0 if which == "a" else spec.clocking_deg or 0
-    down = _way(end, turn).down
+    down = way_of(end, turn).down
     bore = min(height * (0.17 if end.is_elbow else 0.3), width * 0.16)
     while True:  # as large as it can be with a stub of hose beside it
         arm = min(height * 0.74, width * 0.62)
@@ -121,11 +99,11 @@ class _End:
         stem = half * 0.9
         if not end.is_elbow:
             self.items.append(_rect(0, -half * 0.5, stem, half))
-            self.items += _carried(self.part.items, stem, 0.0, _Way(1, 0, 0))
+            self.items += _carried(self.part.items, stem, 0.0, Way(1, 0, 0))
             self.reach = self.tip = stem + self.part.length
             self.face = self.centre = stem + self.part.seal
             return
-        way = _way(end, clocking)
+        way = way_of(end, clocking)
         corner = stem + half * 0.9
         length = max(arm - self.part.length, half * 1.2)
         port = (corner + length * way.along, length * way.down)
@@ -136,7 +114,7 @@ class _End:
         across = math.sqrt(max(0.0, 1 - way.along**2))  # how far its round mouth reaches along the hose
         self.reach = max(corner, self.tip) + self.part.mouth * max(across, 0.3)
 
-    def _elbow(self, way: _Way, corner: float, port: Point) -> None:
+    def _elbow(self, way: Way, corner: float, port: Point) -> None:
         """Whichever is nearer the viewer is drawn last: the mouth, or the bend's back."""
         pipe = _pipe(((0.0, 0.0), (corner, 0.0), port), self.half * 0.5)
         body = _carried(self.part.items, *port, way) if way.seen > _FLAT else []
@@ -191,7 +169,7 @@ def _bend(x: float, radius: float, *, towards: bool) -> list[Item]:
     return [*items, Line(x - arm, -arm, x + arm, arm, OUTLINE), Line(x - arm, arm, x + arm, -arm, OUTLINE)]
 
 
-def _ellipse(x: float, y: float, radius: float, way: _Way, *, fill: str) -> Item:
+def _ellipse(x: float, y: float, radius: float, way: Way, *, fill: str) -> Item:
     """A round mouth that faces ``way``, as it is seen."""
     if way.seen <= _FLAT:
         return Circle(x, y, radius, fill, OUTLINE)  # type: ignore[arg-type]
@@ -204,7 +182,7 @@ def _ellipse(x: float, y: float, radius: float, way: _Way, *, fill: str) -> Item
     return Shape(tuple(points), fill, OUTLINE)  # type: ignore[arg-type]
 
 
-def _carried(items: tuple[Item, ...], x: float, y: float, way: _Way) -> list[Item]:
+def _carried(items: tuple[Item, ...], x: float, y: float, way: Way) -> list[Item]:
     """The mating part moved to its port and pointing ``way``, as long as it is seen."""
     ux, uy = way.along / way.seen, way.down / way.seen
 
@@ -214,7 +192,7 @@ def _carried(items: tuple[Item, ...], x: float, y: float, way: _Way) -> list[Ite
     return [_mapped(_flattened(item, way), put) for item in items]
 
 
-def _flattened(item: Item, way: _Way) -> Item:
+def _flattened(item: Item, way: Way) -> Item:
     """A circle seen aslant is none: as a chain of points it can be mapped."""
     if not isinstance(item, Circle) or way.seen > 1 - _FLAT:
         return item
