@@ -95,6 +95,7 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         "mailto": _mailto(tag, order_lines, t, shop),
         "doubted": bool(why),
         "doubts": why,
+        "shut": guide is None or bool(why),
         "fit": guide,
     }
 
@@ -105,7 +106,7 @@ def doubts(tag: Tag, t: Translator) -> list[str]:
     A pressure that is known in part ("at most 190 bar") is no such reason.
     """
     content = tag.content
-    found = [t("scan-fit-doubt-differ")] if tag.digits_state == "differ" else []
+    found = [t(f"scan-fit-doubt-{tag.digits_state}")] if tag.digits_state in ("differ", DAMAGED) else []
     found += [t(line) for line in rated.dangers(content)]
     if content.working_pressure_bar is None and content.at_most_bar is None:
         found.append(t("scan-pressure-not_known"))

@@ -222,6 +222,7 @@ def test_a_withdrawal_seen_is_not_forgotten_without_a_network(live: Live, open_p
     page.goto(live.url + path(made))
     expect(page.locator("section.withdrawn")).to_contain_text("The crimp cracked")
     assert page.locator(".step").count() == 0
+    assert page.locator(".end .gate").count() == 2 and not page.locator(".end li:visible").count()
     expect(page.locator("#fit")).to_contain_text(T("scan-withdrawn-no_guide"))
 
 

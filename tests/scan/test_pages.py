@@ -560,13 +560,14 @@ GATE = '<details class="gate">'
 def test_a_hose_that_must_not_be_installed_yet_has_its_guide_behind_a_deliberate_act_that_says_why(
     client: TestClient, store: Store, assembly: Assembly
 ) -> None:
-    """Digits that differ, a fluid the hose is not for, a pressure wholly unknown."""
+    """Digits that differ or cannot be read, a fluid the hose is not for, a pressure wholly unknown."""
     other = register(store, length_mm=900.0)
     water = SPEC | {"fluid": "phosphate_ester", "max_temperature_c": None}
     [wrong] = store.register(AssemblySpec.read(water), assess(AssemblySpec.read(water)), reason="test stand")
     unknown = payload.encode(TagContent(spec=AssemblySpec.read(SPEC)))
     for address, why in (
         (f"/T/{assembly.number}/{other.digits}", "The tag says something else than the shop's record"),
+        (path(assembly)[:-1], "the tag cannot be compared with the shop's record"),
         (path(wrong), "only with the hose manufacturer's approval"),
         (f"/T/{OTHER_SHOP}/{unknown}", "The working pressure of this assembly is not known"),
     ):
@@ -574,6 +575,43 @@ def test_a_hose_that_must_not_be_installed_yet_has_its_guide_behind_a_deliberate
         before, behind = page[page.index('id="fit"') :].split(GATE)
         assert "Do not install this hose assembly yet" in before and why in text(before), address
         assert "#step-1" not in before and 'id="step-1"' in behind, address
+
+
+def test_where_there_is_no_guide_or_it_is_shut_the_tightening_values_are_shut_too(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    """Withdrawn, void, held, digits that differ or cannot be read, not for its fluid: a value read in passing is used."""
+    withdrawn, void, other = register(store), register(store), register(store, length_mm=900.0)
+    failed = register(store)
+    store.withdraw("The fitting lot cracked in the crimp", tag=withdrawn.number)
+    store.void(void.number, "wrong reel")
+    store.record_proof_test(failed.number, FAILED)
+    water = SPEC | {"fluid": "phosphate_ester", "max_temperature_c": None}
+    [wrong] = store.register(AssemblySpec.read(water), assess(AssemblySpec.read(water)), reason="test stand")
+    differ = f"/T/{assembly.number}/{other.digits}"
+    for address in (path(withdrawn), path(void), path(failed), path(wrong), differ, path(assembly)[:-1]):
+        for shown, behind in _tightening(client.get(address).text):
+            assert "N·m" not in shown and "flat" not in shown, address
+            assert "Show the tightening values all the same" in behind and "N·m" in behind, address
+    for shown, behind in _tightening(client.get(path(assembly)).text):
+        assert "N·m" in shown and not behind
+
+
+FAILED = ProofTest(pressure_bar=300, hold_s=60, medium="water", passed=False, tester="Bela")
+
+
+def _tightening(page: str) -> list[tuple[str, str]]:
+    """Of each end what stands open after the heading of its tightening, and what is folded away by a gate."""
+    spec = page[page.index('id="spec"') : page.index('class="facts"')]
+    ends = [end.partition("<strong>Tightening</strong>")[2] for end in spec.split('class="end"')[1:]]
+    assert len(ends) == 2 and all(ends)
+    found = []
+    for end in ends:
+        shown, gate, rest = end.partition(GATE)
+        behind, closed, after = rest.partition("</details>")
+        assert bool(gate) == bool(closed)
+        found.append((text(shown + after.partition("<details")[0]), text(behind)))
+    return found
 
 
 def test_a_pressure_known_in_part_is_no_reason_to_hide_the_guide(client: TestClient, store: Store) -> None:

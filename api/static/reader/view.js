@@ -17,7 +17,7 @@ export function view(tag, kit, today) {
   const { content, number, digits } = tag, { spec } = content;
   const bend = bendOf(spec.hose, tables);
   const lines = orderLines(tag, content, kit);
-  const why = barred(tag) ? [] : doubts(content, t);
+  const noGuide = barred(tag), why = noGuide ? [] : doubts(content, t);
   return {
     number: format(number),
     withdrawn: tag.withdrawn || null,
@@ -49,8 +49,8 @@ export function view(tag, kit, today) {
     shop_name: tag.name, shop_phone: tag.phone,
     order_lines: lines,
     mailto: mailto(tag, lines, t),
-    doubted: why.length > 0, doubts: why,
-    fit: barred(tag) ? null : guide(content, bend ? bend[0] : null, kit),
+    doubted: why.length > 0, doubts: why, shut: noGuide || why.length > 0,
+    fit: noGuide ? null : guide(content, bend ? bend[0] : null, kit),
   };
 }
 
