@@ -8,6 +8,7 @@ from typing import Any
 from urllib.parse import urlencode
 
 from fastapi import APIRouter, Request
+from starlette.datastructures import FormData
 from starlette.responses import JSONResponse, Response
 
 from api.bench import form as forms
@@ -27,7 +28,7 @@ from tagger.printing import layout
 from tagger.record import RECORD_FIELDS, recorded
 from tagger.record_tag import preview
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
-from tagger.store import OrderRequest, Registration, Store
+from tagger.store import OrderRequest, Person, Registration, Store
 from tagger.store.crimps import EndCard, inserted
 from tagger.store.registering import register
 from tagger.trade import assess, given, grades, keeping
@@ -247,7 +248,7 @@ def build(request: Request, me: Builder, form: OwnForm) -> Response:
     if shown.problems or shown.spec is None or shown.assessment is None:
         return _page(request, fields, shown.problems, status=422, chosen=chosen)
     if form.get("save_recipe"):
-        return _save_recipe(request, fields, shown.spec, str(form.get("recipe_name", "")), me.person.name)
+        return _save_recipe(request, fields, shown.spec, form, me.person)
     try:
         asked = forms.asked_of(fields, date.today())
         tables = tables_of(request)
@@ -264,17 +265,24 @@ def build(request: Request, me: Builder, form: OwnForm) -> Response:
 
 
 def _save_recipe(
-    request: Request, fields: dict[str, Any], wanted: AssemblySpec, name: str, by: str
+    request: Request, fields: dict[str, Any], wanted: AssemblySpec, form: FormData, me: Person
 ) -> Response:
+    name, replace = str(form.get("recipe_name", "")), bool(form.get("recipe_replace"))
     try:
-        kept = store_of(request).save_recipe(name, wanted, by=by)
+        kept = store_of(request).save_recipe(name, wanted, by=me.name, role=me.role, replace=replace)
     except TaggerError as error:
-        return _page(request, fields, error.problems, status=422)
+        return _page(request, fields, error.problems, status=422, recipe_name=name)
     return go(f"/bench/build?{urlencode({'recipe': kept.name, 'note': 'saved'})}")
 
 
 def _page(
-    request: Request, fields: dict[str, Any], problems: Any = (), *, status: int = 200, chosen: str = ""
+    request: Request,
+    fields: dict[str, Any],
+    problems: Any = (),
+    *,
+    status: int = 200,
+    chosen: str = "",
+    recipe_name: str = "",
 ) -> Response:
     chosen = chosen or settings_of(request).label_template
     shown = view(request, fields, chosen)
@@ -295,6 +303,7 @@ def _page(
         choices=choices(request),
         asks=_asks(shown),
         recipes=store_of(request).recipes(),
+        recipe_name=recipe_name,
         order=_order(request, shown.fields["order_reference"]),
         **_shared(request, shown),
     )

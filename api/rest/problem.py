@@ -19,7 +19,7 @@ from api.web.limits import MOST_BYTES
 from tagger.errors import NumberError, Problem, StoreError, TaggerError, problems_from
 from tagger.i18n import Translator
 from tagger.messages import Message, as_is
-from tagger.store import KeyUsed
+from tagger.store import KeyUsed, RecipeKept
 from tagger.store.trouble import Trouble
 
 BASE = "/api/v1"
@@ -127,9 +127,8 @@ def install(app: FastAPI) -> None:
 def _refused(request: Request, error: Exception) -> Response:
     if not isinstance(error, TaggerError):
         raise error
-    status = (
-        404 if isinstance(error, NotThere) else 409 if isinstance(error, (KeyUsed, PrintedAlready)) else 422
-    )
+    against_what_is_kept = isinstance(error, (KeyUsed, PrintedAlready, RecipeKept))
+    status = 404 if isinstance(error, NotThere) else 409 if against_what_is_kept else 422
     return answer(request, status, None, error.problems)
 
 

@@ -121,9 +121,15 @@ def recipe(store: TheStore, token: AsBuilder, name: str) -> RecipeOut:
         raise there(error) from None
 
 
-@router.put("/recipes/{name:path}", tags=["recipes"], summary="Save a spec under a name (without lots)")
+@router.put(
+    "/recipes/{name:path}",
+    tags=["recipes"],
+    summary="Save a spec under a name (without lots)",
+    responses={409: {"description": "A manager saved another spec under this name."}},
+)
 def save_recipe(store: TheStore, token: AsBuilder, name: str, spec: SpecIn) -> RecipeOut:
-    return RecipeOut.of(store.save_recipe(name, spec_of(store, spec), by=token.name))
+    """Another spec of that name is replaced; one that a manager saved is refused (409) to anybody else."""
+    return RecipeOut.of(store.save_recipe(name, spec_of(store, spec), by=token.name, role=token.role))
 
 
 @router.delete("/recipes/{name:path}", tags=["recipes"], summary="Delete a saved spec and return it")

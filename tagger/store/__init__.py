@@ -31,7 +31,7 @@ from tagger.store.print_jobs import Prints
 from tagger.store.printers import Printers
 from tagger.store.proof_tests import MEDIA, ProofAllowance, ProofTest, Result, Verdict, verdict
 from tagger.store.proving import CrimpMeasured, Proving, proof_required
-from tagger.store.recipes import Recipe, Recipes
+from tagger.store.recipes import Recipe, RecipeKept, Recipes
 from tagger.store.scans import Scans
 from tagger.store.shop_rows import KeptRow, ShopRows
 from tagger.store.values import (
@@ -132,6 +132,7 @@ __all__ = [
     "ProofAllowance",
     "ProofTest",
     "Recipe",
+    "RecipeKept",
     "Registration",
     "Result",
     "Role",

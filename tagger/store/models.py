@@ -312,7 +312,7 @@ class SignInCodeRow(Table):
 
 
 class RecipeRow(Table):
-    """A spec kept under a name, to start from."""
+    """A spec kept under a name, to start from; ``saved_role``: that of whoever saved it, None where not known."""
 
     __tablename__ = "recipe"
 
@@ -320,6 +320,7 @@ class RecipeRow(Table):
     spec: Mapped[dict[str, Any]]
     saved_at: Mapped[datetime]
     saved_by: Mapped[str | None] = mapped_column(Line(80, "saved_by"))
+    saved_role: Mapped[str | None] = mapped_column(Line(12, "saved_role"))
 
 
 class CrimpRow(Table):

@@ -301,6 +301,15 @@ def test_a_recipe_starts_a_build(bench: Bench, store: Store) -> None:
     assert 'value="1251"' in page.text
     assert store.count() == 0
 
+    shorter = {**HOSE, "length_mm": "900", "save_recipe": "1", "recipe_name": "boom & arm"}
+    refused = bench.submit("/bench/build", shorter)
+    assert refused.status_code == 422 and "A different spec is saved as" in refused.text
+    assert 'name="recipe_name" value="boom &amp; arm"' in refused.text, "what was typed stays"
+    assert 'name="recipe_replace"' in refused.text
+    assert store.recipe("boom & arm").spec.length_mm == 1251
+    assert bench.submit("/bench/build", {**shorter, "recipe_replace": "1"}).status_code == 200
+    assert store.recipe("boom & arm").spec.length_mm == 900
+
 
 def test_a_replacement_is_held_against_the_tag_it_replaces(bench: Bench, store: Store) -> None:
     bench.submit("/bench/build", HOSE)

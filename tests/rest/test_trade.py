@@ -167,6 +167,9 @@ def test_a_recipe_is_kept_without_lots_until_it_is_dropped(
     assert api.get("/recipes").json() == []
     assert api.put("/recipes/hose 1%2F2 in", json=EXAMPLE_SPEC).json()["name"] == "hose 1/2 in"
     assert api.get("/recipes/hose 1%2F2 in").status_code == 200
+    refused = builder.put("/recipes/hose 1%2F2 in", json={**EXAMPLE_SPEC, "length_mm": 900})
+    assert refused.status_code == 409 and "manager" in refused.json()["problems"][0]["why"]
+    assert api.get("/recipes/hose 1%2F2 in").json()["spec"]["length_mm"] == EXAMPLE_SPEC["length_mm"]
 
 
 def test_a_measured_crimp_is_held_against_the_one_the_shop_keeps(

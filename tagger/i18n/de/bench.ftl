@@ -389,6 +389,7 @@ bench-build-register = Registrieren und drucken
 bench-build-clear = Formular leeren
 bench-build-recipes = Gespeicherte Spezifikationen: diese speichern oder mit einer beginnen
 bench-build-save-recipe = Speichern
+bench-build-recipe-replace = Gespeicherte Spezifikation ersetzen
 bench-build-updating = Wird aktualisiert ...
 bench-build-out-of-date = Nicht aktuell.
 bench-build-unanswered = Keine Antwort vom Server: Die Werte unten gehören zu den vorherigen Eingaben. Neuer Versuch alle paar Sekunden.

@@ -308,6 +308,10 @@ store-token-not-found = Das Gerät { $token } ist nicht vorhanden.
     .mend = Die Liste der Geräte prüfen.
 store-recipe-not-found = Das Rezept { $name } ist nicht vorhanden.
     .mend = Eines aus der Liste wählen.
+store-recipe-used = Unter { $name } ist eine andere Spezifikation gespeichert.
+    .mend = Einen anderen Namen wählen oder „Gespeicherte Spezifikation ersetzen“ ankreuzen.
+store-recipe-of-manager = Die unter { $name } gespeicherte Spezifikation stammt von der Werkstattleitung.
+    .mend = Einen anderen Namen wählen oder die Werkstattleitung bitten, sie zu ersetzen.
 
 ## The database and its backups
 

@@ -389,6 +389,7 @@ bench-build-register = Register and print
 bench-build-clear = Clear form
 bench-build-recipes = Saved specs: save this spec or start from one
 bench-build-save-recipe = Save spec
+bench-build-recipe-replace = Replace the saved spec
 bench-build-updating = Updating ...
 bench-build-out-of-date = Out of date.
 bench-build-unanswered = No answer from the server: the values below are for the previous entries. Retrying every few seconds.

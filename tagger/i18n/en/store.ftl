@@ -308,6 +308,10 @@ store-token-not-found = Device { $token } is not on record.
     .mend = Check the list of devices.
 store-recipe-not-found = Recipe { $name } is not on record.
     .mend = Choose one from the list.
+store-recipe-used = A different spec is saved as { $name }.
+    .mend = Use another name, or tick “Replace the saved spec”.
+store-recipe-of-manager = The spec saved as { $name } is a manager's.
+    .mend = Use another name, or ask a manager to replace it.
 
 ## The database and its backups
 

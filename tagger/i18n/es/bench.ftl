@@ -389,6 +389,7 @@ bench-build-register = Registrar e imprimir
 bench-build-clear = Vaciar el formulario
 bench-build-recipes = Especificaciones guardadas: guardar esta o partir de otra
 bench-build-save-recipe = Guardar
+bench-build-recipe-replace = Sustituir la especificación guardada
 bench-build-updating = Actualizando ...
 bench-build-out-of-date = No está al día.
 bench-build-unanswered = El servidor no responde: los valores de abajo corresponden a los datos anteriores. Se reintenta cada pocos segundos.

@@ -308,6 +308,10 @@ store-token-not-found = El dispositivo { $token } no existe.
     .mend = Compruebe la lista de dispositivos.
 store-recipe-not-found = La receta { $name } no existe.
     .mend = Elija una de la lista.
+store-recipe-used = Ya hay otra especificación guardada como { $name }.
+    .mend = Elija otro nombre o marque «Sustituir la especificación guardada».
+store-recipe-of-manager = La especificación guardada como { $name } es de un encargado.
+    .mend = Elija otro nombre o pida a un encargado que la sustituya.
 
 ## The database and its backups
 

@@ -389,6 +389,7 @@ bench-build-register = Enregistrer et imprimer
 bench-build-clear = Vider le formulaire
 bench-build-recipes = Spécifications enregistrées : enregistrer celle-ci ou partir d'une autre
 bench-build-save-recipe = Enregistrer
+bench-build-recipe-replace = Remplacer la spécification enregistrée
 bench-build-updating = Mise à jour ...
 bench-build-out-of-date = Pas à jour.
 bench-build-unanswered = Le serveur ne répond pas : les valeurs ci-dessous correspondent aux saisies précédentes. Nouvel essai toutes les quelques secondes.

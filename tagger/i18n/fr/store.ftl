@@ -308,6 +308,10 @@ store-token-not-found = L'appareil { $token } n'existe pas.
     .mend = Vérifiez la liste des appareils.
 store-recipe-not-found = La recette { $name } n'existe pas.
     .mend = Choisissez-en une dans la liste.
+store-recipe-used = Une autre spécification est enregistrée sous le nom { $name }.
+    .mend = Choisissez un autre nom ou cochez « Remplacer la spécification enregistrée ».
+store-recipe-of-manager = La spécification enregistrée sous le nom { $name } est celle d'un responsable d'atelier.
+    .mend = Choisissez un autre nom ou demandez à un responsable d'atelier de la remplacer.
 
 ## The database and its backups
 
