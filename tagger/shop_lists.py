@@ -59,16 +59,20 @@ def refuse_unsound(fitting: Fitting, tables: Tables) -> None:
 
 def read_own_hoses(table: Table, tables: Tables) -> list[OwnHose]:
     """The rows of a list of the shop's hoses. Raises SpecError; for a hose that is there twice as well."""
-    found = read_rows(table, HOSE_COLUMNS, lambda given: read_own_hose(given, tables))
-    keys = [hose.key for hose in found]
+    found = read_numbered(table, HOSE_COLUMNS, lambda given: read_own_hose(given, tables))
+    keys = [hose.key for _, hose in found]
     problems = [
-        Problem("part", hose.part, Message("trade-own-hose-twice", part=hose.part, dash=hose.dash))
-        for place, hose in enumerate(found)
+        Problem(
+            f"row {number}.part",
+            hose.part,
+            Message("trade-own-hose-twice", part=hose.part, dash=hose.dash),
+        )
+        for place, (number, hose) in enumerate(found)
         if hose.key in keys[:place]
     ]
     if problems:
         raise SpecError(problems)
-    return found
+    return [hose for _, hose in found]
 
 
 def row_of(fitting: Fitting) -> list[Any]:
@@ -89,11 +93,18 @@ def read_rows(table: Table, columns: Sequence[str], read: Callable[[dict[str, An
 
     Raises SpecError with the problems of the heading, or of all rows at once ("row 3.cut_off_mm").
     """
+    return [row for _, row in read_numbered(table, columns, read)]
+
+
+def read_numbered(
+    table: Table, columns: Sequence[str], read: Callable[[dict[str, Any]], T]
+) -> list[tuple[int, T]]:
+    """The same, each with its row's number in the spreadsheet: blank rows count there as well."""
     heading = [str(cell or "").strip() for cell in table[0]] if table else []
     problems = list(_heading_problems(heading, columns))
     if problems:
         raise SpecError(problems)
-    found: list[T] = []
+    found: list[tuple[int, T]] = []
     for number, cells in enumerate(table[1:], 2):
         given = {
             n: c for n, cell in zip(heading, cells, strict=False) if n and (c := _cell(cell)) is not None
@@ -101,7 +112,7 @@ def read_rows(table: Table, columns: Sequence[str], read: Callable[[dict[str, An
         if not given:
             continue
         try:
-            found.append(read(_nested(given)))
+            found.append((number, read(_nested(given))))
         except TaggerError as error:
             problems += error.within(f"row {number}").problems
     if not found and not problems:

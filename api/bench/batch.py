@@ -67,7 +67,9 @@ def _page(
         made=shown,
         proved=proved,
         crimped=store.last(numbers, Kind.CRIMPED),
-        ticked=[n for n in numbers if not _counts(proved.get(n))] if ticked is None else ticked,
+        ticked=[one.number for one in shown if not (_counts(proved.get(one.number)) or one.withdrawn)]
+        if ticked is None
+        else ticked,
         required=Counter(r for r in required if not r.rating_missing),
         unknown=sum(r.rating_missing for r in required),
         can_be_given=any(r.can_be_given for r in required),

@@ -49,7 +49,8 @@ def order_page(request: Request, me: Builder, reference: str) -> Response:
 def _page(
     request: Request, order: OrderRequest, problems: Iterable[Problem] = (), status: int = 200
 ) -> Response:
-    ours = bool(order.number and store_of(request).known(order.number))
+    store = store_of(request)
+    ours = bool(order.number and store.known(order.number))
     return render(
         request,
         "order.html",
@@ -59,7 +60,8 @@ def _page(
         order=order,
         problems=problems,
         ours=ours,
-        photos=store_of(request).order_photos(order.reference),
+        reasons=tuple(held.reason for held in store.assembly(order.number or "").withdrawals) if ours else (),
+        photos=store.order_photos(order.reference),
         next_states=[state for state in order.state.next if state in BY_BUTTON],
     )
 

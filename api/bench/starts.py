@@ -60,10 +60,13 @@ def _begin(request: Request) -> dict[str, Any]:
 
 
 def doubts(request: Request) -> tuple[Problem, ...]:
-    """What to say of the tag that the page begins with: that it is not ours, or differs from its record."""
-    text = request.query_params.get("tag")
-    found = look_up(store_of(request), text) if text else None
-    if found is None or not found.doubtful:
+    """What to say of the tag that the page begins with, or that its order came from: that it is not ours,
+    differs from its record, or is withdrawn."""
+    store, asked = store_of(request), request.query_params
+    reference = asked.get("order")
+    text = store.order(reference).number if reference else asked.get("tag")
+    found = look_up(store, text) if text else None
+    if found is None or not (found.withdrawals or (found.doubtful and not reference)):
         return ()
     return (Problem("tag", found.number, found.say),)
 

@@ -19,7 +19,6 @@ from tagger.errors import Problem, SpecError, TaggerError
 from tagger.messages import Message
 from tagger.record import recorded
 from tagger.store import Registration, Store
-from tagger.store.assemblies import dangers_without_reason
 from tagger.trade import assess
 from tagger.trade.cutting import reaches_mm
 from tagger.trade.results import Assessment
@@ -127,9 +126,8 @@ def dry_run(
             )
         )
         numbers.append(place)
-        problems += [(_cell(p.field, place, match), p) for p in dangers_without_reason(rows[-1])]
     problems += [
-        (_cell(problem.field, numbers[row], match), problem) for row, problem in store.lot_problems(rows)
+        (_cell(problem.field, numbers[row], match), problem) for row, problem in store.refusals(rows)
     ]
     return Dry(tuple(rows), tuple(numbers), tuple(problems), tuple(words))
 

@@ -58,8 +58,8 @@ def _of_the_file(a: argparse.Namespace) -> list[dict[str, Any]]:
     """The rows of a list, each as ``row N`` in a problem. Raises SpecError."""
     from tagger import shop_lists
 
-    read = shop_lists.read_rows(shop_lists.table_of(a.file), COLUMNS, dict)
-    return [{**row, "place": f"row {place}"} for place, row in enumerate(read, 2)]
+    read = shop_lists.read_numbered(shop_lists.table_of(a.file), COLUMNS, dict)
+    return [{**row, "place": f"row {number}"} for number, row in read]
 
 
 def _measured(store: Store, rows: list[dict[str, Any]]) -> dict[str, list[CrimpMeasured]]:

@@ -25,6 +25,7 @@ from tagger.store.history import add_events
 from tagger.store.lineage import Lineage, lineage
 from tagger.store.lots import refuse_other_hoses
 from tagger.store.models import AssemblyRow, OrderRow, RegistrationRow, VoidRow
+from tagger.store.texts import refuse_control
 from tagger.store.values import Assembly, Kind, Registration, Void, Withdrawal
 from tagger.store.voids import voids
 from tagger.store.withdrawals import holding, lot_key, refuse_withdrawn_lots
@@ -135,6 +136,32 @@ class Assemblies(Part):
         with self.reading() as session:
             return _already(session, key, _mark(rows))
 
+    def refusals(self, rows: Sequence[Registration]) -> list[tuple[int, Problem]]:
+        """All that registering these rows would be refused for, with each row's place from 0; writes nothing.
+
+        A number drawn, a key or what others do in the meantime may still refuse it.
+        """
+        found: list[tuple[int, Problem]] = []
+        read_back = set[tuple[object, ...]]()  # specs whose digits are proved: a list repeats them
+        for place, row in enumerate(rows):
+            same = (row.spec, id(row.assessment), row.built_on)
+            try:
+                if same in read_back:
+                    _own_columns(row)
+                else:
+                    _prepared(row)
+                    read_back.add(same)
+            except TaggerError as error:
+                found += ((place, problem) for problem in error.problems)
+        with self.reading() as session:
+            for refuse in _BY_THE_BOOKS:
+                try:
+                    refuse(session, rows)
+                except TaggerError as error:
+                    found += map(_of_row, error.problems)
+        found += ((0, problem) for problem in _too_many(rows))
+        return sorted(found, key=lambda one: one[0])
+
     def _insert(
         self,
         session: Session,
@@ -244,19 +271,33 @@ def _prepare(rows: Sequence[Registration]) -> list[_Prepared]:
     problems: list[Problem] = []
     for place, row in enumerate(rows, 1):
         try:
-            design = designs.as_row(row.spec, row.assessment)
-            content, columns = _columns(row)
-            prepared.append(_Prepared(row, content, design, {"design_id": design["id"], **columns}))
+            prepared.append(_prepared(row))
         except TaggerError as error:
             within = error.within(f"row {place}") if len(rows) > 1 else error
             problems.extend(within.problems)
     if not rows:
         problems.append(Problem("rows", None, Message("store-rows-none")))
-    if (total := sum(row.count for row in rows)) > MAX_RUN:
-        problems.append(Problem("rows", total, Message("store-rows-too-many", count=total, most=MAX_RUN)))
+    problems += _too_many(rows)
     if problems:
         raise StoreError(problems)
     return prepared
+
+
+def _too_many(rows: Sequence[Registration]) -> list[Problem]:
+    total = sum(row.count for row in rows)
+    return (
+        [Problem("rows", total, Message("store-rows-too-many", count=total, most=MAX_RUN))]
+        if total > MAX_RUN
+        else []
+    )
+
+
+def _prepared(row: Registration) -> _Prepared:
+    """A row as it is kept. Raises TaggerError for what cannot be."""
+    design = designs.as_row(row.spec, row.assessment)
+    refuse_control("", design["spec"])
+    content, columns = _columns(row)
+    return _Prepared(row, content, design, {"design_id": design["id"], **columns})
 
 
 def dangers_without_reason(row: Registration) -> list[Problem]:
@@ -279,11 +320,7 @@ def dangers_without_reason(row: Registration) -> list[Problem]:
 
 def _columns(row: Registration) -> tuple[TagContent, dict[str, Any]]:
     """What the tag's symbols say, and the columns that go with it."""
-    if not 1 <= row.count <= MAX_COUNT:
-        wrong = Message("store-quantity-not-valid", count=row.count, most=MAX_COUNT)
-        raise StoreError(Problem("count", row.count, wrong))
-    if against := dangers_without_reason(row):
-        raise StoreError(against)
+    own = _own_columns(row)
     content = row.assessment.content_of(row.spec, row.built_on)
     digits = payload.encode(content)
     printed = payload.decode(digits)
@@ -292,10 +329,7 @@ def _columns(row: Registration) -> tuple[TagContent, dict[str, Any]]:
     spec = row.spec
     return printed, {
         "digits": digits,
-        "built_on": row.built_on,
-        **{name: text_of(name, text) for name, text in recorded(row).items()},
-        "replaces": compact(row.replaces) if row.replaces else None,
-        "order_reference": row.order_reference,
+        **own,
         "hose_standard": spec.hose.standard,
         "hose_dash": spec.hose.dash,
         "hose_lot": lot_key(spec.hose.lot),
@@ -307,9 +341,25 @@ def _columns(row: Registration) -> tuple[TagContent, dict[str, Any]]:
     }
 
 
+def _own_columns(row: Registration) -> dict[str, Any]:
+    """What is a row's own beside its spec. Raises StoreError, also for a danger without a reason."""
+    if not 1 <= row.count <= MAX_COUNT:
+        wrong = Message("store-quantity-not-valid", count=row.count, most=MAX_COUNT)
+        raise StoreError(Problem("count", row.count, wrong))
+    if against := dangers_without_reason(row):
+        raise StoreError(against)
+    return {
+        "built_on": row.built_on,
+        **{name: text_of(name, text) for name, text in recorded(row).items()},
+        "replaces": compact(row.replaces) if row.replaces else None,
+        "order_reference": row.order_reference,
+    }
+
+
 def text_of(name: str, value: str | None) -> str | None:
     """A text of the record as it is kept: on one line, None where it is empty. Raises StoreError."""
     kept = as_kept(name, value)
+    refuse_control(name, kept)
     if kept is not None and len(kept) > MAX_LENGTH:
         raise StoreError(Problem(name, kept[:20] + "...", Message("store-too-long", most=MAX_LENGTH)))
     if wrong := problem_of(name, kept):
@@ -342,6 +392,14 @@ def _refuse_by_the_books(
     refuse_other_fittings(session, rows)
     _refuse_unknown_orders(session, rows)
     return known_as, refuse_unread_changes(session, rows)
+
+
+def _of_row(problem: Problem) -> tuple[int, Problem]:
+    """The place of a problem's row from 0, and the problem without it."""
+    row, dot, field = problem.field.partition(".")
+    if not dot or not row.startswith("row "):
+        return 0, problem
+    return int(row.removeprefix("row ")) - 1, Problem(field, problem.value, problem.message)
 
 
 def _mark(rows: Sequence[Registration]) -> str:
@@ -388,6 +446,12 @@ def _refuse_unknown_orders(session: Session, rows: Sequence[Registration]) -> No
             Problem("order_reference", name, Message("store-order-not-found", reference=name))
             for name in missing
         )
+
+
+_BY_THE_BOOKS: tuple[Callable[[Session, Sequence[Registration]], object], ...] = (
+    refuse_withdrawn_lots, refuse_other_hoses, refuse_other_fittings, _refuse_unknown_orders, refuse_unread_changes,
+)  # fmt: skip
+"""What ``_refuse_by_the_books`` asks, each by itself: a dry run tells all of it at once."""
 
 
 def _said(row: _Prepared, known_as: Sequence[Hose]) -> dict[str, Any]:

@@ -149,8 +149,8 @@ def nearest(key: str, keys: tuple[str, ...]) -> tuple[str, ...]:
 
 
 def refuse_other_fittings(session: Session, rows: Sequence[Registration]) -> None:
-    """Raises SpecError where a spec's stock number is not kept, is another end than the spec's, or is rated
-    below the working pressure; TradeError where the assembly is no longer than the cut-offs of its fittings.
+    """Raises SpecError for every row whose stock number is not kept, is another end than the spec's, or is rated
+    below the working pressure, or that is no longer than the cut-offs of its fittings.
 
     Problems name the row, counted from 1, where there is more than one.
     """
@@ -158,6 +158,7 @@ def refuse_other_fittings(session: Session, rows: Sequence[Registration]) -> Non
     if not keys:
         return
     known = _newest(session, keys)
+    problems: list[Problem] = []
     for place, row in enumerate(rows, 1):
         try:
             refuse_others(row.spec, known)
@@ -165,7 +166,11 @@ def refuse_other_fittings(session: Session, rows: Sequence[Registration]) -> Non
             if low := rating_problems(row.spec, row.assessment.working_pressure.value_bar, known):
                 raise SpecError(low)
         except TaggerError as error:
-            raise error.within(f"row {place}") if len(rows) > 1 else error from None
+            if len(rows) == 1:
+                raise
+            problems += error.within(f"row {place}").problems
+    if problems:
+        raise SpecError(problems)
 
 
 def _newest(session: Session, keys: Sequence[str]) -> dict[str, Fitting]:

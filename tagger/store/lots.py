@@ -21,7 +21,7 @@ from tagger.store.base import Part, in_chunks
 from tagger.store.models import AssemblyRow, EventRow
 from tagger.store.values import Kind, LotReason, Registration
 from tagger.store.voids import is_void
-from tagger.store.withdrawals import lot_key, refuse_withdrawn_lots
+from tagger.store.withdrawals import lot_key
 from tagger.trade.one_hose import is_date_code, one_hose
 from tagger.trade.tables import tables
 
@@ -40,17 +40,6 @@ class Lots(Part):
             key = lot_key(hose.lot)
             known = known_hoses(session, [key] if key else []).get(str(key), [])
             return _another(session, hose, known)
-
-    def lot_problems(self, rows: Sequence[Registration]) -> list[tuple[int, Problem]]:
-        """What registering these rows would be refused for because of their lots, with each row's place from 0."""
-        found: list[tuple[int, Problem]] = []
-        with self.reading() as session:
-            for refuse in (refuse_withdrawn_lots, refuse_other_hoses):
-                try:
-                    refuse(session, rows)
-                except StoreError as error:
-                    found += (_of_row(problem) for problem in error.problems)
-        return sorted(found, key=lambda one: one[0])
 
 
 def lot_reason_of(text: str | None) -> LotReason | None:
@@ -128,14 +117,6 @@ def _ticked_as_date(session: Session, lot: str) -> bool:
     query = select(EventRow.data).join(AssemblyRow, AssemblyRow.number == EventRow.number)
     query = query.where(AssemblyRow.hose_lot == lot_key(lot), EventRow.kind == str(Kind.REGISTERED))
     return any(data.get("lot_reason") == LotReason.DATE_CODE for data in session.scalars(query))
-
-
-def _of_row(problem: Problem) -> tuple[int, Problem]:
-    """The place of a problem's row from 0, and the problem without it."""
-    row, dot, field = problem.field.partition(".")
-    if not dot or not row.startswith("row "):
-        return 0, problem
-    return int(row.removeprefix("row ")) - 1, Problem(field, problem.value, problem.message)
 
 
 def _plain(hose: Hose) -> Hose:

@@ -97,7 +97,8 @@ class Proving(Assemblies, History):
 
         Raises StoreError for a pressure above the minimum burst pressure, for a test called passed
         that proves nothing or follows one that failed and says nothing of what was mended, for one of an assembly whose tag says more than the manufacturer, for a
-        manufacturer's rating above the tables that nobody confirms and, unless ``confirmed``, for a
+        manufacturer's rating above the tables that nobody confirms, for a test called passed of an assembly
+        that is withdrawn and, unless ``confirmed``, for a
         pressure that would hold the assembly.
         """
         known = self.assembly(number)
@@ -322,12 +323,20 @@ _ROUNDED = 0.99  # of a working pressure: 155 bar is entered for 2250 psi, 155.1
 
 def line_of(known: Assembly, test: ProofTest, tables: Tables | None, *, confirmed: bool) -> dict[str, Any]:
     """The line of history for a test of the assembly. Raises StoreError as ``record_proof_test`` does."""
+    _refuse_withdrawn(known, test)
     asked = rated_for(known, test, tables)
     if not confirmed:
         refuse_unconfirmed(test, asked)
     line = judged(test, asked)
     _refuse_below_tag(known, test)
     return line
+
+
+def _refuse_withdrawn(known: Assembly, test: ProofTest) -> None:
+    """Raises StoreError for a test called passed of a hose that must not be used; one that failed may say why."""
+    if test.passed and known.withdrawn:
+        reasons = tuple(withdrawal.reason for withdrawal in known.withdrawals)
+        raise StoreError(Problem("passed", None, Message("store-proof-withdrawn", reasons=reasons)))
 
 
 def _refuse_below_tag(known: Assembly, test: ProofTest) -> None:

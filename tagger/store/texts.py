@@ -79,9 +79,17 @@ class Json(TypeDecorator[Any]):
         return unchecked(self)
 
     def process_bind_param(self, value: Any, dialect: Dialect) -> Any:
-        if _has_control(value):
-            _check_within(self.field, value)
+        refuse_control(self.field, value)
         return value
+
+
+def refuse_control(field: str, value: Any) -> None:
+    """Raises TextRefused for a character in a text, or in any text within plain JSON values, that cannot be kept.
+
+    ``field`` stands before the path of the text.
+    """
+    if _has_control(value):
+        _check_within(field, value)
 
 
 def _has_control(value: Any) -> bool:

@@ -81,3 +81,16 @@ def test_a_withdrawn_tag_is_not_printed(bench: Bench, store: Store) -> None:
     bench.submit("/bench/withdrawn", {"scope": "tag", "value": item.number, "reason": "seat cracked"})
     refused = bench.submit("/bench/print", {"number": item.number, "as": "pdf"})
     assert refused.status_code == 422 and "seat cracked" in refused.text
+
+
+def test_an_order_from_a_withdrawn_tag_says_so_to_the_shop(bench: Bench, store: Store) -> None:
+    _build(bench)
+    [made] = store.find().assemblies
+    order = store.request_order(number=made.number, contact={"phone": "555 0101"})
+    pages = f"/bench/orders/{order.reference}", f"/bench/build?order={order.reference}"
+    assert not any("burst low" in bench.get(page).text for page in pages)
+    store.withdraw("burst low", hose_lot="H-2291")
+    shown, build = (bench.get(page).text for page in pages)
+    assert "The tag of a withdrawn hose (burst low): build it anew" in shown
+    assert "burst low" in build and 'value="H-2291"' not in build, "its lots are not copied"
+    assert "burst low" in bench.get("/bench/build", params={"tag": made.number}).text

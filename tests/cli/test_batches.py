@@ -40,9 +40,9 @@ def test_a_run_is_crimped_flushed_tested_and_certified_in_one_act_each(tagger: S
     (folder / "cards.csv").write_text(CARDS, encoding="utf-8")
     [card] = tagger.json("crimp-cards", "--import", "cards.csv")["crimp_cards"]
     measured = f"number,end,measured_mm,shell\n{one},a,31.1,TW two-wire\n{two},B,31.3,TW two-wire\n"
-    (folder / "wrong.csv").write_text(measured + "7K3MQ-9XW2R1,a,31,TW two-wire\n", encoding="utf-8")
+    (folder / "wrong.csv").write_text(measured + ",,,\n\n7K3MQ-9XW2R1,a,31,TW two-wire\n", encoding="utf-8")
     told = tagger.json("crimp", "--import", "wrong.csv", code=1)["refused"]
-    assert [problem["field"] for problem in told] == ["row 4.number"]
+    assert [problem["field"] for problem in told] == ["row 6.number"], "as the spreadsheet counts"
     (folder / "crimps.csv").write_text(measured, encoding="utf-8")
     crimps = tagger.json("crimp", "--import", "crimps.csv")["crimps"]
     assert [(c["number"], c["end"], c["holds"]) for c in crimps] == [(one, "a", True), (two, "b", False)]

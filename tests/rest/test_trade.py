@@ -16,10 +16,11 @@ import pytest
 from api.rest.shared import EXAMPLE_SPEC
 from api.settings import Settings
 from tagger.code import link
-from tagger.spec import AssemblySpec
+from tagger.spec import AssemblySpec, End
 from tagger.store import Role, Store
 from tagger.trade import assess, layline, likeforlike, report
 from tagger.trade.cutting import cut
+from tagger.trade.fittings import Fitting
 from tagger.trade.identifying.identify import Measurements, identify
 from tagger.trade.tables import tables
 from tests.bench.served import serving
@@ -242,6 +243,29 @@ def test_no_filled_column_of_a_list_is_passed_over_in_silence(
         "/lists/run", files=more, data={"match": [*first.replace("qty", "quantity").split(","), ""]}
     )
     assert chosen.status_code == 201, "who names the columns has left it out"
+
+
+def test_a_dry_run_tells_all_that_the_run_would_refuse(api: httpx.Client, store: Store) -> None:
+    """Texts too long or with a control character, cut-offs longer than the hose: the run alone told them."""
+    long = Fitting(
+        stock_number="TW-9", end=End.model_validate({"connection": "sae_37_flare", "dash": 12, "form": "female_swivel"}),
+        cut_off_mm=400, cut_off_kind="seat_to_hose_butt", source="an invented chart",
+    )  # fmt: skip
+    store.keep_fitting(long)
+    first, row = LIST.splitlines()
+    heading = f"{first},customer,machine,end_a.fitting,end_b.fitting"
+    rows = [
+        f"{row},{'x' * 121},,,",
+        f"{row},,Lo\x07der,,",
+        f"{row},,,,",
+        f"{row.replace('1250', '790')},,,TW-9,TW-9",
+    ]
+    sent = {"file": ("list.csv", "\n".join([heading, *rows]))}
+    told = api.post("/lists/dry-run", files=sent).json()["problems"]
+    assert [(one["cell"], one["id"]) for one in told][:2] == [
+        ("K2", "store-too-long"), ("L3", "store-control-character")]  # fmt: skip
+    assert told[2:] and {one["cell"] for one in told[2:]} <= {"I5", "row 5"}, told
+    assert (api.post("/lists/run", files=sent).status_code, store.count()) == (422, 0)
 
 
 def test_a_dry_run_tells_a_danger_that_needs_a_reason(api: httpx.Client, store: Store) -> None:

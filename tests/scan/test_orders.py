@@ -297,3 +297,16 @@ def test_the_confirmation_says_what_was_ordered_by_when_the_shop_answers_and_the
     assert "SAE 100R2 -12" in said
     assert "The shop answers within 2 working days." in said
     assert 'href="tel:+44 1632 960 111"' in answer.text
+
+
+def test_the_order_form_of_a_withdrawn_tag_says_that_it_is_built_anew(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    for lang, said in (("en", "tag of a withdrawn hose"), ("de", "Schild einer gesperrten")):
+        asked = {"accept-language": lang}
+        assert said not in text(client.get(path(assembly), headers=asked).text)
+        withdrawal = store.withdraw("burst low", tag=assembly.number)
+        html = client.get(path(assembly), headers=asked).text
+        form = text(html[html.index('id="order"') :])
+        assert said in form and form.index(said) < form.index("1"), "before anything is typed"
+        store.lift(withdrawal.id, "retested")

@@ -131,3 +131,21 @@ def test_all_of_a_batch_are_flushed_or_none_is(store: Store) -> None:
     store.void(numbers[0], "registered twice")
     with pytest.raises(StoreError, match="void"):
         store.record_flushing(numbers, done)
+
+
+def test_no_test_is_called_passed_of_a_withdrawn_hose_and_one_that_failed_is_kept(store: Store) -> None:
+    good, bad = _run(store, 1), _run(store, 1)
+    withdrawal = store.withdraw("burst low", tag=bad[0])
+    for act in (
+        lambda: store.record_proof_test(bad[0], PASSED),
+        lambda: store.record_proof_batch(bad, PASSED),
+        lambda: store.record_proof_batch([*good, *bad], PASSED),
+    ):
+        with pytest.raises(StoreError, match="withdrawn: burst low"):
+            act()
+    assert store.proved_of([*good, *bad]) == {}
+    store.record_proof_test(bad[0], PASSED.model_copy(update={"passed": False}))
+    assert store.proved_of(bad)[bad[0]][1].result is Result.FAILED, "it may say why it was withdrawn"
+    store.lift(withdrawal.id, "another gauge")
+    store.record_proof_test(bad[0], PASSED.model_copy(update={"note": "fitting changed"}))
+    assert store.proved_of(bad)[bad[0]][1].result is Result.PASSED

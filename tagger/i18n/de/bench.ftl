@@ -657,6 +657,7 @@ bench-orders-none = Keine offenen Bestellungen. Kunden senden sie von den Seiten
 bench-order-title = Bestellung { $order }
 bench-order-heading = Bestellung
 bench-order-details = Angaben zur Bestellung
+bench-order-withdrawn = Schild einer gesperrten Schlauchleitung ({ LIST($reasons) }): nach ihrer Spezifikation neu fertigen. Ihre Chargen werden nicht übernommen. Zuerst klären, ob dieselben Teile wieder verwendet werden dürfen.
 bench-order-from-tag = Von Schild
 bench-order-foreign-tag = { $number } (nicht in unseren Datensätzen; Spezifikation vom Schild gelesen)
 bench-order-no-tag = keines

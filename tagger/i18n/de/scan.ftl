@@ -126,6 +126,7 @@ scan-field-covers = Schlauchschutz
 
 scan-withdrawn-title = Gesperrt: nicht verwenden
 scan-withdrawn-act = Verwenden Sie diese Schlauchleitung nicht. Ist sie eingebaut, Maschine abstellen, Druck ablassen und die Schlauchleitung ausbauen. Wenden Sie sich dann an die Werkstatt.
+scan-withdrawn-order = Dies ist das Schild einer gesperrten Schlauchleitung. Bestellt wird eine neue Schlauchleitung nach deren Spezifikation; die Chargen der gesperrten werden nicht übernommen.
 scan-withdrawn-since = Gesperrt am { $day }
 scan-withdrawn-no_guide = Diese Schlauchleitung ist gesperrt. Nicht einbauen.
 scan-notice-tag_only-title = Nur Angaben vom Schild

@@ -657,6 +657,7 @@ bench-orders-none = No open order requests. Customers send them from the tag pag
 bench-order-title = Order { $order }
 bench-order-heading = Order
 bench-order-details = Order details
+bench-order-withdrawn = The tag of a withdrawn hose ({ LIST($reasons) }): build it anew to its specification. Its lots are not copied. Find out first whether the same parts may be used again.
 bench-order-from-tag = From tag
 bench-order-foreign-tag = { $number } (not in our records; spec read from the tag)
 bench-order-no-tag = none

@@ -126,6 +126,7 @@ scan-field-covers = Sleeves and guards
 
 scan-withdrawn-title = Withdrawn: do not use
 scan-withdrawn-act = Do not use this hose. If it is installed, stop the machine, release the pressure and remove it. Then contact the shop.
+scan-withdrawn-order = This is the tag of a withdrawn hose. The order is for a new hose built to its specification; the lots of the withdrawn hose are not copied.
 scan-withdrawn-since = Withdrawn on { $day }
 scan-withdrawn-no_guide = This hose is withdrawn. Do not install it.
 scan-notice-tag_only-title = Shown from the tag only

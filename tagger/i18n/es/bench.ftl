@@ -657,6 +657,7 @@ bench-orders-none = No hay pedidos abiertos. Los clientes los envían desde las 
 bench-order-title = Pedido { $order }
 bench-order-heading = Pedido
 bench-order-details = Detalles del pedido
+bench-order-withdrawn = Etiqueta de un latiguillo retirado ({ LIST($reasons) }): constrúyalo de nuevo según su especificación. Sus lotes no se copian. Compruebe antes si se pueden usar otra vez las mismas piezas.
 bench-order-from-tag = De la etiqueta
 bench-order-foreign-tag = { $number } (no consta en nuestros registros; especificación leída de la etiqueta)
 bench-order-no-tag = ninguna

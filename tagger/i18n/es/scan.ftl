@@ -126,6 +126,7 @@ scan-field-covers = Fundas y protecciones
 
 scan-withdrawn-title = Retirado: no usar
 scan-withdrawn-act = No use este latiguillo. Si está montado, pare la máquina, descargue la presión y desmóntelo. Después, póngase en contacto con el taller.
+scan-withdrawn-order = Esta es la etiqueta de un latiguillo retirado. El pedido es de un latiguillo nuevo hecho según su especificación; los lotes del retirado no se copian.
 scan-withdrawn-since = Retirado el { $day }
 scan-withdrawn-no_guide = Este latiguillo está retirado. No lo monte.
 scan-notice-tag_only-title = Solo datos de la etiqueta

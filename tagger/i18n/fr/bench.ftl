@@ -657,6 +657,7 @@ bench-orders-none = Aucune demande de commande en cours. Les clients les envoien
 bench-order-title = Commande { $order }
 bench-order-heading = Commande
 bench-order-details = Détails de la commande
+bench-order-withdrawn = Étiquette d'un flexible retiré du service ({ LIST($reasons) }) : réalisez-le à neuf selon sa spécification. Ses lots ne sont pas repris. Vérifiez d'abord si les mêmes composants peuvent être réutilisés.
 bench-order-from-tag = D'après l'étiquette
 bench-order-foreign-tag = { $number } (absent de nos dossiers ; spécification lue sur l'étiquette)
 bench-order-no-tag = aucune

@@ -126,6 +126,7 @@ scan-field-covers = Protections du tuyau
 
 scan-withdrawn-title = Retiré du service : ne pas utiliser
 scan-withdrawn-act = N'utilisez pas ce flexible. S'il est monté, arrêtez la machine, relâchez la pression et démontez-le. Contactez ensuite l'atelier.
+scan-withdrawn-order = Cette étiquette est celle d'un flexible retiré du service. La commande porte sur un flexible neuf réalisé selon sa spécification ; les lots du flexible retiré ne sont pas repris.
 scan-withdrawn-since = Retiré du service le { $day }
 scan-withdrawn-no_guide = Ce flexible est retiré du service. Ne le montez pas.
 scan-notice-tag_only-title = Données de l'étiquette seule
