@@ -17,7 +17,7 @@ from api.rest import problem
 from api.scan import counting, pages
 from api.scan.page_cache import PageCache
 from api.settings import Settings
-from api.shared.label_files import travellers
+from api.shared.label_files import papers
 from api.web import assets, errors
 from api.web.head import AnswerHead
 from api.web.headers import SecurityHeaders
@@ -46,7 +46,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     settings = settings or Settings.from_env()
     opened = store or Store.open(settings.database_url)
     opened.announce, opened.mail_customers = outbox.targets(settings), outbox.can_mail(settings)
-    opened.proof_first, opened.shop_papers = settings.proof_first, frozenset(travellers(settings))
+    opened.proof_first, opened.shop_papers = settings.proof_first, frozenset(papers(settings))
     deliverer = outbox.Deliverer(opened, settings)
     queue = print_queue.PrintQueue(opened, settings)
     scans, watcher = ScanCounts(opened), Watcher(opened)

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, fields
+from datetime import date
 
 from tagger.errors import Problem
 from tagger.messages import Message
@@ -29,6 +30,20 @@ class Record:
     position: str | None = None  # where on the machine
     reason: str | None = None  # why it was built although a source speaks of a danger
     cleanliness: str | None = None  # the class asked for, as a code of ISO 4406: "18/16/13"
+
+
+@dataclass(frozen=True)
+class Stop:
+    """Why a hose must not be used, since when and by whose word.
+
+    ``why``: the causes in full, the gravest first; ``brief``: that one without what somebody typed in, where
+    there is little room. ``on`` and ``by`` are its day and person.
+    """
+
+    why: tuple[Message, ...]
+    brief: Message
+    on: date
+    by: str | None = None
 
 
 RECORD_FIELDS = tuple(field.name for field in fields(Record))

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+from datetime import date
 
 from tagger.code import link, payload
 from tagger.messages import Message
 from tagger.printing.content import Tag
-from tagger.record import recorded
+from tagger.record import Stop, recorded
 from tagger.settings import ShopSettings
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store import Assembly, Registration, Store
@@ -18,6 +20,9 @@ from tagger.trade.results import Assessment
 SPECIMEN = "SPEC1MEN000"
 """What stands on previews where a number will: it does not pass the check, nor is it one slip from one that does."""
 
+_EXAMPLE = Stop((Message("printing-stop-example"),), Message("printing-stop-example"), date(2026, 1, 1))
+"""What a preview of a "do not use" tag shows where the reason will stand."""
+
 
 def tags_of(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) -> list[Tag]:
     """The tags of these records, as they were frozen when registered; pieces are counted within their run.
@@ -26,7 +31,8 @@ def tags_of(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) ->
     """
     sizes = {run: store.run_size(run) for run in {one.run for one in assemblies}}
     told = as_of_today(assemblies, shop.tables(store.held_rows()))
-    return [
+    stops = store.stops([one.number for one in assemblies])
+    made = (
         _tag(
             one.number,
             one.digits if one.content == kept.content else payload.encode(one.content),
@@ -40,7 +46,8 @@ def tags_of(store: Store, assemblies: Sequence[Assembly], shop: ShopSettings) ->
             **recorded(one),
         )
         for one, kept in zip(told, assemblies, strict=True)
-    ]
+    )
+    return [replace(tag, stop=stops.get(tag.number)) for tag in made]
 
 
 def preview(row: Registration, shop: ShopSettings) -> Tag:
@@ -49,7 +56,7 @@ def preview(row: Registration, shop: ShopSettings) -> Tag:
     Whoever prints it has a picture of a tag, never a tag. Raises PayloadError.
     """
     content = row.assessment.content_of(row.spec, row.built_on)
-    return _tag(
+    tag = _tag(
         SPECIMEN,
         payload.encode(content),
         content,
@@ -61,6 +68,7 @@ def preview(row: Registration, shop: ShopSettings) -> Tag:
         order=row.order_reference,
         **recorded(row),
     )
+    return replace(tag, stop=_EXAMPLE)
 
 
 def tags_to_be(drawn: Drawn, shop: ShopSettings) -> Iterator[Tag]:

@@ -73,7 +73,7 @@ def decide(request: Request, me: Builder, form: OwnForm, job: int) -> Response:
             case "again":
                 known = store.print_job(job)
                 wanted = template_of(known.template, settings_of(request))
-                store.refuse_blocked(known.numbers, traveller=wanted.traveller)
+                store.refuse_print(known.numbers, wanted.purpose)
                 store.print_again(job, by=by)
                 queue_of(request).wake()
             case "drop":

@@ -13,6 +13,7 @@ from api.bench.reprints import REPRINTS
 from api.shared.label_files import (
     pdf_of,
     sent_already,
+    stopping_templates,
     tags_printed,
     template_of,
     template_titles,
@@ -73,6 +74,8 @@ def page(
     printers, last = store.printers(), request.cookies.get(HERE)
     first = next((p for p in printers if str(p.id) == last), None)
     loaded = first.template if first else None
+    stopping = stopping_templates(settings)
+    stopped = bool(store.stops(numbers))
     open_jobs = store.print_jobs(open_only=True, limit=200)
     return render(
         request,
@@ -85,9 +88,18 @@ def page(
         run=made[0].run,
         blocked=store.blocked(numbers, traveller=True),
         untested=untested,
-        chosen=(next(iter(for_shop), None) if untested and chosen not in for_shop else chosen or loaded)
+        stopping=stopped and chosen in stopping,
+        chosen=(
+            next(iter(for_shop), None)
+            if untested and chosen not in (*for_shop, *stopping)
+            else chosen or loaded
+        )
         or settings.label_template,
-        templates=template_titles(settings, language_of(request)),
+        templates=[
+            one
+            for one in template_titles(settings, language_of(request))
+            if stopped or one[0] not in stopping
+        ],
         first=first,
         others=[p for p in printers if p is not first],
         jobs=[job for job in open_jobs if not set(numbers).isdisjoint(job.numbers)],
@@ -111,11 +123,11 @@ def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
             done = tags_printed(store, [a.number for a in made], settings)
             made = [a for a in made if a.number not in done] or made
         wanted = template_of(str(form.get("template") or settings.label_template), settings)
-        store.refuse_blocked([a.number for a in made], traveller=wanted.traveller)
+        store.refuse_print([a.number for a in made], wanted.purpose)
         printer = store.printer(_id(place.removeprefix("printer "))) if place.startswith("printer ") else None
         key = _key(str(form.get("key") or ""), printer, wanted.name)
         repeated = key is not None and store.is_asked_for(key)  # the same press twice is one print
-        asked = bool(form.get("again")) or wanted.traveller or repeated
+        asked = bool(form.get("again")) or not wanted.is_tag or repeated
         if not asked and sent_already(store, [a.number for a in made], settings):
             return page(request, made, 409, asking=wanted.name)
         if printer is not None:

@@ -67,6 +67,7 @@ def _page(
         overrated=present.overrated(known.content, tables, known.spec),
         history=store.history(known.number)[::-1],
         blocked=store.blocked([known.number]).get(known.number),
+        stopped=bool(store.stops([known.number])),
         crimps=store.crimps_of(known.spec.hose.standard, known.spec.hose.dash, known.spec.hose.part),
         media=MEDIA,
         pin=store.tag_pin(known.number)

@@ -235,7 +235,7 @@ def tag(
     settings, made = settings_of(request), assembly_at(store, number)
     [known] = tags_of(store, [made], settings)
     wanted = template_of(template or settings.label_template, settings)
-    store.refuse_blocked([made.number], traveller=wanted.traveller)  # a file of it is as good as the tag
+    store.refuse_print([made.number], wanted.purpose)  # a file of it is as good as the tag
     return Response(one_of(known, wanted, settings.printer_dpi, form), media_type=TAG_MEDIA[form])
 
 
@@ -258,10 +258,10 @@ def print_tags(request: Request, store: TheStore, token: AsDevice, body: PrintIn
     settings = settings_of(request)
     made = store.assemblies(body.numbers)
     wanted = template_of(body.template or settings.label_template, settings)
-    store.refuse_blocked([item.number for item in made], traveller=wanted.traveller)
-    if wanted.traveller and not token.role.may(Role.BUILDER):
-        raise RoleTooLow(Role.BUILDER)  # it names the customer
-    may_repeat = body.again or wanted.traveller
+    store.refuse_print([item.number for item in made], wanted.purpose)
+    if not wanted.is_tag and not token.role.may(Role.BUILDER):
+        raise RoleTooLow(Role.BUILDER)  # it names the customer, or who stopped the hose
+    may_repeat = body.again or not wanted.is_tag
 
     def refuse_a_second() -> None:
         numbers = [item.number for item in made]

@@ -39,9 +39,21 @@ def travellers(settings: Settings) -> list[str]:
     return [one["name"] for one in listed if one["purpose"] == "traveller"]
 
 
+def stopping_templates(settings: Settings) -> list[str]:
+    """The templates for hoses that must not be used, by name."""
+    listed = template.catalogue(settings.label_template_dirs)
+    return [one["name"] for one in listed if one["purpose"] == "do_not_use"]
+
+
+def papers(settings: Settings) -> list[str]:
+    """The templates a print of which is no tag printed: those of the shop, and for hoses not to be used."""
+    listed = template.catalogue(settings.label_template_dirs)
+    return [one["name"] for one in listed if one["purpose"] != "tag"]
+
+
 def tags_printed(store: Store, numbers: Sequence[str], settings: Settings) -> dict[str, list[Event]]:
-    """The prints of each of these tags that was printed, oldest first; travellers do not count."""
-    shop_only, found = travellers(settings), dict[str, list[Event]]()
+    """The prints of each of these tags that was printed, oldest first; other papers do not count."""
+    shop_only, found = papers(settings), dict[str, list[Event]]()
     for event in store.each(numbers, Kind.PRINTED):
         if event.data.get("template") not in shop_only:
             found.setdefault(event.number, []).append(event)
@@ -50,7 +62,7 @@ def tags_printed(store: Store, numbers: Sequence[str], settings: Settings) -> di
 
 def sent_already(store: Store, numbers: Sequence[str], settings: Settings) -> set[str]:
     """Those of these whose tag was printed already, or stands in a print job that has not ended."""
-    for_shop = travellers(settings)
+    for_shop = papers(settings)
     jobs = [job for job in store.print_jobs(open_only=True, limit=200) if job.template not in for_shop]
     waiting = {number for job in jobs for number in job.numbers}
     return {*tags_printed(store, numbers, settings), *waiting.intersection(numbers)}

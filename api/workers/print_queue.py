@@ -165,7 +165,7 @@ def send(store: Store, settings: Settings, job: PrintJob) -> None:
         made = store.assemblies(job.numbers)
         tags, wanted = tags_of(store, made, settings), template_of(job.template, settings)
         # something may have been withdrawn while the job waited
-        store.refuse_blocked(job.numbers, traveller=wanted.traveller)
+        store.refuse_print(job.numbers, wanted.purpose)
         taken = printer_at(job.uri).send(tags, wanted, dpi=job.dpi, name=_name(job))
     except Busy as error:
         store.print_waits(job, _messages(error))

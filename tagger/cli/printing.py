@@ -34,7 +34,7 @@ def print_tags(a: argparse.Namespace, t: Translator) -> Answer:
     with open_store() as store:
         assemblies = store.assemblies(a.numbers)
         numbers = [assembly.number for assembly in assemblies]
-        store.refuse_blocked(numbers, traveller=template.traveller)
+        store.refuse_print(numbers, template.purpose)
         tags = tags_here(store, assemblies, shop, t)
 
         def printed(**data: str) -> None:
@@ -65,13 +65,17 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
     template, dpi = _template(a, shop), _dpi(a, shop)
     if shop.proof_first and not template.traveller:
         raise SpecError(Problem("--template", template.name, Message("cli-run-proof-first")))
+    if template.purpose == "do_not_use":
+        raise SpecError(
+            Problem("--template", template.name, Message("cli-run-do-not-use", template=template.name))
+        )
     _refuse_what_cannot_be_written(template, a)
     rows = _listed(a, shop)
     mark = hashlib.sha256(a.list.read_bytes()).hexdigest()
     with open_store() as store:
         key, numbers = _batch(store, rows, mark)
         if numbers:  # a run before this one registered them and never came to print them
-            store.refuse_blocked(numbers, traveller=template.traveller)
+            store.refuse_print(numbers, template.purpose)
             tags = tags_here(store, store.assemblies(numbers), shop, t)
             files = _write(tags, template, dpi, a, t, progress=not a.json)
         else:

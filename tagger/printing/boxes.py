@@ -21,6 +21,7 @@ from tagger.drawing import (
     nut_picture,
 )
 from tagger.drawing.primitives import Ink, rectangle
+from tagger.drawing.sign import do_not_use_sign
 from tagger.errors import Problem, TemplateError
 from tagger.messages import Message
 from tagger.printing import fields, rating, sizing
@@ -43,6 +44,7 @@ from tagger.printing.template import (
     PressureBox,
     QrBox,
     RuleBox,
+    SignBox,
     TextBox,
     TighteningBox,
     WordsBox,
@@ -411,6 +413,12 @@ def _hole(box: HoleBox, index: int, job: Job) -> Part:
     )
 
 
+def _sign(box: SignBox, index: int, job: Job) -> Part:
+    size = min(box.inner)
+    left, top = ((side - size) / 2 for side in box.inner)
+    return Part(moved(do_not_use_sign(size).items, left, top), [])
+
+
 def _rule(box: RuleBox, index: int, job: Job) -> Part:
     width, height = box.inner
     x2, y2 = (width, 0.0) if width >= height else (0.0, height)
@@ -433,6 +441,7 @@ DRAW: dict[type, Callable[..., Part]] = {
     EndsBox: _ends,
     ClockingBox: _clocking,
     FlatsBox: _flats,
+    SignBox: _sign,
     HoleBox: _hole,
     RuleBox: _rule,
     ClearBox: _clear,

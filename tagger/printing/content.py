@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 
 from tagger.code import number as numbers
 from tagger.messages import Message
+from tagger.record import Stop
 from tagger.spec import AssemblySpec, TagContent
 from tagger.trade.results import Assessment
 
@@ -19,7 +20,7 @@ class Tag:
     where a template asks for them. ``extra`` holds lines for paper that stays in the shop
     (the texts of the record, order, note), ``lots`` the record's lots (end_a, hose, end_b),
     which no symbol carries; ``shop`` is a line such as name and telephone. ``specimen``: a
-    picture of a tag to be, with the word across it.
+    picture of a tag to be, with the word across it. ``stop``: why its hose must not be used.
     """
 
     number: str
@@ -31,6 +32,7 @@ class Tag:
     specimen: bool = False
     extra: dict[str, str] = field(default_factory=dict, hash=False)
     lots: dict[str, str] = field(default_factory=dict, hash=False)
+    stop: Stop | None = None
 
     @property
     def spec(self) -> AssemblySpec:

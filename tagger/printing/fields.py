@@ -24,6 +24,7 @@ from tagger.messages import (
 from tagger.messages import angle as degrees
 from tagger.printing import rating
 from tagger.printing.content import Tag
+from tagger.printing.fonts import missing
 from tagger.printing.words import once, voices
 from tagger.record import RECORD_FIELDS
 from tagger.spec import End, Material, Tightening
@@ -218,6 +219,25 @@ def _lots(tag: Tag) -> list[Message]:
     return [Message("printing-lots", lots=lots)] if lots else []
 
 
+def _stop_why(tag: Tag) -> list[Message]:
+    """The causes; where one has letters that the fonts do not, what can be printed."""
+    if tag.stop is None:
+        return []
+    return _stop_brief(tag) if missing("".join(map(str, tag.stop.why))) else list(tag.stop.why)
+
+
+def _stop_brief(tag: Tag) -> list[Message]:
+    return [tag.stop.brief] if tag.stop else []
+
+
+def _stop_on(tag: Tag) -> list[Message]:
+    return _typed(tag.stop.on.isoformat()) if tag.stop else []
+
+
+def _stop_by(tag: Tag) -> list[Message]:
+    return [] if tag.stop is None or missing(tag.stop.by or "") else _typed(tag.stop.by)
+
+
 def _extra(key: str) -> Callable[[Tag], list[Message]]:
     return lambda tag: _typed(tag.extra.get(key))
 
@@ -258,6 +278,9 @@ FIELDS: dict[str, Field] = {
     **{name: Field(Message(f"words-record-{name}"), _extra(name)) for name in RECORD_FIELDS},
     "order": Field(Message("printing-field-order"), _extra("order")),
     "note": Field(Message("printing-field-note"), _extra("note")),
+    "stop_why": Field(Message("printing-field-stop_why"), _stop_why, shorter=_stop_brief),
+    "stop_on": Field(Message("printing-field-stop_on"), _stop_on),
+    "stop_by": Field(Message("printing-field-stop_by"), _stop_by),
 }
 
 

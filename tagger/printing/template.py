@@ -28,6 +28,8 @@ LARGEST_MM = (
 SMALLEST_TEXT_MM = 2.2  # em of the smallest text allowed: capitals of 1.6 mm
 
 
+Purpose = Literal["tag", "traveller", "do_not_use"]
+"""A traveller stays in the shop; "do_not_use" goes on hoses that must not be used, and on no other."""
 Mm = Annotated[float, BeforeValidator(read_length_mm)]
 Side = Annotated[Mm, Field(ge=0.1, le=LARGEST_MM)]
 
@@ -149,6 +151,10 @@ class BetweenBox(_Box):
     small: Annotated[Mm, Field(ge=SMALLEST_TEXT_MM, le=60)] = 2.6
 
 
+class SignBox(_Box):
+    kind: Literal["sign"]  # a ring with a bar over a hose: do not use
+
+
 class HoleBox(_Box):
     kind: Literal["hole"]  # drawn as a thin circle: punch here
 
@@ -174,6 +180,7 @@ Box = Annotated[
     | FlatsBox
     | EndBox
     | BetweenBox
+    | SignBox
     | HoleBox
     | RuleBox
     | ClearBox,
@@ -209,7 +216,7 @@ class Template(_Strict):
     size: tuple[Side, Side]
     languages: tuple[str, ...] = Field(default=("en",), min_length=1, max_length=2)
     media: str = ""  # what to print it on, for people
-    purpose: Literal["tag", "traveller"] = "tag"  # a traveller stays in the shop
+    purpose: Purpose = "tag"
     wraps: Literal["across", "down"] | None = None  # which of its sides goes round the hose
     flag: tuple[Mm, Mm] | None = None  # from where to where across it goes round the hose, wings beside it
     on_hose: Literal["always", "sometimes"] | None = None  # lies on the hose, and bends with it
@@ -233,6 +240,11 @@ class Template(_Strict):
     def traveller(self) -> bool:
         """Whether it stays in the shop: paper that goes with the job, no tag for a hose."""
         return self.purpose == "traveller"
+
+    @property
+    def is_tag(self) -> bool:
+        """Whether it goes out on a hose as its tag: a print of it counts as a tag printed."""
+        return self.purpose == "tag"
 
     def in_languages(self, languages: Iterable[str]) -> Template:
         """The same template in one or two other languages; raises TemplateError for unknown ones."""
@@ -421,7 +433,7 @@ def own_text(text: str) -> Message:
     return Message(text) if text.startswith(_NAMES_A_MESSAGE) else as_is(text)
 
 
-_NAMES_A_MESSAGE = ("printing-title-", "printing-done-")
+_NAMES_A_MESSAGE = ("printing-title-", "printing-done-", "printing-stop-")
 
 
 def _names(template: Template) -> Iterator[Problem]:

@@ -34,6 +34,7 @@ from tagger.store.proving import CrimpMeasured, Proving, proof_required
 from tagger.store.recipes import Recipe, RecipeKept, Recipes
 from tagger.store.scans import Scans
 from tagger.store.shop_rows import KeptRow, ShopRows
+from tagger.store.stops import Stops
 from tagger.store.values import (
     Assembly,
     Contact,
@@ -59,6 +60,7 @@ class Store(
     FittedReports,
     Pins,
     Batches,
+    Stops,
     Proving,
     Finding,
     Figures,

@@ -560,6 +560,7 @@ bench-record-reprint = { $count ->
 bench-record-build-replacement = Ersatz fertigen
 bench-record-build-copy = Gleiche fertigen
 bench-record-phone-page = Seite fürs Telefon zeigen
+bench-record-do-not-use = Schild „Nicht verwenden“ drucken
 bench-record-history = Verlauf
 bench-record-event = Ereignis
 bench-record-proof-line = { $pressure }, { $hold } s, { $medium }, { $tester }

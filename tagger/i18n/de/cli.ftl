@@ -155,6 +155,8 @@ cli-too-many-batches = Diese Liste wurde zehntausendmal verarbeitet.
     .mend = Ändern Sie die Liste.
 cli-run-proof-first = Dieser Betrieb druckt kein Schild vor der bestandenen Druckprüfung.
     .mend = Eine Laufkarte verwenden, zum Beispiel --template traveller_a5, und die Schilder nach den Druckprüfungen drucken.
+cli-run-do-not-use = „{ $template }“ ist für Schlauchleitungen, die nicht verwendet werden dürfen; dieser Befehl registriert neue.
+    .mend = Den Befehl „tagger print“ mit der Schildnummer verwenden.
 
 ## Answers
 

@@ -91,6 +91,9 @@ printing-field-lots = Chargen
 printing-field-shop = Hersteller
 printing-field-order = Auftrag
 printing-field-note = Bemerkung
+printing-field-stop_why = Grund
+printing-field-stop_on = Datum
+printing-field-stop_by = Eingetragen von
 
 ## Work steps on the job card, each before a box to sign
 
@@ -116,6 +119,12 @@ printing-title-sheet_a4 = Acht Anhängeschilder auf einem A4-Bogen
 printing-title-sheet_letter = Acht Anhängeschilder auf einem Letter-Bogen
 printing-title-traveller_a5 = Laufkarte, A5
 printing-title-traveller_half_letter = Laufkarte, halbes Letter-Format
+printing-title-do_not_use = Schild „Nicht verwenden“ für eine gesperrte oder durchgefallene Schlauchleitung, 100 x 60 mm
+## The tag on a hose that must not be used
+
+printing-stop-words = NICHT VERWENDEN
+printing-stop-act = Diese Schlauchleitung nicht einbauen. Dieses Schild nicht entfernen. Beides an die Werkstatt zurückgeben.
+printing-stop-example = Hier stehen Grund, Datum und Name.
 
 ## Template files: every problem names the file, the box and the key before the sentence
 

@@ -560,6 +560,7 @@ bench-record-reprint = { $count ->
 bench-record-build-replacement = Build replacement
 bench-record-build-copy = Build a copy
 bench-record-phone-page = Show phone page
+bench-record-do-not-use = Print “do not use” tag
 bench-record-history = History
 bench-record-event = Event
 bench-record-proof-line = { $pressure }, { $hold } s, { $medium }, { $tester }

@@ -155,6 +155,8 @@ cli-too-many-batches = This list was run ten thousand times.
     .mend = Change the list.
 cli-run-proof-first = This shop prints no tag before the proof test has passed.
     .mend = Use a job card, for example --template traveller_a5, and print the tags after the proof tests.
+cli-run-do-not-use = “{ $template }” is for hoses that must not be used; this command registers new ones.
+    .mend = Use “tagger print” with the tag number.
 
 ## Answers
 

@@ -91,6 +91,9 @@ printing-field-lots = Lots
 printing-field-shop = Made by
 printing-field-order = Order
 printing-field-note = Note
+printing-field-stop_why = Reason
+printing-field-stop_on = Date
+printing-field-stop_by = Recorded by
 
 ## Work steps on the job card, each before a box to sign
 
@@ -116,6 +119,12 @@ printing-title-sheet_a4 = Eight hang tags on an A4 sheet
 printing-title-sheet_letter = Eight hang tags on a Letter sheet
 printing-title-traveller_a5 = Job card (traveller), A5
 printing-title-traveller_half_letter = Job card (traveller), half Letter
+printing-title-do_not_use = “Do not use” tag for a withdrawn or failed hose, 100 x 60 mm
+## The tag on a hose that must not be used
+
+printing-stop-words = DO NOT USE
+printing-stop-act = Do not install this hose assembly. Do not remove this tag. Return both to the shop.
+printing-stop-example = The reason, the date and the name are printed here.
 
 ## Template files: every problem names the file, the box and the key before the sentence
 

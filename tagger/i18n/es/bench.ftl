@@ -560,6 +560,7 @@ bench-record-reprint = { $count ->
 bench-record-build-replacement = Fabricar sustituto
 bench-record-build-copy = Fabricar una copia
 bench-record-phone-page = Ver página del teléfono
+bench-record-do-not-use = Imprimir la etiqueta «No utilizar»
 bench-record-history = Historial
 bench-record-event = Suceso
 bench-record-proof-line = { $pressure }, { $hold } s, { $medium }, { $tester }

@@ -155,6 +155,8 @@ cli-too-many-batches = Esta lista se ha procesado diez mil veces.
     .mend = Cambie la lista.
 cli-run-proof-first = Este taller no imprime etiquetas antes de superar la prueba de presión.
     .mend = Use una hoja de ruta, por ejemplo --template traveller_a5, e imprima las etiquetas después de las pruebas.
+cli-run-do-not-use = «{ $template }» es para latiguillos que no deben utilizarse; esta orden registra otros nuevos.
+    .mend = Use «tagger print» con el número de etiqueta.
 
 ## Answers
 

@@ -91,6 +91,9 @@ printing-field-lots = Lotes
 printing-field-shop = Fabricado por
 printing-field-order = Pedido
 printing-field-note = Nota
+printing-field-stop_why = Motivo
+printing-field-stop_on = Fecha
+printing-field-stop_by = Registrado por
 
 ## Work steps on the job card, each before a box to sign
 
@@ -116,6 +119,12 @@ printing-title-sheet_a4 = Ocho etiquetas colgantes en una hoja A4
 printing-title-sheet_letter = Ocho etiquetas colgantes en una hoja Carta
 printing-title-traveller_a5 = Hoja de ruta, A5
 printing-title-traveller_half_letter = Hoja de ruta, media Carta
+printing-title-do_not_use = Etiqueta «No utilizar» para un latiguillo retirado o rechazado, 100 x 60 mm
+## The tag on a hose that must not be used
+
+printing-stop-words = NO UTILIZAR
+printing-stop-act = No monte este latiguillo. No quite esta etiqueta. Devuelva ambos al taller.
+printing-stop-example = Aquí se imprimen el motivo, la fecha y el nombre.
 
 ## Template files: every problem names the file, the box and the key before the sentence
 

@@ -560,6 +560,7 @@ bench-record-reprint = { $count ->
 bench-record-build-replacement = Fabriquer le remplaçant
 bench-record-build-copy = Fabriquer une copie
 bench-record-phone-page = Voir la page mobile
+bench-record-do-not-use = Imprimer l'étiquette « Ne pas utiliser »
 bench-record-history = Historique
 bench-record-event = Événement
 bench-record-proof-line = { $pressure }, { $hold } s, { $medium }, { $tester }

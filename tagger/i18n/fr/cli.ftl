@@ -155,6 +155,8 @@ cli-too-many-batches = Cette liste a été traitée dix mille fois.
     .mend = Modifiez la liste.
 cli-run-proof-first = Cet atelier n'imprime aucune étiquette avant que l'épreuve soit réussie.
     .mend = Utilisez une fiche suiveuse, par exemple --template traveller_a5, et imprimez les étiquettes après les épreuves.
+cli-run-do-not-use = « { $template } » est réservé aux flexibles à ne pas utiliser ; cette commande en enregistre de nouveaux.
+    .mend = Utilisez « tagger print » avec le numéro de l'étiquette.
 
 ## Answers
 

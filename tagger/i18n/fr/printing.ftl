@@ -93,6 +93,9 @@ printing-field-lots = Lots
 printing-field-shop = Fabriqué par
 printing-field-order = Commande
 printing-field-note = Remarque
+printing-field-stop_why = Motif
+printing-field-stop_on = Date
+printing-field-stop_by = Enregistré par
 
 ## Work steps on the job card, each before a box to sign
 
@@ -118,6 +121,12 @@ printing-title-sheet_a4 = Huit étiquettes à suspendre sur une feuille A4
 printing-title-sheet_letter = Huit étiquettes à suspendre sur une feuille Letter
 printing-title-traveller_a5 = Fiche suiveuse, A5
 printing-title-traveller_half_letter = Fiche suiveuse, demi-Letter
+printing-title-do_not_use = Étiquette « Ne pas utiliser » pour un flexible retiré ou refusé, 100 x 60 mm
+## The tag on a hose that must not be used
+
+printing-stop-words = NE PAS UTILISER
+printing-stop-act = Ne montez pas ce flexible. N'enlevez pas cette étiquette. Rapportez les deux à l'atelier.
+printing-stop-example = Le motif, la date et le nom sont imprimés ici.
 
 ## Template files: every problem names the file, the box and the key before the sentence
 

@@ -1,0 +1,67 @@
+"""The labels beside the tag: "do not use"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
+
+import pytest
+
+from tagger.code import link
+from tagger.drawing import Text
+from tagger.i18n import LANGUAGES, Translator
+from tagger.messages import Message
+from tagger.printing import proof, raster, template
+from tagger.printing.content import Tag
+from tagger.printing.layout import lay_out
+from tagger.printing.readers import grey, qr_readers
+from tagger.record import Stop
+from tests.printing.conftest import a_tag
+
+READERS = qr_readers(frames=1)
+BRIEF = Message("store-stop-withdrawn-short")
+WITHDRAWN = Stop(
+    (Message("store-stop-withdrawn", reason="tube swells"),), BRIEF, date(2026, 11, 26), "Ada Fitter"
+)
+
+
+def said(tag: Tag, name: str, language: str = "en") -> str:
+    items = lay_out(tag, template.load(name).in_languages([language])).drawing.items
+    return " ".join(item.text for item in items if isinstance(item, Text))
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_do_not_use_tag_says_it_large_with_number_reason_day_and_person(language: str) -> None:
+    tag, label = a_tag(stop=WITHDRAWN), template.load("do_not_use").in_languages([language])
+    items = [i for i in lay_out(tag, label).drawing.items if isinstance(i, Text)]
+    words = Translator(language)("printing-stop-words")
+    large = [item for item in items if item.ink == "white"]
+    assert " ".join(item.text for item in large) == words
+    assert min(item.size for item in large) > 2 * max(i.size for i in items if i not in large)
+    text = " ".join(item.text for item in items)
+    for part in (tag.shown_number, "tube swells", "2026-11-26", "Ada Fitter", "SAE 100R2 -12"):
+        assert part in text, part
+    assert " bar" not in text and "N·m" not in text, "nothing by which it could be installed"
+
+
+@pytest.mark.parametrize("dpi", [203, 300, 600])
+def test_the_code_of_the_do_not_use_tag_leads_to_the_record_and_carries_no_spec(dpi: int) -> None:
+    tag = a_tag(stop=WITHDRAWN)
+    page = lay_out(tag, template.load("do_not_use"), dpi)
+    proof.prove(tag, page)
+    dots = grey(raster.draw(page.drawing, dpi))
+    for name, read in READERS.items():
+        assert read(dots) == {link.number_only(tag.link)}, name
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize(
+    "reason", ["r" * 60 + " " + "why " * 100, "漢字の理由"], ids=["too long", "other letters"]
+)
+def test_no_reason_however_typed_keeps_the_do_not_use_tag_from_being_printed(
+    reason: str, language: str
+) -> None:
+    stop = replace(WITHDRAWN, why=(Message("store-stop-withdrawn", reason=reason),), by="B" * 80)
+    text = said(a_tag(stop=stop), "do_not_use", language)
+    assert " ".join(Translator(language)(BRIEF).split()) in " ".join(text.split()) and reason[:8] not in text
+    assert "2026-11-26" in text
