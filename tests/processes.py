@@ -38,7 +38,8 @@ _LOADED = (
     "tagger.cli.tables_report", "tagger.cli.values", "tagger.code.photo", "tagger.lists", "tagger.printing.pdf",
     "tagger.printing.preflight", "tagger.printing.printer", "tagger.printing.raster", "tagger.printing.sheets",
     "tagger.record_tag", "tagger.shop_lists", "tagger.store.backup", "tagger.trade.identifying.identify",
-    "tagger.trade.likeforlike", "tagger.trade.report", "tagger.trade.validate", "api.app", "uvicorn.lifespan.on",
+    "tagger.trade.likeforlike", "tagger.trade.report", "tagger.trade.validate", "tagger.cli.serving", "api.app",
+    "api.web.senders", "uvicorn.lifespan.on",
     "uvicorn.loops.auto", "uvicorn.protocols.http.auto", "tests.store.samples",
 )  # fmt: skip
 

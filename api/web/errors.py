@@ -11,6 +11,7 @@ from fastapi.exception_handlers import http_exception_handler
 from sqlalchemy.exc import DBAPIError
 from sqlalchemy.exc import TimeoutError as NoConnectionFree
 from starlette.exceptions import HTTPException
+from starlette.requests import ClientDisconnect
 from starlette.responses import PlainTextResponse, RedirectResponse, Response
 
 from api.web.identity import BadForm, NotAllowed, SignInNeeded, sign_in_address
@@ -93,6 +94,7 @@ def install(app: FastAPI, manners: Manners) -> None:
     app.add_exception_handler(SignInNeeded, _sign_in_needed)
     app.add_exception_handler(NotAllowed, not_allowed)
     app.add_exception_handler(BadForm, bad_form)
+    app.add_exception_handler(ClientDisconnect, _gone)
 
 
 def _told(manners: Manners, request: Request, trouble: Trouble) -> Response:
@@ -106,6 +108,11 @@ def _told(manners: Manners, request: Request, trouble: Trouble) -> Response:
     except (DBAPIError, NoConnectionFree):  # the page needs the database too
         t = translator_of(request)
         return PlainTextResponse(f"{t(trouble.message)} {t.mend(trouble.message)}\n", 503)
+
+
+def _gone(request: Request, error: Exception) -> Response:
+    """Nobody reads it: whoever asked hung up in the middle, or was dropped. No fault to log."""
+    return Response(status_code=400)
 
 
 def _sign_in_needed(request: Request, error: Exception) -> Response:

@@ -361,8 +361,7 @@ def templates(_: argparse.Namespace, t: Translator) -> Answer:
 
 def serve(a: argparse.Namespace, t: Translator) -> Answer:
     """Runs the web application until it is stopped."""
-    import uvicorn
-
+    from tagger.cli import serving
     from tagger.settings import ShopSettings
 
     shop = ShopSettings.from_env(host=a.host, port=a.port)
@@ -370,17 +369,7 @@ def serve(a: argparse.Namespace, t: Translator) -> Answer:
     # the application reads its settings from the environment
     os.environ |= {"TAGGER_HOST": shop.host, "TAGGER_PORT": str(shop.port), "TAGGER_BASE_URL": base}
     print(t("cli-serving", base=base, host=shop.host, port=str(shop.port)), file=sys.stderr)
-    # By name, so that the library needs nothing of the web application. Whose X-Forwarded-For is
-    # believed the application says itself (TAGGER_TRUSTED_PROXIES); uvicorn alone would believe any
-    # that comes from this machine.
-    uvicorn.run(
-        "api.app:create_app",
-        factory=True,
-        host=shop.host,
-        port=shop.port,
-        log_level="warning",
-        proxy_headers=False,
-    )
+    serving.run(shop.host, shop.port)
     return {}, t("cli-stopped")
 
 

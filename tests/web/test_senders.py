@@ -1,0 +1,201 @@
+"""Slow senders are dropped, a bad line is not; and the server ends in time whatever hangs. Real sockets."""
+
+from __future__ import annotations
+
+import os
+import signal
+import socket
+import time
+from collections.abc import Callable, Iterator
+from contextlib import ExitStack, closing, contextmanager, suppress
+from dataclasses import dataclass
+from pathlib import Path
+
+import httpx
+import pytest
+
+from api.web.senders import Impatient
+from tagger.cli import serving
+from tagger.store import Store, Target
+from tests.databases import fresh_sqlite
+from tests.processes import Process, start
+from tests.store.samples import spec
+
+QUICKLY = """
+from api.web import senders
+from tagger.cli import serving
+senders.Impatient.EVERY_S, senders.Impatient.HEADERS_S, senders.Impatient.PATIENCE_S = 0.1, 2, 2
+senders.Impatient.READER_S = 1
+serving.ANSWERS_S, serving.AT_MOST_S = 0.5, 1.5
+serving.run("127.0.0.1", {port})
+"""
+"""The server that ``tagger serve`` runs, with less patience than a shop's."""
+HALF_HEADERS = b"GET /find HTTP/1.1\r\nHost: tags\r\nX-Slow: "
+HALF_BODY = (
+    b"POST /order HTTP/1.1\r\nHost: tags\r\nContent-Length: 200000\r\n"
+    b"Content-Type: application/x-www-form-urlencoded\r\n\r\nnumber="
+)
+
+
+@dataclass
+class Running:
+    process: Process
+    port: int
+    log: Path
+
+    def connect(self) -> socket.socket:
+        return socket.create_connection(("127.0.0.1", self.port), timeout=5)
+
+
+@contextmanager
+def _running(folder: Path, url: str, **more: str) -> Iterator[Running]:
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port = free.getsockname()[1]
+    env = {name: value for name, value in os.environ.items() if not name.startswith("TAGGER_")}
+    log = folder / "log"
+    with log.open("wb") as out:
+        arguments = ["-c", QUICKLY.format(port=port)]
+        env |= {"TAGGER_DATABASE_URL": url, **more}
+        process = start(arguments, env=env, stdout=out.fileno(), stderr=out.fileno())
+    try:
+        while True:
+            assert process.poll() is None, log.read_text()
+            with socket.socket() as probe:
+                if probe.connect_ex(("127.0.0.1", port)) == 0:
+                    break
+            time.sleep(0.05)
+        yield Running(process, port, log)
+    finally:
+        process.kill()
+        process.wait()
+
+
+@pytest.fixture(scope="module")
+def running(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Running]:
+    folder = tmp_path_factory.mktemp("senders")
+    with _running(folder, fresh_sqlite(folder)) as started:
+        yield started
+
+
+def _ended(connection: socket.socket) -> bool:
+    """Whether the server has given the connection up."""
+    connection.setblocking(False)
+    try:
+        return connection.recv(1) == b""
+    except BlockingIOError:
+        return False
+    except ConnectionError:
+        return True
+
+
+def _soon(holds: Callable[[], bool], within: float) -> bool:
+    until = time.monotonic() + within
+    while not holds():
+        if time.monotonic() > until:
+            return False
+        time.sleep(0.05)
+    return True
+
+
+def test_300_half_sent_requests_are_dropped_and_a_slow_line_is_not(running: Running) -> None:
+    with ExitStack() as opened:
+        begun = [b""] * 100 + [HALF_HEADERS] * 100 + [HALF_BODY] * 100
+        slow = [opened.enter_context(closing(running.connect())) for _ in begun]
+        for connection, start in zip(slow, begun, strict=True):
+            connection.sendall(start)
+
+        line = opened.enter_context(
+            closing(running.connect())
+        )  # a bad line: twice the least, in small pieces
+        body = b"number=" + b"x" * 5000
+        line.sendall(HALF_BODY.replace(b"200000", str(len(body)).encode()).removesuffix(b"number="))
+        for place in range(0, len(body), 400):
+            for connection, start in zip(slow, begun, strict=True):
+                if start:
+                    with suppress(OSError):
+                        connection.send(b"a")  # each still says something
+            line.sendall(body[place : place + 400])
+            time.sleep(0.25)
+        assert line.recv(12) == b"HTTP/1.1 422", "read whole and answered, after more than the patience"
+        assert _soon(lambda: all(_ended(connection) for connection in slow), 4)
+
+        whole = httpx.get(f"http://127.0.0.1:{running.port}/find", timeout=10)
+        assert whole.status_code == 200
+        assert "Traceback" not in running.log.read_text()
+
+
+def test_a_connection_that_is_used_again_has_its_time_for_each_request(running: Running) -> None:
+    with closing(running.connect()) as line:
+        asked = b"GET /scan/held.json HTTP/1.1\r\nHost: tags\r\n\r\n"
+        for _ in range(4):  # longer together than the time for headers
+            line.sendall(asked[:10])
+            time.sleep(0.6)
+            line.sendall(asked[10:])
+            got = b""
+            while not got.endswith(b"}"):
+                more = line.recv(65536)
+                assert more, "dropped"
+                got += more
+            assert got.startswith(b"HTTP/1.1 200")
+        line.sendall(asked[:10])
+        assert _soon(lambda: _ended(line), 5)
+
+
+def test_a_reader_that_takes_nothing_is_dropped(running: Running) -> None:
+    with closing(socket.socket()) as lazy:
+        lazy.setsockopt(socket.SOL_SOCKET, socket.SO_RCVBUF, 4096)
+        lazy.settimeout(5)
+        lazy.connect(("127.0.0.1", running.port))
+        kit = b"GET /scan/any/kit.json HTTP/1.1\r\nHost: tags\r\n\r\n"
+        dropped = False
+        until = time.monotonic() + 8
+        while not dropped and time.monotonic() < until:  # asks on and on, and reads nothing
+            try:
+                lazy.send(kit)
+                time.sleep(0.02)
+            except OSError:
+                dropped = True
+        assert dropped
+
+
+def test_the_server_ends_in_time_whatever_hangs(tmp_path: Path, running: Running) -> None:
+    with closing(running.connect()) as half:  # the last of this module's own server
+        half.sendall(HALF_BODY)
+        time.sleep(0.2)
+        asked = time.monotonic()
+        running.process.terminate()
+        assert running.process.wait(5) == -signal.SIGTERM
+        assert time.monotonic() - asked < 3
+
+    url = fresh_sqlite(tmp_path)
+    with closing(
+        socket.create_server(("127.0.0.1", 0))
+    ) as silent:  # takes what is sent to it, and never answers
+        hook = f"http://127.0.0.1:{silent.getsockname()[1]}/"
+        with Store.open(url) as store:
+            store.announce = (Target("webhook", hook),)
+            store.request_order(spec=spec(), quantity=1, contact={"phone": "1"})
+        with _running(tmp_path, url, TAGGER_WEBHOOK_URL=hook) as hanging:
+            silent.settimeout(10)
+            with closing(silent.accept()[0]):
+                asked = time.monotonic()
+                hanging.process.terminate()
+                assert hanging.process.wait(5) == serving.CUT_OFF
+                assert time.monotonic() - asked < 3
+                assert "cut off" in hanging.log.read_text()
+
+
+def test_a_shops_server_has_the_patience_that_the_readme_says() -> None:
+    assert (Impatient.HEADERS_S, Impatient.BYTES_PER_S, Impatient.PATIENCE_S) == (10, 1000, 20)
+    assert serving.ANSWERS_S < serving.AT_MOST_S < 9.7  # and 0.3 s until the end is noticed
+
+
+@pytest.fixture(autouse=True)
+def _enough_files() -> None:
+    """300 connections have two ends."""
+    import resource
+
+    soft, hard = resource.getrlimit(resource.RLIMIT_NOFILE)
+    if soft < 1024:
+        resource.setrlimit(resource.RLIMIT_NOFILE, (min(1024, hard), hard))
