@@ -22,7 +22,7 @@ from api.rest.shared import (
     assess_of,
     spec_of,
 )
-from api.shared.known_tag import State, assessment_of, compared, turns_of
+from api.shared.known_tag import State, assessment_of, compared
 from api.shared.known_tag import find as tag_behind
 from api.shared.label_files import one_of, template_of
 from api.shared.photos import MAX_BYTES, read_photo
@@ -36,6 +36,7 @@ from tagger.printing import preflight as flight
 from tagger.printing import template
 from tagger.record_tag import preview, tags_of
 from tagger.store import Registration, Store
+from tagger.trade.guide import turns_of
 from tagger.trade.motion import NAMES, Name, first_end
 from tagger.trade.steps import steps_for
 

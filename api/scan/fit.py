@@ -1,28 +1,27 @@
 """The fit guide of a tag: the trade's steps for both ends as screens, in the reader's language.
 
-Which steps apply is the trade's word (``tagger.trade.steps``), and so is the screen that each stands on: one
-place and one set of tools. This module orders the screens of two ends and adds the pictures. The phone does
-the same (``static/reader/fit.js``).
+Which steps apply is the trade's word (``tagger.trade.steps``), and so are the screen that each stands on and the
+order of the screens of two ends (``tagger.trade.guide``). This module adds the pictures. The phone does the
+same (``static/reader/fit.js``).
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from functools import cache
 from importlib import resources
-from typing import Any, Literal
+from typing import Any
 
 from api.scan import picture
 from api.scan.visitor import Reader
-from api.shared.known_tag import turns_of
 from tagger import phrases
 from tagger.i18n import Translator
-from tagger.messages import Message, as_is
 from tagger.spec import Basis, Connection, Material, TagContent, Tightening
 from tagger.trade import agreeing, geometry, joints, motion, steps
+from tagger.trade import guide as order_of
+from tagger.trade.guide import Screen
 from tagger.trade.results import EndAdvice
 from tagger.trade.screws import table as screw_table
-from tagger.trade.steps import OF_ONE_END, PHASES, SCREENS, Step
+from tagger.trade.steps import OF_ONE_END, SCREENS, Step
 from tagger.trade.tables import Tables, compact_name
 
 DRAWN = (
@@ -40,33 +39,6 @@ DRAWN = (
 
 
 WHOLE_TURN = 6  # flats
-Ends = Literal["A", "B", "AB"]
-
-
-@dataclass(frozen=True)
-class _Line:
-    """One step as a page shows it, and the ends it is for."""
-
-    step: Step
-    picture: str
-    source: Message
-    ends: Ends
-
-    @property
-    def said(self) -> tuple[str, Message, Message]:
-        return self.step.step_id, self.step.message, self.source
-
-    def for_both(self) -> _Line:
-        return _Line(self.step, self.picture, self.source, "AB")
-
-
-@dataclass(frozen=True)
-class _Screen:
-    """Steps that are done at one place with one set of tools."""
-
-    name: str
-    ends: Ends
-    lines: list[_Line]
 
 
 def guide(
@@ -77,56 +49,18 @@ def guide(
     ``radius``: minimum bend radius in mm. ``advice``: for ends A and B the record's own advice,
     which names the sources of its figures; None where the figures are those on the tag.
     """
-    ours, theirs = (
-        _of_end(letter, content, radius, advice[place] if advice else None, reader)
-        for place, letter in enumerate[Literal["A", "B"]](("A", "B"))
-    )
-    if motion.first_end(content.spec, reader.tables) == "end_b":
-        ours, theirs = theirs, ours
-    loose = motion.stays_loose(content.spec, reader.tables)
-    screens = [screen for phase in PHASES for screen in _screens(phase, ours, theirs, loose)]
+    screens = order_of.screens(content, radius, advice, reader.tables)
     total = len(screens)
     return {
-        "screens": [_filled(each, n, total, reader.t) for n, each in enumerate(screens, 1)],
+        "screens": [_filled(each, n, total, content, reader) for n, each in enumerate(screens, 1)],
         "total": total,
     }
 
 
-def _screens(phase: str, first: list[_Line], second: list[_Line], loose: bool) -> list[_Screen]:
-    """The screens of one phase: those of the whole assembly, then end by end, or once for two alike.
-
-    ``first`` are the lines of the end that is connected first. ``loose``: it is tightened only when the other
-    is connected too.
-    """
-    mine, theirs = ([line for line in lines if line.step.phase == phase] for lines in (first, second))
-    shared = [name for name in SCREENS[phase] if name not in OF_ONE_END]
-    found = [_Screen(name, "AB", _merged(_on(name, mine), _on(name, theirs))) for name in shared]
-    own = [name for name in SCREENS[phase] if name in OF_ONE_END]
-    ours, others = ([line for name in own for line in _on(name, lines)] for lines in (mine, theirs))
-    if [line.said for line in ours] == [line.said for line in others]:
-        found += [_Screen(name, "AB", _merged(_on(name, mine), _on(name, theirs))) for name in own]
-    else:
-        places = [(name, lines) for lines in (ours, others) for name in own]
-        if loose:
-            places.sort(key=lambda place: own.index(place[0]))
-        found += [_Screen(name, lines[0].ends, _on(name, lines)) for name, lines in places if lines]
-    return [screen for screen in found if screen.lines]
-
-
-def _on(name: str, lines: list[_Line]) -> list[_Line]:
-    return [line for line in lines if line.step.screen == name]
-
-
-def _merged(a: list[_Line], b: list[_Line]) -> list[_Line]:
-    """The lines of both ends in the trade's order; what both say is said once."""
-    common = {line.said for line in a} & {line.said for line in b}
-    both = [line.for_both() for line in a if line.said in common]
-    alone = [line for line in a + b if line.said not in common]
-    return sorted(both + alone, key=lambda line: (line.step.order, line.ends))
-
-
-def _filled(screen: _Screen, n: int, total: int, t: Translator) -> dict[str, Any]:
+def _filled(screen: Screen, n: int, total: int, content: TagContent, reader: Reader) -> dict[str, Any]:
     """What the template shows of screen ``n`` of ``total``."""
+    t = reader.t
+    pictures = (_picture(line.step, content, line.tightening, reader) for line in screen.lines)
     named = {"A": t("scan-end_a"), "B": t("scan-end_b"), "AB": None}
     lines = [
         {
@@ -143,47 +77,11 @@ def _filled(screen: _Screen, n: int, total: int, t: Translator) -> dict[str, Any
         "title": t(f"fit-screen-{screen.name}"),
         "end": named[screen.ends] if screen.name in OF_ONE_END else None,
         "lines": lines,
-        "pictures": list(dict.fromkeys(line.picture for line in screen.lines if line.picture)),
+        "pictures": list(dict.fromkeys(filter(None, pictures))),
         "sources": list(sources),
         "back": f"step-{n - 1}" if n > 1 else "fit",
         "next": f"step-{n + 1}" if n < total else None,
     }
-
-
-def _of_end(
-    letter: Literal["A", "B"],
-    content: TagContent,
-    radius: float | None,
-    advice: EndAdvice | None,
-    reader: Reader,
-) -> list[_Line]:
-    spec = content.spec
-    end, tightening = (spec.end_a, content.tighten_a) if letter == "A" else (spec.end_b, content.tighten_b)
-    chosen = steps.steps_for(
-        end,
-        tightening,
-        spec=spec,
-        name="end_a" if letter == "A" else "end_b",
-        pressure_bar=content.working_pressure_bar,
-        at_most_bar=content.at_most_bar,
-        bend_radius_mm=radius,
-        turns=turns_of(end, tightening),
-        tables=reader.tables,
-    )
-    return [
-        _Line(step, _picture(step, content, tightening, reader), _source(step, advice), letter)
-        for step in chosen
-    ]
-
-
-def _source(step: Step, advice: EndAdvice | None) -> Message:
-    """Where the step comes from; of a step with a figure, where the record says that the figure does."""
-    if step.source.id != steps.FIGURE_SOURCE or advice is None:
-        return step.source
-    figures = {"torque": advice.torque, "flats": advice.flats, "turns": advice.turns}
-    wanted = [figure for name, figure in figures.items() if name in step.figures and figure]
-    sources = dict.fromkeys(figure.source for figure in wanted)
-    return as_is("; ".join(sources)) if sources else step.source
 
 
 def _picture(step: Step, content: TagContent, tightening: Tightening | None, reader: Reader) -> str:

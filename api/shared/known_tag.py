@@ -10,11 +10,11 @@ from tagger.code import number as tag_number
 from tagger.code import payload
 from tagger.errors import PayloadError, Problem, StoreError, TaggerError
 from tagger.messages import Message
-from tagger.spec import End, TagContent, Tightening
+from tagger.spec import TagContent
 from tagger.store import Assembly, Store
 from tagger.trade import assess, given
 from tagger.trade.present import Overrated, lowered, overrated, says_no_more
-from tagger.trade.results import Assessment, Turns
+from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables
 
 State = Literal["same", "differ", "damaged"]
@@ -124,20 +124,3 @@ def assessment_of(tag: Tag, tables: Tables) -> Assessment | None:
         return assess(given.as_registered(tag.content.spec, tables), tables, made=True)
     except TaggerError:
         return None
-
-
-def turns_of(end: End, tightening: Tightening | None) -> Turns | None:
-    """A taper thread's figure stands on the tag as flats, six to a turn."""
-    if (
-        not end.connection.is_taper
-        or tightening is None
-        or tightening.flats_max is None
-        or not tightening.flats_basis
-    ):
-        return None
-    return Turns(
-        min=(tightening.flats_min or 0) / 6,
-        max=tightening.flats_max / 6,
-        basis=tightening.flats_basis,
-        source="",
-    )
