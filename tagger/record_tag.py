@@ -100,11 +100,11 @@ def _tag(
     of: int,
     **record: str | None,
 ) -> Tag:
+    keys = shop.keys()
     return Tag(
         number=number,
-        link=link.build(
-            shop.base_url, number, digits, gs1_prefix=shop.gs1_prefix or None, checked=number != SPECIMEN
-        ),
+        link=_link(number, digits, shop),
+        signed_link=_link(number, keys.sign(number, digits), shop) if keys.private else "",
         content=content,
         assessment=assessment,
         serial=Message("printing-serial", place=place, of=of) if of > 1 else None,
@@ -113,6 +113,11 @@ def _tag(
         specimen=number == SPECIMEN,
         lots=_said({"end_a": spec.end_a.lot, "hose": spec.hose.lot, "end_b": spec.end_b.lot}),
     )
+
+
+def _link(number: str, digits: str, shop: ShopSettings) -> str:
+    prefix = shop.gs1_prefix or None
+    return link.build(shop.base_url, number, digits, gs1_prefix=prefix, checked=number != SPECIMEN)
 
 
 def _said(texts: Mapping[str, str | None]) -> dict[str, str]:

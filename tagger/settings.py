@@ -22,6 +22,7 @@ from tagger.spec import SpecValueError
 
 if TYPE_CHECKING:  # a command that prints nothing loads no templates
     from tagger.printing.template import Template
+    from tagger.signing import Keys
     from tagger.trade.tables import Tables
 
 PREFIX = "TAGGER_"
@@ -62,6 +63,7 @@ class ShopSettings(BaseModel):
     tables_dir: Path | None = None
     proof_first: bool = False
     gs1_prefix: Annotated[str, Field(pattern=r"^(\d{6,12})?$")] = ""
+    signing_key: Path | None = None
 
     @classmethod
     def from_env(cls, environ: Mapping[str, str] | None = None, **given: object) -> Self:
@@ -121,6 +123,12 @@ class ShopSettings(BaseModel):
         from tagger.trade.tables import Tables
 
         return Tables.load(self.tables_dir, self.length_bands or None, kept)
+
+    def keys(self) -> Keys:
+        """The keys that sign the shop's tags, as their file is now; none where it is not set. Raises SigningError."""
+        from tagger import signing
+
+        return signing.load(self.signing_key) if self.signing_key else signing.NONE
 
     def template(self, name: str = "", languages: Sequence[str] = ()) -> Template:
         """A label template by its name, else the shop's, in ``languages``.

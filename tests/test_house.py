@@ -37,10 +37,12 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/drawing": {"tagger.words", "tagger.trade"},
     "tagger/printing": {"tagger.record", "tagger.code", "tagger.trade", "tagger.i18n", "tagger.drawing"},
     "tagger/store": {"tagger.record", "tagger.code", "tagger.trade"},
-    "tagger/settings.py": {"tagger.i18n", "tagger.printing", "tagger.trade"},
+    "tagger/signing.py": {"tagger.code"},
+    "tagger/settings.py": {"tagger.signing", "tagger.i18n", "tagger.printing", "tagger.trade"},
     "tagger/papers": {
         "tagger.record",
         "tagger.settings",
+        "tagger.signing",
         "tagger.printing",  # its fonts
         "tagger.drawing",
         "tagger.store",

@@ -11,7 +11,7 @@ from importlib import resources
 from importlib.resources.abc import Traversable
 from typing import Final
 
-VENDORED: Final = ("fluent",)
+VENDORED: Final = ("fluent", "ed25519")
 _IMPORTED: Final = re.compile(r'^import (?:[^"]* from )?"\./([\w.-]+)";', re.MULTILINE)
 
 
@@ -56,10 +56,15 @@ def of_the_page() -> tuple[str, ...]:
 
 
 def without_comments(text: str) -> str:
-    """Lines that say something to the machine, without their indentation.
+    """Lines that say something to the machine, without their indentation; "/*!" is a licence's line, and stays.
 
     >>> without_comments("/**\\n * Adds.\\n */\\nadd(\\n  1); // one")
     'add(\\n1); // one\\n'
     """
-    lines = (line.strip() for line in text.splitlines())
-    return "\n".join(line for line in lines if line and not line.startswith(("//", "/*", "*"))) + "\n"
+    said, inside = [], False
+    for line in map(str.strip, text.splitlines()):
+        comment = inside or (line.startswith("/*") and not line.startswith("/*!"))
+        inside = comment and "*/" not in line
+        if line and not comment and not line.startswith("//"):
+            said.append(line)
+    return "\n".join(said) + "\n"

@@ -220,12 +220,16 @@ def register(a: argparse.Namespace, t: Translator) -> Answer:
 
 
 def read(a: argparse.Namespace, t: Translator) -> Answer:
-    """What a tag says, without any database."""
+    """What a tag says, without any database, and whether the shop signed it."""
+    from tagger import signing
     from tagger.code import number, reading
 
     found = _link_of(a.what)
     content = reading.content_of(found)
-    return reading.as_dict(content, found, t), f"{number.format(found.number)}\n{_content_text(content, t)}"
+    seal = signing.state_of(shop_settings().keys(), found.number, found.digits, content.built_on)
+    answer = reading.as_dict(content, found, t) | {"signature": seal.as_dict() if seal else None}
+    said = [t("cli-read-signature", said=line) for line in seal.lines()] if seal else []
+    return answer, "\n".join([number.format(found.number), *said, _content_text(content, t)])
 
 
 def show(a: argparse.Namespace, t: Translator) -> Answer:

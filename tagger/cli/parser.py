@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Final
 
 from tagger import __version__
-from tagger.cli import backups, commands, crimping, customers, printing, proving, values
+from tagger.cli import backups, commands, crimping, customers, printing, proving, signing_keys, values
 from tagger.cli.commands import Answer
 from tagger.cli.language import OPTION
 from tagger.i18n import LANGUAGES, Translator
@@ -271,6 +271,13 @@ def _drill(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--into", metavar="URL", help=t("cli-option-into"))
 
 
+def _signing_key(one: argparse.ArgumentParser, t: Translator) -> None:
+    what = ("new", "list", "withdraw", "page")
+    one.add_argument("what", nargs="?", choices=what, default="list", help=t("cli-option-signing-what"))
+    one.add_argument("--key", type=int, metavar="N", help=t("cli-option-signing-number"))
+    one.add_argument("--out", type=Path, metavar="FILE", help=t("cli-option-pdf"))
+
+
 _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "identify": (commands.identify, _identify),
     "lay-line": (commands.lay_line, _lay_line),
@@ -303,6 +310,7 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "backup": (backups.backup, _backup),
     "restore": (backups.restore, _restore),
     "drill": (backups.drill, _drill),
+    "signing-key": (signing_keys.signing_key, _signing_key),
 }
 
 

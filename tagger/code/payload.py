@@ -5,7 +5,8 @@ and by the page's JavaScript alike. Code points are permanent: never reused, nev
 old tags decode for ever. README.md beside this file is the format's specification.
 
 Bits, most significant first: a 1 that keeps leading zeros, the version, the fields, and the
-CRC-16/XMODEM of all before it (its check value for "123456789" is 0x31C3).
+CRC-16/XMODEM of all before it (its check value for "123456789" is 0x31C3). On a signed tag a seal
+follows, which ``signature.py`` knows; what the tag says is read without it.
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ from __future__ import annotations
 import binascii
 import json
 from collections.abc import Iterator
+from contextlib import suppress
 from datetime import date, timedelta
 from fractions import Fraction
 from functools import cache
@@ -42,6 +44,8 @@ VERSION = VERSIONS[-1]  # what is written; all are read
 _NAMED = "(named in full)"
 _OTHER_SOURCE = 0
 _TABLES, _KNOWN_PARTS = "(tables)", "(known parts)"  # where a working pressure is from, and an at-most
+SEAL_BITS = 8 + 512  # of a signed tag, behind the payload: key id and signature
+_MOST_DIGITS = 520
 _WIDEST_NM = 102.2  # between the least torque and the greatest
 
 _POINT_SIZES = (Sizing.THREAD, Sizing.NAMED)  # sizes that are code points of the table of that name
@@ -69,8 +73,8 @@ def encode(content: TagContent) -> str:
 
 
 def decode(digits: str) -> TagContent:
-    """What the digits say. Raises PayloadError when they are damaged or of a later version."""
-    flat, version = _read_flat(digits)
+    """What the digits say, signed or not. Raises PayloadError when they are damaged or of a later version."""
+    flat, version = _read_flat(unsealed(digits)[0])
     try:
         return TagContent.model_validate(_unflatten(flat, version))
     except ValidationError as error:
@@ -125,6 +129,39 @@ def _carried_tightening(tightening: Tightening | None, end: End) -> Tightening |
         left_out |= dict.fromkeys(("flats_min", "flats_max", "flats_basis"))
     told = tightening.model_copy(update=left_out)
     return told if told != Tightening() else None
+
+
+def unsealed(digits: str) -> tuple[str, int | None]:
+    """The payload of the digits, and the seal behind it as an integer of SEAL_BITS; None without one.
+
+    The check says where the payload ends. Where it fits at both places, once by chance, the fields do:
+    with a seal they leave bits over. Raises PayloadError for what is neither.
+    """
+    value = _value_of(digits)
+    before = value >> SEAL_BITS
+    whole = _checked(value)
+    if not _checked(before):
+        if not whole:
+            raise PayloadError(Problem("digits", None, Message("code-damaged")))
+        return str(value), None
+    if whole:
+        with suppress(PayloadError):
+            _read_flat(str(value))
+            return str(value), None
+    return str(before), value & (1 << SEAL_BITS) - 1
+
+
+def _value_of(digits: str) -> int:
+    text = digits.strip()
+    if not text.isascii() or not text.isdigit() or not 10 <= len(text) <= _MOST_DIGITS:
+        raise PayloadError(Problem("digits", digits[:60], Message("code-not-digits")))
+    return int(text)
+
+
+def _checked(value: int) -> bool:
+    """Whether the last 16 bits are the check of those before them."""
+    length = value.bit_length() - 16
+    return length >= 6 and _crc(value >> 16, length) == value & 0xFFFF
 
 
 def byte_length(digits: str) -> int:
@@ -374,15 +411,10 @@ class _Bits:
 
 
 def _read_flat(digits: str) -> tuple[Flat, int]:
-    text = digits.strip()
-    if not text.isascii() or not text.isdigit() or not 10 <= len(text) <= 300:
-        raise PayloadError(Problem("digits", digits[:60], Message("code-not-digits")))
-    value = int(text)
-    length = value.bit_length() - 16
-    body = value >> 16
-    if length < 6 or _crc(body, length) != value & 0xFFFF:
+    value = _value_of(digits)
+    if not _checked(value):
         raise PayloadError(Problem("digits", None, Message("code-damaged")))
-    bits = _Bits(body, length - 1)
+    bits = _Bits(value >> 16, value.bit_length() - 17)
     version = bits.take(4)
     flat: Flat = {}
     for field in _layout(version)["fields"]:

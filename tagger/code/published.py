@@ -9,7 +9,7 @@ from __future__ import annotations
 import json
 from typing import Any
 
-from tagger.code import number, payload
+from tagger.code import number, payload, signature
 from tagger.connection import code_points
 from tagger.spec import dash_of_pipe, pipe_of_dash
 
@@ -26,6 +26,12 @@ def published() -> dict[str, Any]:
         "about": ABOUT,
         "number": {"alphabet": number.ALPHABET, "length": number.LENGTH, "check": "ISO/IEC 7064 MOD 33,32"},
         "check": {"name": "CRC-16/XMODEM", "bits": 16, "polynomial": 0x1021, "start": 0},
+        "seal": {
+            "key_id_bits": 8,
+            "signature_bits": 512,
+            "algorithm": "Ed25519 (RFC 8032)",
+            "signed_text": signature.SIGNED_TEXT,
+        },
         "version_bits": 4,
         "layouts": {str(v): payload.layout_as_written(v)["fields"] for v in payload.VERSIONS},
         "content": {str(v): payload.content_as_written(v)["rules"] for v in payload.VERSIONS},

@@ -290,11 +290,10 @@ def _column(stacked: Stacked, width: float, height: float, *, align: str, ink: I
 def _qr(box: QrBox, index: int, job: Job) -> Part:
     width, height = box.inner
     side = min(width, height, box.largest or 1e9)
-    text = job.tag.link if box.holds == "all" else link.number_only(job.tag.link)
     grow = job.template.wraps is None  # round a hose the narrowest symbol reads best
-    size = _qr_size(box, text, job, grow=grow)
-    if size is None:
-        need = sizing.least_side_mm(text, box.levels[-1], box.least_module, job.dpi)
+    chosen = _qr_size(box, job, grow=grow)
+    if chosen is None:
+        need = sizing.least_side_mm(_texts(box, job)[-1], box.levels[-1], box.least_module, job.dpi)
         message = Message(
             "printing-box-qr",
             side=round(side, 1),
@@ -304,6 +303,7 @@ def _qr(box: QrBox, index: int, job: Job) -> Part:
             need=up(need),
         )
         raise TemplateError(Problem(f"{job.template.where(index)}, size", round(side, 1), message))
+    text, size = chosen
     symbol = _code(text, size.level, size.version)
     pieces = []
     for x, y in _places(box, width, height, size.side_mm):
@@ -313,20 +313,34 @@ def _qr(box: QrBox, index: int, job: Job) -> Part:
     return Part([], pieces)
 
 
-def _qr_size(box: QrBox, text: str, job: Job, *, grow: bool) -> sizing.QrSize | None:
-    """The symbol's size; two symbols of one label that say the same have one version: one symbol, drawn twice."""
-    found = _alone(box, text, job.dpi, grow=grow)
+def _texts(box: QrBox, job: Job) -> tuple[str, ...]:
+    """What the symbol may say, from what is liked best: a signature is left out where it finds no room."""
+    tag = job.tag
+    if box.holds == "number":
+        return (link.number_only(tag.link),)
+    return (tag.signed_link, tag.link) if tag.signed_link and box.holds == "all" else (tag.link,)
+
+
+def _qr_size(box: QrBox, job: Job, *, grow: bool) -> tuple[str, sizing.QrSize] | None:
+    """What the symbol says and its size; two symbols of one label that say the same have one version: one
+    symbol, drawn twice."""
+    found = _alone(box, job, grow=grow)
     if found is None or not grow:
         return found
-    alike = [other for other in job.template.box if isinstance(other, QrBox) and other.holds == box.holds]
-    others = (_alone(other, text, job.dpi, grow=True) for other in alike)
-    version = min(one.version for one in others if one is not None and one.level == found.level)
-    return replace(found, version=version)
+    text, size = found
+    others = (_alone(other, job, grow=True) for other in job.template.box if isinstance(other, QrBox))
+    version = min(
+        one.version for said, one in filter(None, others) if (said, one.level) == (text, size.level)
+    )
+    return text, replace(size, version=version)
 
 
-def _alone(box: QrBox, text: str, dpi: int, *, grow: bool) -> sizing.QrSize | None:
+def _alone(box: QrBox, job: Job, *, grow: bool) -> tuple[str, sizing.QrSize] | None:
     side = min(*box.inner, box.largest or 1e9)
-    return sizing.qr_size(text, side, box.levels, box.least_module, dpi, grow=grow)
+    for text in _texts(box, job):
+        if size := sizing.qr_size(text, side, box.levels, box.least_module, job.dpi, grow=grow):
+            return text, size
+    return None
 
 
 def _places(box: QrBox, width: float, height: float, side: float) -> list[tuple[float, float]]:

@@ -15,8 +15,8 @@ from tagger.trade.results import Assessment
 class Tag:
     """One tag to print.
 
-    ``number`` is the tag number without its dash, ``link`` the text of the QR code,
-    ``content`` what the link carries. ``assessment`` adds tolerance, bend radius and sources
+    ``number`` is the tag number without its dash, ``link`` the text of the QR code, ``signed_link``
+    the same with the shop's signature (empty where it does not sign), ``content`` what the link carries. ``assessment`` adds tolerance, bend radius and sources
     where a template asks for them. ``extra`` holds lines for paper that stays in the shop
     (the texts of the record, order, note), ``lots`` the record's lots (end_a, hose, end_b),
     which no symbol carries; ``shop`` is a line such as name and telephone. ``specimen``: a
@@ -33,6 +33,7 @@ class Tag:
     extra: dict[str, str] = field(default_factory=dict, hash=False)
     lots: dict[str, str] = field(default_factory=dict, hash=False)
     stop: Stop | None = None
+    signed_link: str = ""
 
     @property
     def spec(self) -> AssemblySpec:

@@ -106,6 +106,7 @@ def preflight(tag: Tag, template: Template, hose_od_mm: float | None = None, dpi
     findings += _level(smallest)
     findings += _quiet_zones(page, dots)
     findings += _link(tag)
+    findings += _signature(tag, codes)
     findings += _reach(codes)
     findings += _text(page)
     letter, read = _read(codes, dots, dpi)
@@ -193,6 +194,15 @@ def _link(tag: Tag) -> list[Finding]:
         return []
     message = Message("printing-flight-link", length=len(tag.link), most=LONGEST_LINK)
     return [Finding("warn", "link", message)]
+
+
+def _signature(tag: Tag, codes: list[Placed]) -> list[Finding]:
+    """Whether the label of a shop that signs carries its signature."""
+    if not tag.signed_link:
+        return []
+    if any(placed.symbol.text == tag.signed_link for placed in codes):
+        return [Finding("note", "signature", Message("printing-flight-signed"))]
+    return [Finding("warn", "signature", Message("printing-flight-unsigned"))]
 
 
 def _reach(codes: list[Placed]) -> list[Finding]:

@@ -55,10 +55,10 @@ def prove(tag: Tag, page: Page, *, forced: bool = False) -> None:
 
 
 def _says(text: str | None, kind: str, tag: Tag) -> bool:
-    """Whether a symbol says what the tag says: its number, its link, or the link of the number alone."""
+    """Whether a symbol says what the tag says: its number, its link, signed or not, or the link of the number alone."""
     if kind == "code128":
         return text == tag.number
-    return text == tag.link or text == link.number_only(tag.link)
+    return text is not None and text in (tag.link, tag.signed_link, link.number_only(tag.link))
 
 
 @dataclass(frozen=True, slots=True)

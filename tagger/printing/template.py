@@ -101,7 +101,9 @@ class QrBox(_Box):
     """The QR code. With ``repeat`` as many as fit, side by side along that direction."""
 
     kind: Literal["qr"]
-    holds: Literal["all", "number"] = "all"  # the number's link alone makes a small symbol
+    holds: Literal["all", "spec", "number"] = (
+        "all"  # "spec": never the signature; "number": the number's link alone, a small symbol
+    )
     levels: tuple[Literal["H", "Q", "M"], ...] = Field(default=("H", "Q", "M"), min_length=1)
     least_module: Annotated[Mm, Field(ge=0.25, le=2)] = 0.37
     largest: Mm | None = None  # side of the symbol with its quiet zone, at most

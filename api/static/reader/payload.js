@@ -12,20 +12,38 @@ export class Damaged extends Error {
 
 const NAMED = "(named in full)", TABLES = "(tables)", KNOWN_PARTS = "(known parts)";
 
+const SEAL_BITS = 520n; // of a signed tag, behind the payload: key id and signature
+
 export function decode(digits, tables) {
-  const { flat, layout } = readFlat(digits.trim(), tables);
+  const { flat, layout } = readFlat(unsealed(digits, tables).value, tables);
   return content(flat, layout, tables);
 }
 
-function readFlat(text, tables) {
-  if (!/^\d{10,300}$/.test(text)) throw new Damaged("code-not-digits");
-  const value = BigInt(text);
-  const length = value.toString(2).length - 16;
-  const body = value >> 16n;
-  if (length < 6 || crc16(body, length) !== Number(value & 0xffffn)) {
-    throw new Damaged("code-damaged");
-  }
-  const bits = new Bits(body, length - 1);
+// The payload of the digits as a whole number, and the seal behind it, or null: as tagger/code/payload.py.
+export function unsealed(digits, tables) {
+  const text = digits.trim();
+  if (!/^\d{10,520}$/.test(text)) throw new Damaged("code-not-digits");
+  const value = BigInt(text), before = value >> SEAL_BITS;
+  if (!checked(before) && !checked(value)) throw new Damaged("code-damaged");
+  if (!checked(before) || (checked(value) && reads(value, tables))) return { value, seal: null };
+  return { value: before, seal: value & ((1n << SEAL_BITS) - 1n) };
+}
+
+function reads(value, tables) {
+  try { return Boolean(readFlat(value, tables)); } catch { return false; }
+}
+
+const bitLength = (value) => value.toString(2).length;
+
+// Whether the last 16 bits are the check of those before them.
+function checked(value) {
+  const length = bitLength(value) - 16;
+  return length >= 6 && crc16(value >> 16n, length) === Number(value & 0xffffn);
+}
+
+function readFlat(value, tables) {
+  if (!checked(value)) throw new Damaged("code-damaged");
+  const bits = new Bits(value >> 16n, bitLength(value) - 17);
   const layout = tables.layouts[bits.take(4)];
   if (!layout) throw new Damaged("offline-newer-tag");
   const flat = {};

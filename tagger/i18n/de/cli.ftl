@@ -362,3 +362,16 @@ cli-contact-erased = { $count ->
         [one] Der Kontakt ist in { $count } Bestellanfrage gelöscht.
        *[other] Der Kontakt ist in { $count } Bestellanfragen gelöscht.
      }
+
+## Signing keys
+
+cli-about-signing-key = Schlüssel, die die Schilder der Werkstatt signieren: anlegen, auflisten, zurückziehen, drucken.
+cli-option-signing-what = new: ein Schlüssel, der ab heute signiert; der vorige bleibt für seine Schilder gültig. withdraw: Nichts, was mit --key signiert wurde, zählt mehr. page: die öffentlichen Schlüssel als PDF.
+cli-option-signing-number = Nummer des Schlüssels, der zurückgezogen wird.
+cli-signing-now = Schlüssel { $key } signiert die Schilder ab heute.
+cli-signing-keep = Eine Kopie von { $file } so aufbewahren, dass sie niemand sonst lesen kann, die Schlüsselseite drucken und jedem Server und jeder Werkbank dieselbe Datei geben.
+cli-signing-line = { $key }  { $public }  { $valid }
+cli-signing-page = Schlüsselseite geschrieben: { $file }
+cli-signing-needs = --{ $option } fehlt.
+    .mend = --{ $option } angeben.
+cli-read-signature = Signatur: { $said }

@@ -384,3 +384,9 @@ printing-reason-incomplete = Auftrag unvollständig empfangen
 ## Across the picture of a tag that is not registered yet, in large letters
 
 printing-specimen = MUSTER
+
+## Signature
+
+printing-flight-unsigned = Auf diesem Schild ist kein Platz für die Signatur: Seine QR-Codes tragen die Spezifikation ohne sie.
+    .mend = Eine größere Vorlage nehmen, wenn das Schild signiert sein muss.
+printing-flight-signed = Der große QR-Code ist signiert.

@@ -242,3 +242,14 @@ words-turns = { $many ->
 words-counted = { $count } { $basis }
 words-torque-screw = { $torque } je Schraube { $screw }
 words-torque-any-screw = { $torque } je Schraube; Schraubengröße und Festigkeitsklasse nennt der Hersteller
+
+## Signature of a tag
+
+words-sealed-signed = Von dieser Werkstatt signiert
+words-sealed-unsigned = Nicht signiert
+words-sealed-broken = Die Signatur passt nicht: Verlassen Sie sich nicht auf die Werte
+words-sealed-unchecked = Signiert, aber nicht geprüft: Hier ist kein Schlüssel bekannt
+words-sealed-why-altered = Schildnummer oder Werte sind nicht die, die signiert wurden.
+words-sealed-why-unknown_key = Der Schlüssel der Signatur ist keiner dieser Werkstatt.
+words-sealed-why-withdrawn_key = Die Werkstatt hat den Schlüssel dieser Signatur zurückgezogen: Jemand anderes kann ihn benutzt haben.
+words-sealed-why-ended_key = Der Schlüssel dieser Signatur galt nicht mehr, als die Schlauchleitung gebaut wurde.

@@ -362,3 +362,16 @@ cli-contact-erased = { $count ->
         [one] The contact is erased in { $count } order request.
        *[other] The contact is erased in { $count } order requests.
      }
+
+## Signing keys
+
+cli-about-signing-key = Make, list, withdraw and print the keys that sign the shop's tags.
+cli-option-signing-what = new: a key that signs from today; the one before stays valid for its tags. withdraw: nothing signed with --key counts any longer. page: public keys as PDF.
+cli-option-signing-number = Number of the key to withdraw.
+cli-signing-now = Key { $key } signs the tags from today.
+cli-signing-keep = Keep a copy of { $file } where nobody else can read it, print the key page, and give every server and bench the same file.
+cli-signing-line = { $key }  { $public }  { $valid }
+cli-signing-page = Key page written: { $file }
+cli-signing-needs = --{ $option } is missing.
+    .mend = Use --{ $option }.
+cli-read-signature = Signature: { $said }

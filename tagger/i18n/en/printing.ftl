@@ -384,3 +384,9 @@ printing-reason-incomplete = job received incomplete
 ## Across the picture of a tag that is not registered yet, in large letters
 
 printing-specimen = SPECIMEN
+
+## Signature
+
+printing-flight-unsigned = This label has no room for the signature: its QR codes carry the spec without it.
+    .mend = Use a template with more room if the tag has to be signed.
+printing-flight-signed = The large QR code is signed.

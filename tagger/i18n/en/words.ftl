@@ -223,3 +223,14 @@ words-turns = { $many ->
 words-counted = { $count } { $basis }
 words-torque-screw = { $torque } per { $screw } screw
 words-torque-any-screw = { $torque } per screw; ask the manufacturer for screw size and grade
+
+## Signature of a tag
+
+words-sealed-signed = Signed by this shop
+words-sealed-unsigned = Not signed
+words-sealed-broken = The signature does not fit: do not trust the values
+words-sealed-unchecked = Signed, but not checked: no key is known here
+words-sealed-why-altered = The tag number or the values are not those that were signed.
+words-sealed-why-unknown_key = The key of the signature is not a key of this shop.
+words-sealed-why-withdrawn_key = The shop withdrew the key of this signature: somebody else may have used it.
+words-sealed-why-ended_key = The key of this signature had ended before the hose assembly was built.

@@ -362,3 +362,16 @@ cli-contact-erased = { $count ->
         [one] El contacto se borró en { $count } solicitud de pedido.
        *[other] El contacto se borró en { $count } solicitudes de pedido.
      }
+
+## Signing keys
+
+cli-about-signing-key = Crea, enumera, retira e imprime las claves que firman las etiquetas del taller.
+cli-option-signing-what = new: una clave que firma desde hoy; la anterior sigue valiendo para sus etiquetas. withdraw: nada de lo firmado con --key cuenta ya. page: las claves públicas en PDF.
+cli-option-signing-number = Número de la clave que se retira.
+cli-signing-now = La clave { $key } firma las etiquetas desde hoy.
+cli-signing-keep = Guarde una copia de { $file } donde nadie más pueda leerla, imprima la página de claves y dé el mismo archivo a cada servidor y a cada puesto.
+cli-signing-line = { $key }  { $public }  { $valid }
+cli-signing-page = Página de claves escrita: { $file }
+cli-signing-needs = Falta --{ $option }.
+    .mend = Use --{ $option }.
+cli-read-signature = Firma: { $said }

@@ -384,3 +384,9 @@ printing-reason-incomplete = trabajo recibido incompleto
 ## Across the picture of a tag that is not registered yet, in large letters
 
 printing-specimen = MUESTRA
+
+## Signature
+
+printing-flight-unsigned = Esta etiqueta no tiene sitio para la firma: sus códigos QR llevan la especificación sin ella.
+    .mend = Use una plantilla con más sitio si la etiqueta debe ir firmada.
+printing-flight-signed = El código QR grande va firmado.

@@ -233,3 +233,14 @@ words-turns = { $many ->
 words-counted = { $count } { $basis }
 words-torque-screw = { $torque } en cada tornillo { $screw }
 words-torque-any-screw = { $torque } en cada tornillo; el tornillo lo indica el fabricante
+
+## Signature of a tag
+
+words-sealed-signed = Firmada por este taller
+words-sealed-unsigned = Sin firma
+words-sealed-broken = La firma no es válida: no se fíe de los valores
+words-sealed-unchecked = Firmada, pero sin comprobar: aquí no se conoce ninguna clave
+words-sealed-why-altered = El número de la etiqueta o los valores no son los que se firmaron.
+words-sealed-why-unknown_key = La clave de la firma no es de este taller.
+words-sealed-why-withdrawn_key = El taller retiró la clave de esta firma: otra persona puede haberla usado.
+words-sealed-why-ended_key = La clave de esta firma ya no era válida cuando se montó el latiguillo.

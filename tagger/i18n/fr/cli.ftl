@@ -362,3 +362,16 @@ cli-contact-erased = { $count ->
         [one] Le contact est effacé dans { $count } demande de commande.
        *[other] Le contact est effacé dans { $count } demandes de commande.
      }
+
+## Signing keys
+
+cli-about-signing-key = Crée, liste, retire et imprime les clés qui signent les étiquettes de l'atelier.
+cli-option-signing-what = new : une clé qui signe dès aujourd'hui ; la précédente reste valable pour ses étiquettes. withdraw : plus rien de ce que --key a signé ne compte. page : les clés publiques en PDF.
+cli-option-signing-number = Numéro de la clé à retirer.
+cli-signing-now = La clé { $key } signe les étiquettes dès aujourd'hui.
+cli-signing-keep = Gardez une copie de { $file } à l'abri de tout autre lecteur, imprimez la page des clés et donnez le même fichier à chaque serveur et à chaque poste.
+cli-signing-line = { $key }  { $public }  { $valid }
+cli-signing-page = Page des clés écrite : { $file }
+cli-signing-needs = Il manque --{ $option }.
+    .mend = Utilisez --{ $option }.
+cli-read-signature = Signature : { $said }

@@ -386,3 +386,9 @@ printing-reason-incomplete = travail reçu incomplet
 ## Across the picture of a tag that is not registered yet, in large letters
 
 printing-specimen = SPÉCIMEN
+
+## Signature
+
+printing-flight-unsigned = Cette étiquette n'a pas de place pour la signature : ses codes QR portent la spécification sans elle.
+    .mend = Utilisez un modèle plus grand si l'étiquette doit être signée.
+printing-flight-signed = Le grand code QR est signé.

@@ -235,3 +235,14 @@ words-turns = { $many ->
 words-counted = { $count } { $basis }
 words-torque-screw = { $torque } par vis { $screw }
 words-torque-any-screw = { $torque } par vis (type de vis : voir le fabricant)
+
+## Signature of a tag
+
+words-sealed-signed = Signée par cet atelier
+words-sealed-unsigned = Non signée
+words-sealed-broken = La signature ne correspond pas : ne vous fiez pas aux valeurs
+words-sealed-unchecked = Signée, mais non vérifiée : aucune clé n'est connue ici
+words-sealed-why-altered = Le numéro de l'étiquette ou les valeurs ne sont pas ceux qui ont été signés.
+words-sealed-why-unknown_key = La clé de la signature n'est pas une clé de cet atelier.
+words-sealed-why-withdrawn_key = L'atelier a retiré la clé de cette signature : quelqu'un d'autre a pu s'en servir.
+words-sealed-why-ended_key = La clé de cette signature n'était plus valable quand le flexible a été assemblé.

@@ -60,8 +60,14 @@ function point(table, at) {
   return format.points[table][at];
 }
 
+// With a signature behind it or without: only one of the two fits.
 function decode(digits) {
-  const whole = BigInt(digits), bits = whole.toString(2).length - format.check.bits, body = whole >> BigInt(format.check.bits);
+  const whole = BigInt(digits), { key_id_bits: id, signature_bits: signature } = format.seal;
+  try { return payload(whole); } catch { return payload(whole >> BigInt(id + signature)); }
+}
+
+function payload(whole) {
+  const bits = whole.toString(2).length - format.check.bits, body = whole >> BigInt(format.check.bits);
   if (crc(body, bits) !== Number(whole & 0xffffn)) throw new Error("damaged");
   let left = bits - 1;
   const take = (width) => Number((body >> BigInt((left -= width))) & ((1n << BigInt(width)) - 1n));

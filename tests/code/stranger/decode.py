@@ -18,8 +18,18 @@ class Stranger:
         self.format: dict[str, Any] = json.loads(file.read_text(encoding="utf-8"))
 
     def decode(self, digits: str) -> Read:
+        """With a signature behind it or without: only one of the two fits."""
+        bits, seal = (
+            f"{int(digits):b}",
+            self.format["seal"]["key_id_bits"] + self.format["seal"]["signature_bits"],
+        )
+        try:
+            return self._payload(bits)
+        except (ValueError, KeyError, IndexError):
+            return self._payload(bits[:-seal])
+
+    def _payload(self, bits: str) -> Read:
         check = self.format["check"]["bits"]
-        bits = f"{int(digits):b}"
         body, sent = bits[:-check], int(bits[-check:], 2)
         if self._crc(body) != sent:
             raise ValueError("damaged")
