@@ -289,6 +289,18 @@ async function scanned(text, control, before) {
   }
 }
 
+// A slow scanner, a loaded machine or a hand wrote a whole tag number: what it names is asked, and nothing is lost if nobody knows it.
+const NUMBER = /^\s*[0-9a-z]{5}-?[0-9a-z]{6}\s*$/i;
+
+async function numbered(control) {
+  const text = control.value;
+  const found = await (await fetch(`/bench/scan?text=${encodeURIComponent(text)}`)).json();
+  if (found.kind !== "tag" || control.value !== text) return goOn(form, control, lacking);
+  control.value = "";
+  say(found.say);
+  fill(found.fields);
+}
+
 document.addEventListener("keydown", (event) => {
   if (event.key !== "Enter" || !(event.ctrlKey || event.metaKey)) return;
   event.preventDefault();
@@ -301,20 +313,23 @@ form.addEventListener("keydown", (event) => {
   if (event.key === "Enter" && (control.tagName === "INPUT" || control.tagName === "SELECT")) {
     event.preventDefault(); // Enter never registers by accident
     const text = keys.map((k) => k.key).join("");
-    const quick = keys.length >= 6 && keys.at(-1).at - keys[0].at < 50 * keys.length;
+    const quick = keys.length >= 6 && keys.at(-1).at - keys[1].at < 50 * keys.length;
     const link = /https?:\/\/\S+$/i.exec(control.value)?.[0];
     if (quick && control.tagName === "SELECT") putBack(keys[0].chosen);
     if (link) scanned(link, control, control.value.slice(0, -link.length));
     else if (quick) scanned(text, control, keys[0].before);
     else if ("fitting" in control.dataset && control.value) offerFittings(control).then((found) => { if (found.length === 1) takeFitting(control, found[0]); });
     else if ("lot" in control.dataset && control.value) scanned(control.value, control, control.value);
+    else if (NUMBER.test(control.value) && control.name !== "replaces") numbered(control);
     else goOn(form, control, lacking);
     keys = [];
     return;
   }
   if (event.key.length !== 1 || event.ctrlKey || event.altKey) return;
-  // The event's own time: a busy page must not make a scanner look like a hand.
-  if (keys.length && event.timeStamp - keys.at(-1).at > 200) keys = [];
+  // The event's own time: a busy page must not make a scanner look like a hand. The first key may lie
+  // a second before the others: it opens a field's list, and a lot without its first letter is another lot.
+  const pause = keys.length ? event.timeStamp - keys.at(-1).at : 0;
+  if (pause > (keys.length === 1 ? 1000 : 200)) keys = [];
   const first = keys.length ? {} : { before: control.value, chosen: control.name ? held(control) : [] };
   keys.push({ key: event.key, at: event.timeStamp, ...first });
 });

@@ -109,6 +109,16 @@ def test_a_repeat_of_a_scanned_tag_takes_the_scan_and_two_keys(bench: Page, live
     keys.press("Control+Enter")
     bench.wait_for_url("**/bench/run/*")
     assert (live.store.count(), keys.count) == (before + 1, 2)
+    bench.goto(f"{live.url}/bench/build")  # a slow scanner, or a hand that copies the number
+    bench.keyboard.type(number, delay=70)
+    bench.keyboard.press("Enter")
+    expect(bench.locator("[name=length_mm]")).to_have_value("1250")
+    expect(bench.locator("[name='hose.standard']")).not_to_have_value(number)
+    bench.goto(f"{live.url}/bench/build")  # the first key opens the field's list, and the others wait for it
+    bench.keyboard.press("H")
+    bench.wait_for_timeout(400)
+    scan(bench, "-2310-AB")
+    expect(bench.locator("#scanned")).to_contain_text("H-2310-AB: first use of this lot")
     assert live.store.find(limit=1).assemblies[0].spec == live.store.assembly(number).spec
 
 
