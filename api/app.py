@@ -9,7 +9,6 @@ from pathlib import Path
 from fastapi import APIRouter, Depends, FastAPI
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from starlette.templating import Jinja2Templates
-from uvicorn.middleware.proxy_headers import ProxyHeadersMiddleware
 
 from api import bench, rest, scan
 from api.bench.page import refused
@@ -22,7 +21,8 @@ from api.web import assets, errors
 from api.web.head import AnswerHead
 from api.web.headers import SecurityHeaders
 from api.web.identity import check_password, hash_password
-from api.web.limits import LimitBody, Limiter, LimitPublic
+from api.web.limits import LimitBody, LimitRequests
+from api.web.proxies import Proxies, Unnamed
 from api.web.tables import ShopTables
 from api.workers import outbox, print_queue
 from api.workers.scan_counts import ScanCounts
@@ -85,14 +85,17 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.state.scans = scans
     app.state.tables = ShopTables(settings, opened)
     app.state.templates = templates(settings)
-    app.state.tries = Limiter(limit=10, window=600)
+    app.state.unnamed_proxy = Unnamed()
     app.add_middleware(PageCache, watcher=watcher, scans=scans)
-    app.add_middleware(LimitPublic, per_minute=settings.public_requests_per_minute)
+    app.add_middleware(
+        LimitRequests,
+        strangers=settings.public_requests_per_minute,
+        known=settings.signed_in_requests_per_minute,
+    )
     app.add_middleware(LimitBody)
     app.add_middleware(SecurityHeaders, secure=settings.secure)
     app.add_middleware(AnswerHead)
-    if settings.trusted_proxies:
-        app.add_middleware(ProxyHeadersMiddleware, trusted_hosts=list(settings.trusted_proxies))
+    app.add_middleware(Proxies, named=settings.trusted_proxies, unnamed=app.state.unnamed_proxy)
     app.mount("/static", assets.Static(directory=assets.FOLDER), name="static")
     app.router.routes.extend(ADDRESSES.routes)
     problem.install(app)

@@ -52,6 +52,7 @@ def shop_with(
         printer_given=printer_given or {},
         templates=template_titles(settings_of(request), language_of(request)),
         undelivered=store.undelivered(),
+        unnamed_proxy=request.app.state.unnamed_proxy.address,
     )
 
 

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from math import ceil
+from typing import Final
+
 from fastapi import APIRouter, Request
 from starlette.responses import Response
 
@@ -17,11 +20,19 @@ from api.web.identity import (
     who,
 )
 from api.web.limits import asker
-from api.web.state import store_of, tries_of
+from api.web.state import store_of
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
+from tagger.store import Allowance
+from tagger.store.folding import fold
 
 router = APIRouter()
+
+OF_A_NAME: Final = Allowance(5, 24 * 3600, longest_s=900)
+"""Wrong passwords for one account: five, then slower and slower, some 110 a day at most. Nobody is shut out for good."""
+OF_AN_ADDRESS: Final = Allowance(20, 3600, longest_s=900)
+"""Wrong passwords from one address, for whichever accounts: a shop's people may share one."""
+OF_A_CODE: Final = Allowance(10, 600)
 
 
 @router.get("/sign-in")
@@ -49,22 +60,34 @@ def _sign_in_page(request: Request, back: str, name: str = "", problem: Problem 
 def sign_in(request: Request, form: SameSiteForm) -> Response:
     name, password = str(form.get("name", "")), str(form.get("password", ""))
     back = own_address(form.get("next"))
-    tries = tries_of(request)
-    named = f"name {name.strip().lower()}"
-    address = f"address {asker(request)}"
+    store = store_of(request)
+    counted = _counted_for(request, name)
     # Counted before the slow check of the password: many tries at once must not all get in beside it.
-    if not tries.allow(named, address):
-        problem = Problem("password", None, Message("bench-too-many-tries"))
-        return _sign_in_page(request, back, name, problem)
-    person = check_password(store_of(request), name, password)
+    if wait := store.try_now(counted):
+        return _sign_in_page(request, back, name, Problem("password", None, _too_many(wait)))
+    person = check_password(store, name, password)
     if person is None:
         problem = Problem("sign_in", None, Message("bench-sign-in-wrong"))
         return _sign_in_page(request, back, name, problem)
-    tries.forget(named)
-    tries.give_back(address)
+    store.give_back(*counted)
     response = go(back)
     open_session(request, response, person)
     return response
+
+
+def _counted_for(request: Request, name: str) -> dict[str, Allowance]:
+    """What a wrong password is counted under: the account and the address."""
+    return {
+        f"sign-in name {fold(' '.join(name.split()))}": OF_A_NAME,
+        f"sign-in from {asker(request)}": OF_AN_ADDRESS,
+    }
+
+
+def _too_many(wait_s: float) -> Message:
+    """When to try again, rounded up."""
+    if wait_s > 90:
+        return Message("bench-too-many-tries-min", minutes=ceil(wait_s / 60))
+    return Message("bench-too-many-tries", seconds=ceil(wait_s))
 
 
 @router.post("/sign-out")
@@ -90,10 +113,9 @@ def first_page(request: Request) -> Response:
 @router.post("/first")
 def first(request: Request, form: SameSiteForm) -> Response:
     name = str(form.get("name", ""))
-    key = f"code {asker(request)}"
     try:
-        if not tries_of(request).allow(key):
-            raise StoreError(Problem("code", None, Message("bench-too-many-tries")))
+        if wait := store_of(request).try_now({f"code from {asker(request)}": OF_A_CODE}):
+            raise StoreError(Problem("code", None, _too_many(wait)))
         hashed = hash_password(str(form.get("password", "")))
         person = store_of(request).make_first_manager(str(form.get("code", "")), name, hashed)
     except StoreError as error:

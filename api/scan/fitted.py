@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Mapping
 from datetime import UTC, date, datetime, timedelta
-from typing import Any
+from typing import Any, Final
 
 from fastapi import APIRouter, Request
 from fastapi.responses import JSONResponse, RedirectResponse, Response
@@ -17,6 +17,7 @@ from api.scan.pages import page, refused, wants
 from api.scan.received import Received, ReceivedForm
 from api.shared.known_tag import Tag, find
 from api.web.language import translator_of
+from api.web.limits import TooMany, too_many
 from api.web.state import settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
@@ -26,6 +27,8 @@ from tagger.store import FittedState
 from tagger.trade.servicelife import ReplaceBy, replace_by
 
 router = APIRouter()
+AN_HOUR: Final = 30
+"""How many reports one address may send in an hour, and how many may be sent of one tag."""
 
 
 @router.post("/fitted", include_in_schema=False)
@@ -35,7 +38,11 @@ def report(request: Request, form: ReceivedForm) -> Response:
     typed = form.texts.get("number", "")
     try:
         number = tag_number.validate(typed)
+        if too_many(request, "report", number, AN_HOUR):
+            raise TooMany(Problem("report", None, Message("guard-reports-too-many")))
         store_of(request).report_fitted(number, **_said(form), key=form.texts.get("key") or None)
+    except TooMany as error:
+        return refused(request, error, status=429, title=translator_of(request)("fitted-not_sent"))
     except TaggerError as error:
         if not as_json and tag_number.is_valid(typed) and store_of(request).known(tag_number.compact(typed)):
             tag = find(store_of(request), typed, None, tables_of(request))

@@ -11,17 +11,17 @@ from api.scan.pages import not_there, page, refused
 from api.scan.view import one_line
 from api.shared.known_tag import Tag, find
 from api.web.language import translator_of
-from api.web.limits import Limiter, asker
+from api.web.limits import asker
 from api.web.state import settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.i18n import Translator
 from tagger.messages import Message
-from tagger.store import Assembly
+from tagger.store import Allowance, Assembly
 from tagger.trade.servicelife import replace_by
 
 router = APIRouter()
-TRIES: Final = 5
+TRIES: Final = Allowance(5, 600)
 """How many PINs may be tried for a tag, and by an address, in ten minutes."""
 
 
@@ -50,20 +50,13 @@ def _answer(request: Request, number: str, pin: str | None) -> Response:
         return _page(request, tag, _others(request, tag))
     if pin is None:
         return _page(request, tag, None)
-    if not _tries(request).allow(f"tag {tag.number}", f"from {asker(request)}"):
+    of_tag = f"pin tag {tag.number}"
+    if store_of(request).try_now({of_tag: TRIES, f"pin from {asker(request)}": TRIES}):
         return _page(request, tag, None, Message("guard-pin-tries"), 429)
     if not store_of(request).is_tag_pin(tag.number, pin):
         return _page(request, tag, None, Message("guard-pin-wrong"), 422)
-    _tries(request).give_back(f"tag {tag.number}")
+    store_of(request).give_back(of_tag)
     return _page(request, tag, _others(request, tag))
-
-
-def _tries(request: Request) -> Limiter:
-    state: Any = request.app.state
-    if not hasattr(state, "pin_tries"):
-        state.pin_tries = Limiter(TRIES, 600)
-    tries: Limiter = state.pin_tries
-    return tries
 
 
 def _others(request: Request, tag: Tag) -> list[dict[str, Any]]:

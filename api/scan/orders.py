@@ -18,7 +18,7 @@ from api.scan.received import ReceivedForm
 from api.scan.view import spec_rows
 from api.shared.known_tag import find
 from api.web.language import language_of, translator_of
-from api.web.limits import Limiter, asker
+from api.web.limits import TooMany, too_many
 from api.web.state import settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import NumberError, Problem, StoreError, TaggerError
@@ -42,10 +42,6 @@ CHANGES = (
 
 AN_HOUR: Final = 30
 """How many orders one address may send in an hour, and how many one tag may be ordered by."""
-
-
-class TooMany(StoreError):
-    """More orders than a customer sends; a phone keeps what it has and sends it later."""
 
 
 class OrderForm(BaseModel):
@@ -77,7 +73,7 @@ def order(request: Request, received: ReceivedForm) -> Response:
     form = OrderForm.model_validate(received.texts)
     try:
         given = asked(request, form)
-        if not _limit(request).allow(f"from {asker(request)}", *_of_tag(given["number"])):
+        if too_many(request, "order", given["number"], AN_HOUR):
             raise TooMany(Problem("order", None, Message("guard-orders-too-many")))
         photos = received.photos(photo_hose="hose", photo_routing="routing")
         kept = store_of(request).request_order(**given, photos=photos)
@@ -91,18 +87,6 @@ def order(request: Request, received: ReceivedForm) -> Response:
             {"reference": kept.reference, "number": number, "quantity": kept.quantity}, status_code=201
         )
     return RedirectResponse(f"/order/{kept.reference}", status_code=303)
-
-
-def _limit(request: Request) -> Limiter:
-    state: Any = request.app.state
-    if not hasattr(state, "order_limit"):
-        state.order_limit = Limiter(AN_HOUR, 3600)
-    limiter: Limiter = state.order_limit
-    return limiter
-
-
-def _of_tag(number: str | None) -> list[str]:
-    return [f"tag {number}"] if number else []
 
 
 def _not_sent(request: Request, form: OrderForm, error: TaggerError, as_json: bool) -> Response:

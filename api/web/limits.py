@@ -1,6 +1,7 @@
 """How often one address may ask, and how much one request may send.
 
-Counts are kept in memory, per process: a guard, not an account.
+Requests are counted in memory, per process: a guard, not an account. What is rare and must hold on every server,
+such as wrong passwords and orders, is counted in the database (``tagger/store/tries.py``).
 """
 
 from __future__ import annotations
@@ -8,16 +9,23 @@ from __future__ import annotations
 import time
 from collections import deque
 from collections.abc import Callable
+from http import HTTPStatus
 from ipaddress import IPv4Address, ip_address, ip_network
 from threading import Lock
 
 from starlette.datastructures import Headers
 from starlette.exceptions import HTTPException
 from starlette.requests import Request
-from starlette.responses import PlainTextResponse
-from starlette.types import ASGIApp, Message, Receive, Scope, Send
+from starlette.responses import JSONResponse, PlainTextResponse, Response
+from starlette.types import ASGIApp, Receive, Scope, Send
+from starlette.types import Message as Received
 
+from api.web.state import store_of
+from tagger.errors import StoreError
 from tagger.i18n import Translator, negotiate
+from tagger.messages import Message
+from tagger.store import Allowance
+from tagger.store.base import hashed
 
 MOST_BYTES = 20_000_000  # a photo or a list has its own limit below this
 
@@ -28,8 +36,6 @@ class Limiter:
     >>> limiter = Limiter(2, 60, clock=lambda: 0.0)
     >>> [limiter.allow("a"), limiter.allow("a"), limiter.allow("a"), limiter.allow("b")]
     [True, True, False, True]
-    >>> limiter.allow("a", "c"), limiter.give_back("a"), limiter.allow("a", "c")
-    (False, None, True)
     """
 
     def __init__(self, limit: int, window: float, clock: Callable[[], float] = time.monotonic) -> None:
@@ -37,25 +43,14 @@ class Limiter:
         self._acts: dict[str, deque[float]] = {}
         self._lock = Lock()
 
-    def allow(self, *keys: str) -> bool:
-        """Counts one act for every key and says whether it may happen; one refused counts for none."""
+    def allow(self, key: str) -> bool:
+        """Counts one act and says whether it may happen; one refused does not count."""
         with self._lock:
-            recent = [self._recent(key) for key in keys]
-            if any(len(acts) >= self.limit for acts in recent):
+            acts = self._recent(key)
+            if len(acts) >= self.limit:
                 return False
-            for acts in recent:
-                acts.append(self.clock())
+            acts.append(self.clock())
             return True
-
-    def give_back(self, key: str) -> None:
-        """The last act counted was none after all."""
-        with self._lock:
-            if acts := self._recent(key):
-                acts.pop()
-
-    def forget(self, key: str) -> None:
-        with self._lock:
-            self._acts.pop(key, None)
 
     def _recent(self, key: str) -> deque[float]:
         now = self.clock()
@@ -89,26 +84,72 @@ def asker(request: Request) -> str:
     return counted_as(request.client.host if request.client else None)
 
 
-class LimitPublic:
-    """Refuses an address that asks the public pages too often, with 429 and when to try again."""
+class TooMany(StoreError):
+    """More orders or reports than a customer sends; a phone keeps what it has and sends it later."""
 
-    def __init__(self, app: ASGIApp, *, per_minute: int) -> None:
+
+def too_many(request: Request, what: str, number: str | None, an_hour: int) -> bool:
+    """Whether this address, or anybody for this tag, has sent so many within an hour, to whichever server."""
+    allowance = Allowance(an_hour, 3600)
+    keys = [f"{what} from {asker(request)}", *([f"{what} tag {number}"] if number else [])]
+    return store_of(request).try_now(dict.fromkeys(keys, allowance)) > 0
+
+
+class LimitRequests:
+    """Refuses whoever asks too often, with 429 and when to try again.
+
+    A public page counts for the address that asks, and so does what a stranger asks of bench and API. Whoever is
+    signed in there, or holds a device's token, has a count of its own: a flood from the shop's own address does not
+    keep the shop out. Which they are is known once a room has let them in.
+    """
+
+    def __init__(self, app: ASGIApp, *, strangers: int, known: int) -> None:
         self.app = app
-        self.limiter = Limiter(per_minute, 60)
+        self._strangers, self._known = Limiter(strangers, 60), Limiter(known, 60)
+        self._let_in: set[str] = set()
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         client = scope.get("client")
-        if (
-            scope["type"] != "http"
-            or client is None
-            or scope["path"].startswith(("/static/", "/scan/", "/bench", "/api/"))
-            or self.limiter.allow(counted_as(client[0]))
-        ):
+        if scope["type"] != "http" or client is None or scope["path"].startswith(("/static/", "/scan/")):
             await self.app(scope, receive, send)
             return
-        wanted = Headers(scope=scope).get("accept-language", "")
-        words = Translator(negotiate(wanted))("guard-too-many-requests")
-        await PlainTextResponse(words + "\n", 429, {"Retry-After": "60"})(scope, receive, send)
+        room = next((name for name in ("/bench", "/api") if scope["path"].startswith(name)), "")
+        shown = _credential(scope) if room else ""
+        if shown in self._let_in:
+            allowed = self._known.allow(shown)
+        else:
+            allowed = self._strangers.allow(f"{room} {counted_as(client[0])}")
+        if not allowed:
+            await _refusal(scope)(scope, receive, send)
+            return
+        found = scope.setdefault("state", {})
+        await self.app(scope, receive, send)
+        if shown:
+            self._remember(shown, bool(found.get("who") or found.get("device")))
+
+    def _remember(self, shown: str, let_in: bool) -> None:
+        if not let_in:
+            self._let_in.discard(shown)
+        elif len(self._let_in) < 10_000:
+            self._let_in.add(shown)
+
+
+def _credential(scope: Scope) -> str:
+    """What a request shows of who sends it, unreadable; empty where it shows nothing."""
+    headers = Headers(scope=scope)
+    shown = [headers.get("authorization", ""), *sorted(headers.getlist("cookie"))]
+    return hashed("\n".join(shown)) if any(shown) else ""
+
+
+def _refusal(scope: Scope) -> Response:
+    t = Translator(negotiate(Headers(scope=scope).get("accept-language", "")))
+    said, again = Message("guard-too-many-requests"), {"Retry-After": "60"}
+    if not scope["path"].startswith("/api"):
+        return PlainTextResponse(t(said) + "\n", 429, again)
+    body = {"type": "about:blank", "title": HTTPStatus(429).phrase, "status": 429, **said.as_json()}
+    return JSONResponse(
+        body | {"detail": t(said), "problems": []}, 429, again, media_type="application/problem+json"
+    )
 
 
 class LimitBody:
@@ -121,7 +162,7 @@ class LimitBody:
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         read = 0
 
-        async def counted() -> Message:
+        async def counted() -> Received:
             nonlocal read
             message = await receive()
             read += len(message.get("body", b""))

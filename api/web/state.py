@@ -8,7 +8,6 @@ from fastapi import Request
 from starlette.templating import Jinja2Templates
 
 from api.settings import Settings
-from api.web.limits import Limiter
 from api.web.tables import ShopTables
 from tagger.store import Store
 from tagger.trade.tables import Tables
@@ -50,12 +49,6 @@ def templates_of(request: Request) -> Jinja2Templates:
     """The page templates of all rooms."""
     templates: Jinja2Templates = request.app.state.templates
     return templates
-
-
-def tries_of(request: Request) -> Limiter:
-    """How often a password or a code may still be tried."""
-    tries: Limiter = request.app.state.tries
-    return tries
 
 
 def words_of(request: Request) -> Words:

@@ -35,6 +35,7 @@ from tagger.store.recipes import Recipe, RecipeKept, Recipes
 from tagger.store.scans import Scans
 from tagger.store.shop_rows import KeptRow, ShopRows
 from tagger.store.stops import Stops
+from tagger.store.tries import Allowance, Tries
 from tagger.store.values import (
     Assembly,
     Contact,
@@ -78,6 +79,7 @@ class Store(
     Scans,
     Backup,
     ShopRows,
+    Tries,
 ):
     """Everything that is kept, in one database; safe to use from several threads and processes."""
 
@@ -105,6 +107,7 @@ __all__ = [
     "CORRECTABLE",
     "MEDIA",
     "MOST_OF_A_BATCH",
+    "Allowance",
     "Assembly",
     "Batch",
     "Contact",

@@ -58,6 +58,11 @@ def fingerprint(value: Any) -> str:
     return hashlib.sha256(text.encode(errors="surrogatepass")).hexdigest()
 
 
+def hashed(secret: str) -> str:
+    """What is kept of a text that is only ever compared: a cookie, a token, the key of a count."""
+    return hashlib.sha256(secret.encode(errors="surrogatepass")).hexdigest()
+
+
 def in_chunks(items: list[str], size: int = 500) -> Iterator[list[str]]:
     """Databases limit how many values one statement may name."""
     for start in range(0, len(items), size):

@@ -17,6 +17,7 @@ class Turn(IntEnum):
     """What is done in turns; the numbers must be the same in every process."""
 
     MIGRATION = 0x7A66E12
+    TRIES = 0x7A66E16  # counted one after the other, so that no two are both the last that is allowed
     PEOPLE = 0x7A66E13  # who is a manager, and which names are taken
     WITHDRAWALS = 0x7A66E14  # withdrawing waits until registrations under way have ended, and they for it
     EVENTS = 0x7A66E15  # the ids of history follow the order in which it becomes visible

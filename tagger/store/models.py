@@ -302,6 +302,17 @@ class TokenRow(Table):
     revoked_at: Mapped[datetime | None]
 
 
+class TryRow(Table):
+    """One act that is counted, such as a wrong password; ``key``: the hash of what it is counted under."""
+
+    __tablename__ = "try"
+    __table_args__ = (Index("ix_try_key_at", "key", "at"),)
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    key: Mapped[str] = mapped_column(Line(64, "key"))
+    at: Mapped[datetime] = mapped_column(index=True)
+
+
 class SignInCodeRow(Table):
     """A one-time code with which the first manager is made."""
 

@@ -6,7 +6,6 @@ a password hash is a string. Cookies and tokens are random and long, so one SHA-
 
 from __future__ import annotations
 
-import hashlib
 import secrets
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -17,7 +16,7 @@ from sqlalchemy.orm import Session
 
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
-from tagger.store.base import Part
+from tagger.store.base import Part, hashed
 from tagger.store.folding import fold, folded
 from tagger.store.locks import Turn, take
 from tagger.store.models import PersonRow, SessionRow, SignInCodeRow, TokenRow
@@ -77,14 +76,14 @@ class People(Part):
             if session.scalar(select(func.count()).select_from(PersonRow)):
                 return None
             code = secrets.token_hex(5).upper()
-            session.add(SignInCodeRow(hash=_hash(code), created_at=self.now()))
+            session.add(SignInCodeRow(hash=hashed(code), created_at=self.now()))
             return code
 
     def make_first_manager(self, code: str, name: str, password_hash: str) -> Person:
         """Uses the one-time code up. Raises StoreError for a wrong code, or a second try."""
         with self.writing() as session:
             take(session, Turn.PEOPLE)
-            known = session.get(SignInCodeRow, _hash(code.strip().upper()))
+            known = session.get(SignInCodeRow, hashed(code.strip().upper()))
             if known is None or session.scalar(select(func.count()).select_from(PersonRow)):
                 raise StoreError(Problem("code", None, Message("store-code-wrong")))
             session.execute(delete(SignInCodeRow))
@@ -155,7 +154,7 @@ class People(Part):
             session.execute(delete(SessionRow).where(SessionRow.expires_at < now))
             session.add(
                 SessionRow(
-                    id=_hash(cookie),
+                    id=hashed(cookie),
                     person_id=person,
                     csrf=secrets.token_urlsafe(24),
                     created_at=now,
@@ -167,7 +166,7 @@ class People(Part):
     def signed_in(self, cookie: str) -> SignedIn | None:
         """Who holds this cookie; None when it has ended, or the person may not sign in any more."""
         with self.reading() as session:
-            row = session.get(SessionRow, _hash(cookie))
+            row = session.get(SessionRow, hashed(cookie))
             if row is None or row.expires_at <= self.now():
                 return None
             person = session.get(PersonRow, row.person_id)
@@ -177,7 +176,7 @@ class People(Part):
 
     def sign_out(self, cookie: str) -> None:
         with self.writing() as session:
-            session.execute(delete(SessionRow).where(SessionRow.id == _hash(cookie)))
+            session.execute(delete(SessionRow).where(SessionRow.id == hashed(cookie)))
 
     def sign_out_everywhere(self, person: int) -> None:
         """Ends every session of one person."""
@@ -196,7 +195,7 @@ class People(Part):
             raise StoreError(Problem("name", name, Message("store-name-length", most=80)))
         with self.writing() as session:
             row = TokenRow(
-                hash=_hash(secret), name=name.strip(), role=str(role), created_at=self.now(), created_by=by
+                hash=hashed(secret), name=name.strip(), role=str(role), created_at=self.now(), created_by=by
             )
             session.add(row)
             session.flush()
@@ -205,7 +204,7 @@ class People(Part):
     def token(self, secret: str) -> Token | None:
         """The device that holds this token; None when there is none, or it is revoked."""
         with self.reading() as session:
-            row = session.scalar(select(TokenRow).where(TokenRow.hash == _hash(secret)))
+            row = session.scalar(select(TokenRow).where(TokenRow.hash == hashed(secret)))
             return None if row is None or row.revoked_at is not None else _token(row)
 
     def tokens(self) -> list[Token]:
@@ -227,10 +226,6 @@ def _known(session: Session, person: int) -> PersonRow:
     if row is None:
         raise StoreError(Problem("person", person, Message("store-person-not-found", person=person)))
     return row
-
-
-def _hash(secret: str) -> str:
-    return hashlib.sha256(secret.encode()).hexdigest()
 
 
 def _by_name(session: Session, name: str) -> PersonRow | None:

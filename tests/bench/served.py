@@ -37,7 +37,9 @@ class _Server(uvicorn.Server):
 @contextmanager
 def serving(settings: Settings, store: Store) -> Iterator[Served]:
     server = _Server(
-        uvicorn.Config(create_app(settings, store=store), port=0, log_level="warning", lifespan="on")
+        uvicorn.Config(
+            create_app(settings, store=store), port=0, log_level="warning", lifespan="on", proxy_headers=False
+        )
     )
     thread = threading.Thread(target=server.run, daemon=True)
     thread.start()

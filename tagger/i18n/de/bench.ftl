@@ -321,7 +321,9 @@ bench-old-password-wrong = Das bisherige Kennwort stimmt nicht.
 bench-sign-in-wrong = Name und Kennwort passen nicht zusammen.
     .mend = Noch einmal versuchen.
 bench-too-many-tries = Es gab zu viele Fehlversuche.
-    .mend = In 10 Minuten noch einmal versuchen.
+    .mend = In { $seconds } s noch einmal versuchen.
+bench-too-many-tries-min = Es gab zu viele Fehlversuche.
+    .mend = In { $minutes } min noch einmal versuchen.
 bench-not-a-resolution = { $value } ist keine gültige Auflösung.
     .mend = 100 bis 1200 dpi eingeben oder leer lassen.
 bench-png-one-tag = Eine PNG-Datei zeigt nur ein Schild.
@@ -794,6 +796,8 @@ bench-figures-rule = { $rule } Quelle: { $source } ({ $confidence })
 
 bench-shop-token = Token für { $device }.
 bench-shop-token-once = Jetzt in das Gerät kopieren. Er wird nicht noch einmal angezeigt.
+bench-shop-proxy = Anfragen kommen über { $address } im Namen anderer Adressen, und TAGGER_TRUSTED_PROXIES nennt sie nicht.
+bench-shop-proxy-mend = Ist es Ihr Proxy, dann TAGGER_TRUSTED_PROXIES={ $address } setzen: Bis dahin zählen alle Besucher als einer, und einer von ihnen kann die Grenzen aller aufbrauchen. Haben Sie keinen Proxy, dann sendet jemand eine falsche Adresse; ihr wird nicht geglaubt.
 bench-shop-undelivered = Nicht zugestellte Nachrichten
 bench-shop-undelivered-hint = Benachrichtigungen zu Bestellungen. Der Versand wird in Abständen von höchstens sechs Stunden wiederholt. Die gezeigte Ursache beheben.
 bench-shop-to = An

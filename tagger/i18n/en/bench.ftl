@@ -321,7 +321,9 @@ bench-old-password-wrong = The current password is not correct.
 bench-sign-in-wrong = Name and password do not match.
     .mend = Try again.
 bench-too-many-tries = There were too many failed attempts.
-    .mend = Try again in 10 minutes.
+    .mend = Try again in { $seconds } s.
+bench-too-many-tries-min = There were too many failed attempts.
+    .mend = Try again in { $minutes } min.
 bench-not-a-resolution = { $value } is not a valid resolution.
     .mend = Enter 100 to 1200 dpi or leave blank.
 bench-png-one-tag = A PNG file shows one tag only.
@@ -794,6 +796,8 @@ bench-figures-rule = { $rule } Source: { $source } ({ $confidence })
 
 bench-shop-token = Token for { $device }.
 bench-shop-token-once = Copy it to the device now. It is not shown again.
+bench-shop-proxy = Requests come through { $address } on behalf of other addresses, and TAGGER_TRUSTED_PROXIES does not name it.
+bench-shop-proxy-mend = If it is your proxy, set TAGGER_TRUSTED_PROXIES={ $address }: until then all visitors count as one, and one of them can use up the limits of all. If you have no proxy, somebody sends a false address; it is not believed.
 bench-shop-undelivered = Undelivered messages
 bench-shop-undelivered-hint = Order notifications. Sending is retried at intervals of up to six hours. Correct the cause shown.
 bench-shop-to = To

@@ -321,7 +321,9 @@ bench-old-password-wrong = La contraseña actual no es correcta.
 bench-sign-in-wrong = El nombre y la contraseña no coinciden.
     .mend = Inténtelo otra vez.
 bench-too-many-tries = Ha habido demasiados intentos fallidos.
-    .mend = Inténtelo otra vez dentro de 10 minutos.
+    .mend = Inténtelo otra vez dentro de { $seconds } s.
+bench-too-many-tries-min = Ha habido demasiados intentos fallidos.
+    .mend = Inténtelo otra vez dentro de { $minutes } min.
 bench-not-a-resolution = { $value } no es una resolución válida.
     .mend = Indique de 100 a 1200 ppp o deje el campo vacío.
 bench-png-one-tag = Un archivo PNG muestra una sola etiqueta.
@@ -794,6 +796,8 @@ bench-figures-rule = { $rule } Fuente: { $source } ({ $confidence })
 
 bench-shop-token = Token para { $device }.
 bench-shop-token-once = Cópielo ahora en el dispositivo. No se vuelve a mostrar.
+bench-shop-proxy = Llegan peticiones por { $address } en nombre de otras direcciones, y TAGGER_TRUSTED_PROXIES no la nombra.
+bench-shop-proxy-mend = Si es su proxy, ponga TAGGER_TRUSTED_PROXIES={ $address }: hasta entonces todos los visitantes cuentan como uno solo y uno de ellos puede agotar los límites de todos. Si no tiene proxy, alguien envía una dirección falsa; no se le da crédito.
 bench-shop-undelivered = Mensajes no entregados
 bench-shop-undelivered-hint = Avisos de pedidos. El envío se reintenta a intervalos de hasta seis horas. Corrija la causa indicada.
 bench-shop-to = A

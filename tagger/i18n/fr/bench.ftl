@@ -321,7 +321,9 @@ bench-old-password-wrong = Le mot de passe actuel n'est pas exact.
 bench-sign-in-wrong = Le nom et le mot de passe ne correspondent pas.
     .mend = Réessayez.
 bench-too-many-tries = Il y a eu trop d'essais manqués.
-    .mend = Réessayez dans 10 minutes.
+    .mend = Réessayez dans { $seconds } s.
+bench-too-many-tries-min = Il y a eu trop d'essais manqués.
+    .mend = Réessayez dans { $minutes } min.
 bench-not-a-resolution = { $value } n'est pas une résolution valable.
     .mend = Saisissez 100 à 1200 dpi ou laissez vide.
 bench-png-one-tag = Un fichier PNG ne montre qu'une étiquette.
@@ -794,6 +796,8 @@ bench-figures-rule = { $rule } Source : { $source } ({ $confidence })
 
 bench-shop-token = Jeton pour { $device }.
 bench-shop-token-once = Copiez-le maintenant dans l'appareil. Il ne sera plus affiché.
+bench-shop-proxy = Des requêtes arrivent par { $address } au nom d'autres adresses, et TAGGER_TRUSTED_PROXIES ne la nomme pas.
+bench-shop-proxy-mend = Si c'est votre proxy, indiquez TAGGER_TRUSTED_PROXIES={ $address } : sans cela, tous les visiteurs comptent pour un seul et l'un d'eux peut épuiser les limites de tous. Si vous n'avez pas de proxy, quelqu'un envoie une fausse adresse ; elle n'est pas crue.
 bench-shop-undelivered = Messages non remis
 bench-shop-undelivered-hint = Avis de commande. L'envoi est réessayé à des intervalles de six heures au plus. Corrigez la cause indiquée.
 bench-shop-to = À
