@@ -6,6 +6,7 @@ from starlette.responses import Response
 from api.bench import (
     batch,
     build,
+    cards,
     crimp_cards,
     customers,
     figures,
@@ -43,6 +44,7 @@ for part in (
     flushing,
     print_jobs,
     record,
+    cards,
     find,
     fitted,
     hoses,

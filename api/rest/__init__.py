@@ -5,6 +5,7 @@ from fastapi import APIRouter, Depends
 from api.rest import (
     assemblies,
     batches,
+    cards,
     customers,
     examples,
     exports,
@@ -34,6 +35,7 @@ for part in (
     record,
     batches,
     tags,
+    cards,
     printers,
     machine,
     lists,

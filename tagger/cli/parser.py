@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Final
 
 from tagger import __version__
-from tagger.cli import backups, commands, crimping, customers, printing, proving, signing_keys, values
+from tagger.cli import backups, cards, commands, crimping, customers, printing, proving, signing_keys, values
 from tagger.cli.commands import Answer
 from tagger.cli.language import OPTION
 from tagger.i18n import LANGUAGES, Translator
@@ -220,6 +220,11 @@ def _certificate(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--batch", action="store_true", help=t("cli-option-certificate-batch"))
 
 
+def _card(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("number", metavar="NUMBER")
+    one.add_argument("--out", type=Path, required=True, metavar="FILE", help=t("cli-option-pdf"))
+
+
 def _crimp(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("number", nargs="?", metavar="NUMBER")
     for end in ("a", "b"):
@@ -300,6 +305,7 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "crimp-cards": (crimping.cards, _crimp_cards),
     "flush": (proving.flush, _flush),
     "certificate": (proving.certificate, _certificate),
+    "card": (cards.card, _card),
     "customer": (customers.customer, _customer),
     "erase-contact": (customers.erase_contact, _erase_contact),
     "overrated": (commands.overrated, _nothing),

@@ -1,1 +1,1 @@
-"""Papers of running text, on A4: the certificates of proof tests."""
+"""Papers of running text: the certificates of proof tests on A4, the fitter's card on A6."""

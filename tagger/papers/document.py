@@ -31,7 +31,7 @@ def to_pdf(story: Sequence[Any], *, title: str, settings: ShopSettings, numbered
     out = io.BytesIO()
 
     def foot(canvas: Any, made: Any) -> None:
-        _register_fonts()
+        register_fonts()
         canvas.setFont(_PLAIN, 8)
         canvas.drawString(20 * mm, 10 * mm, title)
         canvas.drawRightString(A4[0] - 20 * mm, 10 * mm, str(made.page))
@@ -56,7 +56,7 @@ def head(settings: ShopSettings) -> list[Any]:
 
 
 def text(words: str, size: float = 10, *, bold: bool = False) -> Paragraph:
-    _register_fonts()
+    register_fonts()
     style = ParagraphStyle("p", fontName=_BOLD if bold else _PLAIN, fontSize=size, leading=size * 1.35)
     return Paragraph(escape(words), style)
 
@@ -106,7 +106,7 @@ class _Picture(Flowable):  # type: ignore[misc]
         return self.width, self.height
 
     def draw(self) -> None:
-        _register_fonts()
+        register_fonts()
         for item in self.drawing.items:
             self._paint(item)
 
@@ -143,7 +143,8 @@ class _Picture(Flowable):  # type: ignore[misc]
         pen.drawPath(path, stroke=stroke, fill=fill)
 
 
-def _register_fonts() -> None:
+def register_fonts() -> None:
+    """The faces of papers, "Paper" and "Paper-Bold", known to reportlab."""
     if _PLAIN not in pdfmetrics.getRegisteredFontNames():
         folder = fonts.__path__[0]
         pdfmetrics.registerFont(TTFont(_PLAIN, f"{folder}/DejaVuSansCondensed.ttf"))

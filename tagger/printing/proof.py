@@ -49,9 +49,14 @@ def prove(tag: Tag, page: Page, *, forced: bool = False) -> None:
             raise _wrong(tag, symbol.kind, why)
         if (modules := (symbol.kind, symbol.modules.tobytes())) in decoded:
             continue
-        if (symbol.kind == "qr" and not whole(symbol)) or not _says(_decoded(symbol), symbol.kind, tag):
-            raise _wrong(tag, symbol.kind, "text")
+        prove_symbol(tag, symbol)
         decoded.add(modules)
+
+
+def prove_symbol(tag: Tag, symbol: Symbol) -> None:
+    """Raises SymbolError where a symbol, which a paper draws itself, does not say what the tag says."""
+    if (symbol.kind == "qr" and not whole(symbol)) or not _says(_decoded(symbol), symbol.kind, tag):
+        raise _wrong(tag, symbol.kind, "text")
 
 
 def _says(text: str | None, kind: str, tag: Tag) -> bool:

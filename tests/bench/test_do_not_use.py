@@ -1,4 +1,4 @@
-"""The "do not use" tag: for hoses that must not be used, and for no other, wherever it is asked for."""
+"""The "do not use" tag: for hoses that must not be used, and for no other, wherever it is asked for; no fitter's card for them."""
 
 from __future__ import annotations
 
@@ -32,7 +32,12 @@ def test_it_is_offered_and_printed_for_a_stopped_hose_alone_and_counts_as_no_tag
     test = {"pressure_bar": "200 bar", "hold_s": "60", "medium": "water", "result": "failed"}
     bench.submit(f"/bench/tag/{failed}/proof", test)
     reasons = {withdrawn: "cover blisters", void: "wrong reel", failed: "failed"}
+    assert f"/bench/tag/{sound}/card.pdf" in bench.get(f"/bench/tag/{sound}").text
+    assert sound in _text(bench.get(f"/bench/tag/{sound}/card.pdf").content).replace("-", "")
     for number, reason in reasons.items():
+        assert bench.get(f"/bench/tag/{number}/card.pdf").status_code == 422, (
+            "nobody is told how to install it"
+        )
         record = bench.get(f"/bench/tag/{number}").text
         run = store.assembly(number).run
         address = f"/bench/run/{run}?number={number}&template=do_not_use"

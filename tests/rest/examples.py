@@ -98,6 +98,7 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("POST /lay-line", {"text": "SAE 100R2AT / EN 853 2SN -12 WP 215 BAR"})
     ask("POST /check", EXAMPLE_SPEC)
     ask("POST /check/tag.{form}", EXAMPLE_SPEC, form="png")
+    ask("POST /check/fitters-card.pdf", EXAMPLE_SPEC)
     body = {
         "spec": EXAMPLE_SPEC,
         "count": 1,
@@ -123,6 +124,7 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("GET /templates")
     ask("GET /assemblies/{number}/preflight", number=number)
     ask("GET /assemblies/{number}/tag.{form}", number=number, form="pdf")
+    ask("GET /assemblies/{number}/fitters-card.pdf", number=number)
     ask("POST /prints", {"numbers": [number], "reason": "first print"})
     ask("GET /printers")
     job = api.post(

@@ -310,6 +310,7 @@ cli-about-crimp = Gemessene Pressmaße eintragen, jedes gegen sein Pressblatt ge
 cli-about-crimp-cards = Die Pressblätter der Werkstatt auflisten, eine Liste importieren oder eine löschen.
 cli-about-flush = Eintragen, dass Schlauchleitungen gespült wurden, wie und von wem.
 cli-about-certificate = Das Prüfzeugnis der letzten Druckprüfung schreiben, je Schlauchleitung oder für eine ganze Serie.
+cli-about-card = Die Einbaukarte schreiben, die mit der Schlauchleitung in den Beutel kommt: die Anleitung für beide Enden, auf A6.
 cli-about-customer = Alles exportieren, was von einem Kunden gespeichert ist.
 cli-about-erase-contact = Den Kontakt einer Bestellanfrage überall löschen; Bestellungen und Schilder bleiben.
 cli-option-whole-run = auch alle, die zusammen mit diesen registriert wurden

@@ -80,6 +80,15 @@ papers-crimp = { $holds ->
      }
 papers-proof-limits = Diese Bescheinigung gibt eine einzige Prüfung dieser Schlauchleitung zum genannten Datum wieder. Über den späteren Zustand sagt sie nichts aus: Prüfen Sie die Schlauchleitung vor dem Gebrauch. Die Angaben der Schlauch- und Armaturenhersteller haben Vorrang.
 papers-own-statement = Dies ist die eigene Erklärung von { $shop } über Arbeit und Prüfungen des Betriebs. Es ist kein Abnahmeprüfzeugnis einer unabhängigen Stelle.
+## The fitter's card, in the bag with the hose assembly
+
+papers-card-title = Einbau dieser Schlauchleitung
+papers-card-file-title = Einbaukarte { $number }
+papers-card-scan = Vor dem Einbau den Code scannen: Die Seite zeigt, ob die Schlauchleitung gesperrt ist oder ein Wert sich seit dem Druck dieser Karte geändert hat.
+papers-card-end = { $end }: { $what }
+papers-card-screen = { $n }. { $title }
+papers-card-screen-end = { $n }. { $title }: Ende { $end }
+papers-card-sources = Quellen: { LIST($sources) }
 papers-order = Bestellnummer
 papers-method = Verfahren
 papers-gauge = Manometer

@@ -310,6 +310,7 @@ cli-about-crimp = Record measured crimp diameters, each held against the crimp c
 cli-about-crimp-cards = List the crimp cards of the shop, import a list of them, or delete one.
 cli-about-flush = Record that hose assemblies were flushed, how and by whom.
 cli-about-certificate = Write the certificate of the last proof test, of each assembly or of a whole batch.
+cli-about-card = Write the fitter's card that goes into the bag with a hose assembly: the guide for both ends, on A6.
 cli-about-customer = Export all that is kept of one customer.
 cli-about-erase-contact = Erase the contact of an order request wherever it stands; orders and tags stay.
 cli-option-whole-run = every assembly registered together with these as well

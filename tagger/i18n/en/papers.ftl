@@ -80,6 +80,15 @@ papers-crimp = { $holds ->
      }
 papers-proof-limits = This certificate records one test of this assembly on the date shown. It does not describe its later condition: inspect the assembly before use. The hose and fitting manufacturers' data take precedence.
 papers-own-statement = This is the own statement of { $shop } about its work and its tests. It is not an inspection certificate of an independent body.
+## The fitter's card, in the bag with the hose assembly
+
+papers-card-title = Installing this hose assembly
+papers-card-file-title = Fitter's card { $number }
+papers-card-scan = Scan the code before you install: the page says if the hose assembly has been withdrawn or a value has changed since this card was printed.
+papers-card-end = { $end }: { $what }
+papers-card-screen = { $n }. { $title }
+papers-card-screen-end = { $n }. { $title }: end { $end }
+papers-card-sources = Sources: { LIST($sources) }
 papers-order = Order reference
 papers-method = Method
 papers-gauge = Gauge

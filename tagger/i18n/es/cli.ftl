@@ -310,6 +310,7 @@ cli-about-crimp = Registrar diámetros de prensado medidos, cada uno frente a su
 cli-about-crimp-cards = Mostrar las fichas de prensado del taller, importar una lista o eliminar una.
 cli-about-flush = Registrar la limpieza interior de latiguillos, cómo y por quién.
 cli-about-certificate = Escribir el certificado de la última prueba de presión, de cada latiguillo o de todo un lote de prueba.
+cli-about-card = Escribir la ficha de montaje que va en la bolsa del latiguillo: la guía de ambos extremos, en A6.
 cli-about-customer = Exportar todo lo que se guarda de un cliente.
 cli-about-erase-contact = Borrar el contacto de una solicitud de pedido dondequiera que figure; los pedidos y las etiquetas se conservan.
 cli-option-whole-run = también todos los latiguillos registrados junto con estos

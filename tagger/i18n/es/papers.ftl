@@ -80,6 +80,15 @@ papers-crimp = { $holds ->
      }
 papers-proof-limits = Este certificado recoge una sola prueba de este latiguillo en la fecha indicada. No describe su estado posterior: inspeccione el latiguillo antes de usarlo. Prevalecen los datos de los fabricantes de la manguera y de los racores.
 papers-own-statement = Esta es la declaración propia de { $shop } sobre su trabajo y sus pruebas. No es un certificado de inspección de un organismo independiente.
+## The fitter's card, in the bag with the hose assembly
+
+papers-card-title = Montaje de este latiguillo
+papers-card-file-title = Ficha de montaje { $number }
+papers-card-scan = Escanee el código antes de montar: la página indica si el latiguillo se ha retirado del servicio o si algún valor ha cambiado desde que se imprimió esta ficha.
+papers-card-end = { $end }: { $what }
+papers-card-screen = { $n }. { $title }
+papers-card-screen-end = { $n }. { $title }: extremo { $end }
+papers-card-sources = Fuentes: { LIST($sources) }
 papers-order = Referencia del pedido
 papers-method = Método
 papers-gauge = Manómetro

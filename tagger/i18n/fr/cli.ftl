@@ -310,6 +310,7 @@ cli-about-crimp = Enregistrer des diamètres de sertissage mesurés, comparés c
 cli-about-crimp-cards = Afficher les fiches de sertissage de l'atelier, en importer une liste ou en supprimer une.
 cli-about-flush = Enregistrer que des flexibles ont été rincés, comment et par qui.
 cli-about-certificate = Écrire le certificat de la dernière épreuve, pour chaque flexible ou pour tout un lot d'épreuve.
+cli-about-card = Écrire la fiche de montage à joindre au flexible dans son sachet : le guide des deux extrémités, en A6.
 cli-about-customer = Exporter tout ce qui est conservé d'un client.
 cli-about-erase-contact = Effacer le contact d'une demande de commande partout où il figure ; commandes et étiquettes restent.
 cli-option-whole-run = aussi tous les flexibles enregistrés avec ceux-ci

@@ -80,6 +80,15 @@ papers-crimp = { $holds ->
      }
 papers-proof-limits = Ce certificat rend compte d'une seule épreuve de ce flexible, à la date indiquée. Il ne dit rien de son état ultérieur : contrôlez le flexible avant emploi. Les données des fabricants du tuyau et des embouts prévalent.
 papers-own-statement = Ceci est la déclaration propre de { $shop } sur son travail et ses essais. Ce n'est pas un certificat de réception d'un organisme indépendant.
+## The fitter's card, in the bag with the hose assembly
+
+papers-card-title = Montage de ce flexible
+papers-card-file-title = Fiche de montage { $number }
+papers-card-scan = Scannez le code avant le montage : la page indique si le flexible a été retiré du service ou si une valeur a changé depuis l'impression de cette fiche.
+papers-card-end = { $end } : { $what }
+papers-card-screen = { $n }. { $title }
+papers-card-screen-end = { $n }. { $title } : extrémité { $end }
+papers-card-sources = Sources : { LIST($sources) }
 papers-order = Référence de commande
 papers-method = Méthode
 papers-gauge = Manomètre

@@ -1,0 +1,89 @@
+"""The fitter's card says what the phone's guide says, each value with its source, and leads to the record."""
+
+from __future__ import annotations
+
+import io
+from dataclasses import replace
+from datetime import date
+from typing import Any
+
+import numpy as np
+import pypdfium2
+import pytest
+
+from tagger import phrases, rated
+from tagger.i18n import LANGUAGES, Translator
+from tagger.papers import fitters_card
+from tagger.printing.content import Tag
+from tagger.printing.readers import qr_readers
+from tagger.settings import ShopSettings
+from tagger.spec import AssemblySpec
+from tagger.trade import assess, guide
+from tagger.trade.tables import tables
+from tests.printing.conftest import LONGEST, RATED, STRAIGHT, TWO_ELBOWS, a_tag
+
+SPECS: dict[str, Any] = {
+    "two elbows, as the record has it": TWO_ELBOWS,
+    "an unknown end": (STRAIGHT, RATED["an end not known"]),
+    "a danger": (LONGEST["two flanges"], RATED["a fluid and a heat beyond the limits"]),
+    "taper and boss": LONGEST["boss and 24 degree cone"],
+}
+
+
+def a_card(name: str) -> Tag:
+    chosen = SPECS[name]
+    if isinstance(chosen, tuple):
+        return a_tag(chosen[0], **chosen[1])
+    data = {**chosen, "hose": {key: value for key, value in chosen["hose"].items() if key != "edition"}}
+    if "din24" in data["end_b"]["connection"]:
+        data["end_b"] = {**data["end_b"], "hose_dash": 16}
+    spec = AssemblySpec.read(data)
+    found = assess(spec)
+    return replace(a_tag(data, assessment=found), content=found.content_of(spec, date(2026, 11, 25)))
+
+
+def words(body: bytes) -> list[str]:
+    """The words of each page, without the places where lines and syllables end."""
+    pages = pypdfium2.PdfDocument(body)
+    return ["".join(page.get_textpage().get_text_range().split()) for page in pages]
+
+
+def packed(text: str) -> str:
+    return "".join(text.split())
+
+
+@pytest.mark.parametrize("name", SPECS)
+def test_every_step_of_the_guide_stands_on_the_card_with_its_source_in_every_language(name: str) -> None:
+    tag = a_card(name)
+    advice = (tag.assessment.end_a, tag.assessment.end_b) if tag.assessment else None
+    radius = tag.assessment.bend_radius_mm if tag.assessment else None
+    lines = [line for screen in guide.screens(tag.content, radius, advice, tables()) for line in screen.lines]
+    assert len(lines) > 25
+    for language in LANGUAGES:
+        t = Translator(language)
+        pages = words(fitters_card.of_tag(tag, ShopSettings(), tables(), language))
+        assert all(page.count(tag.shown_number) for page in pages), "no page without its hose"
+        said = " ".join(pages)  # no step goes over the end of a page
+        for line in lines:
+            assert packed(t(line.step.message)) in said, (language, t(line.step.message))
+            assert packed(t(line.source)) in said, (language, t(line.source))
+            if line.step.caution:
+                assert "\u26a0" + packed(t(line.step.message)) in said.replace("A:", "").replace("B:", "")
+        told = [*rated.lines(tag.content), *rated.dangers(tag.content), phrases.fluid_of(tag.spec)]
+        for message in told:
+            assert packed(t(message)) in said, (language, t(message))
+
+
+@pytest.mark.parametrize("dpi", [203, 300, 600])
+def test_three_readers_read_the_tags_own_link_from_the_printed_card(dpi: int) -> None:
+    tag = a_card("two elbows, as the record has it")
+    body = fitters_card.of_tag(tag, ShopSettings(), tables(), "en")
+    page = pypdfium2.PdfDocument(io.BytesIO(body))[0].render(scale=dpi / 72, grayscale=True)
+    dots = np.where(np.asarray(page.to_pil()) < 128, 0, 255).astype(np.uint8)
+    for name, read in qr_readers(frames=1).items():
+        assert read(dots) == {tag.link}, name
+
+
+def test_a_card_of_a_hose_that_is_not_registered_says_specimen() -> None:
+    tag = replace(a_card("an unknown end"), specimen=True)
+    assert "SPECIMEN" in words(fitters_card.of_tag(tag, ShopSettings(), tables(), "en"))[0]
