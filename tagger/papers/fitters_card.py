@@ -144,7 +144,7 @@ def _columns(left: Sequence[Any], right: Any, width: float) -> Table:
 
 def _symbol(tag: Tag) -> Symbol:
     """The tag's own code, proved to say what the tag says."""
-    symbol = qr(tag.link, "Q")
+    symbol = qr(tag.signed_link or tag.link, "Q")
     prove_symbol(tag, symbol)
     return symbol
 
