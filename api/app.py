@@ -25,13 +25,14 @@ from api.web.limits import LimitBody, LimitRequests
 from api.web.proxies import Proxies, Unnamed
 from api.web.tables import ShopTables
 from api.workers import outbox, print_queue
+from api.workers.retention import Eraser
 from api.workers.scan_counts import ScanCounts
 from api.workers.watcher import Watcher
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
 from tagger.settings import SettingsError
-from tagger.store import Role, Store
+from tagger.store import Keep, Role, Store
 
 DEMO_NAME, DEMO_PASSWORD = "demo", "demonstration"
 TEMPLATES = Path(__file__).parent / "templates"
@@ -57,6 +58,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     deliverer = outbox.Deliverer(opened, settings)
     queue = print_queue.PrintQueue(opened, settings)
     scans, watcher = ScanCounts(opened), Watcher(opened)
+    eraser = Eraser(opened, Keep.of(settings))
 
     @asynccontextmanager
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
@@ -64,7 +66,9 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
         queue.start()
         scans.start()
         watcher.start()
+        eraser.start()
         yield
+        eraser.stop()
         watcher.stop()
         scans.stop()
         queue.stop()

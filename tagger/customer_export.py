@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from base64 import b64encode
+from dataclasses import asdict
+from datetime import date
 from typing import Any
 
 from tagger.code import number as tag_number
 from tagger.record import recorded
-from tagger.store import Assembly, Event, Filter, OrderRequest, Store
+from tagger.store import Assembly, Event, Filter, FittedReport, OrderRequest, Store
 
 
 def of_customer(store: Store, customer: str) -> dict[str, Any]:
-    """The customer's contacts, machines, assemblies with their history, and order requests."""
+    """The customer's contacts, machines, assemblies with their history, order requests, and reports that one was fitted."""
     name = " ".join(customer.split())
     own = [one for one in store.every(Filter(customer=name)) if _same(one.customer, name)]
     return {
@@ -21,6 +23,11 @@ def of_customer(store: Store, customer: str) -> dict[str, Any]:
         "positions": store.positions(name),
         "assemblies": [_assembly(one, store.history(one.number)) for one in own],
         "orders": [_order(order, store) for order in store.customer_orders(name)],
+        "fitted": [
+            _report(report, store)
+            for one in own
+            for report in store.fitted_reports(number=one.number, limit=None)
+        ],
     }
 
 
@@ -42,6 +49,14 @@ def _assembly(one: Assembly, history: list[Event]) -> dict[str, Any]:
             for event in history
         ],
     }
+
+
+def _report(report: FittedReport, store: Store) -> dict[str, Any]:
+    """A report that an assembly was fitted, with its photo."""
+    said = asdict(report) | {"number": tag_number.format(report.number), "state": str(report.state)}
+    said |= {name: value.isoformat() for name, value in said.items() if isinstance(value, date)}
+    jpeg = b64encode(store.photo(report.photo)).decode() if report.photo is not None else None
+    return said | {"photo": jpeg}
 
 
 def _order(order: OrderRequest, store: Store) -> dict[str, Any]:

@@ -10,7 +10,7 @@ from __future__ import annotations
 import os
 from collections.abc import Iterable, Mapping, Sequence
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Any, Literal, Self
+from typing import TYPE_CHECKING, Annotated, Any, Final, Literal, Self
 from urllib.parse import urlsplit
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationError, field_validator
@@ -26,6 +26,8 @@ if TYPE_CHECKING:  # a command that prints nothing loads no templates
     from tagger.trade.tables import Tables
 
 PREFIX = "TAGGER_"
+LEAST_KEPT: Final = 30
+"""Days: a slip of the keyboard must not erase whom to call about last week's hose."""
 _OF_THE_TESTS = "TAGGER_TEST_"
 
 
@@ -65,6 +67,11 @@ class ShopSettings(BaseModel):
     gs1_prefix: Annotated[str, Field(pattern=r"^(\d{6,12})?$")] = ""
     signing_key: Path | None = None
 
+    # how many days what is kept of people stays; 0: for ever
+    keep_contacts_days: Annotated[int, Field(ge=0, le=36_500)] = 0
+    keep_photos_days: Annotated[int, Field(ge=0, le=36_500)] = 0
+    keep_reports_days: Annotated[int, Field(ge=0, le=36_500)] = 0
+
     @classmethod
     def from_env(cls, environ: Mapping[str, str] | None = None, **given: object) -> Self:
         """Settings from the environment; values in ``given`` that are not None take precedence.
@@ -100,6 +107,13 @@ class ShopSettings(BaseModel):
     def _known_language(cls, value: str) -> str:
         if value not in LANGUAGES:
             raise SpecValueError("", None, Message("spec-setting-language", languages=tuple(LANGUAGES)))
+        return value
+
+    @field_validator("keep_contacts_days", "keep_photos_days", "keep_reports_days")
+    @classmethod
+    def _not_at_once(cls, value: int) -> int:
+        if 0 < value < LEAST_KEPT:
+            raise SpecValueError("", None, Message("spec-setting-days", least=LEAST_KEPT))
         return value
 
     def has_set(self, name: str) -> bool:

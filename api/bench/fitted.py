@@ -8,7 +8,7 @@ from fastapi import APIRouter, Request
 from starlette.responses import Response
 
 from api.bench.page import NOT_FOUND, go, refused, render
-from api.web.identity import Builder, OwnForm
+from api.web.identity import Builder, Manager, OwnForm
 from api.web.state import store_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
@@ -48,6 +48,16 @@ def decide(request: Request, me: Builder, form: OwnForm, report: int) -> Respons
     except TaggerError as error:
         return _page(request, error.problems, 422)
     return go("/bench/fitted?note=recorded")
+
+
+@router.post("/fitted/{report}/erase")
+def erase(request: Request, me: Manager, form: OwnForm, report: int) -> Response:
+    """Erases who made a report, and its photo; day, machine and hours stay."""
+    try:
+        store_of(request).erase_fitted(report)
+    except TaggerError as error:
+        return _page(request, error.problems, 422)
+    return go("/bench/fitted?note=saved")
 
 
 @router.get("/photos/{photo}.jpg")

@@ -14,7 +14,7 @@ from api.web.language import language_of
 from api.web.state import settings_of, store_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
-from tagger.store import Role
+from tagger.store import Keep, Role
 
 router = APIRouter()
 
@@ -53,6 +53,8 @@ def shop_with(
         templates=template_titles(settings_of(request), language_of(request)),
         undelivered=store.undelivered(),
         unnamed_proxy=request.app.state.unnamed_proxy.address,
+        keep=Keep.of(settings_of(request)),
+        old=store.old(Keep.of(settings_of(request))),
     )
 
 
@@ -126,6 +128,13 @@ def withdraw_value(request: Request, me: Manager, form: OwnForm, value: int) -> 
         store_of(request).withdraw_shop_row(value, str(form.get("reason") or ""), by=me.person.name)
     except TaggerError as error:
         return shop_with(request, error.problems)
+    return go("/bench/shop?note=saved")
+
+
+@router.post("/shop/erase-old")
+def erase_old(request: Request, me: Manager, form: OwnForm) -> Response:
+    """Erases what was kept as long as the settings say."""
+    store_of(request).erase_old(Keep.of(settings_of(request)))
     return go("/bench/shop?note=saved")
 
 

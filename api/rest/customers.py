@@ -24,6 +24,7 @@ class CustomerOut(Answer):
     positions: dict[str, list[str]]
     assemblies: list[dict[str, Any]]
     orders: list[dict[str, Any]]
+    fitted: list[dict[str, Any]]
 
 
 class ErasedOut(Answer):

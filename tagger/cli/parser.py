@@ -9,7 +9,18 @@ from pathlib import Path
 from typing import Final
 
 from tagger import __version__
-from tagger.cli import backups, cards, commands, crimping, customers, printing, proving, signing_keys, values
+from tagger.cli import (
+    backups,
+    cards,
+    commands,
+    crimping,
+    customers,
+    fitted,
+    printing,
+    proving,
+    signing_keys,
+    values,
+)
 from tagger.cli.commands import Answer
 from tagger.cli.language import OPTION
 from tagger.i18n import LANGUAGES, Translator
@@ -250,6 +261,21 @@ def _erase_contact(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("reference", metavar="REFERENCE", help=t("cli-option-erase-reference"))
 
 
+def _fitted(one: argparse.ArgumentParser, t: Translator) -> None:
+    states = ("waiting", "agreed", "refused")
+    one.add_argument("--state", choices=states, help=t("cli-option-fitted-state", states=states))
+    one.add_argument("--number", metavar="NUMBER", help=t("cli-option-fitted-number"))
+    act = one.add_mutually_exclusive_group()
+    act.add_argument("--agree", type=int, metavar="N", help=t("cli-option-fitted-agree"))
+    act.add_argument("--refuse", type=int, metavar="N", help=t("cli-option-fitted-refuse"))
+    act.add_argument("--erase", type=int, metavar="N", help=t("cli-option-fitted-erase"))
+    one.add_argument("--reason", metavar="TEXT", help=t("cli-option-why"))
+
+
+def _erase_old(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("--dry-run", action="store_true", help=t("cli-option-dry-run"))
+
+
 def _preflight(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("number", metavar="NUMBER")
     _add_template(one, t, dpi=t("cli-option-dpi"))
@@ -308,6 +334,8 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "card": (cards.card, _card),
     "customer": (customers.customer, _customer),
     "erase-contact": (customers.erase_contact, _erase_contact),
+    "fitted": (fitted.fitted, _fitted),
+    "erase-old": (fitted.erase_old, _erase_old),
     "overrated": (commands.overrated, _nothing),
     "values": (values.values, _values),
     "templates": (commands.templates, _nothing),

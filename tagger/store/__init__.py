@@ -32,6 +32,7 @@ from tagger.store.printers import Printers
 from tagger.store.proof_tests import MEDIA, ProofAllowance, ProofTest, Result, Verdict, verdict
 from tagger.store.proving import CrimpMeasured, Proving, proof_required
 from tagger.store.recipes import Recipe, RecipeKept, Recipes
+from tagger.store.retention import Keep, Old, Retention
 from tagger.store.scans import Scans
 from tagger.store.shop_rows import KeptRow, ShopRows
 from tagger.store.stops import Stops
@@ -57,8 +58,9 @@ from tagger.store.withdrawals import Withdrawals
 
 
 class Store(
-    Customers,
+    Retention,
     FittedReports,
+    Customers,
     Pins,
     Batches,
     Stops,
@@ -119,12 +121,14 @@ __all__ = [
     "FittedReport",
     "FittedState",
     "Flushing",
+    "Keep",
     "KeptRow",
     "KeyUsed",
     "Kind",
     "KnownContact",
     "LotReason",
     "Message",
+    "Old",
     "OrderRequest",
     "OrderState",
     "OrderStep",

@@ -14,8 +14,9 @@ from sqlalchemy import ColumnElement, Text, cast, or_, select
 from sqlalchemy.orm import Session
 
 from tagger.store.base import in_chunks
+from tagger.store.fitted import erase_report
 from tagger.store.folding import fold, folded
-from tagger.store.models import AnswerRow, AssemblyRow, MessageRow, OrderRow
+from tagger.store.models import AnswerRow, AssemblyRow, FittedReportRow, MessageRow, OrderRow
 from tagger.store.orders import Orders
 from tagger.store.photos import erase_photos
 from tagger.store.values import Assembly, Contact, OrderRequest
@@ -106,19 +107,42 @@ class Customers(Orders):
     def erase_contact(self, reference: str) -> list[str]:
         """Erases the contact of an order request wherever it stands; tells the order requests that had it.
 
-        It goes out of order requests, messages and kept answers, and the orders' photos with it; orders,
-        assemblies and tags stay.
+        It goes out of order requests, messages and kept answers, and the orders' photos with it, and so does who
+        reported a fitting under the contact's name on one of its customer's tags; orders, assemblies and tags stay.
         """
         contact = self.order(reference).contact.model_dump()
         with self.writing() as session:
             rows = [row for row in session.scalars(select(OrderRow)) if row.contact == contact]
             if contact == ERASED:
                 return []
+            for report in _reports_by(session, contact["name"], rows):
+                erase_report(session, report)
             for row in rows:
-                row.contact = dict(ERASED)
-                erase_photos(session, row.reference)
-                _erase_copies(session, row.reference, contact["email"], self.now())
+                erase_contact_of(session, row, self.now())
             return sorted(row.reference for row in rows)
+
+
+def erase_contact_of(session: Session, row: OrderRow, now: datetime) -> None:
+    """Erases the contact of one order request, its photos, and what was told and answered with it."""
+    email = row.contact["email"]
+    row.contact = dict(ERASED)
+    erase_photos(session, row.reference)
+    _erase_copies(session, row.reference, email, now)
+
+
+def _reports_by(session: Session, name: str, orders: Sequence[OrderRow]) -> list[FittedReportRow]:
+    """The reports that somebody of this name made on the tags of these orders, or of their customers."""
+    person = fold(" ".join(name.split()))
+    if not person:
+        return []
+    tag, references = AssemblyRow, [row.reference for row in orders]
+    own = or_(
+        tag.number.in_([row.number for row in orders if row.number]), tag.order_reference.in_(references)
+    )
+    customers = {fold(one) for one in session.scalars(select(tag.customer).where(own).distinct()) if one}
+    tags = select(tag.number).where(or_(own, folded(tag.customer).in_(customers)))
+    made = select(FittedReportRow).where(folded(FittedReportRow.fitted_by) == person)
+    return list(session.scalars(made.where(FittedReportRow.number.in_(tags))))
 
 
 def _is_of(customer: ColumnElement[bool]) -> ColumnElement[bool]:

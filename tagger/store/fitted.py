@@ -13,7 +13,7 @@ from datetime import date, datetime, timedelta
 from enum import StrEnum
 from typing import Any
 
-from sqlalchemy import func, select
+from sqlalchemy import Text, cast, delete, func, select
 from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
@@ -22,14 +22,19 @@ from tagger.messages import Message
 from tagger.store.base import compact, fingerprint, in_chunks, not_registered
 from tagger.store.folding import fold
 from tagger.store.history import History, refuse_void
-from tagger.store.models import AssemblyRow, EventRow, FittedReportRow, PhotoRow
+from tagger.store.models import AnswerRow, AssemblyRow, EventRow, FittedReportRow, PhotoRow
 from tagger.store.photos import add_photos
 from tagger.store.values import Kind
+from tagger.store.withdrawals import holding
 
 MOST_WAITING = 20
 """Reports of one tag that may wait for the shop: whoever means harm fills no list."""
 MOST_HOURS = 1_000_000.0
 """No machine has run longer: above it the value is a slip."""
+
+
+_ERASED = ""
+"""The fingerprint of a report whose person is erased: a digest of the name would tell a guessed one."""
 
 
 class FittedState(StrEnum):
@@ -42,7 +47,8 @@ class FittedState(StrEnum):
 class FittedReport:
     """One report. ``elsewhere``: other machines that this number is said to be on, or was registered for.
 
-    ``before_built``: the day is before the assembly was built. ``photo``: the id of its photo.
+    ``before_built``: the day is before the assembly was built. ``photo``: the id of its photo. ``withdrawn``:
+    why the assembly must not be used, where it is withdrawn and yet said to be on a machine.
     """
 
     id: int
@@ -59,6 +65,7 @@ class FittedReport:
     photo: int | None = None
     elsewhere: tuple[str, ...] = ()
     before_built: bool = False
+    withdrawn: tuple[str, ...] = ()
 
 
 class FittedReports(History):
@@ -87,7 +94,7 @@ class FittedReports(History):
 
         def keep(session: Session) -> FittedReport:
             row = session.scalar(select(FittedReportRow).where(FittedReportRow.key == key)) if key else None
-            if row is not None and row.fingerprint != mark:
+            if row is not None and row.fingerprint not in (mark, _ERASED):
                 raise StoreError(Problem("key", key, Message("store-key-of-other", what="request")))
             if row is None:
                 if session.get(AssemblyRow, number) is None:
@@ -113,11 +120,26 @@ class FittedReports(History):
 
         return self.act(keep)
 
+    def fitted_report(self, id: int) -> FittedReport:
+        """One report. Raises StoreError where there is none."""
+        with self.reading() as session:
+            row = session.get(FittedReportRow, id)
+            if row is None:
+                raise StoreError(_not_found(id))
+            return _values(session, [row])[0]
+
     def fitted_reports(
-        self, state: FittedState | None = None, *, number: str | None = None, limit: int | None = 500
+        self,
+        state: FittedState | None = None,
+        *,
+        number: str | None = None,
+        limit: int | None = 500,
+        after: int | None = None,
     ) -> list[FittedReport]:
-        """Reports, newest first; those in one state, or of one tag, when asked."""
+        """Reports, newest first; those in one state, or of one tag, when asked; ``after``: the id of the last seen."""
         query = select(FittedReportRow).order_by(FittedReportRow.id.desc()).limit(limit)
+        if after is not None:
+            query = query.where(FittedReportRow.id < after)
         if state is not None:
             query = query.where(FittedReportRow.state == str(state))
         if number is not None:
@@ -141,7 +163,7 @@ class FittedReports(History):
         with self.writing() as session:
             row = session.get(FittedReportRow, id, populate_existing=True, with_for_update=True)
             if row is None:
-                raise StoreError(Problem("report", str(id), Message("store-fitted-not-found", id=id)))
+                raise StoreError(_not_found(id))
             if row.state != FittedState.WAITING:
                 raise StoreError(Problem("report", str(id), Message("store-fitted-decided", id=id)))
             if not agree and not _text(why):
@@ -152,6 +174,17 @@ class FittedReports(History):
             if agree:
                 self.record(row.number, Kind.FITTED, _line(row), by=by)
             return _values(session, [row])[0]
+
+    def erase_fitted(self, id: int) -> bool:
+        """Erases who made a report, and its photo; whether there was anything to erase.
+
+        Day, machine and hours stay, and so does the line of history: it names no person. Raises StoreError.
+        """
+        with self.writing() as session:
+            row = session.get(FittedReportRow, id)
+            if row is None:
+                raise StoreError(_not_found(id))
+            return erase_report(session, row)
 
     def fitted_on(self, numbers: Sequence[str]) -> dict[str, date]:
         """By number the earliest day of fitting that the shop has recorded or agreed to."""
@@ -166,6 +199,33 @@ class FittedReports(History):
         return found
 
 
+def erase_report(session: Session, row: FittedReportRow) -> bool:
+    """Erases the person and the photo of a report, in kept answers as well; whether there was anything to erase."""
+    photos = session.execute(
+        delete(PhotoRow).where(PhotoRow.fitted_report_id == row.id).returning(PhotoRow.id)
+    )
+    erased = bool(photos.all()) or row.fitted_by is not None
+    row.fitted_by, row.fingerprint = None, _ERASED
+    told = select(AnswerRow).where(cast(AnswerRow.answer, Text).contains('"fitted_by"'))
+    for answer in session.scalars(told):
+        answer.answer = _without_person(answer.answer, row.id)
+    return erased
+
+
+def _without_person(kept: Any, report: int) -> Any:
+    """A kept answer without who made this report, and without its photo."""
+    if isinstance(kept, list):
+        return [_without_person(one, report) for one in kept]
+    if not isinstance(kept, dict):
+        return kept
+    gone = {"fitted_by": None, "photo": False} if "fitted_by" in kept and kept.get("id") == report else {}
+    return {name: _without_person(value, report) for name, value in kept.items()} | gone
+
+
+def _not_found(id: int) -> Problem:
+    return Problem("report", str(id), Message("store-fitted-not-found", id=id))
+
+
 def _day_of(data: Mapping[str, Any], at: datetime) -> date:
     """The day that a line of history names, else its own."""
     try:
@@ -175,12 +235,11 @@ def _day_of(data: Mapping[str, Any], at: datetime) -> date:
 
 
 def _line(row: FittedReportRow) -> dict[str, Any]:
-    """What the history keeps of an agreed report."""
+    """What the history keeps of an agreed report: no person, for a line of history is never erased."""
     said = {
         "fitted_on": row.fitted_on.isoformat(),
         "machine": row.machine,
         "machine_hours": row.machine_hours,
-        "fitted_by": row.fitted_by,
         "report": row.id,
     }
     return {name: value for name, value in said.items() if value is not None}
@@ -214,12 +273,22 @@ def _values(session: Session, rows: Sequence[FittedReportRow]) -> list[FittedRep
     numbers = list({row.number for row in rows})
     machines: dict[str, dict[str, str]] = {number: {} for number in numbers}
     built: dict[str, date | None] = {}
+    reasons: dict[str, tuple[str, ...]] = {}
     photos: dict[int, int] = {}
     for chunk in in_chunks(numbers):
-        owned = select(AssemblyRow.number, AssemblyRow.machine, AssemblyRow.built_on)
-        for number, machine, built_on in session.execute(owned.where(AssemblyRow.number.in_(chunk))):
-            built[number] = built_on
-            machines[number][fold(machine) or ""] = machine or ""
+        owned = list(session.scalars(select(AssemblyRow).where(AssemblyRow.number.in_(chunk))))
+        for number, held in holding(session, owned).items():
+            reasons[number] = tuple(withdrawal.reason for withdrawal in held)
+        for one in owned:
+            built[one.number] = one.built_on
+            machines[one.number][fold(one.machine) or ""] = one.machine or ""
+        lines = select(EventRow.number, EventRow.data).where(
+            EventRow.number.in_(chunk), EventRow.kind == str(Kind.FITTED)
+        )
+        for number, data in session.execute(lines):
+            machine = _text(str(data.get("machine") or ""))
+            if "report" not in data:  # those of reports are below
+                machines[number].setdefault(fold(machine) or "", machine or "")
         said = select(FittedReportRow.number, FittedReportRow.machine).where(
             FittedReportRow.number.in_(chunk), FittedReportRow.state != str(FittedState.REFUSED)
         )
@@ -235,6 +304,7 @@ def _values(session: Session, rows: Sequence[FittedReportRow]) -> list[FittedRep
             photo=photos.get(row.id),
             elsewhere=_elsewhere(machines[row.number], row.machine),
             before_built=bool((day := built.get(row.number)) and row.fitted_on < day),
+            withdrawn=reasons.get(row.number, ()),
         )
         for row in rows
     ]

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 from io import BytesIO
 from zipfile import ZipFile
 
 import httpx
 from PIL import Image
 
+from api.rest.shared import EXAMPLE_SPEC
+from api.settings import Settings
 from tagger.code import number as tag_number
+from tagger.spec import AssemblySpec
 from tagger.store import FittedState, Store
-from tests.bench.served import HOSE, Bench
+from tests.bench.served import HOSE, Bench, serving
 
 
 def test_the_shop_agrees_or_refuses_and_sees_a_number_on_two_machines(
@@ -50,6 +53,12 @@ def test_the_shop_agrees_or_refuses_and_sees_a_number_on_two_machines(
     with ZipFile(BytesIO(bench.get("/bench/lists/everything.zip").content)) as whole:
         assert f"photos/{report.photo}.jpg" in whole.namelist()
         assert made.number.encode() in whole.read("fitted.jsonl")
+    store.withdraw("burst low", tag=made.number)
+    page = bench.get("/bench/fitted").text
+    assert "is withdrawn (burst low) and is said to be on a machine" in page and "Anna" in page
+    bench.submit(f"/bench/fitted/{report.id}/erase", {})
+    page = bench.get("/bench/fitted").text
+    assert "Anna" not in page and photo not in page and "Crusher" in page
 
 
 def test_an_order_shows_its_photos_to_the_shop(bench: Bench, store: Store, stranger: httpx.Client) -> None:
@@ -66,3 +75,21 @@ def test_an_order_shows_its_photos_to_the_shop(bench: Bench, store: Store, stran
     assert "Photo of the routing" in page
     kept = bench.get("/bench/customer.json", params={"name": "Quarry North"}).json()
     assert [photo["shows"] for photo in kept["orders"][0]["photos"]] == ["hose", "routing"]
+
+
+def test_what_was_kept_long_enough_is_told_and_erased_on_the_shop_page(store: Store) -> None:
+    today = store.now()
+    store.now = lambda: today - timedelta(days=100)
+    wanted = AssemblySpec.read(EXAMPLE_SPEC)
+    order = store.request_order(spec=wanted, contact={"name": "Anna", "phone": "555 0101"})
+    store.set_order_state(order.reference, "declined")
+    store.now = lambda: today
+    with (
+        serving(Settings(keep_contacts_days=90), store) as served,
+        Bench(served.url, store, "manager") as bench,
+    ):
+        assert "90 days; to erase now: 1" in bench.get("/bench/shop").text
+        bench.submit("/bench/shop/erase-old", {})
+        page = bench.get("/bench/shop").text
+        assert "90 days; to erase now: 0" in page and "kept for ever" in page
+    assert store.order(order.reference).contact.phone == ""

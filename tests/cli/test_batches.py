@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from datetime import date
 from pathlib import Path
 
 import pypdfium2
@@ -92,3 +93,27 @@ def test_a_customers_data_is_exported_and_a_contact_erased_and_every_tag_stays(t
     assert "555 0100" not in tagger("customer", "Quarry North").stdout
     assert number in tagger("show", number).stdout
     assert "Nothing is kept" in tagger("customer", "Quarry", code=1).stderr
+
+
+def test_reports_of_fitting_are_listed_confirmed_rejected_and_erased(tagger: Shell) -> None:
+    number = tagger.json("register", "spec.json", "--machine", "Loader 4")["numbers"][0]
+    with Store.open(tagger.env["TAGGER_DATABASE_URL"]) as store:
+        for machine in ("Loader 4", "Crusher"):
+            store.report_fitted(number, fitted_on=date(2026, 3, 4), machine=machine, fitted_by="Bela")
+    said = tagger("fitted").stdout
+    assert f"2: tag {number}, installed on 2026-03-04, machine Crusher, to confirm" in said
+    assert "also said to be on another machine: Loader 4" in said
+    assert "needs a reason" in tagger("fitted", "--refuse", "2", code=1).stderr
+    [refused] = tagger.json("fitted", "--refuse", "2", "--reason", "a copied tag")["reports"]
+    assert (refused["state"], refused["why"]) == ("refused", "a copied tag")
+    tagger("fitted", "--agree", "1")
+    [agreed] = tagger.json("fitted", "--state", "agreed", "--number", number)["reports"]
+    assert (agreed["fitted_on"], agreed["elsewhere"], agreed["fitted_by"]) == ("2026-03-04", [], "Bela")
+    assert tagger.json("fitted", "--erase", "1")["erased"] is True
+    assert "Bela" not in tagger("fitted", "--number", number).stdout
+    assert "TAGGER_KEEP_CONTACTS_DAYS" in tagger("erase-old", code=1).stderr
+    assert "at least" not in tagger("erase-old", "--dry-run", TAGGER_KEEP_REPORTS_DAYS="30").stdout
+    refused_days = tagger("erase-old", code=1, TAGGER_KEEP_REPORTS_DAYS="3").stderr
+    assert "Fewer than 30 days" in refused_days
+    old = json.loads(tagger("erase-old", "--json", TAGGER_KEEP_CONTACTS_DAYS="90").stdout)
+    assert old == {"contacts": 0, "photos": 0, "reports": 0, "erased": True}

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import json
 import tempfile
+from datetime import date
 from pathlib import Path
 from typing import Any
 
@@ -202,7 +203,18 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     ask("GET /orders", params={"limit": 1})
     ask("GET /orders/{reference}", reference=reference)
     ask("POST /orders/{reference}/steps", {"state": "accepted", "note": "Friday"}, reference=reference)
+    day, photo = date(2026, 3, 9), {"fitted": b"(a JPEG)"}
+    copied = store.report_fitted(number, fitted_on=day, machine="Crusher 2").id
+    seen = store.report_fitted(number, fitted_on=day, machine="Loader 4", fitted_by="Bela", photos=photo).id
+    ask("POST /fitted-reports/{report}/refuse", {"reason": "a copied tag"}, report=copied)
+    ask("POST /fitted-reports/{report}/agree", report=seen)
+    ask("GET /fitted-reports", params={"number": number})
+    ask("GET /fitted-reports/{report}", report=seen)
+    ask("GET /fitted-reports/{report}/photo.jpg", report=seen)
     ask("GET /customer", params={"name": "quarry north"})
+    ask("POST /fitted-reports/{report}/erase", report=seen)
+    ask("GET /retention")
+    ask("POST /retention")
     ask("POST /orders/{reference}/erase-contact", reference=reference)
     machine = {"machine": "Loader 4", "customer": "Quarry North"}
     ask("GET /machine", params=machine)

@@ -9,6 +9,7 @@ import threading
 import time
 from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
+from datetime import date
 from pathlib import Path
 from typing import Any
 
@@ -104,6 +105,10 @@ POSTS: dict[str, tuple[dict[str, Any], dict[str, Any]]] = {
         {"json": {"crimps": [{"number": "{number}", "end": "b", "measured_mm": 31.1, "shell": "F-12"}]}},
     ),
     "/orders/{reference}/erase-contact": ({}, {"json": {}}),
+    "/fitted-reports/{report}/agree": ({}, {"json": {}}),
+    "/fitted-reports/{report}/refuse": ({"json": {"reason": "a copy"}}, {"json": {"reason": "a slip"}}),
+    "/fitted-reports/{report}/erase": ({}, {"json": {}}),
+    "/retention": ({}, {"json": {}}),
     "/prints": ({"json": {"numbers": ["{number}"]}}, {"json": {"numbers": ["{number}"], "reason": "lost"}}),
     "/orders": (
         {"json": {"number": "{number}", "contact": CONTACT}},
@@ -147,6 +152,7 @@ def names(store: Store, api: httpx.Client) -> dict[str, str]:
         "value": str(kept["id"]),
         "reference": api.post("/orders", json={"number": number, "contact": CONTACT}).json()["reference"],
         "withdrawal": str(store.withdraw("blisters", hose_lot="H-1").id),
+        "report": str(store.report_fitted(number, fitted_on=date(2026, 3, 4), fitted_by="Bela").id),
         "person": str(store.add_person("Anna", "not a hash", Role.MANAGER).id),
     }
 

@@ -837,6 +837,17 @@ bench-shop-crimp-diameter = Durchmesser
 bench-shop-crimp-band = { $diameter } +{ $plus } -{ $minus } mm
 bench-shop-recipes = Gespeicherte Spezifikationen
 bench-shop-recipe-delete-ask = Gespeicherte Spezifikation { $name } löschen?
+bench-shop-keep = Daten von Personen
+bench-shop-keep-hint = Kontakte erledigter Bestellungen, Fotos und Namen in entschiedenen Einbaumeldungen werden nach diesen Tagen gelöscht; wer wegen einer Sperrung anzurufen ist, bleibt. Die Einträge und die Historie der Schlauchleitungen bleiben. Die Tage sind Einstellungen des Servers. Kopien von vorher enthalten das Gelöschte noch.
+bench-shop-keep-contacts = Kontakte
+bench-shop-keep-photos = Fotos
+bench-shop-keep-reports = Namen in Einbaumeldungen
+bench-shop-keep-days = { $days ->
+        [0] für immer aufbewahrt
+       *[other] { $days } Tage; jetzt zu löschen: { $due }
+     }
+bench-shop-keep-erase = Jetzt löschen
+bench-shop-keep-ask = Löschen, was lange genug aufbewahrt wurde? Das lässt sich nicht rückgängig machen.
 bench-shop-no-recipes = Keine gespeicherten Spezifikationen. Auf der Seite zum Fertigen eine speichern.
 bench-shop-me = Mein Kennwort und meine Sitzungen
 bench-shop-printers = Drucker

@@ -313,6 +313,30 @@ cli-about-certificate = Das Prüfzeugnis der letzten Druckprüfung schreiben, je
 cli-about-card = Die Einbaukarte schreiben, die mit der Schlauchleitung in den Beutel kommt: die Anleitung für beide Enden, auf A6.
 cli-about-customer = Alles exportieren, was von einem Kunden gespeichert ist.
 cli-about-erase-contact = Den Kontakt einer Bestellanfrage überall löschen; Bestellungen und Schilder bleiben.
+cli-about-fitted = Einbaumeldungen: auflisten, bestätigen, ablehnen.
+cli-about-erase-old = Kontakte, Fotos und Namen löschen, die so lange aufbewahrt wurden, wie die Einstellungen es sagen.
+cli-option-fitted-state = nur solche im Zustand { LIST($states, style: "or") }
+cli-option-fitted-number = nur solche dieses Schilds
+cli-option-fitted-agree = diese Meldung bestätigen; danach steht sie in der Historie des Schilds
+cli-option-fitted-refuse = diese Meldung ablehnen; braucht --reason
+cli-option-fitted-erase = löschen, wer diese Meldung gemacht hat, und ihr Foto; Datum, Maschine und Stunden bleiben
+cli-option-dry-run = nur sagen, wie viel gelöscht würde
+cli-fitted-line = { $id }: Schild { $number }, eingebaut am { $day }, { $machine }, { $state ->
+        [agreed] bestätigt
+        [refused] abgelehnt
+       *[waiting] zu bestätigen
+     }
+cli-fitted-machine = Maschine { $machine }
+cli-fitted-no-machine = ohne Angabe einer Maschine
+cli-fitted-erased = { $erased ->
+        [yes] Name und Foto der Meldung { $id } sind gelöscht. Kopien von vorher enthalten sie noch.
+       *[no] Die Meldung { $id } enthielt weder Namen noch Foto.
+     }
+cli-fitted-none = Es wurde kein Einbau gemeldet.
+cli-erase-old-unset = Nichts ist eingestellt: Alles wird für immer aufbewahrt.
+    .mend = { LIST($names, style: "or") } auf eine Zahl von Tagen setzen.
+cli-erased-old = Gelöscht: Kontakte { $contacts }, Fotos { $photos }, Namen in Einbaumeldungen { $reports }. Kopien von vorher enthalten sie noch: diese entfernen (tagger backup --keep).
+cli-old = Zu löschen: Kontakte { $contacts }, Fotos { $photos }, Namen in Einbaumeldungen { $reports }.
 cli-option-whole-run = auch alle, die zusammen mit diesen registriert wurden
 cli-option-proof-gauge = das Manometer mit Nummer oder Namen
 cli-option-proof-gauge-until = bis wann die Kalibrierung des Manometers gilt

@@ -129,5 +129,7 @@ spec-file-unusable = Die Datei kann nicht verwendet werden ({ $reason }).
 
 spec-setting-address = Das ist nicht die Adresse eines Rechners.
     .mend = Verwenden Sie eine wie { $example }.
+spec-setting-days = Weniger als { $least } Tage werden nicht angenommen: Ein Tippfehler würde löschen, wer anzurufen ist.
+    .mend = { $least } oder mehr eingeben, oder 0, um alles zu behalten.
 spec-setting-language = Diese Sprache gibt es nicht.
     .mend = Möglich sind: { LIST($languages, style: "or") }.

@@ -837,6 +837,17 @@ bench-shop-crimp-diameter = Diameter
 bench-shop-crimp-band = { $diameter } +{ $plus } -{ $minus } mm
 bench-shop-recipes = Saved specs
 bench-shop-recipe-delete-ask = Delete saved spec { $name }?
+bench-shop-keep = Data of people
+bench-shop-keep-hint = Contacts of finished orders, photos, and names in decided reports of installation are erased after these days; whom to call about a withdrawal stays. Records and history of hose assemblies stay. The days are settings of the server. Copies written before still hold what is erased.
+bench-shop-keep-contacts = Contacts
+bench-shop-keep-photos = Photos
+bench-shop-keep-reports = Names in reports of installation
+bench-shop-keep-days = { $days ->
+        [0] kept for ever
+       *[other] { $days } days; to erase now: { $due }
+     }
+bench-shop-keep-erase = Erase now
+bench-shop-keep-ask = Erase what has been kept long enough? This cannot be undone.
 bench-shop-no-recipes = No saved specs. Save one on the build page.
 bench-shop-me = My password and sessions
 bench-shop-printers = Printers

@@ -313,6 +313,30 @@ cli-about-certificate = Write the certificate of the last proof test, of each as
 cli-about-card = Write the fitter's card that goes into the bag with a hose assembly: the guide for both ends, on A6.
 cli-about-customer = Export all that is kept of one customer.
 cli-about-erase-contact = Erase the contact of an order request wherever it stands; orders and tags stay.
+cli-about-fitted = Reports that a hose assembly was installed: list, confirm, reject.
+cli-about-erase-old = Erase contacts, photos and names that have been kept as long as the settings say.
+cli-option-fitted-state = only those that are { LIST($states, style: "or") }
+cli-option-fitted-number = only those of this tag
+cli-option-fitted-agree = confirm this report; the history of the tag then says so
+cli-option-fitted-refuse = reject this report; needs --reason
+cli-option-fitted-erase = erase who made this report, and its photo; date, machine and hours stay
+cli-option-dry-run = only tell how much would be erased
+cli-fitted-line = { $id }: tag { $number }, installed on { $day }, { $machine }, { $state ->
+        [agreed] confirmed
+        [refused] rejected
+       *[waiting] to confirm
+     }
+cli-fitted-machine = machine { $machine }
+cli-fitted-no-machine = no machine named
+cli-fitted-erased = { $erased ->
+        [yes] Name and photo of report { $id } are erased. Copies written before still hold them.
+       *[no] Report { $id } held neither a name nor a photo.
+     }
+cli-fitted-none = No installation has been reported.
+cli-erase-old-unset = Nothing is set: everything is kept for ever.
+    .mend = Set one of { LIST($names, style: "or") } to a number of days.
+cli-erased-old = Erased: { $contacts } contacts, { $photos } photos, names in { $reports } reports of installation. Copies written before still hold them: remove those (tagger backup --keep).
+cli-old = To erase: { $contacts } contacts, { $photos } photos, names in { $reports } reports of installation.
 cli-option-whole-run = every assembly registered together with these as well
 cli-option-proof-gauge = the gauge, by its number or name
 cli-option-proof-gauge-until = the last day on which the calibration of the gauge holds

@@ -129,5 +129,7 @@ spec-file-unusable = The file cannot be used ({ $reason }).
 
 spec-setting-address = This is not the address of a host.
     .mend = Use one such as { $example }.
+spec-setting-days = Fewer than { $least } days are not accepted: a slip would erase whom to call.
+    .mend = Enter { $least } or more, or 0 to keep it for ever.
 spec-setting-language = This language is not available.
     .mend = Use one of: { LIST($languages, style: "or") }.

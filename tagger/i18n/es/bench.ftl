@@ -837,6 +837,17 @@ bench-shop-crimp-diameter = Diámetro
 bench-shop-crimp-band = { $diameter } +{ $plus } -{ $minus } mm
 bench-shop-recipes = Especificaciones guardadas
 bench-shop-recipe-delete-ask = ¿Eliminar la especificación { $name }?
+bench-shop-keep = Datos de personas
+bench-shop-keep-hint = Los contactos de pedidos terminados, las fotos y los nombres de comunicaciones de montaje resueltas se borran tras estos días; a quién llamar por una retirada se conserva. Los registros y el historial de los latiguillos se conservan. Los días son ajustes del servidor. Las copias anteriores aún contienen lo borrado.
+bench-shop-keep-contacts = Contactos
+bench-shop-keep-photos = Fotos
+bench-shop-keep-reports = Nombres en comunicaciones de montaje
+bench-shop-keep-days = { $days ->
+        [0] se conservan siempre
+       *[other] { $days } días; por borrar ahora: { $due }
+     }
+bench-shop-keep-erase = Borrar ahora
+bench-shop-keep-ask = ¿Borrar lo que ya se ha conservado bastante? No se puede deshacer.
 bench-shop-no-recipes = No hay especificaciones guardadas. Guarde una en la página de fabricación.
 bench-shop-me = Mi contraseña y mis sesiones
 bench-shop-printers = Impresoras

@@ -313,6 +313,30 @@ cli-about-certificate = Escribir el certificado de la última prueba de presión
 cli-about-card = Escribir la ficha de montaje que va en la bolsa del latiguillo: la guía de ambos extremos, en A6.
 cli-about-customer = Exportar todo lo que se guarda de un cliente.
 cli-about-erase-contact = Borrar el contacto de una solicitud de pedido dondequiera que figure; los pedidos y las etiquetas se conservan.
+cli-about-fitted = Comunicaciones de montaje de un latiguillo: listar, confirmar, rechazar.
+cli-about-erase-old = Borrar los contactos, fotos y nombres guardados el tiempo que dicen los ajustes.
+cli-option-fitted-state = solo las que están en { LIST($states, style: "or") }
+cli-option-fitted-number = solo las de esta etiqueta
+cli-option-fitted-agree = confirmar esta comunicación; el historial de la etiqueta lo dice después
+cli-option-fitted-refuse = rechazar esta comunicación; necesita --reason
+cli-option-fitted-erase = borrar quién hizo esta comunicación y su foto; fecha, máquina y horas se conservan
+cli-option-dry-run = solo decir cuánto se borraría
+cli-fitted-line = { $id }: etiqueta { $number }, instalado el { $day }, { $machine }, { $state ->
+        [agreed] confirmado
+        [refused] rechazado
+       *[waiting] por confirmar
+     }
+cli-fitted-machine = máquina { $machine }
+cli-fitted-no-machine = sin máquina indicada
+cli-fitted-erased = { $erased ->
+        [yes] El nombre y la foto de la comunicación { $id } están borrados. Las copias anteriores aún los contienen.
+       *[no] La comunicación { $id } no contenía nombre ni foto.
+     }
+cli-fitted-none = No se ha comunicado ningún montaje.
+cli-erase-old-unset = No hay nada ajustado: todo se conserva siempre.
+    .mend = Ponga en { LIST($names, style: "or") } un número de días.
+cli-erased-old = Borrados: contactos { $contacts }, fotos { $photos }, nombres en comunicaciones de montaje { $reports }. Las copias anteriores aún los contienen: elimínelas (tagger backup --keep).
+cli-old = Por borrar: contactos { $contacts }, fotos { $photos }, nombres en comunicaciones de montaje { $reports }.
 cli-option-whole-run = también todos los latiguillos registrados junto con estos
 cli-option-proof-gauge = el manómetro, por su número o su nombre
 cli-option-proof-gauge-until = el último día de validez de la calibración del manómetro

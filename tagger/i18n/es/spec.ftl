@@ -129,5 +129,7 @@ spec-file-unusable = El archivo no se puede usar ({ $reason }).
 
 spec-setting-address = Esto no es la dirección de un servidor.
     .mend = Use una como { $example }.
+spec-setting-days = No se aceptan menos de { $least } días: un error borraría a quién llamar.
+    .mend = Introduzca { $least } o más, o 0 para conservarlo siempre.
 spec-setting-language = Este idioma no está disponible.
     .mend = Use uno de estos: { LIST($languages, style: "or") }.

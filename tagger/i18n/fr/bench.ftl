@@ -837,6 +837,17 @@ bench-shop-crimp-diameter = Diamètre
 bench-shop-crimp-band = { $diameter } +{ $plus } -{ $minus } mm
 bench-shop-recipes = Spécifications enregistrées
 bench-shop-recipe-delete-ask = Supprimer la spécification { $name } ?
+bench-shop-keep = Données des personnes
+bench-shop-keep-hint = Les contacts des commandes terminées, les photos et les noms des signalements de pose traités sont effacés après ces jours ; les personnes à appeler au sujet d'un retrait restent. Les dossiers et l'historique des flexibles restent. Les jours sont des réglages du serveur. Les copies faites avant contiennent encore ce qui est effacé.
+bench-shop-keep-contacts = Contacts
+bench-shop-keep-photos = Photos
+bench-shop-keep-reports = Noms dans les signalements de pose
+bench-shop-keep-days = { $days ->
+        [0] toujours conservés
+       *[other] { $days } jours ; à effacer maintenant : { $due }
+     }
+bench-shop-keep-erase = Effacer maintenant
+bench-shop-keep-ask = Effacer ce qui a été conservé assez longtemps ? Cette action est irréversible.
 bench-shop-no-recipes = Aucune spécification enregistrée. Enregistrez-en une sur la page de fabrication.
 bench-shop-me = Mon mot de passe et mes sessions
 bench-shop-printers = Imprimantes

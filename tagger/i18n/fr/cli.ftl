@@ -313,6 +313,30 @@ cli-about-certificate = Écrire le certificat de la dernière épreuve, pour cha
 cli-about-card = Écrire la fiche de montage à joindre au flexible dans son sachet : le guide des deux extrémités, en A6.
 cli-about-customer = Exporter tout ce qui est conservé d'un client.
 cli-about-erase-contact = Effacer le contact d'une demande de commande partout où il figure ; commandes et étiquettes restent.
+cli-about-fitted = Signalements de pose d'un flexible : lister, confirmer, rejeter.
+cli-about-erase-old = Effacer les contacts, photos et noms conservés aussi longtemps que les réglages le prévoient.
+cli-option-fitted-state = seulement ceux en état { LIST($states, style: "or") }
+cli-option-fitted-number = seulement ceux de cette étiquette
+cli-option-fitted-agree = confirmer ce signalement ; l'historique de l'étiquette le dit ensuite
+cli-option-fitted-refuse = rejeter ce signalement ; exige --reason
+cli-option-fitted-erase = effacer l'auteur de ce signalement et sa photo ; date, machine et heures restent
+cli-option-dry-run = dire seulement combien serait effacé
+cli-fitted-line = { $id } : étiquette { $number }, posé le { $day }, { $machine }, { $state ->
+        [agreed] confirmé
+        [refused] rejeté
+       *[waiting] à confirmer
+     }
+cli-fitted-machine = machine { $machine }
+cli-fitted-no-machine = sans machine indiquée
+cli-fitted-erased = { $erased ->
+        [yes] Le nom et la photo du signalement { $id } sont effacés. Les copies faites avant les contiennent encore.
+       *[no] Le signalement { $id } ne contenait ni nom ni photo.
+     }
+cli-fitted-none = Aucune pose n'a été signalée.
+cli-erase-old-unset = Rien n'est réglé : tout est conservé.
+    .mend = Donnez à { LIST($names, style: "or") } un nombre de jours.
+cli-erased-old = Effacés : contacts { $contacts }, photos { $photos }, noms dans les signalements de pose { $reports }. Les copies faites avant les contiennent encore : supprimez-les (tagger backup --keep).
+cli-old = À effacer : contacts { $contacts }, photos { $photos }, noms dans les signalements de pose { $reports }.
 cli-option-whole-run = aussi tous les flexibles enregistrés avec ceux-ci
 cli-option-proof-gauge = le manomètre, par son numéro ou son nom
 cli-option-proof-gauge-until = le dernier jour de validité de l'étalonnage du manomètre

@@ -129,5 +129,7 @@ spec-file-unusable = Le fichier est inutilisable ({ $reason }).
 
 spec-setting-address = Ce n'est pas l'adresse d'un hôte.
     .mend = Utilisez une adresse telle que { $example }.
+spec-setting-days = Moins de { $least } jours sont refusés : une erreur de saisie effacerait les personnes à appeler.
+    .mend = Saisissez { $least } ou plus, ou 0 pour tout conserver.
 spec-setting-language = Cette langue n'est pas disponible.
     .mend = Utilisez l'une des suivantes : { LIST($languages, style: "or") }.
