@@ -79,6 +79,16 @@ def sides(codes: Iterable[Placed], od: float, template: Template) -> Sides:
     return Sides(tuple(reads), round(printed_mm(template) / round_hose * TURN) % TURN)
 
 
+def serves(found: Sides) -> bool:
+    """Whether a code reads from every side, or from all but a quarter about the label's end at most."""
+    return not found.gaps or (found.only_at_the_end and max(wide for _, wide in found.gaps) <= QUARTER)
+
+
+def thinnest_served_mm(codes: list[Placed], template: Template, at_least: int) -> int | None:
+    """The thinnest hose, in whole mm from ``at_least``, that the label serves; None if it serves none up to 100."""
+    return next((od for od in range(at_least, 101) if serves(sides(codes, od, template))), None)
+
+
 def lost_boxes(template: Template, od: float) -> list[int]:
     """Boxes that the overlap hides, wholly or in part, and that are not printed again where they show."""
     axis, below = _axis(template), hidden_mm(template, od)

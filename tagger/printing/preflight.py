@@ -266,7 +266,7 @@ def _on_the_hose(codes: list[Placed], od: float | None, template: Template) -> l
         return _flag(codes, od, template)
     if template.on_hose:
         return _lying(codes, od, template)
-    return [*_wrapped(codes, od), *_faces(codes, od, template), *_hidden(od, template)]
+    return [*_wrapped(codes, od, template), *_faces(codes, od, template), *_hidden(od, template)]
 
 
 def _bent(codes: list[Placed], od: float) -> tuple[dict[str, Value], float, float]:
@@ -292,10 +292,12 @@ def _cut(placed: Placed, dots: Grey, dpi: int) -> Grey:
     return dots[max(0, top) : top + across, max(0, left) : left + across].copy()
 
 
-def _wrapped(codes: list[Placed], od: float) -> list[Finding]:
+def _wrapped(codes: list[Placed], od: float, template: Template) -> list[Finding]:
     figures, side, widest = _bent(codes, od)
-    thinnest = figures.pop("thinnest")
-    if side > widest:
+    scans = figures.pop("thinnest")
+    assert isinstance(scans, int)
+    if side > widest:  # where one code scans, not every side shows one yet
+        thinnest = around.thinnest_served_mm(codes, template, scans) or scans
         message = Message("printing-flight-wrap-thin", **figures, thinnest=thinnest)
         return [Finding("refuse", "curvature", message)]
     if side > 0.9 * widest:
@@ -314,9 +316,11 @@ def _faces(codes: list[Placed], od: float, template: Template) -> list[Finding]:
         "share": math.floor(100 * found.share),
         "gap": angle(widest),
     }
-    if found.only_at_the_end and widest <= around.QUARTER:
+    if around.serves(found):
         return [Finding("warn", "facing", Message("printing-flight-facing-end", **figures))]
-    return [Finding("refuse", "facing", Message("printing-flight-facing-away", **figures))]
+    return [
+        Finding("refuse", "facing", Message("printing-flight-facing-away", **figures, label=template.name))
+    ]
 
 
 def _hidden(od: float, template: Template) -> list[Finding]:

@@ -114,7 +114,12 @@ def test_pictures_of_the_whole_label_round_a_hose_agree_side_by_side(make_tag, n
 def test_on_a_hose_too_thin_for_the_small_code_too_the_mend_is_a_flag_or_a_hang_tag(make_tag):
     result = preflight(make_tag(), template.load("thin_wrap"), hose_od_mm=13.4)
     assert not result.ok
-    assert "flag label or a hang tag" in found(result, "curvature").mend
+    mend = found(result, "curvature").mend
+    assert "flag label or a hang tag" in mend
+    assert "from 22 mm" in mend  # where every side shows one, not where the first one scans
+    for od in (13.4, 18):
+        refused = preflight(make_tag(), template.load("thin_wrap"), hose_od_mm=od)
+        assert "thin_wrap" not in " ".join(one.mend or "" for one in refused.findings)
 
 
 def test_a_small_code_holds_the_numbers_link_and_fits_with_a_host_of_30_characters(make_tag):

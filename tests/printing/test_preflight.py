@@ -42,7 +42,7 @@ def test_a_thin_hose_refuses_a_wrap_label_and_names_the_mend(make_tag, od):
     (finding,) = [one for one in result.findings if one.code == "curvature"]
     assert "flag label or a hang tag" in finding.mend
     assert finding.message.id == "printing-flight-wrap-thin"
-    assert "hoses from 29 mm" in finding.mend
+    assert "hoses from 39 mm" in finding.mend
     assert "curvature" in str(flight.refused(result, "wrap_label"))
 
 
@@ -112,8 +112,8 @@ def test_a_finding_is_said_in_the_readers_language(make_tag):
     said = {one["code"]: one for one in result.as_dict(Translator("de"))["findings"]}
     assert said["curvature"]["severity"] == "refuse"
     assert "Um einen Schlauch von 20 mm" in said["curvature"]["text"]
-    assert "Schläuche ab 29 mm" in said["curvature"]["mend"]
-    assert said["curvature"]["values"]["thinnest"] == 29
+    assert "Schläuche ab 39 mm" in said["curvature"]["mend"]
+    assert said["curvature"]["values"]["thinnest"] == 39
 
 
 def test_a_repeated_code_that_differs_in_its_dots_is_read_by_itself(make_tag):

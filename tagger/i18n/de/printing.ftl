@@ -249,7 +249,10 @@ printing-flight-facing = Um einen Schlauch von { $od } mm ist von jeder Seite ei
 printing-flight-facing-end = Um einen Schlauch von { $od } mm ist von { $share } % aller Seiten ein QR-Code lesbar. Von den { $gap } am Ende des Etiketts ist keiner lesbar.
     .mend = Daneben ein zweites Etikett setzen, dessen Ende auf der Gegenseite liegt, oder die Fahne eines Fahnenetiketts eine Vierteldrehung neben dieses Ende. Oder ein Anhängeschild verwenden.
 printing-flight-facing-away = Um einen Schlauch von { $od } mm ist nur von { $share } % aller Seiten ein QR-Code lesbar. Die größte Lücke beträgt { $gap }.
-    .mend = Eine Vorlage für diesen Durchmesser (thin_wrap wiederholt einen kleinen QR-Code), ein Fahnenetikett oder ein Anhängeschild verwenden.
+    .mend = { $label ->
+            [thin_wrap] Ein Fahnenetikett oder ein Anhängeschild verwenden.
+           *[other] Eine Vorlage für diesen Durchmesser (thin_wrap wiederholt einen kleinen QR-Code), ein Fahnenetikett oder ein Anhängeschild verwenden.
+        }
 printing-flight-hidden = Um einen Schlauch von { $od } mm verdeckt das Ende des Etiketts Text, der sonst nirgends steht: Feld { LIST($boxes) }.
     .mend = Diese Vorlage für Schläuche ab { $thinnest } mm oder ein Fahnenetikett oder Anhängeschild verwenden.
 printing-flight-flag = Bis { $thickest } mm Schlauch-Außendurchmesser bleibt die Fahne frei.

@@ -249,7 +249,10 @@ printing-flight-facing = Around a hose of { $od } mm, a QR code scans from every
 printing-flight-facing-end = Around a hose of { $od } mm, a QR code scans from { $share } % of all sides. None scans from the { $gap } at the end of the label.
     .mend = Put a second label beside it, its end on the opposite side, or the flag of a flag label a quarter turn from this end. Or use a hang tag.
 printing-flight-facing-away = Around a hose of { $od } mm, a QR code scans from only { $share } % of all sides. The widest gap is { $gap }.
-    .mend = Use a template for this diameter (thin_wrap repeats a small QR code), a flag label or a hang tag.
+    .mend = { $label ->
+            [thin_wrap] Use a flag label or a hang tag.
+           *[other] Use a template for this diameter (thin_wrap repeats a small QR code), a flag label or a hang tag.
+        }
 printing-flight-hidden = Around a hose of { $od } mm, the end of the label covers text that is printed nowhere else: box { LIST($boxes) }.
     .mend = Use this template on hoses from { $thinnest } mm, or a flag label or a hang tag.
 printing-flight-flag = The flag stays clear of hoses up to { $thickest } mm outside diameter.

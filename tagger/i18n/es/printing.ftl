@@ -249,7 +249,10 @@ printing-flight-facing = Alrededor de una manguera de { $od } mm, un código QR 
 printing-flight-facing-end = Alrededor de una manguera de { $od } mm, un código QR se lee desde el { $share } % de los lados. Ninguno se lee en los { $gap } del extremo de la etiqueta.
     .mend = Ponga al lado otra etiqueta con su extremo en el lado opuesto, o la bandera de una etiqueta bandera a un cuarto de vuelta de este extremo. O use una etiqueta colgante.
 printing-flight-facing-away = Alrededor de una manguera de { $od } mm, un código QR se lee solo desde el { $share } % de los lados. El mayor ángulo ciego es de { $gap }.
-    .mend = Use una plantilla para este diámetro (thin_wrap repite un código QR pequeño), una etiqueta bandera o una colgante.
+    .mend = { $label ->
+            [thin_wrap] Use una etiqueta bandera o una colgante.
+           *[other] Use una plantilla para este diámetro (thin_wrap repite un código QR pequeño), una etiqueta bandera o una colgante.
+        }
 printing-flight-hidden = Alrededor de una manguera de { $od } mm, el extremo de la etiqueta cubre texto que no figura en otro sitio: caja { LIST($boxes) }.
     .mend = Use esta plantilla en mangueras desde { $thinnest } mm, o una etiqueta bandera o colgante.
 printing-flight-flag = La bandera queda libre hasta un diámetro exterior de manguera de { $thickest } mm.

@@ -251,7 +251,10 @@ printing-flight-facing = Autour d'un tuyau de { $od } mm, un code QR est lisible
 printing-flight-facing-end = Autour d'un tuyau de { $od } mm, un code QR est lisible depuis { $share } % des côtés. Aucun n'est lisible sur les { $gap } au bout de l'étiquette.
     .mend = Posez à côté une deuxième étiquette dont le bout est du côté opposé, ou le drapeau d'une étiquette drapeau à un quart de tour de ce bout. Ou utilisez une étiquette à suspendre.
 printing-flight-facing-away = Autour d'un tuyau de { $od } mm, un code QR n'est lisible que depuis { $share } % des côtés. Le plus grand angle mort est de { $gap }.
-    .mend = Utilisez un modèle prévu pour ce diamètre (thin_wrap répète un petit code QR), une étiquette drapeau ou à suspendre.
+    .mend = { $label ->
+            [thin_wrap] Utilisez une étiquette drapeau ou à suspendre.
+           *[other] Utilisez un modèle prévu pour ce diamètre (thin_wrap répète un petit code QR), une étiquette drapeau ou à suspendre.
+        }
 printing-flight-hidden = Autour d'un tuyau de { $od } mm, le bout de l'étiquette recouvre du texte qui ne figure nulle part ailleurs : zone { LIST($boxes) }.
     .mend = Utilisez ce modèle sur des tuyaux à partir de { $thinnest } mm, ou une étiquette drapeau ou à suspendre.
 printing-flight-flag = Le drapeau reste dégagé jusqu'à un diamètre extérieur de tuyau de { $thickest } mm.
