@@ -15,7 +15,7 @@ from datetime import date
 from enum import StrEnum
 from typing import Any, Union
 
-from pydantic import GetCoreSchemaHandler
+from pydantic import GetCoreSchemaHandler, SerializationInfo
 from pydantic_core import CoreSchema, core_schema
 
 
@@ -65,14 +65,16 @@ class Message:
     {'id': 'trade-jump', 'values': {'end': {'id': 'words-part-end_a', 'values': {}}, 'dash': 12}}
     """
 
-    __slots__ = ("_values", "id")
+    __slots__ = ("_json", "_values", "id")
 
     id: str
     _values: tuple[tuple[str, Value], ...]
+    _json: dict[str, Any] | None
 
     def __init__(self, id: str, /, **values: Value) -> None:
         object.__setattr__(self, "id", id)
         object.__setattr__(self, "_values", tuple(values.items()))
+        object.__setattr__(self, "_json", None)
 
     @property
     def values(self) -> Mapping[str, Value]:
@@ -103,6 +105,13 @@ class Message:
         """Id and values as plain JSON values; without the text, which needs a language."""
         return {"id": self.id, "values": {name: _plain(value) for name, value in self._values}}
 
+    def _to_write(self) -> dict[str, Any]:
+        """The same, made once: only for who writes it out at once, and changes nothing in it."""
+        if self._json is None:
+            object.__setattr__(self, "_json", self.as_json())
+        assert self._json is not None
+        return self._json
+
     @classmethod
     def from_json(cls, data: Mapping[str, Any]) -> Message:
         """What ``as_json`` wrote."""
@@ -113,7 +122,7 @@ class Message:
         """Messages inside pydantic models: kept and read as ``{"id", "values"}``."""
         return core_schema.no_info_plain_validator_function(
             lambda value: value if isinstance(value, Message) else cls.from_json(value),
-            serialization=core_schema.plain_serializer_function_ser_schema(lambda value: value.as_json()),
+            serialization=core_schema.plain_serializer_function_ser_schema(_serialized, info_arg=True),
         )
 
     @classmethod
@@ -123,6 +132,14 @@ class Message:
             "properties": {"id": {"type": "string"}, "values": {"type": "object"}},
             "required": ["id"],
         }
+
+
+TO_WRITE = object()
+"""The ``context`` of a ``model_dump`` that is written out at once: equal messages are one object in it."""
+
+
+def _serialized(message: Message, info: SerializationInfo) -> dict[str, Any]:
+    return message._to_write() if info.context is TO_WRITE else message.as_json()
 
 
 def english(message: Message, attribute: str | None = None) -> str:

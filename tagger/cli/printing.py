@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import argparse
+import gc
 import hashlib
 import os
 import sys
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
 from tagger.cli.commands import Answer, open_store, shop_settings, shop_tables, tags_here, warn_of_address
@@ -58,9 +60,6 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
     then the numbers are registered, and then the file takes its name. So what could be refused on the way
     to paper is refused before anything is registered.
     """
-    from tagger import record_tag
-    from tagger.code import number
-
     shop = shop_settings()
     template, dpi = _template(a, shop), _dpi(a, shop)
     if shop.proof_first and not template.traveller:
@@ -70,6 +69,27 @@ def run(a: argparse.Namespace, t: Translator) -> Answer:
             Problem("--template", template.name, Message("cli-run-do-not-use", template=template.name))
         )
     _refuse_what_cannot_be_written(template, a)
+    with _few_collections():
+        return _run(a, t, shop, template, dpi)
+
+
+@contextmanager
+def _few_collections() -> Iterator[None]:
+    """A long run makes many values and hardly a cycle: those that stay are looked through again and again."""
+    before = gc.get_threshold()
+    gc.freeze()
+    gc.set_threshold(50_000, 20, 100)
+    try:
+        yield
+    finally:
+        gc.set_threshold(*before)
+        gc.unfreeze()
+
+
+def _run(a: argparse.Namespace, t: Translator, shop: ShopSettings, template: Template, dpi: int) -> Answer:
+    from tagger import record_tag
+    from tagger.code import number
+
     rows = _listed(a, shop)
     mark = hashlib.sha256(a.list.read_bytes()).hexdigest()
     with open_store() as store:

@@ -17,7 +17,7 @@ from collections.abc import Iterator
 from contextlib import suppress
 from datetime import date, timedelta
 from fractions import Fraction
-from functools import cache
+from functools import cache, lru_cache
 from importlib import resources
 from typing import Any
 
@@ -58,6 +58,11 @@ def encode(content: TagContent) -> str:
 
     Raises PayloadError where a part has no code point, naming the field.
     """
+    return encode_carried(carried(content))
+
+
+def encode_carried(content: TagContent) -> str:
+    """The same of what ``carried`` answered."""
     layout = _layout(VERSION)
     flat = _flatten(content)
     bits = [(1, 1), (VERSION, layout["version_bits"])]
@@ -212,7 +217,6 @@ def _crc(value: int, length: int) -> int:
 
 def _flatten(content: TagContent) -> Flat:
     """The layout's fields by name: most are the value at ``at`` in the content, the rest are worked out."""
-    content = carried(content)
     values = content.model_dump(mode="json")
     flat = {field["name"]: _value_at(values, field["at"]) for field in _placed(VERSION)}
     spec = content.spec
@@ -290,9 +294,10 @@ def _put_pressure(values: dict[str, Any], flat: Flat) -> None:
     values["spec"]["working_pressure"] = given
 
 
-def _placed(version: int) -> list[dict[str, Any]]:
+@cache
+def _placed(version: int) -> tuple[dict[str, Any], ...]:
     """The fields that are a value of the content as it stands."""
-    return [field for field in _layout(version)["fields"] if "at" in field]
+    return tuple(field for field in _layout(version)["fields"] if "at" in field)
 
 
 def _value_at(values: dict[str, Any], place: str) -> Any:
@@ -377,8 +382,12 @@ def _raw(field: dict[str, Any], value: Any, flat: Flat) -> int:
 
 
 def _steps(field: dict[str, Any], value: Any) -> int:
-    steps: int = round(Fraction(str(value)) / field["step"])
-    return steps
+    return _in_steps(str(value), field["step"])
+
+
+@lru_cache(maxsize=8192)  # assemblies of a run have many a figure in common
+def _in_steps(value: str, step: Fraction) -> int:
+    return round(Fraction(value) / step)
 
 
 def _point(table: str, name: str, value: str) -> int:
@@ -450,8 +459,12 @@ def _value(field: dict[str, Any], bits: _Bits, flat: Flat) -> Any:
         raw = _steps(field, flat[field["below"]]) - raw
     elif "above" in field:
         raw += _steps(field, flat[field["above"]])
-    figure = (raw + field.get("offset", 0)) * field["step"]
-    return int(figure) if field["step"] == 1 else float(round(figure, 4))
+    return _figure(raw + field.get("offset", 0), field["step"])
+
+
+@lru_cache(maxsize=8192)
+def _figure(steps: int, step: Fraction) -> float:
+    return steps if step == 1 else float(round(steps * step, 4))
 
 
 def _name(table: str, field: str, point: int) -> str:

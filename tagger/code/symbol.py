@@ -9,6 +9,7 @@ every reader reads them all). Code 128 (ISO/IEC 15417) comes from ``python-barco
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -199,11 +200,12 @@ def _syndrome_shares(
     return order, (np.array(powers, dtype=np.uint8), starts)
 
 
-def _segments(text: str) -> list[util.QRData]:
-    return list(util.optimal_data_chunks(text.encode(), minimum=_SWITCH_AT))
+@lru_cache(maxsize=8)
+def _segments(text: str) -> tuple[util.QRData, ...]:
+    return tuple(util.optimal_data_chunks(text.encode(), minimum=_SWITCH_AT))
 
 
-def _bits(segments: list[util.QRData], version: int) -> int:
+def _bits(segments: Sequence[util.QRData], version: int) -> int:
     total = 0
     for segment in segments:
         count = len(segment)
@@ -320,26 +322,51 @@ def _places(version: int) -> npt.NDArray[np.int32]:
 
 def _penalties(symbols: Modules) -> npt.NDArray[np.int64]:
     """The penalty of each symbol, ISO/IEC 18004 section 7.8.3; ``symbols``: (count, size, size)."""
-    along_both = np.stack([symbols, symbols.transpose(0, 2, 1)])
-    same = along_both[..., 1:] == along_both[..., :-1]
-    five = same[..., :-3] & same[..., 1:-2] & same[..., 2:-1] & same[..., 3:]
-    runs = five.sum(axis=(0, 2, 3)) + 2 * (
-        five[..., 0].sum(axis=(0, 2)) + (five[..., 1:] & ~five[..., :-1]).sum(axis=(0, 2, 3))
-    )
-    across = same[0]
-    squares = (across[:, 1:] & across[:, :-1] & same[1].transpose(0, 2, 1)[..., :-1]).sum(axis=(1, 2))
-    finders = _finder_likes(along_both)
+    size = symbols.shape[-1]
     dark = symbols.mean(axis=(1, 2))
     balance = (np.abs(dark - 0.5) * 20).astype(np.int64)
-    total: npt.NDArray[np.int64] = runs + 3 * squares + 40 * finders + 10 * balance
+    lines = [_as_one_number(symbols), _as_one_number(symbols.transpose(0, 2, 1))]
+    total: npt.NDArray[np.int64] = 10 * balance
+    for place, (across, down) in enumerate(zip(*lines, strict=True)):
+        total[place] += _squares(across, size) * 3
+        for modules in (across, down):
+            total[place] += _runs(modules, size) + 40 * _finder_likes(modules, size)
     return total
 
 
-def _finder_likes(lines: Modules) -> npt.NDArray[np.int64]:
-    """How often 1:1:3:1:1 beside four light modules occurs in each symbol."""
-    width = lines.shape[-1] - 10
-    seen = np.zeros((*lines.shape[:-1], width), dtype=np.uint16)
-    for step in range(11):
-        seen = (seen << 1) | lines[..., step : step + width]
-    count: npt.NDArray[np.int64] = ((seen == 0b10111010000) | (seen == 0b00001011101)).sum(axis=(0, 2, 3))
-    return count
+def _as_one_number(symbols: Modules) -> list[int]:
+    """Each symbol's modules, row after row, as the bits of one number, the first the least."""
+    flat = symbols.reshape(len(symbols), -1)
+    return [int.from_bytes(row.tobytes(), "little") for row in np.packbits(flat, axis=1, bitorder="little")]
+
+
+@lru_cache(maxsize=256)
+def _columns(size: int, count: int) -> int:
+    """The bits of the first ``count`` columns."""
+    row = (1 << count) - 1
+    return sum(row << size * step for step in range(size))
+
+
+def _runs(modules: int, size: int) -> int:
+    """Runs of five and more modules of one colour along the rows: 3 each, and 1 for each module beyond five."""
+    same = ~(modules ^ modules >> 1) & _columns(size, size - 1)
+    five = same & same >> 1 & same >> 2 & same >> 3 & _columns(size, size - 4)
+    return five.bit_count() + 2 * (five & ~(five << 1)).bit_count()
+
+
+def _squares(modules: int, size: int) -> int:
+    """How many blocks of two by two modules have one colour."""
+    same = ~(modules ^ modules >> 1) & _columns(size, size - 1)
+    below = ~(modules ^ modules >> size)
+    return (same & same >> size & below).bit_count()
+
+
+def _finder_likes(modules: int, size: int) -> int:
+    """How often 1:1:3:1:1 beside four light modules occurs along the rows."""
+    light = ~modules
+    dark_two = modules & modules >> 1
+    finder = modules & light >> 1 & dark_two >> 2 & modules >> 4 & light >> 5 & modules >> 6
+    light_two = light & light >> 1
+    light_four = light_two & light_two >> 2
+    inside = _columns(size, size - 10)
+    return (finder & light_four >> 7 & inside).bit_count() + (light_four & finder >> 4 & inside).bit_count()

@@ -9,12 +9,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable
+from functools import lru_cache
 
 from tagger.drawing.clocking import end_view
 from tagger.drawing.fittings import OUTLINE, THIN, fitting
 from tagger.drawing.primitives import Circle, Drawing, Item, Line, Point, Shape, Text, arrow_head, moved
-from tagger.drawing.way import Way, way_of
-from tagger.spec import AssemblySpec, End, LengthBasis
+from tagger.drawing.way import Look, Way, way_of
+from tagger.spec import AssemblySpec, LengthBasis
 
 _EMS_A_LETTER = 0.63  # no figure of the tag's bold face is broader
 _FLAT = 0.05  # what is turned less out of the picture than this is drawn as lying in it
@@ -44,8 +45,8 @@ def ends_picture(
     axis = height * (0.44 if _points_up(spec) else 0.3 if _points_down(spec) else 0.38)
     below = arrow_y - text * 1.1 - axis if length_text else height * 0.94 - axis
     arm = min(below, axis * 0.94) if _points_up(spec) else below
-    left = _End(spec.end_a, bore, arm, 0)
-    right = _End(spec.end_b, bore, arm, spec.clocking_deg or 0)
+    left = _End(Look.of(spec.end_a), bore, arm, 0)
+    right = _End(Look.of(spec.end_b), bore, arm, spec.clocking_deg or 0)
     x_a, x_b = left.reach + 0.3, across - right.reach - 0.3
     items: list[Item] = _hose(x_a, x_b, axis, bore)
     items += _placed(left.items, x_a, axis, -1)
@@ -59,8 +60,13 @@ def ends_picture(
 
 def end_picture(spec: AssemblySpec, which: str, width: float, height: float) -> Drawing:
     """One end by itself as it lies in the picture of the whole: A points left, B right and as it is clocked."""
-    end, side = (spec.end_a, -1) if which == "a" else (spec.end_b, 1)
-    turn = 0 if which == "a" else spec.clocking_deg or 0
+    if which == "a":
+        return _one_end(Look.of(spec.end_a), -1, 0, width, height)
+    return _one_end(Look.of(spec.end_b), 1, spec.clocking_deg or 0, width, height)
+
+
+@lru_cache(maxsize=2048)
+def _one_end(end: Look, side: int, turn: int, width: float, height: float) -> Drawing:
     down = way_of(end, turn).down
     bore = min(height * (0.17 if end.is_elbow else 0.3), width * 0.16)
     while True:  # as large as it can be with a stub of hose beside it
@@ -93,7 +99,7 @@ class _End:
     hose from the hose's end to the sealing face, the elbow's port centreline and the thread's end.
     """
 
-    def __init__(self, end: End, half: float, arm: float, clocking: int) -> None:
+    def __init__(self, end: Look, half: float, arm: float, clocking: int) -> None:
         self.half, self.part = half, fitting(end, half)
         self.items: list[Item] = _ferrule(half)
         stem = half * 0.9
@@ -215,7 +221,7 @@ def _mapped(item: Item, put: Callable[[float, float], Point]) -> Item:
         (x1, y1), (x2, y2) = put(item.x1, item.y1), put(item.x2, item.y2)
         return Line(x1, y1, x2, y2, item.width, item.dash, item.ink)
     if isinstance(item, Shape):
-        points = tuple(put(px, py) for px, py in item.points)
+        points = tuple([put(px, py) for px, py in item.points])
         return Shape(points, item.fill, item.width, item.closed, item.ink)
     assert isinstance(item, Circle)
     x, y = put(item.x, item.y)

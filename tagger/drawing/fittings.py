@@ -8,9 +8,11 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
 
 from tagger.drawing.primitives import Circle, Item, Line, Shape, rectangle
-from tagger.spec import End, Form
+from tagger.drawing.way import Look
+from tagger.spec import Form
 from tagger.trade.cones import Cone, cone_of, usual_seat
 from tagger.trade.tables import tables
 
@@ -35,7 +37,8 @@ class Fitting:
     bore: float
 
 
-def fitting(end: End, half: float) -> Fitting:
+@lru_cache(maxsize=1024)
+def fitting(end: Look, half: float) -> Fitting:
     """The mating part of an end on a hose of ``half`` mm half height."""
     if end.form.is_male_thread:
         return _male(end, half)
@@ -65,7 +68,7 @@ def _mirrored(points: list[tuple[float, float]]) -> list[tuple[float, float]]:
     return [(x, -y) for x, y in reversed(points)]
 
 
-def _male(end: End, half: float) -> Fitting:
+def _male(end: Look, half: float) -> Fitting:
     cone, seat = cone_of(end.connection, end.form, tables()), usual_seat(end.connection, end.form, tables())
     tip = _HEXAGON + _THREAD
     top = 0.75 if seat == "taper" else 0.9
@@ -108,7 +111,7 @@ def _rings(start: float, stop: float, low: float, high: float, half: float) -> l
     return [rectangle(half * start, half * y, length, rise, fill="black") for y in (-high, low)]
 
 
-def _female(end: End, half: float) -> Fitting:
+def _female(end: Look, half: float) -> Fitting:
     """A nut, or a fixed body, cut open: its walls, its thread's bore, and in it what seals."""
     cone, seat = cone_of(end.connection, end.form, tables()), usual_seat(end.connection, end.form, tables())
     ground = 0.35

@@ -1,11 +1,32 @@
-"""Where an elbow's port points once it is turned about the hose: what a side view shows of it."""
+"""What a side view shows of an end, and where an elbow's port points once it is turned about the hose."""
 
 from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from typing import NamedTuple, Protocol
 
-from tagger.spec import End
+from tagger.spec import Connection, End, Form
+
+
+class Bent(Protocol):
+    """What has a bend."""
+
+    @property
+    def angle_deg(self) -> int: ...
+
+
+class Look(NamedTuple):
+    """All that a picture shows of an end: whatever else they differ in, two ends of one look are drawn alike."""
+
+    connection: Connection
+    form: Form
+    angle_deg: int
+    is_elbow: bool
+
+    @classmethod
+    def of(cls, end: End) -> Look:
+        return cls(end.connection, end.form, end.angle_deg, end.is_elbow)
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,7 +43,7 @@ class Way:
         return math.hypot(self.along, self.down)
 
 
-def way_of(end: End, turn_deg: int, *, places: int = 6) -> Way:
+def way_of(end: Bent, turn_deg: int, *, places: int = 6) -> Way:
     """Where an end's port points.
 
     ``turn_deg``: how far the elbow is turned about the hose, from pointing down towards the viewer.

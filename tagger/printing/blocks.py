@@ -13,7 +13,6 @@ from tagger.printing.fields import Said
 from tagger.printing.part import Job, Part, too_small
 from tagger.printing.template import SMALLEST_TEXT_MM, BetweenBox, EndBox
 from tagger.printing.textfit import LEADING, TOP, Fitted, Paragraph, stack, stack_height
-from tagger.spec import AssemblySpec
 
 _GAP = 1.0  # mm between a picture and the text beside it
 _LETTER = 7.0  # side of the plate with A or B, at most
@@ -28,7 +27,7 @@ def end_block(box: EndBox, index: int, job: Job) -> Part:
     frame = _frame(box)
     drawn = list(frame.plate)
     if box.picture:
-        drawn += moved(_end_picture(spec, box.end, *frame.picture), *frame.picture_at)
+        drawn += moved(end_picture(spec, box.end, *frame.picture).items, *frame.picture_at)
     text = _text(_fitting(said, frame.room, box, index, job, spare=1), frame.room[1])
     return Part([*drawn, *moved(text, *frame.text_at)], [])
 
@@ -117,16 +116,20 @@ def _fitting(
     The last ``spare`` forms are for where no other fits at all.
     """
     width, height = (round(length, 3) for length in room)
-    stacked = [(said, stack(tuple(_paragraph(one, box) for one in said), width, height)) for said in forms]
-    fits = [(said, found) for said, found in stacked if found is not None]
-    if not fits:
+    usual = len(forms) - spare
+    found: list[tuple[Said, Fitted]] = []
+    for place, said in enumerate(forms):
+        if place >= usual and found:
+            break
+        stacked = stack(tuple([_paragraph(one, box) for one in said]), width, height)
+        if stacked is None:
+            continue
+        found = list(zip(said, stacked, strict=True))
+        if all(_large(each, its, box, width) for each, its in found):
+            break
+    if not found:
         raise too_small((one.text for one in forms[-1]), (width, height), SMALLEST_TEXT_MM, index, job)
-    usual = [one for one in fits if one[0] in forms[: len(forms) - spare]] or fits
-    whole = [
-        one for one in usual if all(_large(each, its, box, width) for each, its in zip(*one, strict=True))
-    ]
-    said, found = whole[0] if whole else usual[-1]
-    return list(zip(said, found, strict=True))
+    return found
 
 
 def _large(said: Said, found: Fitted, box: EndBox | BetweenBox, width: float) -> bool:
@@ -159,11 +162,6 @@ def _plate(letter: str, x: float, side: float) -> list[Item]:
     em = side * 1.02
     text = Text(x + side / 2, side / 2 + em * 0.365, letter, em, True, "middle", "white")
     return [rectangle(x, 0.0, side, side, fill="black"), text]
-
-
-@lru_cache(maxsize=512)
-def _end_picture(spec: AssemblySpec, end: str, width: float, height: float) -> tuple[Item, ...]:
-    return end_picture(spec, end, width, height).items
 
 
 @lru_cache(maxsize=512)

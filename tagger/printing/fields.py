@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Literal, get_args
+from typing import Literal, NamedTuple, get_args
 
 from tagger import phrases, rated, units
 from tagger.messages import (
@@ -367,8 +367,7 @@ def _torque(end: End, values: Tightening) -> Value:
     return Message("words-torque-screw", torque=figure, screw=screw)
 
 
-@dataclass(frozen=True)
-class Said:
+class Said(NamedTuple):
     """A text of a block: ``main`` is what is read at arm's length, ``head`` what a block is named by."""
 
     text: str

@@ -129,10 +129,13 @@ def _turned(part: Part, turn: int, inner: tuple[float, float]) -> Part:
 def _turned_item(item: Item, turn: int, put: Callable[[float, float], tuple[float, float]]) -> Item:
     if isinstance(item, Line):
         (x1, y1), (x2, y2) = put(item.x1, item.y1), put(item.x2, item.y2)
-        return replace(item, x1=x1, y1=y1, x2=x2, y2=y2)
+        return Line(x1, y1, x2, y2, item.width, item.dash, item.ink)
     if isinstance(item, Shape):
-        return replace(item, points=tuple(put(x, y) for x, y in item.points))
+        points = tuple([put(x, y) for x, y in item.points])
+        return Shape(points, item.fill, item.width, item.closed, item.ink)
     x, y = put(item.x, item.y)
     if isinstance(item, Text):
-        return replace(item, x=x, y=y, turn=(item.turn + turn) % 360)
+        return item._replace(x=x, y=y, turn=(item.turn + turn) % 360)
+    if isinstance(item, Circle):
+        return item._replace(x=x, y=y)
     return replace(item, x=x, y=y)

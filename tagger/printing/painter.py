@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from functools import lru_cache
 
 import numpy as np
@@ -31,7 +31,7 @@ def draw_near(drawing: Drawing, regions: Iterable[Region], dpi: int) -> Image.Im
         ((left - 1) * dot, (top - 1) * dot, (right + 1) * dot, (bottom + 1) * dot)
         for left, top, right, bottom in regions
     ]
-    near = tuple(item for item in drawing.items if any(_touches(item, *one) for one in edges))
+    near = tuple([item for item in drawing.items if _touches(item, edges)])
     return draw(Drawing(drawing.width, drawing.height, near), dpi)
 
 
@@ -125,55 +125,54 @@ class _Painter:
 
     def _grid(self, item: Grid) -> None:
         across, down = round(item.pitch_x / self.dot), round(item.pitch_y / self.dot)
-        dark = np.kron(item.modules, np.ones((max(1, down), max(1, across)), dtype=np.bool_))
+        dark = item.modules.repeat(max(1, down), axis=0).repeat(max(1, across), axis=1)
         corner = (round(item.x / self.dot), round(item.y / self.dot))
-        self.image.paste(_BLACK, corner, Image.fromarray(dark))
+        bits = np.packbits(dark, axis=1)
+        self.image.paste(_BLACK, corner, Image.frombytes("1", dark.shape[::-1], bits.tobytes()))
 
 
-_WIDEST_LETTER = 1.5  # ems, more than any letter of the tag fonts takes
+def _touches(item: Item, regions: Sequence[tuple[float, float, float, float]]) -> bool:
+    """Whether the item can put ink in one of these regions (left, top, right, bottom in mm); in doubt yes."""
+    low_x, low_y, high_x, high_y = _extent(item)
+    for left, top, right, bottom in regions:
+        if low_x < right and left < high_x and low_y < bottom and top < high_y:
+            return True
+    return False
 
 
-def _touches(item: Item, left: float, top: float, right: float, bottom: float) -> bool:
-    """Whether the item can put ink between these edges (mm); in doubt yes."""
+def _extent(item: Item) -> tuple[float, float, float, float]:
+    """Left, top, right and bottom (mm) beyond which an item puts no ink."""
     if isinstance(item, Text):
-        return _text_touches(item, left, top, right, bottom)
+        return _text_extent(item)
     if isinstance(item, Line):
-        low_x, high_x = (item.x1, item.x2) if item.x1 < item.x2 else (item.x2, item.x1)
-        low_y, high_y = (item.y1, item.y2) if item.y1 < item.y2 else (item.y2, item.y1)
+        x1, y1, x2, y2, edge = item[:5]
+        if x1 > x2:
+            x1, x2 = x2, x1
+        if y1 > y2:
+            y1, y2 = y2, y1
+        return x1 - edge, y1 - edge, x2 + edge, y2 + edge
+    if isinstance(item, Shape):
+        xs, ys = zip(*item.points, strict=True)
         edge = item.width
-    elif isinstance(item, Shape):
-        low_x, high_x = min(x for x, _ in item.points), max(x for x, _ in item.points)
-        low_y, high_y = min(y for _, y in item.points), max(y for _, y in item.points)
-        edge = item.width
-    elif isinstance(item, Circle):
-        low_x = high_x = item.x
-        low_y = high_y = item.y
+        return min(xs) - edge, min(ys) - edge, max(xs) + edge, max(ys) + edge
+    if isinstance(item, Circle):
         edge = item.radius + item.width
-    else:
-        rows, columns = item.modules.shape
-        low_x, high_x = item.x, item.x + columns * item.pitch_x
-        low_y, high_y = item.y, item.y + rows * item.pitch_y
-        edge = 0.0
-    return low_x - edge < right and left < high_x + edge and low_y - edge < bottom and top < high_y + edge
+        return item.x - edge, item.y - edge, item.x + edge, item.y + edge
+    rows, columns = item.modules.shape
+    return item.x, item.y, item.x + columns * item.pitch_x, item.y + rows * item.pitch_y
 
 
-def _text_touches(item: Text, left: float, top: float, right: float, bottom: float) -> bool:
-    """The same of a text: no letter is wider than ``_WIDEST_LETTER``, so most are out of reach unmeasured."""
+def _text_extent(item: Text) -> tuple[float, float, float, float]:
     size = item.size
+    width = text_width(item.text, size, item.bold) + size * 0.3
     if item.turn:
-        reach = size * (_WIDEST_LETTER * len(item.text) + 1)
-        return left - reach < item.x < right + reach and top - reach < item.y < bottom + reach
-    if item.y + size * 0.5 <= top or bottom <= item.y - size * 1.2:
-        return False
-    share = {"start": 0.0, "middle": 0.5, "end": 1.0}[item.anchor]
-    for width in (
-        size * _WIDEST_LETTER * len(item.text),
-        text_width(item.text, size, item.bold) + size * 0.3,
-    ):
-        start = item.x - share * width - size * 0.3
-        if right <= start or start + width + size * 0.3 <= left:
-            return False
-    return True
+        reach = width + size
+        return item.x - reach, item.y - reach, item.x + reach, item.y + reach
+    start = item.x - _SHARE[item.anchor] * width - size * 0.3
+    return start, item.y - size * 1.2, start + width + size * 0.3, item.y + size * 0.5
+
+
+_SHARE = {"start": 0.0, "middle": 0.5, "end": 1.0}  # of a text that stands before its place
 
 
 def _ink(name: str) -> int:
@@ -182,7 +181,7 @@ def _ink(name: str) -> int:
 
 def _shift(item: Text) -> float:
     """How far left of its x the text begins, in mm."""
-    share = {"start": 0.0, "middle": 0.5, "end": 1.0}[item.anchor]
+    share = _SHARE[item.anchor]
     return share * text_width(item.text, item.size, item.bold) if share else 0.0
 
 

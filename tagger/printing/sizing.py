@@ -45,6 +45,7 @@ class QrSize:
         return self.modules * self.module_mm
 
 
+@lru_cache(maxsize=64)  # a label's symbols are sized by one another
 def qr_size(
     text: str, side_mm: float, levels: tuple[str, ...], least_module_mm: float, dpi: int, *, grow: bool = True
 ) -> QrSize | None:

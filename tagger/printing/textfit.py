@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from tagger.printing.fonts import text_width
 
@@ -20,8 +20,7 @@ _TOGETHER = re.compile(r"(?<=\d) (?=\d+/\d|\d{3,}\b|(?:mm|in|bar|psi|N·m|lbf·f
 _HYPHEN = re.compile(r"(?:(?<=[^\W\d_]-)|(?<=°-))(?=[^\W\d_])")
 
 
-@dataclass(frozen=True, slots=True)
-class Fitted:
+class Fitted(NamedTuple):
     """Lines as they are set, at ``size`` (the em in mm)."""
 
     lines: tuple[str, ...]
@@ -96,8 +95,7 @@ def _broken(lines: list[list[tuple[str, float]]], room: float, space: float) -> 
     return out
 
 
-@dataclass(frozen=True, slots=True)
-class Paragraph:
+class Paragraph(NamedTuple):
     """One text of a stack, between its largest and smallest em in mm. What is ``main`` shrinks last."""
 
     text: str
@@ -109,6 +107,10 @@ class Paragraph:
 
 _ONE_LINE_FROM = 0.75  # what is main stays on one line where it is hardly smaller for it
 _SHARES = tuple(step / 10 for step in range(10, -1, -1))  # of the way from the smallest to the largest size
+_TRIES = (
+    *((1.0, share) for share in _SHARES),
+    *((share, 0.0) for share in _SHARES[1:]),
+)  # of main, of the rest
 
 
 @lru_cache(maxsize=8192)
@@ -122,14 +124,22 @@ def stack(paragraphs: tuple[Paragraph, ...], width: float, height: float) -> tup
     >>> [(one.lines, one.size) for one in stack((big, small), 22.0, 9.0)]
     [(('95 N·m',), 5.0), (('from finger-tight',), 2.92)]
     """
-    for main, small in [*((1.0, share) for share in _SHARES), *((share, 0.0) for share in _SHARES[1:])]:
-        found = []
-        for one in paragraphs:
-            share = main if one.main else small
-            size = one.smallest + (one.largest - one.smallest) * share
-            found.append(_paragraph(one, width, round(size, 3)))
-        if None not in found and stack_height(found) <= height + 1e-6:  # type: ignore[arg-type]
-            return tuple(found)  # type: ignore[arg-type]
+    if any(width / _measured(one.text, one.bold).broadest < one.smallest - 1e-9 for one in paragraphs):
+        return None
+    tried: dict[tuple[int, float], Fitted | None] = {}
+    for main, small in _TRIES:
+        found: list[Fitted] = []
+        for place, one in enumerate(paragraphs):
+            key = (place, main if one.main else small)
+            if key not in tried:
+                size = one.smallest + (one.largest - one.smallest) * key[1]
+                tried[key] = _paragraph(one, width, round(size, 3))
+            if (fitted := tried[key]) is None:
+                break
+            found.append(fitted)
+        else:
+            if stack_height(found) <= height + 1e-6:
+                return tuple(found)
     return None
 
 
@@ -142,7 +152,7 @@ def stack_height(stacked: Iterable[Fitted]) -> float:
 def needed(texts: Iterable[str], width: float, smallest: float, bold: bool = True) -> tuple[float, float]:
     """Width and height in mm that these texts take below one another at their smallest, no narrower than ``width``."""
     texts = tuple(texts)
-    broadest = max((across for text in texts for _, across, _ in _pieces(text, bold)), default=0.0)
+    broadest = max((_measured(text, bold).broadest for text in texts), default=0.0)
     width = max(width, broadest * smallest)
     fitted = [_paragraph(Paragraph(text, smallest, smallest, bold), width + 1e-6, smallest) for text in texts]
     return width, stack_height([one for one in fitted if one is not None])
@@ -150,34 +160,43 @@ def needed(texts: Iterable[str], width: float, smallest: float, bold: bool = Tru
 
 def _paragraph(one: Paragraph, width: float, size: float) -> Fitted | None:
     """The paragraph at ``size``, or smaller where a word of it is too broad."""
-    pieces = _pieces(one.text, one.bold)
-    size = min(size, width / max(across for _, across, _ in pieces))
+    text = _measured(one.text, one.bold)
+    size = min(size, width / text.broadest)
     if size < one.smallest - 1e-9:
         return None
-    whole = width / text_width(one.text, 1.0, one.bold)
+    whole = width / text.width
     if one.main and size * _ONE_LINE_FROM <= whole < size:
         size = max(whole, one.smallest)
     room, space = width / size + 1e-9, text_width(" ", 1.0, one.bold)
     lines, used = [""], 0.0
-    for text, across, joint in pieces:
+    for piece, across, joint in text.pieces:
         before = space if joint else 0.0
         if lines[-1] and used + before + across > room:
-            lines.append(text)
+            lines.append(piece)
             used = across
         else:
-            lines[-1] += (" " if joint and lines[-1] else "") + text
+            lines[-1] += (" " if joint and lines[-1] else "") + piece
             used += (before if used else 0.0) + across
     return Fitted(tuple(line.replace("\u00a0", " ") for line in lines), size)
 
 
-@lru_cache(maxsize=8192)
-def _pieces(text: str, bold: bool) -> tuple[tuple[str, float, bool], ...]:
-    """What a line may be broken between, with its width in ems, and whether a space stands before it.
+class _Measured(NamedTuple):
+    """A text's width in ems, and what a line of it may be broken between.
 
-    A compound is broken after its hyphen; a dash before a size is none.
+    ``pieces``: each with its width in ems, and whether a space stands before it; ``broadest``: of the widest.
     """
-    found = []
-    for word in _TOGETHER.sub("\u00a0", text).split(" "):
-        for place, piece in enumerate(_HYPHEN.split(word)):
-            found.append((piece, text_width(piece, 1.0, bold), place == 0))
-    return tuple(found)
+
+    width: float
+    pieces: tuple[tuple[str, float, bool], ...]
+    broadest: float
+
+
+@lru_cache(maxsize=8192)
+def _measured(text: str, bold: bool) -> _Measured:
+    """A compound is broken after its hyphen; a dash before a size is none."""
+    pieces = tuple(
+        (piece, text_width(piece, 1.0, bold), place == 0)
+        for word in _TOGETHER.sub("\u00a0", text).split(" ")
+        for place, piece in enumerate(_HYPHEN.split(word))
+    )
+    return _Measured(text_width(text, 1.0, bold), pieces, max(across for _, across, _ in pieces))

@@ -295,7 +295,6 @@ def _too_many(rows: Sequence[Registration]) -> list[Problem]:
 def _prepared(row: Registration) -> _Prepared:
     """A row as it is kept. Raises TaggerError for what cannot be."""
     design = designs.as_row(row.spec, row.assessment)
-    refuse_control("", design["spec"])
     content, columns = _columns(row)
     return _Prepared(row, content, design, {"design_id": design["id"], **columns})
 
@@ -322,9 +321,10 @@ def _columns(row: Registration) -> tuple[TagContent, dict[str, Any]]:
     """What the tag's symbols say, and the columns that go with it."""
     own = _own_columns(row)
     content = row.assessment.content_of(row.spec, row.built_on)
-    digits = payload.encode(content)
+    carried = payload.carried(content)
+    digits = payload.encode_carried(carried)
     printed = payload.decode(digits)
-    if printed != payload.carried(content):  # a tag that would say something else must never be printed
+    if printed != carried:  # a tag that would say something else must never be printed
         raise StoreError(Problem("spec", None, Message("store-read-back")))
     spec = row.spec
     return printed, {

@@ -54,7 +54,11 @@ def not_registered(number: str, field: str = "number") -> Problem:
 
 def fingerprint(value: Any) -> str:
     """Tells whether two requests with one key ask for the same thing."""
-    text = json.dumps(value, sort_keys=True, default=str, ensure_ascii=False)
+    return fingerprint_of(json.dumps(value, sort_keys=True, default=str, ensure_ascii=False))
+
+
+def fingerprint_of(text: str) -> str:
+    """The same of a value that is written already, with its keys in order."""
     return hashlib.sha256(text.encode(errors="surrogatepass")).hexdigest()
 
 

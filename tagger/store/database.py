@@ -26,7 +26,7 @@ from sqlalchemy.pool import QueuePool
 
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
-from tagger.store import folding
+from tagger.store import folding, texts
 from tagger.store.locks import Turn, take
 
 MIGRATIONS = Path(__file__).parent / "migrations"
@@ -186,7 +186,9 @@ def _readable(url: str) -> URL:
 
 def _engine(url: URL) -> Engine:
     if url.get_backend_name() != "sqlite":
-        engine = create_engine(url, pool_pre_ping=True, pool_size=10, max_overflow=20)
+        engine = create_engine(
+            url, pool_pre_ping=True, pool_size=10, max_overflow=20, json_serializer=texts.as_json
+        )
         event.listen(engine, "checkin", _as_the_server_says)
         return engine
     if url.database in (None, "", ":memory:"):
@@ -194,7 +196,13 @@ def _engine(url: URL) -> Engine:
     path = Path(str(url.database))
     path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
     _make_private(path)
-    engine = create_engine(url, poolclass=QueuePool, connect_args={"timeout": 30}, pool_size=10)
+    engine = create_engine(
+        url,
+        poolclass=QueuePool,
+        connect_args={"timeout": 30},
+        pool_size=10,
+        json_serializer=texts.as_json,
+    )
     event.listen(engine, "connect", _prepare_sqlite)
     event.listen(engine, "begin", _begin_sqlite)
     event.listen(engine, "handle_error", _as_postgresql_says)

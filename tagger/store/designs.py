@@ -13,8 +13,9 @@ from sqlalchemy.orm import Session
 
 from tagger.code import payload
 from tagger.spec import AssemblySpec, TagContent
-from tagger.store.base import fingerprint, in_chunks
+from tagger.store.base import fingerprint_of, in_chunks
 from tagger.store.models import DesignRow
+from tagger.store.texts import written
 from tagger.trade.results import Assessment
 
 
@@ -30,12 +31,8 @@ _MOST = 20_000
 
 def as_row(spec: AssemblySpec, assessment: Assessment) -> dict[str, Any]:
     """The row of a design; the same spec and assessment give the same id."""
-    spec_json, assessment_json = spec.as_dict(), assessment.kept()
-    return {
-        "id": fingerprint([spec_json, assessment_json]),
-        "spec": spec_json,
-        "assessment": assessment_json,
-    }
+    said, found = written(spec.as_dict()), written(assessment.kept(to_write=True))
+    return {"id": fingerprint_of(f"[{said.text}, {found.text}]"), "spec": said, "assessment": found}
 
 
 def keep(session: Session, rows: Iterable[dict[str, Any]]) -> None:

@@ -6,7 +6,9 @@ databases refuse the same (PostgreSQL refuses long text and NUL by itself, SQLit
 
 from __future__ import annotations
 
+import json
 import re
+from dataclasses import dataclass
 from typing import Any
 
 from sqlalchemy import JSON, String, Text, TypeDecorator
@@ -23,6 +25,8 @@ from tagger.messages import Message
 _CONTROL = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f\ud800-\udfff]")
 _SHOWN = 40
 _JSON = JSON(none_as_null=True).with_variant(JSONB(none_as_null=True), "postgresql")
+_DOUBTFUL = re.compile(r"[\x7f\ud800-\udfff]|\\(?:u00[01]|[bf])")
+"""What JSON shows of such a character, and of some that may stand: without it there is none."""
 
 
 class TextRefused(StoreError, DontWrapMixin):
@@ -37,6 +41,26 @@ def clean(text: str) -> str:
 def _refuse_control(field: str, text: str) -> None:
     if _CONTROL.search(text):
         raise TextRefused(Problem(field, clean(text)[:_SHOWN], Message("store-control-character")))
+
+
+@dataclass(frozen=True, slots=True)
+class Written:
+    """Plain JSON values as the text that is kept, looked through already."""
+
+    text: str
+
+
+def written(value: Any, field: str = "") -> Written:
+    """The values as text, always the same for the same values; ``field`` as ``Json`` has it. Raises StoreError."""
+    text = json.dumps(value, sort_keys=True, ensure_ascii=False)
+    if _DOUBTFUL.search(text):
+        _check_within(field, value)
+    return Written(text)
+
+
+def as_json(value: Any) -> str:
+    """What a JSON column is sent."""
+    return value.text if isinstance(value, Written) else json.dumps(value)
 
 
 class Line(TypeDecorator[str]):
@@ -79,7 +103,8 @@ class Json(TypeDecorator[Any]):
         return unchecked(self)
 
     def process_bind_param(self, value: Any, dialect: Dialect) -> Any:
-        refuse_control(self.field, value)
+        if not isinstance(value, Written):
+            refuse_control(self.field, value)
         return value
 
 

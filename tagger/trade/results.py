@@ -12,7 +12,7 @@ from typing import Annotated, Any, Literal
 from pydantic import BaseModel, BeforeValidator, ConfigDict, computed_field, model_validator
 
 from tagger import phrases
-from tagger.messages import Message, Value, as_is, english
+from tagger.messages import TO_WRITE, Message, Value, as_is, english
 from tagger.spec import AssemblySpec, Basis, Danger, Part, PressureOverride, TagContent, Tightening
 from tagger.trade.rows import UNVERIFIED
 
@@ -214,9 +214,13 @@ class Assessment(_Value):
     end_b: EndAdvice
     warnings: tuple[Warning_, ...] = ()
 
-    def kept(self) -> dict[str, Any]:
-        """As it is stored: messages as ids and values, no text in any language."""
-        return self.model_dump(mode="json", exclude={"warnings": {"__all__": {"text"}}})
+    def kept(self, *, to_write: bool = False) -> dict[str, Any]:
+        """As it is stored: messages as ids and values, no text in any language.
+
+        ``to_write``: it is written out at once, and nothing in it is changed.
+        """
+        context = TO_WRITE if to_write else None
+        return self.model_dump(mode="json", exclude={"warnings": {"__all__": {"text"}}}, context=context)
 
     @property
     def above_published(self) -> tuple[Message, ...]:

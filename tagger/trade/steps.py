@@ -71,20 +71,36 @@ def steps_for(
     """
     tables = tables or our_tables()
     figures = _figures(end, tightening, turns, spec, pressure_bar, bend_radius_mm)
-    if pressure_bar is None and at_most_bar is not None:
+    rows, figures = _rows_for(end, tightening, spec, name, figures, at_most_bar, turns, tables)
+    return tuple(_step(row, figures) for row in rows)
+
+
+def _rows_for(
+    end: End,
+    tightening: Tightening | None,
+    spec: AssemblySpec,
+    name: Name,
+    figures: dict[str, Value],
+    at_most_bar: float | None,
+    turns: Turns | None,
+    tables: Tables,
+) -> tuple[list[FitStep], dict[str, Value]]:
+    """The rows that apply, with the figures that they may name: ``figures`` and more."""
+    figures = dict(figures)
+    if "pressure" not in figures and at_most_bar is not None:
         figures["at_most"] = pressure(at_most_bar)
     if turns is not None and (others := agreeing.other_turns(end, turns, tables)):
         figures["turn_choices"] = tuple(dict.fromkeys(turned for turned, _ in others))
         figures["turn_sources"] = tuple(named for _, named in others)
     holds = _conditions(end, spec, tightening, figures) | motion.conditions(spec, name, tables)
-    return tuple(
-        _step(row, figures)
+    return [
+        row
         for row in tables.steps
         if row.condition in holds
         and ("all" in row.families or end.connection in row.families)
         and ("all" in row.forms or end.form in row.forms)
         and ("all" in row.sizes or end.size_key in row.sizes)
-    )
+    ], figures
 
 
 def _step(row: FitStep, figures: dict[str, Value]) -> Step:
@@ -130,20 +146,10 @@ def for_end(
     """Ids of the steps for an assessed end, and its figures as English text."""
     end = spec.end_a if name == "end_a" else spec.end_b
     tightening = carried_tightening(advice)
-    found = steps_for(
-        end,
-        tightening,
-        spec=spec,
-        name=name,
-        pressure_bar=pressure_bar,
-        at_most_bar=at_most_bar,
-        bend_radius_mm=bend_radius_mm,
-        turns=advice.turns,
-        tables=tables,
-    )
     figures = _figures(end, tightening, advice.turns, spec, pressure_bar, bend_radius_mm)
+    rows, _ = _rows_for(end, tightening, spec, name, figures, at_most_bar, advice.turns, tables)
     said = {name: _in_english(value) for name, value in figures.items()}
-    return tuple(step.step_id for step in found), said
+    return tuple([row.step_id for row in rows]), said
 
 
 @lru_cache(maxsize=4096)  # a list of assemblies names the same figures again and again

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Callable, Hashable, Iterable, Mapping, Sequence
+from dataclasses import dataclass, field, replace
 from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any, Literal, TypeVar
@@ -92,6 +92,7 @@ KEYS: dict[str, tuple[str, ...]] = {
 """What a shop's row replaces: every row of ours with these cells the same."""
 
 T = TypeVar("T")
+_MOST_FOUND = 4096
 Bands = Literal["sae", "din"]  # length tolerances: SAE J517's, or DIN 20066's
 
 
@@ -133,6 +134,19 @@ class Tables:
     published: dict[str, tuple[Any, ...]]
     spellings: dict[str, str]
     bands: Bands | None = None
+    _found: dict[Hashable, Any] = field(default_factory=dict, init=False, repr=False)
+
+    def once(self, key: Hashable, find: Callable[[], T]) -> T:
+        """What ``find`` finds in these tables, found once for each ``key``, which holds all else that it depends on.
+
+        It is the same object each time, so never to be changed.
+        """
+        found: T | None = self._found.get(key)
+        if found is None:
+            if len(self._found) >= _MOST_FOUND:
+                self._found.clear()
+            found = self._found[key] = find()
+        return found
 
     @classmethod
     def load(
@@ -273,29 +287,33 @@ class Tables:
 
     def pressures_of(self, hose: Hose) -> tuple[row.HosePressureRow, ...]:
         """Every rating of the hose's standard; of a standard that is not here, a shop's own by the same name."""
-        return self._of_hose(hose, self.hose_pressures)
+        return self._of_hose(hose, "hose_pressures")
 
     def fluids_of(self, hose: Hose) -> tuple[row.HoseFluidRow, ...]:
         """What sources say of fluids in hoses of that standard; of one that is not here, a shop's own rows."""
-        return self._of_hose(hose, self.hose_fluids)
+        return self._of_hose(hose, "hose_fluids")
 
     def bends_of(self, hose: Hose) -> tuple[row.HoseBendRow, ...]:
         """The bend radii of the hose's standard and of its own part number, in its dash."""
-        return tuple(r for r in self._of_hose(hose, self.hose_bends) if r.dash == str(hose.dash))
+        return tuple(r for r in self._of_hose(hose, "hose_bends") if r.dash == str(hose.dash))
 
     def sizes_of(self, hose: Hose) -> tuple[row.HoseSizeRow, ...]:
         """What is printed of the hose's size: of its own part number, else of any of its standard in its dash."""
-        found = [r for r in self._of_hose(hose, self.hose_sizes) if r.dash == str(hose.dash)]
+        found = [r for r in self._of_hose(hose, "hose_sizes") if r.dash == str(hose.dash)]
         return tuple([r for r in found if r.part] or found)
 
-    def _of_hose(self, hose: Hose, rows: dict[str, tuple[Any, ...]]) -> tuple[Any, ...]:
+    def _of_hose(self, hose: Hose, table: str) -> tuple[Any, ...]:
         """The rows of the hose's standard for any part number, after those for its own."""
-        standard, own = self.standard_of(hose.standard), compact_name(hose.standard)
+        name, part = hose.standard, hose.part or ""
+        return self.once((table, name, part), lambda: self._rows_of(name, part, getattr(self, table)))
+
+    def _rows_of(self, name: str, part: str, rows: dict[str, tuple[Any, ...]]) -> tuple[Any, ...]:
+        standard, own = self.standard_of(name), compact_name(name)
         if standard is not None:
             held = rows.get(standard.standard, ())
         else:
             held = next((theirs for name, theirs in rows.items() if compact_name(name) == own), ())
-        part = compact_name(hose.part or "")
+        part = compact_name(part)
         own_part = [r for r in held if r.part and compact_name(r.part) == part]
         return (*own_part, *[r for r in held if not r.part])
 
@@ -341,6 +359,7 @@ def _not_an_edition(edition: str, standard: str, known: tuple[row.HoseEdition, .
     return Message("trade-edition-not-known", edition=edition, standard=standard, editions=names)
 
 
+@lru_cache(maxsize=4096)
 def compact_name(name: str) -> str:
     """A standard's name without case, spaces and punctuation, for comparing spellings."""
     return re.sub(r"[^a-z0-9]", "", name.casefold())

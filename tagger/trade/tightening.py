@@ -53,8 +53,15 @@ _BASIS_ORDER = {"wrench_resistance": 0, "finger_tight": 1, "not_stated": 2, "tor
 def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning_]]:
     """How to tighten one end, and what the reader must know of it.
 
-    A figure that no source gives is None. Torque is N·m, flats are sixths of a turn.
+    A figure that no source gives is None. Torque is N·m, flats are sixths of a turn. Ends that differ in nothing
+    but what no tightening depends on are looked up once.
     """
+    bare = end.model_copy(update={"drop_mm": None, "fitting": None, "lot": None, "rating": None})
+    found, warnings = tables.once(("advice", name, bare), lambda: _advice(name, bare, tables))
+    return found, [*warnings]
+
+
+def _advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning_]]:
     sizes, turned = (end.size_key, "all"), _turned(end, tables)
     every = [r for r in tables.tightening.get(end.connection, ()) if r.size in sizes]
     mine = [r for r in every if r.use == "hose" and not turned.isdisjoint(r.part)]

@@ -27,8 +27,13 @@ def text_width(text: str, size: float, bold: bool = False) -> float:
     >>> round(text_width("3000 psi", 10), 2)
     38.65
     """
+    return size * _ems(text, bold)
+
+
+@lru_cache(maxsize=8192)  # every label of a run has the same words, and each letter is set by its width
+def _ems(text: str, bold: bool) -> float:
     table = widths(bold)
-    return size * sum([table.get(ord(letter), 0.54) for letter in text])
+    return sum([table.get(ord(letter), 0.54) for letter in text])
 
 
 def missing(text: str) -> str:

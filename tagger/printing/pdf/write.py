@@ -27,7 +27,7 @@ from tagger.printing.template import Template
 from tagger.printing.words import voices
 
 _CHUNK = 64  # tags handed to a process at a time
-_PAYS_FROM = 600  # tags from which starting processes pays
+_PAYS_FROM = 1_500  # tags from which starting processes pays
 
 Progress = Callable[[int], object]
 
@@ -115,7 +115,7 @@ def _made(
 ) -> Iterator[_Made]:
     """The chunks' pages in order; in this process while few, else in several."""
     first = list(islice(chunks, _PAYS_FROM // _CHUNK + 1)) if processes is None else []
-    wanted = processes or ((os.cpu_count() or 1) if len(first) * _CHUNK > _PAYS_FROM else 1)
+    wanted = processes or (_cores() if len(first) * _CHUNK > _PAYS_FROM else 1)
     everything = _chained(first, chunks)
     if wanted == 1:
         for chunk in everything:
@@ -131,6 +131,13 @@ def _made(
                 yield waiting.popleft().result()
         while waiting:
             yield waiting.popleft().result()
+
+
+def _cores() -> int:
+    """The cores that this process may use."""
+    if hasattr(os, "sched_getaffinity"):
+        return len(os.sched_getaffinity(0))
+    return os.cpu_count() or 1
 
 
 def _chained(first: list[list[list[Slot]]], rest: Iterator[list[list[Slot]]]) -> Iterator[list[list[Slot]]]:
