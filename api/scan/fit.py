@@ -15,6 +15,7 @@ from api.scan import picture
 from api.scan.visitor import Reader
 from tagger import phrases
 from tagger.i18n import Translator
+from tagger.messages import Message, angle
 from tagger.spec import Basis, Connection, Material, TagContent, Tightening
 from tagger.trade import agreeing, geometry, joints, motion, steps
 from tagger.trade import guide as order_of
@@ -42,29 +43,37 @@ WHOLE_TURN = 6  # flats
 
 
 def guide(
-    content: TagContent, radius: float | None, advice: tuple[EndAdvice, EndAdvice] | None, reader: Reader
+    content: TagContent,
+    radius: float | None,
+    advice: tuple[EndAdvice, EndAdvice] | None,
+    reader: Reader,
+    *,
+    clockwise: bool = False,
 ) -> dict[str, Any]:
     """Screens with their lines, numbered through, each knowing the one before and after.
 
     ``radius``: minimum bend radius in mm. ``advice``: for ends A and B the record's own advice,
     which names the sources of its figures; None where the figures are those on the tag.
+    ``clockwise``: the shop counts the clocking angle clockwise, with elbow A pointing up.
     """
     screens = order_of.screens(content, radius, advice, reader.tables)
     total = len(screens)
     return {
-        "screens": [_filled(each, n, total, content, reader) for n, each in enumerate(screens, 1)],
+        "screens": [_filled(each, n, total, content, reader, clockwise) for n, each in enumerate(screens, 1)],
         "total": total,
     }
 
 
-def _filled(screen: Screen, n: int, total: int, content: TagContent, reader: Reader) -> dict[str, Any]:
+def _filled(
+    screen: Screen, n: int, total: int, content: TagContent, reader: Reader, clockwise: bool
+) -> dict[str, Any]:
     """What the template shows of screen ``n`` of ``total``."""
     t = reader.t
-    pictures = (_picture(line.step, content, line.tightening, reader) for line in screen.lines)
+    pictures = (_picture(line.step, content, line.tightening, reader, clockwise) for line in screen.lines)
     named = {"A": t("scan-end_a"), "B": t("scan-end_b"), "AB": None}
     lines = [
         {
-            "text": t.html(line.step.message),
+            "text": t.html(_said(line.step, content, clockwise)),
             "end": named[line.ends] if screen.ends == "AB" else None,
             "severity": "danger" if line.step.caution else "",
         }
@@ -84,9 +93,18 @@ def _filled(screen: Screen, n: int, total: int, content: TagContent, reader: Rea
     }
 
 
-def _picture(step: Step, content: TagContent, tightening: Tightening | None, reader: Reader) -> str:
+def _said(step: Step, content: TagContent, clockwise: bool) -> Message:
+    """What a step says; that which sets two elbows as the shop counts."""
+    if not clockwise or step.picture != "clocking" or content.spec.clocking_deg is None:
+        return step.message
+    return Message("fit-clocking_clockwise", clocking=angle((360 - content.spec.clocking_deg) % 360))
+
+
+def _picture(
+    step: Step, content: TagContent, tightening: Tightening | None, reader: Reader, clockwise: bool
+) -> str:
     if step.picture == "clocking" and content.spec.clocking_deg is not None:
-        return picture.clocking(content.spec, reader)
+        return picture.clocking(content.spec, reader, clockwise=clockwise)
     if step.picture == "nut_flats" and tightening and tightening.flats_max and tightening.flats_basis:
         low, high = tightening.flats_min, tightening.flats_max
         if high < WHOLE_TURN:

@@ -18,7 +18,7 @@ from pydantic import ValidationError
 
 from api.scan import looks, view
 from api.scan.order_form import order_form
-from api.scan.pages import page
+from api.scan.pages import page, render
 from api.scan.visitor import Reader, reader_of
 from api.web.state import settings_of
 from tagger import phrases, units
@@ -140,6 +140,7 @@ def measure(request: Request) -> Response:
         origins=ORIGINS,
         forms=FORMS,
         looks=looks,
+        kept=False,
         which=which,
         wanted=wanted,
         state=state,
@@ -153,6 +154,37 @@ def measure(request: Request) -> Response:
         tie=t(found.tie) if found and found.tie else "",
         lacks=t(found.lacks) if found else "",
         candidates=[_shown(c, which, state, reader) for c in found.candidates] if found else None,
+    )
+
+
+def kept_page(request: Request, lang: str, version: str) -> str:
+    """The page that a phone fills by itself when the network is gone."""
+    nothing = dict.fromkeys((*MEASURED, "a", "b"), "")
+
+    def address(name: str) -> str:
+        return f"/scan/{version}/{name}"
+
+    return render(
+        request,
+        "identify_kept.html",
+        lang,
+        title=Translator(lang)("scan-no_tag"),
+        script=address("identify.js"),
+        tables=address("tables.json"),
+        words=address(f"words-{lang}.json"),
+        candidates=address("candidates.json"),
+        more=address(f"more-{lang}.json"),
+        asked=nothing,
+        seats=SEATS,
+        cones=CONES,
+        flanks=FLANKS,
+        series=SERIES,
+        origins=ORIGINS,
+        forms=FORMS,
+        looks=looks,
+        kept=True,
+        wanted="",
+        state={},
     )
 
 

@@ -17,7 +17,7 @@ from tagger.trade.tables import Tables
 
 ROOMS: Final = ("words", "fit", "scan", "code", "offline", "trade", "fitted")
 """Whose messages a phone without a signal may show."""
-_ID: Final = re.compile(rf"""["`]((?:{"|".join(ROOMS)})-[\w-]*)(["`]|\$)""")
+_ID: Final = re.compile(rf"""["`]((?:{"|".join((*ROOMS, "identify", "spec"))})-[\w-]*)(["`]|\$)""")
 
 
 @lru_cache(maxsize=2)  # asked for by the version of the pages and by what a phone keeps
@@ -114,24 +114,28 @@ def catalogues(lang: str, tables: Tables) -> list[str]:
     Of ``words`` all; else the messages that the scripts and the steps of the fit guide ask for.
     """
     steps = {id for row in tables.steps for id in (row.message, row.source)}
-    return [_kept(source(lang, room), lambda id: id in steps or asked_for(id)) for room in ROOMS]
+    return [kept(source(lang, room), lambda id: id in steps or asked_for(id)) for room in ROOMS]
 
 
-def _kept(text: str, wanted: Callable[[str], bool]) -> str:
+def kept(text: str, wanted: Callable[[str], bool]) -> str:
     """The wanted messages of a catalogue. A message begins where a line begins with its id."""
     lines = "".join(line for line in text.splitlines(keepends=True) if not line.startswith("#"))
     entries = re.split(r"^(?=[A-Za-z])", lines, flags=re.MULTILINE)
     return "".join(entry for entry in entries if wanted(entry.partition(" ")[0]))
 
 
-def asked_for(id: str) -> bool:
-    """Whether a script names the message, or begins an id that it completes with a value."""
+def asked_for(id: str, names: tuple[str, ...] = ()) -> bool:
+    """Whether one of the scripts names the message, or begins an id that it completes with a value.
+
+    By default all scripts but those that only identifying needs.
+    """
     if id.startswith("words-"):
         return True  # a spec may name any of them
-    return any(id == found or (open_ and id.startswith(found)) for found, open_ in _ids_in_scripts())
+    return any(id == found or (open_ and id.startswith(found)) for found, open_ in _ids_in_scripts(names))
 
 
 @cache
-def _ids_in_scripts() -> frozenset[tuple[str, bool]]:
-    texts = (scripts.small(name) for name in scripts.names())
+def _ids_in_scripts(names: tuple[str, ...]) -> frozenset[tuple[str, bool]]:
+    of = names or (name for name in scripts.names() if name not in scripts.IDENTIFYING)
+    texts = (scripts.small(name) for name in of)
     return frozenset((found, end == "$") for text in texts for found, end in _ID.findall(text))

@@ -15,7 +15,7 @@ from fastapi import Request
 from fastapi.responses import HTMLResponse, JSONResponse, Response
 from markupsafe import Markup
 
-from api.scan import kit, scripts
+from api.scan import identify_kit, kit, scripts
 from api.scan.captions import caption, in_words
 from api.web.headers import content_policy
 from api.web.language import language_of, translator_of
@@ -49,14 +49,21 @@ def version(request: Request) -> str:
     """Changes whenever anything that a phone keeps changes: scripts, style, words, tables, the shop's
     name and addresses in the shell page.
     """
+    from api.scan.identify import kept_page  # a page itself: it stands on this module
+
     state = request.app.state
     if not hasattr(state, "scan_version"):
         found = hashlib.sha256(css().encode())
         for text in (scripts.worker(), *(scripts.small(name) for name in scripts.names())):
             found.update(text.encode())
-        found.update("".join(shell(request, lang, "") for lang in LANGUAGES).encode())
+        shells = [shown(request, lang, "") for shown in (shell, kept_page) for lang in LANGUAGES]
+        found.update("".join(shells).encode())
         tables = tables_of(request)
         kept = [kit.shared_tables(tables), *(kit.words_of(lang, tables) for lang in LANGUAGES)]
+        kept += [
+            identify_kit.candidates(tables),
+            *(identify_kit.words_of(lang, tables) for lang in LANGUAGES),
+        ]
         found.update(json.dumps(kept, sort_keys=True).encode())
         state.scan_version = found.hexdigest()[:12]
     version: str = state.scan_version

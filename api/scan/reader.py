@@ -9,7 +9,7 @@ from typing import Any
 from fastapi import APIRouter, HTTPException, Request
 from fastapi.responses import JSONResponse, Response
 
-from api.scan import pages, scripts
+from api.scan import identify, identify_kit, pages, scripts
 from api.scan.kit import shared_tables, words_of
 from api.web.headers import content_policy
 from api.web.language import translator_of
@@ -47,11 +47,40 @@ def kit(request: Request, version: str) -> Response:
             pages.script(request, name): _file(_SCRIPT, scripts.small(name))
             for name in scripts.names()
             if name not in scripts.of_the_page()  # the browser has them
+            and name not in scripts.APART
         }
         shared = json.dumps(shared_tables(tables_of(request)), ensure_ascii=False)
         return found | {pages.script(request, "tables.json"): _file("application/json", shared)}
 
     return _kept(request, version, "kit", make)
+
+
+@router.get("/scan/{version}/identify.json", include_in_schema=False)
+def identify_shared(request: Request, version: str) -> Response:
+    """What identifies an end without a signal, and other scripts that reading a tag does not ask for."""
+
+    def make() -> dict[str, Any]:
+        found = {pages.script(request, name): _file(_SCRIPT, scripts.small(name)) for name in scripts.APART}
+        rows = json.dumps(identify_kit.candidates(tables_of(request)), ensure_ascii=False)
+        return found | {pages.script(request, "candidates.json"): _file("application/json", rows)}
+
+    return _kept(request, version, "identify", make)
+
+
+@router.get("/scan/{version}/identify-{lang}.json", include_in_schema=False)
+def identify_in(request: Request, version: str, lang: str) -> Response:
+    """Its page and its words in one language."""
+    if lang not in LANGUAGES:
+        raise HTTPException(404)
+
+    def make() -> dict[str, Any]:
+        words = json.dumps(identify_kit.words_of(lang, tables_of(request)), ensure_ascii=False)
+        return {
+            pages.script(request, f"more-{lang}.json"): _file("application/json", words),
+            f"/scan/identify?lang={lang}": _page(identify.kept_page(request, lang, pages.version(request))),
+        }
+
+    return _kept(request, version, f"identify-{lang}", make)
 
 
 @router.get("/scan/{version}/kit-{lang}.json", include_in_schema=False)
@@ -62,10 +91,7 @@ def kit_of(request: Request, version: str, lang: str) -> Response:
 
     def make() -> dict[str, Any]:
         words = json.dumps(words_of(lang, tables_of(request)), ensure_ascii=False)
-        page = {
-            **_file("text/html; charset=utf-8", pages.shell(request, lang, pages.version(request))),
-            "policy": pages.policy(),
-        }
+        page = _page(pages.shell(request, lang, pages.version(request)))
         return {
             pages.script(request, f"words-{lang}.json"): _file("application/json", words),
             f"/scan/shell?lang={lang}": page,
@@ -76,6 +102,10 @@ def kit_of(request: Request, version: str, lang: str) -> Response:
 
 def _file(kind: str, text: str) -> dict[str, str]:
     return {"type": kind, "text": text}
+
+
+def _page(text: str) -> dict[str, str]:
+    return _file("text/html; charset=utf-8", text) | {"policy": pages.policy()}
 
 
 @router.get("/scan.webmanifest", include_in_schema=False)

@@ -64,7 +64,11 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
     warnings = [w for w in _warnings(assessed, t) if w["severity"] == "danger" or w["code"] in FOR_THE_FITTER]
     radius = assessed.bend_radius_mm if assessed else None
     advice = (own.end_a, own.end_b) if own else None
-    guide = None if tag.withdrawn or tag.void or tag.held else fit.guide(content, radius, advice, reader)
+    guide = (
+        None
+        if tag.withdrawn or tag.void or tag.held
+        else fit.guide(content, radius, advice, reader, clockwise=shop.clockwise)
+    )
     why = doubts(tag, t) if guide else []
     return {
         "number": tag_number.format(tag.number),
@@ -84,7 +88,7 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         "ends": [_end(tag, "end_a", reader, assessed), _end(tag, "end_b", reader, assessed)],
         "length": _length(content, reader, own),
         "clocking": _clocking(content, reader, shop, own),
-        "facts": _facts(tag, reader, assessed),
+        "facts": _facts(tag, reader, shop, assessed),
         "order_form": order_form(spec, t, number=tag.number, digits=tag.digits or ""),
         "fitted_form": fitted_form(t, tag.number, page=f"/fitted/{tag.number}")
         if tag.record and not tag.void
@@ -419,7 +423,7 @@ def _clocking(content: TagContent, reader: Reader, shop: Shop, assessed: Assessm
     }
 
 
-def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:
+def _facts(tag: Tag, reader: Reader, shop: Shop, assessed: Assessment | None) -> list[View]:
     t = reader.t
     content, spec = tag.content, tag.content.spec
     found = [_fact(t("scan-hose"), t.html(phrases.hose(spec.hose)))]
@@ -447,15 +451,31 @@ def _facts(tag: Tag, reader: Reader, assessed: Assessment | None) -> list[View]:
     if tag.fitted_on:
         found.append(_fact(t("fitted-on"), t.html("scan-day", day=tag.fitted_on)))
     if life := servicelife.replace_by(content.built_on, tag.fitted_on, reader.tables):
-        note = t("scan-source", source=reader.tables.where_from(life.source))
-        found.append(_fact(t("fitted-replace_by"), t.html("scan-day", day=life.until), note))
+        source = reader.tables.where_from(life.source)
+        shown = _fact(
+            t("fitted-replace_by"), t.html("scan-day", day=life.until), t("scan-source", source=source)
+        )
+        found.append(shown | {"calendar": _calendar(tag, life.until, source, t, shop)})
     if tag.record and tag.record.spec.note:
         found.append(_fact(t("scan-note"), t.html("words-as-is", text=tag.record.spec.note)))
     return found
 
 
+def _calendar(tag: Tag, day: date, source: str, t: Translator, shop: Shop) -> View:
+    """The link to the day as a calendar file, and what a phone without a signal makes the same file of."""
+    url = shop.base_url + tag.path
+    return {
+        "href": tag.path.replace("/T/", "/calendar/", 1) + ".ics",
+        "number": tag.number,
+        "day": day.isoformat(),
+        "summary": t("fitted-event", number=tag_number.format(tag.number)),
+        "said": t("fitted-event-description", source=source, address=url),
+        "url": url,
+    }
+
+
 def _fact(label: str, html: str, note: str | None = None) -> View:
-    return {"label": label, "html": html, "note": note}
+    return {"label": label, "html": html, "note": note, "calendar": None}
 
 
 def _order_lines(tag: Tag, t: Translator, shop: Shop) -> str:

@@ -87,8 +87,16 @@ async function keepLanguage(lang) {
   if (!(await cache.match(`/scan/shell?lang=${lang}`))) await keep(`kit-${lang}.json`);
 }
 
+// What identifies an end, after all that reads a tag: the larger part is the same in every language.
+async function keepIdentify(lang) {
+  const cache = await caches.open(KEPT);
+  if (!(await cache.match(`/scan/${VERSION}/candidates.json`))) await keep("identify.json");
+  if (!(await cache.match(`/scan/identify?lang=${lang}`))) await keep(`identify-${lang}.json`);
+}
+
 self.addEventListener("message", (event) => {
-  if (event.data?.keepLanguage) event.waitUntil(keepLanguage(event.data.keepLanguage).catch(() => {}));
+  const lang = event.data?.keepLanguage;
+  if (lang) event.waitUntil(keepLanguage(lang).then(() => keepIdentify(lang)).catch(() => {}));
 });
 
 // Always asked anew: a copy that the browser keeps for a minute could be older than a withdrawal.
@@ -104,11 +112,13 @@ function late() {
   return new Promise((_, refuse) => setTimeout(() => refuse(new Error("slow")), PATIENCE));
 }
 
-// The kept shell in the language asked for, else in any.
+// The kept shell in the language asked for, else in any; where what identifies an end is kept, its page.
 async function shell(request) {
   const cache = await caches.open(KEPT);
   const asked = new URL(request.url).searchParams.get("lang");
   const chosen = asked || (await chosenLanguage());
+  const identify = new URL(request.url).pathname === "/identify" && chosen && (await cache.match(`/scan/identify?lang=${chosen}`));
+  if (identify) return identify;
   const found = (chosen && (await cache.match(`/scan/shell?lang=${chosen}`))) || (await cache.match("/scan/shell", { ignoreSearch: true }));
   return found || Response.error();
 }

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import random
 import re
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from datetime import date
 from typing import Any
 
 import pytest
 from playwright.sync_api import Page
 
-from api.scan import kit
+from api.scan import identify_kit, kit, scripts
 from tagger.i18n import LANGUAGES, Translator
 from tagger.i18n.catalogue import source
 from tagger.messages import (
@@ -29,7 +29,7 @@ from tagger.messages import (
 )
 from tagger.trade.tables import tables
 from tests.browser.test_scan_reader import reader
-from tests.i18n.messages_used import uses
+from tests.i18n.messages_used import Use, uses
 from tests.i18n.test_catalogues import Reads, entries, reads
 
 __all__ = ["reader"]  # the fixture
@@ -132,12 +132,23 @@ def _figures() -> Iterator[Figure]:
 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_a_phone_keeps_every_message_its_scripts_ask_for_and_no_others(language: str) -> None:
-    kept = set(re.findall(r"^([a-z]\S*) =", "".join(kit.catalogues(language, tables())), re.MULTILINE))
-    asked = {use for use in uses() if use.where.startswith("api/static/reader/")}
+    identifying = {f"api/static/reader/{name}" for name in scripts.IDENTIFYING}
+    asked = {use for use in uses() if use.where.startswith("api/static/reader/")} - {
+        use for use in uses() if use.where in identifying
+    }
+    _are_kept(asked, kit.catalogues(language, tables()))
+    more = {use for use in uses() if use.where in identifying}
+    _are_kept(more, [*kit.catalogues(language, tables()), *identify_kit.words_of(language, tables())], asked)
+
+
+def _are_kept(asked: set[Use], catalogues: list[str], besides: Collection[Use] = ()) -> None:
+    kept = set(re.findall(r"^([a-z]\S*) =", "".join(catalogues), re.MULTILINE))
     for use in asked:
         assert any(id == use.id or (use.start and id.startswith(use.id)) for id in kept), use
+    asked = {*asked, *besides}
     named = {use.id for use in asked}
     steps = {id for row in tables().steps for id in (row.message, row.source)}
+    steps |= {row.message for row in tables().look_alikes}
     spare = {
         id for id in kept - named - steps if not any(use.start and id.startswith(use.id) for use in asked)
     }

@@ -93,7 +93,7 @@ def test_a_damaged_or_bare_link_is_refused_with_words_without_a_network(live: Li
         (link.rpartition("/")[0] + "/123456789", "code-not-digits"),
         ("/T/" + link.split("/")[2], "offline-number-alone"),
         ("/T/7K3MQ9XWZR1", "code-number-check"),
-        ("/identify?form=male&diameter=27", "offline-identify"),
+        ("/identify/hose?a=npt~3/4~male&b=npt~3/4~male", "offline-identified"),
     ):
         phone.goto(live.url + address)
         assert T.has(id)

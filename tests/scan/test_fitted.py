@@ -18,6 +18,7 @@ from tagger.store import Store
 from tagger.trade import assess
 from tagger.trade.servicelife import ReplaceBy
 from tests.scan.conftest import OTHER_SHOP, SPEC, path, text
+from tests.scan.in_node import in_node
 
 JSON = {"accept": "application/json"}
 
@@ -110,6 +111,33 @@ def test_a_calendar_file_holds_to_its_format_whatever_the_source_says(language: 
     plain = re.sub(r"\\(.)", lambda m: "\n" if m[1] == "n" else m[1], description)
     assert source in plain
     assert re.search(r"(?<!\\)[,;]", description) is None
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_phone_without_a_signal_makes_the_same_calendar_file(language: str) -> None:
+    t, url = Translator(language), "https://tags.example.com/T/7K3MQ9XW2R1/123456789"
+    files, given = [], []
+    for day, source in (
+        (date(2031, 1, 2), "table 3; rows 1, 2\nC:\\papers é" * 4),
+        (date(2028, 2, 29), "ISO 8331 😀" * 9),
+        (date(2030, 12, 31), ""),
+    ):
+        files.append(calendar_of("7K3MQ9XW2R1", ReplaceBy(day, "x"), url, t, source))
+        summary = t("fitted-event", number="7K3MQ-9XW2R1")
+        said = t("fitted-event-description", source=source, address=url)
+        event = {
+            "number": "7K3MQ9XW2R1",
+            "day": day.isoformat(),
+            "summary": summary,
+            "said": said,
+            "url": url,
+        }
+        given.append(event)
+    code = "answer(given.map((each) => calendarOf(each, new Date())));"
+    made = in_node({"calendar.js": "calendarOf"}, code, given)
+    stamped = re.compile(r"DTSTAMP:\d{8}T\d{6}Z\r\n")
+    assert [stamped.sub("", text) for text in made] == [stamped.sub("", text) for text in files]
+    assert all(stamped.search(text) for text in made)
 
 
 def photo(exif: bool = True, size: tuple[int, int] = (2400, 1600)) -> bytes:

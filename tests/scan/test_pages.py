@@ -284,6 +284,9 @@ def test_a_shop_that_counts_clockwise_sees_its_own_figure_beside_the_standards(s
     shown = text(client.get(path(register(store))).text)
     assert "135° counter-clockwise, viewed from end A, elbow A pointing down" in shown
     assert "Clockwise from elbow A: 225°. Hold end A nearest you with elbow A pointing up" in shown
+    guide = shown[shown.index("Set the elbows") :]
+    assert "Clocking angle 225°, clockwise" in guide and "elbow A pointing up" in guide
+    assert "135°" not in guide, "the step has one way of counting, and its picture the same"
     kept = client.get("/scan/now/kit-en.json").json()["/scan/shell?lang=en"]["text"]
     assert "data-clockwise" in kept, "a phone without a signal counts as the shop does"
     ours = TestClient(create_app(Settings(), store=store)).get("/scan/now/kit-en.json").json()

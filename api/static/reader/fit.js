@@ -11,8 +11,9 @@ const STATED = ["finger_tight", "wrench_resistance"];
 const NOT_SAID = "not_stated";
 const PHASES = ["before", "check", "route", "tighten", "prove"];
 
-export function guide(content, radius, kit) {
-  const ends = [ofEnd("A", content, radius, kit), ofEnd("B", content, radius, kit)];
+// `clockwise`: the shop counts the clocking angle clockwise, with elbow A pointing up.
+export function guide(content, radius, kit, clockwise = false) {
+  const ends = ["A", "B"].map((letter) => ofEnd(letter, content, radius, kit, clockwise));
   const [first, second] = firstEnd(content.spec, kit.tables) === "end_a" ? ends : ends.reverse();
   const loose = motionOf(content.spec[firstEnd(content.spec, kit.tables)], kit.tables) === "flange";
   const screens = PHASES.flatMap((phase) => screensOf(phase, first, second, loose, kit.tables.fit));
@@ -87,7 +88,7 @@ function clocked(spec, tables) {
   };
 }
 
-function ofEnd(letter, content, radius, kit) {
+function ofEnd(letter, content, radius, kit, clockwise) {
   const which = letter === "A" ? "end_a" : "end_b";
   const end = content.spec[which], tightening = letter === "A" ? content.tighten_a : content.tighten_b;
   const figures = figuresOf(end, tightening, content, radius, kit.tables);
@@ -99,8 +100,8 @@ function ofEnd(letter, content, radius, kit) {
     (row.sizes.includes("all") || row.sizes.includes(sizeKey(end))),
   ).map((row) => ({
     row, ends: letter,
-    text: kit.t.html(messageOf(row, figures, kit.t)),
-    picture: pictureOf(row, content, tightening, kit),
+    text: kit.t.html(clockwise && isClocking(row, content) ? countedClockwise(content) : messageOf(row, figures, kit.t)),
+    picture: pictureOf(row, content, tightening, kit, clockwise),
     source: kit.t("scan-source", { source: messageOf({ message: row.source, figures: row.source === "fit-source-turns" ? ["turn_sources"] : [] }, figures, kit.t) }),
   }));
 }
@@ -163,8 +164,11 @@ function conditions(end, content, tightening, figures, order, tables) {
   }).filter(([, holding]) => holding).map(([name]) => name));
 }
 
-function pictureOf(row, content, tightening, kit) {
-  if (row.picture === "clocking" && content.spec.clocking_deg !== null) return clockingPicture(content.spec, kit);
+const isClocking = (row, { spec }) => row.picture === "clocking" && spec.clocking_deg !== null;
+const countedClockwise = ({ spec }) => ({ id: "fit-clocking_clockwise", values: { clocking: angle((360 - spec.clocking_deg) % 360) } });
+
+function pictureOf(row, content, tightening, kit, clockwise) {
+  if (isClocking(row, content)) return clockingPicture(content.spec, kit, clockwise);
   if (row.picture === "nut_flats" && tightening?.flats_max && tightening.flats_basis && tightening.flats_max < WHOLE_TURN) {
     return nutOf(tightening, kit);
   }

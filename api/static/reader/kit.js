@@ -10,3 +10,9 @@ export class Kit {
     this.t = translator(language.lang, language.catalogues);
   }
 }
+
+// The kit whose addresses a page names; `more`: the address of further catalogues.
+export async function load({ dataset: { tables, words, more } }) {
+  const [shared, language, further] = await Promise.all([tables, words, more].map(async (url) => (url ? (await fetch(url)).json() : [])));
+  return new Kit({ ...language, catalogues: [...language.catalogues, ...further] }, shared);
+}

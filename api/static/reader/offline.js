@@ -6,7 +6,7 @@ import { held } from "./ceiling.js";
 import { pressure } from "./figures.js";
 import { fill } from "./fill.js";
 import { known } from "./held.js";
-import { Kit } from "./kit.js";
+import { load } from "./kit.js";
 import { parse } from "./link.js";
 import { compact, format, isValid } from "./number.js";
 import { start } from "./page.js";
@@ -14,16 +14,12 @@ import { seenPath } from "./seen.js";
 import { Damaged, decode } from "./payload.js";
 import { view } from "./view.js";
 
-export async function load(place) {
-  const [tables, language] = await Promise.all([place.dataset.tables, place.dataset.words].map(async (url) => (await fetch(url)).json()));
-  return new Kit(language, tables);
-}
-
 // The page's content for an address, or a refusal in words. `knownOf` tells what is known of a number.
 export async function read(path, kit, today, shop, knownOf = known) {
   const { t } = kit;
   const found = parse(decodeURIComponent(path));
   if (/^\/T\/R-[0-9A-Z]{7}$/i.test(path)) return refusal("", { id: "offline-order" }, kit, "", t("offline-no-signal"));
+  if (path.startsWith("/identify/hose")) return refusal("", { id: "offline-identified" }, kit, "", t("offline-no-signal"));
   if (path.startsWith("/identify")) return refusal("", { id: "offline-identify" }, kit, "", t("offline-no-signal"));
   if (!found) return refusal("", { id: "offline-scan-a-tag" }, kit, "", t("offline-no-signal"));
   if (!isValid(found.number)) return refusal(t("scan-field-number"), { id: "code-number-check" }, kit, found.number);

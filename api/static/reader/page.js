@@ -64,6 +64,17 @@ async function copy(button, text) {
   button.textContent = "✓ " + button.textContent.replace(/^✓ /, "");
 }
 
+// With a signal the server answers with the calendar file; without one the phone makes it.
+function calendars() {
+  for (const link of document.querySelectorAll("[data-calendar]")) {
+    link.addEventListener("click", (event) => {
+      if (navigator.onLine && !document.querySelector("[data-offline]")) return;
+      event.preventDefault();
+      import("./calendar.js").then(({ save }) => save(link.dataset));
+    });
+  }
+}
+
 async function keep() {
   if (!("serviceWorker" in navigator)) return;
   try {
@@ -87,6 +98,7 @@ export function start() {
   units();
   openForPaper();
   copyAndShare();
+  calendars();
   orders();
   watchOutbox();
   const tag = document.querySelector("h1.number")?.dataset.number;

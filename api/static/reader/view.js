@@ -38,7 +38,7 @@ export function view(tag, kit, today) {
       words: t(phrases.clocking(spec)), own: tag.clockwise ? t(clockwise(spec)) : null, tolerance: null,
       picture: clockingPicture(spec, kit, tag.clockwise), source: t("scan-clocking-convention"),
     },
-    facts: facts(content, bend, kit),
+    facts: facts(tag, bend, kit),
     order_form: fill(kit.templates.order, {
       number_compact: number, digits, spec_json: "", changes: true,
       new_length: t("scan-order-new_length", { length: figures.length(spec.length_mm) }),
@@ -50,7 +50,7 @@ export function view(tag, kit, today) {
     order_lines: lines,
     mailto: mailto(tag, lines, t),
     doubted: why.length > 0, doubts: why, shut: noGuide || why.length > 0,
-    fit: noGuide ? null : guide(content, bend ? bend[0] : null, kit),
+    fit: noGuide ? null : guide(content, bend ? bend[0] : null, kit, tag.clockwise),
   };
 }
 
@@ -130,11 +130,11 @@ function scale(end, tables) {
   return found ? { id: "scan-scale", values: { source: tables.sources[found[2]] } } : { id: "scan-scale-none" };
 }
 
-function facts(content, bend, { t, tables }) {
-  const { spec } = content, celsius = spec.max_temperature_c;
+function facts(tag, bend, { t, tables }) {
+  const { content } = tag, { spec } = content, celsius = spec.max_temperature_c;
   const cold = limitOf(spec, tables.cold, tables), hot = hottest(spec, tables);
   const source = (place) => t("scan-source", { source: tables.sources[place] });
-  const fact = (label, said, note = null) => ({ label, html: t.html(said), note });
+  const fact = (label, said, note = null) => ({ label, html: t.html(said), note, calendar: null });
   return [
     fact(t("scan-hose"), phrases.hose(spec.hose, tables)),
     bend && fact(t("scan-bend_radius"), long(bend[0]), source(bend[1])),
@@ -145,8 +145,18 @@ function facts(content, bend, { t, tables }) {
     fact(t("scan-fluid"), phrases.fluidOf(spec)),
     spec.covers.length && fact(t("scan-covers"), covers(spec)),
     content.built_on && fact(t("scan-built_on"), { id: "scan-day", values: { day: { date: content.built_on } } }),
-    content.built_on && fact(t("fitted-replace_by"), { id: "scan-day", values: { day: { date: yearsAfter(content.built_on, tables.storage.life[0]) } } }, source(tables.storage.life[1])),
+    content.built_on && replaceBy(tag, fact, source, tables, t),
   ].filter(Boolean);
+}
+
+// Until when the most cautious source would have it replaced, and what makes a calendar file of that day.
+function replaceBy({ content, number, digits, base }, fact, source, tables, t) {
+  const [years, place] = tables.storage.life, day = yearsAfter(content.built_on, years), url = `${base}/T/${number}/${digits}`;
+  const calendar = {
+    href: `/calendar/${number}/${digits}.ics`, number, day, url, summary: t("fitted-event", { number: format(number) }),
+    said: t("fitted-event-description", { source: tables.sources[place], address: url }),
+  };
+  return { ...fact(t("fitted-replace_by"), { id: "scan-day", values: { day: { date: day } } }, source(place)), calendar };
 }
 
 // The same day years later, or the last of February; built and never fitted, as far as the tag itself tells.

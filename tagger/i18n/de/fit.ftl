@@ -56,6 +56,7 @@ fit-slack = Den Schlauch mit Durchhang verlegen, nie straff: Unter Druck kann er
 fit-rub = Den Schlauch im gesamten Bewegungsbereich der Maschine von heißen Teilen, scharfen Kanten und bewegten Teilen fernhalten.
 fit-elbow = Den Bogen vor dem Anziehen ausrichten und in dieser Stellung halten.
 fit-clocking = Verdrehwinkel { $clocking }: Ende A zu sich halten, Bogen A zeigt nach unten. In Richtung des Schlauchs gesehen zeigt Bogen B um { $clocking } gegen den Uhrzeigersinn von Bogen A aus.
+fit-clocking_clockwise = Verdrehwinkel { $clocking }, im Uhrzeigersinn: Ende A zu sich halten, Bogen A zeigt nach oben. In Richtung des Schlauchs gesehen zeigt Bogen B um { $clocking } im Uhrzeigersinn von Bogen A aus.
 fit-clocking_nut = Diesen Winkel einstellen, bevor die Mutter des zuletzt angeschlossenen Endes fest ist. Den Bogen dort mit einem Schraubenschlüssel halten und nur die Mutter drehen. Den Schlauch nie verdrehen.
 fit-clocking_screws = Diesen Winkel einstellen, solange die Schrauben oder die Hohlschraube des zuletzt angeschlossenen Endes nur handfest sind. Dann nur diese anziehen. Den Schlauch nie verdrehen.
 fit-clocking_locknut = Diesen Winkel einstellen, bevor die Kontermutter des zuletzt angeschlossenen Endes fest ist. Den Bogen dort halten und nur die Kontermutter drehen. Den Schlauch nie verdrehen.

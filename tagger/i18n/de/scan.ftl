@@ -311,6 +311,7 @@ scan-identify-more = Weitere Maße
 scan-identify-go = Bestimmen
 scan-identify-ends = Enden messen
 scan-identify-cannot = Kann ich nicht messen
+scan-identify-kept = Kein Netz: auf diesem Telefon bestimmt, nach denselben Tabellen wie mit Netz.
 scan-flank-not_sure = weiß nicht
 scan-flank-60 = 60°
 scan-flank-55 = 55°

@@ -56,6 +56,7 @@ fit-slack = Leave slack: under pressure the hose may lengthen by 2 % or shorten 
 fit-rub = Keep the hose clear of hot parts, sharp edges and moving parts over the machine's full travel.
 fit-elbow = Align the elbow before you tighten it, and hold it in position.
 fit-clocking = Clocking angle { $clocking }: hold end A nearest you with elbow A pointing down. Seen along the hose, elbow B points { $clocking } counter-clockwise from elbow A.
+fit-clocking_clockwise = Clocking angle { $clocking }, clockwise: hold end A nearest you with elbow A pointing up. Seen along the hose, elbow B points { $clocking } clockwise from elbow A.
 fit-clocking_nut = Set this angle before the nut of the end that is connected last is tight. Hold the elbow there with a wrench and turn only the nut. Never twist the hose.
 fit-clocking_screws = Set this angle while the screws, or the bolt, of the end that is connected last are only finger-tight. Then tighten only those. Never twist the hose.
 fit-clocking_locknut = Set this angle before the locknut of the end that is connected last is tight. Hold the elbow there and turn only the locknut. Never twist the hose.

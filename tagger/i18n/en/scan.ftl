@@ -311,6 +311,7 @@ scan-identify-more = More measurements
 scan-identify-go = Identify
 scan-identify-ends = Measure the ends
 scan-identify-cannot = I cannot measure that
+scan-identify-kept = No signal: worked out on this phone, from the same tables as with a signal.
 scan-flank-not_sure = not sure
 scan-flank-60 = 60°
 scan-flank-55 = 55°

@@ -56,6 +56,7 @@ fit-slack = Deje holgura: con presión, la manguera puede alargarse un 2 % o aco
 fit-rub = Mantenga la manguera lejos de piezas calientes, cantos vivos y piezas móviles, en todo el recorrido de la máquina.
 fit-elbow = Oriente el codo antes de apretar y manténgalo en su posición.
 fit-clocking = Ángulo de orientación { $clocking }: sujete el extremo A más cerca de usted con el codo A hacia abajo. Visto a lo largo de la manguera, el codo B queda girado { $clocking } en sentido antihorario desde el codo A.
+fit-clocking_clockwise = Ángulo de orientación { $clocking }, sentido horario: sujete el extremo A más cerca de usted con el codo A hacia arriba. Visto a lo largo de la manguera, el codo B queda girado { $clocking } en sentido horario desde el codo A.
 fit-clocking_nut = Ajuste este ángulo antes de que la tuerca del extremo que se conecta el último esté apretada. Sujete ahí el codo con una llave y gire solo la tuerca. Nunca retuerza la manguera.
 fit-clocking_screws = Ajuste este ángulo mientras los tornillos, o el tornillo, del extremo que se conecta el último estén apretados solo con los dedos. Después apriete solo estos. Nunca retuerza la manguera.
 fit-clocking_locknut = Ajuste este ángulo antes de que la contratuerca del extremo que se conecta el último esté apretada. Sujete ahí el codo y gire solo la contratuerca. Nunca retuerza la manguera.

@@ -311,6 +311,7 @@ scan-identify-more = Más medidas
 scan-identify-go = Identificar
 scan-identify-ends = Medir los extremos
 scan-identify-cannot = No puedo medirlo
+scan-identify-kept = Sin cobertura: determinado en este teléfono, con las mismas tablas que con cobertura.
 scan-flank-not_sure = no lo sé
 scan-flank-60 = 60°
 scan-flank-55 = 55°

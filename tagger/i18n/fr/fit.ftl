@@ -56,6 +56,7 @@ fit-slack = Laissez du mou : sous pression, le tuyau peut s'allonger de 2 % ou
 fit-rub = Tenez le tuyau à l'écart des pièces chaudes, des arêtes vives et des pièces mobiles, sur toute la course de la machine.
 fit-elbow = Orientez le coude avant de serrer, et maintenez-le en position.
 fit-clocking = Angle d'orientation { $clocking } : tenez l'extrémité A de votre côté, coude A vers le bas. Vu dans l'axe du tuyau, le coude B est tourné de { $clocking } dans le sens antihoraire à partir du coude A.
+fit-clocking_clockwise = Angle d'orientation { $clocking }, sens horaire : tenez l'extrémité A de votre côté, coude A vers le haut. Vu dans l'axe du tuyau, le coude B est tourné de { $clocking } dans le sens horaire à partir du coude A.
 fit-clocking_nut = Réglez cet angle avant que l'écrou de l'extrémité raccordée en dernier soit serré. Maintenez le coude avec une clé et ne tournez que l'écrou. Ne vrillez jamais le tuyau.
 fit-clocking_screws = Réglez cet angle tant que les vis, ou la vis, de l'extrémité raccordée en dernier ne sont serrées qu'aux doigts. Ne serrez ensuite que celles-ci. Ne vrillez jamais le tuyau.
 fit-clocking_locknut = Réglez cet angle avant que le contre-écrou de l'extrémité raccordée en dernier soit serré. Maintenez le coude et ne tournez que le contre-écrou. Ne vrillez jamais le tuyau.

@@ -16,7 +16,7 @@ from tagger.trade.identifying.likelihood import Array, Pool
 from tagger.trade.tables import Tables
 
 TIE = 2.0  # times as likely: less than that and measurements cannot tell
-_FLARES = ("sae_37_flare", "sae_45_flare")
+FLARES = ("sae_37_flare", "sae_45_flare")
 
 
 @dataclass(frozen=True)
@@ -36,12 +36,20 @@ class Order:
 
 def order(pool: Pool, among: Array, weights: Array, origin: str | None, tables: Tables) -> Order:
     """The candidates ``among`` in the order in which they are told, as places in ``weights``."""
-    by_likelihood = np.argsort(-weights, kind="stable")
-    count = int((weights >= weights.max() / TIE).sum())
+    steps = in_steps(weights)
+    by_likelihood = np.argsort(-steps, kind="stable")
+    count = int((steps >= steps.max() - in_steps(np.array(TIE))).sum())
     tied = [int(n) for n in by_likelihood[:count]]
     families = {n: pool.families[int(among[n])] for n in tied}
     found = _by_origin(tied, families, origin, tables) if origin else _as_usual(tied, families, tables)
     return replace(found, places=np.concatenate([found.places, by_likelihood[count:]]))
+
+
+def in_steps(weights: Array) -> Array:
+    """Likelihoods as whole steps of their logarithm, a billionth each: what only rounding tells apart is as likely."""
+    with np.errstate(divide="ignore"):
+        found: Array = np.round(np.log(weights) * 1e9)
+    return found
 
 
 def _by_origin(tied: list[int], families: dict[int, Connection], origin: str, tables: Tables) -> Order:
@@ -55,7 +63,7 @@ def _by_origin(tied: list[int], families: dict[int, Connection], origin: str, ta
 
 def _rank(family: Connection, origin: str, tables: Tables) -> int:
     usual = {r.origin for r in tables.origins if r.family is family}
-    if family in _FLARES or not usual:
+    if family in FLARES or not usual:
         return 1
     return 0 if origin in usual else 2
 

@@ -1,0 +1,104 @@
+// What was typed into the form of identify, as readings: the phone's side of tagger/units.py and of
+// tagger/trade/identifying/readings.py. Lengths in mm, a pitch as threads per inch.
+
+const MM_PER_INCH = 25.4;
+const FACTORS = { mm: 1, cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, '"': 25.4, "″": 25.4, ft: 304.8, "'": 304.8 };
+const FIGURE = /^\s*(?<sign>[-+])?\s*(?:(?<whole>\d+)(?:\s+|-))?(?<top>\d+)\s*\/\s*(?<bottom>\d+)\s*(?<unit>[^\d\s].*)?$|^\s*(?<decimal>[-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(?<unit2>[^\d\s].*)?$/;
+const UNKNOWN = ["", "?", "unknown", "don't know", "dont know", "not known"];
+const LENGTHS = { hex: "hex", nose: "nose", tube_od: "tube_od", flange_od: "flange_od", bolt_spacing: "bolt_spacing" };
+const message = (id, values = {}) => ({ id, values });
+const ENTER = message("spec-enter-length");
+
+class Unreadable extends Error {
+  constructor(problem) {
+    super(problem.id);
+    this.problem = problem;
+  }
+}
+
+// { measured, problems }: `measured` for the ranker; problems as { field, value, message }. `asked`: the texts of the
+// form by name; `unit`: what a length without one stands in.
+export function read(asked, unit, pool) {
+  const problems = [], readings = {};
+  const refuse = (field, value, wrong) => problems.push({ field, value, message: wrong });
+  const form = known("form", pool.forms, (text) => text.toLowerCase());
+  if (form === null && !problems.length) refuse("form", "", message("scan-form-missing"));
+
+  function known(field, words, plain = (text) => text.toLowerCase()) {
+    const text = plain(given(asked[field]));
+    if (UNKNOWN.includes(text.toLowerCase())) return null;
+    if (words.includes(text)) return text;
+    refuse(field, asked[field], message(`identify-not-a-${field}`, { value: asked[field], known: words }));
+    return null;
+  }
+
+  function length(field, feature, text) {
+    if (UNKNOWN.includes(given(text).toLowerCase())) return;
+    try {
+      readings[feature] = lengthOf(text);
+    } catch (error) {
+      if (!(error instanceof Unreadable)) throw error;
+      return refuse(field, text, error.problem);
+    }
+    if (!(readings[feature] > 0 && readings[feature] < 1000)) refuse(field, text, message("identify-not-a-fitting-size", { value: given(text) }));
+  }
+
+  if (pool.males.includes(form) || pool.females.includes(form)) length("diameter", "thread", withUnit(asked.diameter, unit));
+  for (const [field, feature] of Object.entries(LENGTHS)) length(field, feature, withUnit(asked[field], unit));
+  pitch(asked, readings, refuse, length);
+  for (const [field, words] of Object.entries(pool.read_as)) {
+    const word = known(field, words, (text) => text.toLowerCase().replace(/°$/, "").replace(/deg$/, "").trim());
+    if (word !== null) readings[field] = words.indexOf(word);
+  }
+  const series = known("series", ["S", "L"], (text) => text.toUpperCase());
+  const origin = known("origin", [...new Set(pool.origins.map(([where]) => where))], (text) => text.toLowerCase().replace(/[ -]/g, "_"));
+  const cannot = given(asked.cannot).split(",").map((word) => word.trim()).filter((word) => pool.asked.includes(word));
+  return { measured: { form, readings, series, origin, cannot }, problems };
+}
+
+// Threads per inch, or the pitch in mm: whichever was read.
+function pitch(asked, readings, refuse, length) {
+  const [tpi, mm] = [given(asked.tpi), given(asked.pitch)], none = (text) => UNKNOWN.includes(text.toLowerCase());
+  if (!none(mm)) {
+    length("pitch", "tpi", mm);
+    if (readings.tpi !== undefined && !(readings.tpi >= 0.3 && readings.tpi <= 6)) refuse("pitch", mm, message("identify-not-a-pitch", { value: mm }));
+    readings.tpi = MM_PER_INCH / readings.tpi;
+    if (!none(tpi)) refuse("pitch", mm, message("identify-two-pitches"));
+  } else if (!none(tpi)) {
+    try { readings.tpi = lengthOf(`${tpi} mm`); } catch { readings.tpi = 0; }
+    if (!(readings.tpi >= 4 && readings.tpi <= 80)) refuse("tpi", tpi, message("identify-not-tpi", { value: tpi }));
+  }
+}
+
+const given = (text) => (text ?? "").trim();
+
+// A length without a unit in the shop's own; a fraction never stands in mm.
+export function withUnit(text, unit) {
+  const plain = given(text), match = FIGURE.exec(plain.replaceAll("\u00a0", " "));
+  if (!match || match.groups.unit || match.groups.unit2 || (unit === "mm" && plain.includes("/"))) return plain;
+  return `${plain} ${unit}`;
+}
+
+// A length in mm. Throws Unreadable with the message that says why not.
+export function lengthOf(text) {
+  const match = FIGURE.exec(given(text).replaceAll("\u00a0", " "));
+  if (!match) throw new Unreadable(message("spec-unit-unreadable", { enter: ENTER }));
+  const { sign, whole, top, bottom, decimal, unit, unit2 } = match.groups;
+  const figure = top ? fraction(sign, whole, top, bottom, unit, text) : plain(decimal);
+  let named = (unit || unit2 || "mm").trim().toLowerCase().replace(/\.+$/, "");
+  if (!(named in FACTORS)) named = named.replaceAll(" ", "");
+  if (!Object.hasOwn(FACTORS, named)) throw new Unreadable(message("spec-unit-unknown", { unit: named.slice(0, 40), enter: ENTER }));
+  return Number((figure * FACTORS[named]).toFixed(9));
+}
+
+function fraction(sign, whole, top, bottom, unit, text) {
+  if (Number(bottom) === 0) throw new Unreadable(message("spec-unit-over-zero", { enter: ENTER }));
+  if (!unit) throw new Unreadable(message("spec-unit-bare-fraction", { fraction: given(text).slice(0, 40) }));
+  const figure = (Number(whole || 0) * Number(bottom) + Number(top)) / Number(bottom);
+  return sign === "-" ? -figure : figure;
+}
+
+function plain(decimal) {
+  if (/\d,\d{3}$/.test(decimal)) throw new Unreadable(message("spec-unit-comma"));
+  return Number(decimal.replace(",", "."));
+}

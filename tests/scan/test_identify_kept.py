@@ -1,0 +1,198 @@
+"""Identifying without a signal: the phone's own answers against Python's, over invented measurements."""
+
+from __future__ import annotations
+
+import gzip
+import random
+from typing import Any
+
+import numpy as np
+import pytest
+from fastapi.testclient import TestClient
+
+from api.scan import identify_kit
+from api.scan.identify import MEASURED, _in_unit, _measurements
+from tagger.errors import TaggerError
+from tagger.spec import Form, Series
+from tagger.trade.identifying import likelihood, readings
+from tagger.trade.identifying.identify import identify
+from tagger.trade.identifying.readings import CONES, FLANKS, SEATS, Measurements
+from tagger.trade.tables import tables
+from tests.scan.in_node import in_node
+from tests.volume import volume
+
+MODULES = {"ranker.js": "identify, unpacked", "measures.js": "read"}
+MOST = 40_000  # bytes, packed, of all that identifying without a signal adds to what a phone keeps
+
+RANKED = """
+const [pool, all] = given, known = unpacked(pool);
+const told = ({ row, contradicts, series, lookAlikes }) => [row.family, row.size, row.form, row.thread, [...contradicts].sort(), series, lookAlikes];
+answer(all.map((each) => {
+  const { candidates, next, remaining, summary, tie, lacks } = identify(each, known);
+  return [candidates.map(told), next, remaining, summary, tie, lacks, candidates.map(({ likelihood }) => likelihood)];
+}));"""
+READ = """
+const [pool, all] = given, known = unpacked(pool);
+answer(all.map(([asked, unit]) => read(asked, unit, known)));"""
+
+
+def test_the_phone_ranks_names_and_asks_as_python_does() -> None:
+    """Order, contradictions, series, look-alikes, the sentence, the tie and the next question."""
+    asked = [_invented(random.Random(seed)) for seed in range(volume(200, 6000))]
+    found = in_node(MODULES, RANKED, [identify_kit.candidates(tables()), asked])
+    for one, phone in zip(asked, found, strict=True):
+        *said, likelihoods = _in_python(one)
+        assert _plain(said) == _plain(phone[:-1]), one
+        assert phone[-1] == pytest.approx(likelihoods, abs=1e-9), one
+
+
+def _invented(chance: random.Random) -> dict[str, Any]:
+    """An end of the tables as somebody measures it: with slips, sometimes another's figure, sometimes little."""
+    pool, errors = likelihood.pool(tables()), likelihood.Errors()
+    n = chance.randrange(len(pool))
+    found: dict[str, float] = {}
+    for name in likelihood.CONTINUOUS:
+        known = [k for k, low in enumerate(pool.low[name][n]) if not np.isnan(low)]
+        if known and chance.random() < (0.9 if name == "thread" else 0.5):
+            k = chance.choice(known)
+            true = chance.uniform(float(pool.low[name][n][k]), float(pool.high[name][n][k]))
+            found[name] = max(0.5, round(true + chance.gauss(0, errors.of(name)), 2))
+        elif chance.random() < 0.06:
+            found[name] = round(chance.uniform(2, 60), 2)
+    for name, words in (("seat", SEATS), ("cone", CONES), ("flank", FLANKS)):
+        if chance.random() < 0.4:
+            found[name] = chance.randrange(len(words))
+    return {
+        "form": pool.forms[n].value,
+        "readings": found or {"thread": 20.0},
+        "series": chance.choice([None, None, *map(str, Series)]),
+        "origin": chance.choice([None, None, *readings.ORIGINS]),
+        "cannot": [name for name in readings.ASKED if chance.random() < 0.1],
+    }
+
+
+def _in_python(one: dict[str, Any]) -> list[Any]:
+    form, given = Form(one["form"]), one["readings"]
+    words = {"seat": SEATS, "cone": CONES, "flank": FLANKS}
+    named = {name: words[name][int(given[name])] for name in words if name in given}
+    lengths = ("hex", "nose", "tube_od", "flange_od", "bolt_spacing")
+    found = identify(
+        Measurements(
+            form=form,
+            thread_od_mm=given.get("thread") if form.is_male_thread else None,
+            thread_id_mm=None if form.is_male_thread else given.get("thread"),
+            tpi=given.get("tpi"),
+            series=Series(one["series"]) if one["series"] else None,
+            origin=one["origin"],
+            cannot=frozenset(one["cannot"]),
+            **named,
+            **{f"{name}_mm": given.get(name) for name in lengths},
+        ),
+        tables(),
+    )
+    told = [
+        [c.connection, c.size, c.form, c.thread, sorted(c.contradicts), c.series, _messages(c.look_alikes)]
+        for c in found.candidates
+    ]
+    following = found.measure_next.feature if found.measure_next else None
+    said = _messages((found.summary, found.tie, found.lacks))
+    return [told, following, found.remaining, *said, [c.likelihood for c in found.candidates]]
+
+
+def _messages(all_: tuple[Any, ...]) -> list[Any]:
+    return [message and message.as_json() for message in all_]
+
+
+def _plain(value: Any) -> Any:
+    """Without empty values of messages, which one side writes and the other does not."""
+    if isinstance(value, dict):
+        return {key: _plain(each) for key, each in value.items() if not (key == "values" and not each)}
+    if isinstance(value, list | tuple):
+        return [_plain(each) for each in value]
+    return str(value) if isinstance(value, str) else value
+
+
+TYPED = (
+    *(
+        "26.9",
+        "26,9",
+        "1 1/16",
+        "1 1/16 in",
+        '1 1/16"',
+        "1-1/16 in",
+        "17/16in",
+        "1.0625 in",
+        "27 mm",
+        "2.7 cm",
+    ),
+    *(
+        "",
+        "?",
+        "don't know",
+        "1,234",
+        "1/0 in",
+        "27 furlongs",
+        "about 27",
+        "-3",
+        "0",
+        "2000",
+        "-1/2 in",
+        ".5 in",
+    ),
+    *(
+        "12",
+        "11 1/2",
+        "14",
+        "100",
+        "3",
+        "1.5",
+        "1,25",
+        "0.1",
+        "M27",
+        "26.9\u00a0mm",
+        "1e3",
+        "1 / 2 in.",
+        "½ in",
+    ),
+)
+
+
+@pytest.mark.parametrize("unit", ["mm", "in"])
+def test_the_phone_reads_what_is_typed_as_the_server_does(unit: str) -> None:
+    """Refused alike, with the same words; a bare fraction is never read as mm."""
+    asked: list[dict[str, str]] = [{"form": "male", "diameter": text} for text in TYPED]
+    for field in ("tpi", "pitch", "hex", "nose", "tube_od", "flange_od", "bolt_spacing"):
+        asked += [{"form": "female_swivel", field: text} for text in TYPED]
+    asked += [
+        {"form": "male", "tpi": "14", "pitch": "1.5"},
+        {"diameter": "20"},
+        {"form": "x", "diameter": "20"},
+    ]
+    asked += [{"form": "flange_head", "diameter": "20", "flange_od": "50.8"}, {"form": "eye", "nose": "14"}]
+    asked += [{"form": "male", "seat": seat} for seat in ("37", "37°", "37 deg", "FACE", "38", "?")]
+    asked += [{"form": "male", "series": "s"}, {"form": "male", "origin": "North America", "flank": "55"}]
+    asked += [{"form": "male", "cone": "Outside", "origin": "moon"}, {"form": "male", "series": "X"}]
+    found = in_node(MODULES, READ, [identify_kit.candidates(tables()), [[each, unit] for each in asked]])
+    for each, phone in zip(asked, found, strict=True):
+        expected, refused = _read_in_python(each, unit)
+        assert [problem["message"]["id"] for problem in phone["problems"]] == refused, each
+        if not refused:
+            assert phone["measured"]["readings"] == pytest.approx(expected), each
+    bare = next(phone for each, phone in zip(asked, found, strict=True) if each.get("diameter") == "1 1/16")
+    assert bare["measured"]["readings"].get("thread") == (26.9875 if unit == "in" else None)
+
+
+def _read_in_python(asked: dict[str, str], unit: str) -> tuple[dict[str, float], list[str]]:
+    whole = {name: asked.get(name, "") for name in MEASURED}
+    try:
+        return _measurements(_in_unit(whole, unit)).readings(), []
+    except TaggerError as error:
+        return {}, [problem.message.id for problem in error.problems]
+
+
+def test_all_that_identifies_without_a_signal_is_small(client: TestClient) -> None:
+    for lang in ("en", "de"):
+        answers = [client.get(f"/scan/now/{name}.json") for name in ("identify", f"identify-{lang}")]
+        assert all(answer.status_code == 200 for answer in answers)
+        assert sum(len(gzip.compress(answer.content)) for answer in answers) < MOST
+    assert client.get("/scan/now/identify-it.json").status_code == 404
