@@ -49,7 +49,7 @@ def kit(request: Request, version: str) -> Response:
             if name not in scripts.of_the_page()  # the browser has them
             and name not in scripts.APART
         }
-        shared = json.dumps(shared_tables(tables_of(request)), ensure_ascii=False)
+        shared = _json(shared_tables(tables_of(request)))
         return found | {pages.script(request, "tables.json"): _file("application/json", shared)}
 
     return _kept(request, version, "kit", make)
@@ -61,7 +61,7 @@ def identify_shared(request: Request, version: str) -> Response:
 
     def make() -> dict[str, Any]:
         found = {pages.script(request, name): _file(_SCRIPT, scripts.small(name)) for name in scripts.APART}
-        rows = json.dumps(identify_kit.candidates(tables_of(request)), ensure_ascii=False)
+        rows = _json(identify_kit.candidates(tables_of(request)))
         return found | {pages.script(request, "candidates.json"): _file("application/json", rows)}
 
     return _kept(request, version, "identify", make)
@@ -74,7 +74,7 @@ def identify_in(request: Request, version: str, lang: str) -> Response:
         raise HTTPException(404)
 
     def make() -> dict[str, Any]:
-        words = json.dumps(identify_kit.words_of(lang, tables_of(request)), ensure_ascii=False)
+        words = _json(identify_kit.words_of(lang, tables_of(request)))
         return {
             pages.script(request, f"more-{lang}.json"): _file("application/json", words),
             f"/scan/identify?lang={lang}": _page(identify.kept_page(request, lang, pages.version(request))),
@@ -90,7 +90,7 @@ def kit_of(request: Request, version: str, lang: str) -> Response:
         raise HTTPException(404)
 
     def make() -> dict[str, Any]:
-        words = json.dumps(words_of(lang, tables_of(request)), ensure_ascii=False)
+        words = _json(words_of(lang, tables_of(request)))
         page = _page(pages.shell(request, lang, pages.version(request)))
         return {
             pages.script(request, f"words-{lang}.json"): _file("application/json", words),
@@ -98,6 +98,10 @@ def kit_of(request: Request, version: str, lang: str) -> Response:
         }
 
     return _kept(request, version, f"kit-{lang}", make)
+
+
+def _json(value: object) -> str:
+    return json.dumps(value, ensure_ascii=False, separators=(",", ":"))
 
 
 def _file(kind: str, text: str) -> dict[str, str]:

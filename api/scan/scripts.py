@@ -18,6 +18,9 @@ APART: Final = (*IDENTIFYING, "calendar.js")
 """What a phone keeps after all that reads a tag."""
 _IMPORTED: Final = re.compile(r'^import (?:[^"]* from )?"\./([\w.-]+)";', re.MULTILINE)
 
+_TRAILING: Final = re.compile(r"\s+// [^\"'`]*$")
+"""A comment that ends a line; where a quote follows it may stand in a string, and stays."""
+
 
 def _static(*names: str) -> Traversable:
     return resources.files("api").joinpath("static", *names)
@@ -41,7 +44,7 @@ def small(name: str) -> str:
 @cache
 def worker() -> str:
     """The service worker, as ``small``; the order queue stands in it, because it imports nothing."""
-    called = 'importScripts("{{queue}}"); // the server puts reader/queue.js itself here'
+    called = 'importScripts("{{queue}}");'
     text = without_comments(_static("scan-worker.js").read_text(encoding="utf-8"))
     return text.replace(called, small("queue.js")).replace("{{page}}", " ".join(of_the_page()))
 
@@ -63,12 +66,14 @@ def without_comments(text: str) -> str:
     """Lines that say something to the machine, without their indentation; "/*!" is a licence's line, and stays.
 
     >>> without_comments("/**\\n * Adds.\\n */\\nadd(\\n  1); // one")
-    'add(\\n1); // one\\n'
+    'add(\\n1);\\n'
+    >>> without_comments('const at = "https://a // b"; // it is "c"')
+    'const at = "https://a // b"; // it is "c"\\n'
     """
     said, inside = [], False
     for line in map(str.strip, text.splitlines()):
         comment = inside or (line.startswith("/*") and not line.startswith("/*!"))
         inside = comment and "*/" not in line
         if line and not comment and not line.startswith("//"):
-            said.append(line)
+            said.append(_TRAILING.sub("", line))
     return "\n".join(said) + "\n"
