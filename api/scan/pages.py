@@ -59,7 +59,7 @@ def version(request: Request) -> str:
         shells = [shown(request, lang, "") for shown in (shell, kept_page) for lang in LANGUAGES]
         found.update("".join(shells).encode())
         tables = tables_of(request)
-        kept = [kit.shared_tables(tables), *(kit.words_of(lang, tables) for lang in LANGUAGES)]
+        kept: list[object] = [kit.shared_tables(tables), *(kit.words_of(lang, tables) for lang in LANGUAGES)]
         kept += [
             identify_kit.candidates(tables),
             *(identify_kit.words_of(lang, tables) for lang in LANGUAGES),

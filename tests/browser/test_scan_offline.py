@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+import re
 import time
 from collections.abc import Callable
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
@@ -76,6 +77,24 @@ def test_a_tag_never_seen_opens_without_a_network(live: Live, phone: Page) -> No
     text = phone.locator("#fit").evaluate("e => e.textContent")
     for wanted in ("lock the machine out", "each M12 screw", "O-ring", "cardboard", "270°"):
         assert wanted in text
+
+
+def test_the_day_goes_into_the_calendar_without_a_network(live: Live, phone: Page) -> None:
+    """The same file as the server's, but for the moment it was made."""
+    spec = AssemblySpec.read(TWO_ELBOWS)
+    content = assess(spec).content_of(spec, built_on=date(2025, 1, 2))
+    number, digits = tag_number.make(), payload.encode(content)
+    answer = phone.request.get(f"{live.url}/calendar/{number}/{digits}.ics")
+    assert answer.status == 200
+    without_network(phone, live)
+    phone.goto(f"{live.url}/T/{number}/{digits}")
+    with phone.expect_download() as saved:
+        phone.get_by_role("link", name=T("fitted-calendar")).click()
+    assert saved.value.suggested_filename == f"{number}.ics"
+    made = saved.value.path().read_bytes().decode()
+    stamp = re.compile(r"DTSTAMP:\w+\r\n")
+    assert stamp.sub("", made) == stamp.sub("", answer.text())
+    assert "DTSTART;VALUE=DATE:20310102\r\n" in made
 
 
 def test_the_gs1_form_of_a_link_opens_without_a_network(live: Live, phone: Page) -> None:

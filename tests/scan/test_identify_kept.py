@@ -74,7 +74,7 @@ def _invented(chance: random.Random) -> dict[str, Any]:
 def _in_python(one: dict[str, Any]) -> list[Any]:
     form, given = Form(one["form"]), one["readings"]
     words = {"seat": SEATS, "cone": CONES, "flank": FLANKS}
-    named = {name: words[name][int(given[name])] for name in words if name in given}
+    named: Any = {name: words[name][int(given[name])] for name in words if name in given}
     lengths = ("hex", "nose", "tube_od", "flange_od", "bolt_spacing")
     found = identify(
         Measurements(
