@@ -17,7 +17,7 @@ from api.scan import counting, pages
 from api.scan.page_cache import PageCache
 from api.settings import Settings
 from api.shared.label_files import papers
-from api.web import assets, errors
+from api.web import assets, errors, security_log
 from api.web.head import AnswerHead
 from api.web.headers import SecurityHeaders
 from api.web.identity import check_password, hash_password
@@ -114,6 +114,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     )
     errors.install(app, manners)
     rest.describe(app)
+    security_log.to_stderr()
     first_start(opened, settings)
     return app
 

@@ -52,6 +52,7 @@ class Settings(ShopSettings):
 
     # guards
     session_hours: Annotated[int, Field(ge=1, le=720)] = 12
+    session_idle_minutes: Annotated[int, Field(ge=1, le=1440)] = 60
     public_requests_per_minute: Annotated[int, Field(ge=1)] = 120
     signed_in_requests_per_minute: Annotated[int, Field(ge=60)] = 6000
     page_cache_seconds: Annotated[int, Field(ge=0, le=3600)] = 60

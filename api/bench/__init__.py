@@ -23,6 +23,7 @@ from api.bench import (
     printers,
     printing,
     record,
+    second_factor,
     sign_in,
     starts,
     stock,
@@ -35,6 +36,7 @@ from api.web.identity import Builder
 router = APIRouter(include_in_schema=False)
 for part in (
     sign_in,
+    second_factor,
     build,
     identify,
     starts,

@@ -8,9 +8,11 @@ from fastapi import APIRouter, Request
 from starlette.responses import Response
 
 from api.bench.page import go, render
+from api.bench.second_factor import own_password
 from api.shared.label_files import template_titles
-from api.web.identity import Builder, Manager, OwnForm, check_password, hash_password
+from api.web.identity import Builder, Manager, OwnForm, hash_password
 from api.web.language import language_of
+from api.web.security_log import tell
 from api.web.state import settings_of, store_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
@@ -61,8 +63,10 @@ def shop_with(
 @router.post("/shop/people")
 def add_person(request: Request, me: Manager, form: OwnForm) -> Response:
     try:
-        hashed = hash_password(str(form.get("password") or ""))
-        store_of(request).add_person(str(form.get("name") or ""), hashed, _role(form))
+        name, role = str(form.get("name") or ""), _role(form)
+        hashed = hash_password(str(form.get("password") or ""), name, settings_of(request).shop_name)
+        made = store_of(request).add_person(name, hashed, role)
+        tell(request, "person-added", person=made.name, by=me.person.name, role=str(made.role))
     except TaggerError as error:
         return shop_with(request, error.problems)
     return go("/bench/shop?note=saved")
@@ -73,11 +77,18 @@ def change_person(request: Request, me: Manager, form: OwnForm, person: int) -> 
     """Change a person's role or password, or disable sign-in; end that person's sessions."""
     store = store_of(request)
     try:
-        match str(form.get("do")):
+        whom, did = store.person_by_id(person), str(form.get("do"))
+        match did:
             case "role":
                 store.change_person(person, role=_role(form))
+                did = f"role {_role(form)}"
             case "password":
-                store.change_person(person, password_hash=hash_password(str(form.get("password") or "")))
+                own = whom.name, settings_of(request).shop_name
+                store.change_person(
+                    person, password_hash=hash_password(str(form.get("password") or ""), *own)
+                )
+            case "codes":
+                store.ask_no_codes(person)
             case "out":
                 store.change_person(person, active=False)
             case "in":
@@ -88,6 +99,7 @@ def change_person(request: Request, me: Manager, form: OwnForm, person: int) -> 
                 raise StoreError(Problem("do", other, Message("bench-not-an-action", value=other)))
     except TaggerError as error:
         return shop_with(request, error.problems)
+    tell(request, "person-changed", person=whom.name, by=me.person.name, change=did)
     return go("/bench/shop?note=saved")
 
 
@@ -109,15 +121,17 @@ def add_token(request: Request, me: Manager, form: OwnForm) -> Response:
         )
     except TaggerError as error:
         return shop_with(request, error.problems)
+    tell(request, "token-made", by=me.person.name, device=token.name, role=str(token.role))
     return shop_with(request, secret=secret, device=token.name)
 
 
 @router.post("/shop/tokens/{token}/revoke")
 def revoke_token(request: Request, me: Manager, form: OwnForm, token: int) -> Response:
     try:
-        store_of(request).revoke_token(token)
+        ended = store_of(request).revoke_token(token)
     except TaggerError as error:
         return shop_with(request, error.problems)
+    tell(request, "token-revoked", by=me.person.name, device=ended.name)
     return go("/bench/shop?note=saved")
 
 
@@ -154,11 +168,13 @@ def change_own_password(request: Request, me: Builder, form: OwnForm) -> Respons
     """A new password, when the old one is known; every session ends, this one too."""
     store = store_of(request)
     try:
-        if check_password(store, me.person.name, str(form.get("old") or "")) is None:
-            raise StoreError(Problem("old", None, Message("bench-old-password-wrong")))
-        store.change_person(me.person.id, password_hash=hash_password(str(form.get("password") or "")))
+        own_password(request, me.person, str(form.get("old") or ""))
+        own = me.person.name, settings_of(request).shop_name
+        hashed = hash_password(str(form.get("password") or ""), *own)
+        store.change_person(me.person.id, password_hash=hashed)
     except TaggerError as error:
         return render(
             request, "me.html", title=me.person.name, status=422, problems=error.problems, narrow=True
         )
+    tell(request, "password-changed", person=me.person.name)
     return go("/bench/sign-in")

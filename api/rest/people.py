@@ -21,12 +21,17 @@ from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, RoleTooLow, there
 from api.rest.shared import Answer, AsManager, Id, Request_, TheStore
 from api.web.identity import bearer, hash_password
+from api.web.security_log import tell
+from api.web.state import settings_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.store import Person, Role, Token
 
 router = APIRouter(responses=RESPONSES)
-Password = Annotated[SecretStr, Field(max_length=1000, description="At least 10 characters.")]
+Password = Annotated[
+    SecretStr,
+    Field(max_length=1000, description="At least 12 characters, and none of the commonest passwords."),
+]
 
 
 class PersonOut(Answer):
@@ -102,23 +107,39 @@ def one_person(store: TheStore, token: AsManager, person: Id) -> PersonOut:
 
 
 @router.post("/people", status_code=201, tags=["people"], summary="Add a user")
-def add_person(store: TheStore, token: AsManager, body: PersonIn, once: DoOnce) -> PersonOut:
+def add_person(
+    request: Request, store: TheStore, token: AsManager, body: PersonIn, once: DoOnce
+) -> PersonOut:
     _refuse_above(token, body.role)
-    return once.prepared(
+    shop = settings_of(request).shop_name
+    made = once.prepared(
         PersonOut,
-        lambda: hash_password(body.password.get_secret_value()),
+        lambda: hash_password(body.password.get_secret_value(), body.name, shop),
         lambda hashed: PersonOut.of(store.add_person(body.name, hashed, body.role)),
     )
+    tell(request, "person-added", person=made.name, by=token.name, role=str(made.role))
+    return made
 
 
 @router.patch("/people/{person}", tags=["people"], summary="Change role or password; block or unblock")
-def change_person(store: TheStore, token: AsManager, person: Id, body: PersonChange) -> PersonOut:
+def change_person(
+    request: Request, store: TheStore, token: AsManager, person: Id, body: PersonChange
+) -> PersonOut:
     known = one_person(store, token, person)
     if body == PersonChange():
         raise StoreError(Problem("body", None, Message("rest-nothing-to-change")))
     _refuse_above(token, body.role or known.role)
-    hashed = hash_password(body.password.get_secret_value()) if body.password is not None else None
-    return PersonOut.of(store.change_person(person, role=body.role, active=body.active, password_hash=hashed))
+    hashed = None
+    if body.password is not None:
+        own = known.name, settings_of(request).shop_name
+        hashed = hash_password(body.password.get_secret_value(), *own)
+    changed = store.change_person(person, role=body.role, active=body.active, password_hash=hashed)
+    what = " ".join(
+        f"{name} {value}" if name != "password" else name
+        for name, value in body.model_dump(mode="json", exclude_none=True).items()
+    )
+    tell(request, "person-changed", person=known.name, by=token.name, change=what)
+    return PersonOut.of(changed)
 
 
 @router.post("/people/{person}/sign-out", tags=["people"], summary="End all sessions of a user")
@@ -148,15 +169,18 @@ def make_token(request: Request, store: TheStore, token: AsManager, body: TokenI
         return _Kept(device=TokenOut.of(made), salt=salt)
 
     kept = once(_Kept, act)
+    tell(request, "token-made", by=token.name, device=kept.device.name, role=str(kept.device.role))
     return TokenMade(device=kept.device, token=_text_of(own, kept.salt))
 
 
 @router.delete("/tokens/{token_id}", tags=["people"], summary="Revoke a device token")
-def revoke(store: TheStore, token: AsManager, token_id: Id) -> TokenOut:
+def revoke(request: Request, store: TheStore, token: AsManager, token_id: Id) -> TokenOut:
     try:
-        return TokenOut.of(store.revoke_token(token_id))
+        ended = store.revoke_token(token_id)
     except TaggerError as error:
         raise there(error) from None
+    tell(request, "token-revoked", by=token.name, device=ended.name)
+    return TokenOut.of(ended)
 
 
 def _text_of(own: str, salt: str) -> str:

@@ -7,7 +7,7 @@ import re
 from fastapi import Request
 
 from api.web.head import HEAD
-from api.web.identity import COOKIE
+from api.web.identity import cookie_of
 from api.web.state import scans_of
 
 TAG_PAGE = re.compile(r"/t/|/8004/|/01/\d+/21/", re.IGNORECASE)
@@ -24,6 +24,6 @@ async def count_scan(request: Request) -> None:
         request.method == "GET"
         and not request.scope.get(HEAD)
         and TAG_PAGE.match(path)
-        and COOKIE not in request.cookies
+        and not cookie_of(request, "session")
     ):
         scans_of(request).add(path)

@@ -4,22 +4,25 @@ from __future__ import annotations
 
 import secrets
 from collections.abc import Callable
+from contextlib import suppress
+from datetime import timedelta
 from typing import Annotated, Any
 from urllib.parse import quote, urlsplit
 
 from argon2 import PasswordHasher
 from argon2.exceptions import Argon2Error, InvalidHashError
 from fastapi import Depends, Request
+from sqlalchemy.exc import DBAPIError
 from starlette.datastructures import FormData
 from starlette.responses import Response
 
+from api.web.passphrases import refuse_weak
 from api.web.state import settings_of, store_of
-from tagger.errors import Problem, StoreError
-from tagger.messages import Message
 from tagger.store import Person, Role, SignedIn, Store, Token
+from tagger.store.second_factor import BROWSER_KNOWN
 
-COOKIE = "tagger_session"
-_MIN_PASSWORD = 10
+_CODE_S = 300
+"""How long a phone's code may be given after the password."""
 _HASHER = PasswordHasher()  # argon2id with the library's parameters (RFC 9106, low memory)
 _NOBODY = _HASHER.hash(secrets.token_urlsafe())  # compared when there is no such name: takes as long
 
@@ -40,10 +43,12 @@ class BadForm(Exception):
     """A form that did not come from our own page in this session."""
 
 
-def hash_password(password: str) -> str:
-    """Raises StoreError for one that is too short."""
-    if len(password) < _MIN_PASSWORD:
-        raise StoreError(Problem("password", None, Message("guard-password-short", least=_MIN_PASSWORD)))
+def hash_password(password: str, *own: str) -> str:
+    """The hash of a new password. Raises StoreError for one that is easily guessed.
+
+    ``own``: words that anybody would try here, such as the person's name and the shop's.
+    """
+    refuse_weak(password, *own)
     return _HASHER.hash(password)
 
 
@@ -57,31 +62,82 @@ def check_password(store: Store, name: str, password: str) -> Person | None:
     if person is None or not person.active:
         return None
     if _HASHER.check_needs_rehash(person.password_hash):
-        return store.change_person(person.id, password_hash=_HASHER.hash(password))
+        return store.renew_hash(person.id, _HASHER.hash(password))
     return person
 
 
-def open_session(request: Request, response: Response, person: Person) -> None:
-    """Signs this browser in."""
-    settings = settings_of(request)
-    cookie = store_of(request).sign_in(person.id, settings.session_hours)
+def cookie_name(request: Request, what: str) -> str:
+    """A cookie of ours. Over HTTPS no other site of the same domain can set it (RFC 6265bis, __Host-)."""
+    return f"__Host-tagger_{what}" if settings_of(request).secure else f"tagger_{what}"
+
+
+def cookie_of(request: Request, what: str) -> str:
+    """What the browser's cookie holds; empty where it has none."""
+    return request.cookies.get(cookie_name(request, what), "")
+
+
+def _give(request: Request, response: Response, what: str, value: str, seconds: int) -> None:
     response.set_cookie(
-        COOKIE,
-        cookie,
-        max_age=settings.session_hours * 3600,
+        cookie_name(request, what),
+        value,
+        max_age=seconds,
         path="/",
-        secure=settings.secure,
+        secure=settings_of(request).secure,
         httponly=True,
         samesite="lax",
     )
 
 
+def open_session(request: Request, response: Response, person: Person) -> None:
+    """Signs this browser in, and knows it from now on as one of this person's."""
+    store, hours = store_of(request), settings_of(request).session_hours
+    if earlier := cookie_of(request, "session"):
+        store.sign_out(earlier)
+    _give(request, response, "session", store.sign_in(person.id, hours), hours * 3600)
+    browser = cookie_of(request, "browser")
+    if len(browser) < 40:
+        browser = secrets.token_urlsafe(32)
+    store.know_browser(browser, person.id)
+    _give(request, response, "browser", browser, int(BROWSER_KNOWN.total_seconds()))
+
+
+def await_code(request: Request, response: Response, person: Person) -> None:
+    """The password was right; this browser has some minutes to give the phone's code."""
+    cookie = store_of(request).sign_in(person.id, _CODE_S / 3600, awaits_code=True)
+    _give(request, response, "session", cookie, _CODE_S)
+
+
+def who_awaits_code(request: Request) -> Person | None:
+    """Who has given the password at this browser, and has to give the code."""
+    found = store_of(request).signed_in(cookie_of(request, "session"), awaits_code=True)
+    return found.person if found else None
+
+
+def end_session(request: Request, response: Response) -> None:
+    """Signs this browser out; it stays known."""
+    store_of(request).sign_out(cookie_of(request, "session"))
+    settings = settings_of(request)
+    response.delete_cookie(cookie_name(request, "session"), path="/", secure=settings.secure, httponly=True)
+
+
 def who(request: Request) -> SignedIn | None:
     """Whoever is signed in at this browser; asked once a request."""
     if not hasattr(request.state, "who"):
-        cookie = request.cookies.get(COOKIE)
-        request.state.who = store_of(request).signed_in(cookie) if cookie else None
+        cookie = cookie_of(request, "session")
+        request.state.who = _signed_in(request, cookie) if cookie else None
     found: SignedIn | None = request.state.who
+    return found
+
+
+def _signed_in(request: Request, cookie: str) -> SignedIn | None:
+    """Whoever holds the cookie; that they ask keeps the session open, unless a page asks by itself."""
+    store = store_of(request)
+    idle = timedelta(minutes=settings_of(request).session_idle_minutes)
+    found = store.signed_in(cookie, idle=idle)
+    by_itself = request.url.path.endswith("/state")  # a print job's state, asked each second
+    if found and not by_itself and store.now() - found.seen_at > idle / 20:
+        with suppress(DBAPIError):  # a full disk says so where something is kept
+            store.seen(cookie)
     return found
 
 

@@ -34,6 +34,7 @@ from tagger.store.proving import CrimpMeasured, Proving, proof_required
 from tagger.store.recipes import Recipe, RecipeKept, Recipes
 from tagger.store.retention import Keep, Old, Retention
 from tagger.store.scans import Scans
+from tagger.store.second_factor import SecondFactor
 from tagger.store.shop_rows import KeptRow, ShopRows
 from tagger.store.stops import Stops
 from tagger.store.tries import Allowance, Tries
@@ -82,6 +83,7 @@ class Store(
     Backup,
     ShopRows,
     Tries,
+    SecondFactor,
 ):
     """Everything that is kept, in one database; safe to use from several threads and processes."""
 

@@ -33,7 +33,9 @@ from tagger.store.models import PrintJobRow, Table
 from tagger.store.texts import unchecked
 from tagger.store.values import PrintState
 
-_NOT_COPIED = frozenset({"session", "sign_in_code", "try"})  # they end with the running program
+_NOT_COPIED = frozenset(
+    {"session", "sign_in_code", "try", "known_browser"}
+)  # they belong to the running program
 _SEALED: Final = 0x7467_5331  # SQLite's "application id" of a copy that must end in a seal
 _KEPT: Final = re.compile(r"tags-\d{8}-\d{6}\.copy")
 

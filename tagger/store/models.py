@@ -264,7 +264,11 @@ class WithdrawalRow(Table):
 
 
 class PersonRow(Table):
-    """Somebody who signs in. ``name`` is compared in any case, see folding.py."""
+    """Somebody who signs in. ``name`` is compared in any case, see folding.py.
+
+    ``code_secret``: what the phone makes codes from (base32, RFC 6238), None where no code is asked for;
+    ``code_step``: the step of 30 s of the last code, which is good once.
+    """
 
     __tablename__ = "person"
 
@@ -274,10 +278,31 @@ class PersonRow(Table):
     role: Mapped[str] = mapped_column(Line(12, "role"))
     active: Mapped[bool]
     created_at: Mapped[datetime]
+    code_secret: Mapped[str | None] = mapped_column(Line(64, "code_secret"))
+    code_step: Mapped[int] = mapped_column(server_default="0")
+
+
+class RecoveryCodeRow(Table):
+    """A code that stands once for the phone which makes somebody's codes; ``hash`` is that of the code."""
+
+    __tablename__ = "recovery_code"
+
+    hash: Mapped[str] = mapped_column(Line(64, "hash"), primary_key=True)
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
+
+
+class KnownBrowserRow(Table):
+    """A browser at which somebody has signed in before; ``hash`` is that of what its cookie holds."""
+
+    __tablename__ = "known_browser"
+
+    hash: Mapped[str] = mapped_column(Line(64, "hash"), primary_key=True)
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), primary_key=True)
+    at: Mapped[datetime]
 
 
 class SessionRow(Table):
-    """One browser that is signed in; ``id`` is the hash of what its cookie holds."""
+    """One browser that is signed in, or still has to give a code; ``id`` is the hash of what its cookie holds."""
 
     __tablename__ = "session"
 
@@ -286,6 +311,8 @@ class SessionRow(Table):
     csrf: Mapped[str] = mapped_column(Line(64, "csrf"))
     created_at: Mapped[datetime]
     expires_at: Mapped[datetime]
+    seen_at: Mapped[datetime | None]
+    awaits_code: Mapped[bool] = mapped_column(server_default=false())
 
 
 class TokenRow(Table):

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
 
-from sqlalchemy import delete, func, select
+from sqlalchemy import delete, func, select, update
 from sqlalchemy.orm import Session
 
 from tagger.errors import Problem, StoreError
@@ -19,7 +19,7 @@ from tagger.messages import Message
 from tagger.store.base import Part, hashed
 from tagger.store.folding import fold, folded
 from tagger.store.locks import Turn, take
-from tagger.store.models import PersonRow, SessionRow, SignInCodeRow, TokenRow
+from tagger.store.models import KnownBrowserRow, PersonRow, SessionRow, SignInCodeRow, TokenRow
 
 
 class Role(StrEnum):
@@ -43,6 +43,7 @@ class Person:
     role: Role
     active: bool
     password_hash: str
+    asks_code: bool = False  # of a phone, beside the password
 
 
 @dataclass(frozen=True)
@@ -52,6 +53,7 @@ class SignedIn:
     person: Person
     csrf: str
     expires_at: datetime
+    seen_at: datetime
 
 
 @dataclass(frozen=True)
@@ -132,7 +134,10 @@ class People(Part):
         active: bool | None = None,
         password_hash: str | None = None,
     ) -> Person:
-        """Changes what is given, and ends the person's sessions. The last manager stays one."""
+        """Changes what is given, and ends the person's sessions. The last manager stays one.
+
+        With a new password, or blocked, no browser is known as theirs any more.
+        """
         with self.writing() as session:
             take(session, Turn.PEOPLE)
             row = _known(session, person)
@@ -145,10 +150,19 @@ class People(Part):
             if before and not session.scalar(managers):
                 raise StoreError(Problem("role", None, Message("store-last-manager")))
             session.execute(delete(SessionRow).where(SessionRow.person_id == person))
+            if password_hash is not None or active is False:
+                session.execute(delete(KnownBrowserRow).where(KnownBrowserRow.person_id == person))
             return _person(row)
 
-    def sign_in(self, person: int, hours: int) -> str:
-        """What the browser's cookie holds from now on."""
+    def renew_hash(self, person: int, password_hash: str) -> Person:
+        """The same password, hashed anew; nothing else changes."""
+        with self.writing() as session:
+            row = _known(session, person)
+            row.password_hash = password_hash
+            return _person(row)
+
+    def sign_in(self, person: int, hours: float, *, awaits_code: bool = False) -> str:
+        """What the browser's cookie holds from now on. ``awaits_code``: it opens nothing yet."""
         cookie, now = secrets.token_urlsafe(32), self.now()
         with self.writing() as session:
             session.execute(delete(SessionRow).where(SessionRow.expires_at < now))
@@ -159,20 +173,37 @@ class People(Part):
                     csrf=secrets.token_urlsafe(24),
                     created_at=now,
                     expires_at=now + timedelta(hours=hours),
+                    seen_at=now,
+                    awaits_code=awaits_code,
                 )
             )
         return cookie
 
-    def signed_in(self, cookie: str) -> SignedIn | None:
-        """Who holds this cookie; None when it has ended, or the person may not sign in any more."""
+    def signed_in(
+        self, cookie: str, *, awaits_code: bool = False, idle: timedelta | None = None
+    ) -> SignedIn | None:
+        """Who holds this cookie; None when it has ended, or the person may not sign in any more.
+
+        ``awaits_code``: who still has to give a code, instead of who has. ``idle``: how long a session lasts in
+        which nothing is asked for.
+        """
         with self.reading() as session:
             row = session.get(SessionRow, hashed(cookie))
-            if row is None or row.expires_at <= self.now():
+            now = self.now()
+            if row is None or row.expires_at <= now or row.awaits_code is not awaits_code:
+                return None
+            if idle is not None and (row.seen_at or row.created_at) + idle <= now:
                 return None
             person = session.get(PersonRow, row.person_id)
             if person is None or not person.active:
                 return None
-            return SignedIn(_person(person), row.csrf, row.expires_at)
+            return SignedIn(_person(person), row.csrf, row.expires_at, row.seen_at or row.created_at)
+
+    def seen(self, cookie: str) -> None:
+        """Something was asked for in this session."""
+        with self.writing() as session:
+            known = update(SessionRow).where(SessionRow.id == hashed(cookie))
+            session.execute(known.values(seen_at=self.now()))
 
     def sign_out(self, cookie: str) -> None:
         with self.writing() as session:
@@ -233,7 +264,8 @@ def _by_name(session: Session, name: str) -> PersonRow | None:
 
 
 def _person(row: PersonRow) -> Person:
-    return Person(row.id, row.name, Role(row.role), row.active, row.password_hash)
+    asks_code = row.code_secret is not None
+    return Person(row.id, row.name, Role(row.role), row.active, row.password_hash, asks_code)
 
 
 def _token(row: TokenRow) -> Token:

@@ -2,23 +2,30 @@
 
 from __future__ import annotations
 
+import json
+import logging
 import re
 import time
 from concurrent.futures import ThreadPoolExecutor
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import httpx
+import pyotp
 import pytest
+import zxingcpp
 from argon2 import extract_parameters
 from argon2.profiles import RFC_9106_LOW_MEMORY
+from PIL import Image
 
 from api.app import create_app
 from api.settings import Settings, SettingsError
-from api.web import identity
+from api.web import codes, identity
 from api.web.identity import check_password, hash_password
 from tagger.store import Role, Store
 from tests.bench.served import HOSE, PASSWORD, Bench, Served, serving
-from tests.passwords import AS_INSTALLED, NOBODY_AS_INSTALLED
+from tests.databases import fresh_sqlite
+from tests.passwords import AS_INSTALLED, NOBODY_AS_INSTALLED, QUICK
 
 
 def test_a_stranger_is_sent_to_sign_in_and_back(stranger: httpx.Client) -> None:
@@ -68,6 +75,184 @@ def test_wrong_passwords_sent_all_at_once_are_counted_too(
     checked = sum("do not match" in page for page in said)
     assert 5 <= checked <= 8, "five, and one more for each second or two that it took"
     assert sum("too many failed attempts" in page for page in said) == 30 - checked
+
+
+def test_the_owners_own_browser_gets_in_whatever_others_try(served: Served, store: Store) -> None:
+    wrong, right = ({"name": "builder", "password": word} for word in ("wrong", PASSWORD))
+    with _client(served) as owner, _client(served) as other:
+        assert owner.post("/bench/sign-in", data=right).status_code == 303
+        for place in range(25):
+            other.post("/bench/sign-in", data={**wrong, "name": f"nobody {place}"})
+        for _ in range(5):
+            other.post("/bench/sign-in", data=wrong)
+        assert other.post("/bench/sign-in", data=right).status_code == 403
+        assert owner.post("/bench/sign-in", data=right).status_code == 303
+        assert owner.post("/bench/sign-in", data={**right, "name": "counter"}).status_code == 403, (
+            "its own account"
+        )
+
+        for _ in range(5):
+            owner.post("/bench/sign-in", data=wrong)
+        slowed = owner.post("/bench/sign-in", data=right)
+        assert slowed.status_code == 403 and "Try again in" in slowed.text, "it may not guess for ever either"
+        builder = store.person("builder")
+        assert builder is not None
+        browser = owner.cookies["tagger_browser"]
+        assert store.knows_browser(browser, builder.id)
+        store.change_person(builder.id, password_hash=builder.password_hash)
+        assert not store.knows_browser(browser, builder.id), "a new password: no browser is known"
+
+
+def _client(served: Served) -> httpx.Client:
+    return httpx.Client(base_url=served.url, verify=False, timeout=30)
+
+
+def test_passwords_that_are_tried_first_are_refused(bench: Bench, store: Store) -> None:
+    weak = ["password1234", "PassWord!!!!", "qwertyuiop12", "111111111111", "abcdefghijklm", "letmeinletmein",
+            "ababababababab", "manager 2026", "ridgehose 17", "Ridge-Hose!!!", "short words"]  # fmt: skip
+    for word in weak:
+        answer = bench.submit("/bench/me", {"old": PASSWORD, "password": word})
+        assert answer.status_code == 422, word
+    assert "tried first" in bench.submit("/bench/me", {"old": PASSWORD, "password": weak[0]}).text
+    for word in ("the crane swings left", "Läuft nie trocken", "fourteen wet hoses"):
+        hash_password(word, "manager", "Ridge Hose")
+    assert (
+        bench.submit("/bench/me", {"old": PASSWORD, "password": "the crane swings left"}).status_code == 200
+    )
+    assert check_password(store, "manager", "the crane swings left") is not None
+
+
+def test_a_session_ends_when_nothing_is_asked_for(tmp_path: Path) -> None:
+    moment = datetime(2026, 3, 2, tzinfo=UTC)
+    with Store.open(fresh_sqlite(tmp_path), now=lambda: moment) as store:
+        store.add_person("builder", QUICK.hash(PASSWORD), Role.BUILDER)
+        with (
+            serving(Settings(session_idle_minutes=30), store) as served,
+            Bench(served.url, store, "builder") as bench,
+        ):
+            for _ in range(4):  # two hours of work
+                moment += timedelta(minutes=29)
+                assert bench.get("/bench/find", follow_redirects=False).status_code == 200
+            for _ in range(4):  # a page that asks by itself is no work
+                moment += timedelta(minutes=10)
+                asked = bench.get("/bench/prints/7/state", follow_redirects=False).status_code
+            assert asked == 303
+            assert bench.get("/bench/find", follow_redirects=False).status_code == 303
+
+
+def test_over_https_the_cookies_are_of_this_host_alone(store: Store) -> None:
+    with (
+        serving(Settings(base_url="https://tags.example.com"), store) as served,
+        _client(served) as client,
+    ):
+        form = {"name": "builder", "password": PASSWORD}
+        given = client.post("/bench/sign-in", data=form).headers.get_list("set-cookie")
+        names = {line.partition("=")[0] for line in given}
+        assert names == {"__Host-tagger_session", "__Host-tagger_browser"}
+        for line in given:
+            parts = {part.strip().lower() for part in line.split(";")[1:]}
+            assert {"secure", "httponly", "path=/", "samesite=lax"} <= parts
+            assert not any(part.startswith("domain") for part in parts)
+        value = next(line for line in given if "session" in line).partition("=")[2].partition(";")[0]
+        plain, host = ({"Cookie": f"{name}={value}"} for name in ("tagger_session", "__Host-tagger_session"))
+        assert client.get("/bench/find", headers=host).status_code == 200
+        assert client.get("/bench/find", headers=plain).status_code == 303
+
+
+def test_a_manager_may_ask_for_a_phones_code_beside_the_password(served: Served, store: Store) -> None:
+    with Bench(served.url, store, "manager") as bench, _client(served) as thief:
+        page = bench.get("/bench/me/codes").text
+        secret = _secret(page)
+        totp = pyotp.TOTP(secret)
+        drawn = re.search(r"<svg.*?</svg>", page, re.DOTALL)
+        assert drawn is not None and _read(drawn[0]).startswith(
+            f"otpauth://totp/Ridge%20Hose:manager?secret={secret}"
+        )
+        form = {"secret": secret, "old": PASSWORD, "phone_code": totp.now()}
+        for wrong in ({"old": "wrong"}, {"phone_code": "12"}, {"secret": "A"}):
+            assert bench.submit("/bench/me/codes", {**form, **wrong}).status_code == 422
+        now = totp.now()
+        on = bench.submit("/bench/me/codes", {**form, "phone_code": now})
+        recovery = re.findall(r"<code>(\w{4}-\w{4}-\w{4}-\w{4})</code>", on.text)
+        assert len(set(recovery)) == 10
+
+        password = {"name": "manager", "password": PASSWORD}
+        asked = thief.post("/bench/sign-in", data=password)
+        assert asked.headers["location"].startswith("/bench/sign-in/code")
+        assert thief.get("/bench/find").status_code == 303, "the password alone opens nothing"
+        assert thief.get("/bench/sign-in/code").status_code == 200
+        used = thief.post("/bench/sign-in/code", data={"phone_code": now})
+        assert used.status_code == 403, "a code is good once, and that one was"
+        for guess in ("", "000 000 000", "x" * 3000, recovery[0][:-1]):
+            assert thief.post("/bench/sign-in/code", data={"phone_code": guess}).status_code == 403
+        late = thief.post("/bench/sign-in/code", data={"phone_code": recovery[0]})
+        assert late.status_code == 403 and "Try again in" in late.text, "guesses slow down"
+        time.sleep(1.05)
+        right = thief.post("/bench/sign-in/code", data={"phone_code": f" {recovery[0].upper()}"})
+        assert right.status_code == 303 and thief.get("/bench/find").status_code == 200
+        manager = store.person("manager")
+        assert manager is not None and manager.asks_code
+        assert not codes.accepted(store, manager, recovery[0]), "used up"
+        step = codes.step_of(secret, totp.at(int(time.time()) + 30))
+        assert codes.accepted(store, manager, totp.at(int(time.time()) + 30)) == "code" and step
+
+        assert bench.submit("/bench/me/codes/off", {"old": "wrong"}).status_code == 422
+        bench.submit(f"/bench/shop/people/{manager.id}", {"do": "codes"})
+        assert _client(served).post("/bench/sign-in", data=password).headers["location"] == "/bench"
+
+
+def _secret(page: str) -> str:
+    found = re.search(r'name="secret" value="(\w+)"', page)
+    assert found is not None
+    return found[1]
+
+
+def _read(svg: str) -> str:
+    """The text of a symbol drawn as squares of one unit, read by an independent reader."""
+    side = int(re.search(r'viewBox="0 0 (\d+)', svg)[1])  # type: ignore[index]
+    picture = Image.new("L", (side, side), 255)
+    for x, y in re.findall(r"M(\d+) (\d+)h1v1h-1z", svg):
+        picture.putpixel((int(x), int(y)), 0)
+    [read] = zxingcpp.read_barcodes(picture.resize((side * 4, side * 4), Image.Resampling.NEAREST))
+    return str(read.text)
+
+
+def test_who_signs_in_and_who_changes_roles_is_logged_without_secrets(
+    served: Served, store: Store, caplog: pytest.LogCaptureFixture
+) -> None:
+    caplog.set_level(logging.INFO, "tagger.security")
+    typed = "my secret pass phrase typed as a name"
+    with _client(served) as stranger:
+        for name in (typed, "BUILDER"):
+            stranger.post("/bench/sign-in", data={"name": name, "password": "wrong secret"})
+    with Bench(served.url, store, "manager") as bench:
+        builder = store.person("builder")
+        assert builder is not None
+        bench.submit(f"/bench/shop/people/{builder.id}", {"do": "role", "role": "counter"})
+        bench.submit(
+            "/bench/shop/people", {"name": "Cora", "role": "builder", "password": "the crane swings left"}
+        )
+        shown = bench.submit("/bench/shop/tokens", {"name": "scanner", "role": "manager"}).text
+        token = re.search(r"tag_[\w-]{20,}", shown)
+        assert token is not None
+        with _client(served) as api:
+            api.headers["Authorization"] = f"Bearer {token[0]}"
+            api.patch(
+                f"/api/v1/people/{builder.id}", json={"role": "builder", "password": "left swings the crane"}
+            )
+        bench.submit("/bench/sign-out")
+    lines = [json.loads(record.message) for record in caplog.records if record.name == "tagger.security"]
+    assert [line["event"] for line in lines] == [
+        "sign-in-failed", "sign-in-failed", "signed-in", "person-changed", "person-added", "token-made",
+        "person-changed", "signed-out",
+    ]  # fmt: skip
+    assert all(line["from"] == "127.0.0.1" and line["at"] for line in lines)
+    assert "person" not in lines[0] and lines[1]["person"] == "builder"
+    assert lines[3] | {"person": "builder", "by": "manager", "change": "role counter"} == lines[3]
+    assert lines[6] | {"person": "builder", "by": "scanner", "change": "role builder password"} == lines[6]
+    told = caplog.text
+    for secret in (typed, "wrong secret", PASSWORD, "crane", token[0], bench.csrf):
+        assert secret not in told
 
 
 def test_signing_in_right_often_shuts_no_door(stranger: httpx.Client) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from concurrent.futures import ThreadPoolExecutor
 from datetime import UTC, datetime, timedelta
 
 import pytest
@@ -85,3 +86,55 @@ def test_a_name_outside_ascii_is_one_in_any_case(store: Store) -> None:
         assert store.person(typed) == emile
         with pytest.raises(StoreError, match="already in use"):
             store.add_person(typed, "hash", Role.BUILDER)
+
+
+def test_a_session_ends_when_idle_and_one_that_awaits_a_code_opens_nothing(url: str) -> None:
+    moment = datetime(2026, 3, 2, tzinfo=UTC)
+    hour = timedelta(hours=1)
+    with Store.open(url, now=lambda: moment) as store:
+        anna = store.add_person("Anna", "hash", Role.MANAGER)
+        cookie, waiting = store.sign_in(anna.id, 12), store.sign_in(anna.id, 12, awaits_code=True)
+        assert store.signed_in(waiting) is None and store.signed_in(cookie, awaits_code=True) is None
+        assert store.signed_in(waiting, awaits_code=True) is not None
+        moment += timedelta(minutes=59)
+        assert store.signed_in(cookie, idle=hour) is not None
+        store.seen(cookie)
+        moment += timedelta(minutes=59)
+        assert store.signed_in(cookie, idle=hour) is not None
+        moment += timedelta(minutes=1)
+        assert store.signed_in(cookie, idle=hour) is None
+
+
+def test_a_code_and_a_recovery_code_are_good_once(url: str) -> None:
+    with Store.open(url) as one, Store.open(url) as other:
+        anna, bela = (one.add_person(name, "hash", Role.MANAGER).id for name in ("Anna", "Bela"))
+        one.ask_codes(anna, "SECRET", step=7, recovery=["aaaa", "bbbb"])
+        assert [store.use_step(anna, step) for store, step in ((one, 7), (other, 8), (one, 8), (one, 6))] == [
+            False, True, False, False,
+        ]  # fmt: skip
+        assert not other.use_recovery_code(bela, "aaaa")
+        with ThreadPoolExecutor(8) as pool:
+            used = list(pool.map(lambda n: (one, other)[n % 2].use_recovery_code(anna, "aaaa"), range(8)))
+        assert used.count(True) == 1
+        one.ask_codes(anna, "OTHER", step=9, recovery=["cccc"])
+        assert not one.use_recovery_code(anna, "bbbb"), "a new phone has new recovery codes"
+        assert one.code_secret(anna) == "OTHER"
+        one.ask_no_codes(anna)
+        assert one.code_secret(anna) is None and not one.use_recovery_code(anna, "cccc")
+
+
+def test_a_browser_is_known_for_half_a_year(url: str) -> None:
+    moment = datetime(2026, 3, 2, tzinfo=UTC)
+    with Store.open(url, now=lambda: moment) as store:
+        anna, bela = (store.add_person(name, "hash", Role.MANAGER).id for name in ("Anna", "Bela"))
+        store.know_browser("cookie", anna)
+        store.know_browser("cookie", anna)
+        assert store.knows_browser("cookie", anna)
+        assert not store.knows_browser("cookie", bela) and not store.knows_browser("other", anna)
+        with store.reading() as session:
+            assert "cookie" not in session.scalars(text("SELECT hash FROM known_browser")).all()
+        moment += timedelta(days=180)
+        assert not store.knows_browser("cookie", anna)
+        store.know_browser("cookie", bela)
+        store.change_person(bela, active=False)
+        assert not store.knows_browser("cookie", bela)

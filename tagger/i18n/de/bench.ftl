@@ -258,6 +258,7 @@ bench-field-name = Name
 bench-field-password = Kennwort
 bench-field-old = Bisheriges Kennwort
 bench-field-code = Code aus der Konsole
+bench-field-phone_code = Code vom Telefon
 bench-field-sign_in = Anmeldung
 bench-field-role = Rolle
 bench-field-uri = Adresse
@@ -347,7 +348,7 @@ bench-find-tag = Schild suchen
 bench-first = Erster Start
 bench-first-hint = Noch keine Benutzer. Die Konsole, in der der Server gestartet wurde, zeigt einen Einmalcode.
 bench-first-name = Ihr Name
-bench-first-password = Kennwort (mindestens 10 Zeichen)
+bench-first-password = Kennwort (mindestens 12 Zeichen)
 bench-first-create = Konto der Werkstattleitung anlegen
 
 ## Build
@@ -876,7 +877,7 @@ bench-printer-remove = Entfernen
 bench-printer-remove-ask = { $name } entfernen? Wartende Aufträge werden nicht gedruckt.
 bench-printer-change = Um Adresse, Auflösung oder Etikett zu ändern, den Drucker entfernen und unter demselben Namen wieder hinzufügen.
 bench-me-new-password = Neues Kennwort
-bench-me-new-password-long = Neues Kennwort (mindestens 10 Zeichen)
+bench-me-new-password-long = Neues Kennwort (mindestens 12 Zeichen)
 bench-me-change = Kennwort ändern und überall abmelden
 bench-me-sign-out-this = Auf diesem Gerät abmelden
 
@@ -946,3 +947,28 @@ bench-flush-title = Spülung
 bench-flush-hint = Wie und womit sie innen gereinigt wurden, und von wem. Verlauf und Prüfzeugnis nennen es. Es ist keine Messung der geforderten Reinheit.
 bench-flush-last = Zuletzt gespült
 bench-field-flushed_by = Gespült von
+
+## Codes of a phone beside the password
+
+bench-code = Code vom Telefon
+bench-code-give = Sechs Ziffern, die die App auf Ihrem Telefon jetzt anzeigt
+bench-code-recovery = Telefon verloren? Stattdessen einen Ihrer Ersatzcodes eingeben; jeder gilt einmal.
+bench-code-other = Unter anderem Namen anmelden
+bench-code-wrong = Der Code ist nicht gültig.
+    .mend = Auf den nächsten Code warten und die Uhr des Telefons prüfen.
+bench-codes = Codes vom Telefon
+bench-codes-why = Mit Codes reicht ein Kennwort, das jemand erfahren hat, nicht zum Anmelden. Für die Werkstattleitung empfohlen.
+bench-codes-set-up = Codes einrichten
+bench-codes-are-asked = Beim Anmelden wird ein Code von Ihrem Telefon verlangt.
+bench-codes-off = Keine Codes mehr verlangen
+bench-codes-another = Anderes Telefon einrichten
+bench-codes-hint = Das Symbol mit einer App für Einmalcodes scannen, dann den angezeigten Code eingeben.
+bench-codes-picture = Symbol zum Scannen mit dem Telefon
+bench-codes-type = Oder dieses Geheimnis in die App eintippen:
+bench-codes-first = Code, den die App anzeigt
+bench-codes-ask = Ab jetzt Codes verlangen
+bench-codes-on = Ab jetzt wird beim Anmelden ein Code verlangt.
+bench-codes-recovery = Ersatzcodes
+bench-codes-recovery-hint = Aufschreiben und getrennt vom Telefon aufbewahren: Jeder ersetzt einmal einen Code. Sie werden nur jetzt angezeigt.
+bench-shop-codes-off = Keine Codes verlangen
+bench-shop-codes-ask = { $name } keine Codes mehr abverlangen? Dann genügt das Kennwort.

@@ -26,8 +26,10 @@ guard-picture-too-large = Das Foto ist größer als { $megabytes } MB.
     .mend = Ein kleineres Foto verwenden oder ohne Foto senden.
 guard-picture-unreadable = Die Datei ist kein lesbares Foto.
     .mend = Ein Foto als JPEG, PNG oder WebP verwenden.
-guard-password-short = Das Passwort ist zu kurz.
+guard-password-short = Das Kennwort ist zu kurz.
     .mend = Mindestens { $least } Zeichen verwenden.
+guard-password-common = Das Kennwort gehört zu denen, die zuerst versucht werden.
+    .mend = Einen Satz aus mehreren Wörtern verwenden, den niemand mit Ihnen oder der Werkstatt verbindet.
 
 ## Tags and lots that were scanned
 

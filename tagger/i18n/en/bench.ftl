@@ -258,6 +258,7 @@ bench-field-name = Name
 bench-field-password = Password
 bench-field-old = Current password
 bench-field-code = Code from the console
+bench-field-phone_code = Code from your phone
 bench-field-sign_in = Sign-in
 bench-field-role = Role
 bench-field-uri = Address
@@ -347,7 +348,7 @@ bench-find-tag = Find a tag
 bench-first = First start
 bench-first-hint = No users yet. The console where the server was started shows a one-time code.
 bench-first-name = Your name
-bench-first-password = Password (at least 10 characters)
+bench-first-password = Password (at least 12 characters)
 bench-first-create = Create the manager account
 
 ## Build
@@ -876,7 +877,7 @@ bench-printer-remove = Remove
 bench-printer-remove-ask = Remove { $name }? Waiting jobs will not be printed.
 bench-printer-change = To change the address, resolution or label, remove the printer and add it again with the same name.
 bench-me-new-password = New password
-bench-me-new-password-long = New password (at least 10 characters)
+bench-me-new-password-long = New password (at least 12 characters)
 bench-me-change = Change password and sign out everywhere
 bench-me-sign-out-this = Sign out on this device
 
@@ -946,3 +947,28 @@ bench-flush-title = Flushing
 bench-flush-hint = How and with what they were cleaned inside, and by whom. The history and the certificate say so. It is no measurement of the cleanliness that is asked for.
 bench-flush-last = Last flushed
 bench-field-flushed_by = Flushed by
+
+## Codes of a phone beside the password
+
+bench-code = Code from your phone
+bench-code-give = Six digits that the app on your phone shows now
+bench-code-recovery = Phone lost? Enter one of your recovery codes instead; each works once.
+bench-code-other = Sign in as someone else
+bench-code-wrong = The code is not valid.
+    .mend = Wait for the next code and check the clock of the phone.
+bench-codes = Codes from your phone
+bench-codes-why = With codes, a password that somebody has learned is not enough to sign in. Recommended for managers.
+bench-codes-set-up = Set up codes
+bench-codes-are-asked = A code from your phone is asked for when you sign in.
+bench-codes-off = Stop asking for codes
+bench-codes-another = Set up another phone
+bench-codes-hint = Scan the symbol with an app for one-time codes, then enter the code that it shows.
+bench-codes-picture = Symbol to scan with the phone
+bench-codes-type = Or type this secret into the app:
+bench-codes-first = Code that the app shows
+bench-codes-ask = Ask for codes from now on
+bench-codes-on = From now on a code is asked for when you sign in.
+bench-codes-recovery = Recovery codes
+bench-codes-recovery-hint = Write them down and keep them away from the phone: each replaces a code once. They are shown only now.
+bench-shop-codes-off = Ask for no codes
+bench-shop-codes-ask = Stop asking { $name } for codes? The password alone will then do.

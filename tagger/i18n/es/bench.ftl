@@ -258,6 +258,7 @@ bench-field-name = Nombre
 bench-field-password = Contraseña
 bench-field-old = Contraseña actual
 bench-field-code = Código de la consola
+bench-field-phone_code = Código de su teléfono
 bench-field-sign_in = Inicio de sesión
 bench-field-role = Función
 bench-field-uri = Dirección
@@ -347,7 +348,7 @@ bench-find-tag = Buscar una etiqueta
 bench-first = Primer arranque
 bench-first-hint = Aún no hay usuarios. La consola en la que se arrancó el servidor muestra un código de un solo uso.
 bench-first-name = Su nombre
-bench-first-password = Contraseña (al menos 10 caracteres)
+bench-first-password = Contraseña (al menos 12 caracteres)
 bench-first-create = Crear la cuenta de encargado
 
 ## Build
@@ -876,7 +877,7 @@ bench-printer-remove = Quitar
 bench-printer-remove-ask = ¿Quitar { $name }? Los trabajos en espera no se imprimirán.
 bench-printer-change = Para cambiar la dirección, la resolución o las etiquetas, quite la impresora y añádala otra vez con el mismo nombre.
 bench-me-new-password = Nueva contraseña
-bench-me-new-password-long = Nueva contraseña (al menos 10 caracteres)
+bench-me-new-password-long = Nueva contraseña (al menos 12 caracteres)
 bench-me-change = Cambiar la contraseña y cerrar todas las sesiones
 bench-me-sign-out-this = Cerrar sesión en este dispositivo
 
@@ -946,3 +947,28 @@ bench-flush-title = Limpieza interior
 bench-flush-hint = Cómo y con qué se limpió el interior, y quién lo hizo. El historial y el certificado lo indican. No es una medición de la limpieza exigida.
 bench-flush-last = Última limpieza interior
 bench-field-flushed_by = Limpiado por
+
+## Codes of a phone beside the password
+
+bench-code = Código de su teléfono
+bench-code-give = Seis dígitos que la aplicación de su teléfono muestra ahora
+bench-code-recovery = ¿Ha perdido el teléfono? Introduzca en su lugar uno de sus códigos de recuperación; cada uno sirve una sola vez.
+bench-code-other = Iniciar sesión con otro nombre
+bench-code-wrong = El código no es válido.
+    .mend = Espere al código siguiente y compruebe la hora del teléfono.
+bench-codes = Códigos de su teléfono
+bench-codes-why = Con códigos, una contraseña que alguien haya averiguado no basta para iniciar sesión. Recomendado para los encargados.
+bench-codes-set-up = Configurar códigos
+bench-codes-are-asked = Al iniciar sesión se le pide un código de su teléfono.
+bench-codes-off = Dejar de pedir códigos
+bench-codes-another = Configurar otro teléfono
+bench-codes-hint = Escanee el símbolo con una aplicación de códigos de un solo uso e introduzca el código que muestra.
+bench-codes-picture = Símbolo para escanear con el teléfono
+bench-codes-type = O escriba este secreto en la aplicación:
+bench-codes-first = Código que muestra la aplicación
+bench-codes-ask = Pedir códigos a partir de ahora
+bench-codes-on = A partir de ahora se le pedirá un código al iniciar sesión.
+bench-codes-recovery = Códigos de recuperación
+bench-codes-recovery-hint = Anótelos y guárdelos lejos del teléfono: cada uno sustituye un código una sola vez. Solo se muestran ahora.
+bench-shop-codes-off = No pedir códigos
+bench-shop-codes-ask = ¿Dejar de pedir códigos a { $name }? Entonces bastará la contraseña.

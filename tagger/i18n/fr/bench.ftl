@@ -258,6 +258,7 @@ bench-field-name = Nom
 bench-field-password = Mot de passe
 bench-field-old = Mot de passe actuel
 bench-field-code = Code de la console
+bench-field-phone_code = Code de votre téléphone
 bench-field-sign_in = Connexion
 bench-field-role = Rôle
 bench-field-uri = Adresse
@@ -347,7 +348,7 @@ bench-find-tag = Trouver une étiquette
 bench-first = Premier démarrage
 bench-first-hint = Aucun utilisateur pour l'instant. La console où le serveur a été démarré affiche un code à usage unique.
 bench-first-name = Votre nom
-bench-first-password = Mot de passe (10 caractères au moins)
+bench-first-password = Mot de passe (12 caractères au moins)
 bench-first-create = Créer le compte du responsable
 
 ## Build
@@ -876,7 +877,7 @@ bench-printer-remove = Retirer
 bench-printer-remove-ask = Retirer { $name } ? Les tâches en attente ne seront pas imprimées.
 bench-printer-change = Pour changer l'adresse, la résolution ou l'étiquette vierge, retirez l'imprimante et ajoutez-la de nouveau sous le même nom.
 bench-me-new-password = Nouveau mot de passe
-bench-me-new-password-long = Nouveau mot de passe (10 caractères au moins)
+bench-me-new-password-long = Nouveau mot de passe (12 caractères au moins)
 bench-me-change = Changer le mot de passe et se déconnecter partout
 bench-me-sign-out-this = Se déconnecter de cet appareil
 
@@ -946,3 +947,28 @@ bench-flush-title = Rinçage
 bench-flush-hint = Comment et avec quoi l'intérieur a été nettoyé, et par qui. L'historique et le certificat l'indiquent. Ce n'est pas une mesure de la propreté demandée.
 bench-flush-last = Dernier rinçage
 bench-field-flushed_by = Rincé par
+
+## Codes of a phone beside the password
+
+bench-code = Code de votre téléphone
+bench-code-give = Les six chiffres que l'application de votre téléphone affiche maintenant
+bench-code-recovery = Téléphone perdu ? Saisissez à la place un de vos codes de secours ; chacun sert une seule fois.
+bench-code-other = Se connecter sous un autre nom
+bench-code-wrong = Le code n'est pas valable.
+    .mend = Attendez le code suivant et vérifiez l'heure du téléphone.
+bench-codes = Codes de votre téléphone
+bench-codes-why = Avec des codes, un mot de passe découvert par un tiers ne suffit plus pour se connecter. Recommandé aux responsables d'atelier.
+bench-codes-set-up = Configurer les codes
+bench-codes-are-asked = Un code de votre téléphone vous est demandé à la connexion.
+bench-codes-off = Ne plus demander de codes
+bench-codes-another = Configurer un autre téléphone
+bench-codes-hint = Scannez le symbole avec une application de codes à usage unique, puis saisissez le code affiché.
+bench-codes-picture = Symbole à scanner avec le téléphone
+bench-codes-type = Ou saisissez ce secret dans l'application :
+bench-codes-first = Code affiché par l'application
+bench-codes-ask = Demander les codes désormais
+bench-codes-on = Un code vous sera désormais demandé à la connexion.
+bench-codes-recovery = Codes de secours
+bench-codes-recovery-hint = Notez-les et gardez-les à l'écart du téléphone : chacun remplace un code une seule fois. Ils ne sont affichés que maintenant.
+bench-shop-codes-off = Ne plus demander de codes
+bench-shop-codes-ask = Ne plus demander de codes à { $name } ? Le mot de passe seul suffira alors.
