@@ -117,10 +117,9 @@ async function shell(request) {
   const cache = await caches.open(KEPT);
   const asked = new URL(request.url).searchParams.get("lang");
   const chosen = asked || (await chosenLanguage());
-  const identify = new URL(request.url).pathname === "/identify" && chosen && (await cache.match(`/scan/identify?lang=${chosen}`));
-  if (identify) return identify;
-  const found = (chosen && (await cache.match(`/scan/shell?lang=${chosen}`))) || (await cache.match("/scan/shell", { ignoreSearch: true }));
-  return found || Response.error();
+  const keptOf = async (page) => (chosen && (await cache.match(`${page}?lang=${chosen}`))) || cache.match(page, { ignoreSearch: true });
+  const identify = new URL(request.url).pathname === "/identify" && (await keptOf("/scan/identify"));
+  return identify || (await keptOf("/scan/shell")) || Response.error();
 }
 
 async function chosenLanguage() {

@@ -34,9 +34,25 @@ OUT_OF_REACH = """() => {
   }
   return { wrong, seen, steps: document.querySelectorAll(".step").length };
 }"""
+ORDER = """() => {
+  location.hash = "#order";
+  const order = document.querySelector("#order"), wrong = [];
+  for (const more of order.querySelectorAll("details")) more.open = true;
+  for (const one of order.querySelectorAll("input:not([type=hidden]), select, textarea, button, summary")) {
+    if (!one.checkVisibility() || one.type === "file" && !one.offsetParent) continue;
+    one.scrollIntoView({ block: "center" });
+    const box = (one.closest("label") || one).getBoundingClientRect();
+    const on = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
+    const covered = !(on && (one === on || one.contains(on) || on.contains(one)));
+    if (covered || box.left < 0 || box.right > innerWidth + 0.5 || box.height < 44) wrong.push(one.name || one.textContent);
+  }
+  location.hash = "#step-1";
+  return wrong;
+}"""
 
 
 def test_next_is_in_reach_on_every_step_of_a_small_phone(live: Live, open_page: OpenPage) -> None:
+    """And every field and button of the order form, at both widths."""
     page, made = open_page(viewport={"width": 360, "height": 640}), registered(live)
     for lang in ("de", "fr", "es"):
         page.goto(f"{live.url}{path(made)}?lang={lang}#step-1")
@@ -46,6 +62,7 @@ def test_next_is_in_reach_on_every_step_of_a_small_phone(live: Live, open_page: 
             found = page.evaluate(OUT_OF_REACH)
             assert found["wrong"] == [], (lang, width)
             assert page.evaluate("document.documentElement.scrollWidth") == width, lang
+            assert page.evaluate(ORDER) == [], (lang, width)
         assert len(found["seen"]) == found["steps"] > 3, "Next leads through every step to the end"
 
 

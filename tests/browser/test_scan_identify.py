@@ -99,6 +99,8 @@ def test_both_ends_are_picked_without_a_signal_and_the_rest_is_said_to_need_one(
     assert page.locator("main .letter").all_text_contents() == ["A", "B"]
     page.get_by_role("link", name=t("scan-identify-next_hose")).click()
     expect(page.locator("main")).to_contain_text(t("offline-identified"))
+    page.goto(live.url + "/identify?lang=fr")  # of which nothing is kept
+    expect(page.locator("main")).to_contain_text(t("scan-identify-kept"))
     page.goto(live.url + "/identify?a=nonsense~1~x&form=zzz&diameter=%3Cb%3E27")
     until(page, "async () => document.querySelector('[data-identify]').children.length > 0")
     expect(page.locator("[role=alert]").first).to_be_visible()

@@ -18,6 +18,7 @@ from tagger.messages import Message
 from tagger.spec import AssemblySpec
 from tagger.store import ProofTest, Store
 from tagger.trade import assess
+from tests.browser import sniffer
 from tests.browser.conftest import Live, until
 from tests.browser.test_scan_tag import TWO_ELBOWS, path, registered
 
@@ -88,6 +89,8 @@ def test_the_day_goes_into_the_calendar_without_a_network(live: Live, phone: Pag
     assert answer.status == 200
     without_network(phone, live)
     phone.goto(f"{live.url}/T/{number}/{digits}")
+    expect(phone.get_by_role("link", name=T("fitted-calendar"))).to_be_visible()
+    assert not Axe().run(phone).violations_count and not sniffer.errors(phone)
     with phone.expect_download() as saved:
         phone.get_by_role("link", name=T("fitted-calendar")).click()
     assert saved.value.suggested_filename == f"{number}.ics"
@@ -346,9 +349,15 @@ def test_a_server_that_hangs_does_not_undo_a_withdrawal(live: Live, open_page: O
     until(page, SEEN)
     page.context.route("**/t/**", lambda route: None)
     page.context.route("**/T/**", lambda route: None)  # never answered
+    page.context.route("**/identify?**", lambda route: None)
+    until(page, "async () => !!(await caches.match('/scan/identify?lang=en'))")
+    page.evaluate("open('/identify?form=female_swivel&diameter=1+in&tpi=12&seat=37')")
     page.goto(live.url + path(made), timeout=20_000)
     expect(page.locator("section.withdrawn")).to_contain_text("The crimp cracked")
     expect(page.locator(".notice").first).to_contain_text(T("offline-tag-only"))
+    (beside,) = [one for one in page.context.pages if one != page]
+    expect(beside.locator("main")).to_contain_text(T("scan-identify-kept"), timeout=20_000)
+    expect(beside.locator(".card").first).to_contain_text("-12 37° flare")
 
 
 def test_find_has_the_tags_seen_on_this_phone_without_a_network(live: Live, phone: Page) -> None:

@@ -76,8 +76,8 @@ def test_an_order_without_javascript_sent_twice_is_one_order(
     live: Live, assembly: Assembly, open_page: OpenPage
 ) -> None:
     references = set()
-    for _ in range(2):
-        page = open_page(java_script_enabled=False)
+    for width in (360, 390):
+        page = open_page(java_script_enabled=False, viewport={"width": width, "height": 740})
         page.goto(live.url + path(assembly) + "#order")
         page.get_by_label(T("scan-field-reference")).fill("no script")
         page.get_by_label(T("scan-field-contact_phone")).fill("+44 1632 960 111")
