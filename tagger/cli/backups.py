@@ -1,4 +1,4 @@
-"""Commands over copies of the records: write, read back, and try whether one would serve."""
+"""Commands over the records as a whole: copies of them, the chain that shows a change, the move to another database."""
 
 from __future__ import annotations
 
@@ -21,7 +21,10 @@ def backup(a: argparse.Namespace, t: Translator) -> Answer:
         if a.keep is None:
             copied = store.backup(a.file)
             answer, rows = _copied(a.file, copied)
-            return answer, t("cli-backed-up", file=str(a.file), rows=rows, digest=copied.digest)
+            said = t(
+                "cli-backed-up", file=str(a.file), rows=rows, digest=copied.digest, head=str(copied.head)
+            )
+            return answer, said
         if a.keep < 1:
             raise StoreError(Problem("--keep", a.keep, Message("cli-usage-keep")))
         file, copied, removed = store.backup_and_keep(a.file, a.keep)
@@ -34,6 +37,7 @@ def backup(a: argparse.Namespace, t: Translator) -> Answer:
         kept=a.keep,
         removed=len(removed),
         digest=copied.digest,
+        head=str(copied.head),
     )
     return answer, said
 
@@ -55,6 +59,41 @@ def drill(a: argparse.Namespace, t: Translator) -> Answer:
     return answer, t("cli-drilled", file=str(a.file), rows=rows, digest=copied.digest)
 
 
+def move(a: argparse.Namespace, t: Translator) -> Answer:
+    """Moves all records into another, empty database."""
+    from tagger.store.database import Unopened
+    from tagger.store.move import move
+
+    with open_store() as store:
+        moved = move(store.database, a.to)
+    target = Unopened(a.to).shown
+    answer = {"to": target, "rows": moved.rows, "digests": moved.digests, "sha256": moved.digest}
+    rows = Message("cli-rows", count=sum(moved.rows.values()))
+    said = t("cli-moved", rows=rows, tables=len(moved.rows), digest=moved.digest, target=target)
+    return answer | {"head": str(moved.head)}, said
+
+
+def audit(a: argparse.Namespace, t: Translator) -> Answer:
+    """Follows the chain over everything recorded: its first broken link, or its head."""
+    from tagger.store import Head
+    from tagger.store.backup import head_in
+
+    known = None
+    if a.backup is not None:
+        known = head_in(a.backup)
+    elif a.head is not None and (known := Head.read(a.head)) is None:
+        raise StoreError(Problem("--head", a.head, Message("cli-usage-head")))
+    with open_store() as store:
+        found = store.audit(known)
+    answer = {"ok": found.broken is None, "head": str(found.head), "links": found.head.links}
+    answer |= {"rows": found.rows, "broken": None}
+    rows, head = Message("cli-rows", count=sum(found.rows.values())), str(found.head)
+    if (broken := found.broken) is None:
+        return answer, t("cli-audited", rows=rows, links=found.head.links, head=head)
+    answer["broken"] = {"link": broken.link, "table": broken.table, "key": broken.key, "why": t(broken.why)}
+    return answer, t("cli-audit-broken", why=broken.why, head=head)
+
+
 def _copied(file: Path, copied: Copied) -> tuple[dict[str, Any], Message]:
-    answer = {"file": str(file), "rows": copied.rows, "sha256": copied.digest}
+    answer = {"file": str(file), "rows": copied.rows, "sha256": copied.digest, "head": str(copied.head)}
     return answer, Message("cli-rows", count=sum(copied.rows.values()))

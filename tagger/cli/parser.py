@@ -309,6 +309,16 @@ def _signing_key(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--out", type=Path, metavar="FILE", help=t("cli-option-pdf"))
 
 
+def _audit(one: argparse.ArgumentParser, t: Translator) -> None:
+    noted = one.add_mutually_exclusive_group()
+    noted.add_argument("--head", metavar="N:HEX", help=t("cli-option-head"))
+    noted.add_argument("--backup", type=Path, metavar="FILE", help=t("cli-option-audit-backup"))
+
+
+def _move(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("to", metavar="URL", help=t("cli-option-move-to"))
+
+
 _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "identify": (commands.identify, _identify),
     "lay-line": (commands.lay_line, _lay_line),
@@ -345,6 +355,8 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "restore": (backups.restore, _restore),
     "drill": (backups.drill, _drill),
     "signing-key": (signing_keys.signing_key, _signing_key),
+    "audit": (backups.audit, _audit),
+    "move": (backups.move, _move),
 }
 
 

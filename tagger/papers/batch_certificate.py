@@ -12,7 +12,7 @@ from tagger.errors import Problem, StoreError
 from tagger.i18n import Translator
 from tagger.messages import Message, pressure
 from tagger.papers import document
-from tagger.papers.certificate import corrections, flushing, of_the_act, of_the_assembly, table
+from tagger.papers.certificate import chain_line, corrections, flushing, of_the_act, of_the_assembly, table
 from tagger.settings import ShopSettings
 from tagger.store import Assembly, Batch, Kind, Result, Store
 from tagger.store.overrated import as_of_today
@@ -42,7 +42,7 @@ class _Paper:
     """The certificate of one batch, part by part."""
 
     def __init__(self, store: Store, batch: Batch, tables: Tables, t: Translator) -> None:
-        self.batch, self.t = batch, t
+        self.batch, self.t, self.chain = batch, t, chain_line(store, t)
         numbers = batch.numbers
         self.known = {one.number: one for one in as_of_today(store.assemblies(numbers), tables)}
         self.tests = {test.number: test for test in batch.tests}
@@ -70,7 +70,7 @@ class _Paper:
             anew = Message("papers-issued-anew", day=day, fields=corrections(event))
             found += [document.gap(3), text(f"{number}: {t(anew)}", 9, bold=True)]
         own = t("papers-own-statement", shop=settings.shop_name)
-        return [*found, document.gap(5), text(t("papers-batch-limits"), 9), text(own, 9)]
+        return [*found, document.gap(5), text(t("papers-batch-limits"), 9), text(own, 9), self.chain]
 
     def _alike(self) -> list[list[Assembly]]:
         """The members by what they have in common: spec with its lots, ratings, place, and what was asked."""

@@ -73,7 +73,13 @@ def _story_of(store: Store, number: str, settings: ShopSettings, tables: Tables,
         for event in store.history(known.number)
         if event.kind is Kind.CORRECTED and event.id > proved[0].id
     ]
-    return _story(known, Proved(*proved, allowed, tuple(since), flushed), crimps, settings, t)
+    story = _story(known, Proved(*proved, allowed, tuple(since), flushed), crimps, settings, t)
+    return [*story, chain_line(store, t)]
+
+
+def chain_line(store: Store, t: Translator) -> Any:
+    """Up to which link of the chain the records went when the paper was made."""
+    return document.text(t("papers-chain", head=store.head().short), 7)
 
 
 @dataclass(frozen=True)

@@ -8,9 +8,11 @@
 
 from __future__ import annotations
 
+from tagger.store.audit import Audit, Audited
 from tagger.store.backup import Backup, Copied
 from tagger.store.base import Clock, utc_now
 from tagger.store.batches import MOST_OF_A_BATCH, Batch, Batches, Flushing
+from tagger.store.chain import Head
 from tagger.store.changes import Changes
 from tagger.store.correcting import CORRECTABLE, Correcting
 from tagger.store.crimps import Crimps, CrimpValue
@@ -81,6 +83,7 @@ class Store(
     Once,
     Scans,
     Backup,
+    Audit,
     ShopRows,
     Tries,
     SecondFactor,
@@ -113,6 +116,7 @@ __all__ = [
     "MOST_OF_A_BATCH",
     "Allowance",
     "Assembly",
+    "Audited",
     "Batch",
     "Contact",
     "Copied",
@@ -123,6 +127,7 @@ __all__ = [
     "FittedReport",
     "FittedState",
     "Flushing",
+    "Head",
     "Keep",
     "KeptRow",
     "KeyUsed",

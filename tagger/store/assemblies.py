@@ -18,6 +18,7 @@ from tagger.record import MAX_LENGTH, as_kept, problem_of, recorded
 from tagger.spec import MAX_COUNT, AssemblySpec, Danger, Hose, TagContent
 from tagger.store import designs
 from tagger.store.base import Part, compact, fingerprint, in_chunks, not_registered
+from tagger.store.chain import pend
 from tagger.store.changes import refuse_unread_changes
 from tagger.store.designs import Design
 from tagger.store.fittings import refuse_other_fittings
@@ -190,7 +191,8 @@ class Assemblies(Part):
             if row.asked.replaces:
                 events.extend(_replaced(session, row, values[-row.asked.count :], now, by))
         designs.keep(session, (row.design for row in rows))
-        session.execute(insert(AssemblyRow), values)
+        session.execute(insert(AssemblyRow), values, execution_options={"pended": True})
+        pend(session, AssemblyRow, values)
         add_events(session, events)
 
     def assembly(self, number: str) -> Assembly:

@@ -14,7 +14,7 @@ import shutil
 import sqlite3
 import tempfile
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
@@ -28,6 +28,7 @@ from tagger.errors import Problem, StoreError
 from tagger.messages import Message
 from tagger.store import sealed
 from tagger.store.base import Part
+from tagger.store.chain import START, Head, head_of
 from tagger.store.database import Database
 from tagger.store.models import PrintJobRow, Table
 from tagger.store.texts import unchecked
@@ -42,10 +43,12 @@ _KEPT: Final = re.compile(r"tags-\d{8}-\d{6}\.copy")
 
 @dataclass(frozen=True)
 class Copied:
-    """What a copy holds: rows by table, and one digest over all of them."""
+    """What a copy holds: rows by table, a digest of each table, one over all, and the head of the chain."""
 
     rows: dict[str, int]
+    digests: dict[str, str]
     digest: str
+    head: Head
 
 
 class Backup(Part):
@@ -87,9 +90,9 @@ class Backup(Part):
             copy = Database(f"sqlite:///{part}")
             try:
                 with copy.engine.execution_options(writes=True).begin() as target:
-                    _copy(source, target)
+                    copy_rows(source, target)
                 with copy.engine.connect() as written:
-                    taken, held = _digest(source), _digest(written)
+                    taken, held = digest_rows(source), digest_rows(written)
             finally:
                 copy.close()
         _single_file(part)
@@ -129,9 +132,9 @@ class Backup(Part):
             source_database = Database(f"sqlite:///{file}")
             try:
                 with source_database.engine.connect() as source, _empty(self.database) as target:
-                    _copy(source, target)
-                    _set_sequences(target)
-                    if (held := _digest(target)) != _digest(source):
+                    copy_rows(source, target)
+                    set_sequences(target)
+                    if (held := digest_rows(target)) != digest_rows(source):
                         raise StoreError(Problem("restore", str(path), Message("store-restore-incomplete")))
                     _hold_prints(target)
                     return held
@@ -164,6 +167,18 @@ def drill(path: Path | str, url: str | None = None) -> Copied:
             scratch.database.close()
 
 
+def head_in(path: Path) -> Head:
+    """The head of the chain as the copy ``path`` carries it. Raises StoreError as ``restore`` does."""
+    with tempfile.TemporaryDirectory() as folder:
+        file = _checked_copy(path, Path(folder), unsealed=False)
+        with closing(sqlite3.connect(file)) as connection:
+            if not connection.execute("SELECT 1 FROM sqlite_master WHERE name = 'chain'").fetchone():
+                wrong = Message("store-audit-no-head", path=str(path))
+                raise StoreError(Problem("--backup", str(path), wrong))
+            last = connection.execute("SELECT id, link FROM chain ORDER BY id DESC LIMIT 1").fetchone()
+    return Head(*last) if last else Head(0, START)
+
+
 def _refuse_taken(path: Path) -> None:
     for one in (path, sealed.beside(path)):
         if one.exists() or one.is_symlink():
@@ -188,7 +203,8 @@ def _tables() -> list[SqlTable]:
     return [table for table in Table.metadata.sorted_tables if table.name not in _NOT_COPIED]
 
 
-def _copy(source: Connection, target: Connection) -> None:
+def copy_rows(source: Connection, target: Connection) -> None:
+    """Every row that is kept, from one database into another whose tables are empty."""
     for table in _tables():
         kept = light_table(table.name, *(column(c.name, unchecked(c.type)) for c in table.columns))
         for rows in _rows(source, table):
@@ -203,13 +219,13 @@ def _rows(source: Connection, table: SqlTable) -> Iterator[list[dict[str, Any]]]
         yield [dict(row) for row in chunk]
 
 
-def _digest(connection: Connection) -> Copied:
+def digest_rows(connection: Connection) -> Copied:
     """Equal for equal content in either database, whatever the order of the rows.
 
     The databases sort text keys by rules of their own, so the rows' digests are added up: nothing is
     sorted, and no table is held in memory.
     """
-    whole, counts = hashlib.sha256(), {}
+    whole, counts, digests = hashlib.sha256(), {}, {}
     for table in _tables():
         total = count = 0
         for rows in _rows(connection, table):
@@ -217,9 +233,9 @@ def _digest(connection: Connection) -> Copied:
                 line = json.dumps(row, sort_keys=True, default=str, ensure_ascii=False)
                 total += int.from_bytes(hashlib.sha256(line.encode()).digest(), "big")
             count += len(rows)
-        counts[table.name] = count
-        whole.update(f"{table.name} {count} {total % 2**256:064x}\n".encode())
-    return Copied(counts, whole.hexdigest())
+        counts[table.name], digests[table.name] = count, f"{total % 2**256:064x}"
+        whole.update(f"{table.name} {count} {digests[table.name]}\n".encode())
+    return Copied(counts, digests, whole.hexdigest(), head_of(connection))
 
 
 def _single_file(path: Path) -> None:
@@ -283,7 +299,7 @@ def _hold_prints(target: Connection) -> None:
     target.execute(held)
 
 
-def _set_sequences(target: Connection) -> None:
+def set_sequences(target: Connection) -> None:
     """PostgreSQL counts ids apart from the rows; without this the next id would be taken."""
     if target.dialect.name != "postgresql":
         return

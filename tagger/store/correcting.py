@@ -51,8 +51,8 @@ class Correcting(Assemblies):
         if not reason:
             raise StoreError(Problem("reason", None, Message("store-void-reason-missing")))
         with self.writing() as session:
-            row = _open_row(session, number)
             take(session, Turn.EVENTS)
+            row = _open_row(session, number)
             _refuse_what_came_of_it(session, row)
             now = self.now()
             session.add(VoidRow(number=number, reason=reason, at=now, by=by))
@@ -82,6 +82,7 @@ class Correcting(Assemblies):
             raise StoreError(Problem("reason", None, Message("store-correct-reason-missing")))
         with self.writing() as session:
             take(session, Turn.WITHDRAWALS, shared=True)
+            take(session, Turn.EVENTS)
             row = _open_row(session, number)
             known = self.assembly(number)
             wanted = {name: text_of(name, text) for name, text in changes.items()}

@@ -16,6 +16,7 @@ from sqlalchemy.orm import Session
 from tagger.store.base import in_chunks
 from tagger.store.fitted import erase_report
 from tagger.store.folding import fold, folded
+from tagger.store.locks import Turn, take
 from tagger.store.models import AnswerRow, AssemblyRow, FittedReportRow, MessageRow, OrderRow
 from tagger.store.orders import Orders
 from tagger.store.photos import erase_photos
@@ -125,7 +126,8 @@ class Customers(Orders):
 def erase_contact_of(session: Session, row: OrderRow, now: datetime) -> None:
     """Erases the contact of one order request, its photos, and what was told and answered with it."""
     email = row.contact["email"]
-    row.contact = dict(ERASED)
+    take(session, Turn.EVENTS)
+    row.contact, row.fingerprint = dict(ERASED), ""  # whose digest would tell a guessed contact
     erase_photos(session, row.reference)
     _erase_copies(session, row.reference, email, now)
 

@@ -26,10 +26,12 @@ from sqlalchemy.pool import QueuePool
 
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
-from tagger.store import folding, texts
+from tagger.store import chain, folding, texts
 from tagger.store.locks import Turn, take
 
 MIGRATIONS = Path(__file__).parent / "migrations"
+MOVED = "moved"
+"""The step of a database whose records live in another one now."""
 _TRIES = 5
 _PAUSE_S = 0.05  # at most, before the first new try; longer before later ones
 _BROKEN_OFF = ("40P01", "40001")  # deadlock_detected, serialization_failure: PostgreSQL, appendix A
@@ -99,13 +101,20 @@ class Database:
         within is taken back by itself, so that the outer one may go on.
         """
         if (outer := self._outer()) is not None:
-            with outer.begin_nested():
-                yield outer
+            noted = chain.pending(outer)
+            try:
+                with outer.begin_nested():
+                    noted = chain.pending(outer)
+                    yield outer
+            except BaseException:
+                chain.forget(outer, noted)
+                raise
             return
-        with Session(self._writer, expire_on_commit=False) as session, session.begin():
+        with chain.Recording(self._writer, expire_on_commit=False) as session, session.begin():
             self._here.session = session
             try:
                 yield session
+                chain.link_pending(session)
             finally:
                 self._here.session = None
 
@@ -153,18 +162,45 @@ class Database:
         if self._at(script):
             return
         with self.engine.execution_options(writes=True).begin() as connection:
-            take(connection, Turn.MIGRATION)
-            config = Config()
-            config.set_main_option("script_location", str(MIGRATIONS).replace("%", "%%"))
-            config.attributes["connection"] = connection
-            command.upgrade(config, "head")
+            migrate(connection)
 
     def _at(self, script: ScriptDirectory) -> bool:
         current = self.revision()
+        if current == MOVED:
+            raise StoreError(Problem("database", shown(self.url), Message("store-database-moved")))
         if current is not None and current not in {step.revision for step in script.walk_revisions()}:
             wrong = Message("store-database-newer", step=current)
             raise StoreError(Problem("database", shown(self.url), wrong))
         return current == script.get_current_head()
+
+
+class Unopened:
+    """The address of a database, and its engine, of which nothing is read or migrated yet. Raises StoreError."""
+
+    def __init__(self, url: str) -> None:
+        self.url = _readable(url)
+        self.shown = shown(self.url)
+        self.engine = _engine(self.url)
+
+    def is_file(self, path: str | None) -> bool:
+        """Whether it is the SQLite file ``path``, under whatever name."""
+        if self.url.get_backend_name() != "sqlite" or not path:
+            return False
+        return Path(str(self.url.database)).resolve() == Path(path).resolve()
+
+
+def migrate(connection: Connection, to: str = "head") -> None:
+    """Brings the tables up to a step, or down to it, in the transaction of ``connection``.
+
+    Down: raises StoreError where the older version would forget that hoses are held back.
+    """
+    take(connection, Turn.MIGRATION)
+    config = Config()
+    config.set_main_option("script_location", str(MIGRATIONS).replace("%", "%%"))
+    config.attributes["connection"] = connection
+    current = MigrationContext.configure(connection).get_current_revision()
+    down = to != "head" and current is not None and int(to) < int(current)
+    (command.downgrade if down else command.upgrade)(config, to)
 
 
 def shown(url: URL) -> str:

@@ -14,6 +14,7 @@ from sqlalchemy.orm import Session
 from tagger.code import payload
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store.base import fingerprint_of, in_chunks
+from tagger.store.chain import pend
 from tagger.store.models import DesignRow
 from tagger.store.texts import written
 from tagger.trade.results import Assessment
@@ -44,7 +45,9 @@ def keep(session: Session, rows: Iterable[dict[str, Any]]) -> None:
     if wanted:
         dialect = postgresql if session.get_bind().dialect.name == "postgresql" else sqlite
         in_order = [wanted[id_] for id_ in sorted(wanted)]  # two runs must not wait for each other's
-        session.execute(dialect.insert(DesignRow).on_conflict_do_nothing(), in_order)
+        query = dialect.insert(DesignRow).on_conflict_do_nothing().returning(DesignRow.id)
+        made = session.scalars(query, in_order, execution_options={"pended": True})
+        pend(session, DesignRow, [wanted[id_] for id_ in made])
 
 
 def read(session: Session, ids: Iterable[str]) -> dict[str, Design]:

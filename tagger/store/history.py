@@ -13,6 +13,7 @@ from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
 from tagger.store.base import Part, compact, in_chunks, not_registered
+from tagger.store.chain import pend
 from tagger.store.lineage import taking_effect
 from tagger.store.locks import Turn, take
 from tagger.store.models import AssemblyRow, EventRow
@@ -125,7 +126,9 @@ def add_events(session: Session, values: Sequence[dict[str, Any]]) -> list[int]:
         return []
     take(session, Turn.EVENTS)
     query = insert(EventRow).returning(EventRow.id, sort_by_parameter_order=True)
-    return list(session.scalars(query, values))
+    ids = list(session.scalars(query, values, execution_options={"pended": True}))
+    pend(session, EventRow, [{"id": id, **line} for id, line in zip(ids, values, strict=True)])
+    return ids
 
 
 def add_alike(

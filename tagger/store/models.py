@@ -10,9 +10,11 @@ from datetime import UTC, date, datetime
 from typing import Any, ClassVar
 
 from sqlalchemy import (
+    BigInteger,
     DateTime,
     ForeignKey,
     Index,
+    Integer,
     MetaData,
     TypeDecorator,
     UniqueConstraint,
@@ -157,6 +159,36 @@ class EventRow(Table):
     at: Mapped[datetime]
     by: Mapped[str | None] = mapped_column(Line(80, "by"))
     data: Mapped[dict[str, Any]]
+
+
+_NO_EVENT = text("table_name <> 'event'")
+
+
+class LinkRow(Table):
+    """One link of the chain over what is recorded, see chain.py; ids are counted without a gap.
+
+    ``salt``: None once the row has a newer link.
+    """
+
+    __tablename__ = "chain"
+    __table_args__ = (
+        Index(
+            "ix_chain_table_name_row_key",
+            "table_name",
+            "row_key",
+            postgresql_where=_NO_EVENT,
+            sqlite_where=_NO_EVENT,
+        ),
+    )
+
+    id: Mapped[int] = mapped_column(
+        BigInteger().with_variant(Integer, "sqlite"), primary_key=True, autoincrement=False
+    )
+    table: Mapped[str] = mapped_column("table_name", Line(24, "table"))
+    key: Mapped[str] = mapped_column("row_key", Line(64, "key"))
+    salt: Mapped[str | None] = mapped_column(Line(32, "salt"))
+    digest: Mapped[str] = mapped_column(Line(64, "digest"))
+    link: Mapped[str] = mapped_column(Line(64, "link"))
 
 
 class OrderRow(Table):

@@ -19,6 +19,7 @@ from tagger.messages import Message
 from tagger.spec import MAX_COUNT, AssemblySpec
 from tagger.store.base import compact, fingerprint, in_chunks
 from tagger.store.history import add_events
+from tagger.store.locks import Turn, take
 from tagger.store.models import AssemblyRow, DesignRow, OrderEventRow, OrderRow, VoidRow
 from tagger.store.outbox import Outbox, Target
 from tagger.store.photos import Photos, add_photos
@@ -227,6 +228,7 @@ class Orders(Outbox, Proving, Photos):
         """
         wanted = _state(state)
         with self.writing() as session:
+            take(session, Turn.EVENTS)
             row = _row(session, reference, lock=True)
             now = OrderState(row.state)
             if wanted is not now and wanted not in now.next:

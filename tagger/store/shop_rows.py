@@ -20,6 +20,7 @@ from tagger.errors import Problem, Speaks, StoreError
 from tagger.messages import Message, length, pressure, temperature
 from tagger.spec import Connection, Sizing
 from tagger.store.base import Part
+from tagger.store.locks import Turn, take
 from tagger.store.models import ShopRowRow
 from tagger.trade.keeping import ShopRow
 from tagger.trade.own_hoses import OwnHose, belongs, own_hoses, rows_of
@@ -83,6 +84,7 @@ class ShopRows(Part):
         key = _key(row)
 
         def kept(session: Session) -> KeptRow:
+            take(session, Turn.EVENTS)
             held = session.scalars(
                 select(ShopRowRow).where(
                     ShopRowRow.table == row.table, ShopRowRow.key == key, ShopRowRow.ended_at.is_(None)

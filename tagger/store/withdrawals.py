@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import ColumnElement, Select, and_, func, insert, or_, select
+from sqlalchemy import ColumnElement, Select, and_, func, or_, select
 from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
@@ -163,9 +163,8 @@ def _note_spellings(session: Session, scope: Scope, value: str) -> None:
         return
     touched = select(AssemblyRow.number).where(or_(*(_touched(scope, one) for one in others)))
     numbers = session.scalars(touched.where(~_touched(scope, value)))
-    names = [{"number": number, "scope": str(scope), "value": value} for number in numbers]
-    if names:
-        session.execute(insert(FormerLotRow), names)
+    session.add_all(FormerLotRow(number=number, scope=str(scope), value=value) for number in numbers)
+    session.flush()
 
 
 def _held_lots() -> Select[WithdrawalRow]:

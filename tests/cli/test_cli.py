@@ -413,6 +413,34 @@ def test_a_dated_backup_is_kept_and_drilled(tagger: Shell, tmp_path: Path) -> No
     assert "At least one backup is kept" in tagger("backup", "copies", "--keep", "0", code=1).stderr
 
 
+def test_an_audit_names_what_was_changed_and_what_was_cut_off(tagger: Shell, tmp_path: Path) -> None:
+    tagger("register", "spec.json")
+    copied = tagger.json("backup", "copy.sqlite3")
+    found = tagger.json("audit", "--head", copied["head"])
+    assert (found["ok"], found["head"], found["broken"]) == (True, copied["head"], None)
+    assert "The chain holds" in tagger("audit", "--backup", "copy.sqlite3").stdout
+    assert "Not a link of the chain" in tagger("audit", "--head", "7:xyz", code=1).stderr
+    with sqlite3.connect(tmp_path / "tags.sqlite3") as past_the_program:
+        past_the_program.executescript(
+            "DROP TRIGGER design_no_update; UPDATE design SET assessment = json_set(assessment, '$.x', 955.1);"
+        )
+    broken = json.loads(tagger("audit", "--json", code=1).stdout)
+    assert (broken["ok"], broken["broken"]["table"]) == (False, "design")
+    assert "is not as it was recorded" in tagger("audit", "--lang", "en", code=1).stdout
+
+
+def test_everything_moves_and_the_old_database_opens_no_more(tagger: Shell, tmp_path: Path) -> None:
+    (made,) = tagger.json("register", "spec.json")["numbers"]
+    new = f"sqlite:///{tmp_path}/new.sqlite3"
+    moved = tagger.json("move", new)
+    assert (
+        moved["to"] == new and moved["rows"]["assembly"] == 1 and set(moved["digests"]) == set(moved["rows"])
+    )
+    assert "were moved to another one" in tagger("show", made, code=1).stderr
+    assert made in tagger("show", made, TAGGER_DATABASE_URL=new).stdout
+    assert moved["head"] in tagger("audit", TAGGER_DATABASE_URL=new).stdout
+
+
 def test_the_report_on_the_tables_has_three_shares_by_family_and_grades_and_identify(tagger: Shell) -> None:
     found = tagger.json("tables", "report")
     steel, stainless = found["grids"]

@@ -18,6 +18,7 @@ from tagger.store.locks import Turn, take
 from tests.store.samples import assessment, spec
 
 _WAITS = text("SELECT count(*) FROM pg_locks WHERE NOT granted")
+_HOLD = text("SELECT 1 FROM order_request WHERE reference = :reference FOR UPDATE")
 
 
 def while_open(store: Store, first: Callable[[], object], second: Callable[[], object]) -> Future[object]:
@@ -162,13 +163,14 @@ def test_an_act_broken_off_by_a_deadlock_is_done_anew(postgresql_url: str) -> No
         def accept(first: str, second: str) -> None:
             tried: list[str] = []
 
-            def both(_: Session) -> None:
+            def both(session: Session) -> None:
                 tries.append(first)
-                store.set_order_state(first, OrderState.ACCEPTED, note=f"{first} first")
+                session.execute(_HOLD, {"reference": first})
                 if not tried:
                     tried.append(first)
                     both_hold_one.wait(30)
-                store.set_order_state(second, OrderState.ACCEPTED, note=f"{first} first")
+                for reference in (first, second):
+                    store.set_order_state(reference, OrderState.ACCEPTED, note=f"{first} first")
 
             store.act(both)
 

@@ -26,6 +26,8 @@ cli-about-serve = Startet die Web-Anwendung.
 cli-about-backup = Schreibt eine einheitliche, geprüfte Kopie der Datensätze.
 cli-about-restore = Stellt eine geprüfte Kopie in einer leeren Datenbank wieder her.
 cli-about-drill = Stellt eine Sicherung in einer Wegwerf-Datenbank wieder her und vergleicht: Würde sie heute genügen?
+cli-about-audit = Prüft die Kette über Datensätze und Verlauf: erster Bruch oder letztes Glied.
+cli-about-move = Überträgt alle Datensätze in eine andere, leere Datenbank und vergleicht jede Zeile.
 
 ## Options
 
@@ -58,6 +60,9 @@ cli-option-count = Anzahl der Schlauchleitungen (Vorgabe 1)
 cli-option-keep-backups = Die letzten N Sicherungen im Ordner FILE behalten und ältere löschen.
 cli-option-into = Eine leere Datenbank für die Probe; ohne sie eine temporäre Datei.
 cli-option-unsealed = Die Sicherung einer älteren Version ohne Prüfsumme wiederherstellen.
+cli-option-head = ein früher notiertes letztes Glied, aus einer Sicherung oder einem Prüfzeugnis: Es muss noch in der Kette stehen
+cli-option-audit-backup = eine Sicherung: Ihr letztes Glied muss noch in der Kette stehen
+cli-option-move-to = Adresse der leeren Datenbank, etwa postgresql://name@host/data; ein Passwort steht besser in der Passwortdatei von PostgreSQL
 cli-option-built-on = Herstellungsdatum (Vorgabe: heute)
 cli-option-record = kommt in den Datensatz, nie in den QR-Code
 cli-option-replaces = das Schild der Schlauchleitung, die ersetzt wird
@@ -120,6 +125,8 @@ cli-usage-date = { $value } ist kein Datum. Geben Sie das Datum als JJJJ-MM-TT e
 cli-usage-future = { $value } liegt in der Zukunft. Geben Sie das Herstellungsdatum an oder lassen Sie es weg.
 cli-usage-keep = Mindestens eine Sicherung wird behalten.
     .mend = Mindestens 1 eingeben.
+cli-usage-head = Das ist kein Glied der Kette.
+    .mend = Seine Nummer, einen Doppelpunkt und mindestens 16 Ziffern angeben, etwa 120:9f86d081884c7d65.
 cli-usage-dpi = { $value } ist keine Druckerauflösung. Geben Sie 100 bis 1200 dpi ein.
 cli-usage-diameter = { $value } ist kein Schlauchdurchmesser. Geben Sie 1 bis 1000 mm ein.
 
@@ -189,10 +196,13 @@ cli-replaced_by = Ersetzt durch: { $value }
 cli-replacement_built = Ein Ersatz ist gefertigt, noch nicht eingebaut: { $value }
 cli-serving = { $base } läuft auf { $host }:{ $port }. Die Werkbank finden Sie unter { $base }/bench.
 cli-stopped = Beendet.
-cli-backed-up = { $file }: geschrieben und geprüft. { $rows }. SHA-256 { $digest }
+cli-backed-up = { $file }: geschrieben und geprüft. { $rows }. SHA-256 { $digest }. Letztes Glied der Kette: { $head }
 cli-restored = { $file }: wiederhergestellt und verglichen. { $rows }. SHA-256 { $digest }
-cli-backed-up-kept = { $file }: geschrieben und geprüft. { $rows }. Behalten: { $kept }. Gelöscht: { $removed }. SHA-256 { $digest }
+cli-backed-up-kept = { $file }: geschrieben und geprüft. { $rows }. Behalten: { $kept }. Gelöscht: { $removed }. SHA-256 { $digest }. Letztes Glied der Kette: { $head }
 cli-drilled = In einer Wegwerf-Datenbank wiederhergestellt und verglichen: { $file } ist in Ordnung. { $rows }. SHA-256 { $digest }
+cli-audited = Die Kette ist unversehrt. Glieder: { $links }. { $rows }. Letztes Glied der Kette: { $head }
+cli-audit-broken = Die Kette ist unterbrochen. { $why } Was nach dieser Stelle aufgezeichnet wurde, ist nicht bewiesen. Mit der letzten unversehrten Sicherung vergleichen. Letztes Glied der Kette: { $head }
+cli-moved = Übertragen und verglichen: { $rows } in { $tables } Tabellen. SHA-256 { $digest } Jetzt TAGGER_DATABASE_URL auf { $target } setzen. Die alte Datenbank darf ab jetzt niemand mehr benutzen. Alle melden sich neu an.
 cli-rows = Zeilen: { $count }
 cli-base-url-not-set = Hinweis: TAGGER_BASE_URL ist nicht gesetzt. Der QR-Code öffnet { $base }; das erreicht nur dieser Rechner.
 cli-run-done = Schlauchleitungen registriert und ausgedruckt: { $count }. Dateien: { LIST($files) }.

@@ -80,6 +80,7 @@ papers-crimp = { $holds ->
      }
 papers-proof-limits = Diese Bescheinigung gibt eine einzige Prüfung dieser Schlauchleitung zum genannten Datum wieder. Über den späteren Zustand sagt sie nichts aus: Prüfen Sie die Schlauchleitung vor dem Gebrauch. Die Angaben der Schlauch- und Armaturenhersteller haben Vorrang.
 papers-own-statement = Dies ist die eigene Erklärung von { $shop } über Arbeit und Prüfungen des Betriebs. Es ist kein Abnahmeprüfzeugnis einer unabhängigen Stelle.
+papers-chain = Datensätze bis Glied { $head } der Kette. Damit zeigt „tagger audit --head“, ob seitdem einer verändert wurde.
 ## The fitter's card, in the bag with the hose assembly
 
 papers-card-title = Einbau dieser Schlauchleitung

@@ -26,6 +26,8 @@ cli-about-serve = Run the web application.
 cli-about-backup = Write a consistent, verified copy of the records.
 cli-about-restore = Restore a verified copy into an empty database.
 cli-about-drill = Restore a backup into a scratch database and compare: would it serve today?
+cli-about-audit = Check the chain over all records and their history: its first break, or its last link.
+cli-about-move = Move all records to another, empty database and compare every row.
 
 ## Options
 
@@ -58,6 +60,9 @@ cli-option-count = number of hose assemblies (default 1)
 cli-option-keep-backups = Keep the latest N backups in the folder FILE and remove older ones.
 cli-option-into = An empty database for the drill; without it, a temporary file.
 cli-option-unsealed = Restore a backup of an older version, which carries no checksum.
+cli-option-head = a last link noted earlier, from a backup or a certificate: it must still be in the chain
+cli-option-audit-backup = a backup: its last link must still be in the chain
+cli-option-move-to = address of the empty database, such as postgresql://name@host/data; a password is best kept in the password file of PostgreSQL
 cli-option-built-on = date of assembly (default: today)
 cli-option-record = goes into the record, never into the QR code
 cli-option-replaces = the tag of the hose assembly that this one replaces
@@ -120,6 +125,8 @@ cli-usage-date = { $value } is not a date. Enter the date as YYYY-MM-DD, for exa
 cli-usage-future = { $value } is in the future. Enter the date of assembly, or leave it out.
 cli-usage-keep = At least one backup is kept.
     .mend = Enter 1 or more.
+cli-usage-head = Not a link of the chain.
+    .mend = Enter its number, a colon and at least 16 digits, such as 120:9f86d081884c7d65.
 cli-usage-dpi = { $value } is not a printer resolution. Enter 100 to 1200 dpi.
 cli-usage-diameter = { $value } is not a hose diameter. Enter 1 to 1000 mm.
 
@@ -189,10 +196,13 @@ cli-replaced_by = Replaced by: { $value }
 cli-replacement_built = A replacement is built, not installed yet: { $value }
 cli-serving = Serving { $base } on { $host }:{ $port }. The bench is at { $base }/bench.
 cli-stopped = Stopped.
-cli-backed-up = { $file }: written and verified. { $rows }. SHA-256 { $digest }
+cli-backed-up = { $file }: written and verified. { $rows }. SHA-256 { $digest }. Last link of the chain: { $head }
 cli-restored = { $file }: restored and compared. { $rows }. SHA-256 { $digest }
-cli-backed-up-kept = { $file }: written and verified. { $rows }. Kept: { $kept }. Removed: { $removed }. SHA-256 { $digest }
+cli-backed-up-kept = { $file }: written and verified. { $rows }. Kept: { $kept }. Removed: { $removed }. SHA-256 { $digest }. Last link of the chain: { $head }
 cli-drilled = Restored into a scratch database and compared: { $file } is sound. { $rows }. SHA-256 { $digest }
+cli-audited = The chain holds. Links: { $links }. { $rows }. Last link of the chain: { $head }
+cli-audit-broken = The chain is broken. { $why } Nothing recorded after this place is proved. Compare with the last sound backup. Last link of the chain: { $head }
+cli-moved = Moved and compared: { $rows } in { $tables } tables. SHA-256 { $digest } Now set TAGGER_DATABASE_URL to { $target }. Nobody may use the old database from now on. Everybody signs in again.
 cli-rows = Rows: { $count }
 cli-base-url-not-set = Note: TAGGER_BASE_URL is not set. The QR code opens { $base }, which only this computer can reach.
 cli-run-done = Hose assemblies registered and printed: { $count }. Files: { LIST($files) }.

@@ -80,6 +80,7 @@ papers-crimp = { $holds ->
      }
 papers-proof-limits = This certificate records one test of this assembly on the date shown. It does not describe its later condition: inspect the assembly before use. The hose and fitting manufacturers' data take precedence.
 papers-own-statement = This is the own statement of { $shop } about its work and its tests. It is not an inspection certificate of an independent body.
+papers-chain = Records up to link { $head } of the chain. "tagger audit --head" with it shows whether any were changed since.
 ## The fitter's card, in the bag with the hose assembly
 
 papers-card-title = Installing this hose assembly

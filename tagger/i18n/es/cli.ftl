@@ -26,6 +26,8 @@ cli-about-serve = Inicia la aplicación web.
 cli-about-backup = Escribe una copia coherente y verificada de los registros.
 cli-about-restore = Restaura una copia verificada en una base de datos vacía.
 cli-about-drill = Restaura una copia en una base de datos de prueba y compara: ¿serviría hoy?
+cli-about-audit = Comprueba la cadena de los registros y su historial: la primera rotura o el último eslabón.
+cli-about-move = Traslada todos los registros a otra base de datos vacía y compara cada fila.
 
 ## Options
 
@@ -58,6 +60,9 @@ cli-option-count = número de latiguillos (por defecto, 1)
 cli-option-keep-backups = Conserva las últimas N copias de la carpeta FILE y borra las anteriores.
 cli-option-into = Una base de datos vacía para la prueba; si no, un archivo temporal.
 cli-option-unsealed = Restaura la copia de una versión anterior, sin suma de comprobación.
+cli-option-head = un último eslabón anotado antes, de una copia de seguridad o un certificado: debe seguir en la cadena
+cli-option-audit-backup = una copia de seguridad: su último eslabón debe seguir en la cadena
+cli-option-move-to = dirección de la base de datos vacía, como postgresql://name@host/data; es mejor guardar la contraseña en el archivo de contraseñas de PostgreSQL
 cli-option-built-on = fecha de fabricación (por defecto: hoy)
 cli-option-record = va al registro, nunca al código QR
 cli-option-replaces = la etiqueta del latiguillo al que este sustituye
@@ -120,6 +125,8 @@ cli-usage-date = { $value } no es una fecha. Introduzca la fecha como AAAA-MM-DD
 cli-usage-future = { $value } está en el futuro. Introduzca la fecha de fabricación u omítala.
 cli-usage-keep = Se conserva al menos una copia.
     .mend = Introduzca 1 o más.
+cli-usage-head = No es un eslabón de la cadena.
+    .mend = Introduzca su número, dos puntos y al menos 16 dígitos, por ejemplo 120:9f86d081884c7d65.
 cli-usage-dpi = { $value } no es una resolución de impresora. Introduzca de 100 a 1200 dpi.
 cli-usage-diameter = { $value } no es un diámetro de manguera. Introduzca de 1 a 1000 mm.
 
@@ -189,10 +196,13 @@ cli-replaced_by = Sustituido por: { $value }
 cli-replacement_built = Hay un sustituto fabricado, aún sin montar: { $value }
 cli-serving = { $base } se sirve en { $host }:{ $port }. El taller está en { $base }/bench.
 cli-stopped = Detenido.
-cli-backed-up = { $file }: escrito y verificado. { $rows }. SHA-256 { $digest }
+cli-backed-up = { $file }: escrito y verificado. { $rows }. SHA-256 { $digest }. Último eslabón de la cadena: { $head }
 cli-restored = { $file }: restaurado y comparado. { $rows }. SHA-256 { $digest }
-cli-backed-up-kept = { $file }: escrito y verificado. { $rows }. Conservadas: { $kept }. Borradas: { $removed }. SHA-256 { $digest }
+cli-backed-up-kept = { $file }: escrito y verificado. { $rows }. Conservadas: { $kept }. Borradas: { $removed }. SHA-256 { $digest }. Último eslabón de la cadena: { $head }
 cli-drilled = Restaurado en una base de datos de prueba y comparado: { $file } está intacto. { $rows }. SHA-256 { $digest }
+cli-audited = La cadena está íntegra. Eslabones: { $links }. { $rows }. Último eslabón de la cadena: { $head }
+cli-audit-broken = La cadena está rota. { $why } Nada de lo registrado después de este punto está probado. Compare con la última copia de seguridad intacta. Último eslabón de la cadena: { $head }
+cli-moved = Trasladado y comparado: { $rows } en { $tables } tablas. SHA-256 { $digest } Ponga ahora TAGGER_DATABASE_URL en { $target }. Nadie debe usar ya la base de datos antigua. Todos inician sesión de nuevo.
 cli-rows = Filas: { $count }
 cli-base-url-not-set = Nota: TAGGER_BASE_URL no está definida. El código QR abre { $base }, accesible solo desde este ordenador.
 cli-run-done = Latiguillos registrados e impresos: { $count }. Archivos: { LIST($files) }.

@@ -80,6 +80,7 @@ papers-crimp = { $holds ->
      }
 papers-proof-limits = Este certificado recoge una sola prueba de este latiguillo en la fecha indicada. No describe su estado posterior: inspeccione el latiguillo antes de usarlo. Prevalecen los datos de los fabricantes de la manguera y de los racores.
 papers-own-statement = Esta es la declaración propia de { $shop } sobre su trabajo y sus pruebas. No es un certificado de inspección de un organismo independiente.
+papers-chain = Registros hasta el eslabón { $head } de la cadena. Con él, «tagger audit --head» muestra si alguno se ha modificado desde entonces.
 ## The fitter's card, in the bag with the hose assembly
 
 papers-card-title = Montaje de este latiguillo

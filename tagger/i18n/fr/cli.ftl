@@ -26,6 +26,8 @@ cli-about-serve = Lance l'application web.
 cli-about-backup = Écrit une copie cohérente et vérifiée des dossiers.
 cli-about-restore = Restaure une copie vérifiée dans une base de données vide.
 cli-about-drill = Restaure une sauvegarde dans une base de données d'essai et compare : servirait-elle aujourd'hui ?
+cli-about-audit = Contrôle la chaîne des dossiers et de leur historique : première rupture ou dernier maillon.
+cli-about-move = Déplace tous les dossiers dans une autre base de données, vide, et compare chaque ligne.
 
 ## Options
 
@@ -58,6 +60,9 @@ cli-option-count = nombre de flexibles (par défaut 1)
 cli-option-keep-backups = Garde les N dernières sauvegardes du dossier FILE et supprime les plus anciennes.
 cli-option-into = Une base de données vide pour l'essai ; sinon, un fichier temporaire.
 cli-option-unsealed = Restaure la sauvegarde d'une version antérieure, sans somme de contrôle.
+cli-option-head = un dernier maillon relevé auparavant, d'une sauvegarde ou d'un certificat : il doit encore être dans la chaîne
+cli-option-audit-backup = une sauvegarde : son dernier maillon doit encore être dans la chaîne
+cli-option-move-to = adresse de la base de données vide, telle que postgresql://name@host/data ; un mot de passe se garde de préférence dans le fichier de mots de passe de PostgreSQL
 cli-option-built-on = date d'assemblage (par défaut : aujourd'hui)
 cli-option-record = va dans le dossier, jamais dans le code QR
 cli-option-replaces = l'étiquette du flexible que celui-ci remplace
@@ -120,6 +125,8 @@ cli-usage-date = { $value } n'est pas une date. Saisissez la date sous la forme 
 cli-usage-future = { $value } est dans le futur. Saisissez la date d'assemblage ou omettez-la.
 cli-usage-keep = Au moins une sauvegarde est gardée.
     .mend = Saisissez au moins 1.
+cli-usage-head = Ce n'est pas un maillon de la chaîne.
+    .mend = Saisissez son numéro, deux-points et au moins 16 chiffres, par exemple 120:9f86d081884c7d65.
 cli-usage-dpi = { $value } n'est pas une résolution d'imprimante. Saisissez de 100 à 1200 dpi.
 cli-usage-diameter = { $value } n'est pas un diamètre de tuyau. Saisissez de 1 à 1000 mm.
 
@@ -189,10 +196,13 @@ cli-replaced_by = Remplacé par : { $value }
 cli-replacement_built = Un remplaçant est fabriqué, pas encore monté : { $value }
 cli-serving = { $base } est servi sur { $host }:{ $port }. L'atelier est à l'adresse { $base }/bench.
 cli-stopped = Arrêté.
-cli-backed-up = { $file } : écrit et vérifié. { $rows }. SHA-256 { $digest }
+cli-backed-up = { $file } : écrit et vérifié. { $rows }. SHA-256 { $digest }. Dernier maillon de la chaîne : { $head }
 cli-restored = { $file } : restauré et comparé. { $rows }. SHA-256 { $digest }
-cli-backed-up-kept = { $file } : écrit et vérifié. { $rows }. Gardées : { $kept }. Supprimées : { $removed }. SHA-256 { $digest }
+cli-backed-up-kept = { $file } : écrit et vérifié. { $rows }. Gardées : { $kept }. Supprimées : { $removed }. SHA-256 { $digest }. Dernier maillon de la chaîne : { $head }
 cli-drilled = Restauré dans une base de données d'essai et comparé : { $file } est intact. { $rows }. SHA-256 { $digest }
+cli-audited = La chaîne tient. Maillons : { $links }. { $rows }. Dernier maillon de la chaîne : { $head }
+cli-audit-broken = La chaîne est rompue. { $why } Rien de ce qui a été enregistré après cet endroit n'est prouvé. Comparez avec la dernière sauvegarde intacte. Dernier maillon de la chaîne : { $head }
+cli-moved = Déplacé et comparé : { $rows } dans { $tables } tables. SHA-256 { $digest } Réglez maintenant TAGGER_DATABASE_URL sur { $target }. Personne ne doit plus utiliser l'ancienne base de données. Chacun se reconnecte.
 cli-rows = Lignes : { $count }
 cli-base-url-not-set = Remarque : TAGGER_BASE_URL n'est pas défini. Le code QR ouvre { $base }, accessible seulement depuis cet ordinateur.
 cli-run-done = Flexibles enregistrés et imprimés : { $count }. Fichiers : { LIST($files) }.

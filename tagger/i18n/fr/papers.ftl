@@ -80,6 +80,7 @@ papers-crimp = { $holds ->
      }
 papers-proof-limits = Ce certificat rend compte d'une seule épreuve de ce flexible, à la date indiquée. Il ne dit rien de son état ultérieur : contrôlez le flexible avant emploi. Les données des fabricants du tuyau et des embouts prévalent.
 papers-own-statement = Ceci est la déclaration propre de { $shop } sur son travail et ses essais. Ce n'est pas un certificat de réception d'un organisme indépendant.
+papers-chain = Dossiers jusqu'au maillon { $head } de la chaîne. Avec lui, « tagger audit --head » montre si l'un d'eux a été modifié depuis.
 ## The fitter's card, in the bag with the hose assembly
 
 papers-card-title = Montage de ce flexible

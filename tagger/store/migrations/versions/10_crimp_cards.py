@@ -21,3 +21,8 @@ def upgrade() -> None:
     op.add_column("crimp", sa.Column("hose_part", sa.String(length=40), nullable=False, server_default=""))
     for column in NEW:
         op.add_column("crimp", column)
+
+
+def downgrade() -> None:
+    for name in ("hose_part", *(column.name for column in NEW)):
+        op.drop_column("crimp", name)

@@ -57,3 +57,8 @@ def upgrade() -> None:
         sa.ForeignKeyConstraint(["number"], ["assembly.number"], name=op.f("fk_tag_pin_number")),
         sa.PrimaryKeyConstraint("number", name=op.f("pk_tag_pin")),
     )
+
+
+def downgrade() -> None:
+    for table in ("tag_pin", "photo", "fitted_report"):
+        op.drop_table(table)

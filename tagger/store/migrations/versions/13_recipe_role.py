@@ -9,3 +9,7 @@ down_revision = "12"
 
 def upgrade() -> None:
     op.add_column("recipe", sa.Column("saved_role", sa.String(length=12), nullable=True))
+
+
+def downgrade() -> None:
+    op.drop_column("recipe", "saved_role")

@@ -17,3 +17,7 @@ def upgrade() -> None:
     )
     op.create_index("ix_try_key_at", "try", ["key", "at"])
     op.create_index(op.f("ix_try_at"), "try", ["at"])
+
+
+def downgrade() -> None:
+    op.drop_table("try")

@@ -47,3 +47,8 @@ def upgrade() -> None:
         sa.UniqueConstraint("key", name=op.f("uq_print_job_key")),
     )
     op.create_index("ix_print_job_state_printer_id", "print_job", ["state", "printer_id"])
+
+
+def downgrade() -> None:
+    op.drop_table("print_job")
+    op.drop_table("printer")

@@ -19,3 +19,7 @@ def upgrade() -> None:
         sa.Column("at", Moment(), nullable=False),
         sa.PrimaryKeyConstraint("key", name=op.f("pk_answer")),
     )
+
+
+def downgrade() -> None:
+    op.drop_table("answer")

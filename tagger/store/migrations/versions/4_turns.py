@@ -35,3 +35,9 @@ def upgrade() -> None:
         postgresql_where=_OPEN,
         sqlite_where=_OPEN,
     )
+
+
+def downgrade() -> None:
+    op.drop_index("uq_withdrawal_open", "withdrawal")
+    if op.get_bind().dialect.name == "postgresql":
+        op.execute("DROP FUNCTION folded(text)")

@@ -9,3 +9,7 @@ down_revision = "4"
 
 def upgrade() -> None:
     op.add_column("order_request", sa.Column("language", sa.String(length=12), nullable=True))
+
+
+def downgrade() -> None:
+    op.drop_column("order_request", "language")

@@ -35,3 +35,7 @@ def upgrade() -> None:
         postgresql_where=_HOLDS,
         sqlite_where=_HOLDS,
     )
+
+
+def downgrade() -> None:
+    op.drop_table("shop_row")

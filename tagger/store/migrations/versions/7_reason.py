@@ -9,3 +9,7 @@ down_revision = "6"
 
 def upgrade() -> None:
     op.add_column("assembly", sa.Column("reason", sa.String(length=120), nullable=True))
+
+
+def downgrade() -> None:
+    op.drop_column("assembly", "reason")

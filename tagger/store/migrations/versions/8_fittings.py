@@ -3,7 +3,7 @@
 import sqlalchemy as sa
 from alembic import op
 
-from tagger.store.migrations.append_only import guard
+from tagger.store.migrations.append_only import guard, unguard
 from tagger.store.models import Moment
 from tagger.store.texts import Json
 
@@ -24,3 +24,8 @@ def upgrade() -> None:
     )
     op.create_index(op.f("ix_fitting_key"), "fitting", ["key"])
     guard("fitting")
+
+
+def downgrade() -> None:
+    unguard("fitting")
+    op.drop_table("fitting")

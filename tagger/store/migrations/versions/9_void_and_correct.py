@@ -7,7 +7,7 @@ history that keeps both values; all others stay closed. A lot that was corrected
 import sqlalchemy as sa
 from alembic import op
 
-from tagger.store.migrations.append_only import fix, guard
+from tagger.store.migrations.append_only import fix, guard, refuse_to_forget, unguard
 from tagger.store.models import Moment
 
 revision = "9"
@@ -43,3 +43,13 @@ def upgrade() -> None:
     guard("void")
     guard("former_lot")
     fix("assembly", FIXED)
+
+
+def downgrade() -> None:
+    refuse_to_forget("void")  # its hoses would be used
+    refuse_to_forget("former_lot")  # withdrawals would miss them
+    unguard("assembly")
+    for table in ("former_lot", "void"):
+        unguard(table)
+        op.drop_table(table)
+    guard("assembly")
