@@ -7,11 +7,12 @@ from concurrent.futures import ThreadPoolExecutor
 import pytest
 from alembic.autogenerate import compare_metadata
 from alembic.runtime.migration import MigrationContext
+from alembic.script import ScriptDirectory
 from sqlalchemy import text
 
 from tagger.errors import StoreError
 from tagger.store import Store
-from tagger.store.database import migrate
+from tagger.store.database import MIGRATIONS, migrate
 from tagger.store.models import APPEND_ONLY, Table
 from tests import processes
 from tests.store.samples import assessment, spec
@@ -21,6 +22,13 @@ def test_the_migrations_make_the_tables_of_the_models(store: Store) -> None:
     with store.database.engine.connect() as connection:
         context = MigrationContext.configure(connection, opts={"compare_type": True})
         assert compare_metadata(context, Table.metadata) == []
+
+
+def test_each_migration_follows_one_other() -> None:
+    """Two that were written at the same time have the same number, and no database opens."""
+    script = ScriptDirectory(str(MIGRATIONS))
+    steps = sorted(int(step.revision) for step in script.walk_revisions())
+    assert steps == list(range(1, len(steps) + 1)) and len(script.get_heads()) == 1
 
 
 def test_every_append_only_table_is_guarded(store: Store) -> None:

@@ -30,3 +30,15 @@ def upgrade() -> None:
         sa.ForeignKeyConstraint(["person_id"], ["person.id"], name=op.f("fk_known_browser_person_id")),
         sa.PrimaryKeyConstraint("hash", "person_id", name=op.f("pk_known_browser")),
     )
+
+
+def downgrade() -> None:
+    op.drop_table("known_browser")
+    op.drop_table("recovery_code")
+    for table, column in (
+        ("session", "awaits_code"),
+        ("session", "seen_at"),
+        ("person", "code_step"),
+        ("person", "code_secret"),
+    ):
+        op.drop_column(table, column)

@@ -11,8 +11,8 @@ from tagger.store.migrations.append_only import fix, guard, unguard
 from tagger.store.models import Table
 from tagger.store.texts import unchecked
 
-revision = "15"
-down_revision = "14"
+revision = "16"
+down_revision = "15"
 
 _NO_EVENT = sa.text("table_name <> 'event'")
 _FIXED = ("id", "table_name", "row_key", "digest", "link")
