@@ -1,7 +1,8 @@
 """The highest pressure that the tables allow a hose or an end, for readers that hold no tables.
 
 A phone without a signal holds a tag's digits against it: what a tag claims above it is not shown. For
-an end it is the highest over shapes and series, so a true tag is never called false.
+an end it is the highest over shapes, so a true tag is never called false; without its series an end has
+the rating that it may have in any.
 """
 
 from __future__ import annotations
@@ -39,18 +40,25 @@ def _hose(hose: Hose, tables: Tables) -> float | None:
 
 
 def of_ends(tables: Tables) -> dict[str, float]:
-    """The rating of an end in bar, by "family|size|form", that of other materials than steel by "...|material"."""
+    """The rating of an end in bar, by "family|size|form".
+
+    That of a series follows as "...|series" where it differs, that of other materials than steel as "...|material".
+    """
     found: dict[str, float] = {}
     for family, known in tables.families.items():
         for size in tables.sizes(family):
             if not _is_rated(family, size, tables):
                 continue
             for form, material in product(known.forms, Material):
-                ends = _ends(family, size, Form(form), material, tables)
-                bars = [bar for end in ends if (bar := _end(end, tables))]
-                if bars:
-                    named = "" if material is Material.CARBON_STEEL else f"|{material}"
-                    found[f"{family}|{size}|{form}{named}"] = max(bars)
+                named = "" if material is Material.CARBON_STEEL else f"|{material}"
+                whole = None
+                for series in (None, *(Series(name) for name in tables.series_of(family, size))):
+                    ends = _ends(family, size, Form(form), material, series)
+                    bar = max((bar for end in ends if (bar := _end(end, tables))), default=None)
+                    if series is None:
+                        whole = bar
+                    if bar is not None and (series is None or bar != whole):
+                        found[f"{family}|{size}|{form}{f'|{series}' if series else ''}{named}"] = bar
     return found
 
 
@@ -59,12 +67,10 @@ def _is_rated(family: Connection, size: str, tables: Tables) -> bool:
     return any(tables.end_pressures.get((one, key)) for one in alike if one for key in (size, "all"))
 
 
-def _ends(family: Connection, size: str, form: Form, material: Material, tables: Tables) -> list[End]:
-    series = [None, *(Series(name) for name in tables.series_of(family, size))]
+def _ends(family: Connection, size: str, form: Form, material: Material, series: Series | None) -> list[End]:
     sized = {"dash": int(size)} if family.sized_by is Sizing.DASH else {"size": size}
     common: dict[str, Any] = {"connection": family, "form": form, "material": material} | sized
-    shapes = ("straight", "elbow_90")
-    return [End.model_construct(**common, shape=shape, series=one) for shape, one in product(shapes, series)]
+    return [End.model_construct(**common, shape=shape, series=series) for shape in ("straight", "elbow_90")]
 
 
 def _end(end: End, tables: Tables) -> float | None:

@@ -54,9 +54,11 @@ function hoseBar({ standard, dash, edition }, tables) {
   return hoses[`${name}|${dash}|${edition}`] ?? Math.max(plain, ...named);
 }
 
-function endBar({ connection, size, dash, form, material }, tables) {
-  const key = `${connection}|${size ?? dash}|${form}`;
-  return tables.ceilings.ends[material && material !== "carbon_steel" ? `${key}|${material}` : key] ?? null;
+// A series has its own rating where it differs from that of an end without one.
+function endBar({ connection, size, dash, form, material, series }, tables) {
+  const { ends } = tables.ceilings, key = `${connection}|${size ?? dash}|${form}`;
+  const made = material && material !== "carbon_steel" ? `|${material}` : "";
+  return ends[`${key}|${series}${made}`] ?? ends[`${key}${made}`] ?? null;
 }
 
 // What is asked of the hose beyond its limits, in the order of the tag's dangers: fluid, heat, cold.
