@@ -16,6 +16,7 @@ from api.web.identity import (
     OwnForm,
     SameSiteForm,
     check_password,
+    cookie_of,
     open_session,
     own_address,
     who_awaits_code,
@@ -54,7 +55,9 @@ def give_code(request: Request, form: SameSiteForm) -> Response:
     person, back = who_awaits_code(request), own_address(form.get("next"))
     if person is None:
         return go("/bench/sign-in")
-    store, counted = store_of(request), f"sign-in code {person.id}"
+    store, browser = store_of(request), cookie_of(request, "browser")
+    own = f" at {browser}" if store.knows_browser(browser, person.id) else ""  # nobody keeps the owner out
+    counted = f"sign-in code {person.id}{own}"
     if wait := store.try_now({counted: OF_A_NAME}):
         tell(request, "phone-code-slowed", person=person.name)
         return _code_page(request, back, Problem("phone_code", None, too_many_tries(wait)))

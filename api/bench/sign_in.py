@@ -95,7 +95,7 @@ def _counted_for(request: Request, name: str, known: Person | None) -> dict[str,
     from the same address, its owner gets in.
     """
     browser = cookie_of(request, "browser")
-    if known and browser and store_of(request).knows_browser(browser, known.id):
+    if known and store_of(request).knows_browser(browser, known.id):
         return {f"sign-in {known.id} at {browser}": OF_A_NAME}
     return {
         f"sign-in name {fold(' '.join(name.split()))}": OF_A_NAME,

@@ -14,8 +14,10 @@ from sqlalchemy.exc import DataError
 from starlette.exceptions import HTTPException
 from starlette.responses import JSONResponse, PlainTextResponse, Response
 
+from api.web.identity import bearer, device
 from api.web.language import translator_of
 from api.web.limits import MOST_BYTES
+from api.web.security_log import tell
 from tagger.errors import NumberError, Problem, StoreError, TaggerError, problems_from
 from tagger.i18n import Translator
 from tagger.messages import Message, as_is
@@ -133,10 +135,15 @@ def _refused(request: Request, error: Exception) -> Response:
 
 
 def _no_token(request: Request, error: Exception) -> Response:
+    if bearer(request):
+        tell(request, "token-unknown", method=request.method, path=request.url.path)
     return answer(request, 401, Message("rest-no-token"), headers={"WWW-Authenticate": "Bearer"})
 
 
 def _role_too_low(request: Request, error: Exception) -> Response:
+    asker = device(request)
+    named = {"device": asker.name} if asker else {}
+    tell(request, "not-allowed", method=request.method, path=request.url.path, **named)
     return answer(request, 403, Message("rest-role-too-low", role=str(error)))
 
 

@@ -14,6 +14,7 @@ from tagger.store import Person, Store
 
 RECOVERY_CODES: Final = 10
 _STEP_S: Final = 30
+_ALPHABET: Final = "0123456789abcdefghjkmnpqrstvwxyz"
 
 
 def new_secret() -> str:
@@ -64,18 +65,19 @@ def step_of(secret: str, code: str, now: float | None = None) -> int | None:
 
 
 def new_recovery_codes() -> list[str]:
-    """Codes to write down: 64 bits each, in groups."""
-    drawn = [secrets.token_hex(8) for _ in range(RECOVERY_CODES)]
-    return ["-".join(code[place : place + 4] for place in range(0, 16, 4)) for code in drawn]
+    """Codes to write down: 120 bits each, in groups of four; without I, L, O and U."""
+    drawn = ["".join(secrets.choice(_ALPHABET) for _ in range(24)) for _ in range(RECOVERY_CODES)]
+    return ["-".join(code[place : place + 4] for place in range(0, 24, 4)) for code in drawn]
 
 
 def plain(code: str) -> str:
     """A recovery code as it is kept, however it was typed.
 
-    >>> plain(" 12AB-34cd 56ef-7890")
+    >>> plain(" 12AB-34cd 56ef-789O")
     '12ab34cd56ef7890'
     """
-    return "".join(character for character in code.lower() if character.isalnum())
+    typed = "".join(character for character in code.lower() if character.isalnum())
+    return typed.translate(str.maketrans("oil", "011"))
 
 
 def accepted(store: Store, person: Person, code: str) -> str | None:

@@ -14,9 +14,10 @@ from starlette.exceptions import HTTPException
 from starlette.requests import ClientDisconnect
 from starlette.responses import PlainTextResponse, RedirectResponse, Response
 
-from api.web.identity import BadForm, NotAllowed, SignInNeeded, sign_in_address
+from api.web.identity import BadForm, NotAllowed, SignInNeeded, sign_in_address, who
 from api.web.language import translator_of
 from api.web.limits import MOST_BYTES
+from api.web.security_log import tell
 from tagger.messages import Message
 from tagger.store.trouble import Trouble, trouble_of
 
@@ -47,10 +48,12 @@ def install(app: FastAPI, manners: Manners) -> None:
 
     def not_allowed(request: Request, error: Exception) -> Response:
         assert isinstance(error, NotAllowed)
+        _told_log(request, "not-allowed")
         text = Message("guard-not-your-role", role=Message(f"bench-role-{error.needed}"))
         return manners.refused(request, 403, Message("guard-not-your-role-title"), text)
 
     def bad_form(request: Request, error: Exception) -> Response:
+        _told_log(request, "form-refused")
         if not request.url.path.startswith("/bench"):
             return manners.foreign(request)
         return manners.refused(
@@ -108,6 +111,11 @@ def _told(manners: Manners, request: Request, trouble: Trouble) -> Response:
     except (DBAPIError, NoConnectionFree):  # the page needs the database too
         t = translator_of(request)
         return PlainTextResponse(f"{t(trouble.message)} {t.mend(trouble.message)}\n", 503)
+
+
+def _told_log(request: Request, event: str) -> None:
+    me = who(request)
+    tell(request, event, person=me.person.name if me else None, method=request.method, path=request.url.path)
 
 
 def _gone(request: Request, error: Exception) -> Response:

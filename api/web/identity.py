@@ -95,7 +95,7 @@ def open_session(request: Request, response: Response, person: Person) -> None:
         store.sign_out(earlier)
     _give(request, response, "session", store.sign_in(person.id, hours), hours * 3600)
     browser = cookie_of(request, "browser")
-    if len(browser) < 40:
+    if not store.knows_browser(browser):  # none, or one that somebody else put there
         browser = secrets.token_urlsafe(32)
     store.know_browser(browser, person.id)
     _give(request, response, "browser", browser, int(BROWSER_KNOWN.total_seconds()))

@@ -15,7 +15,7 @@ from threading import Lock
 
 from starlette.datastructures import Headers
 from starlette.exceptions import HTTPException
-from starlette.requests import Request
+from starlette.requests import Request, cookie_parser
 from starlette.responses import JSONResponse, PlainTextResponse, Response
 from starlette.types import ASGIApp, Receive, Scope, Send
 from starlette.types import Message as Received
@@ -130,15 +130,19 @@ class LimitRequests:
     def _remember(self, shown: str, let_in: bool) -> None:
         if not let_in:
             self._let_in.discard(shown)
-        elif len(self._let_in) < 10_000:
-            self._let_in.add(shown)
+            return
+        if len(self._let_in) >= 10_000:
+            self._let_in.clear()  # each comes back with its next request
+        self._let_in.add(shown)
 
 
 def _credential(scope: Scope) -> str:
-    """What a request shows of who sends it, unreadable; empty where it shows nothing."""
+    """The token or the session that a request shows, unreadable; empty where it shows none."""
     headers = Headers(scope=scope)
-    shown = [headers.get("authorization", ""), *sorted(headers.getlist("cookie"))]
-    return hashed("\n".join(shown)) if any(shown) else ""
+    cookies = cookie_parser("; ".join(headers.getlist("cookie")))
+    session = next((value for name, value in cookies.items() if name.endswith("tagger_session")), "")
+    shown = headers.get("authorization") or session
+    return hashed(shown) if shown else ""
 
 
 def _refusal(scope: Scope) -> Response:

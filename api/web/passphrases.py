@@ -19,6 +19,7 @@ from tagger.messages import Message
 from tagger.store.folding import fold
 
 LEAST: Final = 12
+MOST: Final = 128
 _COMMON = Path(__file__).parent / "data" / "common_passwords.csv"
 _FEW: Final = 4
 """So many different characters, or characters beside a known word, make nothing harder to guess."""
@@ -28,6 +29,8 @@ def refuse_weak(password: str, *own: str) -> None:
     """Raises StoreError saying why. ``own``: words that anybody would try here, such as the person's name."""
     if len(password) < LEAST:
         raise StoreError(Problem("password", None, Message("guard-password-short", least=LEAST)))
+    if len(password) > MOST:
+        raise StoreError(Problem("password", None, Message("guard-password-long", most=MOST)))
     plain = fold(password) or ""
     if _is_common(plain) or _is_simple(plain) or any(_is_hardly_more_than(word, plain) for word in own):
         raise StoreError(Problem("password", None, Message("guard-password-common")))

@@ -33,6 +33,7 @@ def run(host: str, port: int) -> None:
             port=port,
             log_level="warning",
             proxy_headers=False,
+            server_header=False,
             http="api.web.senders:Impatient",
             timeout_graceful_shutdown=ANSWERS_S,
         )

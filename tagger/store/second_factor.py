@@ -62,7 +62,12 @@ class SecondFactor(Part):
             session.execute(delete(KnownBrowserRow).where(KnownBrowserRow.at < self.now() - BROWSER_KNOWN))
             session.merge(KnownBrowserRow(hash=hashed(browser), person_id=person, at=self.now()))
 
-    def knows_browser(self, browser: str, person: int) -> bool:
+    def knows_browser(self, browser: str, person: int | None = None) -> bool:
+        """Whether this person, or anybody, has signed in there before."""
+        wanted = select(KnownBrowserRow.hash).where(
+            KnownBrowserRow.hash == hashed(browser), KnownBrowserRow.at > self.now() - BROWSER_KNOWN
+        )
+        if person is not None:
+            wanted = wanted.where(KnownBrowserRow.person_id == person)
         with self.reading() as session:
-            row = session.get(KnownBrowserRow, (hashed(browser), person))
-            return row is not None and row.at > self.now() - BROWSER_KNOWN
+            return session.scalar(wanted.limit(1)) is not None

@@ -80,7 +80,11 @@ def test_wrong_passwords_sent_all_at_once_are_counted_too(
 def test_the_owners_own_browser_gets_in_whatever_others_try(served: Served, store: Store) -> None:
     wrong, right = ({"name": "builder", "password": word} for word in ("wrong", PASSWORD))
     with _client(served) as owner, _client(served) as other:
-        assert owner.post("/bench/sign-in", data=right).status_code == 303
+        planted = {"Cookie": f"tagger_browser={'p' * 43}"}
+        given = owner.post("/bench/sign-in", data=right, headers=planted)
+        assert given.status_code == 303 and "pppp" not in given.headers["set-cookie"], (
+            "a planted cookie is not kept"
+        )
         for place in range(25):
             other.post("/bench/sign-in", data={**wrong, "name": f"nobody {place}"})
         for _ in range(5):
@@ -114,7 +118,14 @@ def test_passwords_that_are_tried_first_are_refused(bench: Bench, store: Store) 
         answer = bench.submit("/bench/me", {"old": PASSWORD, "password": word})
         assert answer.status_code == 422, word
     assert "tried first" in bench.submit("/bench/me", {"old": PASSWORD, "password": weak[0]}).text
-    for word in ("the crane swings left", "Läuft nie trocken", "fourteen wet hoses"):
+    assert "too long" in bench.submit("/bench/me", {"old": PASSWORD, "password": "ten words " * 13}).text
+    for word in (
+        "the crane swings left",
+        "Läuft nie trocken",
+        "fourteen wet hoses",
+        "ten words " * 12,
+        "🔧 🔩 oil on my shoes",
+    ):
         hash_password(word, "manager", "Ridge Hose")
     assert (
         bench.submit("/bench/me", {"old": PASSWORD, "password": "the crane swings left"}).status_code == 200
@@ -173,7 +184,7 @@ def test_a_manager_may_ask_for_a_phones_code_beside_the_password(served: Served,
             assert bench.submit("/bench/me/codes", {**form, **wrong}).status_code == 422
         now = totp.now()
         on = bench.submit("/bench/me/codes", {**form, "phone_code": now})
-        recovery = re.findall(r"<code>(\w{4}-\w{4}-\w{4}-\w{4})</code>", on.text)
+        recovery = re.findall(r"<code>((?:\w{4}-){5}\w{4})</code>", on.text)
         assert len(set(recovery)) == 10
 
         password = {"name": "manager", "password": PASSWORD}
@@ -187,6 +198,11 @@ def test_a_manager_may_ask_for_a_phones_code_beside_the_password(served: Served,
             assert thief.post("/bench/sign-in/code", data={"phone_code": guess}).status_code == 403
         late = thief.post("/bench/sign-in/code", data={"phone_code": recovery[0]})
         assert late.status_code == 403 and "Try again in" in late.text, "guesses slow down"
+        owner = {
+            "Cookie": f"tagger_session={thief.cookies['tagger_session']}; tagger_browser={bench.cookies['tagger_browser']}"
+        }
+        tried = httpx.post(f"{served.url}/bench/sign-in/code", data={"phone_code": "000000"}, headers=owner)
+        assert "The code is not valid" in tried.text, "the owner's browser does not wait for others' guesses"
         time.sleep(1.05)
         right = thief.post("/bench/sign-in/code", data={"phone_code": f" {recovery[0].upper()}"})
         assert right.status_code == 303 and thief.get("/bench/find").status_code == 200
@@ -253,6 +269,26 @@ def test_who_signs_in_and_who_changes_roles_is_logged_without_secrets(
     told = caplog.text
     for secret in (typed, "wrong secret", PASSWORD, "crane", token[0], bench.csrf):
         assert secret not in told
+
+
+def test_what_is_refused_to_a_person_or_a_device_is_logged(
+    served: Served, store: Store, caplog: pytest.LogCaptureFixture
+) -> None:
+    caplog.set_level(logging.INFO, "tagger.security")
+    _, secret = store.make_token("scales", Role.DEVICE)
+    with Bench(served.url, store, "builder") as bench, _client(served) as api:
+        bench.get("/bench/shop")
+        bench.post("/bench/me", data={"csrf": "guessed"})
+        for shown in (secret, "tag_invented"):
+            api.get("/api/v1/people", headers={"Authorization": f"Bearer {shown}"})
+        api.get("/api/v1/people")
+    lines = [json.loads(record.message) for record in caplog.records if record.name == "tagger.security"]
+    told = [(line["event"], line.get("path"), line.get("person") or line.get("device")) for line in lines]
+    assert told[1:] == [
+        ("not-allowed", "/bench/shop", "builder"), ("form-refused", "/bench/me", "builder"),
+        ("not-allowed", "/api/v1/people", "scales"), ("token-unknown", "/api/v1/people", None),
+    ]  # fmt: skip
+    assert not any(hidden in caplog.text for hidden in (secret, "tag_invented", "guessed"))
 
 
 def test_signing_in_right_often_shuts_no_door(stranger: httpx.Client) -> None:

@@ -82,6 +82,10 @@ def test_a_flood_from_the_shops_own_address_does_not_keep_the_shop_out(store: St
 
         asked = [client.get(api, headers=known).status_code for _ in range(70)]
         assert asked == [200] * 60 + [429] * 10
+        disguised = [
+            client.get(api, headers={**known, "Cookie": f"lang=en; x={place}"}) for place in range(3)
+        ]
+        assert {answer.status_code for answer in disguised} == {429}, "it is the same token"
         assert bench.get("/bench/find").status_code == 200
 
 

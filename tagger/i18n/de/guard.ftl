@@ -28,6 +28,8 @@ guard-picture-unreadable = Die Datei ist kein lesbares Foto.
     .mend = Ein Foto als JPEG, PNG oder WebP verwenden.
 guard-password-short = Das Kennwort ist zu kurz.
     .mend = Mindestens { $least } Zeichen verwenden.
+guard-password-long = Das Kennwort ist zu lang.
+    .mend = Höchstens { $most } Zeichen verwenden.
 guard-password-common = Das Kennwort gehört zu denen, die zuerst versucht werden.
     .mend = Einen Satz aus mehreren Wörtern verwenden, den niemand mit Ihnen oder der Werkstatt verbindet.
 

@@ -28,6 +28,8 @@ guard-picture-unreadable = The file is not a photo that can be read.
     .mend = Use a JPEG, PNG or WebP photo.
 guard-password-short = The password is too short.
     .mend = Use at least { $least } characters.
+guard-password-long = The password is too long.
+    .mend = Use at most { $most } characters.
 guard-password-common = The password is among those that are tried first.
     .mend = Use a phrase of several words that nobody connects with you or the shop.
 

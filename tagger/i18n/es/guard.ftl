@@ -28,6 +28,8 @@ guard-picture-unreadable = El archivo no es una foto legible.
     .mend = Use una foto JPEG, PNG o WebP.
 guard-password-short = La contraseña es demasiado corta.
     .mend = Use al menos { $least } caracteres.
+guard-password-long = La contraseña es demasiado larga.
+    .mend = Use como máximo { $most } caracteres.
 guard-password-common = La contraseña es de las que se prueban primero.
     .mend = Use una frase de varias palabras que nadie relacione con usted ni con el taller.
 

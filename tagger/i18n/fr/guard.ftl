@@ -28,6 +28,8 @@ guard-picture-unreadable = Le fichier n'est pas une photo lisible.
     .mend = Utilisez une photo JPEG, PNG ou WebP.
 guard-password-short = Le mot de passe est trop court.
     .mend = Utilisez au moins { $least } caractères.
+guard-password-long = Le mot de passe est trop long.
+    .mend = Utilisez { $most } caractères au plus.
 guard-password-common = Ce mot de passe est de ceux que l'on essaie en premier.
     .mend = Utilisez une phrase de plusieurs mots que personne ne rattache à vous ou à l'atelier.
 
