@@ -4,16 +4,19 @@ from __future__ import annotations
 
 import gzip
 import random
-from typing import Any
+from typing import Any, Literal
 
 import numpy as np
 import pytest
 from fastapi.testclient import TestClient
 
+from api.app import create_app
 from api.scan import identify_kit
 from api.scan.identify import MEASURED, _in_unit, _measurements
+from api.settings import Settings
 from tagger.errors import TaggerError
 from tagger.spec import Form, Series
+from tagger.store import Store
 from tagger.trade.identifying import likelihood, readings
 from tagger.trade.identifying.identify import identify
 from tagger.trade.identifying.readings import CONES, FLANKS, SEATS, Measurements
@@ -39,11 +42,31 @@ answer(all.map(([asked, unit]) => read(asked, unit, known)));"""
 def test_the_phone_ranks_names_and_asks_as_python_does() -> None:
     """Order, contradictions, series, look-alikes, the sentence, the tie and the next question."""
     asked = [_invented(random.Random(seed)) for seed in range(volume(200, 6000))]
-    found = in_node(MODULES, RANKED, [identify_kit.candidates(tables()), asked])
+    found = _in_node_ranked(asked)
     for one, phone in zip(asked, found, strict=True):
         *said, likelihoods = _in_python(one)
         assert _plain(said) == _plain(phone[:-1]), one
         assert phone[-1] == pytest.approx(likelihoods, abs=1e-9), one
+
+
+def test_readings_far_off_everything_are_answered_alike_and_end_as_no_error() -> None:
+    """Several at once had come to a likelihood of nothing: an error of the server, and none on the phone."""
+    asked: list[dict[str, Any]] = []
+    for form in Form:
+        for far, tpi in ((999.0, 80.0), (999.0, 4.0), (0.1, 80.0)):
+            given = dict.fromkeys(likelihood.CONTINUOUS, far) | {"tpi": tpi}
+            asked.append(
+                {"form": form.value, "readings": given, "series": None, "origin": None, "cannot": []}
+            )
+    found = _in_node_ranked(asked)
+    for one, phone in zip(asked, found, strict=True):
+        *said, likelihoods = _in_python(one)
+        assert _plain(said) == _plain(phone[:-1]), one
+        assert all(0 <= each <= 1 for each in likelihoods)
+
+
+def _in_node_ranked(asked: list[dict[str, Any]]) -> Any:
+    return in_node(MODULES, RANKED, [identify_kit.candidates(tables()), asked])
 
 
 def _invented(chance: random.Random) -> dict[str, Any]:
@@ -188,6 +211,19 @@ def _read_in_python(asked: dict[str, str], unit: str) -> tuple[dict[str, float],
         return _measurements(_in_unit(whole, unit)).readings(), []
     except TaggerError as error:
         return {}, [problem.message.id for problem in error.problems]
+
+
+@pytest.mark.parametrize("unit", ["mm", "in"])
+def test_the_page_a_phone_keeps_reads_lengths_in_the_shops_unit(
+    store: Store, unit: Literal["mm", "in"]
+) -> None:
+    kept = {}
+    units: tuple[Literal["mm", "in"], ...] = (unit, "mm")
+    for each in units:
+        client = TestClient(create_app(Settings(length_unit=each), store=store))
+        kept[each] = client.get("/scan/now/identify-en.json").json()
+    assert f'data-unit="{unit}"' in kept[unit]["/scan/identify?lang=en"]["text"]
+    assert (kept[unit].keys() == kept["mm"].keys()) is (unit == "mm"), "another unit is another version"
 
 
 def test_all_that_identifies_without_a_signal_is_small(client: TestClient) -> None:

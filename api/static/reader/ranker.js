@@ -40,7 +40,11 @@ function candidate(row, likelihood, { readings, series }, pool) {
 // How likely each of the rows is by the readings; together 1.
 function likelihoods(among, readings, pool) {
   let weights = among.map(() => 1);
-  for (const [feature, value] of Object.entries(readings)) weights = weights.map((weight, at) => weight * density(among[at], feature, value, pool));
+  for (const [feature, value] of Object.entries(readings)) {
+    weights = weights.map((weight, at) => weight * density(among[at], feature, value, pool));
+    const most = Math.max(...weights); // several readings far off everything would come to nothing
+    weights = weights.map((weight) => weight / most);
+  }
   const whole = weights.reduce((sum, weight) => sum + weight, 0);
   return weights.map((weight) => weight / whole);
 }

@@ -303,6 +303,9 @@ def likelihoods(pool: Pool, readings: Mapping[str, Array], errors: Errors, among
     weights = np.ones((count, len(among)))
     for feature, values in readings.items():
         weights *= density(pool, feature, values, errors, among)
+        weights /= weights.max(
+            axis=1, keepdims=True
+        )  # several readings far off everything would come to nothing
     found: Array = weights / weights.sum(axis=1, keepdims=True)
     return found
 
