@@ -113,7 +113,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
         problem.database,
     )
     errors.install(app, manners)
-    rest.describe(app)
+    rest.describe(app, base_url=settings.base_url)
     security_log.to_stderr()
     first_start(opened, settings)
     return app

@@ -7,7 +7,6 @@ from api.rest import (
     batches,
     cards,
     customers,
-    examples,
     exports,
     fitted,
     fittings,
@@ -26,7 +25,7 @@ from api.rest import (
     withdrawals,
 )
 from api.rest.body import well_formed
-from api.rest.errors import describe
+from api.rest.description import describe
 
 router = APIRouter(dependencies=[Depends(well_formed)])
 for part in (
@@ -51,7 +50,6 @@ for part in (
     people,
     exports,
 ):
-    examples.add_to(part.router)
     router.include_router(part.router)
 
 __all__ = ["describe", "router"]

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, datetime, timedelta
 from typing import Annotated, Any, Literal
 
 from fastapi import APIRouter, Depends, Query, Request
 from pydantic import Field
 from starlette.responses import JSONResponse, Response
 
-from api.rest import examples, shared
+from api.rest import shared
 from api.rest.once import DoOnce
 from api.rest.printers import PrintJobOut
 from api.rest.problem import RESPONSES, PrintedAlready, RoleTooLow, there
@@ -35,6 +35,7 @@ from api.web.state import queue_of, settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
+from tagger.moments import Day
 from tagger.record import Record
 from tagger.record_tag import tags_of
 from tagger.spec import MAX_COUNT, AssemblySpec
@@ -57,7 +58,7 @@ class RegisterIn(Request_, Record):  # type: ignore[misc]  # pydantic takes the 
 
     spec: SpecIn
     count: Annotated[int, Field(ge=1, le=MAX_COUNT)] = 1
-    built_on: date | None = None
+    built_on: Day | None = None
     replaces: str | None = None
     order_reference: str | None = None
     keep: Annotated[
@@ -241,8 +242,7 @@ def tag(
 
 _PRINTED: dict[int | str, dict[str, Any]] = {
     200: {"content": {"application/pdf": {}}, "description": "The tags, where no printer is named."},
-    202: {"model": PrintJobOut, "description": "The print job, where one is.",
-          "content": {"application/json": {"example": examples.answer_of("GET /print-jobs/{job}")}}},
+    202: {"model": PrintJobOut, "description": "The print job, where one is."},
     409: {"description": "Or a tag was printed before, and `again` is not true."},
 }  # fmt: skip
 

@@ -9,33 +9,25 @@ import json
 from importlib import resources
 from typing import Any
 
-from fastapi import FastAPI
-
-from api.rest.problem import BASE, PROBLEM_JSON, ProblemDetails
+from api.rest.problem import PROBLEM_JSON, ProblemDetails
 
 USED = "The Idempotency-Key was used before, for another request."
 TOO_LARGE = "The request is too large."
+TOO_MANY = "Too many requests within a minute."
+AWAY = "The database is busy, full or away; nothing was done."
+AGAIN = {
+    "Retry-After": {
+        "description": "Seconds to wait before the request is sent again.",
+        "schema": {"type": "integer", "minimum": 0},
+    }
+}
 EXAMPLES: dict[str, dict[str, Any]] = json.loads(
     resources.files("api.rest").joinpath("error_examples.json").read_text(encoding="utf-8")
 )
 
 
-def describe(app: FastAPI) -> None:
-    """From now on the description tells every error with its media type and an example."""
-    plain = app.openapi
-
-    def openapi() -> dict[str, Any]:
-        if app.openapi_schema is None:
-            for path, verbs in plain()["paths"].items():
-                if path.startswith(BASE):
-                    for verb, operation in verbs.items():
-                        _errors(verb, operation)
-        return plain()
-
-    app.openapi = openapi  # type: ignore[method-assign]
-
-
-def _errors(verb: str, operation: dict[str, Any]) -> None:
+def put_into(operation: dict[str, Any]) -> None:
+    """Gives an operation of the description each error that it answers: words, media type, example."""
     answers = operation["responses"]
     names = {parameter["name"] for parameter in operation.get("parameters", ())}
     if "Idempotency-Key" in names:
@@ -43,7 +35,11 @@ def _errors(verb: str, operation: dict[str, Any]) -> None:
         answers["409"] = {"description": f"{USED} {own}".rstrip()}
     if "requestBody" in operation:
         answers["413"] = {"description": TOO_LARGE}
+    answers["429"] = {"description": TOO_MANY, "headers": AGAIN}
+    answers["503"] = {"description": AWAY, "headers": AGAIN}
     schema = {"$ref": f"#/components/schemas/{ProblemDetails.__name__}"}
-    for code, example in EXAMPLES.items():
-        if code in answers:
-            answers[code]["content"] = {PROBLEM_JSON: {"schema": schema, "example": example}}
+    for code, answer in answers.items():
+        if not code.startswith("2"):
+            answer["content"] = {PROBLEM_JSON: {"schema": schema}}
+            if code in EXAMPLES:
+                answer["content"][PROBLEM_JSON]["example"] = EXAMPLES[code]

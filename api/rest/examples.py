@@ -10,32 +10,29 @@ import json
 from importlib import resources
 from typing import Any
 
-from fastapi import APIRouter
-from fastapi.routing import APIRoute
-
 JSON = "application/json"
+PRINTS, JOB = (
+    "POST /prints",
+    "GET /print-jobs/{job}",
+)  # the first answers with the second, where a printer is named
 EXAMPLES: dict[str, dict[str, Any]] = json.loads(
     resources.files("api.rest").joinpath("examples.json").read_text(encoding="utf-8")
 )
 
 
-def add_to(router: APIRouter) -> None:
-    """Gives each route of the router its example, where there is one."""
-    for route in router.routes:
-        if isinstance(route, APIRoute) and route.include_in_schema:
-            for method in route.methods or ():
-                if example := EXAMPLES.get(f"{method} {route.path_format}"):
-                    route.openapi_extra = _described(example, str(route.status_code or 200))
-
-
-def answer_of(operation: str) -> Any:
-    """What an operation answered when the examples were recorded; None before that."""
-    return EXAMPLES.get(operation, {}).get("answers")
-
-
-def _described(example: dict[str, Any], status: str) -> dict[str, Any]:
-    answer = {example.get("answers_as", JSON): {"example": example["answers"]}}
-    found: dict[str, Any] = {"responses": {status: {"content": answer}}}
+def put_into(name: str, operation: dict[str, Any]) -> None:
+    """Gives an operation of the description its example, where there is one. ``name``: "GET /hoses"."""
+    example = EXAMPLES.get(name)
+    if example is None:
+        return
+    answer = next(answer for code, answer in operation["responses"].items() if code.startswith("2"))
+    _of_media(answer, example.get("answers_as", JSON))["example"] = example["answers"]
+    if name == PRINTS:
+        _of_media(operation["responses"]["202"], JSON)["example"] = EXAMPLES[JOB]["answers"]
     if "sends" in example:
-        found["requestBody"] = {"content": {example.get("sends_as", JSON): {"example": example["sends"]}}}
+        _of_media(operation["requestBody"], example.get("sends_as", JSON))["example"] = example["sends"]
+
+
+def _of_media(part: dict[str, Any], media: str) -> dict[str, Any]:
+    found: dict[str, Any] = part.setdefault("content", {}).setdefault(media, {})
     return found

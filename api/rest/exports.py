@@ -14,6 +14,7 @@ from api.shared.epcis import document_lines
 from api.shared.full_export import archive
 from api.web.page_words import page_words, remember_language
 from api.web.state import settings_of, templates_of
+from tagger.moments import Day, Moment
 from tagger.store import Kind
 
 router = APIRouter(responses=RESPONSES)
@@ -30,7 +31,7 @@ class TotalsOut(Answer):
 
 
 @router.get("/totals", tags=["figures"], summary="Get totals since a date")
-def totals(store: TheStore, token: AsManager, since: date) -> TotalsOut:
+def totals(store: TheStore, token: AsManager, since: Day) -> TotalsOut:
     start = datetime(since.year, since.month, since.day, tzinfo=UTC)
     return TotalsOut(since=since, **vars(store.totals(start)))
 
@@ -42,7 +43,7 @@ def events(
     store: TheStore,
     token: AsManager,
     kind: Kind | None = None,
-    since: datetime | None = None,
+    since: Moment | None = None,
     after: Annotated[int, Query(ge=0, le=MOST_ID, description="ID of the last item received.")] = 0,
     limit: Annotated[int, Query(ge=1, le=1000)] = 500,
 ) -> list[EventOut]:

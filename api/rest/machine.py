@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import date
 from typing import Annotated
 
 from fastapi import APIRouter, Query, Request
@@ -13,6 +12,7 @@ from api.rest.problem import RESPONSES
 from api.rest.shared import Answer, AsBuilder, AsCounter, AssemblyOut, OrderOut, Request_, TheStore
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
+from tagger.moments import Day
 from tagger.store import Contact
 
 router = APIRouter(responses=RESPONSES, tags=["machines"])
@@ -25,7 +25,7 @@ class OrderAllIn(Request_):
     machine: Annotated[str, Field(max_length=120)]
     customer: Annotated[str, Field(max_length=120)] = ""
     numbers: Annotated[list[str] | None, Field(min_length=1, max_length=500)] = None
-    needed_by: date | None = None
+    needed_by: Day | None = None
     reference: Annotated[str | None, Field(max_length=80, description="Customer's reference.")] = None
     contact: Contact
 

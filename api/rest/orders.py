@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import date
 from typing import Annotated
 
 from fastapi import APIRouter, Query, Request
@@ -13,6 +12,7 @@ from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import AsBuilder, AsCounter, OrderOut, Request_, SpecIn, TheStore, paged, spec_of
 from tagger.errors import TaggerError
+from tagger.moments import Day
 from tagger.spec import MAX_COUNT
 from tagger.store import Contact, OrderState, refuse_past
 
@@ -25,7 +25,7 @@ class OrderIn(Request_):
     number: str | None = None
     spec: SpecIn | None = None
     quantity: Annotated[int, Field(ge=1, le=MAX_COUNT)] = 1
-    needed_by: date | None = None
+    needed_by: Day | None = None
     reference: Annotated[str | None, Field(max_length=80, description="Customer's reference.")] = None
     contact: Contact
     changes: Annotated[str | None, Field(max_length=2000)] = None

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import date, datetime
-from typing import Annotated, Any, Literal, TypeVar
+from typing import Annotated, Any, Literal, TypeVar, get_args
 
 from fastapi import Depends, Path, Request
-from pydantic import BaseModel, ConfigDict, Field
+from pydantic import BaseModel, ConfigDict, Field, ValidationInfo, field_validator
+from pydantic_core import PydanticKnownError
 from starlette.responses import Response
 
 from api.rest.problem import NoToken, RoleTooLow, there
@@ -280,6 +281,18 @@ class Request_(BaseModel):
     """What a caller sends; unknown fields are refused by name."""
 
     model_config = ConfigDict(extra="forbid", str_strip_whitespace=True)
+
+    @field_validator("*", mode="before")
+    @classmethod
+    def _yes_or_no_alone(cls, value: object, info: ValidationInfo) -> object:
+        """``true`` is no number and 1 is no ``true``: pydantic would take each for the other."""
+        annotation = cls.model_fields[str(info.field_name)].annotation
+        takes = {annotation, *get_args(annotation)}
+        if isinstance(value, bool) and bool not in takes and takes & {int, float}:
+            raise PydanticKnownError("int_type" if int in takes else "float_type")
+        if bool in takes and not isinstance(value, bool | None):
+            raise PydanticKnownError("bool_type")
+        return value
 
 
 SpecIn = Annotated[

@@ -78,7 +78,7 @@ class DayOut(Answer):
     count: int
 
 
-class OldOut(Answer):
+class OldestOut(Answer):
     """A hose in use and the next date that a source names for it; never a permission."""
 
     number: str
@@ -96,7 +96,7 @@ class FiguresOut(Answer):
     last: date
     totals: dict[str, int]
     by_day: dict[str, list[DayOut]]
-    oldest: list[OldOut]
+    oldest: list[OldestOut]
     caution: str
 
 
@@ -191,7 +191,7 @@ def import_crimps(
     return once.prepared(list[CrimpValueOut], read, keep)
 
 
-@router.delete("/crimp-diameters/{card}", tags=["crimps"], summary="Delete a crimp card and return it")
+@router.delete("/crimp-diameters/{card:int}", tags=["crimps"], summary="Delete a crimp card and return it")
 def drop_crimp(
     store: TheStore, token: AsManager, card: Annotated[int, Path(ge=0, le=MOST_ID)]
 ) -> CrimpValueOut:
@@ -223,7 +223,7 @@ def shop_figures(
     found, t = figures.collect(store, tables_of(request), days), translator_of(request)
     by_day = {str(k): [DayOut(day=d, count=n) for d, n in counts] for k, counts in found.by_day.items()}
     oldest = [
-        OldOut(
+        OldestOut(
             number=tag_number.format(item.number),
             built_on=item.built_on,
             customer=item.customer,

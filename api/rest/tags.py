@@ -50,7 +50,7 @@ class ReadIn(Request_):
     digits: Annotated[str | None, Field(max_length=1000)] = None
 
 
-class StepOut(Answer):
+class FitStepOut(Answer):
     """One step of fitting. ``source`` is that of the practice."""
 
     step: str
@@ -68,8 +68,8 @@ class FitOut(Answer):
     read_from: str
     digits: State | None
     first: Name
-    end_a: list[StepOut]
-    end_b: list[StepOut]
+    end_a: list[FitStepOut]
+    end_b: list[FitStepOut]
 
 
 @router.post("/read", summary="Read a tag from its link or code")
@@ -116,7 +116,7 @@ def fit_steps(
         store.refuse_blocked([found.record.number], traveller=True)
     tables, content, t = tables_of(request), found.content, translator_of(request)
     assessed = assessment_of(found, tables)
-    steps: dict[str, list[StepOut]] = {}
+    steps: dict[str, list[FitStepOut]] = {}
     for name, tighten in zip(NAMES, (content.tighten_a, content.tighten_b), strict=True):
         end = getattr(content.spec, name)
         chosen = steps_for(
@@ -131,7 +131,9 @@ def fit_steps(
             tables=tables,
         )
         steps[name] = [
-            StepOut(step=s.step_id, phase=s.phase, text=t(s.message), caution=s.caution, source=t(s.source))
+            FitStepOut(
+                step=s.step_id, phase=s.phase, text=t(s.message), caution=s.caution, source=t(s.source)
+            )
             for s in chosen
         ]
     number, origin = tag_number.format(found.number), "record" if found.record else "tag"

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import date
 from typing import Literal
 
 from sqlalchemy import ColumnElement, and_, exists, func, literal, or_, select, tuple_
@@ -12,6 +11,7 @@ from sqlalchemy import ColumnElement, and_, exists, func, literal, or_, select, 
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
+from tagger.moments import Day
 from tagger.record import Record, recorded
 from tagger.store.assemblies import values_of
 from tagger.store.base import Part
@@ -33,8 +33,8 @@ class Filter(Record):
     dash: int | None = None
     pressure_min_bar: float | None = None
     pressure_max_bar: float | None = None
-    built_from: date | None = None
-    built_to: date | None = None
+    built_from: Day | None = None
+    built_to: Day | None = None
     order_reference: str | None = None
     printed: bool | None = None
     withdrawn: bool | None = None

@@ -25,7 +25,7 @@ class CutOff(StrEnum):
     SHELL_MOUTH = "seat_to_shell_mouth"
 
 
-_Mm = Annotated[float, BeforeValidator(lambda value: round(read_length_mm(value), 1)), Field(gt=0, le=1000)]
+_Mm = Annotated[float, Field(gt=0, le=1000), BeforeValidator(lambda value: round(read_length_mm(value), 1))]
 _Text = Annotated[str, Field(min_length=1, max_length=120)]
 _NOT_COMPARED = ("lot", "fitting", "rating")
 

@@ -31,7 +31,7 @@ def _dash(value: object) -> object:
 
 
 _SAME = 1.003  # one figure printed in two units
-_Mm = Annotated[float, BeforeValidator(lambda value: round(read_length_mm(value), 1)), Field(gt=0, le=5000)]
+_Mm = Annotated[float, Field(gt=0, le=5000), BeforeValidator(lambda value: round(read_length_mm(value), 1))]
 
 
 class OwnHose(BaseModel):
@@ -45,12 +45,12 @@ class OwnHose(BaseModel):
     part: Annotated[str, Field(min_length=1, max_length=40)]
     manufacturer: Annotated[str, Field(max_length=80)] = ""
     standard: Annotated[str, Field(min_length=1, max_length=40)]
-    dash: Annotated[int, BeforeValidator(_dash), Field(ge=1, le=63)]
+    dash: Annotated[int, Field(ge=1, le=63), BeforeValidator(_dash)]
     edition: Annotated[str, Field(max_length=40)] = ""
     max_working_bar: Annotated[PressureBar, Field(gt=0)]
     bend_radius_mm: _Mm | None = None
     outside_diameter_mm: _Mm | None = None
-    max_temperature_c: Annotated[float, BeforeValidator(read_temperature_c), Field(ge=-60, le=400)] | None = (
+    max_temperature_c: Annotated[float, Field(ge=-60, le=400), BeforeValidator(read_temperature_c)] | None = (
         None
     )
     fluids: Annotated[tuple[Fluid, ...], BeforeValidator(_listed)] = ()

@@ -63,7 +63,7 @@ class Recorder:
         elif media.startswith("text/"):
             kept = {"answers": answer.text.removeprefix("\ufeff")[:80] + "..."}
         else:
-            kept = {"answers": answer.content[:8].decode("latin-1") + "..."}
+            kept = {"answers": _printable(answer.content[:8]) + "..."}
         if media != "application/json":
             kept["answers_as"] = media
         if sends is not None:
@@ -73,6 +73,10 @@ class Recorder:
             kept["sends_as"] = "multipart/form-data"
         self.kept[operation] = kept
         return kept["answers"]
+
+
+def _printable(start: bytes) -> str:
+    return "".join(mark for mark in start.decode("latin-1") if mark.isascii() and mark.isprintable())
 
 
 def _without_token(answers: Any) -> Any:
@@ -261,8 +265,17 @@ def record_errors(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
         api.post("/orders", json={**order, "quantity": 2}, headers=once),
         api.post("/check", content=b" " * (MOST_BYTES + 1)),
         api.post("/check", json={**EXAMPLE_SPEC, "length_mm": "long"}),
+        _too_many(store),
     ]
     return {str(answer.status_code): answer.json() for answer in answers}
+
+
+def _too_many(store: Store) -> httpx.Response:
+    """What a stranger is told who asks a second time where once a minute is allowed."""
+    with serving(
+        Settings(base_url="https://tags.example.com", public_requests_per_minute=1), store
+    ) as narrow:
+        return [httpx.get(f"{narrow.url}/api/v1/templates") for _ in range(2)][1]
 
 
 def _written(file: Path, kept: dict[str, Any]) -> None:

@@ -41,6 +41,7 @@ WRITES_NOTHING = {
     "/lay-line",
     "/check",
     "/check/tag.{form}",
+    "/check/fitters-card.pdf",
     "/compare",
     "/read",
     "/read/photo",
