@@ -27,6 +27,7 @@ from api.bench import (
     sign_in,
     starts,
     stock,
+    templates,
     top,
     withdraw,
 )
@@ -45,6 +46,7 @@ for part in (
     batch,
     flushing,
     print_jobs,
+    templates,
     record,
     cards,
     find,

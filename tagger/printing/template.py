@@ -343,7 +343,7 @@ def read(file: Traversable | Path, extra_dirs: tuple[str, ...] = (), above: tupl
 def _based(
     data: dict[str, Any], file: Traversable | Path, extra_dirs: tuple[str, ...], above: tuple[str, ...]
 ) -> dict[str, Any]:
-    """``base = "hang_tag"`` takes everything from that template but what is said here.
+    """``base = "hang_tag"`` takes everything from that template but what is said here; ``more`` boxes are added.
 
     ``above`` are this file and those that took it as their base.
     """
@@ -363,7 +363,10 @@ def _based(
     whole = load(base, extra_dirs, above).model_dump(
         mode="json", exclude={"name"}, exclude_none=True, exclude_defaults=True
     )
-    return {**whole, **data}
+    boxes, more = data.pop("box", whole.get("box", [])), data.pop("more", [])
+    if not isinstance(boxes, list) or not isinstance(more, list):
+        raise TemplateError(Problem(f"{file.name}: more", None, Message("printing-template-boxes")))
+    return {**whole, **data, "box": [*boxes, *more]}
 
 
 def kinds() -> list[str]:

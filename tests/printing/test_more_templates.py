@@ -1,14 +1,16 @@
-"""The labels beside the tag: "do not use"."""
+"""The labels beside the tag: "do not use", and the job card with a stub."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date
+from pathlib import Path
 
 import pytest
 
 from tagger.code import link
 from tagger.drawing import Text
+from tagger.errors import TemplateError
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message
 from tagger.printing import proof, raster, template
@@ -65,3 +67,28 @@ def test_no_reason_however_typed_keeps_the_do_not_use_tag_from_being_printed(
     text = said(a_tag(stop=stop), "do_not_use", language)
     assert " ".join(Translator(language)(BRIEF).split()) in " ".join(text.split()) and reason[:8] not in text
     assert "2026-11-26" in text
+
+
+PAPER = {"customer": "Northfield Quarry", "machine": "Loader 7", "position": "boom", "order": "PO 4711-2"}
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_stub_of_the_job_card_tells_the_job_and_nothing_to_build_by(language: str) -> None:
+    tag, label = a_tag(extra=PAPER), template.load("traveller_stub").in_languages([language])
+    [line] = [box.at[1] for box in label.box if box.kind == "cut"]
+    items = [item for item in lay_out(tag, label).drawing.items if isinstance(item, Text)]
+    card, stub = (
+        " ".join(item.text for item in items if (item.y > line) is below) for below in (False, True)
+    )
+    for part in (tag.shown_number, *PAPER.values(), "SAE 100R2 -12", "1250 mm"):
+        assert part in stub and part in card, part
+    assert "207 bar" in card and "207 bar" not in stub and "N·m" not in stub
+    whole = {box.model_dump_json() for box in template.load("traveller_a5").box}
+    assert whole < {box.model_dump_json() for box in template.load("traveller_stub").box}, "the card itself"
+
+
+@pytest.mark.parametrize("more", ['more = "words"', "[more]\nkind = 'hole'", "[[more]]\nkind = 'oval'"])
+def test_added_boxes_that_are_wrong_are_named_by_their_file(more: str, tmp_path: Path) -> None:
+    (tmp_path / "own.toml").write_text(f'base = "hang_tag"\n{more}\n')
+    with pytest.raises(TemplateError, match=r"own\.toml"):
+        template.load("own", [tmp_path])

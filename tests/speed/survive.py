@@ -8,10 +8,12 @@ label_templates/README.md and draws the first as label_templates/survival.png.
 from __future__ import annotations
 
 import argparse
+import csv
 import math
 import sys
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
 
 import cv2
@@ -23,13 +25,15 @@ from qrcode import constants
 from qrcode.main import QRCode
 
 from tagger.code.symbol import Symbol, codeword_blocks, codeword_of_module, qr
-from tagger.printing import around, layout, raster, template
+from tagger.printing import around, layout, raster, survival, template
 from tagger.printing.boxes import Placed
+from tagger.printing.content import Tag
 from tagger.printing.curvature import distance_mm, widest_mm
 from tagger.printing.fonts import FILES
 from tagger.printing.grade import grades
 from tagger.printing.layout import Page
 from tagger.printing.readers import grey, qr_readers
+from tagger.printing.sample import sample
 from tagger.printing.sizing import dot_mm, qr_size
 from tests.speed import damage, wounds
 from tests.speed.damage import Chance, Picture, Shot
@@ -37,6 +41,7 @@ from tests.speed.samples import two_elbows
 
 README = Path(__file__).parents[2] / "label_templates" / "README.md"
 PICTURE = README.with_name("survival.png")
+SURVIVAL = README.with_name("survival.csv")
 READERS = qr_readers(frames=1)
 Blow = Callable[[Shot, Chance], Shot]
 RECOVERS = {"L": 0.07, "M": 0.15, "Q": 0.25, "H": 0.30}  # share of codewords, ISO/IEC 18004
@@ -79,9 +84,11 @@ def share(trials: Iterable[bool]) -> str:
     return f"{100 * sum(results) / len(results):.1f} %".replace(".0 %", " %")
 
 
-def on_label(name: str, dpi: int, folders: tuple[str, ...] = ()) -> tuple[Picture, Page, list[Placed], str]:
+def on_label(
+    name: str, dpi: int, folders: tuple[str, ...] = (), tag: Tag | None = None
+) -> tuple[Picture, Page, list[Placed], str]:
     """A label's dots, its page, its QR symbols from the largest module down, and the text."""
-    tag = two_elbows()
+    tag = tag or two_elbows()
     page = layout.lay_out(tag, template.load(name, folders), dpi)
     codes = [placed for placed in page.symbols if placed.symbol.kind == "qr"]
     codes.sort(key=lambda placed: -placed.module_mm)
@@ -179,14 +186,14 @@ def everything(trials: int) -> Table:
     return Table(f"Every template, share read in %, {trials} trials a cell", head, tuple(rows))
 
 
-def whole(trials: int, folders: tuple[str, ...] = ()) -> Table:
+def whole(trials: int, folders: tuple[str, ...] = (), names: tuple[str, ...] = ()) -> Table:
     """Whole labels, wounded: the share from which the specification is had, beside a plain symbol alone."""
     rows = []
     done: dict[bytes, tuple[str, ...]] = {}
-    for name in template.names(folders):
+    for name in names or template.names(folders):
         if template.load(name, folders).traveller:  # paper that stays in the shop
             continue
-        dots, page, codes, _ = on_label(name, 203, folders)
+        dots, page, codes, _ = on_label(name, 203, folders, sample())
         if dots.tobytes() not in done:
             label, plain = wounds.photographed(dots, 203), wounds.photographed(_plain(dots, codes[0]), 203)
             cells, alone = [], []
@@ -206,6 +213,23 @@ def whole(trials: int, folders: tuple[str, ...] = ()) -> Table:
         "H, as large as the template's largest and in its place."
     )
     return Table(f"Whole labels at 203 dpi, share read in %, {trials} trials a cell", head, tuple(rows), note)
+
+
+def keep(table: Table, trials: int) -> None:
+    """What ``whole`` measured, in label_templates/survival.csv: each layout's row is written anew, others stay."""
+    kept = {row["layout"]: row for row in survival.rows()}
+    for name, *cells in table.rows:
+        layout_now = survival.digest(template.load(name))
+        measured = {"template": name, "layout": layout_now, "measured_on": date.today().isoformat()}
+        wounds_of = dict(zip(survival.WOUNDS, cells, strict=False))
+        kept[layout_now] = {**measured, "trials": str(trials), **wounds_of}
+    now = {survival.digest(template.load(name)) for name in template.names()}
+    with SURVIVAL.open("w", encoding="utf-8", newline="") as out:
+        writer = csv.DictWriter(out, survival.COLUMNS, lineterminator="\n")
+        writer.writeheader()
+        writer.writerows(
+            sorted((row for row in kept.values() if row["layout"] in now), key=lambda row: row["template"])
+        )
 
 
 def _plain(dots: Picture, placed: Placed) -> Picture:
@@ -380,6 +404,9 @@ def main() -> None:
         "--only", choices=("grades", "hang_tag", "levels", "templates", "whole", "wrap", "sides")
     )
     parser.add_argument("--templates", nargs="*", default=(), metavar="DIR", help="whole labels of these too")
+    parser.add_argument("--names", nargs="*", default=(), metavar="NAME", help="whole labels of these alone")
+    parser.add_argument("--whole-trials", type=int, default=10, help="trials a wound of whole labels")
+    parser.add_argument("--keep", action="store_true", help="whole labels into label_templates/survival.csv")
     parser.add_argument("--write", action="store_true", help="put the tables into label_templates/README.md")
     asked = parser.parse_args()
     less = 10 if asked.quick else 1
@@ -388,7 +415,9 @@ def main() -> None:
         "hang_tag": lambda: acceptance(max(10, asked.trials // less)),
         "levels": lambda: levels(max(10, asked.trials // less)),
         "templates": lambda: everything(max(2, 10 // less)),
-        "whole": lambda: whole(max(2, 10 // less), tuple(asked.templates)),
+        "whole": lambda: whole(
+            max(2, asked.whole_trials // less), tuple(asked.templates), tuple(asked.names)
+        ),
         "wrap": lambda: wraps(max(1, 4 // less)),
         "sides": sides,
     }
@@ -396,6 +425,8 @@ def main() -> None:
         if asked.only in (None, name):
             table = make()
             print("\n" + table.markdown(), flush=True)
+            if name == "whole" and (asked.keep or asked.write):
+                keep(table, max(2, asked.whole_trials // less))
             if asked.write:
                 write(f"survival {name}", table.markdown())
                 if name == "hang_tag":

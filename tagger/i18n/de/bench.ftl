@@ -972,3 +972,36 @@ bench-codes-recovery = Ersatzcodes
 bench-codes-recovery-hint = Aufschreiben und getrennt vom Telefon aufbewahren: Jeder ersetzt einmal einen Code. Sie werden nur jetzt angezeigt.
 bench-shop-codes-off = Keine Codes verlangen
 bench-shop-codes-ask = { $name } keine Codes mehr abverlangen? Dann genügt das Kennwort.
+
+## Label templates at true size
+
+bench-templates-title = Schilder in wahrer Größe
+bench-templates-hint = Muster mit erfundenen Werten bei { $dpi } dpi. Diese Seite mit 100 % drucken oder den Zoom so einstellen, dass die Linie unten 100 mm misst: Dann hat jedes Schild seine wahre Größe.
+bench-templates-language = Sprache der Schilder
+bench-templates-ruler = Diese Linie ist 100 mm (3,94 in) lang.
+bench-templates-size = { $width } breit, { $height } hoch
+bench-templates-holds = Inhalt
+bench-templates-codes = QR-Codes
+bench-templates-survives = Haltbarkeit
+bench-templates-list = { LIST($items) }
+bench-templates-symbol = { $count ->
+    [one] 1 Code, Stufe { $level }, Module von { $module } mm
+   *[other] { $count } Codes, Stufe { $level }, Module von { $module } mm
+}
+bench-templates-tightening = Anziehwerte mit ihrem Bezug
+bench-templates-caution = der Warnhinweis
+bench-templates-code-all = QR-Code mit der ganzen Spezifikation
+bench-templates-code-number = QR-Code nur mit dem Link der Schildnummer
+bench-templates-bars = Schildnummer als Strichcode
+bench-templates-sign = ein Zeichen: nicht verwenden
+bench-templates-stays = Papier für die Werkstatt: Die Haltbarkeit wird nicht gemessen.
+bench-templates-measured = Von { $all } % der beschädigten Schilder war die Spezifikation noch lesbar (gemessen am { $day }, { $trials } Versuche je Schaden, 203 dpi):
+bench-templates-not-measured = An dieser Anordnung nicht gemessen.
+bench-templates-wound-torn_corner = Ecke abgerissen: { $share } %
+bench-templates-wound-torn_edge = Rand abgerissen, 8 mm: { $share } %
+bench-templates-wound-rubbed_band = Streifen abgerieben, 8 mm: { $share } %
+bench-templates-wound-scratches = 14 Kratzer: { $share } %
+bench-templates-wound-faded = verblasst: { $share } %
+bench-templates-wound-oil = altes Öl: { $share } %
+bench-templates-wound-burnt_half = eine Hälfte verbrannt: { $share } %
+bench-templates-show = Alle Schilder in wahrer Größe zeigen

@@ -100,6 +100,8 @@ printing-field-stop_by = Eingetragen von
 printing-done-cut = Schlauch geschnitten, Länge geprüft
 printing-done-crimped = Verpresst, Durchmesser gemessen
 printing-done-proof-tested = Druckgeprüft, Druck und Zeit
+printing-done-taken = Auftrag übernommen von, am
+printing-done-handed-out = Schlauchleitung ausgegeben an, am
 
 ## Titles of the templates that come with the program
 
@@ -119,6 +121,7 @@ printing-title-sheet_a4 = Acht Anhängeschilder auf einem A4-Bogen
 printing-title-sheet_letter = Acht Anhängeschilder auf einem Letter-Bogen
 printing-title-traveller_a5 = Laufkarte, A5
 printing-title-traveller_half_letter = Laufkarte, halbes Letter-Format
+printing-title-traveller_stub = Laufkarte A5 mit Abreißabschnitt, auf A4
 printing-title-do_not_use = Schild „Nicht verwenden“ für eine gesperrte oder durchgefallene Schlauchleitung, 100 x 60 mm
 ## The tag on a hose that must not be used
 

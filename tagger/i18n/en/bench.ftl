@@ -972,3 +972,36 @@ bench-codes-recovery = Recovery codes
 bench-codes-recovery-hint = Write them down and keep them away from the phone: each replaces a code once. They are shown only now.
 bench-shop-codes-off = Ask for no codes
 bench-shop-codes-ask = Stop asking { $name } for codes? The password alone will then do.
+
+## Label templates at true size
+
+bench-templates-title = Labels at true size
+bench-templates-hint = Specimens with invented values at { $dpi } dpi. Print this page at 100 %, or set the zoom until the line below measures 100 mm: then every label has its true size.
+bench-templates-language = Language of the labels
+bench-templates-ruler = This line is 100 mm (3.94 in) long.
+bench-templates-size = { $width } wide, { $height } high
+bench-templates-holds = Shows
+bench-templates-codes = QR codes
+bench-templates-survives = Survives
+bench-templates-list = { LIST($items) }
+bench-templates-symbol = { $count ->
+    [one] 1 code, level { $level }, modules of { $module } mm
+   *[other] { $count } codes, level { $level }, modules of { $module } mm
+}
+bench-templates-tightening = tightening with its basis
+bench-templates-caution = the caution
+bench-templates-code-all = QR code with the whole specification
+bench-templates-code-number = QR code with the link of the tag number alone
+bench-templates-bars = tag number as a bar code
+bench-templates-sign = a sign: do not use
+bench-templates-stays = Paper for the shop: damage is not measured.
+bench-templates-measured = The specification was still read from { $all } % of damaged labels (measured { $day }, { $trials } trials for each kind of damage, 203 dpi):
+bench-templates-not-measured = Not measured on this layout.
+bench-templates-wound-torn_corner = corner torn off: { $share } %
+bench-templates-wound-torn_edge = edge torn off, 8 mm: { $share } %
+bench-templates-wound-rubbed_band = band rubbed bare, 8 mm: { $share } %
+bench-templates-wound-scratches = 14 scratches: { $share } %
+bench-templates-wound-faded = faded: { $share } %
+bench-templates-wound-oil = old oil: { $share } %
+bench-templates-wound-burnt_half = one half burnt: { $share } %
+bench-templates-show = Show all labels at true size

@@ -100,6 +100,8 @@ printing-field-stop_by = Recorded by
 printing-done-cut = Hose cut, length checked
 printing-done-crimped = Crimped, diameter measured
 printing-done-proof-tested = Proof-tested, pressure and time
+printing-done-taken = Job taken by, date
+printing-done-handed-out = Hose assembly handed out to, date
 
 ## Titles of the templates that come with the program
 
@@ -119,6 +121,7 @@ printing-title-sheet_a4 = Eight hang tags on an A4 sheet
 printing-title-sheet_letter = Eight hang tags on a Letter sheet
 printing-title-traveller_a5 = Job card (traveller), A5
 printing-title-traveller_half_letter = Job card (traveller), half Letter
+printing-title-traveller_stub = Job card (traveller), A5, with a tear-off stub, on A4
 printing-title-do_not_use = “Do not use” tag for a withdrawn or failed hose, 100 x 60 mm
 ## The tag on a hose that must not be used
 

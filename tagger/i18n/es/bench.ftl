@@ -972,3 +972,36 @@ bench-codes-recovery = Códigos de recuperación
 bench-codes-recovery-hint = Anótelos y guárdelos lejos del teléfono: cada uno sustituye un código una sola vez. Solo se muestran ahora.
 bench-shop-codes-off = No pedir códigos
 bench-shop-codes-ask = ¿Dejar de pedir códigos a { $name }? Entonces bastará la contraseña.
+
+## Label templates at true size
+
+bench-templates-title = Etiquetas a tamaño real
+bench-templates-hint = Muestras con valores inventados, a { $dpi } ppp. Imprima esta página al 100 %, o ajuste el zoom hasta que la línea de abajo mida 100 mm: así cada etiqueta tiene su tamaño real.
+bench-templates-language = Idioma de las etiquetas
+bench-templates-ruler = Esta línea mide 100 mm (3,94 in).
+bench-templates-size = { $width } de ancho, { $height } de alto
+bench-templates-holds = Contiene
+bench-templates-codes = Códigos QR
+bench-templates-survives = Resiste
+bench-templates-list = { LIST($items) }
+bench-templates-symbol = { $count ->
+    [one] 1 código, nivel { $level }, módulos de { $module } mm
+   *[other] { $count } códigos, nivel { $level }, módulos de { $module } mm
+}
+bench-templates-tightening = apriete y su referencia
+bench-templates-caution = la advertencia
+bench-templates-code-all = código QR con toda la especificación
+bench-templates-code-number = código QR solo con el enlace del número de etiqueta
+bench-templates-bars = número de etiqueta en código de barras
+bench-templates-sign = una señal: no utilizar
+bench-templates-stays = Papel para el taller: no se mide la resistencia a daños.
+bench-templates-measured = La especificación se leyó todavía en el { $all } % de las etiquetas dañadas (medido el { $day }, { $trials } ensayos por tipo de daño, 203 ppp):
+bench-templates-not-measured = Sin medir con esta disposición.
+bench-templates-wound-torn_corner = esquina arrancada: { $share } %
+bench-templates-wound-torn_edge = borde arrancado, 8 mm: { $share } %
+bench-templates-wound-rubbed_band = franja borrada por roce, 8 mm: { $share } %
+bench-templates-wound-scratches = 14 arañazos: { $share } %
+bench-templates-wound-faded = descolorida: { $share } %
+bench-templates-wound-oil = aceite usado: { $share } %
+bench-templates-wound-burnt_half = una mitad quemada: { $share } %
+bench-templates-show = Ver todas las etiquetas a tamaño real

@@ -100,6 +100,8 @@ printing-field-stop_by = Registrado por
 printing-done-cut = Manguera cortada, longitud comprobada
 printing-done-crimped = Prensado, diámetro medido
 printing-done-proof-tested = Probado, presión y tiempo
+printing-done-taken = Trabajo asumido por, fecha
+printing-done-handed-out = Latiguillo entregado a, fecha
 
 ## Titles of the templates that come with the program
 
@@ -119,6 +121,7 @@ printing-title-sheet_a4 = Ocho etiquetas colgantes en una hoja A4
 printing-title-sheet_letter = Ocho etiquetas colgantes en una hoja Carta
 printing-title-traveller_a5 = Hoja de ruta, A5
 printing-title-traveller_half_letter = Hoja de ruta, media Carta
+printing-title-traveller_stub = Hoja de ruta A5 con talón recortable, en A4
 printing-title-do_not_use = Etiqueta «No utilizar» para un latiguillo retirado o rechazado, 100 x 60 mm
 ## The tag on a hose that must not be used
 

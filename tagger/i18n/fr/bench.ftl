@@ -972,3 +972,36 @@ bench-codes-recovery = Codes de secours
 bench-codes-recovery-hint = Notez-les et gardez-les à l'écart du téléphone : chacun remplace un code une seule fois. Ils ne sont affichés que maintenant.
 bench-shop-codes-off = Ne plus demander de codes
 bench-shop-codes-ask = Ne plus demander de codes à { $name } ? Le mot de passe seul suffira alors.
+
+## Label templates at true size
+
+bench-templates-title = Étiquettes en vraie grandeur
+bench-templates-hint = Spécimens avec des valeurs inventées, à { $dpi } dpi. Imprimez cette page à 100 %, ou réglez le zoom jusqu'à ce que le trait ci-dessous mesure 100 mm : chaque étiquette a alors sa vraie grandeur.
+bench-templates-language = Langue des étiquettes
+bench-templates-ruler = Ce trait mesure 100 mm (3,94 in).
+bench-templates-size = largeur { $width }, hauteur { $height }
+bench-templates-holds = Contenu
+bench-templates-codes = Codes QR
+bench-templates-survives = Tenue aux dommages
+bench-templates-list = { LIST($items) }
+bench-templates-symbol = { $count ->
+    [one] 1 code, niveau { $level }, modules de { $module } mm
+   *[other] { $count } codes, niveau { $level }, modules de { $module } mm
+}
+bench-templates-tightening = serrage et sa référence
+bench-templates-caution = la mise en garde
+bench-templates-code-all = code QR avec toute la spécification
+bench-templates-code-number = code QR avec le seul lien du numéro d'étiquette
+bench-templates-bars = numéro d'étiquette en code à barres
+bench-templates-sign = un signe : ne pas utiliser
+bench-templates-stays = Papier pour l'atelier : la tenue aux dommages n'est pas mesurée.
+bench-templates-measured = La spécification restait lisible sur { $all } % des étiquettes endommagées (mesuré le { $day }, { $trials } essais par type de dommage, 203 dpi) :
+bench-templates-not-measured = Non mesuré sur cette disposition.
+bench-templates-wound-torn_corner = coin arraché : { $share } %
+bench-templates-wound-torn_edge = bord arraché, 8 mm : { $share } %
+bench-templates-wound-rubbed_band = bande effacée par frottement, 8 mm : { $share } %
+bench-templates-wound-scratches = 14 rayures : { $share } %
+bench-templates-wound-faded = impression pâlie : { $share } %
+bench-templates-wound-oil = huile usée : { $share } %
+bench-templates-wound-burnt_half = une moitié brûlée : { $share } %
+bench-templates-show = Voir toutes les étiquettes en vraie grandeur

@@ -102,6 +102,8 @@ printing-field-stop_by = Enregistré par
 printing-done-cut = Tuyau coupé, longueur contrôlée
 printing-done-crimped = Serti, diamètre mesuré
 printing-done-proof-tested = Éprouvé, pression et durée
+printing-done-taken = Travail pris par, date
+printing-done-handed-out = Flexible remis à, date
 
 ## Titles of the templates that come with the program
 
@@ -121,6 +123,7 @@ printing-title-sheet_a4 = Huit étiquettes à suspendre sur une feuille A4
 printing-title-sheet_letter = Huit étiquettes à suspendre sur une feuille Letter
 printing-title-traveller_a5 = Fiche suiveuse, A5
 printing-title-traveller_half_letter = Fiche suiveuse, demi-Letter
+printing-title-traveller_stub = Fiche suiveuse A5 avec talon détachable, sur A4
 printing-title-do_not_use = Étiquette « Ne pas utiliser » pour un flexible retiré ou refusé, 100 x 60 mm
 ## The tag on a hose that must not be used
 
