@@ -36,6 +36,7 @@ speed: $(READY) $(SYSTEM) ## benchmarks, as ratios measured in one run (about te
 	$(BIN)/python -m tests.speed.scan_storm
 	$(BIN)/python -m tests.speed.live_preview
 	$(BIN)/python -m tests.speed.export
+	$(BIN)/python -m tests.speed.large
 
 survive: $(READY) $(SYSTEM) ## damage the printed symbols and count what still reads
 	$(BIN)/python -m tests.speed.survive

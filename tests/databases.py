@@ -38,8 +38,15 @@ def _binaries() -> Path:
 
 
 @pytest.fixture(scope="session")
-def postgresql_server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
+def postgresql_server() -> Iterator[str]:
     """The address, without a database, of a throw-away server."""
+    with running_postgresql() as address:
+        yield address
+
+
+@contextmanager
+def running_postgresql() -> Iterator[str]:
+    """The same outside of a test."""
     binaries = _binaries()
     folder = _memory() / f"tagger-pg-{uuid.uuid4().hex[:8]}"  # short: a socket's path has a limit
     folder.mkdir(mode=0o700)
@@ -86,7 +93,7 @@ def _exists(user: str) -> bool:
 def postgresql_template(postgresql_server: str) -> str:
     """The name of a database of today's shape that holds nothing; the others are copied from it."""
     name = "of_today"
-    _create(postgresql_server, name)
+    create_database(postgresql_server, name)
     Store.open(f"{postgresql_server}/{name}").close()
     return name
 
@@ -108,12 +115,12 @@ def empty_postgresql_url(postgresql_server: str) -> Iterator[str]:
 @contextmanager
 def _new(server: str, template: str) -> Iterator[str]:
     name = f"t_{uuid.uuid4().hex}"
-    _create(server, name, template)
+    create_database(server, name, template)
     yield f"{server}/{name}"
     _run(server, f"DROP DATABASE {name} WITH (FORCE)")
 
 
-def _create(server: str, name: str, template: str = "template1") -> None:
+def create_database(server: str, name: str, template: str = "template1") -> None:
     _run(server, f"CREATE DATABASE {name} TEMPLATE {template}")
 
 

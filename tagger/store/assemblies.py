@@ -26,6 +26,7 @@ from tagger.store.history import add_events
 from tagger.store.lineage import Lineage, lineage
 from tagger.store.lots import refuse_other_hoses
 from tagger.store.models import AssemblyRow, OrderRow, RegistrationRow, VoidRow
+from tagger.store.recorded_texts import keep_texts
 from tagger.store.texts import refuse_control
 from tagger.store.values import Assembly, Kind, Registration, Void, Withdrawal
 from tagger.store.voids import voids
@@ -193,6 +194,7 @@ class Assemblies(Part):
         designs.keep(session, (row.design for row in rows))
         session.execute(insert(AssemblyRow), values, execution_options={"pended": True})
         pend(session, AssemblyRow, values)
+        keep_texts(session, (row.columns for row in rows))
         add_events(session, events)
 
     def assembly(self, number: str) -> Assembly:

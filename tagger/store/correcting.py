@@ -23,6 +23,7 @@ from tagger.store.history import add_events
 from tagger.store.locks import Turn, take
 from tagger.store.lots import refuse_other_hoses
 from tagger.store.models import AssemblyRow, EventRow, FormerLotRow, OrderRow, VoidRow
+from tagger.store.recorded_texts import keep_texts
 from tagger.store.values import Assembly, Kind, OrderState, Registration, Scope
 from tagger.store.withdrawals import lot_key, withdrawn_spellings
 
@@ -101,6 +102,7 @@ class Correcting(Assemblies):
             for name in differing:
                 _put(session, row, name, wanted[name])
             session.flush()
+            keep_texts(session, [{name: wanted[name] for name in differing if name in PLACE}])
             said: dict[str, Any] = {
                 "reason": reason,
                 "fields": {name: {"old": old[name], "new": wanted[name]} for name in differing},

@@ -20,6 +20,7 @@ from tagger.store.locks import Turn, take
 from tagger.store.models import AnswerRow, AssemblyRow, FittedReportRow, MessageRow, OrderRow
 from tagger.store.orders import Orders
 from tagger.store.photos import erase_photos
+from tagger.store.recorded_texts import spelled
 from tagger.store.values import Assembly, Contact, OrderRequest
 
 ERASED = {"name": "", "company": "", "phone": "", "email": ""}
@@ -40,8 +41,8 @@ class Customers(Orders):
 
     def customer_orders(self, customer: str) -> list[OrderRequest]:
         """The order requests from a customer's tags, or for which something was built for it; newest first."""
-        named = folded(AssemblyRow.customer) == fold(" ".join(customer.split()))
         with self.reading() as session:
+            named = AssemblyRow.customer.in_(spelled(session, "customer", customer))
             references = list(session.scalars(select(OrderRow.reference).where(_is_of(named))))
         found = [self.order(reference) for reference in references]
         return sorted(found, key=lambda order: (order.created_at, order.reference), reverse=True)
@@ -57,17 +58,17 @@ class Customers(Orders):
 
     def machines(self, customer: str) -> list[str]:
         """The machines that a customer's assemblies name, in order."""
-        named = folded(AssemblyRow.customer) == fold(" ".join(customer.split()))
-        query = select(AssemblyRow.machine).where(named, AssemblyRow.machine.is_not(None)).distinct()
         with self.reading() as session:
+            named = AssemblyRow.customer.in_(spelled(session, "customer", customer))
+            query = select(AssemblyRow.machine).where(named, AssemblyRow.machine.is_not(None)).distinct()
             return sorted(machine for machine in session.scalars(query) if machine)
 
     def positions(self, customer: str) -> dict[str, list[str]]:
         """The positions of each machine of a customer, both in order; a machine without one has none."""
-        named = folded(AssemblyRow.customer) == fold(" ".join(customer.split()))
-        query = select(AssemblyRow.machine, AssemblyRow.position).where(named).distinct()
         found: dict[str, list[str]] = {machine: [] for machine in self.machines(customer)}
         with self.reading() as session:
+            named = AssemblyRow.customer.in_(spelled(session, "customer", customer))
+            query = select(AssemblyRow.machine, AssemblyRow.position).where(named).distinct()
             for machine, position in session.execute(query):
                 if machine and position:
                     found[machine].append(position)

@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Literal
+from typing import Final, Literal
 
 from sqlalchemy import ColumnElement, and_, exists, func, literal, or_, select, tuple_
+from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
@@ -16,10 +17,13 @@ from tagger.record import Record, recorded
 from tagger.store.assemblies import values_of
 from tagger.store.base import Part
 from tagger.store.folding import fold, folded
-from tagger.store.models import AssemblyRow, EventRow, FormerLotRow
+from tagger.store.models import AssemblyRow, EventRow, FormerLotRow, RecordedTextRow
+from tagger.store.recorded_texts import has_in_it, having, spelled
 from tagger.store.values import Assembly, Kind
 from tagger.store.voids import is_void
 from tagger.store.withdrawals import lot_key, matches_a_holding_one
+
+_NAMES: Final = 200
 
 
 @dataclass(frozen=True)
@@ -54,7 +58,7 @@ class Finding(Part):
     def find(self, wanted: Filter = Filter(), *, limit: int = 50, after: str | None = None) -> Page:
         """Assemblies that meet every condition, newest first, ``limit`` at a time."""
         with self.reading() as session:
-            query = select(AssemblyRow).where(*_conditions(wanted))
+            query = select(AssemblyRow).where(*_conditions(session, wanted, newest_first=True))
             if after:
                 query = query.where(
                     tuple_(AssemblyRow.registration_id, AssemblyRow.place) < tuple_(*_cursor(after))
@@ -85,7 +89,7 @@ class Finding(Part):
         with self.reading() as session:
             row = AssemblyRow
             query = select(row).where(
-                folded(row.machine) == fold(" ".join(machine.split())),
+                row.machine.in_(spelled(session, "machine", machine)),
                 func.coalesce(folded(row.customer), "") == fold(" ".join(customer.split())),
             )
             removed = exists().where(and_(EventRow.number == row.number, EventRow.kind == str(Kind.REMOVED)))
@@ -104,21 +108,23 @@ class Finding(Part):
         """
         row = AssemblyRow
         wanted = getattr(row, kind)
-        machine = func.coalesce(row.machine, "") if kind == "machine" else literal("")
-        query = (
-            select(func.coalesce(row.customer, ""), machine)
-            .where(folded(wanted).contains(fold(text.strip()), autoescape=True))
-            .distinct()
-            .order_by(machine, func.coalesce(row.customer, ""))
-            .limit(limit)
-        )
+        customer = func.coalesce(row.customer, "").label("customer_name")
+        of_it = func.coalesce(row.machine, "") if kind == "machine" else literal("")
+        machine = of_it.label("machine_name")
+        query = select(customer, machine).distinct().order_by(machine, customer).limit(limit)
         with self.reading() as session:
-            return [(customer, machine) for customer, machine in session.execute(query)]
+            first = having(kind, text).order_by(RecordedTextRow.text).limit(_NAMES)
+            names = list(session.scalars(first))
+            found = session.execute(query.where(wanted.in_(names))).all()
+            if len(found) < limit and len(names) == _NAMES:  # many of these have no record any more
+                found = session.execute(query.where(wanted.in_(having(kind, text)))).all()
+            return [(customer, machine) for customer, machine in found]
 
     def count(self, wanted: Filter = Filter()) -> int:
         """How many assemblies meet every condition."""
         with self.reading() as session:
-            query = select(func.count()).select_from(AssemblyRow).where(*_conditions(wanted))
+            where = _conditions(session, wanted, newest_first=False)
+            query = select(func.count()).select_from(AssemblyRow).where(*where)
             return session.scalar(query) or 0
 
 
@@ -130,7 +136,7 @@ def _cursor(after: str) -> tuple[int, int]:
         raise StoreError(Problem("after", after, Message("store-not-a-page-mark", mark=after))) from None
 
 
-def _conditions(wanted: Filter) -> list[ColumnElement[bool]]:
+def _conditions(session: Session, wanted: Filter, *, newest_first: bool) -> list[ColumnElement[bool]]:
     row = AssemblyRow
     whole = (
         (row.built_on >= wanted.built_from) if wanted.built_from else None,
@@ -146,11 +152,8 @@ def _conditions(wanted: Filter) -> list[ColumnElement[bool]]:
         row.number.startswith(_typed(wanted.number)) if wanted.number else None,
     )
     parts = [
-        folded(column).contains(fold(text.strip()), autoescape=True)
-        for column, text in (
-            *((getattr(row, name), text) for name, text in recorded(wanted).items()),
-            (row.hose_standard, wanted.hose_standard),
-        )
+        has_in_it(session, field, text, newest_first=newest_first)
+        for field, text in (*recorded(wanted).items(), ("hose_standard", wanted.hose_standard))
         if text and text.strip()
     ]
     found = [*(condition for condition in whole if condition is not None), *parts]

@@ -121,6 +121,21 @@ class AssemblyRow(Table):
     working_pressure_bar: Mapped[float | None]
 
 
+class RecordedTextRow(Table):
+    """A text that some assembly has, or had, in a column, once; ``folded``: as it is compared (folding.py)."""
+
+    __tablename__ = "recorded_text"
+    __table_args__ = (
+        UniqueConstraint("field", "text"),
+        Index("ix_recorded_text_field_folded", "field", "folded"),
+    )
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    field: Mapped[str] = mapped_column(Line(24, "field"))
+    text: Mapped[str] = mapped_column(Line(None, "text"))
+    folded: Mapped[str] = mapped_column(Line(None, "text"))
+
+
 class VoidRow(Table):
     """A record that was made void before anything came of it: its hose must not be fitted."""
 

@@ -1,0 +1,77 @@
+"""The texts that records have, each once: a name is looked for among these, and then its records by an index.
+
+Looked for in the records themselves, every one of them is read and folded. A text stays when its last record is
+corrected: it finds nothing then.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import Any, Final
+
+from sqlalchemy import ColumnElement, Select, false, func, select
+from sqlalchemy.dialects import postgresql, sqlite
+from sqlalchemy.orm import InstrumentedAttribute, Session
+
+from tagger.record import RECORD_FIELDS
+from tagger.store.base import in_chunks
+from tagger.store.folding import fold
+from tagger.store.models import AssemblyRow, RecordedTextRow
+
+FIELDS: Final = (*RECORD_FIELDS, "hose_standard")
+"""The columns of an assembly whose texts are found by any part of them."""
+_FEW_TEXTS: Final = 200
+_FEW_RECORDS: Final = 2_000
+
+
+def keep_texts(session: Session, rows: Iterable[Mapping[str, Any]]) -> None:
+    """Keeps the texts of these columns of assemblies that are not kept yet; safe against concurrent writers."""
+    wanted = {(field, text) for row in rows for field in FIELDS if (text := row.get(field))}
+    row = RecordedTextRow
+    for field in FIELDS:
+        texts = sorted(text for named, text in wanted if named == field)
+        for chunk in in_chunks(texts):
+            known = session.scalars(select(row.text).where(row.field == field, row.text.in_(chunk)))
+            wanted -= {(field, text) for text in known}
+    if wanted:
+        dialect = postgresql if session.get_bind().dialect.name == "postgresql" else sqlite
+        values = [{"field": field, "text": text, "folded": fold(text)} for field, text in sorted(wanted)]
+        session.execute(dialect.insert(row).on_conflict_do_nothing(), values)
+
+
+def spelled(session: Session, field: str, text: str) -> list[str]:
+    """The texts of a field that are this one, in any case."""
+    row = RecordedTextRow
+    found = select(row.text).where(row.field == field, row.folded == fold(" ".join(text.split())))
+    return list(session.scalars(found))
+
+
+def having(field: str, text: str) -> Select[Any]:
+    """The texts of a field that have this one in them, in any case."""
+    row = RecordedTextRow
+    part = row.folded.contains(fold(text.strip()), autoescape=True)
+    return select(row.text).where(row.field == field, part)
+
+
+def has_in_it(session: Session, field: str, text: str, *, newest_first: bool) -> ColumnElement[bool]:
+    """A condition on assemblies: a field has this text in it, in any case.
+
+    Few records are found by the index of the field; ``newest_first``: of many, the newest are met soonest by
+    going through them from the end.
+    """
+    column: InstrumentedAttribute[Any] = getattr(AssemblyRow, field)
+    texts = list(session.scalars(having(field, text).limit(_FEW_TEXTS + 1)))
+    if not texts:
+        return false()
+    few = len(texts) <= _FEW_TEXTS
+    named = column.in_(texts) if few else column.in_(having(field, text))
+    if not newest_first or (few and _count(session, named) <= _FEW_RECORDS):
+        return named
+    whole = func.coalesce(column, "")  # which no index holds
+    return whole.in_(texts) if few else whole.in_(having(field, text))
+
+
+def _count(session: Session, named: ColumnElement[bool]) -> int:
+    """How many records that is, as far as it matters."""
+    found = select(AssemblyRow.number).where(named).limit(_FEW_RECORDS + 1).subquery()
+    return session.scalar(select(func.count()).select_from(found)) or 0

@@ -1,0 +1,207 @@
+"""What the acts of a day take as the records grow: registering, scanning, finding, withdrawing, figures, a backup.
+
+    .venv/bin/python -m tests.speed.large [ASSEMBLIES ...]     (by default 2000 10000 100000)
+
+A few real records are registered, and repeated in bulk by SQL under numbers, customers, machines and lots of
+their own. Each figure is the median of several acts of one process, on SQLite and on a PostgreSQL started for it.
+A find is what the bench's page asks: fifty assemblies and their count. The names looked for are spread
+over the whole time; some are parts of names, some are found nowhere.
+"""
+
+from __future__ import annotations
+
+import random
+import sqlite3
+import statistics
+import sys
+import tempfile
+import time
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+from typing import Any
+
+import psycopg
+
+from tagger.code import number as tag_number
+from tagger.spec import AssemblySpec
+from tagger.store import Filter, Kind, Registration, Scope, Store
+from tagger.store.recorded_texts import keep_texts
+from tagger.trade import assess
+from tests.databases import create_database, running_postgresql
+from tests.scan.conftest import SPEC
+
+RUN = 4  # assemblies registered together
+A_CUSTOMER, A_MACHINE, A_REEL, A_BOX = 100, 5, 50, 80  # assemblies of each
+_FIRST, _LAST = (
+    ("Brindle", "Harbour", "Quarry", "Ridge", "Tide", "Écluse"),
+    ("Cranes", "Farm", "North", "Works"),
+)
+_KINDS = ("Loader", "Crusher", "Drill", "Excavator", "Press", "Telehandler")
+_START = datetime(2020, 1, 1, tzinfo=UTC)
+
+
+def customer(n: int) -> str:
+    """The customer of the assembly with the place ``n``: customers come back over the years."""
+    return f"{_FIRST[n % 6]} {_LAST[n % 4]} {n // A_CUSTOMER}"
+
+
+def machine(n: int) -> str:
+    return f"{_KINDS[n // A_MACHINE % 6]} {7919 * (n // A_MACHINE) % 1_000_003:06}"
+
+
+def fill(store: Store, count: int) -> None:
+    """Repeats a few real records until there are ``count``, each with three lines of history."""
+    specs = [AssemblySpec.read(SPEC | {"length_mm": 1000.0 + 10 * step}) for step in range(8)]
+    made = store.register_many([Registration(spec, assess(spec)) for spec in specs])
+    with store.reading() as session:
+        connection = session.connection().connection.dbapi_connection
+        assert connection is not None
+        columns, kept = _read(connection, "assembly", [item.number for item in made])
+    names = [tag_number.compact(tag_number.make()) for _ in range(count)]
+    if isinstance(connection, sqlite3.Connection):
+        own: Any = sqlite3.connect(str(store.database.url.database))
+    else:
+        own = psycopg.connect(store.database.url.set(drivername="postgresql").render_as_string(False))
+    _write(own, "registration", ("id", "key", "fingerprint", "created_at"), _runs(count))
+    _write(own, "assembly", columns, _assemblies(columns, kept, names))
+    _write(own, "event", ("number", "kind", "at", "by", "data"), _events(names))
+    if isinstance(own, psycopg.Connection):
+        own.execute("SELECT setval(pg_get_serial_sequence('registration', 'id'), %s)", [1000 + count])
+        own.execute("ANALYZE")
+    own.commit()
+    own.close()
+    texts = ({"customer": customer(n), "machine": machine(n)} for n in range(count))
+    with store.writing() as session:
+        keep_texts(session, texts)
+
+
+def _read(connection: Any, table: str, numbers: list[str]) -> tuple[tuple[str, ...], list[dict[str, Any]]]:
+    cursor = connection.cursor()
+    cursor.execute(f"SELECT * FROM {table}")
+    columns = tuple(column[0] for column in cursor.description)
+    found = [dict(zip(columns, row, strict=True)) for row in cursor.fetchall()]
+    return columns, [row for row in found if row["number"] in numbers]
+
+
+def _moment(n: int) -> str:
+    return (_START + timedelta(minutes=n)).strftime("%Y-%m-%d %H:%M:%S.000000")
+
+
+def _runs(count: int) -> Iterator[tuple[Any, ...]]:
+    for run in range(count // RUN):
+        yield 1000 + run, None, "0" * 64, _moment(run * RUN)
+
+
+def _assemblies(
+    columns: tuple[str, ...], kept: list[dict[str, Any]], names: list[str]
+) -> Iterator[tuple[Any, ...]]:
+    for n, name in enumerate(names[: len(names) // RUN * RUN]):
+        own = {
+            "number": name, "registration_id": 1000 + n // RUN, "place": n % RUN, "created_at": _moment(n),
+            "built_on": _moment(n)[:10], "customer": customer(n), "machine": machine(n),
+            "hose_lot": f"H-{n // A_REEL}", "fitting_lot_a": f"F-{n // A_BOX}", "fitting_lot_b": f"F-{n // A_BOX}",
+        }  # fmt: skip
+        row = kept[n % len(kept)] | own
+        yield tuple(row[column] for column in columns)
+
+
+def _events(names: list[str]) -> Iterator[tuple[Any, ...]]:
+    for n, name in enumerate(names[: len(names) // RUN * RUN]):
+        for kind in (Kind.REGISTERED, Kind.PRINTED, Kind.SCANNED):
+            yield name, str(kind), _moment(n), None, "{}"
+
+
+def _write(own: Any, table: str, columns: tuple[str, ...], rows: Iterator[tuple[Any, ...]]) -> None:
+    named = ", ".join(f'"{column}"' for column in columns)
+    if isinstance(own, sqlite3.Connection):
+        marks = ", ".join("?" * len(columns))
+        own.executemany(f"INSERT INTO {table} ({named}) VALUES ({marks})", rows)
+        return
+    with own.cursor().copy(f"COPY {table} ({named}) FROM STDIN") as copy:
+        for row in rows:
+            copy.write_row(row)
+
+
+def timed(act: Callable[[Any], object], asked: list[Any]) -> float:
+    """The median of one act with each of these, in ms."""
+    took = []
+    act(asked[0])  # whatever is done only once in a process
+    for one in asked:
+        start = time.perf_counter()
+        act(one)
+        took.append(1000 * (time.perf_counter() - start))
+    return statistics.median(took)
+
+
+def measure(store: Store, count: int, folder: Path) -> dict[str, float]:
+    """The median of each act, in ms; of figures and backup, one."""
+    chance = random.Random(count)
+    some = [chance.randrange(count) for _ in range(9)]
+
+    def find(wanted: Filter) -> None:
+        store.find(wanted)
+        store.count(wanted)
+
+    def withdraw(lot: str) -> None:
+        store.lift(store.withdraw("a test", hose_lot=lot).id, "a test")
+
+    spec = AssemblySpec.read(SPEC | {"hose": {**SPEC["hose"], "lot": None}})
+    numbers = [
+        item.number for n in some for item in store.find(Filter(lot=f"H-{n // A_REEL}"), limit=1).assemblies
+    ]
+    return {
+        "register": timed(lambda n: store.register(spec, assess(spec), customer=f"New {n}"), some),
+        "scan": timed(lambda number: (store.assembly(number), store.history(number)), numbers),
+        "find customer": timed(lambda n: find(Filter(customer=customer(n).lower())), some),
+        "find part of it": timed(lambda n: find(Filter(customer=customer(n)[3:])), some),
+        "find machine": timed(lambda n: find(Filter(machine=machine(n).upper())), some),
+        "find serial": timed(lambda n: find(Filter(machine=machine(n)[-5:])), some),
+        "find a common word": timed(lambda n: find(Filter(machine=_KINDS[n % 6])), some[:3]),
+        "find nothing": timed(lambda n: find(Filter(customer=f"nobody {n}")), some),
+        "find lot": timed(lambda n: find(Filter(lot=f"h-{n // A_REEL}")), some),
+        "find fitting lot": timed(lambda n: find(Filter(lot=f"f-{n // A_BOX}")), some),
+        "names offered": timed(lambda n: store.named("machine", machine(n)[-5:]), some),
+        "a machine's hoses": timed(lambda n: store.on_machine(customer(n), machine(n)), some),
+        "affected": timed(lambda n: store.affected(Scope.HOSE_LOT, f"H-{n // A_REEL}"), some),
+        "withdraw and lift": timed(lambda n: withdraw(f"H-{n // A_REEL}"), some[:5]),
+        "figures": timed(lambda _: (store.totals(store.now() - timedelta(days=30)), store.oldest()), [1]),
+        "backup": timed(lambda _: store.backup(folder / f"{time.time_ns()}.copy"), [1]),
+    }  # fmt: skip
+
+
+@contextmanager
+def _urls(folder: Path) -> Iterator[dict[str, Callable[[int], str]]]:
+    """For each engine the address of a new database by its name."""
+
+    def new(count: int) -> str:
+        create_database(server, f"of_{count}")
+        return f"{server}/of_{count}"
+
+    with running_postgresql() as server:
+        yield {"SQLite": lambda count: f"sqlite:///{folder}/{count}.sqlite3", "PostgreSQL": new}
+
+
+def main() -> None:
+    sizes = [int(text) for text in sys.argv[1:]] or [2_000, 10_000, 100_000]
+    with tempfile.TemporaryDirectory() as text, _urls(Path(text)) as urls:
+        for engine, url in urls.items():
+            found: dict[int, dict[str, float]] = {}
+            for count in sizes:
+                with Store.open(url(count)) as store:
+                    fill(store, count)
+                    found[count] = measure(store, count, Path(text))
+            print(f"\n{engine}, ms{'':<14}" + "".join(f"{count:>12,}" for count in sizes) + "   last : first")
+            for act in found[sizes[0]]:
+                values = [found[count][act] for count in sizes]
+                print(
+                    f"{act:<24}"
+                    + "".join(f"{ms:>12.1f}" for ms in values)
+                    + f"   {values[-1] / values[0]:.1f}",
+                    flush=True,
+                )
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,144 @@
+"""Finding by the list of recorded texts finds what reading every record would find, on both databases."""
+
+from __future__ import annotations
+
+import random
+from typing import Any
+
+import pytest
+from sqlalchemy import func, select, text
+
+from tagger.record import RECORD_FIELDS
+from tagger.store import Filter, Registration, Store, recorded_texts
+from tagger.store.database import migrate
+from tagger.store.folding import fold, folded
+from tagger.store.models import AssemblyRow
+from tests.store.samples import assessment, spec
+from tests.volume import volume
+
+PIECES = (
+    "Loader",
+    "LOADER",
+    "Écluse",
+    "écluse",
+    "Straße",
+    "STRASSE",
+    "İ",
+    "100%",
+    "a_b",
+    "a\\b",
+    "x",
+    "4",
+    "ﬁ",
+    "'",
+    '"',
+)
+CODES = ("18/16/13", "20/18/15")
+
+
+def _text(chance: random.Random) -> str:
+    return " ".join(chance.choices(PIECES, k=chance.randint(1, 3)))
+
+
+def _row(chance: random.Random) -> Registration:
+    fields = {name: _text(chance) for name in RECORD_FIELDS if chance.random() < 0.7}
+    fields["cleanliness"] = chance.choice(CODES)
+    return Registration(spec(), assessment(), **fields)
+
+
+def _wanted(chance: random.Random) -> dict[str, str]:
+    field = chance.choice(RECORD_FIELDS)
+    whole = chance.choice((*CODES, "16")) if field == "cleanliness" else _text(chance)
+    start = chance.randrange(len(whole))
+    part = chance.choice(
+        (whole, whole.lower(), whole.upper(), whole[start : start + chance.randint(1, 6)], "zz")
+    )
+    both = {"position": "x"} if chance.random() < 0.2 else {}
+    return {field: part} | both
+
+
+def _by_reading_all(store: Store, wanted: dict[str, str]) -> list[str]:
+    row = AssemblyRow
+    query = select(row.number).order_by(row.registration_id.desc(), row.place.desc())
+    for field, part in wanted.items():
+        if part.strip():
+            query = query.where(folded(getattr(row, field)).contains(fold(part.strip()), autoescape=True))
+    with store.reading() as session:
+        return list(session.scalars(query))
+
+
+def _on_machine_by_reading_all(store: Store, customer: str, machine: str) -> set[str]:
+    row = AssemblyRow
+    query = select(row.number).where(
+        folded(row.machine) == fold(" ".join(machine.split())),
+        func.coalesce(folded(row.customer), "") == fold(" ".join(customer.split())),
+    )
+    with store.reading() as session:
+        return set(session.scalars(query))
+
+
+@pytest.mark.parametrize("few", [(200, 2000), (2, 3)], ids=["few records", "many records"])
+def test_it_finds_what_reading_every_record_finds(
+    store: Store, monkeypatch: pytest.MonkeyPatch, few: tuple[int, int]
+) -> None:
+    monkeypatch.setattr(recorded_texts, "_FEW_TEXTS", few[0])
+    monkeypatch.setattr(recorded_texts, "_FEW_RECORDS", few[1])
+    chance = random.Random(f"{few}")
+    made = store.register_many([_row(chance) for _ in range(120)])
+    for item in chance.sample(made, 12):
+        store.correct(item.number, {"customer": f"{_text(chance)} new", "machine": _text(chance)}, "a slip")
+    for turn in range(volume(60, 3000)):
+        wanted = _wanted(chance)
+        expected = _by_reading_all(store, wanted)
+        filter_: Any = Filter(**wanted)
+        page = store.find(filter_, limit=7)
+        found = [item.number for item in page.assemblies]
+        assert found == expected[:7], wanted
+        assert store.count(filter_) == len(expected), wanted
+        assert (page.after is not None) == (len(expected) > 7)
+        if turn % 10 == 0:
+            assert [item.number for item in store.every(filter_)] == expected, wanted
+    for item in store.find(limit=30).assemblies:
+        if item.machine:
+            machine, customer = item.machine.upper(), (item.customer or "").lower()
+            here = {one.number for one in store.on_machine(customer, machine)}
+            assert item.number in here
+            assert here == _on_machine_by_reading_all(store, customer, machine)
+
+
+@pytest.mark.parametrize("names", [200, 3])
+def test_names_are_offered_as_they_were(store: Store, monkeypatch: pytest.MonkeyPatch, names: int) -> None:
+    monkeypatch.setattr("tagger.store.finding._NAMES", names)
+    chance = random.Random(names)
+    made = store.register_many([_row(chance) for _ in range(60)])
+    for item in made[:20]:  # texts of which no record is left
+        store.correct(item.number, {"machine": f"Z {_text(chance)}", "customer": None}, "a slip")
+    row = AssemblyRow
+    for part in ("x", "loader", "É", "ss", "%", "_", "zz", "4"):
+        customer, machine = (
+            func.coalesce(row.customer, "").label("c"),
+            func.coalesce(row.machine, "").label("m"),
+        )
+        query = select(customer, machine).distinct().order_by(machine, customer).limit(5)
+        query = query.where(folded(row.machine).contains(fold(part), autoescape=True))
+        with store.reading() as session:
+            expected = [tuple(one) for one in session.execute(query)]
+        assert store.named("machine", part, 5) == expected, part
+        assert all(machine == "" for _, machine in store.named("customer", part, 5))
+
+
+def test_the_texts_of_records_from_before_are_found_and_the_list_may_go_again(store: Store, url: str) -> None:
+    """Down to the step before and up again, with records in it."""
+    chance = random.Random(7)
+    store.register_many([_row(chance) for _ in range(30)])
+    with store.reading() as session:
+        kept = set(session.execute(text("SELECT field, text, folded FROM recorded_text")).all())
+    assert kept
+    with store.database.engine.execution_options(writes=True).begin() as connection:
+        migrate(connection, "16")
+    with Store.open(url) as again, again.reading() as session:
+        anew = set(session.execute(text("SELECT field, text, folded FROM recorded_text")).all())
+        assert anew == kept
+        assert (
+            again.count(Filter(customer="loader")) == len(_by_reading_all(again, {"customer": "loader"})) > 0
+        )
