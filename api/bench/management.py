@@ -89,6 +89,7 @@ def change_person(request: Request, me: Manager, form: OwnForm, person: int) -> 
                 )
             case "codes":
                 store.ask_no_codes(person)
+                store.sign_out_everywhere(person)
             case "out":
                 store.change_person(person, active=False)
             case "in":

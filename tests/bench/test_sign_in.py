@@ -214,6 +214,11 @@ def test_a_manager_may_ask_for_a_phones_code_beside_the_password(served: Served,
 
         assert bench.submit("/bench/me/codes/off", {"old": "wrong"}).status_code == 422
         bench.submit(f"/bench/shop/people/{manager.id}", {"do": "codes"})
+        assert (
+            thief.get("/bench/find").status_code
+            == 303
+            == bench.get("/bench/find", follow_redirects=False).status_code
+        )
         assert _client(served).post("/bench/sign-in", data=password).headers["location"] == "/bench"
 
 
