@@ -17,14 +17,16 @@ from api.scan import counting, pages
 from api.scan.page_cache import PageCache
 from api.settings import Settings
 from api.shared.label_files import papers
-from api.web import assets, errors, security_log
+from api.web import assets, errors, health, logs, security_log
 from api.web.head import AnswerHead
 from api.web.headers import SecurityHeaders
 from api.web.identity import check_password, hash_password
 from api.web.limits import LimitBody, LimitRequests
+from api.web.load import LimitLoad
 from api.web.proxies import Proxies, Unnamed
 from api.web.tables import ShopTables
 from api.workers import outbox, print_queue
+from api.workers.metrics import Metrics
 from api.workers.retention import Eraser
 from api.workers.scan_counts import ScanCounts
 from api.workers.watcher import Watcher
@@ -43,6 +45,7 @@ ADDRESSES = APIRouter()
 ADDRESSES.include_router(scan.router, dependencies=[Depends(counting.count_scan)])
 ADDRESSES.include_router(bench.router, prefix="/bench")
 ADDRESSES.include_router(rest.router, prefix="/api/v1")
+ADDRESSES.include_router(health.router)
 
 
 def create_app(settings: Settings | None = None, *, store: Store | None = None) -> FastAPI:
@@ -59,6 +62,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     queue = print_queue.PrintQueue(opened, settings)
     scans, watcher = ScanCounts(opened), Watcher(opened)
     eraser = Eraser(opened, Keep.of(settings))
+    metrics = Metrics(opened)
 
     @asynccontextmanager
     async def lifespan(app: FastAPI) -> AsyncIterator[None]:
@@ -67,7 +71,11 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
         scans.start()
         watcher.start()
         eraser.start()
+        if settings.metrics_listen:
+            metrics.start(settings.metrics_listen)
         yield
+        if settings.metrics_listen:
+            metrics.stop()
         eraser.stop()
         watcher.stop()
         scans.stop()
@@ -90,6 +98,13 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.state.tables = ShopTables(settings, opened)
     app.state.templates = templates(settings)
     app.state.unnamed_proxy = Unnamed()
+    app.state.ready = health.Ready()
+    app.add_middleware(
+        LimitLoad,
+        most=settings.requests_at_once,
+        under_way=metrics.under_way,
+        sent_away=metrics.sent_away,
+    )
     app.add_middleware(PageCache, watcher=watcher, scans=scans)
     app.add_middleware(
         LimitRequests,
@@ -100,6 +115,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.add_middleware(SecurityHeaders, secure=settings.secure)
     app.add_middleware(AnswerHead)
     app.add_middleware(Proxies, named=settings.trusted_proxies, unnamed=app.state.unnamed_proxy)
+    app.add_middleware(logs.RequestLog, told=metrics.told if settings.metrics_listen else None)
     app.mount("/static", assets.Static(directory=assets.FOLDER), name="static")
     app.router.routes.extend(ADDRESSES.routes)
     problem.install(app)
@@ -114,6 +130,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     )
     errors.install(app, manners)
     rest.describe(app, base_url=settings.base_url)
+    logs.arrange(settings.log)
     security_log.to_stderr()
     first_start(opened, settings)
     return app

@@ -10,8 +10,10 @@ from ipaddress import ip_address
 from typing import Annotated, Literal
 from urllib.parse import urlsplit
 
-from pydantic import BeforeValidator, ConfigDict, Field
+from pydantic import AfterValidator, BeforeValidator, ConfigDict, Field
 
+from tagger.errors import Problem
+from tagger.messages import Message
 from tagger.settings import PREFIX, SettingsError, ShopSettings
 
 __all__ = ["PREFIX", "ClockingSense", "Settings", "SettingsError"]
@@ -26,6 +28,23 @@ class ClockingSense(StrEnum):
 
 def _words(value: object) -> object:
     return [part.strip() for part in value.split(",") if part.strip()] if isinstance(value, str) else value
+
+
+def _is_this_machine(host: str) -> bool:
+    if host == "localhost":
+        return True
+    try:
+        return ip_address(host).is_loopback
+    except ValueError:
+        return False
+
+
+def _here(listen: str) -> str:
+    """A host of this machine and a port, or nothing."""
+    host, _, port = listen.rpartition(":")
+    if listen and not (_is_this_machine(host.strip("[]")) and port.isdecimal() and 0 < int(port) < 65536):
+        raise SettingsError(Problem("TAGGER_METRICS_LISTEN", listen, Message("guard-metrics-listen")))
+    return listen
 
 
 class Settings(ShopSettings):
@@ -55,8 +74,13 @@ class Settings(ShopSettings):
     session_idle_minutes: Annotated[int, Field(ge=1, le=1440)] = 60
     public_requests_per_minute: Annotated[int, Field(ge=1)] = 120
     signed_in_requests_per_minute: Annotated[int, Field(ge=60)] = 6000
+    requests_at_once: Annotated[int, Field(ge=1, le=10_000)] = 100  # of each room
     page_cache_seconds: Annotated[int, Field(ge=0, le=3600)] = 60
     demo: bool = False
+
+    # for whoever watches the server
+    metrics_listen: Annotated[str, AfterValidator(_here)] = ""
+    log: Literal["warnings", "text", "json"] = "warnings"
 
     @property
     def secure(self) -> bool:
@@ -67,12 +91,3 @@ class Settings(ShopSettings):
     def only_here(self) -> bool:
         """Whether only this machine is served: by the address listened on and by that of the tags."""
         return _is_this_machine(self.host) and _is_this_machine(urlsplit(self.base_url).hostname or "")
-
-
-def _is_this_machine(host: str) -> bool:
-    if host == "localhost":
-        return True
-    try:
-        return ip_address(host).is_loopback
-    except ValueError:
-        return False

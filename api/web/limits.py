@@ -27,6 +27,7 @@ from tagger.messages import Message
 from tagger.store import Allowance
 from tagger.store.base import hashed
 
+_NOT_COUNTED = ("/static/", "/scan/", "/health", "/ready")
 MOST_BYTES = 20_000_000  # a photo or a list has its own limit below this
 
 
@@ -110,7 +111,7 @@ class LimitRequests:
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         client = scope.get("client")
-        if scope["type"] != "http" or client is None or scope["path"].startswith(("/static/", "/scan/")):
+        if scope["type"] != "http" or client is None or scope["path"].startswith(_NOT_COUNTED):
             await self.app(scope, receive, send)
             return
         room = next((name for name in ("/bench", "/api") if scope["path"].startswith(name)), "")

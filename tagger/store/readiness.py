@@ -1,0 +1,46 @@
+"""Whether a database can be worked with now: it answers, has the tables of this version, and takes what is written."""
+
+from __future__ import annotations
+
+import shutil
+import tempfile
+from pathlib import Path
+from typing import Final
+
+from alembic.script import ScriptDirectory
+from sqlalchemy import text
+from sqlalchemy.exc import SQLAlchemyError
+
+from tagger.store.database import MIGRATIONS, Database
+
+ROOM_BYTES: Final = 50_000_000
+"""What must be free where SQLite's file is: some thousand registrations, with what SQLite keeps beside it."""
+_WRITES = text("SELECT NOT pg_is_in_recovery() AND current_setting('default_transaction_read_only') = 'off'")
+
+
+def readiness(database: Database) -> dict[str, bool]:
+    """By name what holds: ``database`` answers, ``schema`` is this version's, ``disk`` can be written.
+
+    Of PostgreSQL ``disk`` says that its server takes writes: its disk is its own.
+    """
+    try:
+        with database.engine.connect() as connection:
+            connection.execute(text("SELECT 1"))
+            server = connection.dialect.name == "postgresql"
+            takes_writes = bool(connection.scalar(_WRITES)) if server else _room_beside(database)
+        current = database.revision() == ScriptDirectory(str(MIGRATIONS)).get_current_head()
+    except SQLAlchemyError:
+        return {"database": False, "schema": False, "disk": False}
+    return {"database": True, "schema": current, "disk": takes_writes}
+
+
+def _room_beside(database: Database) -> bool:
+    """Whether a file can be written beside SQLite's, and there is room."""
+    folder = Path(str(database.url.database)).parent
+    try:
+        with tempfile.NamedTemporaryFile(dir=folder, prefix=".ready-") as file:
+            file.write(b"x" * 4096)
+            file.flush()
+        return shutil.disk_usage(folder).free >= ROOM_BYTES
+    except OSError:
+        return False

@@ -1,0 +1,176 @@
+"""Whoever watches the server is told how it does; too many requests at once are sent away, and the tag is still read."""
+
+from __future__ import annotations
+
+import json
+import os
+import socket
+import subprocess
+import sys
+import time
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+from typing import Any
+
+import httpx
+import psycopg
+import pytest
+from fastapi.testclient import TestClient
+from sqlalchemy import text
+
+from api.app import create_app
+from api.settings import Settings, SettingsError
+from tagger.store import Store, readiness
+from tests.bench.served import serving
+from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url, url
+from tests.scan.conftest import path, register
+from tests.scan.test_storm import writer
+
+__all__ = ["postgresql_server", "postgresql_template", "postgresql_url", "sqlite_url", "url"]
+
+
+def _free_port() -> int:
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port: int = free.getsockname()[1]
+        return port
+
+
+def _ready(client: TestClient) -> tuple[int, dict[str, Any]]:
+    client.app.state.ready.__init__()  # type: ignore[attr-defined]  # what was found a moment ago is forgotten
+    answer = client.get("/ready")
+    return answer.status_code, answer.json()
+
+
+def test_ready_says_what_does_not_hold_and_health_needs_nothing(
+    url: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    whole = {"ok": True, "database": True, "schema": True, "disk": True}
+    with Store.open(url) as store:
+        client = TestClient(create_app(Settings(public_requests_per_minute=3), store=store))
+        assert _ready(client) == (200, whole)
+        with store.database.engine.execution_options(writes=True).begin() as connection:
+            connection.execute(text("UPDATE alembic_version SET version_num = '1'"))
+        assert _ready(client) == (503, {**whole, "ok": False, "schema": False})
+        with store.database.engine.execution_options(writes=True).begin() as connection:
+            head = readiness.ScriptDirectory(str(readiness.MIGRATIONS)).get_current_head()
+            connection.execute(text("UPDATE alembic_version SET version_num = :head"), {"head": head})
+        if url.startswith("sqlite"):
+            monkeypatch.setattr(readiness, "ROOM_BYTES", 10**18)  # no disk has that much room
+            assert _ready(client) == (503, {**whole, "ok": False, "disk": False})
+            Path(url.removeprefix("sqlite:///")).write_bytes(b"no database" * 1000)
+            store.database.engine.dispose()
+        else:
+            with store.database.engine.begin() as connection:
+                connection.execute(
+                    text(f"ALTER DATABASE {url.rpartition('/')[2]} SET default_transaction_read_only = on")
+                )
+            store.database.engine.dispose()
+            assert _ready(client) == (503, {**whole, "ok": False, "disk": False})
+            store.database.engine.dispose()
+            with psycopg.connect(url.rpartition("/")[0] + "/postgres", autocommit=True) as server:
+                name = url.rpartition("/")[2]
+                server.execute(f"ALTER DATABASE {name} WITH ALLOW_CONNECTIONS false")
+        status, found = _ready(client)
+        assert (status, found["database"], found["ok"]) == (503, False, False)
+        assert [client.get("/health").status_code for _ in range(5)] == [200] * 5, (
+            "watching counts for nobody"
+        )
+
+
+def test_under_overload_requests_are_sent_away_at_once_and_a_tag_is_still_read(sqlite_url: str) -> None:
+    """Two order requests wait for a writer and fill the room of the public pages."""
+    settings = Settings(
+        base_url="http://tags.example.com", public_requests_per_minute=10_000, requests_at_once=2
+    )
+    with Store.open(sqlite_url) as store:
+        made = register(store)
+        with (
+            serving(settings, store) as served,
+            httpx.Client(base_url=served.url, timeout=40, verify=False) as client,
+            ThreadPoolExecutor(2) as visitors,
+        ):
+
+            def order(_: int) -> int:
+                sent, status = {"number": made.number, "phone": "1"}, 503
+                with httpx.Client(base_url=served.url, timeout=40, verify=False) as mine:
+                    while status == 503:  # sent away, it comes again
+                        status = mine.post("/order", data=sent).status_code
+                return status
+
+            time.sleep(1.5)  # until the watcher has begun
+            page = client.get(path(made))  # and is kept
+            end = time.monotonic() + 20
+            with writer(sqlite_url):
+                waiting = [visitors.submit(order, n) for n in range(2)]
+                while (away := client.get("/find", headers={"Accept-Language": "fr"})).status_code == 200:
+                    assert time.monotonic() < end
+                    time.sleep(0.2)
+                began = time.monotonic()
+                assert (away.status_code, away.headers["retry-after"]) == (503, "3")
+                assert "Réessayez dans quelques secondes" in away.text
+                assert client.get(path(made)).content == page.content, "kept: it needs nobody"
+                assert client.get("/health").status_code == client.get("/ready").status_code == 200
+                assert client.get("/bench/sign-in").status_code == 200, "the bench has a room of its own"
+                assert client.get("/api/v1/templates").status_code == 401
+                assert time.monotonic() - began < 5, "nobody waited for the writer"
+                assert not any(one.done() for one in waiting)
+            assert [one.result(40) < 400 for one in waiting] == [True, True]
+            assert client.get("/find").status_code == 200
+
+
+def test_the_log_is_json_with_an_id_for_each_request_and_metrics_have_their_own_address(
+    tmp_path: Path,
+) -> None:
+    port, metrics = _free_port(), _free_port()
+    env = {name: value for name, value in os.environ.items() if not name.startswith("TAGGER_")}
+    env |= {
+        "TAGGER_DATABASE_URL": f"sqlite:///{tmp_path}/tags.sqlite3",
+        "TAGGER_LOG": "json",
+        "TAGGER_METRICS_LISTEN": f"127.0.0.1:{metrics}",
+    }
+    with (tmp_path / "log").open("wb") as log:
+        server = subprocess.Popen(
+            [sys.executable, "-m", "tagger.cli", "serve", "--port", str(port)],
+            env=env, cwd=Path(__file__).parents[2], stdout=subprocess.DEVNULL, stderr=log,
+        )  # fmt: skip
+    try:
+        for _ in range(600):
+            assert server.poll() is None, (tmp_path / "log").read_text()
+            with socket.socket() as probe:
+                if probe.connect_ex(("127.0.0.1", port)) == 0:
+                    break
+            time.sleep(0.1)
+        with httpx.Client(base_url=f"http://127.0.0.1:{port}", timeout=30) as client:
+            answers = [client.get(one) for one in ("/T/7K3MQ9XW2R1", "/find?q=Quarry", "/nowhere/Anna")]
+            wrong = {"name": "nobody", "password": "secret-typed-here"}
+            client.post("/bench/sign-in", data=wrong, headers={"X-Request-Id": "forged\r\n"[:6]})
+            assert client.get("/metrics").status_code == 404
+        counted = httpx.get(f"http://127.0.0.1:{metrics}/metrics", timeout=30).text
+    finally:
+        server.terminate()
+        server.wait(20)
+    text_of_log = (tmp_path / "log").read_text()
+    lines = [json.loads(line) for line in text_of_log.splitlines() if line.startswith("{")]
+    requests = [line for line in lines if line["logger"] == "tagger.requests"]
+    ids = [answer.headers["x-request-id"] for answer in answers]
+    assert [line["request"] for line in requests[:3]] == ids and len(set(ids)) == 3
+    assert requests[0]["route"] == "/T/{number}" and requests[0]["ms"] > 0
+    assert [line["status"] for line in requests[:3]] == [answer.status_code for answer in answers]
+    security = [line for line in lines if line["logger"] == "tagger.security"]
+    assert security and security[0]["request"] == requests[3]["request"], (
+        "the same id on every line of a request"
+    )
+    for private in ("7K3MQ9XW2R1", "Quarry", "Anna", "secret-typed-here", "forged"):
+        assert private not in text_of_log, private
+    assert 'tagger_requests_total{method="GET",room="scan",status="4xx"}' in counted
+    assert "tagger_chain_links 0.0" in counted and "tagger_request_seconds_bucket" in counted
+
+
+@pytest.mark.parametrize(
+    "listen", ["0.0.0.0:9464", "192.0.2.7:9464", "127.0.0.1", "127.0.0.1:0", "x:y", ":9464"]
+)
+def test_metrics_are_never_served_to_others(listen: str) -> None:
+    with pytest.raises(SettingsError, match=r"TAGGER_METRICS_LISTEN.*this machine only"):
+        Settings.from_env({"TAGGER_METRICS_LISTEN": listen})
+    assert Settings.from_env({"TAGGER_METRICS_LISTEN": "[::1]:9464"}).metrics_listen == "[::1]:9464"
