@@ -22,7 +22,7 @@ test: $(READY) $(SYSTEM) ## lint, type-check and run all tests
 	$(BIN)/pytest -n 3 --dist worksteal
 
 prove: $(READY) $(SYSTEM) ## what is proved by volume, many times over: kills, fuzz, requests at once
-	TAGGER_TEST_VOLUME=full $(BIN)/pytest -n 2 --dist worksteal tests/code tests/trade tests/store tests/rest tests/cli tests/bench tests/browser
+	TAGGER_TEST_VOLUME=full $(BIN)/pytest -n 2 --dist worksteal tests/test_*.py tests/code tests/trade tests/store tests/rest tests/cli tests/bench tests/browser
 
 lint: $(READY) ## lint and type-check only
 	$(BIN)/ruff check .

@@ -159,7 +159,7 @@ def preflight(
     token: AsDevice,
     number: str,
     template: str | None = None,
-    dpi: Annotated[int | None, Query(ge=72, le=2400)] = None,
+    dpi: Annotated[int | None, Query(ge=72, le=1200)] = None,
     hose_od_mm: Annotated[float | None, Query(gt=0, le=500)] = None,
 ) -> dict[str, object]:
     settings = settings_of(request)
