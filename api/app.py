@@ -21,6 +21,7 @@ from api.web import assets, errors, health, logs, security_log
 from api.web.head import AnswerHead
 from api.web.headers import SecurityHeaders
 from api.web.identity import check_password, hash_password
+from api.web.keys import ShopKeys
 from api.web.limits import LimitBody, LimitRequests
 from api.web.load import LimitLoad
 from api.web.proxies import Proxies, Unnamed
@@ -60,7 +61,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     opened.proof_first, opened.shop_papers = settings.proof_first, frozenset(papers(settings))
     deliverer = outbox.Deliverer(opened, settings)
     queue = print_queue.PrintQueue(opened, settings)
-    scans, watcher = ScanCounts(opened), Watcher(opened)
+    scans, watcher, keys = ScanCounts(opened), Watcher(opened), ShopKeys(settings)
     eraser = Eraser(opened, Keep.of(settings))
     metrics = Metrics(opened)
 
@@ -95,6 +96,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
     app.state.store = opened
     app.state.print_queue = queue
     app.state.scans = scans
+    app.state.keys = keys
     app.state.tables = ShopTables(settings, opened)
     app.state.templates = templates(settings)
     app.state.unnamed_proxy = Unnamed()
@@ -105,7 +107,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
         under_way=metrics.under_way,
         sent_away=metrics.sent_away,
     )
-    app.add_middleware(PageCache, watcher=watcher, scans=scans)
+    app.add_middleware(PageCache, watcher=watcher, scans=scans, keys=keys)
     app.add_middleware(
         LimitRequests,
         strangers=settings.public_requests_per_minute,

@@ -27,7 +27,7 @@ from api.shared.known_tag import find as tag_behind
 from api.shared.label_files import one_of, template_of
 from api.shared.photos import MAX_BYTES, read_photo
 from api.web.language import language_of, translator_of
-from api.web.state import settings_of, tables_of
+from api.web.state import keys_of, settings_of, tables_of
 from tagger.code import link, payload, reading
 from tagger.code import number as tag_number
 from tagger.errors import Problem, SpecError, TaggerError
@@ -35,6 +35,8 @@ from tagger.messages import Message
 from tagger.printing import preflight as flight
 from tagger.printing import template
 from tagger.record_tag import preview, tags_of
+from tagger.signing import State as SignatureState
+from tagger.signing import Why, state_of
 from tagger.store import Registration, Store
 from tagger.trade.guide import turns_of
 from tagger.trade.motion import NAMES, Name, first_end
@@ -60,13 +62,23 @@ class FitStepOut(Answer):
     source: str
 
 
+class SignatureOut(Answer):
+    """``why`` is that of a broken one: do not trust the values. ``unchecked``: no key is known here."""
+
+    state: SignatureState
+    key_id: int | None
+    why: Why | None
+
+
 class FitOut(Answer):
     """``read_from``: "record", or "tag" where this shop has none. ``digits``: how those on
-    the tag stand to the record, "same", "differ" or "damaged". ``first``: the end that is connected first."""
+    the tag stand to the record, "same", "differ" or "damaged"; ``signature``: how they stand to the shop's keys
+    (null where nothing is to be said). ``first``: the end that is connected first."""
 
     number: str
     read_from: str
     digits: State | None
+    signature: SignatureOut | None
     first: Name
     end_a: list[FitStepOut]
     end_b: list[FitStepOut]
@@ -74,22 +86,26 @@ class FitOut(Answer):
 
 @router.post("/read", summary="Read a tag from its link or code")
 def read(request: Request, store: TheStore, token: AsDevice, body: ReadIn) -> dict[str, Any]:
-    """What a tag says by itself; ``registered`` and ``digits`` say how that stands to the shop's record."""
+    """What a tag says by itself; ``registered`` and ``digits`` say how that stands to the shop's record,
+    ``signature`` whether the shop signed it (null where nothing is to be said)."""
     if (body.text is None) == (body.digits is None):
         raise SpecError(Problem("text", body.text, Message("rest-one-of-text-and-digits")))
     if body.digits is not None:
         alone = reading.as_dict(payload.decode(body.digits), t=translator_of(request))
-        return {**alone, "registered": None, "digits": None}
+        return {**alone, "registered": None, "digits": None, "signature": None}
     return _said_by(link.parse(body.text or ""), request, store)
 
 
 def _said_by(found: link.Link, request: Request, store: Store) -> dict[str, Any]:
     """What the tag says, and whether the shop has a record that says the same."""
     record = store.assembly(found.number) if store.known(found.number) else None
+    content = reading.content_of(found)
+    signed = state_of(keys_of(request), found.number, found.digits, content.built_on)
     return {
-        **reading.as_dict(reading.content_of(found), found, translator_of(request)),
+        **reading.as_dict(content, found, translator_of(request)),
         "registered": record is not None,
         "digits": compared(record, found.digits)[0],
+        "signature": signed.as_dict() if signed else None,
     }
 
 
@@ -109,7 +125,7 @@ def fit_steps(
 ) -> FitOut:
     scanned = link.parse(tag)
     try:
-        found = tag_behind(store, scanned.number, scanned.digits, tables_of(request))
+        found = tag_behind(store, scanned.number, scanned.digits, tables_of(request), keys_of(request))
     except TaggerError as error:
         raise there(error) from None
     if found.record:  # nobody is guided to install what must not be installed
@@ -141,6 +157,7 @@ def fit_steps(
         number=number,
         read_from=origin,
         digits=found.digits_state,
+        signature=SignatureOut.model_validate(found.signed.as_dict()) if found.signed else None,
         first=first_end(content.spec, tables),
         end_a=steps["end_a"],
         end_b=steps["end_b"],

@@ -11,6 +11,7 @@ from api.scan import dims, fill, fit, picture, scripts
 from tagger.code import payload
 from tagger.connection import tube_hoses
 from tagger.i18n.catalogue import source
+from tagger.signing import Keys
 from tagger.spec import Connection, Fluid, Hose
 from tagger.trade import ceilings, servicelife, temperature
 from tagger.trade.tables import Tables
@@ -57,7 +58,13 @@ def shared_tables(tables: Tables) -> dict[str, Any]:
         "ceilings": {"hoses": ceilings.of_hoses(tables), "ends": ceilings.of_ends(tables)},
         "needs_source": [str(fluid) for fluid in Fluid if temperature.needs_source(fluid, tables)],
         "sources": sources.texts,
+        "keys": [],
     }
+
+
+def tables_and_keys(tables: Tables, keys: Keys) -> dict[str, Any]:
+    """The same with the public keys by which a phone verifies signed tags."""
+    return shared_tables(tables) | {"keys": keys.as_published()}
 
 
 def _hottest(tables: Tables) -> dict[str, tuple[float | None, str]]:

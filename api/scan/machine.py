@@ -33,6 +33,7 @@ def as_json(tag: Tag, assessed: Assessment | None, shop: Shop) -> dict[str, Any]
         "link": shop.base_url + tag.path,
         "read_from": "record" if record else "tag",
         "digits": tag.digits_state,
+        "signature": tag.signed.as_dict() if tag.signed else None,
         "withdrawn": [{"reason": w.reason, "since": w.at.isoformat()} for w in record.withdrawals]
         if record
         else None,

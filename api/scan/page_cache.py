@@ -1,8 +1,8 @@
 """Tag pages as they were last sent, for as long as nothing at all has changed in the database.
 
 A page is kept under everything that it is made of: the address, what the request says of language,
-units, form and packing, the day, and the database's state, which is asked for before the page is
-made. A request that says anything else, such as a session or a query, is answered anew.
+units, form and packing, the day, the shop's signing keys, and the database's state, which is asked for
+before the page is made. A request that says anything else, such as a session or a query, is answered anew.
 """
 
 from __future__ import annotations
@@ -15,13 +15,16 @@ from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 from api.scan.counting import TAG_PAGE
 from api.web.head import HEAD
+from api.web.keys import ShopKeys
 from api.workers.scan_counts import ScanCounts
 from api.workers.watcher import Watcher
+from tagger.signing import Keys
 
 MOST_BYTES: Final = 32_000_000  # of all kept pages
 _LONGEST_KEY: Final = 1_000
 _COOKIES: Final = ("lang", "units")
 Key = tuple[str, ...]
+State = tuple[str, Keys]  # of the database, and the keys that tags are held against
 
 
 class _Sent(NamedTuple):
@@ -33,17 +36,18 @@ class _Sent(NamedTuple):
 class PageCache:
     """Answers a tag's page from memory where it is the same as before, and counts the scan."""
 
-    def __init__(self, app: ASGIApp, *, watcher: Watcher, scans: ScanCounts) -> None:
-        self.app, self._watcher, self._scans = app, watcher, scans
+    def __init__(self, app: ASGIApp, *, watcher: Watcher, scans: ScanCounts, keys: ShopKeys) -> None:
+        self.app, self._watcher, self._scans, self._keys = app, watcher, scans, keys
         self._kept: dict[Key, _Sent] = {}
-        self._bytes, self._state = 0, ""
+        self._bytes, self._state = 0, ("", keys.now())
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         key = _key(scope) if scope["type"] == "http" else None
-        state = self._watcher.now() if key else None
-        if key is None or state is None:
+        seen = self._watcher.now() if key else None
+        if key is None or seen is None:
             await self.app(scope, receive, send)
             return
+        state = seen, self._keys.now()
         if state != self._state:
             self._kept, self._bytes, self._state = {}, 0, state
         if (sent := self._kept.get(key)) is None:
@@ -53,7 +57,7 @@ class PageCache:
             self._scans.add(scope["path"])
         await _again(sent, Headers(scope=scope).get("if-none-match", ""), send)
 
-    def _keeping(self, send: Send, key: Key, state: str) -> Send:
+    def _keeping(self, send: Send, key: Key, state: State) -> Send:
         """Sends on, and keeps a whole page that others may see too."""
         start: Message = {}
 

@@ -19,7 +19,7 @@ from api.scan import identify_kit, kit, scripts
 from api.scan.captions import caption, in_words
 from api.web.headers import content_policy
 from api.web.language import language_of, translator_of
-from api.web.state import settings_of, tables_of, templates_of
+from api.web.state import keys_of, settings_of, tables_of, templates_of
 from tagger.errors import LinkError, Problem, StoreError, TaggerError
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message
@@ -46,28 +46,32 @@ def policy() -> str:
 
 
 def version(request: Request) -> str:
-    """Changes whenever anything that a phone keeps changes: scripts, style, words, tables, the shop's
-    name and addresses in the shell page.
+    """Changes whenever anything that a phone keeps changes: scripts, style, words, tables, public
+    keys, the shop's name and addresses in the shell page.
     """
     from api.scan.identify import kept_page  # a page itself: it stands on this module
 
-    state = request.app.state
-    if not hasattr(state, "scan_version"):
+    state, keys = request.app.state, keys_of(request)
+    known, version = getattr(state, "scan_version", (None, ""))
+    if known is not keys:
         found = hashlib.sha256(css().encode())
         for text in (scripts.worker(), *(scripts.small(name) for name in scripts.names())):
             found.update(text.encode())
         shells = [shown(request, lang, "") for shown in (shell, kept_page) for lang in LANGUAGES]
         found.update("".join(shells).encode())
         tables = tables_of(request)
-        kept: list[object] = [kit.shared_tables(tables), *(kit.words_of(lang, tables) for lang in LANGUAGES)]
+        kept: list[object] = [
+            kit.tables_and_keys(tables, keys),
+            *(kit.words_of(lang, tables) for lang in LANGUAGES),
+        ]
         kept += [
             identify_kit.candidates(tables),
             *(identify_kit.words_of(lang, tables) for lang in LANGUAGES),
         ]
         found.update(json.dumps(kept, sort_keys=True).encode())
-        state.scan_version = found.hexdigest()[:12]
-    version: str = state.scan_version
-    return version
+        version = found.hexdigest()[:12]
+        state.scan_version = keys, version
+    return str(version)
 
 
 def script(request: Request, name: str) -> str:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Callable
 from typing import Any
 
@@ -10,11 +9,13 @@ from fastapi import APIRouter, HTTPException, Request
 from fastapi.responses import JSONResponse, Response
 
 from api.scan import identify, identify_kit, pages, scripts
-from api.scan.kit import shared_tables, words_of
+from api.scan.kit import tables_and_keys, words_of
 from api.web.headers import content_policy
 from api.web.language import translator_of
-from api.web.state import tables_of
+from api.web.state import keys_of, tables_of
+from tagger.code.signature import SIGNED_TEXT
 from tagger.i18n import LANGUAGES
+from tagger.signing import WELL_KNOWN
 
 router = APIRouter()
 FOR_EVER = "public, max-age=31536000, immutable"
@@ -33,6 +34,7 @@ def script(request: Request, version: str, name: str) -> Response:
 def worker(request: Request) -> Response:
     """The service worker; the version in it makes a phone fetch the new files."""
     text = scripts.worker().replace("{{version}}", pages.version(request))
+    text = text.replace("{{signs}}", "yes" if keys_of(request).keys else "")
     response = Response(text, media_type=_SCRIPT)
     response.headers["Content-Security-Policy"] = content_policy()
     return pages.kept(request, response, "no-cache")
@@ -42,14 +44,16 @@ def worker(request: Request) -> Response:
 def kit(request: Request, version: str) -> Response:
     """The tables, and the scripts that no page loads by itself, as one answer: few round trips on a bad line."""
 
+    keys = keys_of(request)
+
     def make() -> dict[str, Any]:
         found = {
             pages.script(request, name): _file(_SCRIPT, scripts.small(name))
             for name in scripts.names()
             if name not in scripts.of_the_page()  # the browser has them
-            and name not in scripts.APART
+            and name not in (*scripts.APART, scripts.LIBRARY)
         }
-        shared = _json(shared_tables(tables_of(request)))
+        shared = tables_and_keys(tables_of(request), keys)
         return found | {pages.script(request, "tables.json"): _file("application/json", shared)}
 
     return _kept(request, version, "kit", make)
@@ -61,7 +65,7 @@ def identify_shared(request: Request, version: str) -> Response:
 
     def make() -> dict[str, Any]:
         found = {pages.script(request, name): _file(_SCRIPT, scripts.small(name)) for name in scripts.APART}
-        rows = _json(identify_kit.candidates(tables_of(request)))
+        rows = identify_kit.candidates(tables_of(request))
         return found | {pages.script(request, "candidates.json"): _file("application/json", rows)}
 
     return _kept(request, version, "identify", make)
@@ -74,7 +78,7 @@ def identify_in(request: Request, version: str, lang: str) -> Response:
         raise HTTPException(404)
 
     def make() -> dict[str, Any]:
-        words = _json(identify_kit.words_of(lang, tables_of(request)))
+        words = identify_kit.words_of(lang, tables_of(request))
         return {
             pages.script(request, f"more-{lang}.json"): _file("application/json", words),
             f"/scan/identify?lang={lang}": _page(identify.kept_page(request, lang, pages.version(request))),
@@ -90,7 +94,7 @@ def kit_of(request: Request, version: str, lang: str) -> Response:
         raise HTTPException(404)
 
     def make() -> dict[str, Any]:
-        words = _json(words_of(lang, tables_of(request)))
+        words = words_of(lang, tables_of(request))
         page = _page(pages.shell(request, lang, pages.version(request)))
         return {
             pages.script(request, f"words-{lang}.json"): _file("application/json", words),
@@ -100,16 +104,25 @@ def kit_of(request: Request, version: str, lang: str) -> Response:
     return _kept(request, version, f"kit-{lang}", make)
 
 
-def _json(value: object) -> str:
-    return json.dumps(value, ensure_ascii=False, separators=(",", ":"))
-
-
-def _file(kind: str, text: str) -> dict[str, str]:
+def _file(kind: str, text: object) -> dict[str, Any]:
+    """``text``: of JSON its value, which packs smaller than JSON within JSON."""
     return {"type": kind, "text": text}
 
 
-def _page(text: str) -> dict[str, str]:
+def _page(text: str) -> dict[str, Any]:
     return _file("text/html; charset=utf-8", text) | {"policy": pages.policy()}
+
+
+@router.get(WELL_KNOWN, include_in_schema=False)
+def public_keys(request: Request) -> Response:
+    """The keys by which anybody verifies the shop's signed tags; none where it does not sign."""
+    values = {
+        "about": "Public keys of hose assembly tags: the last one signs, the others did until their last day.",
+        "algorithm": "Ed25519 (RFC 8032)",
+        "signed_text": SIGNED_TEXT,
+        "keys": keys_of(request).as_published(),
+    }
+    return pages.kept(request, JSONResponse(values))
 
 
 @router.get("/scan.webmanifest", include_in_schema=False)
@@ -131,9 +144,10 @@ def manifest(request: Request) -> Response:
 
 def _kept(request: Request, version: str, name: str, make: Callable[[], dict[str, Any]]) -> Response:
     """JSON that is made once a process, and kept for ever by a phone under its version."""
-    made: dict[str, dict[str, Any]] = request.app.state.__dict__.setdefault("scan_json", {})
-    if name not in made:
-        made[name] = make()
-    return pages.kept(
-        request, JSONResponse(made[name]), FOR_EVER if version == pages.version(request) else ""
-    )
+    made: dict[str, tuple[str, dict[str, Any]]] = request.app.state.__dict__.setdefault("scan_json", {})
+    now = pages.version(request)
+    of, values = made.get(name, ("", {}))
+    if of != now:  # made anew where the shop's keys have changed
+        values = make()
+        made[name] = now, values
+    return pages.kept(request, JSONResponse(values), FOR_EVER if version == now else "")

@@ -16,6 +16,7 @@ IDENTIFYING: Final = ("identify.js", "measures.js", "ranker.js")
 """What only identifying without a signal asks for."""
 APART: Final = (*IDENTIFYING, "calendar.js")
 """What a phone keeps after all that reads a tag."""
+LIBRARY: Final = "ed25519/index.js"  # kept by a phone whose browser does not know the signatures of tags
 _IMPORTED: Final = re.compile(r'^import (?:[^"]* from )?"\./([\w.-]+)";', re.MULTILINE)
 
 _TRAILING: Final = re.compile(r"\s+// [^\"'`]*$")

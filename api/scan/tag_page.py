@@ -15,7 +15,7 @@ from api.scan.visitor import reader_of
 from api.settings import ClockingSense
 from api.shared.known_tag import Tag, assessment_of, find
 from api.web.language import translator_of
-from api.web.state import settings_of, store_of, tables_of
+from api.web.state import keys_of, settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import NumberError, PayloadError, StoreError
 
@@ -53,7 +53,7 @@ def by_serial(request: Request, gtin: str, serial: str) -> Response:
 def show(request: Request, number: str, digits: str | None) -> Response:
     """The tag's page, its JSON or its links, as the request wants it."""
     try:
-        tag = find(store_of(request), number, digits, tables_of(request))
+        tag = find(store_of(request), number, digits, tables_of(request), keys_of(request))
     except NumberError as error:
         also = meant(number, translator_of(request))
         return refused(request, error, status=404, typed=number, also=also)

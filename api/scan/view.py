@@ -20,6 +20,7 @@ from tagger import phrases, rated, units
 from tagger.code import number as tag_number
 from tagger.i18n import Translator
 from tagger.messages import Message, angle, as_is, length, temperature, torque
+from tagger.signing import Signed
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
 from tagger.store import Assembly
 from tagger.trade import grades, servicelife
@@ -100,6 +101,7 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         "doubted": bool(why),
         "doubts": why,
         "shut": guide is None or bool(why),
+        "forged": bool(tag.signed and tag.signed.broken and tag.record is None),
         "fit": guide,
     }
 
@@ -111,6 +113,7 @@ def doubts(tag: Tag, t: Translator) -> list[str]:
     """
     content = tag.content
     found = [t(f"scan-fit-doubt-{tag.digits_state}")] if tag.digits_state in ("differ", DAMAGED) else []
+    found += [t(tag.signed.message())] if tag.signed and tag.signed.broken else []
     found += [t(line) for line in rated.dangers(content)]
     if content.working_pressure_bar is None and content.at_most_bar is None:
         found.append(t("scan-pressure-not_known"))
@@ -247,6 +250,8 @@ def _withdrawn(tag: Tag, t: Translator) -> View | None:
 def _notices(tag: Tag, reader: Reader) -> list[View]:
     t = reader.t
     found: list[View] = []
+    if tag.signed and tag.signed.broken:
+        found.append(_forged(tag.signed, t))
     if tag.record is None:
         found.append(_notice("care", t("scan-notice-tag_only-title"), t("scan-notice-tag_only")))
     elif tag.digits_state == DAMAGED:
@@ -260,6 +265,11 @@ def _notices(tag: Tag, reader: Reader) -> list[View]:
     if tag.record:
         found += _lineage(tag.record, t)
     return found + _age(tag.content, date.today(), reader)
+
+
+def _forged(signed: Signed, t: Translator) -> View:
+    *_, why = signed.lines()
+    return _notice("danger", t(signed.message()), t("scan-sealed-act"), more=t(why))
 
 
 def _lineage(record: Assembly, t: Translator) -> list[View]:
@@ -286,7 +296,7 @@ def _warnings(assessed: Assessment | None, t: Translator) -> list[View]:
 
 
 def _notice(severity: str, heading: str, text: str, **more: object) -> View:
-    empty: View = {"href": None, "href_words": None, "differences": []}
+    empty: View = {"more": None, "href": None, "href_words": None, "differences": []}
     return {"severity": severity, "heading": heading, "words": text, **empty, **more}
 
 
@@ -444,6 +454,8 @@ def _facts(tag: Tag, reader: Reader, shop: Shop, assessed: Assessment | None) ->
     if spec.vacuum_bar is not None:
         found.append(_fact(t("scan-vacuum"), t.html(phrases.vacuum(spec.vacuum_bar))))
     found.append(_fact(t("scan-fluid"), t.html(phrases.fluid_of(spec))))
+    if tag.signed:
+        found.append(_signature(tag.signed, t))
     if spec.covers:
         found.append(_fact(t("scan-covers"), t.html(_covers(spec))))
     if content.built_on:
@@ -472,6 +484,15 @@ def _calendar(tag: Tag, day: date, source: str, t: Translator, shop: Shop) -> Vi
         "said": t("fitted-event-description", source=source, address=url),
         "url": url,
     }
+
+
+def _signature(signed: Signed, t: Translator) -> View:
+    notes = {
+        "signed": t("scan-sealed-note", key=signed.key_id or 0),
+        "unsigned": t("scan-unsealed-note"),
+        "unchecked": t("scan-unchecked-note"),
+    }
+    return _fact(t("scan-sealed"), t.html(signed.message()), notes.get(signed.state))
 
 
 def _fact(label: str, html: str, note: str | None = None) -> View:

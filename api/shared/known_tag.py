@@ -10,6 +10,7 @@ from tagger.code import number as tag_number
 from tagger.code import payload
 from tagger.errors import PayloadError, Problem, StoreError, TaggerError
 from tagger.messages import Message
+from tagger.signing import NONE, Keys, Signed, state_of
 from tagger.spec import TagContent
 from tagger.store import Assembly, Store
 from tagger.trade import assess, given
@@ -38,6 +39,7 @@ class Tag:
     digits_state: State | None = None
     overrated: Overrated | None = None  # the content has the lower pressure of today
     fitted_on: date | None = None  # the earliest day that the shop recorded or agreed to
+    signed: Signed | None = None  # how the digits stand to the shop's keys; None: nothing is said of it
     held: bool = (
         False  # the shop has not released it: a crimp or a proof test stands against it, or one is missing
     )
@@ -61,10 +63,10 @@ class Tag:
         return bool(self.record and self.record.void)
 
 
-def find(store: Store, typed: str, digits: str | None, tables: Tables) -> Tag:
+def find(store: Store, typed: str, digits: str | None, tables: Tables, keys: Keys = NONE) -> Tag:
     """What is known about a tag: the record where there is one, else what the digits say.
 
-    The pressure is held against ``tables``: the lower one is shown.
+    The pressure is held against ``tables``: the lower one is shown. The digits are held against ``keys``.
 
     Raises NumberError for a slip in the number, PayloadError for damaged digits that no record
     makes up for, StoreError where there is neither a record nor digits.
@@ -78,6 +80,7 @@ def find(store: Store, typed: str, digits: str | None, tables: Tables) -> Tag:
         content=lowered(found.content, high),
         overrated=high,
         held=held,
+        signed=state_of(keys, found.number, digits, found.printed.built_on if found.printed else None),
         fitted_on=store.fitted_on(number).get(found.number),
     )
 

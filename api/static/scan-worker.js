@@ -6,6 +6,7 @@ const VERSION = "{{version}}";
 const KEPT = `reader-${VERSION}`;
 const PAGE = "{{page}}".split(" "); // the scripts of the page itself: the browser has them already
 const CHOICE = "reader-choice"; // the language last seen, withdrawals seen, and the shop's list of them
+const LIBRARY = "{{signs}}" && "ed25519/index.js"; // for signed tags, where the browser does not know their signatures
 const LIST = "/scan/held.json"; // which hoses must not be used
 const STALE = 60000; // ms after which a signal is used to fetch the list again
 const PATIENCE = 6000; // ms to wait for the network before the phone reads the tag itself
@@ -68,7 +69,7 @@ async function keep(kit) {
   const cache = await caches.open(KEPT);
   for (const [address, { type, text, policy }] of Object.entries(await answer.json())) {
     const headers = { "Content-Type": type, ...(policy && { "Content-Security-Policy": policy }) };
-    await cache.put(address, new Response(text, { headers }));
+    await cache.put(address, new Response(typeof text === "string" ? text : JSON.stringify(text), { headers }));
   }
 }
 
@@ -78,6 +79,7 @@ async function activate() {
   }
   // A page may have asked the worker before this one for its language while this one was installing.
   await keepLanguage((await chosenLanguage()) || "en").catch(() => {});
+  if (await (await caches.open(CHOICE)).match("/library")) await keepLibrary().catch(() => {});
   await self.clients.claim();
 }
 
@@ -85,6 +87,13 @@ async function activate() {
 async function keepLanguage(lang) {
   const cache = await caches.open(KEPT);
   if (!(await cache.match(`/scan/shell?lang=${lang}`))) await keep(`kit-${lang}.json`);
+}
+
+// What a page has said it needs is kept anew with each version.
+async function keepLibrary() {
+  if (!LIBRARY) return;
+  await (await caches.open(CHOICE)).put("/library", new Response(""));
+  if (!(await (await caches.open(KEPT)).match(`/scan/${VERSION}/${LIBRARY}`))) await keepOwn(LIBRARY);
 }
 
 // What identifies an end, after all that reads a tag: the larger part is the same in every language.
@@ -95,6 +104,7 @@ async function keepIdentify(lang) {
 }
 
 self.addEventListener("message", (event) => {
+  if (event.data?.keepLibrary) event.waitUntil(keepLibrary().catch(() => {}));
   const lang = event.data?.keepLanguage;
   if (lang) event.waitUntil(keepLanguage(lang).then(() => keepIdentify(lang)).catch(() => {}));
 });

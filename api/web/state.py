@@ -8,7 +8,9 @@ from fastapi import Request
 from starlette.templating import Jinja2Templates
 
 from api.settings import Settings
+from api.web.keys import ShopKeys
 from api.web.tables import ShopTables
+from tagger.signing import Keys
 from tagger.store import Store
 from tagger.trade.tables import Tables
 from tagger.words import Words
@@ -32,6 +34,12 @@ def tables_of(request: Request) -> Tables:
     """The trade's tables, with the shop's own rows."""
     tables: ShopTables = request.app.state.tables
     return tables.now()
+
+
+def keys_of(request: Request) -> Keys:
+    """The keys that sign the shop's tags, public ones and all."""
+    keys: ShopKeys = request.app.state.keys
+    return keys.now()
 
 
 def queue_of(request: Request) -> PrintQueue:

@@ -16,8 +16,8 @@ class Tag:
     """One tag to print.
 
     ``number`` is the tag number without its dash, ``link`` the text of the QR code, ``signed_link``
-    the same with the shop's signature (empty where it does not sign), ``content`` what the link carries. ``assessment`` adds tolerance, bend radius and sources
-    where a template asks for them. ``extra`` holds lines for paper that stays in the shop
+    the same with the shop's signature (empty where it does not sign), ``content`` what the link carries.
+    ``assessment`` adds tolerance, bend radius and sources where a template asks for them. ``extra`` holds lines for paper that stays in the shop
     (the texts of the record, order, note), ``lots`` the record's lots (end_a, hose, end_b),
     which no symbol carries; ``shop`` is a line such as name and telephone. ``specimen``: a
     picture of a tag to be, with the word across it. ``stop``: why its hose must not be used.

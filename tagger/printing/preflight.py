@@ -197,10 +197,11 @@ def _link(tag: Tag) -> list[Finding]:
 
 
 def _signature(tag: Tag, codes: list[Placed]) -> list[Finding]:
-    """Whether the label of a shop that signs carries its signature."""
-    if not tag.signed_link:
+    """Whether the label of a shop that signs carries its signature, where it carries the specification at all."""
+    texts = {placed.symbol.text for placed in codes}
+    if not tag.signed_link or not texts & {tag.signed_link, tag.link}:
         return []
-    if any(placed.symbol.text == tag.signed_link for placed in codes):
+    if tag.signed_link in texts:
         return [Finding("note", "signature", Message("printing-flight-signed"))]
     return [Finding("warn", "signature", Message("printing-flight-unsigned"))]
 

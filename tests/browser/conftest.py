@@ -73,15 +73,15 @@ def live(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Live]:
 
 
 @contextmanager
-def served(folder: Path, address: str) -> Iterator[Live]:
-    """The application, with its files in ``folder``, at an address of this machine."""
+def served(folder: Path, address: str, **more: Any) -> Iterator[Live]:
+    """The application, with its files in ``folder``, at an address of this machine; ``more``: other settings."""
     with socket.socket() as free:
         free.bind((address, 0))
         port = free.getsockname()[1]
     settings = Settings(
         database_url=f"sqlite:///{folder}/tags.sqlite3", base_url=f"http://{address}:{port}", port=port,
         shop_name="Quarry Road Hose", shop_phone="+44 1632 960 111", shop_email="orders@example.com",
-        public_requests_per_minute=100_000,
+        public_requests_per_minute=100_000, **more,
     )  # fmt: skip
     app = create_app(settings)
     server = uvicorn.Server(uvicorn.Config(app, host=address, port=port, log_level="warning"))

@@ -17,7 +17,7 @@ from playwright.sync_api import Page
 
 from api.scan import fill, view
 from api.scan.find import path_of
-from api.scan.kit import shared_tables, words_of
+from api.scan.kit import shared_tables, tables_and_keys, words_of
 from api.scan.tag_page import assessment_of
 from api.scan.view import Shop, Tag
 from api.scan.visitor import Reader
@@ -30,6 +30,7 @@ from tagger.trade.present import lowered, overrated
 from tagger.trade.tables import Tables, tables
 from tests.browser.conftest import Live
 from tests.browser.test_scan_tag import TWO_ELBOWS
+from tests.code.signed_examples import KEYS, signed
 from tests.test_spec import EXAMPLE
 from tests.trade.specs import both, end
 from tests.volume import volume
@@ -99,7 +100,8 @@ def test_numbers_are_checked_alike(reader: tuple[Page, str]) -> None:
 def test_the_phone_says_what_the_server_says(reader: tuple[Page, str], lang: str) -> None:
     page, base = reader
     today = date.today().isoformat()
-    paths = [f"/T/{NUMBER}/{vector['digits']}" for vector in GOLDEN]
+    vectors = [*GOLDEN, {"name": "signed", "digits": signed("contract_example")}]
+    paths = [f"/T/{NUMBER}/{vector['digits']}" for vector in vectors]
     shop = {
         "base": "https://tags.example.com",
         "name": "Quarry Road Hose",
@@ -107,11 +109,13 @@ def test_the_phone_says_what_the_server_says(reader: tuple[Page, str], lang: str
         "email": "orders@example.com",
         "clockwise": lang in ("fr", "de"),  # a shop's own way of counting the clocking angle
     }
-    found = page.evaluate(READ, [paths, base, shared_tables(tables()), words_of(lang, tables()), today, shop])
-    for vector, html in zip(GOLDEN, found, strict=True):
+    known = tables_and_keys(tables(), KEYS)
+    found = page.evaluate(READ, [paths, base, known, words_of(lang, tables()), today, shop])
+    for vector, html in zip(vectors, found, strict=True):
         content = payload.decode(vector["digits"])
         high = overrated(content, tables())
-        tag = Tag(NUMBER, vector["digits"], lowered(content, high), None, content)
+        state = KEYS.state(NUMBER, vector["digits"], content.built_on)
+        tag = Tag(NUMBER, vector["digits"], lowered(content, high), None, content, signed=state)
         values = view.build(tag, assessment_of(tag, tables()), Reader(lang, tables()), Shop(*shop.values()))
         server = fill.fill(
             "tag", values | {"warnings": [], "dangers": [], "notices": values["notices"][1:]}, lang

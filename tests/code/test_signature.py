@@ -64,7 +64,9 @@ console.log(JSON.stringify(answers));
         [True, state.as_dict() if (state := NONE.state(NUMBER, vector["digits"])) else None]
         for vector in GOLDEN["vectors"]
     ]
-    assert answers == 2 * [*([True, vector["state"]] for vector in GOLDEN["vectors"]), *none]
+    newer = {"state": "unchecked", "key_id": 4, "why": None}  # for the shop itself there is no such key
+    told = [newer if v["name"] == "an_unknown_key" else v["state"] for v in GOLDEN["vectors"]]
+    assert answers == 2 * [*([True, state] for state in told), *none]
 
 
 def test_every_golden_payload_can_be_signed_and_says_what_it_said() -> None:

@@ -21,6 +21,7 @@ from api.app import create_app
 from api.scan.page_cache import PageCache
 from api.scan.pages import kept
 from api.settings import Settings
+from api.web.keys import ShopKeys
 from api.workers.scan_counts import ScanCounts
 from api.workers.watcher import Watcher
 from tagger.code import number as tag_number
@@ -132,7 +133,7 @@ def test_a_page_is_made_once_until_any_process_commits(url: str) -> None:
             made.append(number)
             return kept(request, PlainTextResponse(f"page {len(made)}"))
 
-        client = TestClient(PageCache(app, watcher=watcher, scans=scans))
+        client = TestClient(PageCache(app, watcher=watcher, scans=scans, keys=ShopKeys(SETTINGS)))
         assert [client.get("/T/1").text for _ in range(2)] == ["page 1", "page 2"], "it watches nothing yet"
         watcher.start()
         _until(lambda: watcher.now() is not None, 5)

@@ -12,6 +12,7 @@ import { compact, format, isValid } from "./number.js";
 import { start } from "./page.js";
 import { seenPath } from "./seen.js";
 import { Damaged, decode } from "./payload.js";
+import { stateOf } from "./seal.js";
 import { view } from "./view.js";
 
 // The page's content for an address, or a refusal in words. `knownOf` tells what is known of a number.
@@ -28,8 +29,9 @@ export async function read(path, kit, today, shop, knownOf = known) {
   if (!found.digits) return refusal(format(number), { id: alone(state) }, kit);
   try {
     const { content, claimed } = held(decode(found.digits, kit.tables), kit.tables);
-    const notices = [...tooMuch(claimed, content, t), { severity: "care", heading: t("offline-tag-only"), words: t(howSure(state)) }];
-    const tag = { number, digits: found.digits, content, notices, withdrawn: withdrawal(state, t), isVoid: Boolean(state.isVoid), isHeld: Boolean(state.isHeld), ...shop };
+    const signed = await stateOf(number, found.digits, content.built_on, kit.tables);
+    const notices = [...forged(signed, t), ...tooMuch(claimed, content, t), { severity: "care", heading: t("offline-tag-only"), words: t(howSure(state)) }];
+    const tag = { number, digits: found.digits, content, signed, notices, withdrawn: withdrawal(state, t), isVoid: Boolean(state.isVoid), isHeld: Boolean(state.isHeld), ...shop };
     return { number: format(number), html: fill(kit.templates.tag, view(tag, kit, today)) };
   } catch (error) {
     if (!(error instanceof Damaged)) throw error;
@@ -42,6 +44,12 @@ function alone({ withdrawn, isVoid, isHeld }) {
   if (withdrawn) return "offline-number-withdrawn";
   if (isVoid) return "offline-number-void";
   return isHeld ? "offline-number-held" : "offline-number-alone";
+}
+
+// Digits that the shop did not sign, or not for this number.
+function forged(signed, t) {
+  if (signed?.state !== "broken") return [];
+  return [{ severity: "danger", heading: t("words-sealed-broken"), words: t("scan-sealed-act"), more: t(`words-sealed-why-${signed.why}`) }];
 }
 
 // Digits that claim more than the tables allow: the lower pressure is shown, and this above it.

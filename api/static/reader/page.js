@@ -81,11 +81,14 @@ async function keep() {
     await (await caches.open("reader-choice")).put("/lang", new Response(html.lang));
     await navigator.serviceWorker.register("/scan-worker.js", { scope: "/" });
     const registration = await navigator.serviceWorker.ready;
-    registration.active.postMessage({ keepLanguage: html.lang });
+    registration.active.postMessage({ keepLanguage: html.lang, keepLibrary: !(await knowsSignatures()) });
     const tag = document.querySelector("h1.number")?.dataset.number;
     if (tag && !document.querySelector("[data-offline]")) await note(tag, document);
   } catch { /* no signal, or storage is not allowed: the page works without */ }
 }
+
+// Whether this browser verifies Ed25519 by itself; where not, the worker of a shop that signs keeps a library for it.
+const knowsSignatures = () => crypto.subtle.importKey("raw", new Uint8Array(32), { name: "Ed25519" }, false, ["verify"]).then(() => true, () => false);
 
 // Paper shows every source.
 function openForPaper() {

@@ -17,13 +17,13 @@ export function view(tag, kit, today) {
   const { content, number, digits } = tag, { spec } = content;
   const bend = bendOf(spec.hose, tables);
   const lines = orderLines(tag, content, kit);
-  const noGuide = barred(tag), why = noGuide ? [] : doubts(content, t);
+  const noGuide = barred(tag), why = noGuide ? [] : doubts(tag, t);
   return {
     number: format(number),
     withdrawn: tag.withdrawn || null,
     void: Boolean(tag.isVoid),
     held: Boolean(tag.isHeld),
-    notices: [...tag.notices, ...age(content, today, kit)].map((n) => ({ href: null, href_words: null, differences: [], ...n })),
+    notices: [...tag.notices, ...age(content, today, kit)].map((n) => ({ more: null, href: null, href_words: null, differences: [], ...n })),
     dangers: [],
     warnings: [],
     line: t.html("scan-one_line", { hose: phrases.hose(spec.hose, tables), length: figures.length(spec.length_mm) }),
@@ -50,6 +50,7 @@ export function view(tag, kit, today) {
     order_lines: lines,
     mailto: mailto(tag, lines, t),
     doubted: why.length > 0, doubts: why, shut: noGuide || why.length > 0,
+    forged: tag.signed?.state === "broken",
     fit: noGuide ? null : guide(content, bend ? bend[0] : null, kit, tag.clockwise),
   };
 }
@@ -59,9 +60,10 @@ const barred = (tag) => Boolean(tag.withdrawn || tag.isVoid || tag.isHeld);
 
 // Why this hose assembly is not to be installed yet: the guide then opens only by a deliberate act.
 // A pressure that is known in part is no such reason.
-function doubts(content, t) {
+function doubts({ content, signed }, t) {
   const unknown = content.working_pressure_bar === null && content.at_most_bar === null;
-  return [...rated.dangers(content).map((line) => t(line)), ...(unknown ? [t("scan-pressure-not_known")] : [])];
+  const forged = signed?.state === "broken" ? [t("words-sealed-broken")] : [];
+  return [...forged, ...rated.dangers(content).map((line) => t(line)), ...(unknown ? [t("scan-pressure-not_known")] : [])];
 }
 
 // A figure alone, as a message.
@@ -131,7 +133,7 @@ function scale(end, tables) {
 }
 
 function facts(tag, bend, { t, tables }) {
-  const { content } = tag, { spec } = content, celsius = spec.max_temperature_c;
+  const { content, signed } = tag, { spec } = content, celsius = spec.max_temperature_c;
   const cold = limitOf(spec, tables.cold, tables), hot = hottest(spec, tables);
   const source = (place) => t("scan-source", { source: tables.sources[place] });
   const fact = (label, said, note = null) => ({ label, html: t.html(said), note, calendar: null });
@@ -143,10 +145,17 @@ function facts(tag, bend, { t, tables }) {
     cold && fact(t("scan-min_temperature"), warm(cold[0]), source(cold[1])),
     spec.vacuum_bar !== null && fact(t("scan-vacuum"), phrases.vacuum(spec.vacuum_bar)),
     fact(t("scan-fluid"), phrases.fluidOf(spec)),
+    signed && fact(t("scan-sealed"), { id: `words-sealed-${signed.state}` }, sealNote(signed, t)),
     spec.covers.length && fact(t("scan-covers"), covers(spec)),
     content.built_on && fact(t("scan-built_on"), { id: "scan-day", values: { day: { date: content.built_on } } }),
     content.built_on && replaceBy(tag, fact, source, tables, t),
   ].filter(Boolean);
+}
+
+function sealNote({ state, key_id: key }, t) {
+  if (state === "signed") return t("scan-sealed-note", { key });
+  if (state === "unsigned") return t("scan-unsealed-note");
+  return state === "unchecked" ? t("scan-unchecked-note") : null;
 }
 
 // Until when the most cautious source would have it replaced, and what makes a calendar file of that day.

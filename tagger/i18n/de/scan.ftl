@@ -379,3 +379,12 @@ scan-hose-show = Schlauchleitung anzeigen
 
 scan-shell-title = Schlauchschild
 scan-shell-no_script = Kein Netz. Schalten Sie JavaScript ein, um das Schild ohne Netz zu lesen.
+
+## Signature of the tag
+
+scan-sealed = Signatur
+scan-sealed-note = Was dieses Schild sagt, wurde mit Schlüssel { $key } der Werkstatt signiert.
+scan-unsealed-note = Dieser Code trägt keine Signatur: der kleine Code eines Schilds oder ein älteres Schild. Nur die Werkstatt kann bestätigen, dass die Werte von ihr sind.
+scan-sealed-act = Bauen Sie die Schlauchleitung erst ein, wenn die Werkstatt ihre Werte bestätigt hat.
+scan-unchecked-note = Öffnen Sie mit Netz eine Schildseite der Werkstatt, das erneuert die Schlüssel auf diesem Telefon, oder fragen Sie die Werkstatt.
+scan-pressure-anyway = Den Druck auf dem Schild trotzdem zeigen

@@ -379,3 +379,12 @@ scan-hose-show = Show hose
 
 scan-shell-title = Hose tag
 scan-shell-no_script = No signal. Turn on JavaScript to read the tag offline.
+
+## Signature of the tag
+
+scan-sealed = Signature
+scan-sealed-note = What this tag says was signed with key { $key } of the shop.
+scan-unsealed-note = This code carries no signature: the small code of a tag, or an older tag. Only the shop can confirm that the values are its own.
+scan-sealed-act = Do not install the hose assembly until the shop has confirmed its values.
+scan-unchecked-note = Open a tag page of the shop with a signal, which updates the keys on this phone, or ask the shop.
+scan-pressure-anyway = Show the pressure on the tag all the same

@@ -379,3 +379,12 @@ scan-hose-show = Mostrar el latiguillo
 
 scan-shell-title = Etiqueta de latiguillo
 scan-shell-no_script = Sin cobertura. Active JavaScript para leer la etiqueta sin conexión.
+
+## Signature of the tag
+
+scan-sealed = Firma
+scan-sealed-note = Lo que indica esta etiqueta se firmó con la clave { $key } del taller.
+scan-unsealed-note = Este código no lleva firma: es el código pequeño de una etiqueta o una etiqueta más antigua. Solo el taller puede confirmar que los valores son suyos.
+scan-sealed-act = No monte el latiguillo hasta que el taller haya confirmado sus valores.
+scan-unchecked-note = Abra con cobertura una página de etiqueta del taller, lo que actualiza las claves de este teléfono, o pregunte al taller.
+scan-pressure-anyway = Mostrar de todos modos la presión de la etiqueta

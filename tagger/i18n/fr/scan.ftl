@@ -379,3 +379,12 @@ scan-hose-show = Afficher le flexible
 
 scan-shell-title = Étiquette de flexible
 scan-shell-no_script = Pas de réseau. Activez JavaScript pour lire l'étiquette hors ligne.
+
+## Signature of the tag
+
+scan-sealed = Signature
+scan-sealed-note = Ce que dit cette étiquette a été signé avec la clé { $key } de l'atelier.
+scan-unsealed-note = Ce code ne porte pas de signature : c'est le petit code d'une étiquette, ou une étiquette plus ancienne. Seul l'atelier peut confirmer que les valeurs viennent de lui.
+scan-sealed-act = Ne montez pas le flexible avant que l'atelier en ait confirmé les valeurs.
+scan-unchecked-note = Ouvrez avec du réseau une page d'étiquette de l'atelier, ce qui met à jour les clés sur ce téléphone, ou demandez à l'atelier.
+scan-pressure-anyway = Afficher malgré tout la pression indiquée sur l'étiquette
