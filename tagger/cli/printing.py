@@ -241,7 +241,12 @@ def _finding_line(finding: Finding, t: Translator) -> str:
 def _refuse_what_cannot_be_written(template: Template, a: argparse.Namespace) -> None:
     from tagger.printing.sheets import refuse_place
 
-    if a.out.suffix.lower() not in (".pdf", ".png"):
+    if a.out.suffix.lower() in _PLATE:
+        if template.engraved is None:
+            raise SpecError(Problem("--template", template.name, Message("cli-out-not-engraved")))
+        if len(getattr(a, "numbers", ())) != 1:
+            raise SpecError(Problem("--out", str(a.out), Message("cli-out-one-plate")))
+    elif a.out.suffix.lower() not in (".pdf", ".png"):
         raise SpecError(Problem("--out", str(a.out), Message("cli-out-not-pdf-or-png")))
     if not a.out.parent.is_dir():
         raise SpecError(Problem("--out", str(a.out.parent), Message("cli-out-no-folder")))
@@ -288,6 +293,24 @@ def _send(
     return answer, t("cli-job", printer=a.printer, job=str(job.id), state=state)
 
 
+_PLATE = (".svg", ".dxf")
+
+
+def _write_plate(tag: Tag, template: Template, a: argparse.Namespace) -> list[str]:
+    """One tag's plate as lines for an engraver, its symbols proved as the tool cuts them."""
+    from tagger.printing import plate
+
+    strokes = plate.plate(tag, template)
+    line_mm = template.engraved or 0.0
+    made = (
+        plate.svg(strokes, template.size, line_mm)
+        if a.out.suffix.lower() == ".svg"
+        else plate.dxf(strokes, template.size)
+    )
+    a.out.write_text(made, encoding="utf-8")
+    return [str(a.out)]
+
+
 def _write(
     tags: Iterable[Tag],
     template: Template,
@@ -311,6 +334,8 @@ def _write(
         _refuse_kinds_that_would_not_scan(kinds, template, dpi, a, t)
 
     asked = accept or scans
+    if a.out.suffix.lower() in _PLATE:
+        return _write_plate(next(iter(tags)), template, a)
     if a.out.suffix.lower() == ".png":
         files = raster.write(tags, template, a.out, dpi=dpi, start=a.start, forced=a.force, accept=asked)
         return [str(file) for file in files]

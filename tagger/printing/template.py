@@ -222,6 +222,7 @@ class Template(_Strict):
     wraps: Literal["across", "down"] | None = None  # which of its sides goes round the hose
     flag: tuple[Mm, Mm] | None = None  # from where to where across it goes round the hose, wings beside it
     on_hose: Literal["always", "sometimes"] | None = None  # lies on the hose, and bends with it
+    engraved: Annotated[Mm, Field(ge=0.02, le=0.3)] | None = None  # width of the line that a tool cuts
     sheet: Sheet | None = None
     box: tuple[Box, ...] = Field(min_length=1)
 

@@ -117,3 +117,16 @@ def test_reports_of_fitting_are_listed_confirmed_rejected_and_erased(tagger: She
     assert "Fewer than 30 days" in refused_days
     old = json.loads(tagger("erase-old", "--json", TAGGER_KEEP_CONTACTS_DAYS="90").stdout)
     assert old == {"contacts": 0, "photos": 0, "reports": 0, "erased": True}
+
+
+def test_a_plate_is_written_for_one_tag_and_from_a_plates_template_alone(tagger: Shell) -> None:
+    [one] = tagger.json("register", "spec.json")["numbers"]
+    plate = ("--template", "metal_plate", "--out")
+    assert tagger.json("print", one, *plate, "plate.dxf")["files"] == ["plate.dxf"]
+    assert (tagger.folder / "plate.dxf").read_text(encoding="utf-8").rstrip().endswith("EOF")
+    assert "plates" in tagger("print", one, "--template", "hang_tag", "--out", "tag.svg", code=1).stderr
+    assert "one plate" in tagger("print", one, one, *plate, "two.svg", code=1).stderr
+    assert not [file.name for file in tagger.folder.iterdir() if file.suffix == ".svg"]
+    tagger("card", one, "--out", "card.pdf")
+    assert "Tighten" in _text(tagger.folder / "card.pdf")
+    tagger("print", one, "--template", "do_not_use", "--out", "stop.pdf", code=1)

@@ -122,6 +122,7 @@ printing-title-sheet_letter = Acht Anhängeschilder auf einem Letter-Bogen
 printing-title-traveller_a5 = Laufkarte, A5
 printing-title-traveller_half_letter = Laufkarte, halbes Letter-Format
 printing-title-traveller_stub = Laufkarte A5 mit Abreißabschnitt, auf A4
+printing-title-metal_plate = Gravurplatte, 4 x 2 in, SVG oder DXF
 printing-title-do_not_use = Schild „Nicht verwenden“ für eine gesperrte oder durchgefallene Schlauchleitung, 100 x 60 mm
 ## The tag on a hose that must not be used
 

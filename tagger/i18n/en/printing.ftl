@@ -122,6 +122,7 @@ printing-title-sheet_letter = Eight hang tags on a Letter sheet
 printing-title-traveller_a5 = Job card (traveller), A5
 printing-title-traveller_half_letter = Job card (traveller), half Letter
 printing-title-traveller_stub = Job card (traveller), A5, with a tear-off stub, on A4
+printing-title-metal_plate = Plate for an engraver, 4 x 2 in, SVG or DXF
 printing-title-do_not_use = “Do not use” tag for a withdrawn or failed hose, 100 x 60 mm
 ## The tag on a hose that must not be used
 

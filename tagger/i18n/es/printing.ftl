@@ -122,6 +122,7 @@ printing-title-sheet_letter = Ocho etiquetas colgantes en una hoja Carta
 printing-title-traveller_a5 = Hoja de ruta, A5
 printing-title-traveller_half_letter = Hoja de ruta, media Carta
 printing-title-traveller_stub = Hoja de ruta A5 con talón recortable, en A4
+printing-title-metal_plate = Placa para grabar, 4 x 2 in, SVG o DXF
 printing-title-do_not_use = Etiqueta «No utilizar» para un latiguillo retirado o rechazado, 100 x 60 mm
 ## The tag on a hose that must not be used
 

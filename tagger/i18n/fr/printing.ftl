@@ -124,6 +124,7 @@ printing-title-sheet_letter = Huit étiquettes à suspendre sur une feuille Lett
 printing-title-traveller_a5 = Fiche suiveuse, A5
 printing-title-traveller_half_letter = Fiche suiveuse, demi-Letter
 printing-title-traveller_stub = Fiche suiveuse A5 avec talon détachable, sur A4
+printing-title-metal_plate = Plaque à graver, 4 x 2 in, SVG ou DXF
 printing-title-do_not_use = Étiquette « Ne pas utiliser » pour un flexible retiré ou refusé, 100 x 60 mm
 ## The tag on a hose that must not be used
 

@@ -1,0 +1,213 @@
+"""A label as lines for an engraver: SVG or DXF, in mm, nothing filled.
+
+A tool follows lines. Letters and pictures are outlines; every run of dark modules is a rectangle with hatch lines
+in it, laid so that a tool whose line is ``engraved`` mm wide covers the modules and nothing beside them.
+"""
+
+from __future__ import annotations
+
+import io
+import math
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from functools import cache
+from typing import Any, Literal
+
+import numpy as np
+from PIL import Image, ImageDraw
+
+from tagger.drawing import Circle, Grid, Item, Line, Shape, Text
+from tagger.drawing.primitives import Point, rectangle
+from tagger.errors import Problem, SymbolError
+from tagger.messages import Message
+from tagger.printing.content import Tag
+from tagger.printing.fonts import FILES, text_width
+from tagger.printing.layout import Page, lay_out
+from tagger.printing.proof import prove
+from tagger.printing.template import Template
+
+Layer = Literal["PLATE", "LINES", "TEXT", "SYMBOL"]
+DPI = 600  # modules stand on whole dots of it: 0.042 mm
+_CIRCLE = 48  # corners of what is drawn as a circle
+_CURVE = 6  # straight pieces of a letter's curve
+_FINE = 40  # dots a mm of the proof
+
+
+@dataclass(frozen=True, slots=True)
+class Stroke:
+    """A chain of straight lines that a tool follows: points in mm, y down."""
+
+    layer: Layer
+    points: tuple[Point, ...]
+    closed: bool = True
+
+
+def plate(tag: Tag, template: Template) -> list[Stroke]:
+    """The lines of one tag's plate, proved: its symbols as dots, and then as the tool cuts them.
+
+    Raises SymbolError and TemplateError.
+    """
+    page = lay_out(tag, template, DPI)
+    prove(tag, page)
+    width = template.engraved or 0.1
+    edge = rectangle(0, 0, *template.size)
+    strokes = [Stroke("PLATE", edge.points)]
+    for item in page.drawing.items:
+        strokes += _strokes(item, width)
+    _prove_cut(tag, page, strokes, width)
+    return strokes
+
+
+def svg(strokes: Iterable[Stroke], size: tuple[float, float], line_mm: float) -> str:
+    """The lines as SVG, a path a layer, at true size."""
+    paths: dict[Layer, list[str]] = {}
+    for one in strokes:
+        chain = "L".join(f"{x:.4f} {y:.4f}" for x, y in one.points)
+        paths.setdefault(one.layer, []).append(f"M{chain}{'Z' if one.closed else ''}")
+    width, height = size
+    body = "".join(f'<path id="{layer}" d="{"".join(chains)}"/>' for layer, chains in paths.items())
+    return (
+        f'<svg xmlns="http://www.w3.org/2000/svg" width="{width:g}mm" height="{height:g}mm" '
+        f'viewBox="0 0 {width:g} {height:g}"><g fill="none" stroke="#000" stroke-width="{line_mm:g}">{body}</g></svg>\n'
+    )
+
+
+def dxf(strokes: Iterable[Stroke], size: tuple[float, float]) -> str:
+    """The lines as DXF (R2010, mm), each kind on a layer of its own; y points up there."""
+    import ezdxf
+    from ezdxf import units
+
+    drawing = ezdxf.new("R2010")  # type: ignore[attr-defined]
+    drawing.units = units.MM
+    space = drawing.modelspace()
+    for one in strokes:
+        points = [(x, size[1] - y) for x, y in one.points]
+        if one.layer not in drawing.layers:
+            drawing.layers.add(one.layer)
+        space.add_lwpolyline(points, close=one.closed, dxfattribs={"layer": one.layer})
+    out = io.StringIO()
+    drawing.write(out)
+    return out.getvalue()
+
+
+def _strokes(item: Item, width: float) -> Iterator[Stroke]:
+    if isinstance(item, Line):
+        yield Stroke("LINES", ((item.x1, item.y1), (item.x2, item.y2)), closed=False)
+    elif isinstance(item, Shape):
+        yield Stroke("LINES", item.points, closed=item.closed)
+    elif isinstance(item, Circle):
+        turns = [math.tau * step / _CIRCLE for step in range(_CIRCLE)]
+        ring = tuple((item.x + item.radius * math.cos(a), item.y + item.radius * math.sin(a)) for a in turns)
+        yield Stroke("LINES", ring)
+    elif isinstance(item, Text):
+        yield from _text(item)
+    else:
+        yield from _grid(item, width)
+
+
+def _grid(grid: Grid, width: float) -> Iterator[Stroke]:
+    """Each run of dark modules: its outline half a line inside, and lines across it a line apart at most."""
+    half = width / 2
+    for row, line in enumerate(grid.modules):
+        top, bottom = grid.y + row * grid.pitch_y + half, grid.y + (row + 1) * grid.pitch_y - half
+        edges = np.flatnonzero(np.diff(np.concatenate(([0], line.astype(np.int8), [0]))))
+        for start, stop in zip(edges[::2], edges[1::2], strict=True):
+            left, right = grid.x + start * grid.pitch_x + half, grid.x + stop * grid.pitch_x - half
+            yield Stroke("SYMBOL", rectangle(left, top, right - left, bottom - top).points)
+            count = math.ceil((bottom - top) / width - 1e-9)
+            for step in range(1, count):
+                y = top + (bottom - top) * step / count
+                yield Stroke("SYMBOL", ((left, y), (right, y)), closed=False)
+
+
+def _text(item: Text) -> Iterator[Stroke]:
+    """The outlines of a line of text, from the same widths the layout used."""
+    x = -{"start": 0.0, "middle": 0.5, "end": 1.0}[item.anchor] * text_width(item.text, item.size, item.bold)
+    turn = math.radians(item.turn)
+    for letter in item.text:
+        for contour in _contours(item.bold, letter):
+            points = [(x + px * item.size, -py * item.size) for px, py in contour]
+            yield Stroke("TEXT", tuple(_placed(point, item, turn) for point in points))
+        x += text_width(letter, item.size, item.bold)
+
+
+def _placed(point: Point, item: Text, turn: float) -> Point:
+    x, y = point
+    return (
+        item.x + x * math.cos(turn) - y * math.sin(turn),
+        item.y + x * math.sin(turn) + y * math.cos(turn),
+    )
+
+
+@cache
+def _contours(bold: bool, letter: str) -> tuple[tuple[Point, ...], ...]:
+    """The outlines of a letter, in ems, y up; its curves as straight pieces."""
+    from fontTools.pens.recordingPen import (  # type: ignore[import-untyped]
+        DecomposingRecordingPen,
+    )
+
+    glyphs, names, em = _face(bold)
+    name = names.get(ord(letter))
+    if name is None:
+        return ()
+    pen = DecomposingRecordingPen(glyphs)
+    glyphs[name].draw(pen)
+    found: list[list[Point]] = []
+    for act, points in pen.value:
+        if act == "moveTo":
+            found.append([points[0]])
+        elif act == "lineTo":
+            found[-1].append(points[0])
+        elif act == "qCurveTo":
+            found[-1] += _curve(found[-1][-1], points)
+    return tuple(tuple((x / em, y / em) for x, y in contour) for contour in found)
+
+
+def _curve(start: Point, points: tuple[Point, ...]) -> list[Point]:
+    """A TrueType curve: control points with a point of the curve half way between each two."""
+    controls, made = points[:-1], list[Point]()
+    for place, control in enumerate(controls):
+        last = place == len(controls) - 1
+        after = controls[place + 1] if not last else control
+        end = points[-1] if last else ((control[0] + after[0]) / 2, (control[1] + after[1]) / 2)
+        for step in range(1, _CURVE + 1):
+            s = step / _CURVE
+            a, b, c = (1 - s) ** 2, 2 * s * (1 - s), s * s
+            made.append(
+                (a * start[0] + b * control[0] + c * end[0], a * start[1] + b * control[1] + c * end[1])
+            )
+        start = end
+    return made
+
+
+@cache
+def _face(bold: bool) -> tuple[Any, dict[int, str], int]:
+    from fontTools.ttLib import TTFont  # type: ignore[import-untyped]
+
+    font = TTFont(str(FILES[bold]))
+    return font.getGlyphSet(), font.getBestCmap(), font["head"].unitsPerEm
+
+
+def cut(strokes: Iterable[Stroke], size: tuple[float, float], line_mm: float, layer: Layer) -> Image.Image:
+    """What a tool leaves that follows the lines of a layer, ``_FINE`` dots a mm: dark where it went."""
+    image = Image.new("L", (round(size[0] * _FINE), round(size[1] * _FINE)), 255)
+    pen = ImageDraw.Draw(image)
+    for one in strokes:
+        if one.layer == layer:
+            chain = [(x * _FINE, y * _FINE) for x, y in (*one.points, *one.points[: int(one.closed)])]
+            pen.line(chain, fill=0, width=max(1, round(line_mm * _FINE)))
+    return image
+
+
+def _prove_cut(tag: Tag, page: Page, strokes: list[Stroke], width: float) -> None:
+    """Every module as the tool leaves it: its middle dark or light as the symbol has it."""
+    dark = np.asarray(cut(strokes, (page.drawing.width, page.drawing.height), width, "SYMBOL")) < 128
+    for grid in (item for item in page.drawing.items if isinstance(item, Grid)):
+        rows, columns = grid.modules.shape
+        y = ((grid.y + (np.arange(rows) + 0.5) * grid.pitch_y) * _FINE).astype(int)
+        for share in (0.2, 0.5, 0.8):
+            x = ((grid.x + (np.arange(columns) + share) * grid.pitch_x) * _FINE).astype(int)
+            if not np.array_equal(dark[np.ix_(y, x)], grid.modules):
+                raise SymbolError(
+                    Problem("number", tag.shown_number, Message("printing-proof-drawn", kind="qr"))
+                )
