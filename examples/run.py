@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import socket
+from datetime import date
 from pathlib import Path
 
 import uvicorn
@@ -11,6 +12,7 @@ import uvicorn
 from api.app import DEMO_NAME, DEMO_PASSWORD, create_app
 from api.settings import Settings
 from examples.load import Calendar, Week, load_week
+from tagger import signing
 from tagger.code import link, number
 from tagger.errors import TaggerError
 from tagger.printing import pdf, raster
@@ -34,6 +36,7 @@ def main() -> None:
         shop_phone="555-0142",
         shop_email="orders@tidewrack-hose.example",
         demo=True,
+        signing_key=os.environ.get("TAGGER_SIGNING_KEY") or _signing_key(),
     )
     calendar = Calendar()
     with Store.open(database, now=calendar) as store:
@@ -42,6 +45,14 @@ def main() -> None:
     print(_what_to_open(week, settings, files), flush=True)
     # the application's own middleware says whose X-Forwarded-For is believed
     uvicorn.run(create_app(settings), host="127.0.0.1", port=port, log_level="warning", proxy_headers=False)
+
+
+def _signing_key() -> Path:
+    """The shop's key file, made at the first start."""
+    file = OUT / "signing-key.json"
+    if not file.exists():
+        signing.renew(file, date.today())
+    return file
 
 
 def _print(store: Store, week: Week, settings: Settings) -> list[Path]:
@@ -58,10 +69,13 @@ def _what_to_open(week: Week, settings: Settings, files: list[Path]) -> str:
     base = settings.base_url
     boom, elbows = week.built["boom_rod_side"][0], week.built["steering_two_elbows"][0]
     withdrawn = week.built["travel_drive"][0]
+    signed = settings.keys().sign(boom.number, boom.digits)
     return f"""
 {settings.shop_name}, an invented shop, on {base}
 
-  a tag, as a phone opens it   {link.build(base, boom.number, boom.digits).replace("HTTP:", "http:")}
+  a tag, as a phone opens it   {_link(base, boom.number, signed)}
+  the same, not signed         {_link(base, boom.number, boom.digits)}
+  its signature, moved         {_link(base, number.make(), signed)}
   the same, typed              {base}/t/{number.format(boom.number)}
   two elbows, clocked          {base}/t/{number.format(elbows.number)}
   a withdrawn one              {base}/t/{number.format(withdrawn.number)}
@@ -74,6 +88,10 @@ def _what_to_open(week: Week, settings: Settings, files: list[Path]) -> str:
 
 Ctrl-C stops it. All of it lives in {OUT}; delete that folder to start afresh.
 """
+
+
+def _link(base: str, number: str, digits: str) -> str:
+    return link.build(base, number, digits).replace("HTTP:", "http:")
 
 
 def _free_port(wanted: int) -> int:
