@@ -316,6 +316,7 @@ def test_what_was_seen_holds_over_a_list_that_is_older_and_over_a_wrong_clock(
         expect(page.locator("main")).not_to_contain_text("does not name this hose")
         assert page.locator(".step").count() == 0
     page.context.set_offline(False)
+    time.sleep(2.1)  # how old the list may be that the server answers with
     page.evaluate(DATED, (datetime.now(UTC) + timedelta(hours=1)).isoformat())  # as a clock behind sees it
     page.goto(live.url + path(sound))
     until(
