@@ -123,10 +123,7 @@ class FittedReports(History):
     def fitted_report(self, id: int) -> FittedReport:
         """One report. Raises StoreError where there is none."""
         with self.reading() as session:
-            row = session.get(FittedReportRow, id)
-            if row is None:
-                raise StoreError(_not_found(id))
-            return _values(session, [row])[0]
+            return _values(session, [_row(session, id)])[0]
 
     def fitted_reports(
         self,
@@ -161,9 +158,7 @@ class FittedReports(History):
         Raises StoreError for a report that is decided already, or is refused without a reason.
         """
         with self.writing() as session:
-            row = session.get(FittedReportRow, id, populate_existing=True, with_for_update=True)
-            if row is None:
-                raise StoreError(_not_found(id))
+            row = _row(session, id, lock=True)
             if row.state != FittedState.WAITING:
                 raise StoreError(Problem("report", str(id), Message("store-fitted-decided", id=id)))
             if not agree and not _text(why):
@@ -181,10 +176,7 @@ class FittedReports(History):
         Day, machine and hours stay, and so does the line of history: it names no person. Raises StoreError.
         """
         with self.writing() as session:
-            row = session.get(FittedReportRow, id)
-            if row is None:
-                raise StoreError(_not_found(id))
-            return erase_report(session, row)
+            return erase_report(session, _row(session, id))
 
     def fitted_on(self, numbers: Sequence[str]) -> dict[str, date]:
         """By number the earliest day of fitting that the shop has recorded or agreed to."""
@@ -222,8 +214,14 @@ def _without_person(kept: Any, report: int) -> Any:
     return {name: _without_person(value, report) for name, value in kept.items()} | gone
 
 
-def _not_found(id: int) -> Problem:
-    return Problem("report", str(id), Message("store-fitted-not-found", id=id))
+def _row(session: Session, id: int, *, lock: bool = False) -> FittedReportRow:
+    """The row, locked until the transaction ends where ``lock`` says so. Raises StoreError where there is none."""
+    row = None
+    if id < 2**31:  # what both databases hold
+        row = session.get(FittedReportRow, id, populate_existing=lock, with_for_update=lock or None)
+    if row is None:
+        raise StoreError(Problem("report", str(id), Message("store-fitted-not-found", id=str(id))))
+    return row
 
 
 def _day_of(data: Mapping[str, Any], at: datetime) -> date:

@@ -275,7 +275,7 @@ def _row(session: Session, reference: str, *, lock: bool = False) -> OrderRow:
 
 def _already(session: Session, key: str | None, mark: str) -> OrderRow | None:
     row = session.scalar(select(OrderRow).where(OrderRow.key == key)) if key else None
-    if row is not None and row.fingerprint != mark:
+    if row is not None and row.fingerprint not in (mark, ""):  # none where its contact is erased
         raise StoreError(Problem("key", key, Message("store-key-of-other", what="order")))
     return row
 

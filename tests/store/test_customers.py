@@ -53,7 +53,7 @@ def test_a_customer_has_contacts_machines_and_orders(store: Store) -> None:
 def test_an_erased_contact_is_gone_everywhere_and_order_and_tag_stay(store: Store) -> None:
     store.announce, store.mail_customers = (Target("webhook", "https://hooks.example.com/"),), True
     tag = _made(store, "Quarry North")
-    orders = [store.request_order(number=tag, contact=ANNA, changes="longer") for _ in range(2)]
+    orders = [store.request_order(number=tag, contact=ANNA, changes="longer", key=f"k{n}") for n in range(2)]
     other = store.request_order(number=tag, contact={"phone": "555 0202"})
     before = store.history(tag)
     assert store.erase_contact(orders[0].reference) == sorted(one.reference for one in orders)
@@ -67,3 +67,7 @@ def test_an_erased_contact_is_gone_everywhere_and_order_and_tag_stay(store: Stor
     assert told and all(message.channel == "webhook" for message in told), "no mail is sent to who was erased"
     assert not any("anna" in str(message).lower() or "555 0101" in str(message) for message in told)
     assert store.erase_contact(orders[0].reference) == [], "a second time there is nothing to erase"
+    again = store.request_order(number=tag, contact=ANNA, changes="longer", key="k0")
+    assert again.reference == orders[0].reference and not again.contact.phone, (
+        "sent again, nothing comes back"
+    )

@@ -56,8 +56,10 @@ def test_one_report_is_erased_by_itself_in_kept_answers_too(store: Store) -> Non
     assert (kept.fitted_by, kept.photo, kept.fitted_on) == (None, None, DAY)
     answer = store.answered("a key", "mark")
     assert answer is not None and "Bela" not in repr(answer) and "Ines" in repr(answer)
-    with pytest.raises(StoreError, match="99"):
-        store.erase_fitted(99)
+    for unknown in (99, -1, 10**30):
+        for act in (store.erase_fitted, store.fitted_report, lambda id: store.decide_fitted(id, agree=True)):
+            with pytest.raises(StoreError, match="There is no report"):
+                act(unknown)
 
 
 def test_what_was_kept_long_enough_is_erased_and_nothing_else(store: Store) -> None:
@@ -97,6 +99,7 @@ def test_what_was_kept_long_enough_is_erased_and_nothing_else(store: Store) -> N
     assert store.order(done.reference).state == "declined" and store.assembly(tag).customer == "Quarry North"
     store.lift(withdrawal.id, "retested")
     assert store.erase_old(keep).contacts == 1, "nobody is to be called any more"
+    assert store.audit().broken is None, "what is erased breaks no chain"
 
 
 def test_more_than_one_transaction_holds_is_erased_in_parts(store: Store) -> None:
