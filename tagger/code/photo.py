@@ -75,14 +75,14 @@ def texts(photo: Image.Image) -> list[str]:
 
 
 def find_link(photo: Image.Image) -> link.Link:
-    """The tag in a photo; its symbol with the whole spec before one with the number alone.
+    """The tag in a photo; its signed symbol before one with the spec alone, and that before the number.
 
     Raises LinkError when there is none, with what was read instead; and when there are several,
     with the numbers of all: nobody could say which of them was meant.
     """
     seen = texts(photo)
     links = [link.parse(text) for text in seen if link.is_valid(text)]
-    links.sort(key=lambda found: found.digits is None)
+    links.sort(key=lambda found: -len(found.digits or ""))
     numbers = tuple(dict.fromkeys(tag_number.format(found.number) for found in links))
     if len(numbers) > 1:
         raise LinkError(Problem("image", None, Message("code-photo-several", numbers=numbers)))

@@ -5,8 +5,10 @@ from __future__ import annotations
 import pytest
 from PIL import Image
 
-from tagger.code import link, photo, symbol
+from tagger.code import link, payload, photo, symbol
 from tagger.errors import LinkError
+from tests.code.payload_examples import EXAMPLES
+from tests.code.signed_examples import signed
 
 ONE, OTHER = "7K3MQ9XW2R1", "00000000001"
 
@@ -36,3 +38,13 @@ def test_two_symbols_of_one_tag_are_one_tag() -> None:
     whole = link.build("https://tags.example.com", ONE, "123")
     found = photo.find_link(_picture(ONE, whole))
     assert (found.number, found.digits) == (ONE, "123")
+
+
+@pytest.mark.parametrize("signed_first", [True, False])
+def test_of_two_symbols_of_one_tag_the_signed_one_is_read(signed_first: bool) -> None:
+    plain = payload.encode(EXAMPLES["contract_example"])
+    both = [
+        link.build("https://tags.example.com", ONE, digits) for digits in (signed("contract_example"), plain)
+    ]
+    found = photo.find_link(_picture(*(both if signed_first else both[::-1])))
+    assert found.digits == signed("contract_example")

@@ -37,8 +37,11 @@ async function found(picture) {
   const addresses = new Set(codes.map((code) => addressOf(code.rawValue)).filter(Boolean));
   const numbers = new Set([...addresses].map((address) => address.split("/")[2]));
   if (numbers.size !== 1) return null; // of several nobody could say which is meant: the server names them
-  return [...addresses].sort((one, other) => other.length - one.length)[0];
+  return longestFirst([...addresses])[0];
 }
+
+// A signed code before one with the spec alone, and that before the number.
+const longestFirst = (addresses) => addresses.sort((one, other) => other.length - one.length);
 
 async function shrink(input, picture) {
   const scale = Math.min(1, LONG_SIDE / Math.max(picture.width, picture.height));
@@ -74,7 +77,7 @@ async function look(section, detector) {
   for (let address = null; !address;) {
     await new Promise((done) => setTimeout(done, 200));
     const codes = await detector.detect(video).catch(() => []);
-    address = codes.map((code) => addressOf(code.rawValue)).find(Boolean);
+    [address] = longestFirst(codes.map((code) => addressOf(code.rawValue)).filter(Boolean));
     if (!address && codes.length) says.textContent = section.dataset.notATag;
     if (address) location.assign(address);
   }
