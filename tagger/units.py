@@ -38,6 +38,9 @@ _FIGURE = re.compile(
 )
 
 
+_LONGEST = 60  # characters of a value with its unit; more digits than Python counts with are no value
+
+
 def read_length_mm(value: object) -> float:
     """A length in mm; a bare number is mm, and a bare fraction is refused: nobody writes 49 1/4 mm.
 
@@ -106,7 +109,7 @@ def _read(
         if not math.isfinite(value):
             raise refuse(Message("spec-unit-not-finite", enter=enter))
         return float(value)
-    match = _FIGURE.match(value.replace("\u00a0", " "))
+    match = _FIGURE.match(value.replace("\u00a0", " ")) if len(value) <= _LONGEST else None
     if match is None:
         raise refuse(Message("spec-unit-unreadable", enter=enter))
     if match["top"]:

@@ -9,8 +9,9 @@ from typing import Any
 
 import pytest
 
-from tagger.errors import Problem, SpecError
+from tagger.errors import Problem, SpecError, UnitError
 from tagger.spec import AssemblySpec, Cover
+from tagger.units import read_length_mm, read_pressure_bar, read_temperature_c, read_torque_nm
 
 EXAMPLE: dict[str, Any] = {
     "hose": {"standard": "SAE 100R2", "dash": 12, "lot": "H-2291"},
@@ -251,3 +252,14 @@ def test_other_encodings_are_refused_with_the_mend() -> None:
 def test_schema_names_every_cover() -> None:
     schema = json.dumps(AssemblySpec.model_json_schema())
     assert all(cover.value in schema for cover in Cover)
+
+
+@pytest.mark.parametrize(
+    "typed", ["9" * 400, "9" * 5000, "9" * 5000 + "/2", "9" * 400 + "/1 in", "1/" + "9" * 5000]
+)
+def test_more_digits_than_any_value_has_are_refused_and_no_infinite_pressure(typed: str) -> None:
+    for read in (read_pressure_bar, read_length_mm, read_torque_nm, read_temperature_c):
+        with pytest.raises(UnitError) as caught:
+            read(typed)
+        [problem] = caught.value.problems
+        assert problem.message.id == "spec-unit-unreadable"

@@ -13,6 +13,8 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import Any
 
+from pydantic import ValidationError
+
 from api.settings import ClockingSense
 from tagger.errors import Problem, SpecError, UnitError
 from tagger.messages import Figure, Message, length, pressure
@@ -197,7 +199,10 @@ def size_for_hose(family: Connection, standard: str, dash: str, tables: Tables) 
     number = whole_number(dash)
     if number is None or not 1 <= number <= 63:
         return ""
-    hose = Hose(standard=standard or "-", dash=number)
+    try:
+        hose = Hose(standard=standard or "-", dash=number)
+    except ValidationError:  # the field itself says what is wrong
+        return ""
     fitting = [size for size in tables.sizes(family) if tables.is_natural(family, size, hose)]
     return fitting[0] if len(fitting) == 1 else ""
 
