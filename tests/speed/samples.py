@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import csv
 import random
+import secrets
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 from typing import Any
 
 from stdnum.iso7064 import mod_37_36
 
-from tagger.code import link, number, payload
+from tagger.code import link, number, payload, signature
 from tagger.printing.content import Tag
 from tagger.spec import AssemblySpec, TagContent, Tightening
 
@@ -51,6 +53,18 @@ def two_elbows(seed: int = 1) -> Tag:
         tag = _tag(chance)
         if tag.spec.clocking_deg is not None:
             return tag
+
+
+def signed(tag: Tag) -> Tag:
+    """The same tag of a shop that signs, with a key that is made for it."""
+    digits = link.parse(tag.link).digits
+    assert digits is not None
+    return replace(
+        tag,
+        signed_link=tag.link.replace(
+            digits, signature.sealed(tag.number, digits, 1, secrets.token_bytes(32))
+        ),
+    )
 
 
 def _tag(chance: random.Random) -> Tag:

@@ -37,7 +37,7 @@ from tagger.printing.sample import sample
 from tagger.printing.sizing import dot_mm, qr_size
 from tests.speed import damage, wounds
 from tests.speed.damage import Chance, Picture, Shot
-from tests.speed.samples import two_elbows
+from tests.speed.samples import signed, two_elbows
 
 README = Path(__file__).parents[2] / "label_templates" / "README.md"
 PICTURE = README.with_name("survival.png")
@@ -186,14 +186,16 @@ def everything(trials: int) -> Table:
     return Table(f"Every template, share read in %, {trials} trials a cell", head, tuple(rows))
 
 
-def whole(trials: int, folders: tuple[str, ...] = (), names: tuple[str, ...] = ()) -> Table:
+def whole(
+    trials: int, folders: tuple[str, ...] = (), names: tuple[str, ...] = (), tag: Tag | None = None
+) -> Table:
     """Whole labels, wounded: the share from which the specification is had, beside a plain symbol alone."""
     rows = []
     done: dict[bytes, tuple[str, ...]] = {}
     for name in names or template.names(folders):
         if template.load(name, folders).traveller:  # paper that stays in the shop
             continue
-        dots, page, codes, _ = on_label(name, 203, folders, sample())
+        dots, page, codes, _ = on_label(name, 203, folders, tag or sample())
         if dots.tobytes() not in done:
             label, plain = wounds.photographed(dots, 203), wounds.photographed(_plain(dots, codes[0]), 203)
             cells, alone = [], []
@@ -408,6 +410,7 @@ def main() -> None:
     parser.add_argument("--whole-trials", type=int, default=10, help="trials a wound of whole labels")
     parser.add_argument("--keep", action="store_true", help="whole labels into label_templates/survival.csv")
     parser.add_argument("--write", action="store_true", help="put the tables into label_templates/README.md")
+    parser.add_argument("--signed", action="store_true", help="whole labels of a shop that signs; not kept")
     asked = parser.parse_args()
     less = 10 if asked.quick else 1
     tables: dict[str, Callable[[], Table]] = {
@@ -416,7 +419,10 @@ def main() -> None:
         "levels": lambda: levels(max(10, asked.trials // less)),
         "templates": lambda: everything(max(2, 10 // less)),
         "whole": lambda: whole(
-            max(2, asked.whole_trials // less), tuple(asked.templates), tuple(asked.names)
+            max(2, asked.whole_trials // less),
+            tuple(asked.templates),
+            tuple(asked.names),
+            signed(sample()) if asked.signed else None,
         ),
         "wrap": lambda: wraps(max(1, 4 // less)),
         "sides": sides,
@@ -425,9 +431,9 @@ def main() -> None:
         if asked.only in (None, name):
             table = make()
             print("\n" + table.markdown(), flush=True)
-            if name == "whole" and (asked.keep or asked.write):
+            if name == "whole" and not asked.signed and (asked.keep or asked.write):
                 keep(table, max(2, asked.whole_trials // less))
-            if asked.write:
+            if asked.write and not (name == "whole" and asked.signed):
                 write(f"survival {name}", table.markdown())
                 if name == "hang_tag":
                     draw(table, PICTURE)
