@@ -169,7 +169,7 @@ def _named(value: Any, names: dict[str, str]) -> Any:
 def _rows(store: Store) -> str:
     """One digest of all that a backup would keep."""
     with store.reading() as session:
-        return backup._digest(session.connection()).digest
+        return backup.digest_rows(session.connection()).digest
 
 
 def test_every_post_that_writes_takes_a_key(url: str) -> None:
