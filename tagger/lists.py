@@ -67,11 +67,16 @@ def read_table(path: Path) -> list[list[object]]:
 
 def read_rows(table: list[list[object]], read: ReadSpec = AssemblySpec.read) -> list[ListedSpec]:
     """The same from cells, the header row first. Raises SpecError."""
+    return list(each_row(table, read))
+
+
+def each_row(table: list[list[object]], read: ReadSpec = AssemblySpec.read) -> Iterator[ListedSpec]:
+    """The same one by one. Raises SpecError at the end with the problems of all rows at once."""
     if not table:
         raise SpecError(Problem("file", None, Message("lists-empty")))
     heading = [str(cell or "").strip() for cell in table[0]]
     _check_heading(heading)
-    rows: list[ListedSpec] = []
+    rows = 0
     problems: list[Problem] = []
     for number, cells in enumerate(table[1:], 2):
         given = {
@@ -83,14 +88,16 @@ def read_rows(table: list[list[object]], read: ReadSpec = AssemblySpec.read) -> 
         if not given:
             continue
         try:
-            rows.append(_row(number, given, read))
+            listed = _row(number, given, read)
         except SpecError as error:
             problems += error.within(f"row {number}").problems
+            continue
+        rows += 1
+        yield listed
     if not rows and not problems:
         problems.append(Problem("file", None, Message("lists-no-rows")))
     if problems:
         raise SpecError(problems)
-    return rows
 
 
 def _outside(row: int, cells: list[object], width: int) -> Iterator[Problem]:

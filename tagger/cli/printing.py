@@ -25,6 +25,7 @@ if TYPE_CHECKING:  # each command loads only what it needs
     from tagger.printing.template import Template
     from tagger.settings import ShopSettings
     from tagger.store import Registration, Store
+    from tagger.store.assemblies import Prepared
     from tagger.trade.results import Assessment
 
 
@@ -90,16 +91,16 @@ def _run(a: argparse.Namespace, t: Translator, shop: ShopSettings, template: Tem
     from tagger import record_tag
     from tagger.code import number
 
-    rows = _listed(a, shop)
     mark = hashlib.sha256(a.list.read_bytes()).hexdigest()
     with open_store() as store:
-        key, numbers = _batch(store, rows, mark)
+        prepared = store.prepare(_listed(a, store))
+        key, numbers = _batch(store, prepared, mark)
         if numbers:  # a run before this one registered them and never came to print them
             store.refuse_print(numbers, template.purpose)
             tags = tags_here(store, store.assemblies(numbers), shop, t)
             files = _write(tags, template, dpi, a, t, progress=not a.json)
         else:
-            drawn = store.draw(rows)
+            drawn = store.draw(prepared)
             numbers = drawn.numbers
             warn_of_address(shop, t)
 
@@ -114,44 +115,43 @@ def _run(a: argparse.Namespace, t: Translator, shop: ShopSettings, template: Tem
     return {"numbers": shown, "files": files}, t("cli-run-done", count=len(shown), files=tuple(files))
 
 
-def _listed(a: argparse.Namespace, shop: ShopSettings) -> list[Registration]:
-    """The rows of the list, assessed: equal specs once. Raises SpecError with the problems of all rows."""
+def _listed(a: argparse.Namespace, store: Store) -> Iterator[Registration]:
+    """The rows of the list as they are read, assessed. Raises SpecError at its end with the problems of all rows."""
     from tagger import list_columns, lists
     from tagger.errors import TradeError
     from tagger.store import Registration
     from tagger.trade import assess
 
     tables = shop_tables()
-    with open_store() as store:
-        listed_rows = lists.read_rows(list_columns.in_ours(lists.read_table(a.list)), store.read_spec)
-    assessed: dict[AssemblySpec, Assessment] = {}
-    rows: list[Registration] = []
+    assessed: dict[AssemblySpec, Assessment] = {}  # equal specs once; they mostly follow one another
     problems: list[Problem] = []
-    for listed in listed_rows:
+    for listed in lists.each_row(list_columns.in_ours(lists.read_table(a.list)), store.read_spec):
         spec = listed.spec
         try:
             if spec not in assessed:
+                if len(assessed) >= _MOST_ASSESSED:
+                    assessed.clear()
                 assessed[spec] = assess(spec, tables)
         except TradeError as error:
             problems += error.within(f"row {listed.row}").problems
             continue
-        rows.append(
-            Registration(
-                spec,
-                assessed[spec],
-                listed.quantity,
-                a.built_on,
-                lot_reason=listed.lot_reason,
-                changes_considered=False,
-                **recorded(listed),
-            )
+        yield Registration(
+            spec,
+            assessed[spec],
+            listed.quantity,
+            a.built_on,
+            lot_reason=listed.lot_reason,
+            changes_considered=False,
+            **recorded(listed),
         )
     if problems:
         raise SpecError(problems)
-    return rows
 
 
-def _batch(store: Store, rows: Sequence[Registration], mark: str) -> tuple[str, list[str]]:
+_MOST_ASSESSED = 200
+
+
+def _batch(store: Store, prepared: Prepared, mark: str) -> tuple[str, list[str]]:
     """The key of the batch to print, and the numbers registered with it by a run that never printed them.
 
     The same list run again after it was printed is a new batch, with numbers of its own.
@@ -160,7 +160,7 @@ def _batch(store: Store, rows: Sequence[Registration], mark: str) -> tuple[str, 
 
     for batch in range(1, 10_000):
         key = f"list {mark} batch {batch}"
-        numbers = store.registered(rows, key)
+        numbers = store.registered(prepared, key)
         if not store.last(numbers, Kind.PRINTED):
             return key, numbers
     raise SpecError(Problem("list", None, Message("cli-too-many-batches")))

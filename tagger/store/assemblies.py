@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+import hashlib
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
 from datetime import date, datetime
+from itertools import islice
 from typing import Any
 
 from sqlalchemy import func, insert, select
@@ -17,7 +19,7 @@ from tagger.messages import Message
 from tagger.record import MAX_LENGTH, as_kept, problem_of, recorded
 from tagger.spec import MAX_COUNT, AssemblySpec, Danger, Hose, TagContent
 from tagger.store import designs
-from tagger.store.base import Part, compact, fingerprint, in_chunks, not_registered
+from tagger.store.base import Part, as_written, compact, in_chunks, not_registered
 from tagger.store.chain import pend
 from tagger.store.changes import refuse_unread_changes
 from tagger.store.designs import Design
@@ -27,11 +29,13 @@ from tagger.store.lineage import Lineage, lineage
 from tagger.store.lots import refuse_other_hoses
 from tagger.store.models import AssemblyRow, OrderRow, RegistrationRow, VoidRow
 from tagger.store.recorded_texts import keep_texts
+from tagger.store.spool import Spool
 from tagger.store.texts import refuse_control
 from tagger.store.values import Assembly, Kind, Registration, Void, Withdrawal
 from tagger.store.voids import voids
 from tagger.store.withdrawals import holding, lot_key, refuse_withdrawn_lots
 from tagger.trade import temperature
+from tagger.trade.fittings import named
 from tagger.trade.results import Assessment
 
 MAX_RUN = 100_000  # in one act
@@ -90,27 +94,33 @@ class Assemblies(Part):
         Problems name the row, counted from 1 ("row 3.hose.lot"), where there is more than one.
         """
         prepared = _prepare(rows)
-        mark, count = _mark(rows), sum(row.count for row in rows)
+        prepared.refuse()
 
         def registered(session: Session) -> list[str]:
-            known = _already(session, key, mark)
+            known = _already(session, key, prepared.mark)
             if not known:
-                known = _fresh_numbers(session, count, make_number)
-                self._insert(session, prepared, known, by, key, mark)
+                known = _fresh_numbers(session, prepared.count, make_number)
+                self._insert(session, prepared, known, by, key)
             return known
 
         return self.assemblies(self.act(registered))
 
-    def draw(self, rows: Sequence[Registration], *, make_number: MakeNumber = tag_number.make) -> Drawn:
+    def prepare(self, rows: Iterable[Registration]) -> Prepared:
+        """A run as it would be registered, of any length: each row is worked out as it comes and kept beside the
+        memory. What is wrong with them is told by ``draw``.
+        """
+        return _prepare(rows, Spool)
+
+    def draw(self, prepared: Prepared, *, make_number: MakeNumber = tag_number.make) -> Drawn:
         """Free tag numbers for a whole run, of which nothing is written: its tags can be made and proved first.
 
         Raises StoreError, PayloadError naming the row as ``register_many`` does.
         """
-        prepared = _prepare(rows)
+        prepared.refuse()
         with self.reading() as session:
-            _refuse_by_the_books(session, rows)
-            numbers = _fresh_numbers(session, sum(row.count for row in rows), make_number)
-        return Drawn(prepared, numbers, _mark(rows))
+            _refuse_by_the_books(session, prepared)
+            numbers = _fresh_numbers(session, prepared.count, make_number)
+        return Drawn(prepared, numbers)
 
     def register_drawn(self, drawn: Drawn, *, by: str | None = None, key: str | None = None) -> None:
         """Registers a run under the very numbers that were drawn for it, in one transaction.
@@ -119,24 +129,24 @@ class Assemblies(Part):
         """
 
         def registered(session: Session) -> None:
-            if _already(session, key, drawn.mark):
+            if _already(session, key, drawn.prepared.mark):
                 raise StoreError(Problem("key", key, Message("store-key-of-other", what="registration")))
             if taken := _taken(session, drawn.numbers):
                 raise StoreError(
                     Problem("number", one, Message("store-number-taken", number=tag_number.format(one)))
                     for one in taken
                 )
-            self._insert(session, drawn.rows, drawn.numbers, by, key, drawn.mark)
+            self._insert(session, drawn.prepared, drawn.numbers, by, key)
 
         self.act(registered)
 
-    def registered(self, rows: Sequence[Registration], key: str) -> list[str]:
+    def registered(self, prepared: Prepared, key: str) -> list[str]:
         """The numbers of a run that was registered with this key, in order; none where it was not.
 
         Raises StoreError for a key that was used for other rows.
         """
         with self.reading() as session:
-            return _already(session, key, _mark(rows))
+            return _already(session, key, prepared.mark)
 
     def refusals(self, rows: Sequence[Registration]) -> list[tuple[int, Problem]]:
         """All that registering these rows would be refused for, with each row's place from 0; writes nothing.
@@ -161,41 +171,30 @@ class Assemblies(Part):
                     refuse(session, rows)
                 except TaggerError as error:
                     found += map(_of_row, error.problems)
-        found += ((0, problem) for problem in _too_many(rows))
+        found += ((0, problem) for problem in _too_many(sum(row.count for row in rows)))
         return sorted(found, key=lambda one: one[0])
 
     def _insert(
-        self,
-        session: Session,
-        rows: Sequence[_Prepared],
-        numbers: Sequence[str],
-        by: str | None,
-        key: str | None,
-        mark: str,
+        self, session: Session, prepared: Prepared, numbers: Sequence[str], by: str | None, key: str | None
     ) -> None:
-        known_as, changes = _refuse_by_the_books(session, [row.asked for row in rows])
+        said = _refuse_by_the_books(session, prepared)
         now = self.now()
-        act = RegistrationRow(key=key, fingerprint=mark, created_at=now)
+        act = RegistrationRow(key=key, fingerprint=prepared.mark, created_at=now)
         session.add(act)
         session.flush()
-        values: list[dict[str, Any]] = []
-        events: list[dict[str, Any]] = []
-        left = iter(numbers)
-        for row, other, change in zip(rows, known_as, changes, strict=True):
-            said = _said(row, other) | change
-            for _ in range(row.asked.count):
-                number = next(left)
-                place = len(values)
-                common = {"registration_id": act.id, "place": place, "created_at": now, "registered_by": by}
-                values.append({"number": number, **common, **row.columns})
-                events.append(_event(number, Kind.REGISTERED, now, by, said))
-            if row.asked.replaces:
-                events.extend(_replaced(session, row, values[-row.asked.count :], now, by))
-        designs.keep(session, (row.design for row in rows))
-        session.execute(insert(AssemblyRow), values, execution_options={"pended": True})
-        pend(session, AssemblyRow, values)
-        keep_texts(session, (row.columns for row in rows))
-        add_events(session, events)
+        common = {"registration_id": act.id, "created_at": now, "registered_by": by}
+        designs.keep(session, prepared.design_places, prepared.designs)
+        values = (
+            {"number": numbers[place], "place": place, **common, **row.columns}
+            for row, places in prepared.placed()
+            for place in places
+        )
+        for some in _in_batches(values):
+            session.execute(insert(AssemblyRow), some, execution_options={"pended": True})
+            pend(session, AssemblyRow, some)
+        keep_texts(session, (row.columns for row in prepared.kept))
+        for some in _in_batches(_events(session, prepared, numbers, said, now, by)):
+            add_events(session, some)
 
     def assembly(self, number: str) -> Assembly:
         """The record of one tag number, typed in any way. Raises NumberError, StoreError."""
@@ -254,41 +253,99 @@ class _Prepared:
 
 
 @dataclass(frozen=True)
+class _Kept:
+    """What is registered of a row beside its design."""
+
+    count: int
+    replaces: str | None
+    lot_reason: str | None
+    columns: dict[str, Any]
+
+
+@dataclass
+class Prepared:
+    """The rows of a run as they would be registered, none of them held; ``refuse`` says what is wrong with them."""
+
+    labels: Held  # (Registration, TagContent) of each row
+    kept: Held  # _Kept of each row
+    designs: Held  # the designs, each once
+    design_places: dict[str, int] = field(default_factory=dict)
+    in_the_books: list[int] = field(default_factory=list)  # places of rows that the books may have a word on
+    count: int = 0  # assemblies
+    mark: str = ""
+    problems: list[Problem] = field(default_factory=list)
+
+    def refuse(self) -> None:
+        """Raises StoreError with the problems of all rows."""
+        if self.problems:
+            raise StoreError(self.problems)
+
+    def placed(self) -> Iterator[tuple[_Kept, range]]:
+        """Each row, with the places of its assemblies in the run."""
+        start = 0
+        for row in self.kept:
+            yield row, range(start, start + row.count)
+            start += row.count
+
+    def add(self, row: _Prepared) -> None:
+        asked, design = row.asked, row.design
+        if _is_in_the_books(asked):
+            self.in_the_books.append(len(self.kept))
+        self.labels.append((asked, row.content))
+        self.kept.append(_Kept(asked.count, asked.replaces, asked.lot_reason, row.columns))
+        if design["id"] not in self.design_places:
+            self.design_places[design["id"]] = len(self.designs)
+            self.designs.append(design)
+
+
+Held = list[Any] | Spool[Any]
+
+
+@dataclass(frozen=True)
 class Drawn:
     """A run with the tag numbers drawn for it. Nothing is written yet, and nothing keeps them free."""
 
-    rows: list[_Prepared]
+    prepared: Prepared
     numbers: list[str]
-    mark: str
 
     def each(self) -> Iterator[tuple[str, str, TagContent, Registration]]:
         """Number, digits of the symbol, what they say, and row of each assembly, as they will be registered."""
-        left = iter(self.numbers)
-        for row in self.rows:
-            for _ in range(row.asked.count):
-                yield next(left), row.columns["digits"], row.content, row.asked
+        labels = iter(self.prepared.labels)
+        for row, places in self.prepared.placed():
+            asked, content = next(labels)
+            for place in places:
+                yield self.numbers[place], row.columns["digits"], content, asked
 
 
-def _prepare(rows: Sequence[Registration]) -> list[_Prepared]:
-    """Each row's columns; the problems of all rows together."""
-    prepared: list[_Prepared] = []
-    problems: list[Problem] = []
+def _prepare(rows: Iterable[Registration], held: Callable[[], Held] = list) -> Prepared:
+    """Each row's columns, and the problems of all rows together."""
+    prepared = Prepared(held(), held(), held())
+    wrong: list[tuple[int, TaggerError]] = []
+    mark, place = hashlib.sha256(b"["), 0
     for place, row in enumerate(rows, 1):
+        mark.update(b", " * (place > 1) + as_written(_asked(row)))
+        prepared.count += row.count
         try:
-            prepared.append(_prepared(row))
+            prepared.add(_prepared(row))
         except TaggerError as error:
-            within = error.within(f"row {place}") if len(rows) > 1 else error
-            problems.extend(within.problems)
-    if not rows:
-        problems.append(Problem("rows", None, Message("store-rows-none")))
-    problems += _too_many(rows)
-    if problems:
-        raise StoreError(problems)
+            wrong.append((place, error))
+    mark.update(b"]")
+    prepared.mark = mark.hexdigest()
+    for at, refused in wrong:
+        prepared.problems += (refused.within(f"row {at}") if place > 1 else refused).problems
+    if not place:
+        prepared.problems.append(Problem("rows", None, Message("store-rows-none")))
+    prepared.problems += _too_many(prepared.count)
     return prepared
 
 
-def _too_many(rows: Sequence[Registration]) -> list[Problem]:
-    total = sum(row.count for row in rows)
+def _in_batches(values: Iterable[dict[str, Any]], size: int = 1000) -> Iterator[list[dict[str, Any]]]:
+    source = iter(values)
+    while some := list(islice(source, size)):
+        yield some
+
+
+def _too_many(total: int) -> list[Problem]:
     return (
         [Problem("rows", total, Message("store-rows-too-many", count=total, most=MAX_RUN))]
         if total > MAX_RUN
@@ -384,18 +441,51 @@ def _asked(row: Registration) -> dict[str, Any]:
     return {**asked, **texts, **reasons, "spec": row.spec.as_dict()}
 
 
-def _refuse_by_the_books(
-    session: Session, rows: Sequence[Registration]
-) -> tuple[list[tuple[Hose, ...]], list[dict[str, Any]]]:
+def _is_in_the_books(row: Registration) -> bool:
+    """Whether what is kept may forbid a row: it names a lot, a fitting or an order."""
+    spec = row.spec
+    lots = (spec.hose.lot, spec.end_a.lot, spec.end_b.lot, row.lot_reason, row.order_reference)
+    return any(lots) or bool(named(spec))
+
+
+def _refuse_by_the_books(session: Session, prepared: Prepared) -> dict[int, dict[str, Any]]:
     """Raises StoreError for rows that what is kept forbids: lots, fittings, orders.
 
-    For each row what its lot is known as, and what its history keeps of a change its order asks for.
+    By the place of a row what its history keeps of that: what its lot is known as, and of a change its order
+    asks for.
     """
-    refuse_withdrawn_lots(session, rows)
-    known_as = refuse_other_hoses(session, rows)
-    refuse_other_fittings(session, rows)
-    _refuse_unknown_orders(session, rows)
-    return known_as, refuse_unread_changes(session, rows)
+    places = prepared.in_the_books
+    rows: list[Registration] = [prepared.labels[place][0] for place in places]
+    several = len(prepared.kept) > 1
+    try:
+        refuse_withdrawn_lots(session, rows)
+        known_as = refuse_other_hoses(session, rows)
+        refuse_other_fittings(session, rows)
+        _refuse_unknown_orders(session, rows)
+        changes = refuse_unread_changes(session, rows)
+    except TaggerError as error:
+        if several:
+            raise type(error)(_in_the_run(problem, places, len(rows)) for problem in error.problems) from None
+        raise
+    return {
+        place: _known_as(row, other) | change
+        for place, row, other, change in zip(places, rows, known_as, changes, strict=True)
+    }
+
+
+def _in_the_run(problem: Problem, places: Sequence[int], count: int) -> Problem:
+    """A problem of one of the ``count`` rows that the books were asked about, by its row in the run."""
+    if count == 1 and problem.field not in _OF_NO_ROW:
+        field = f"row {places[0] + 1}.{problem.field}" if problem.field else f"row {places[0] + 1}"
+        return Problem(field, problem.value, problem.message)
+    row, dot, field = problem.field.partition(".")
+    if not row.startswith("row "):
+        return problem
+    place = places[int(row.removeprefix("row ")) - 1]
+    return Problem(f"row {place + 1}{dot}{field}", problem.value, problem.message)
+
+
+_OF_NO_ROW = ("order_reference",)  # an order that is not there is told once, whatever rows name it
 
 
 def _of_row(problem: Problem) -> tuple[int, Problem]:
@@ -404,10 +494,6 @@ def _of_row(problem: Problem) -> tuple[int, Problem]:
     if not dot or not row.startswith("row "):
         return 0, problem
     return int(row.removeprefix("row ")) - 1, Problem(field, problem.value, problem.message)
-
-
-def _mark(rows: Sequence[Registration]) -> str:
-    return fingerprint([_asked(row) for row in rows])
 
 
 def _already(session: Session, key: str | None, mark: str) -> list[str]:
@@ -458,13 +544,34 @@ _BY_THE_BOOKS: tuple[Callable[[Session, Sequence[Registration]], object], ...] =
 """What ``_refuse_by_the_books`` asks, each by itself: a dry run tells all of it at once."""
 
 
-def _said(row: _Prepared, known_as: Sequence[Hose]) -> dict[str, Any]:
+def _said(row: _Kept) -> dict[str, Any]:
     """What the first line of history keeps of how it was registered."""
-    data = {k: v for k in ("replaces", "order_reference", "reason") if (v := row.columns[k])}
-    if known_as:
-        data["lot_reason"] = row.asked.lot_reason
-        data["lot_known_as"] = [hose.model_dump(mode="json", exclude_none=True) for hose in known_as]
-    return data
+    return {k: v for k in ("replaces", "order_reference", "reason") if (v := row.columns[k])}
+
+
+def _known_as(row: Registration, others: Sequence[Hose]) -> dict[str, Any]:
+    """What it keeps of a reel lot that is known as other hoses."""
+    if not others:
+        return {}
+    known = [hose.model_dump(mode="json", exclude_none=True) for hose in others]
+    return {"lot_reason": row.lot_reason, "lot_known_as": known}
+
+
+def _events(
+    session: Session,
+    prepared: Prepared,
+    numbers: Sequence[str],
+    said: Mapping[int, dict[str, Any]],
+    at: datetime,
+    by: str | None,
+) -> Iterator[dict[str, Any]]:
+    """The lines of history of a run that is registered, row by row."""
+    for place, (row, places) in enumerate(prepared.placed()):
+        data = _said(row) | said.get(place, {})
+        for one in places:
+            yield _event(numbers[one], Kind.REGISTERED, at, by, data)
+        if row.replaces:
+            yield from _replaced(session, row, [numbers[one] for one in places], at, by)
 
 
 def _event(number: str, kind: Kind, at: datetime, by: str | None, data: dict[str, Any]) -> dict[str, Any]:
@@ -472,13 +579,13 @@ def _event(number: str, kind: Kind, at: datetime, by: str | None, data: dict[str
 
 
 def _replaced(
-    session: Session, row: _Prepared, new: list[dict[str, Any]], at: datetime, by: str | None
+    session: Session, row: _Kept, new: Iterable[str], at: datetime, by: str | None
 ) -> list[dict[str, Any]]:
     """The old tag's history says what is built to take its place, where the old tag is ours."""
     old = row.columns["replaces"]
     if session.get(AssemblyRow, old) is None:
         return []
-    return [_event(old, Kind.REPLACEMENT_BUILT, at, by, {"by_number": value["number"]}) for value in new]
+    return [_event(old, Kind.REPLACEMENT_BUILT, at, by, {"by_number": number}) for number in new]
 
 
 def values_of(session: Session, rows: Sequence[AssemblyRow]) -> list[Assembly]:

@@ -54,11 +54,16 @@ def not_registered(number: str, field: str = "number") -> Problem:
 
 def fingerprint(value: Any) -> str:
     """Tells whether two requests with one key ask for the same thing."""
-    return fingerprint_of(json.dumps(value, sort_keys=True, default=str, ensure_ascii=False))
+    return hashlib.sha256(as_written(value)).hexdigest()
+
+
+def as_written(value: Any) -> bytes:
+    """A value as it is fingerprinted: the same bytes for the same values."""
+    return json.dumps(value, sort_keys=True, default=str, ensure_ascii=False).encode(errors="surrogatepass")
 
 
 def fingerprint_of(text: str) -> str:
-    """The same of a value that is written already, with its keys in order."""
+    """The fingerprint of a value that is written already, with its keys in order."""
     return hashlib.sha256(text.encode(errors="surrogatepass")).hexdigest()
 
 

@@ -97,7 +97,7 @@ class Correcting(Assemblies):
                 refuse_other_hoses(session, [Registration(spec, known.assessment, lot_reason=lot_reason)])
             now = self.now()
             design = designs.as_row(spec, known.assessment)
-            designs.keep(session, [design])
+            designs.keep(session, {design["id"]: 0}, [design])
             row.design_id = design["id"]
             for name in differing:
                 _put(session, row, name, wanted[name])

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any
+from typing import Any, Protocol
 
 from sqlalchemy import select
 from sqlalchemy.dialects import postgresql, sqlite
@@ -36,18 +36,21 @@ def as_row(spec: AssemblySpec, assessment: Assessment) -> dict[str, Any]:
     return {"id": fingerprint_of(f"[{said.text}, {found.text}]"), "spec": said, "assessment": found}
 
 
-def keep(session: Session, rows: Iterable[dict[str, Any]]) -> None:
-    """Insert the designs that are missing; safe against concurrent writers."""
-    wanted = {row["id"]: row for row in rows}
-    for chunk in in_chunks(list(wanted)):
-        for known in session.scalars(select(DesignRow.id).where(DesignRow.id.in_(chunk))):
-            del wanted[known]
-    if wanted:
-        dialect = postgresql if session.get_bind().dialect.name == "postgresql" else sqlite
-        in_order = [wanted[id_] for id_ in sorted(wanted)]  # two runs must not wait for each other's
-        query = dialect.insert(DesignRow).on_conflict_do_nothing().returning(DesignRow.id)
-        made = session.scalars(query, in_order, execution_options={"pended": True})
-        pend(session, DesignRow, [wanted[id_] for id_ in made])
+class Rows(Protocol):
+    """Rows of designs by their place."""
+
+    def __getitem__(self, place: int, /) -> dict[str, Any]: ...
+
+
+def keep(session: Session, places: Mapping[str, int], rows: Rows) -> None:
+    """Insert the designs that are missing; safe against concurrent writers. ``places``: of each id among the rows."""
+    dialect = postgresql if session.get_bind().dialect.name == "postgresql" else sqlite
+    query = dialect.insert(DesignRow).on_conflict_do_nothing().returning(DesignRow.id)
+    for chunk in in_chunks(sorted(places)):  # in order: two runs must not wait for each other's
+        known = set(session.scalars(select(DesignRow.id).where(DesignRow.id.in_(chunk))))
+        if missing := {id_: rows[places[id_]] for id_ in chunk if id_ not in known}:
+            made = session.scalars(query, list(missing.values()), execution_options={"pended": True})
+            pend(session, DesignRow, [missing[id_] for id_ in made])
 
 
 def read(session: Session, ids: Iterable[str]) -> dict[str, Design]:
