@@ -1,0 +1,44 @@
+"""An end's own tag carries the worst that can stand on it: a part without a rating, a danger, a long shop name."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
+
+import pytest
+
+from tagger.drawing import Text
+from tagger.i18n import LANGUAGES
+from tagger.printing import template
+from tagger.printing.layout import lay_out
+from tagger.spec import AssemblySpec
+from tagger.trade import assess
+
+WORST = {
+    "hose": {"standard": "EN 853 1SN", "dash": 10},
+    "end_a": {"connection": "banjo_metric", "form": "eye", "size": "M18x1.5", "hose_dash": 10},
+    "end_b": {"connection": "bspp", "form": "male", "size": "1/2", "hose_dash": 10},
+    "length_mm": 700,
+    "max_temperature_c": -45,
+}
+SHOP = "The Long Example Hose and Fitting Shop, tel. 555 0100"
+SAID = {
+    "en": ("DANGER", "Release pressure"),
+    "de": ("GEFAHR", "Druck ablassen"),
+    "fr": ("DANGER", "Relâchez la pression"),
+    "es": ("PELIGRO", "Descargue la presión"),
+}
+
+
+@pytest.mark.parametrize("name", ["end_tag_a", "end_tag_b"])
+def test_danger_unknown_part_and_a_long_name_stand_on_an_end_tag_in_every_language(make_tag, name):
+    spec = AssemblySpec.read(WORST)
+    found = assess(spec)
+    tag = replace(
+        make_tag(WORST, assessment=found, shop=SHOP), content=found.content_of(spec, date(2026, 11, 16))
+    )
+    for language in LANGUAGES:
+        page = lay_out(tag, template.load(name).in_languages([language]), 203)
+        said = " ".join(item.text for item in page.drawing.items if isinstance(item, Text))
+        for word in (*SAID[language], "130 bar", "-45", "555 0100"):
+            assert word in said.replace("\u00a0", " "), (language, word, said)
