@@ -144,7 +144,7 @@ def _nested(given: dict[str, object]) -> dict[str, Any]:
             value = str(value)
         elif last in ("dash", "hose_dash"):
             value = str(value)  # a spreadsheet makes the number -12 of what the trade writes -12
-        elif last == "shape" and str(value).isdigit():
+        elif last == "shape" and str(value).isdecimal():
             value = int(str(value))
         inner[last] = value
     return spec

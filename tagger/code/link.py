@@ -86,6 +86,9 @@ def number_only(text: str) -> str:
     return text.replace(f"/T/{digits}/8004/", "/8004/")
 
 
+_LONGEST = 4_000  # characters; no symbol that is read holds more, and a search takes the square of it
+
+
 def parse(text: str) -> Link:
     """Reads a scanned or typed string.
 
@@ -96,8 +99,8 @@ def parse(text: str) -> Link:
     """
     text = text.strip()
     parts = _parts(text) if "/" in text else SplitResult("", "", "", "", "")
-    if parts is None:
-        raise _unknown(text)
+    if parts is None or len(text) > _LONGEST:
+        raise _unknown(text[:_LONGEST])
     path = parts.path
     if match := _OWN.search(path):
         return Link(tag_number.validate(match["number"]), match["digits"], "own", text)

@@ -320,7 +320,7 @@ def read(file: Traversable | Path, extra_dirs: tuple[str, ...] = (), above: tupl
     except OSError:
         message = Message("printing-template-unreadable", file=str(file))
         raise TemplateError(Problem(str(file), None, message)) from None
-    except (tomllib.TOMLDecodeError, UnicodeDecodeError) as error:
+    except (tomllib.TOMLDecodeError, UnicodeDecodeError, RecursionError) as error:
         message = Message("printing-template-not-toml", told=str(error))
         raise TemplateError(Problem(file.name, None, message)) from None
     name = file.name.removesuffix(".toml")
