@@ -5,7 +5,6 @@ Each is read from the environment as TAGGER_<NAME>.
 
 from __future__ import annotations
 
-from enum import StrEnum
 from ipaddress import ip_address
 from typing import Annotated, Literal
 from urllib.parse import urlsplit
@@ -14,16 +13,9 @@ from pydantic import AfterValidator, BeforeValidator, ConfigDict, Field
 
 from tagger.errors import Problem
 from tagger.messages import Message
-from tagger.settings import PREFIX, SettingsError, ShopSettings
+from tagger.settings import PREFIX, ClockingSense, SettingsError, ShopSettings
 
 __all__ = ["PREFIX", "ClockingSense", "Settings", "SettingsError"]
-
-
-class ClockingSense(StrEnum):
-    """How the shop says clocking. Spec, store and tag's symbol keep the standard's either way."""
-
-    STANDARD = "standard"  # counter-clockwise, elbow A at 6 o'clock
-    CLOCKWISE = "clockwise_from_12"  # 360 minus the standard's
 
 
 def _words(value: object) -> object:
@@ -54,7 +46,6 @@ class Settings(ShopSettings):
 
     trusted_proxies: Annotated[tuple[str, ...], BeforeValidator(_words)] = ()
 
-    clocking_sense: ClockingSense = ClockingSense.STANDARD
     length_unit: Literal["mm", "in"] = "mm"
 
     # telling others about order requests

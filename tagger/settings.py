@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable, Mapping, Sequence
+from enum import StrEnum
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, Any, Final, Literal, Self
 from urllib.parse import urlsplit
@@ -29,6 +30,13 @@ PREFIX = "TAGGER_"
 LEAST_KEPT: Final = 30
 """Days: a slip of the keyboard must not erase whom to call about last week's hose."""
 _OF_THE_TESTS = "TAGGER_TEST_"
+
+
+class ClockingSense(StrEnum):
+    """How the shop says clocking. Spec, store and tag's symbol keep the standard's either way."""
+
+    STANDARD = "standard"  # counter-clockwise, elbow A at 6 o'clock
+    CLOCKWISE = "clockwise_from_12"  # 360 minus the standard's
 
 
 class SettingsError(TaggerError):
@@ -64,6 +72,7 @@ class ShopSettings(BaseModel):
     length_bands: Literal["", "sae", "din"] = ""
     tables_dir: Path | None = None
     proof_first: bool = False
+    clocking_sense: ClockingSense = ClockingSense.STANDARD
     gs1_prefix: Annotated[str, Field(pattern=r"^(\d{6,12})?$")] = ""
     signing_key: Path | None = None
 

@@ -136,6 +136,7 @@ def _row(asked: forms.Asked, wanted: AssemblySpec, found: Assessment) -> Registr
         asked.order_reference,
         asked.lot_reason,
         asked.changes_considered,
+        listed_row=None,
         **recorded(asked),
     )
 

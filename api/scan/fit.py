@@ -15,7 +15,6 @@ from api.scan import picture
 from api.scan.visitor import Reader
 from tagger import phrases
 from tagger.i18n import Translator
-from tagger.messages import Message, angle
 from tagger.spec import Basis, Connection, Material, TagContent, Tightening
 from tagger.trade import agreeing, geometry, joints, motion, steps
 from tagger.trade import guide as order_of
@@ -73,7 +72,7 @@ def _filled(
     named = {"A": t("scan-end_a"), "B": t("scan-end_b"), "AB": None}
     lines = [
         {
-            "text": t.html(_said(line.step, content, clockwise)),
+            "text": t.html(order_of.said(line.step, content, clockwise=clockwise)),
             "end": named[line.ends] if screen.ends == "AB" else None,
             "severity": "danger" if line.step.caution else "",
         }
@@ -91,13 +90,6 @@ def _filled(
         "back": f"step-{n - 1}" if n > 1 else "fit",
         "next": f"step-{n + 1}" if n < total else None,
     }
-
-
-def _said(step: Step, content: TagContent, clockwise: bool) -> Message:
-    """What a step says; that which sets two elbows as the shop counts."""
-    if not clockwise or step.picture != "clocking" or content.spec.clocking_deg is None:
-        return step.message
-    return Message("fit-clocking_clockwise", clocking=angle((360 - content.spec.clocking_deg) % 360))
 
 
 def _picture(

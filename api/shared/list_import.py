@@ -122,6 +122,7 @@ def dry_run(
                 today,
                 lot_reason=listed.lot_reason,
                 changes_considered=False,
+                listed_row=place,
                 **recorded(listed),
             )
         )

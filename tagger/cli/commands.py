@@ -209,6 +209,7 @@ def register(a: argparse.Namespace, t: Translator) -> Answer:
             order_reference=a.order,
             lot_reason=a.lot_reason,
             changes_considered=a.changes_considered,
+            listed_row=None,
             **recorded(a),
         )
         made = registering.register(store, [row], by=None, key=a.key, keep=keep)

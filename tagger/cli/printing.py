@@ -142,6 +142,7 @@ def _listed(a: argparse.Namespace, store: Store) -> Iterator[Registration]:
             a.built_on,
             lot_reason=listed.lot_reason,
             changes_considered=False,
+            listed_row=listed.row,
             **recorded(listed),
         )
     if problems:

@@ -17,17 +17,19 @@ def clocking_picture(
     *,
     angle_text: str | None = None,
     clockwise: bool = False,
+    up: bool = False,
 ) -> Drawing:
     """The clocking convention with this angle in it, as seen along the hose from end A.
 
     End A is nearest, its elbow at 6 o'clock (solid); end B is behind (dashed), turned by
     ``clocking_deg`` counter-clockwise from A. With ``clockwise`` the arc runs the other way
     round, for shops that count clockwise; the elbows stand where they stand, and
-    ``angle_text`` should then say that shop's figure.
+    ``angle_text`` should then say that shop's figure. With ``up`` the assembly is held with
+    elbow A at 12 o'clock.
     """
     shown = f"{clocking_deg}°" if angle_text is None else angle_text
-    items = end_view(clocking_deg, size, clockwise=clockwise)
-    items += _angle_label(shown, size / 2, size, clocking_deg, _em(size))
+    items = end_view(clocking_deg, size, clockwise=clockwise, up=up)
+    items += _angle_label(shown, size, clocking_deg, _em(size), up)
     return Drawing(size, size, tuple(items))
 
 
@@ -36,22 +38,23 @@ def _em(size: float) -> float:
     return max(size * 0.13, min(SMALLEST_EM, size * 0.27))
 
 
-def end_view(clocking_deg: int, size: float, *, clockwise: bool = False) -> list[Item]:
+def end_view(clocking_deg: int, size: float, *, clockwise: bool = False, up: bool = False) -> list[Item]:
     """The picture of the convention without its figure, in a square of ``size``."""
     middle = size / 2
     hub, text = size * 0.13, _em(size)
     arm = size * 0.5 - text * 1.15
+    down = -1.0 if up else 1.0  # which way elbow A points
     turn = math.radians(clocking_deg)
-    bx, by = math.sin(turn), math.cos(turn)
+    bx, by = down * math.sin(turn), down * math.cos(turn)
     items: list[Item] = []
     items += _arm(middle, (bx, by), hub, arm, size * 0.055, dashed=True)
-    items += _arm(middle, (0.0, 1.0), hub, arm, size * 0.055, dashed=False)
+    items += _arm(middle, (0.0, down), hub, arm, size * 0.055, dashed=False)
     items.append(Circle(middle, middle, hub, fill="white", width=0.4))
     items.append(Circle(middle, middle, hub * 0.5, width=_THIN))
-    items += _arc(middle, size * 0.25, clocking_deg, clockwise)
+    items += _arc(middle, down * size * 0.25, clocking_deg, clockwise)
     label = arm + text * 0.6
     apart = 1.0 if 20 < clocking_deg < 340 else 1.0 - text * 1.3 / label
-    items.append(Text(middle, middle + label + text * 0.36, "A", text, bold=True, anchor="middle"))
+    items.append(Text(middle, middle + down * label + text * 0.36, "A", text, bold=True, anchor="middle"))
     side = 0.0 if apart == 1 else text * (0.9 if bx >= 0 else -0.9)
     x, y = middle + bx * label + side, middle + by * label + text * 0.36
     items.append(Text(x, y, "B", text, bold=True, anchor="middle"))
@@ -72,7 +75,7 @@ def _arm(middle: float, towards: Point, hub: float, reach: float, half: float, *
 
 
 def _arc(middle: float, radius: float, clocking_deg: int, clockwise: bool) -> list[Item]:
-    """From elbow A (down) round to elbow B, with an arrow head at B."""
+    """From elbow A (down; up where the radius is negative) round to elbow B, with an arrow head at B."""
     sweep = -(360 - clocking_deg) % 360 if clockwise else clocking_deg
     sweep = sweep - 360 if clockwise and sweep else sweep
     if sweep == 0:
@@ -84,12 +87,14 @@ def _arc(middle: float, radius: float, clocking_deg: int, clockwise: bool) -> li
         points.append((middle + radius * math.sin(turn), middle + radius * math.cos(turn)))
     end = math.radians(sweep)
     ahead = (math.cos(end), -math.sin(end)) if sweep > 0 else (-math.cos(end), math.sin(end))
-    head = arrow_head(*points[-1], ahead, radius * 0.32)
+    if radius < 0:
+        ahead = (-ahead[0], -ahead[1])
+    head = arrow_head(*points[-1], ahead, abs(radius) * 0.32)
     return [Shape(tuple(points[:-1]), closed=False, width=_THIN), head]
 
 
-def _angle_label(text: str, middle: float, size: float, clocking_deg: int, em: float) -> list[Item]:
+def _angle_label(text: str, size: float, clocking_deg: int, em: float, up: bool) -> list[Item]:
     """The figure in the upper corner that elbow B leaves free."""
-    right = clocking_deg > 180 or clocking_deg < 10
+    right = 0 < clocking_deg < 180 if up else clocking_deg > 180 or clocking_deg < 10
     x, anchor = (size, "end") if right else (0.0, "start")
     return [Text(x, em * 0.9, text, em * 1.05, bold=True, anchor=anchor)]  # type: ignore[arg-type]

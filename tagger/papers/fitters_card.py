@@ -22,7 +22,7 @@ from tagger.messages import Message, length, temperature
 from tagger.papers import document
 from tagger.printing.content import Tag
 from tagger.printing.proof import prove_symbol
-from tagger.settings import ShopSettings
+from tagger.settings import ClockingSense, ShopSettings
 from tagger.trade import guide
 from tagger.trade.guide import Line, Screen
 from tagger.trade.tables import Tables
@@ -42,9 +42,10 @@ def of_tag(tag: Tag, settings: ShopSettings, tables: Tables, language: str | Non
     radius = tag.assessment.bend_radius_mm if tag.assessment else None
     advice = (tag.assessment.end_a, tag.assessment.end_b) if tag.assessment else None
     screens = guide.screens(tag.content, radius, advice, tables)
+    clockwise = settings.clocking_sense is ClockingSense.CLOCKWISE
     story = [*_front(tag, settings, t)]
     for place, screen in enumerate(screens, 1):
-        story += _screen(place, screen, tag, t)
+        story += _screen(place, screen, tag, clockwise, t)
     return _to_pdf(story, tag, t)
 
 
@@ -83,7 +84,7 @@ def _front(tag: Tag, settings: ShopSettings, t: Translator) -> list[Any]:
     ]
 
 
-def _screen(place: int, screen: Screen, tag: Tag, t: Translator) -> list[Any]:
+def _screen(place: int, screen: Screen, tag: Tag, clockwise: bool, t: Translator) -> list[Any]:
     """The steps of one place and one set of tools, each with its picture beside it; their sources below.
 
     No step goes over the end of a page, nor does a heading stand without its first step.
@@ -94,7 +95,13 @@ def _screen(place: int, screen: Screen, tag: Tag, t: Translator) -> list[Any]:
         if screen.ends == "AB"
         else t("papers-card-screen-end", n=place, title=title, end=screen.ends)
     )
-    rows = [(_line(line, screen, t), _pictures(line, screen, tag)) for line in screen.lines]
+    rows = [
+        (
+            _line(line, screen, guide.said(line.step, tag.content, clockwise=clockwise), t),
+            _pictures(line, screen, tag, clockwise),
+        )
+        for line in screen.lines
+    ]
     wide = not any(pictures for _, pictures in rows)
     steps = [_columns([step], pictures, 0.1 if wide else _SIDE) for step, pictures in rows]
     sources = tuple(dict.fromkeys(line.source for line in screen.lines))
@@ -105,10 +112,10 @@ def _screen(place: int, screen: Screen, tag: Tag, t: Translator) -> list[Any]:
     return [KeepTogether(head), *steps[1:-1], KeepTogether([steps[-1], last])]
 
 
-def _line(line: Line, screen: Screen, t: Translator) -> Any:
-    said = t(line.step.message)
+def _line(line: Line, screen: Screen, message: Message, t: Translator) -> Any:
+    said = t(message)
     if screen.ends == "AB" and line.ends != "AB":
-        said = t("papers-card-end", end=line.ends, what=line.step.message)
+        said = t("papers-card-end", end=line.ends, what=message)
     return _careful(said) if line.step.caution else document.text(said, _TEXT)
 
 
@@ -117,18 +124,26 @@ def _careful(words: str) -> Any:
     return document.text(f"\u26a0 {words}", _TEXT, bold=True)
 
 
-def _pictures(line: Line, screen: Screen, tag: Tag) -> list[Any]:
+def _pictures(line: Line, screen: Screen, tag: Tag, clockwise: bool) -> list[Any]:
     """What a step speaks of, drawn: the end, the turn of its nut, the angle of two elbows."""
     found: list[Drawing] = []
     if screen.name == "match" and line is screen.lines[0]:
         found += [end_picture(tag.spec, end.lower(), _SIDE - 1, 12) for end in screen.ends]
     if line.step.picture == "clocking" and tag.spec.clocking_deg is not None:
-        found.append(clocking_picture(tag.spec.clocking_deg, _SIDE - 1))
+        found.append(_clocking(tag.spec.clocking_deg, clockwise))
     values = line.tightening
     turned = values.flats_max if values is not None and values.flats_basis is not None else None
     if line.step.picture == "nut_flats" and values is not None and turned and turned < _WHOLE_TURN:
         found.append(nut_picture(values.flats_min, turned, _SIDE - 1))
     return [document.picture(one) for one in found]
+
+
+def _clocking(degrees: int, clockwise: bool) -> Drawing:
+    """The angle as the shop counts it, and the assembly as its step has it held."""
+    if not clockwise:
+        return clocking_picture(degrees, _SIDE - 1)
+    turned = f"{(360 - degrees) % 360}°"
+    return clocking_picture(degrees, _SIDE - 1, angle_text=turned, clockwise=True, up=True)
 
 
 def _columns(left: Sequence[Any], right: Any, width: float) -> Table:

@@ -77,6 +77,7 @@ class Assemblies(Part):
             order_reference,
             lot_reason,
             changes_considered,
+            listed_row=None,
             **record,
         )
         return self.register_many([row], by=by, key=key, make_number=make_number)
@@ -91,7 +92,8 @@ class Assemblies(Part):
     ) -> list[Assembly]:
         """Registers a whole run in one transaction; the problems of all rows are told at once.
 
-        Problems name the row, counted from 1 ("row 3.hose.lot"), where there is more than one.
+        Problems name the row, counted from 1 or as its spreadsheet numbers it ("row 3.hose.lot"), where there is
+        more than one.
         """
         prepared = _prepare(rows)
         prepared.refuse()
@@ -328,7 +330,7 @@ def _prepare(rows: Iterable[Registration], held: Callable[[], Held] = list) -> P
         try:
             prepared.add(_prepared(row))
         except TaggerError as error:
-            wrong.append((place, error))
+            wrong.append((row.listed_row or place, error))
     mark.update(b"]")
     prepared.mark = mark.hexdigest()
     for at, refused in wrong:
@@ -457,6 +459,7 @@ def _refuse_by_the_books(session: Session, prepared: Prepared) -> dict[int, dict
     places = prepared.in_the_books
     rows: list[Registration] = [prepared.labels[place][0] for place in places]
     several = len(prepared.kept) > 1
+    names = [row.listed_row or place + 1 for place, row in zip(places, rows, strict=True)]
     try:
         refuse_withdrawn_lots(session, rows)
         known_as = refuse_other_hoses(session, rows)
@@ -465,7 +468,7 @@ def _refuse_by_the_books(session: Session, prepared: Prepared) -> dict[int, dict
         changes = refuse_unread_changes(session, rows)
     except TaggerError as error:
         if several:
-            raise type(error)(_in_the_run(problem, places, len(rows)) for problem in error.problems) from None
+            raise type(error)(_in_the_run(problem, names) for problem in error.problems) from None
         raise
     return {
         place: _known_as(row, other) | change
@@ -473,16 +476,16 @@ def _refuse_by_the_books(session: Session, prepared: Prepared) -> dict[int, dict
     }
 
 
-def _in_the_run(problem: Problem, places: Sequence[int], count: int) -> Problem:
-    """A problem of one of the ``count`` rows that the books were asked about, by its row in the run."""
-    if count == 1 and problem.field not in _OF_NO_ROW:
-        field = f"row {places[0] + 1}.{problem.field}" if problem.field else f"row {places[0] + 1}"
+def _in_the_run(problem: Problem, names: Sequence[int]) -> Problem:
+    """A problem of one of the rows that the books were asked about, by what its row is called (``names``)."""
+    if len(names) == 1 and problem.field not in _OF_NO_ROW:
+        field = f"row {names[0]}.{problem.field}" if problem.field else f"row {names[0]}"
         return Problem(field, problem.value, problem.message)
     row, dot, field = problem.field.partition(".")
     if not row.startswith("row "):
         return problem
-    place = places[int(row.removeprefix("row ")) - 1]
-    return Problem(f"row {place + 1}{dot}{field}", problem.value, problem.message)
+    name = names[int(row.removeprefix("row ")) - 1]
+    return Problem(f"row {name}{dot}{field}", problem.value, problem.message)
 
 
 _OF_NO_ROW = ("order_reference",)  # an order that is not there is told once, whatever rows name it

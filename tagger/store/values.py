@@ -298,6 +298,7 @@ class Registration(Record):
 
     ``lot_reason``: why the hose's lot is used although it is known as another hose (LotReason).
     ``changes_considered``: somebody read the change its order asks for, and it needs none in the spec.
+    ``listed_row``: its row in the spreadsheet, header and blank rows counted, by which problems of a run name it.
     """
 
     spec: AssemblySpec
@@ -308,3 +309,4 @@ class Registration(Record):
     order_reference: str | None = None
     lot_reason: str | None = None
     changes_considered: bool = False
+    listed_row: int | None = None

@@ -10,7 +10,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from tagger.messages import Message, as_is
+from tagger.messages import Message, angle, as_is
 from tagger.spec import End, TagContent, Tightening
 from tagger.trade import motion, steps
 from tagger.trade.motion import Name
@@ -58,6 +58,14 @@ def screens(
         first, second = second, first
     loose = motion.stays_loose(content.spec, tables)
     return [screen for phase in PHASES for screen in _of_phase(phase, first, second, loose)]
+
+
+def said(step: Step, content: TagContent, *, clockwise: bool) -> Message:
+    """What a step says; that which sets two elbows as the shop counts the angle."""
+    degrees = content.spec.clocking_deg
+    if not clockwise or step.picture != "clocking" or degrees is None:
+        return step.message
+    return Message("fit-clocking_clockwise", clocking=angle((360 - degrees) % 360))
 
 
 def _of_phase(phase: str, first: list[Line], second: list[Line], loose: bool) -> list[Screen]:

@@ -220,6 +220,20 @@ def test_a_list_with_one_bad_row_registers_nothing(tagger: Shell, tmp_path: Path
     assert registered_in(tmp_path) == 0
 
 
+def test_a_row_is_named_as_the_spreadsheet_counts_it_blank_rows_too(tagger: Shell, tmp_path: Path) -> None:
+    heading, first, second, *_ = SERVICE_RUN.read_text(encoding="utf-8").splitlines()
+    second = second.replace("SAE 100R2,12,H-2291", "SAE 100R2,12,H-2320")  # the lot of the first row's hose
+    assert "H-2320" in second and first.split(",")[:2] != second.split(",")[:2]
+    (tmp_path / "list.csv").write_text("\n".join([heading, first, "", "", second]), encoding="utf-8")
+    refused = tagger.json("run", "list.csv", "--template", "hang_tag", "--out", "run.pdf", code=1)["refused"]
+    assert [problem["field"] for problem in refused] == ["row 5.hose.lot"]
+    long = second.replace("H-2320", "H-2291").replace("lift cylinder", "x" * 300)
+    (tmp_path / "list.csv").write_text("\n".join([heading, first, "", long]), encoding="utf-8")
+    refused = tagger.json("run", "list.csv", "--template", "hang_tag", "--out", "run.pdf", code=1)["refused"]
+    assert [problem["field"] for problem in refused] == ["row 4.position"]
+    assert registered_in(tmp_path) == 0
+
+
 _DIES_ONCE_REGISTERED = """
 import os, signal, sys
 from tagger.cli import main

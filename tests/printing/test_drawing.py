@@ -63,6 +63,22 @@ def test_a_shop_that_counts_clockwise_sees_its_own_figure_and_the_same_elbows():
     assert label(other, "225°")
 
 
+@pytest.mark.parametrize("degrees", range(0, 360, 15))
+def test_held_with_elbow_a_up_both_elbows_and_the_arrow_are_turned_by_half_a_turn(degrees):
+    down, up = (clocking_picture(degrees, angle_text="x", clockwise=True, up=way) for way in (False, True))
+    for name in "AB":
+        (x, y), (turned_x, turned_y) = side(down, name), side(up, name)
+        assert turned_y == pytest.approx(-y)
+        beside = name == "B" and not 20 < degrees < 340  # the label stands beside that of A, on either side
+        assert beside or turned_x == pytest.approx(-x, abs=0.01)
+    heads = [[i for i in one.items if isinstance(i, Shape)][-1].points for one in (down, up)]
+    turned = [(down.width - x, down.height - y) for x, y in heads[0]]
+    assert [pytest.approx(point) for point in turned] == list(heads[1])
+    figure = label(up, "x")
+    for name in "AB":
+        assert math.hypot(figure.x - label(up, name).x, figure.y - label(up, name).y) > 2
+
+
 def span(basis, connection="sae_orb", **size):
     """How far the length arrow of two males reaches."""
     end = {"connection": connection, "form": "male", **(size or {"dash": 12})}

@@ -13,10 +13,11 @@ import pytest
 
 from tagger import phrases, rated
 from tagger.i18n import LANGUAGES, Translator
+from tagger.messages import Message, angle
 from tagger.papers import fitters_card
 from tagger.printing.content import Tag
 from tagger.printing.readers import qr_readers
-from tagger.settings import ShopSettings
+from tagger.settings import ClockingSense, ShopSettings
 from tagger.spec import AssemblySpec
 from tagger.trade import assess, guide
 from tagger.trade.tables import tables
@@ -87,3 +88,25 @@ def test_three_readers_read_the_tags_own_link_from_the_printed_card(dpi: int) ->
 def test_a_card_of_a_hose_that_is_not_registered_says_specimen() -> None:
     tag = replace(a_card("an unknown end"), specimen=True)
     assert "SPECIMEN" in words(fitters_card.of_tag(tag, ShopSettings(), tables(), "en"))[0]
+
+
+def test_the_card_counts_the_clocking_angle_as_the_shop_does() -> None:
+    """The same way round, and held the same way, as the page and the phone."""
+    tag = a_card("two elbows, as the record has it")
+    degrees = tag.spec.clocking_deg
+    assert degrees not in (None, 0, 180)
+    clockwise = ShopSettings(clocking_sense=ClockingSense.CLOCKWISE)
+    for language in LANGUAGES:
+        t = Translator(language)
+        ours, other = (
+            packed(t(Message(id, clocking=angle(shown))))
+            for id, shown in (
+                ("fit-clocking_clockwise", 360 - (degrees or 0)),
+                ("fit-clocking", degrees or 0),
+            )
+        )
+        for settings, said, left in ((clockwise, ours, other), (ShopSettings(), other, ours)):
+            pages = "".join(words(fitters_card.of_tag(tag, settings, tables(), language)))
+            assert said in pages and left not in pages, (language, settings.clocking_sense)
+            if settings is clockwise:
+                assert f"{degrees}°" not in pages, "one way of counting, in the picture too"
