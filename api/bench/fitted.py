@@ -19,13 +19,14 @@ router = APIRouter()
 
 @router.get("/fitted")
 def fitted_page(request: Request, me: Builder) -> Response:
-    """Those that wait, then the newest that are decided."""
+    """Those that wait, hoses that must come off first, then the newest that are decided."""
     return _page(request)
 
 
 def _page(request: Request, problems: Iterable[Problem] = (), status: int = 200) -> Response:
     reports = store_of(request).fitted_reports()
     waiting = [one for one in reports if one.state is FittedState.WAITING]
+    waiting.sort(key=lambda one: not one.withdrawn and one.void is None)
     return render(
         request,
         "fitted.html",

@@ -35,6 +35,7 @@ class FittedOut(Answer):
     """A report. ``elsewhere``: other machines that the number is said to be on: a tag may have been copied or moved.
 
     ``withdrawn``: why the assembly must not be used, where it is withdrawn and yet said to be on a machine.
+    ``void``: why its record is void, where it is; such a report can only be refused.
     ``before_built``: the day is before the assembly was built. ``photo``: whether there is one.
     """
 
@@ -52,6 +53,7 @@ class FittedOut(Answer):
     photo: bool
     elsewhere: list[str]
     withdrawn: list[str]
+    void: str | None
     before_built: bool
 
     @classmethod

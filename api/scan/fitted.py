@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Mapping
 from datetime import UTC, date, datetime, timedelta
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from fastapi import APIRouter, Request
 from fastapi.responses import JSONResponse, RedirectResponse, Response
@@ -50,9 +50,26 @@ def report(request: Request, form: ReceivedForm) -> Response:
         title = translator_of(request)("fitted-not_sent")
         return refused(request, error, status=422, typed=typed, title=title)
     if as_json:
-        shown = tag_number.format(number)
-        return JSONResponse({"reference": shown, "page": f"/fitted/{number}"}, status_code=201)
+        answer = {"reference": tag_number.format(number), "page": f"/fitted/{number}"}
+        if stop := _stop(find(store_of(request), number, None, tables_of(request))):
+            answer["stop"] = translator_of(request)(stop.act)  # read by a phone that sends it a day later
+        return JSONResponse(answer, status_code=201)
     return RedirectResponse(f"/fitted/{number}", status_code=303)
+
+
+class _Stop(NamedTuple):
+    """What is told of a hose that is said to be on a machine and must not be used."""
+
+    title: Message
+    act: Message
+
+
+def _stop(tag: Tag) -> _Stop | None:
+    if tag.void:
+        return _Stop(Message("scan-void-title"), Message("fitted-void-act"))
+    if tag.withdrawn:
+        return _Stop(Message("scan-withdrawn-title"), Message("scan-withdrawn-act"))
+    return _Stop(Message("scan-held-title"), Message("scan-held-act")) if tag.held else None
 
 
 def _said(form: Received) -> dict[str, Any]:
@@ -138,7 +155,8 @@ def _page(
 ) -> Response:
     """The reports without who made them, the life by the sources, and the form."""
     t = translator_of(request)
-    life = replace_by(tag.content.built_on, tag.fitted_on, tables_of(request))
+    stop = _stop(tag)
+    life = None if stop else replace_by(tag.content.built_on, tag.fitted_on, tables_of(request))
     reports = store_of(request).fitted_reports(number=tag.number) if tag.record else []
     return page(
         request,
@@ -148,6 +166,7 @@ def _page(
         number=tag_number.format(tag.number),
         problems=error.problems if error else (),
         reports=[report for report in reports if report.state is not FittedState.REFUSED],
+        stop=stop,
         life=life,
         source=_source(life, request) if life else "",
         calendar=f"/calendar/{tag.number}.ics",

@@ -53,6 +53,8 @@ def _lines(report: FittedReport, t: Translator) -> list[str]:
     said = [t(line)]
     if report.withdrawn:
         said.append(t("fitted-withdrawn", reasons=report.withdrawn))
+    if report.void is not None:
+        said.append(t("fitted-void", reason=report.void))
     if report.elsewhere:
         said.append(t("fitted-elsewhere", machines=report.elsewhere))
     if report.before_built:

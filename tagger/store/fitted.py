@@ -21,10 +21,11 @@ from tagger.errors import Problem, StoreError
 from tagger.messages import Message
 from tagger.store.base import compact, fingerprint, in_chunks, not_registered
 from tagger.store.folding import fold
-from tagger.store.history import History, refuse_void
+from tagger.store.history import History
 from tagger.store.models import AnswerRow, AssemblyRow, EventRow, FittedReportRow, PhotoRow
 from tagger.store.photos import add_photos
 from tagger.store.values import Kind
+from tagger.store.voids import voids
 from tagger.store.withdrawals import holding
 
 MOST_WAITING = 20
@@ -48,7 +49,8 @@ class FittedReport:
     """One report. ``elsewhere``: other machines that this number is said to be on, or was registered for.
 
     ``before_built``: the day is before the assembly was built. ``photo``: the id of its photo. ``withdrawn``:
-    why the assembly must not be used, where it is withdrawn and yet said to be on a machine.
+    why the assembly must not be used, where it is withdrawn and yet said to be on a machine; ``void``: why its
+    record is void, where it is.
     """
 
     id: int
@@ -66,6 +68,7 @@ class FittedReport:
     elsewhere: tuple[str, ...] = ()
     before_built: bool = False
     withdrawn: tuple[str, ...] = ()
+    void: str | None = None
 
 
 class FittedReports(History):
@@ -85,7 +88,7 @@ class FittedReports(History):
         """Keeps a report, once: a second call with the same ``key`` returns the first one's.
 
         ``machine_hours``: the hour meter of the machine, in hours. Raises StoreError for a day to come,
-        for a number without a record, or for a void one.
+        or for a number without a record. One of a withdrawn or void record is kept: its hose must come off.
         """
         number = compact(number)
         asked = [number, fitted_on, _text(machine), machine_hours, _text(fitted_by)]
@@ -99,7 +102,6 @@ class FittedReports(History):
             if row is None:
                 if session.get(AssemblyRow, number) is None:
                     raise StoreError(not_registered(number))
-                refuse_void(session, [number])
                 _refuse_more(session, number)
                 row = FittedReportRow(
                     key=key,
@@ -155,7 +157,8 @@ class FittedReports(History):
     ) -> FittedReport:
         """Agrees to a report, or refuses it with a reason. Only an agreed one is a line of history.
 
-        Raises StoreError for a report that is decided already, or is refused without a reason.
+        Raises StoreError for a report that is decided already, is refused without a reason, or is of a void record:
+        that can only be refused, once its hose is off the machine.
         """
         with self.writing() as session:
             row = _row(session, id, lock=True)
@@ -163,6 +166,9 @@ class FittedReports(History):
                 raise StoreError(Problem("report", str(id), Message("store-fitted-decided", id=id)))
             if not agree and not _text(why):
                 raise StoreError(Problem("why", None, Message("store-fitted-reason-missing")))
+            if agree and voids(session, [row.number]):
+                shown = tag_number.format(row.number)
+                raise StoreError(Problem("number", shown, Message("store-fitted-void", number=shown)))
             row.state = str(FittedState.AGREED if agree else FittedState.REFUSED)
             row.decided_at, row.decided_by, row.why = self.now(), by, _text(why)
             session.flush()
@@ -272,6 +278,7 @@ def _values(session: Session, rows: Sequence[FittedReportRow]) -> list[FittedRep
     machines: dict[str, dict[str, str]] = {number: {} for number in numbers}
     built: dict[str, date | None] = {}
     reasons: dict[str, tuple[str, ...]] = {}
+    void = voids(session, numbers)
     photos: dict[int, int] = {}
     for chunk in in_chunks(numbers):
         owned = list(session.scalars(select(AssemblyRow).where(AssemblyRow.number.in_(chunk))))
@@ -303,6 +310,7 @@ def _values(session: Session, rows: Sequence[FittedReportRow]) -> list[FittedRep
             elsewhere=_elsewhere(machines[row.number], row.machine),
             before_built=bool((day := built.get(row.number)) and row.fitted_on < day),
             withdrawn=reasons.get(row.number, ()),
+            void=void[row.number].reason if row.number in void else None,
         )
         for row in rows
     ]

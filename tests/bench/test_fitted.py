@@ -56,6 +56,13 @@ def test_the_shop_agrees_or_refuses_and_sees_a_number_on_two_machines(
     store.withdraw("burst low", tag=made.number)
     page = bench.get("/bench/fitted").text
     assert "is withdrawn (burst low) and is said to be on a machine" in page and "Anna" in page
+    bench.submit("/bench/build", {**HOSE, "machine": "Loader 5"})
+    [void] = [one.number for one in store.find().assemblies if one.number != made.number]
+    store.void(void, "typed twice")
+    stranger.post("/fitted", data={"number": void, "fitted_on": "2026-03-04"})
+    flagged = bench.get("/bench/fitted").text
+    assert "is void (“typed twice”), and it is said to be on a machine" in flagged
+    assert 'value="refuse"' in flagged and 'value="agree"' not in flagged
     bench.submit(f"/bench/fitted/{report.id}/erase", {})
     page = bench.get("/bench/fitted").text
     assert "Anna" not in page and photo not in page and "Crusher" in page

@@ -117,6 +117,19 @@ def test_a_report_of_fitting_and_a_photo_without_a_signal_arrive_once_and_small(
     assert report.photo is not None
     assert large.stat().st_size > 2_000_000
     assert sent == [] or max(sent) < 600_000
+    late = registered(plain)  # withdrawn while its report waits on the phone
+    page.goto(plain.url + path(late) + "#fit")
+    page.context.set_offline(True)
+    page.get_by_text(T("fitted-report")).click()
+    page.locator("#fit [data-send]").click()
+    expect(page.locator("#fit [data-done]")).to_contain_text(T("fitted-waiting-open"))
+    plain.store.withdraw("burst low", tag=late.number)
+    page.context.set_offline(False)
+    told = page.locator("[data-outbox] .danger")
+    expect(told).to_contain_text(T("scan-withdrawn-act"))
+    assert plain.store.fitted_reports(number=late.number)[0].withdrawn == ("burst low",)
+    told.get_by_role("button", name=T("scan-outbox-delete")).click()
+    expect(told).to_be_hidden()
     page.goto(f"{plain.url}{path(made)}#order")
     page.get_by_label(T("scan-order-remember")).check()
     page.get_by_role("textbox", name=T("scan-field-contact_phone")).fill("+44 1632 960 333")

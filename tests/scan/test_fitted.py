@@ -10,7 +10,9 @@ import pytest
 from fastapi.testclient import TestClient
 from PIL import Image
 
+from api.app import create_app
 from api.scan.fitted import calendar_of
+from api.settings import Settings
 from tagger.code import number as tag_number
 from tagger.i18n import LANGUAGES, Translator
 from tagger.spec import AssemblySpec
@@ -51,6 +53,25 @@ def test_a_report_is_kept_once_is_no_fact_until_the_shop_agrees_and_names_nobody
     assert "confirmed by the shop" in text(client.get(f"/fitted/{number}").text)
     page = text(client.get(f"/T/{number}").text)
     assert "Installed on 2026-03-04" in page and "Replace by (guidance) 2031-01-02" in page
+
+
+def test_whoever_reports_a_void_or_withdrawn_hose_is_told_not_to_use_it_and_the_shop_learns_of_it(
+    store: Store,
+) -> None:
+    client = TestClient(create_app(Settings(shop_phone="+44 1632 960 000"), store=store))
+    fine, void, withdrawn = (made(store, built_on=date(2025, 1, 2)) for _ in range(3))
+    store.void(void, "typed twice")
+    store.withdraw("burst low", tag=withdrawn)
+    for number, said in ((void, "is void. Do not use"), (withdrawn, "Do not use this hose."), (fine, "")):
+        data = {"number": number, "fitted_on": "2026-03-04"}
+        answer = client.post("/fitted", data=data, headers=JSON)
+        assert answer.status_code == 201
+        assert said in answer.json().get("stop", "") and bool(said) == ("stop" in answer.json())
+        sent = client.post("/fitted", data=data)  # as a browser, led to the page
+        shown = text(sent.text)
+        assert str(sent.url).endswith(f"/fitted/{number}") and said in shown and "+44 1632 960 000" in shown
+        assert bool(said) == ("remove it" in shown) == ("Replace by" not in shown)
+    assert store.count_fitted_waiting() == 6
 
 
 @pytest.mark.parametrize(

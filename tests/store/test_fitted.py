@@ -77,10 +77,23 @@ def test_what_cannot_be_is_refused_and_what_is_odd_is_told(store: Store) -> None
         store.report_fitted("7K3MQ9XW2R1", fitted_on=DAY)
     assert store.fitted_reports() == []
     assert store.report_fitted(number, fitted_on=DAY - timedelta(days=1)).before_built
-    void = made(store)
+
+
+def test_a_report_of_a_void_or_withdrawn_hose_is_kept_and_flagged_and_a_void_one_is_never_history(
+    store: Store,
+) -> None:
+    void, withdrawn = made(store), made(store)
     store.void(void, "typed twice")
-    with pytest.raises(StoreError):
-        store.report_fitted(void, fitted_on=DAY)
+    store.withdraw("burst low", tag=withdrawn)
+    report = store.report_fitted(void, fitted_on=DAY, machine="Crusher")
+    assert (report.void, report.withdrawn) == ("typed twice", ())
+    assert store.report_fitted(withdrawn, fitted_on=DAY).withdrawn == ("burst low",)
+    assert store.count_fitted_waiting() == 2
+    with pytest.raises(StoreError, match="must come off"):
+        store.decide_fitted(report.id, agree=True)
+    assert store.fitted_report(report.id).state is FittedState.WAITING
+    store.decide_fitted(report.id, agree=False, why="came off on Friday")
+    assert Kind.FITTED not in [event.kind for event in store.history(void)]
 
 
 def test_the_replaced_hose_is_replaced_once_the_shop_agrees(store: Store) -> None:

@@ -146,7 +146,7 @@ async function outbox(place) {
     if (done && outcome) done.hidden = true;
     if (!outcome?.reference) continue;
     if (to !== "/fitted") remember(order, outcome.reference);
-    setTimeout(() => queue.drop(order), SEEN);
+    if (!outcome.stop) setTimeout(() => queue.drop(order), SEEN);
   }
   place.hidden = !place.childElementCount;
   return entries.some((entry) => !entry.outcome);
@@ -155,11 +155,14 @@ async function outbox(place) {
 function told(place, order, outcome, fitted) {
   const words = place.dataset;
   if (!outcome) return notice(fitted ? words.fittedWaiting : words.waiting, order);
-  if (outcome.reference) return notice(`${fitted ? words.fittedSent : words.sent} ${outcome.reference}`, order);
-  const box = notice(fitted ? words.fittedRefused : words.refused, order, outcome.refused), row = element("p", { className: "row" });
+  const arrived = outcome.reference && `${fitted ? words.fittedSent : words.sent} ${outcome.reference}`;
+  if (arrived && !outcome.stop) return notice(arrived, order);
+  const refused = fitted ? words.fittedRefused : words.refused;
+  const box = notice(outcome.stop || refused, order, arrived || outcome.refused), row = element("p", { className: "row" });
   const remove = element("button", { type: "button", className: "button second", textContent: words.delete });
   remove.onclick = async () => { await queue.drop(order); box.remove(); place.hidden = !place.childElementCount; };
-  if (order.number) row.append(element("a", { className: "button second", href: `${pathOf(order)}#${fitted ? "fit" : "order"}`, textContent: words.correct }));
+  if (arrived) box.className = "notice danger";
+  else if (order.number) row.append(element("a", { className: "button second", href: `${pathOf(order)}#${fitted ? "fit" : "order"}`, textContent: words.correct }));
   row.append(remove);
   box.append(row);
   return box;

@@ -39,7 +39,7 @@ globalThis.orderQueue = (() => {
   // Random; crypto.randomUUID is there on secure pages alone, this everywhere.
   const makeKey = () => Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, "0")).join("");
 
-  // {reference, page} when the shop has it, {refused: words} when it will not take it, {} when it waits.
+  // {reference, page, stop} when the shop has it (stop: words, where the hose must come off), {refused: words} when it will not take it, {} when it waits.
   async function send(to, order) {
     const photos = Object.values(order).some((value) => value instanceof Blob);
     const patience = new AbortController();
@@ -48,8 +48,8 @@ globalThis.orderQueue = (() => {
       const headers = { Accept: "application/json" };
       const answer = await fetch(to, { method: "POST", headers, body: photos ? parts(order) : new URLSearchParams(order), signal: patience.signal });
       if (answer.ok) {
-        const { reference, page } = await answer.json();
-        return { reference, page: page || `/order/${reference}` };
+        const { reference, page, stop } = await answer.json();
+        return { reference, page: page || `/order/${reference}`, stop };
       }
       if (answer.status >= 500 || LATER.includes(answer.status)) return {};
       const { problems = [{ text: String(answer.status) }] } = await answer.json().catch(() => ({}));
