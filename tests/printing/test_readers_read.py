@@ -14,7 +14,7 @@ READERS = qr_readers()
 def parts(tag, name, page):
     """The page, or what is above and below its tear line, and what its symbols say: the link, or the number's alone."""
     label = template.load(name)
-    said = {"all": tag.link, "number": link.number_only(tag.link)}
+    said = {"all": tag.link, "spec": tag.link, "number": link.number_only(tag.link)}
     codes = [box for box in label.box if box.kind == "qr"]
     if len({box.holds for box in codes}) == 1:
         return [(page, said[codes[0].holds])]
