@@ -2,33 +2,61 @@
 
 from __future__ import annotations
 
+import asyncio
 import time
-from threading import Lock
+from concurrent.futures import Future
+from threading import Lock, Thread
 
 from fastapi import APIRouter, Request
 from starlette.responses import JSONResponse
 
 from api.web.state import store_of
-from tagger.store.readiness import readiness
+from tagger.store.database import Database
+from tagger.store.readiness import NOTHING, readiness
 
 PATHS = ("/health", "/ready")
-_FRESH_S = 1.0
+_FRESH_S, _WITHIN_S = 1.0, 1.5
 router = APIRouter(include_in_schema=False)
 
 
 class Ready:
-    """What was last found, so that being asked often is no load."""
+    """What was last found, so that being asked often is no load.
+
+    The database is asked by one thread of its own: where it hangs, nobody who watches waits for it, and none of the
+    threads that answer requests is held.
+    """
 
     def __init__(self) -> None:
         self._lock, self._at = Lock(), float("-inf")
-        self._found: dict[str, bool] = {}
+        self._asked: Future[dict[str, bool]] | None = None
 
-    def of(self, request: Request) -> dict[str, bool]:
-        """By name what holds, at most a second old."""
+    async def of(self, database: Database) -> dict[str, bool]:
+        """By name what holds, at most a second old; nothing of a database that has not answered in time."""
+        asked = asyncio.wrap_future(self._ask(database))
+        try:
+            found = await asyncio.wait_for(asyncio.shield(asked), _WITHIN_S)
+        except TimeoutError:
+            found = NOTHING
+        return dict(found)
+
+    def _ask(self, database: Database) -> Future[dict[str, bool]]:
+        """What was found a moment ago, is being asked, or is asked from now on."""
         with self._lock:
-            if time.monotonic() - self._at > _FRESH_S:
-                self._found, self._at = readiness(store_of(request).database), time.monotonic()
-            return dict(self._found)
+            old = time.monotonic() - self._at > _FRESH_S
+            if self._asked is None or (self._asked.done() and old):
+                self._asked = Future()
+                Thread(target=self._find, args=(database, self._asked), daemon=True).start()
+            return self._asked
+
+    def _find(self, database: Database, asked: Future[dict[str, bool]]) -> None:
+        try:
+            found = readiness(database)
+        except BaseException as error:
+            self._at = time.monotonic()
+            asked.set_exception(error)
+        else:
+            self._at = time.monotonic()
+            asked.set_result(found)
 
 
 @router.get("/health")
@@ -38,9 +66,9 @@ async def health() -> JSONResponse:
 
 
 @router.get("/ready")
-def ready(request: Request) -> JSONResponse:
-    """200 where requests can be answered and kept, else 503 with what does not hold."""
-    found: dict[str, bool] = request.app.state.ready.of(request)
+async def ready(request: Request) -> JSONResponse:
+    """200 where requests can be answered and kept, else 503 with what does not hold; within two seconds."""
+    found: dict[str, bool] = await request.app.state.ready.of(store_of(request).database)
     whole = all(found.values())
     headers = {"Cache-Control": "no-store"} | ({} if whole else {"Retry-After": "5"})
     return JSONResponse({"ok": whole, **found}, 200 if whole else 503, headers)

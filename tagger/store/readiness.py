@@ -15,6 +15,7 @@ from tagger.store.database import MIGRATIONS, Database
 
 ROOM_BYTES: Final = 50_000_000
 """What must be free where SQLite's file is: some thousand registrations, with what SQLite keeps beside it."""
+NOTHING: Final = {"database": False, "schema": False, "disk": False}
 _WRITES = text("SELECT NOT pg_is_in_recovery() AND current_setting('default_transaction_read_only') = 'off'")
 
 
@@ -30,7 +31,7 @@ def readiness(database: Database) -> dict[str, bool]:
             takes_writes = bool(connection.scalar(_WRITES)) if server else _room_beside(database)
         current = database.revision() == ScriptDirectory(str(MIGRATIONS)).get_current_head()
     except SQLAlchemyError:
-        return {"database": False, "schema": False, "disk": False}
+        return dict(NOTHING)
     return {"database": True, "schema": current, "disk": takes_writes}
 
 

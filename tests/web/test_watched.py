@@ -42,6 +42,22 @@ def _ready(client: TestClient) -> tuple[int, dict[str, Any]]:
     return answer.status_code, answer.json()
 
 
+def _hanging(url: str, client: TestClient) -> None:
+    """The database takes connections and answers nothing about its tables: 503 within two seconds, however many ask."""
+    nothing = {"ok": False, "database": False, "schema": False, "disk": False}
+    with psycopg.connect(url.replace("+psycopg", "")) as other:
+        other.execute("LOCK TABLE alembic_version IN ACCESS EXCLUSIVE MODE")
+        began = time.monotonic()
+        assert _ready(client) == (503, nothing)
+        with ThreadPoolExecutor(8) as watchers:
+            told = list(watchers.map(lambda _: client.get("/ready").status_code, range(8)))
+        assert told == [503] * 8
+        assert time.monotonic() - began < 4, "twice two seconds"
+        waiting = "SELECT count(*) FROM pg_locks WHERE NOT granted AND relation = 'alembic_version'::regclass"
+        assert other.execute(waiting).fetchone() == (1,), "one question waits, not one of each watcher"
+        other.rollback()
+
+
 def test_ready_says_what_does_not_hold_and_health_needs_nothing(
     url: str, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -49,6 +65,9 @@ def test_ready_says_what_does_not_hold_and_health_needs_nothing(
     with Store.open(url) as store:
         client = TestClient(create_app(Settings(public_requests_per_minute=3), store=store))
         assert _ready(client) == (200, whole)
+        if url.startswith("postgresql"):
+            _hanging(url, client)
+            assert _ready(client) == (200, whole), "as soon as it answers again"
         with store.database.engine.execution_options(writes=True).begin() as connection:
             connection.execute(text("UPDATE alembic_version SET version_num = '1'"))
         assert _ready(client) == (503, {**whole, "ok": False, "schema": False})
