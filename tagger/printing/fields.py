@@ -380,7 +380,7 @@ def end_said(end: End, values: Tightening | None, languages: tuple[str, ...]) ->
     """One end as texts below one another: what it is, its tightening, and what that is counted from.
 
     The fullest form first; the shorter ones leave material, drop, lubrication and at last the shape to the picture
-    and the symbol.
+    and the symbol; the last says in fewer words who knows the screw.
     """
     forms = (_said((*_what(end, full), *_how(end, values, full)), languages) for full in (3, 2, 1, 0))
     return tuple(dict.fromkeys(forms))
@@ -421,11 +421,12 @@ def _how(end: End, values: Tightening | None, fullness: int) -> list[tuple[Messa
         said.append((figure, "main"))
         if end.connection.is_flange:
             screw = screw_for(values, end)
-            said.append(
-                (Message("printing-per-any-screw"), "head")
-                if screw is None
-                else (Message("printing-per-screw", screw=screw), "head")
-            )
+            if screw is not None:
+                said.append((Message("printing-per-screw", screw=screw), "head"))
+            elif fullness > 0:
+                said.append((Message("printing-per-any-screw"), "head"))
+            else:
+                said.append((Message("printing-per-any-screw-short"), "head"))
     counted = phrases.turned(values, end) if values else None
     if counted is not None and values is not None and values.flats_basis is not None:
         turned = "printing-turns" if end.connection.is_taper else "printing-flats"

@@ -1,6 +1,7 @@
 """What stands on a label, and where."""
 
 import re
+from dataclasses import replace
 from itertools import pairwise
 from pathlib import Path
 
@@ -8,14 +9,17 @@ import numpy as np
 import pytest
 
 from tagger.drawing import Grid, Text
-from tagger.i18n import LANGUAGES
+from tagger.i18n import LANGUAGES, Translator
+from tagger.messages import Message, torque
 from tagger.printing import raster, template
 from tagger.printing.fonts import text_width
 from tagger.printing.layout import lay_out
 from tagger.printing.sizing import dot_mm, qr_size
 from tagger.printing.textfit import fit
+from tagger.printing.words import voices
+from tagger.settings import ShopSettings
 from tagger.spec import Tightening
-from tests.printing.conftest import STRAIGHT
+from tests.printing.conftest import STRAIGHT, a_tag
 
 README = (Path(__file__).parents[2] / "label_templates" / "README.md").read_text(encoding="utf-8")
 CAPITALS = 0.729  # of the em
@@ -194,6 +198,29 @@ def test_shop_and_day_stand_on_every_template(name, make_tag):
     said = " ".join(texts(lay_out(tag, template.load(name))))
     assert "Quarry Road Hose, +44 1632 960 111" in said
     assert "2026-11-25" in said
+
+
+@pytest.mark.parametrize("name", ["roll_4x2", "metal_plate"])
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_flange_with_torque_and_flats_fits_a_small_label_whoever_knows_its_screw(name, language):
+    label = ShopSettings().template(name, [language])
+    t = Translator(language)
+    for code in (61, 62):
+        flange = {"connection": f"flange_code{code}", "dash": 16, "form": "flange_head"}
+        ends = {"hose": {"standard": "SAE 100R12", "dash": 16}, "end_a": flange, "end_b": flange}
+        tag = a_tag({**STRAIGHT, **ends})
+        known = tag.content.tighten_a  # that of the trade's own screw
+        for low, high in ((160.5, 175.5), (known.torque_min_nm, known.torque_max_nm)):
+            for basis in ("finger_tight", "wrench_resistance", "not_stated"):
+                values = Tightening(
+                    torque_min_nm=low, torque_max_nm=high, flats_min=1.5, flats_max=2.25, flats_basis=basis
+                )
+                given = {"tighten_a": values, "tighten_b": values}
+                page = lay_out(replace(tag, content=tag.content.model_copy(update=given)), label)
+                said = " ".join(texts(page)).replace("\u00a0", " ")
+                figure, _ = voices((language,))[0].pair(torque(low, high))
+                for line in (figure, t(Message(f"printing-basis-{basis}"))):
+                    assert said.count(line.replace("\u00a0", " ")) == 2, (code, basis, said)
 
 
 @pytest.mark.parametrize(

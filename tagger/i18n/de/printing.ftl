@@ -55,6 +55,7 @@ printing-basis-not_stated = ab nicht genanntem Punkt
 printing-basis-torque = nach Anziehdrehmoment
 printing-per-screw = je Schraube { $screw }
 printing-per-any-screw = je Schraube; Größe und Festigkeitsklasse nennt der Hersteller
+printing-per-any-screw-short = je Schraube; Schraube laut Hersteller
 printing-tightening-not-known = Anziehen nicht bekannt: Wert des Armaturen-Herstellers verwenden
 printing-clocking-counted = gegen den Uhrzeigersinn, von Ende A aus gesehen
 printing-made = { $shop }, { $day }

@@ -55,6 +55,7 @@ printing-basis-not_stated = from a point not stated
 printing-basis-torque = by torque
 printing-per-screw = per { $screw } screw
 printing-per-any-screw = per screw; ask the manufacturer for screw size and grade
+printing-per-any-screw-short = per screw; screw as per manufacturer
 printing-tightening-not-known = tightening not known: use the fitting manufacturer's value
 printing-clocking-counted = counter-clockwise, viewed from end A
 printing-made = { $shop }, { $day }

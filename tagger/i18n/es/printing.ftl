@@ -55,6 +55,7 @@ printing-basis-not_stated = desde un punto no indicado
 printing-basis-torque = por par de apriete
 printing-per-screw = en cada tornillo { $screw }
 printing-per-any-screw = en cada tornillo; el tornillo lo indica el fabricante
+printing-per-any-screw-short = por tornillo; tornillo según el fabricante
 printing-tightening-not-known = apriete desconocido: use el valor del fabricante del racor
 printing-clocking-counted = en sentido antihorario, visto desde el extremo A
 printing-made = { $shop }, { $day }

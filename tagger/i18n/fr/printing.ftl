@@ -57,6 +57,7 @@ printing-basis-not_stated = à partir d'un point non indiqué
 printing-basis-torque = par couple de serrage
 printing-per-screw = par vis { $screw }
 printing-per-any-screw = par vis (type de vis : voir le fabricant)
+printing-per-any-screw-short = par vis ; vis selon le fabricant
 printing-tightening-not-known = serrage inconnu (utilisez la valeur du fabricant d'embouts)
 printing-clocking-counted = dans le sens antihoraire, extrémité A côté observateur
 printing-made = { $shop }, { $day }
