@@ -195,6 +195,11 @@ def test_a_shop_makes_a_key_prints_signed_tags_and_reads_them(
     forged = said("read", read["link"].replace(parsed.number, NUMBER))
     assert "The signature does not fit: do not trust the values" in forged
     assert "not those that were signed" in forged
+    assert "Signature of A: Signed by this shop\nSignature of B: Not signed" in said(
+        "compare", read["link"], plain
+    )
+    compared = json.loads(said("compare", "spec.json", read["link"].replace(parsed.number, NUMBER), "--json"))
+    assert compared["signatures"] == {"a": None, "b": {"state": "broken", "key_id": 1, "why": "altered"}}
     said("signing-key", "withdraw", code=1)
     said("signing-key", "withdraw", "--key", "1")
     assert json.loads(said("read", "tag.png", "--json"))["signature"]["why"] == "withdrawn_key"

@@ -11,9 +11,10 @@ from api.bench.page import NOT_FOUND, go, pdf, refused, render
 from api.bench.readings import crimps_of, proof_test, texts_of
 from api.bench.reprints import REPRINTS
 from api.shared.label_files import tags_printed
+from api.shared.scan_look_up import signed_state
 from api.web.identity import Builder, Manager, OwnForm
 from api.web.language import paper_language, translator_of
-from api.web.state import scans_of, settings_of, store_of, tables_of
+from api.web.state import keys_of, scans_of, settings_of, store_of, tables_of
 from tagger import phrases
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError, problems_of
@@ -64,6 +65,7 @@ def _page(
         problems=problems,
         item=known,
         now=now,
+        signed=signed_state(keys_of(request), known.number, request.query_params.get("digits")),
         overrated=present.overrated(known.content, tables, known.spec),
         history=store.history(known.number)[::-1],
         blocked=store.blocked([known.number]).get(known.number),

@@ -13,7 +13,7 @@ from api.bench.page import spoken
 from api.settings import ClockingSense
 from api.shared.scan_look_up import Scanned, look_up, spec_on
 from api.web.identity import Builder
-from api.web.state import settings_of, store_of
+from api.web.state import keys_of, settings_of, store_of
 from tagger.errors import Problem
 from tagger.record import recorded
 from tagger.store import Assembly
@@ -65,7 +65,7 @@ def doubts(request: Request) -> tuple[Problem, ...]:
     store, asked = store_of(request), request.query_params
     reference = asked.get("order")
     text = store.order(reference).number if reference else asked.get("tag")
-    found = look_up(store, text) if text else None
+    found = look_up(store, text, keys_of(request)) if text else None
     if found is None or not (found.withdrawals or (found.doubtful and not reference)):
         return ()
     return (Problem("tag", found.number, found.say),)
@@ -78,7 +78,7 @@ def scan(request: Request, me: Builder, text: str = "") -> Response:
     Answers JSON: ``kind`` is "tag", "fitting", "hose", "hose_lot", "fitting_lot" or "unknown"; ``fields`` are those
     of the page that follow from it; ``say`` tells the builder what it is.
     """
-    found, sense = look_up(store_of(request), text), settings_of(request).clocking_sense
+    found, sense = look_up(store_of(request), text, keys_of(request)), settings_of(request).clocking_sense
     said = spoken(request)["said"]
     return JSONResponse(
         {"kind": found.kind, "fields": _in_mm(request, _fields(found, sense)), "say": said(found.say)}

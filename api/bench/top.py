@@ -12,7 +12,7 @@ from starlette.responses import Response
 from api.bench.page import go, render
 from api.shared.scan_look_up import look_up
 from api.web.identity import Builder
-from api.web.state import store_of
+from api.web.state import keys_of, store_of
 from tagger.code import link
 from tagger.code import number as tag_number
 from tagger.errors import LinkError, NumberError, TaggerError
@@ -46,9 +46,10 @@ def go_to(request: Request, me: Builder, text: str = "") -> Response:
     except LinkError:
         pass
     if number and store.known(number):
-        tag = look_up(store, text)
+        tag = look_up(store, text, keys_of(request))
         if not tag.doubtful:
-            return go(f"/bench/tag/{number}")
+            scanned = f"?digits={link.parse(text).digits}" if tag.signed else ""
+            return go(f"/bench/tag/{number}{scanned}")
         found = [Found(tag.say, f"/bench/tag/{number}")]
     else:
         found = list(_found(store, text)) if text else []

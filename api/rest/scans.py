@@ -12,6 +12,7 @@ from api.rest.shared import Answer, AsDevice, AssemblyOut, TheStore, WithdrawalO
 from api.shared.known_tag import State
 from api.shared.scan_look_up import Scanned, look_up
 from api.web.language import translator_of
+from api.web.state import keys_of
 from tagger.code import number as tag_number
 from tagger.errors import SpecError, problems_of
 from tagger.spec import Hose
@@ -21,12 +22,21 @@ from tagger.trade.one_hose import is_date_code
 router = APIRouter(responses=RESPONSES, tags=["tags"])
 
 
+class SignatureOut(Answer):
+    """How a tag stands to the shop's keys: ``why`` is that of a broken signature."""
+
+    state: Literal["signed", "unsigned", "broken", "unchecked"]
+    key_id: int | None
+    why: Literal["altered", "unknown_key", "withdrawn_key", "ended_key"] | None
+
+
 class ScanOut(Answer):
     """``kind`` says what was scanned, ``say`` the same in words.
 
     Of a tag: ``number``, the ``spec`` to build again (without lots), and its ``record`` where it is
     registered here; ``digits`` says how those on the tag stand to the record: "same", "differ" or "damaged"
-    (null without digits, or without a record). Of a lot: ``hose`` as the newest assembly built from it has it, or ``end``, which
+    (null without digits, or without a record), ``signature`` how they stand to the shop's keys (null without digits, or where
+    the shop does not sign and the tag is not signed). Of a lot: ``hose`` as the newest assembly built from it has it, or ``end``, which
     carries it there. Of a stock number: the ``end`` that the shop's fitting makes. Of the part number of
     one of the shop's hoses: ``hose``, where it is kept in one size. ``withdrawals`` are those that hold: what they name must not be used.
     """
@@ -40,6 +50,7 @@ class ScanOut(Answer):
     end: dict[str, Any] | None
     record: AssemblyOut | None
     digits: State | None
+    signature: SignatureOut | None
     withdrawals: list[WithdrawalOut]
 
 
@@ -95,7 +106,7 @@ def scan(
     token: AsDevice,
     text: Annotated[str, Query(max_length=2000, description="As the scanner sends it, or as typed.")],
 ) -> ScanOut:
-    found = look_up(store, text)
+    found = look_up(store, text, keys_of(request))
     spec = found.spec.as_dict() if found.spec else {}
     record = AssemblyOut.of(found.record, request) if found.record else None
     held = [WithdrawalOut.of(item) for item in found.withdrawals]
@@ -113,6 +124,7 @@ def scan(
         end=found.fitting.spec_end() if found.fitting else spec[found.end] if found.end else None,
         record=record,
         digits=found.digits,
+        signature=SignatureOut(**found.signed.as_dict()) if found.signed else None,
         withdrawals=held,
     )
 

@@ -12,6 +12,7 @@ from tagger.code import link, payload
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
+from tagger.signing import NONE, Keys, Signed, state_of
 from tagger.spec import AssemblySpec, Hose
 from tagger.store import Assembly, Filter, Store, Withdrawal
 from tagger.store.lots import named
@@ -31,7 +32,7 @@ class Scanned:
     registered here; ``withdrawals`` are those that hold for the tag or the lot. ``several``: the lot is
     known as more than one hose, so it does not say which. ``fitting`` is the shop's, of a stock
     number. ``hoses`` are the shop's own of a part number, one a size. ``digits``: how those on a tag
-    stand to its record.
+    stand to its record; ``signed``: how they stand to the shop's keys.
     """
 
     kind: Literal["tag", "fitting", "hose", "hose_lot", "fitting_lot", "unknown"]
@@ -46,15 +47,22 @@ class Scanned:
     fitting: Fitting | None = None
     hoses: tuple[OwnHose, ...] = ()
     digits: State | None = None
+    signed: Signed | None = None
 
     @property
     def doubtful(self) -> bool:
-        """A tag that is not registered here, or says something else than its record."""
-        return self.kind == "tag" and (self.record is None or self.digits in ("differ", "damaged"))
+        """A tag that is not registered here, says something else than its record, or whose signature does not fit."""
+        if self.kind != "tag":
+            return False
+        broken = self.signed is not None and self.signed.broken
+        return self.record is None or self.digits in ("differ", "damaged") or broken
 
 
-def look_up(store: Store, text: str) -> Scanned:
-    """What the text is, and what is known of it; a tag first, then a stock number, a lot, a hose's part number."""
+def look_up(store: Store, text: str, keys: Keys = NONE) -> Scanned:
+    """What the text is, and what is known of it; a tag first, then a stock number, a lot, a hose's part number.
+
+    A tag's signature is held against ``keys``.
+    """
     text = _label(text)
     try:
         spec, number = spec_on(store, text)
@@ -62,11 +70,39 @@ def look_up(store: Store, text: str) -> Scanned:
         return _fitting(store, text) or _lot_or_hose(store, text)
     record = store.assembly(number) if store.known(number) else None
     held = record.withdrawals if record else ()
-    digits, _ = compared(record, link.parse(text).digits)
-    say = _tag(tag_number.format(number), record is not None, digits, held)
+    printed = link.parse(text).digits
+    digits, _ = compared(record, printed)
+    signed = signed_state(keys, number, printed)
+    say = _with_signature(_tag(tag_number.format(number), record is not None, digits, held), signed)
     return Scanned(
-        "tag", text, say, number, spec.to_build_again(), record=record, withdrawals=held, digits=digits
+        "tag",
+        text,
+        say,
+        number,
+        spec.to_build_again(),
+        record=record,
+        withdrawals=held,
+        digits=digits,
+        signed=signed,
     )
+
+
+def signed_state(keys: Keys, number: str, digits: str | None) -> Signed | None:
+    """How a tag's digits stand to the shop's keys; None without digits, with damaged ones, or where nothing is said."""
+    try:
+        built_on = payload.decode(digits).built_on if digits else None
+    except TaggerError:
+        return None
+    return state_of(keys, number, digits, built_on)
+
+
+def _with_signature(say: Message, signed: Signed | None) -> Message:
+    if signed is None:
+        return say
+    said, *why = signed.lines()
+    if why:
+        return Message("papers-scanned-signature-broken", said=say, signature=said, why=why[0])
+    return Message("papers-scanned-signature", said=say, signature=said)
 
 
 def _tag(number: str, ours: bool, digits: State | None, held: Sequence[Withdrawal]) -> Message:

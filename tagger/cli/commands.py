@@ -22,6 +22,7 @@ if TYPE_CHECKING:  # each command loads only what it needs: `tagger schema` open
     from tagger.code.link import Link
     from tagger.printing.content import Tag
     from tagger.settings import ShopSettings
+    from tagger.signing import Signed
     from tagger.store import Assembly, Event, Store
     from tagger.store.crimps import EndCard
     from tagger.trade.fittings import Fittings
@@ -105,7 +106,16 @@ def compare(a: argparse.Namespace, t: Translator) -> Answer:
     from tagger.trade import likeforlike, report
 
     found = likeforlike.compare(_spec_or_tag(a.a), _spec_or_tag(a.b), shop_tables())
-    return report.comparison(found, t), comparison_text(found, t)
+    sealed = {name: _signature_on(what) for name, what in (("a", a.a), ("b", a.b))}
+    said = [
+        t("cli-compare-signature", which=name.upper(), said=line)
+        for name, seal in sealed.items()
+        if seal is not None
+        for line in seal.lines()
+    ]
+    signatures = {name: seal.as_dict() if seal else None for name, seal in sealed.items()}
+    answer = report.comparison(found, t) | {"signatures": signatures}
+    return answer, "\n".join([*said, comparison_text(found, t)])
 
 
 def tables(a: argparse.Namespace, t: Translator) -> Answer:
@@ -433,6 +443,18 @@ def _spec_or_tag(what: str) -> AssemblySpec:
         return payload.decode(found.digits).spec
     with open_store() as store:
         return store.assembly(found.number).spec
+
+
+def _signature_on(what: str) -> Signed | None:
+    """How a tag stands to the shop's keys; None of a spec's file or of a number alone."""
+    from tagger import signing
+    from tagger.code import payload
+
+    if Path(what).suffix.lower() == ".json" or what == "-":
+        return None
+    found = _link_of(what)
+    built_on = payload.decode(found.digits).built_on if found.digits else None
+    return signing.state_of(shop_settings().keys(), found.number, found.digits, built_on)
 
 
 def _link_of(what: str) -> Link:

@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+from datetime import date
+from pathlib import Path
+
 import pytest
 
+from api.settings import Settings
+from tagger import signing
 from tagger.code import number as tag_number
 from tagger.store import Store
-from tests.bench.served import HOSE, Bench
+from tests.bench.served import HOSE, Bench, serving
 
 
 @pytest.fixture
@@ -75,3 +80,37 @@ def test_what_is_not_there_is_said(bench: Bench) -> None:
     assert answer.status_code == 404
     assert "No tag, order, customer, machine, stock number or lot is called this." in answer.text
     assert "mistyped" not in answer.text
+
+
+def test_a_scanned_tag_is_told_signed_not_signed_or_broken_in_the_field_and_on_its_record(
+    store: Store, tmp_path: Path
+) -> None:
+    signing.renew(tmp_path / "keys.json", date(2026, 1, 2))
+    keys = signing.load(tmp_path / "keys.json")
+    settings = Settings(signing_key=tmp_path / "keys.json")
+    with serving(settings, store) as served, Bench(served.url, store, "builder") as bench:
+        bench.submit("/bench/build", HOSE)
+        [made] = store.find().assemblies
+        links = {
+            "signed": f"https://tags.example.com/T/{made.number}/{keys.sign(made.number, made.digits)}",
+            "unsigned": f"https://tags.example.com/T/{made.number}/{made.digits}",
+            "broken": f"https://tags.example.com/T/{made.number}/{keys.sign('00000000001', made.digits)}",
+        }
+        words = {
+            "signed": "Signed by this shop",
+            "unsigned": "Not signed",
+            "broken": "The signature does not fit: do not trust the values",
+        }
+        for state, link in links.items():
+            said = bench.get("/bench/scan", params={"text": link}).json()["say"]
+            assert f"Signature: {words[state]}." in said
+            assert ("not those that were signed" in said) == (state == "broken")
+            address, page = _asked(bench, link)
+            assert words[state] in page
+            assert address.startswith(
+                "/bench/go" if state == "broken" else f"/bench/tag/{made.number}?digits="
+            )
+            begun = bench.get("/bench/build", params={"tag": link}).text
+            assert (words["broken"] in begun) == (state == "broken")
+        typed = bench.get("/bench/scan", params={"text": made.number}).json()["say"]
+        assert "Signature" not in typed and "Signature" not in _asked(bench, made.number)[1]

@@ -549,6 +549,7 @@ bench-state-cancel-ask = Diesen Druckauftrag abbrechen? Die Schilder k√∂nnen sp√
 
 bench-record-title = Schild { $number }
 bench-record-withdrawn = Gesperrt: nicht verwenden.
+bench-record-signature = Signatur des gescannten Schilds: { $said }
 bench-record-blocked = Blockiert: dieses Schild nicht drucken.
 bench-record-replaced-by = Ersetzt durch
 bench-record-replacement-built = Ein Ersatz ist gefertigt. Sein Einbau ist nicht erfasst:

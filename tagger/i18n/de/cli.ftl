@@ -414,3 +414,4 @@ cli-signing-page = Schlüsselseite geschrieben: { $file }
 cli-signing-needs = --{ $option } fehlt.
     .mend = --{ $option } angeben.
 cli-read-signature = Signatur: { $said }
+cli-compare-signature = Signatur von { $which }: { $said }

@@ -549,6 +549,7 @@ bench-state-cancel-ask = Cancel this print job? You can print the tags later.
 
 bench-record-title = Tag { $number }
 bench-record-withdrawn = Withdrawn: do not use.
+bench-record-signature = Signature of the scanned tag: { $said }
 bench-record-blocked = Blocked: do not print this tag.
 bench-record-replaced-by = Replaced by
 bench-record-replacement-built = A replacement is built. It has not been recorded as installed:

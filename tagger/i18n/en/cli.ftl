@@ -414,3 +414,4 @@ cli-signing-page = Key page written: { $file }
 cli-signing-needs = --{ $option } is missing.
     .mend = Use --{ $option }.
 cli-read-signature = Signature: { $said }
+cli-compare-signature = Signature of { $which }: { $said }

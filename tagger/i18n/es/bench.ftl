@@ -549,6 +549,7 @@ bench-state-cancel-ask = ¿Cancelar este trabajo de impresión? Puede imprimir l
 
 bench-record-title = Etiqueta { $number }
 bench-record-withdrawn = Retirado del servicio: no usar.
+bench-record-signature = Firma de la etiqueta leída: { $said }
 bench-record-blocked = Bloqueado: no imprima esta etiqueta.
 bench-record-replaced-by = Sustituido por
 bench-record-replacement-built = Hay un sustituto fabricado. Su montaje no está registrado:

@@ -414,3 +414,4 @@ cli-signing-page = Página de claves escrita: { $file }
 cli-signing-needs = Falta --{ $option }.
     .mend = Use --{ $option }.
 cli-read-signature = Firma: { $said }
+cli-compare-signature = Firma de { $which }: { $said }

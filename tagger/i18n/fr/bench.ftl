@@ -549,6 +549,7 @@ bench-state-cancel-ask = Annuler cette tâche d'impression ? Vous pourrez impri
 
 bench-record-title = Étiquette { $number }
 bench-record-withdrawn = Retiré du service : ne pas utiliser.
+bench-record-signature = Signature de l'étiquette lue : { $said }
 bench-record-blocked = Bloqué : n'imprimez pas cette étiquette.
 bench-record-replaced-by = Remplacé par
 bench-record-replacement-built = Un remplaçant est fabriqué. Son montage n'est pas enregistré :

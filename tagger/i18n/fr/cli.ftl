@@ -414,3 +414,4 @@ cli-signing-page = Page des clés écrite : { $file }
 cli-signing-needs = Il manque --{ $option }.
     .mend = Utilisez --{ $option }.
 cli-read-signature = Signature : { $said }
+cli-compare-signature = Signature de { $which } : { $said }
