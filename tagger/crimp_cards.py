@@ -43,9 +43,9 @@ def card_of(given: Mapping[str, Any], tables: Tables) -> CrimpValue:
     return CrimpValue(standard, dash, **values)
 
 
-def read_cards(table: shop_lists.Table, tables: Tables) -> list[CrimpValue]:
-    """The rows of a list of crimp cards. Raises SpecError with the problems of all rows."""
-    return shop_lists.read_rows(table, COLUMNS, lambda row: card_of(row, tables))
+def read_cards(table: shop_lists.Table, tables: Tables) -> dict[int, CrimpValue]:
+    """The cards of a list, by row as the spreadsheet numbers it. Raises SpecError with the problems of all rows."""
+    return dict(shop_lists.read_numbered(table, COLUMNS, lambda row: card_of(row, tables)))
 
 
 def row_of(card: CrimpValue) -> list[Any]:

@@ -182,10 +182,10 @@ def import_crimps(
 ) -> list[CrimpValueOut]:
     tables = tables_of(request)
 
-    def read() -> list[CrimpValue]:
+    def read() -> dict[int, CrimpValue]:
         return crimp_cards.read_cards(shop_files.cells_of(file), tables)
 
-    def keep(cards: list[CrimpValue]) -> list[CrimpValueOut]:
+    def keep(cards: dict[int, CrimpValue]) -> list[CrimpValueOut]:
         return [CrimpValueOut(**vars(card)) for card in store.keep_crimps(cards, by=token.name)]
 
     return once.prepared(list[CrimpValueOut], read, keep)

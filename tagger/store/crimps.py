@@ -6,7 +6,7 @@ crimps are held against it, and it approves nothing.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -220,15 +220,15 @@ class Crimps(Part):
             raise StoreError(Problem("crimp", id, Message("store-crimp-not-found", crimp=id)))
         return found
 
-    def keep_crimps(self, values: Sequence[CrimpValue], *, by: str | None = None) -> list[CrimpValue]:
-        """Keeps all of them, or none; the problems of a row name it as its list numbers it ("row 3.source")."""
+    def keep_crimps(self, values: Mapping[int, CrimpValue], *, by: str | None = None) -> list[CrimpValue]:
+        """Keeps all of them, or none. ``values``: by row, as the spreadsheet numbers it; problems name it ("row 3.source")."""
         with self.writing():
             found = []
-            for place, value in enumerate(values, 2):
+            for row, value in values.items():
                 try:
                     found.append(self.keep_crimp(value, by=by))
                 except StoreError as error:
-                    raise error.within(f"row {place}") from None
+                    raise error.within(f"row {row}") from None
             return found
 
     def crimps(

@@ -107,15 +107,15 @@ def test_a_measured_crimp_is_held_against_the_card_of_its_own_hose_never_of_anot
         replace(CARD, hose_part="", diameter_mm=30),
         replace(CARD, hose_part="OTHER", diameter_mm=29),
     )
-    store.keep_crimps([CARD, general, other])
+    store.keep_crimps({2: CARD, 3: general, 4: other})
     for part, diameter in (("tw 2w 12", 31), ("a third", 30), (None, 30), ("OTHER", 29)):
         assert store.crimp("SAE 100R2", 12, "TW two-wire", part=part).diameter_mm == diameter, part
     assert len(store.crimps("SAE 100R2", 12)) == 3
 
 
 def test_a_list_of_cards_is_kept_whole_or_not_at_all(store: Store) -> None:
-    with pytest.raises(StoreError, match=r"row 3\.skive_inside_mm"):
-        store.keep_crimps([CARD, replace(CARD, skive_inside_mm=-1)])
+    with pytest.raises(StoreError, match=r"row 5\.skive_inside_mm"):
+        store.keep_crimps({2: CARD, 5: replace(CARD, skive_inside_mm=-1)})  # rows 3 and 4 are blank
     assert store.crimps() == []
 
 
