@@ -209,7 +209,7 @@ def _refuse_kinds_that_would_not_scan(
     from tagger.printing import preflight
 
     told: set[Message] = set()
-    for tag in kinds.worst(bends=bool(template.wraps or template.flag or template.on_hose)):
+    for tag in kinds.worst(bends=template.bends):
         found = preflight.preflight(tag, template, dpi=dpi)
         if (refusal := preflight.refused(found, template.name)) and not a.force:
             raise refusal

@@ -290,7 +290,7 @@ def _column(stacked: Stacked, width: float, height: float, *, align: str, ink: I
 def _qr(box: QrBox, index: int, job: Job) -> Part:
     width, height = box.inner
     side = min(width, height, box.largest or 1e9)
-    grow = job.template.wraps is None  # round a hose the narrowest symbol reads best
+    grow = not (job.template.wraps or job.template.sleeve)  # round a hose the narrowest symbol reads best
     chosen = _qr_size(box, job, grow=grow)
     if chosen is None:
         need = sizing.least_side_mm(_texts(box, job)[-1], box.levels[-1], box.least_module, job.dpi)

@@ -136,7 +136,7 @@ def _off_by(version: int, side: float, radius: float, distance: float, turn: flo
     grid = np.stack(np.meshgrid(np.arange(size) + 0.5, np.arange(size) + 0.5), axis=-1).reshape(-1, 2)
     seen = _seen((anchors - size / 2) * side / size, radius, distance, turn)
     looked_at = mapped(projective(anchors, seen), grid)
-    found = _on_label(looked_at, radius, distance, turn) * size / side + size / 2
+    found = on_label(looked_at, radius, distance, turn) * size / side + size / 2
     off: Points = np.abs(found - grid).max(axis=1).reshape(size, size)
     return off
 
@@ -148,8 +148,11 @@ def _seen(label: Points, radius: float, distance: float, turn: float) -> Points:
     return np.stack([radius * np.sin(angle) / depth, label[:, 1] / depth], axis=1)
 
 
-def _on_label(seen: Points, radius: float, distance: float, turn: float) -> Points:
-    """The inverse of ``_seen``: where a camera's rays meet the label."""
+def on_label(seen: Points, radius: float, distance: float, turn: float) -> Points:
+    """The inverse of ``_seen``: where a camera's rays meet the label, mm round the hose and along it.
+
+    ``seen``: points of the picture, mm sideways per mm of depth; ``distance`` from the camera to the hose, mm.
+    """
     u = seen[:, 0]
     # R sin(t) = u (d + R - R cos(t))  is  A sin(t + p) = u (d + R)  with  A = R sqrt(1 + u²), p = atan(u)
     reach = np.clip(u * (distance + radius) / (radius * np.sqrt(1 + u * u)), -1, 1)

@@ -13,7 +13,7 @@ from tagger.code import link, payload
 from tagger.drawing import Text
 from tagger.errors import LinkError, Problem, Speaks, SymbolError, TemplateError
 from tagger.messages import Message, Value, angle, english
-from tagger.printing import around, curvature, raster
+from tagger.printing import around, curvature, raster, shrunk
 from tagger.printing.boxes import Placed
 from tagger.printing.content import Tag
 from tagger.printing.grade import LETTERS, Grade, grades
@@ -21,7 +21,7 @@ from tagger.printing.kinds import LEGIBLE_MM, LONGEST_LINK
 from tagger.printing.layout import Page, lay_out
 from tagger.printing.readers import Grey, grey, qr_readers
 from tagger.printing.sizing import LEAST_DOTS, dot_mm
-from tagger.printing.template import Template
+from tagger.printing.template import Sleeve, Template
 
 LEAST_MODULE_MM = 0.35  # DIN SPEC 91406, the forerunner of IEC 61406-1
 REACH = 10  # a symbol reads from ten times its side; common practice, no source
@@ -108,11 +108,13 @@ def preflight(tag: Tag, template: Template, hose_od_mm: float | None = None, dpi
     findings += _link(tag)
     findings += _signature(tag, codes)
     findings += _reach(codes)
-    findings += _text(page)
+    od = hose_od_mm or (tag.assessment.hose_od_mm if tag.assessment else None)
+    findings += _text(page, shrunk.ratio(template.sleeve, od) if template.sleeve and od else 1.0)
     letter, read = _read(codes, dots, dpi)
     findings += read
-    od = hose_od_mm or (tag.assessment.hose_od_mm if tag.assessment else None)
     findings += _on_the_hose(codes, od, template)
+    if template.sleeve:
+        findings += _in_the_sleeve(codes, od, template.sleeve, dots, dpi)
     return Preflight(
         ok=not any(finding.severity == "refuse" for finding in findings),
         module_mm=smallest.module_mm,
@@ -214,8 +216,8 @@ def _reach(codes: list[Placed]) -> list[Finding]:
     return [Finding("note", "reach", Message("printing-flight-reach", cm=round(reach / 10)))]
 
 
-def _text(page: Page) -> list[Finding]:
-    sizes = [item.size for item in page.drawing.items if isinstance(item, Text)]
+def _text(page: Page, shrinks_to: float) -> list[Finding]:
+    sizes = [item.size * shrinks_to for item in page.drawing.items if isinstance(item, Text)]
     if not sizes or min(sizes) >= LEGIBLE_MM - 0.01:
         return []
     message = Message("printing-flight-text", size=round(min(sizes), 1), least=LEGIBLE_MM)
@@ -356,3 +358,64 @@ def _lying(codes: list[Placed], od: float, template: Template) -> list[Finding]:
     if template.on_hose == "always":
         return [Finding("refuse", "curvature", Message("printing-flight-sleeve-thin", **told))]
     return [Finding("warn", "curvature", Message("printing-flight-stuck-thin", **told))]
+
+
+def _in_the_sleeve(
+    codes: list[Placed], od: float | None, sleeve: Sleeve, dots: Grey, dpi: int
+) -> list[Finding]:
+    """Whether the sleeve goes over the hose and holds on it, and whether its codes read there, squeezed and bent."""
+    sizes: dict[str, Value] = {"supplied": sleeve.supplied_mm, "recovered": sleeve.recovered_mm}
+    if od is None:
+        return [Finding("refuse", "sleeve", Message("printing-flight-shrink-unknown", **sizes))]
+    if not sleeve.recovered_mm < od < sleeve.supplied_mm:
+        fit = "loose" if od <= sleeve.recovered_mm else "tight"
+        message = Message("printing-flight-shrink-fit", fit=fit, od=round(od, 1), **sizes)
+        return [Finding("refuse", "sleeve", message)]
+    ratio = shrunk.ratio(sleeve, od)
+    placed = min(codes, key=lambda one: one.module_mm)
+    narrowest = math.floor(placed.module_mm * ratio * 1000) / 1000
+    told: dict[str, Value] = {"od": round(od, 1), "share": round(100 * ratio)}
+    found = [
+        Finding("note", "sleeve", Message("printing-flight-shrink", **told, **sizes, source=sleeve.named))
+    ]
+    if narrowest < LEAST_MODULE_MM:
+        message = Message("printing-flight-shrink-module", **told, module=narrowest, least=LEAST_MODULE_MM)
+        found.append(Finding("warn", "module", message))
+    if (unread := _unread_in_the_sleeve(codes, od, sleeve, dots, dpi)) is not None:
+        found.append(Finding("refuse", "curvature", unread))
+    elif any(
+        _side_and_widest(one, od, ratio)[0] > 0.9 * _side_and_widest(one, od, ratio)[1] for one in codes
+    ):
+        found.append(Finding("warn", "curvature", Message("printing-flight-shrink-near", od=round(od, 1))))
+    return found
+
+
+def _unread_in_the_sleeve(
+    codes: list[Placed], od: float, sleeve: Sleeve, dots: Grey, dpi: int
+) -> Message | None:
+    """What is wrong with the first code that does not read on the hose; None where all of them do."""
+    tried: set[tuple[bytes, int, int]] = set()
+    for placed in codes:
+        look = (placed.symbol.modules.tobytes(), placed.dots, placed.turn % 180)  # upside down it reads alike
+        if look in tried:
+            continue
+        tried.add(look)
+        cut = _cut(placed, dots, dpi)
+        failed = shrunk.unread_by(cut, placed.symbol.text, sleeve, dot_mm(dpi), od)
+        side, widest = _side_and_widest(placed, od, shrunk.ratio(sleeve, od))
+        if side > widest or failed:
+            figures: dict[str, Value] = {
+                "od": round(od, 1),
+                "side": math.ceil(side * 10) / 10,
+                "widest": math.floor(widest * 10) / 10,
+            }
+            return Message(
+                "printing-flight-shrink-unread", **figures, unread=len(failed), failed=tuple(failed)
+            )
+    return None
+
+
+def _side_and_widest(placed: Placed, od: float, ratio: float) -> tuple[float, float]:
+    """How wide a code is on the hose that shrinking leaves ``ratio`` of, and the widest that reads there, mm."""
+    side = placed.symbol.size * placed.module_mm * ratio
+    return side, curvature.widest_mm(placed.symbol.version, placed.symbol.level, float(od))

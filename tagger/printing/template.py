@@ -5,6 +5,7 @@ Every error names the file, the key and the mend.
 
 from __future__ import annotations
 
+import math
 import tomllib
 from collections.abc import Iterable, Iterator, Mapping
 from functools import lru_cache
@@ -210,6 +211,29 @@ class Sheet(_Strict):
         return self.columns * self.rows
 
 
+class Sleeve(_Strict):
+    """A heat-shrink sleeve: printed flat as supplied, slid over the hose, shrunk round it; its length stays.
+
+    ``supplied_mm`` and ``recovered_mm``: inside diameters as supplied and shrunk with nothing in it, by the
+    sleeve's own data, which ``source`` names.
+    """
+
+    round_hose: Literal["across", "down"]  # which side of the label goes round the hose, and shrinks
+    supplied_mm: Side
+    recovered_mm: Side
+    source: str = Field(min_length=1)
+
+    @property
+    def flat_mm(self) -> float:
+        """How wide the sleeve lies when it is pressed flat to be printed."""
+        return math.pi * self.supplied_mm / 2
+
+    @property
+    def named(self) -> Message:
+        """The source: a message for the template that comes with the program, else the shop's own words."""
+        return own_text(self.source)
+
+
 class Template(_Strict):
     """One kind of label."""
 
@@ -223,6 +247,7 @@ class Template(_Strict):
     flag: tuple[Mm, Mm] | None = None  # from where to where across it goes round the hose, wings beside it
     on_hose: Literal["always", "sometimes"] | None = None  # lies on the hose, and bends with it
     engraved: Annotated[Mm, Field(ge=0.02, le=0.3)] | None = None  # width of the line that a tool cuts
+    sleeve: Sleeve | None = None  # printed on a sleeve that is shrunk round the hose
     sheet: Sheet | None = None
     box: tuple[Box, ...] = Field(min_length=1)
 
@@ -238,6 +263,11 @@ class Template(_Strict):
     def where(self, index: int) -> str:
         """How a message names a box: "hang_tag.toml: box 3 (qr)"."""
         return f"{self.file}: box {index + 1} ({self.box[index].kind})"
+
+    @property
+    def bends(self) -> bool:
+        """Whether the hose's diameter decides how it reads."""
+        return bool(self.wraps or self.flag or self.on_hose or self.sleeve)
 
     @property
     def traveller(self) -> bool:
@@ -439,7 +469,7 @@ def own_text(text: str) -> Message:
     return Message(text) if text.startswith(_NAMES_A_MESSAGE) else as_is(text)
 
 
-_NAMES_A_MESSAGE = ("printing-title-", "printing-done-", "printing-stop-")
+_NAMES_A_MESSAGE = ("printing-title-", "printing-done-", "printing-stop-", "printing-sleeve-")
 
 
 def _names(template: Template) -> Iterator[Problem]:
@@ -487,6 +517,37 @@ def _geometry(template: Template) -> Iterator[Problem]:
         message = Message("printing-template-flag", width=width)
         yield Problem(f"{template.file}: flag", f"{template.flag[0]:g}, {template.flag[1]:g}", message)
     yield from _sheet_geometry(template)
+    yield from _sleeve_geometry(template)
+
+
+_SHRUNK_WRONG = (EndBox, BetweenBox, EndsBox, ClockingBox, FlatsBox, SignBox)
+"""Boxes with pictures, whose angles and shapes would be others on the hose."""
+
+
+def _sleeve_geometry(template: Template) -> Iterator[Problem]:
+    """A sleeve that cannot shrink, a label wider than it lies flat, and boxes that shrinking would falsify."""
+    sleeve = template.sleeve
+    if sleeve is None:
+        return
+    if sleeve.recovered_mm >= sleeve.supplied_mm:
+        message = Message("printing-template-sleeve-sizes", supplied=sleeve.supplied_mm)
+        yield Problem(f"{template.file}: sleeve, recovered_mm", sleeve.recovered_mm, message)
+    round_hose = template.size[0 if sleeve.round_hose == "across" else 1]
+    if round_hose > sleeve.flat_mm:
+        flat = math.floor(sleeve.flat_mm * 10) / 10
+        message = Message("printing-template-sleeve-flat", supplied=sleeve.supplied_mm, flat=flat)
+        yield Problem(f"{template.file}: size", round_hose, message)
+    for key in ("wraps", "flag", "on_hose", "engraved", "sheet"):
+        if getattr(template, key) is not None:
+            yield Problem(f"{template.file}: {key}", None, Message("printing-template-sleeve-alone"))
+    for index, box in enumerate(template.box):
+        if isinstance(box, _SHRUNK_WRONG):
+            yield Problem(template.where(index), None, Message("printing-template-sleeve-picture"))
+        bars_round = (box.turn in (0, 180)) is (sleeve.round_hose == "across")
+        if isinstance(box, Code128Box) and bars_round:
+            yield Problem(
+                f"{template.where(index)}, turn", box.turn, Message("printing-template-sleeve-bars")
+            )
 
 
 def _overlap(one: _Box, other: _Box) -> bool:

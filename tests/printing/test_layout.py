@@ -23,7 +23,16 @@ from tests.printing.conftest import STRAIGHT, a_tag
 
 README = (Path(__file__).parents[2] / "label_templates" / "README.md").read_text(encoding="utf-8")
 CAPITALS = 0.729  # of the em
-TWO_SYMBOLS = ("hang_tag", "hang_tag_two", "sheet_a4", "sheet_letter", "roll_4x6", "flag_label", "sleeve_tag")
+TWO_SYMBOLS = (
+    "hang_tag",
+    "hang_tag_two",
+    "sheet_a4",
+    "sheet_letter",
+    "roll_4x6",
+    "flag_label",
+    "sleeve_tag",
+    "shrink_sleeve",
+)
 
 
 def texts(page):

@@ -1,6 +1,7 @@
 """Will it scan? Preflight says so before ink is spent, and names the mend."""
 
 import dataclasses
+from pathlib import Path
 
 import pytest
 
@@ -68,7 +69,7 @@ def test_the_diameter_comes_from_the_assessment(make_tag):
     assert f"{tag.assessment.hose_od_mm:.1f} mm" in found[0].text
 
 
-def own(tmp_path, text):
+def own(tmp_path: Path, text: str) -> template.Template:
     file = tmp_path / "mine.toml"
     file.write_text(text, encoding="utf-8")
     return template.load(file)

@@ -16,7 +16,7 @@ def parts(tag, name, page):
     label = template.load(name)
     said = {"all": tag.link, "spec": tag.link, "number": link.number_only(tag.link)}
     codes = [box for box in label.box if box.kind == "qr"]
-    if len({box.holds for box in codes}) == 1:
+    if len({said[box.holds] for box in codes}) == 1:
         return [(page, said[codes[0].holds])]
     [line] = [box.at[1] for box in label.box if box.kind == "cut"]
     row = round(page.height * (label.sheet.first[1] + line) / label.sheet.page_size[1])

@@ -19,7 +19,7 @@ SIGNED = {
     "flag_label", "hang_tag", "hang_tag_two", "roll_4x2", "roll_4x6", "roll_continuous", "sheet_a4", "sheet_letter",
     "metal_plate", "sleeve_tag", "traveller_a5", "traveller_half_letter",
 }  # fmt: skip
-UNSIGNED = {"do_not_use", "end_tag_a", "end_tag_b", "roll_2x1", "thin_wrap", "wrap_label"}
+UNSIGNED = {"do_not_use", "end_tag_a", "end_tag_b", "roll_2x1", "shrink_sleeve", "thin_wrap", "wrap_label"}
 
 
 @pytest.fixture(scope="module")

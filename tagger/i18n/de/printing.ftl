@@ -124,6 +124,7 @@ printing-title-traveller_a5 = Laufkarte, A5
 printing-title-traveller_half_letter = Laufkarte, halbes Letter-Format
 printing-title-traveller_stub = Laufkarte A5 mit Abreißabschnitt, auf A4
 printing-title-metal_plate = Gravurplatte, 4 x 2 in, SVG oder DXF
+printing-title-shrink_sleeve = Schrumpfschlauch, 240 x 76 mm, flach bedruckt, für Schläuche von 30 bis 49 mm
 printing-title-do_not_use = Schild „Nicht verwenden“ für eine gesperrte oder durchgefallene Schlauchleitung, 100 x 60 mm
 ## The tag on a hose that must not be used
 
@@ -171,6 +172,16 @@ printing-template-off-label = Das Feld ragt über das Etikett hinaus, das { $wid
     .mend = Das Feld verschieben oder verkleinern.
 printing-template-flag = Der Teil eines Fahnenetiketts, der um den Schlauch geht, hat auf beiden Seiten einen Flügel.
     .mend = Anfang und Ende zwischen 0 und { $width } mm angeben, den kleineren Wert zuerst.
+printing-template-sleeve-sizes = Geschrumpft ist ein Schrumpfschlauch kleiner als die { $supplied } mm, mit denen er geliefert wird.
+    .mend = Den Innendurchmesser nach vollem Schrumpfen eingeben, nach den Angaben zum Schrumpfschlauch.
+printing-template-sleeve-flat = Ein Schrumpfschlauch von { $supplied } mm ist flach { $flat } mm breit, das Etikett ist breiter.
+    .mend = Diese Seite des Etiketts auf höchstens { $flat } mm verkleinern.
+printing-template-sleeve-alone = Eine Vorlage für einen Schrumpfschlauch kann diesen Schlüssel nicht haben.
+    .mend = Ihn entfernen oder { "sleeve" } entfernen.
+printing-template-sleeve-picture = Dieses Feld enthält ein Bild. Vom Schrumpfschlauch gestaucht wären Winkel und Formen falsch.
+    .mend = Textfelder verwenden: Angaben wie end_a, length und clocking und die Art tightening.
+printing-template-sleeve-bars = Der Schrumpfschlauch würde die Striche stauchen.
+    .mend = Das Feld um 90 Grad drehen, so dass der Strichcode längs des Schlauchs läuft.
 printing-template-overlap = Das Feld überlappt Feld { $box } ({ $kind }).
     .mend = Eines der beiden verschieben.
 printing-template-off-page = Die Etiketten reichen bis { $last } mm auf einer Seite von { $page } mm.
@@ -268,6 +279,25 @@ printing-flight-sleeve-thin = In einer Hülle auf einem Schlauch von { $od } mm 
     .mend = Ein Anhängeschild oder Fahnenetikett verwenden. Diese Vorlage ist für Schläuche ab { $thinnest } mm.
 printing-flight-stuck-thin = Auf einen Schlauch von { $od } mm geklebt ist der QR-Code von { $side } mm nicht lesbar. Bis { $widest } mm ist er lesbar.
     .mend = Das Schild anbinden oder auf etwas Flaches kleben. Auf Schläuchen ab { $thinnest } mm ist es lesbar.
+printing-flight-shrink-unknown = Der Schrumpfschlauch schrumpft samt Aufdruck von { $supplied } mm auf bis zu { $recovered } mm, und der Außendurchmesser des Schlauchs ist nicht bekannt.
+    .mend = Messen und angeben ({ "--hose-od" }) oder ein Anhängeschild verwenden.
+printing-flight-shrink-fit = Der Schrumpfschlauch ist für Schläuche zwischen { $recovered } und { $supplied } mm. { $fit ->
+    [loose] Auf einem Schlauch von { $od } mm bleibt er lose.
+   *[tight] Über einen Schlauch von { $od } mm passt er nicht.
+ }
+    .mend = Einen Schrumpfschlauch anderer Größe mit eigener Vorlage oder ein Anhängeschild verwenden.
+printing-flight-shrink = Auf einem Schlauch von { $od } mm schrumpft der Aufdruck in Umfangsrichtung auf { $share } %. Schrumpfschlauch: { $supplied } mm im Lieferzustand, { $recovered } mm voll geschrumpft; Quelle: { $source }.
+    .mend = Beide Durchmesser mit den Angaben zu Ihrem Schrumpfschlauch vergleichen. Vor dem Verpressen der Armatur aufschieben.
+printing-flight-shrink-module = Auf einem Schlauch von { $od } mm schrumpft der Aufdruck auf { $share } % und ein Modul auf { $module } mm. DIN SPEC 91406 verlangt mindestens { $least } mm.
+    .mend = Einen Schrumpfschlauch mit kleinerem Durchmesser im Lieferzustand oder ein Anhängeschild verwenden.
+printing-flight-shrink-near = Auf einem Schlauch von { $od } mm ist ein QR-Code fast so breit, wie gerade noch lesbar ist.
+    .mend = Einen kleineren QR-Code in einer eigenen Vorlage oder ein Anhängeschild verwenden.
+printing-flight-shrink-unread = Geschrumpft und um einen Schlauch von { $od } mm gebogen ist ein QR-Code { $side } mm breit, und bis { $widest } mm ist er nach der Geometrie lesbar. { $unread ->
+    [0] Die Testdecoder lesen ihn.
+   *[other] Testdecoder, die ihn dort nicht lesen: { LIST($failed) }.
+ }
+    .mend = Einen kleineren QR-Code in einer eigenen Vorlage oder ein Anhängeschild verwenden.
+printing-sleeve-assumed = von dieser Vorlage angenommen, keine Angabe zu einem Schrumpfschlauch
 
 ## Network printers
 

@@ -124,6 +124,7 @@ printing-title-traveller_a5 = Job card (traveller), A5
 printing-title-traveller_half_letter = Job card (traveller), half Letter
 printing-title-traveller_stub = Job card (traveller), A5, with a tear-off stub, on A4
 printing-title-metal_plate = Plate for an engraver, 4 x 2 in, SVG or DXF
+printing-title-shrink_sleeve = Heat-shrink sleeve, 240 x 76 mm, printed flat, for hoses of 30 to 49 mm
 printing-title-do_not_use = “Do not use” tag for a withdrawn or failed hose, 100 x 60 mm
 ## The tag on a hose that must not be used
 
@@ -171,6 +172,16 @@ printing-template-off-label = The box extends beyond the label, which is { $widt
     .mend = Move it or make it smaller.
 printing-template-flag = The part of a flag label that goes round the hose has a wing on either side.
     .mend = Enter where it begins and where it ends, both between 0 and { $width } mm, the smaller first.
+printing-template-sleeve-sizes = A heat-shrink sleeve is smaller recovered than the { $supplied } mm it has as supplied.
+    .mend = Enter the inside diameter when fully recovered, by the data of the sleeve.
+printing-template-sleeve-flat = A sleeve of { $supplied } mm lies { $flat } mm wide when flat, and the label is wider.
+    .mend = Make this side of the label { $flat } mm or less.
+printing-template-sleeve-alone = A template for a heat-shrink sleeve cannot have this key.
+    .mend = Remove it, or remove { "sleeve" }.
+printing-template-sleeve-picture = This box has a picture. Squeezed by the sleeve, its angles and shapes would be wrong.
+    .mend = Use boxes with text: fields such as end_a, length and clocking, and the kind tightening.
+printing-template-sleeve-bars = The bars would be squeezed by the sleeve.
+    .mend = Turn the box by 90 degrees, so that the bar code runs along the hose.
 printing-template-overlap = The box overlaps box { $box } ({ $kind }).
     .mend = Move one of the two.
 printing-template-off-page = The labels reach to { $last } mm on a page of { $page } mm.
@@ -268,6 +279,25 @@ printing-flight-sleeve-thin = In a sleeve on a hose of { $od } mm, the QR code o
     .mend = Use a hang tag or a flag label. This template is for hoses from { $thinnest } mm.
 printing-flight-stuck-thin = Stuck on a hose of { $od } mm, the QR code of { $side } mm does not scan. Up to { $widest } mm scans.
     .mend = Hang it by a tie or stick it on something flat. On hoses from { $thinnest } mm it scans.
+printing-flight-shrink-unknown = The sleeve shrinks with what is printed on it, from { $supplied } mm down to as little as { $recovered } mm, and the hose outside diameter is not known.
+    .mend = Measure it and enter it ({ "--hose-od" }), or use a hang tag.
+printing-flight-shrink-fit = The sleeve is for hoses between { $recovered } and { $supplied } mm. { $fit ->
+    [loose] On a hose of { $od } mm it stays loose.
+   *[tight] It does not go over a hose of { $od } mm.
+ }
+    .mend = Use a sleeve of another size with a template of its own, or a hang tag.
+printing-flight-shrink = On a hose of { $od } mm the print shrinks to { $share } % around the hose. Sleeve: { $supplied } mm as supplied, { $recovered } mm fully recovered; source: { $source }.
+    .mend = Compare both diameters with the data of your sleeve. Slide it on before the fitting is crimped.
+printing-flight-shrink-module = On a hose of { $od } mm the print shrinks to { $share } %, and a module to { $module } mm. DIN SPEC 91406 requires at least { $least } mm.
+    .mend = Use a sleeve with a smaller diameter as supplied, or a hang tag.
+printing-flight-shrink-near = On a hose of { $od } mm, a QR code is near the widest that scans.
+    .mend = Use a smaller QR code in a template of your own, or a hang tag.
+printing-flight-shrink-unread = Shrunk and bent round a hose of { $od } mm, a QR code is { $side } mm wide, and up to { $widest } mm scans by geometry. { $unread ->
+    [0] The test decoders read it.
+   *[other] Test decoders that do not read it there: { LIST($failed) }.
+ }
+    .mend = Use a smaller QR code in a template of your own, or a hang tag.
+printing-sleeve-assumed = assumed by this template, not data of a sleeve
 
 ## Network printers
 

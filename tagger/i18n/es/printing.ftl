@@ -124,6 +124,7 @@ printing-title-traveller_a5 = Hoja de ruta, A5
 printing-title-traveller_half_letter = Hoja de ruta, media Carta
 printing-title-traveller_stub = Hoja de ruta A5 con talón recortable, en A4
 printing-title-metal_plate = Placa para grabar, 4 x 2 in, SVG o DXF
+printing-title-shrink_sleeve = Funda termorretráctil, 240 x 76 mm, impresa en plano, para mangueras de 30 a 49 mm
 printing-title-do_not_use = Etiqueta «No utilizar» para un latiguillo retirado o rechazado, 100 x 60 mm
 ## The tag on a hose that must not be used
 
@@ -171,6 +172,16 @@ printing-template-off-label = El recuadro sobresale de la etiqueta, que mide { $
     .mend = Muévalo o redúzcalo.
 printing-template-flag = La parte de una etiqueta bandera que rodea la manguera tiene un ala a cada lado.
     .mend = Indique dónde empieza y dónde termina, entre 0 y { $width } mm, primero el valor menor.
+printing-template-sleeve-sizes = Contraída, una funda termorretráctil es menor que los { $supplied } mm con que se suministra.
+    .mend = Introduzca el diámetro interior tras la contracción total, según los datos de la funda.
+printing-template-sleeve-flat = Una funda de { $supplied } mm mide { $flat } mm de ancho en plano, y la etiqueta es más ancha.
+    .mend = Reduzca este lado de la etiqueta a { $flat } mm o menos.
+printing-template-sleeve-alone = Una plantilla para funda termorretráctil no puede tener esta clave.
+    .mend = Quítela, o quite { "sleeve" }.
+printing-template-sleeve-picture = Este recuadro lleva un dibujo. Comprimido por la funda, mostraría ángulos y formas falsos.
+    .mend = Use recuadros de texto: campos como end_a, length y clocking, y el tipo tightening.
+printing-template-sleeve-bars = La funda comprimiría las barras.
+    .mend = Gire el recuadro 90 grados, para que el código de barras siga el largo de la manguera.
 printing-template-overlap = El recuadro se solapa con el recuadro { $box } ({ $kind }).
     .mend = Mueva uno de los dos.
 printing-template-off-page = Las etiquetas llegan a { $last } mm en una página de { $page } mm.
@@ -268,6 +279,25 @@ printing-flight-sleeve-thin = En una funda sobre una manguera de { $od } mm, el 
     .mend = Use una etiqueta colgante o una etiqueta bandera. Esta plantilla es para mangueras desde { $thinnest } mm.
 printing-flight-stuck-thin = Pegado sobre una manguera de { $od } mm, el código QR de { $side } mm no se lee. Hasta { $widest } mm se lee.
     .mend = Cuélguela con una brida o péguela sobre una superficie plana. En mangueras desde { $thinnest } mm se lee.
+printing-flight-shrink-unknown = La funda se contrae con lo impreso, de { $supplied } mm hasta { $recovered } mm como mínimo, y no se conoce el diámetro exterior de la manguera.
+    .mend = Mídalo e indíquelo ({ "--hose-od" }), o use una etiqueta colgante.
+printing-flight-shrink-fit = La funda es para mangueras de entre { $recovered } y { $supplied } mm. { $fit ->
+    [loose] En una manguera de { $od } mm queda suelta.
+   *[tight] No pasa por una manguera de { $od } mm.
+ }
+    .mend = Use una funda de otro tamaño con su propia plantilla, o una etiqueta colgante.
+printing-flight-shrink = En una manguera de { $od } mm, lo impreso se reduce al { $share } % alrededor de la manguera. Funda: { $supplied } mm suministrada, { $recovered } mm tras la contracción total; fuente: { $source }.
+    .mend = Compare los dos diámetros con los datos de su funda. Pásela antes de prensar el terminal.
+printing-flight-shrink-module = En una manguera de { $od } mm, lo impreso se reduce al { $share } % y un módulo a { $module } mm. La DIN SPEC 91406 exige al menos { $least } mm.
+    .mend = Use una funda de menor diámetro suministrado, o una etiqueta colgante.
+printing-flight-shrink-near = En una manguera de { $od } mm, un código QR está cerca del ancho máximo legible.
+    .mend = Use un código QR más pequeño en una plantilla propia, o una etiqueta colgante.
+printing-flight-shrink-unread = Contraído y curvado alrededor de una manguera de { $od } mm, un código QR mide { $side } mm de ancho, y por geometría se lee hasta { $widest } mm. { $unread ->
+    [0] Los decodificadores de prueba lo leen.
+   *[other] Decodificadores de prueba que no lo leen ahí: { LIST($failed) }.
+ }
+    .mend = Use un código QR más pequeño en una plantilla propia, o una etiqueta colgante.
+printing-sleeve-assumed = supuesto por esta plantilla, no es un dato de una funda
 
 ## Network printers
 

@@ -126,6 +126,7 @@ printing-title-traveller_a5 = Fiche suiveuse, A5
 printing-title-traveller_half_letter = Fiche suiveuse, demi-Letter
 printing-title-traveller_stub = Fiche suiveuse A5 avec talon détachable, sur A4
 printing-title-metal_plate = Plaque à graver, 4 x 2 in, SVG ou DXF
+printing-title-shrink_sleeve = Gaine thermorétractable, 240 x 76 mm, imprimée à plat, pour tuyaux de 30 à 49 mm
 printing-title-do_not_use = Étiquette « Ne pas utiliser » pour un flexible retiré ou refusé, 100 x 60 mm
 ## The tag on a hose that must not be used
 
@@ -173,6 +174,16 @@ printing-template-off-label = La zone dépasse de l'étiquette, qui mesure { $wi
     .mend = Déplacez-la ou réduisez-la.
 printing-template-flag = La partie d'une étiquette drapeau qui entoure le tuyau a une aile de chaque côté.
     .mend = Indiquez où elle commence et où elle finit, entre 0 et { $width } mm, la plus petite valeur d'abord.
+printing-template-sleeve-sizes = Rétreinte, une gaine thermorétractable est plus petite que ses { $supplied } mm à la livraison.
+    .mend = Saisissez le diamètre intérieur après rétreint complet, d'après les données de la gaine.
+printing-template-sleeve-flat = Une gaine de { $supplied } mm a { $flat } mm de large à plat, et l'étiquette est plus large.
+    .mend = Réduisez ce côté de l'étiquette à { $flat } mm ou moins.
+printing-template-sleeve-alone = Un modèle pour gaine thermorétractable ne peut pas avoir cette clé.
+    .mend = Supprimez-la, ou supprimez { "sleeve" }.
+printing-template-sleeve-picture = Cette zone contient un dessin. Comprimé par la gaine, il montrerait des angles et des formes faux.
+    .mend = Utilisez des zones de texte : des champs tels que end_a, length et clocking, et le type tightening.
+printing-template-sleeve-bars = La gaine comprimerait les barres.
+    .mend = Tournez la zone de 90 degrés, pour que le code-barres suive la longueur du tuyau.
 printing-template-overlap = La zone recouvre la zone { $box } ({ $kind }).
     .mend = Déplacez l'une des deux.
 printing-template-off-page = Les étiquettes vont jusqu'à { $last } mm sur une page de { $page } mm.
@@ -270,6 +281,25 @@ printing-flight-sleeve-thin = Dans une gaine sur un tuyau de { $od } mm, le code
     .mend = Utilisez une étiquette à suspendre ou une étiquette drapeau. Ce modèle convient aux tuyaux à partir de { $thinnest } mm.
 printing-flight-stuck-thin = Collé sur un tuyau de { $od } mm, le code QR de { $side } mm est illisible. La lecture est possible jusqu'à { $widest } mm.
     .mend = Suspendez l'étiquette à un lien ou collez-la sur une surface plane. Sur les tuyaux à partir de { $thinnest } mm, elle est lisible.
+printing-flight-shrink-unknown = La gaine se rétreint avec son impression, de { $supplied } mm jusqu'à { $recovered } mm au minimum, et le diamètre extérieur du tuyau n'est pas connu.
+    .mend = Mesurez-le et indiquez-le ({ "--hose-od" }), ou utilisez une étiquette à suspendre.
+printing-flight-shrink-fit = La gaine convient aux tuyaux entre { $recovered } et { $supplied } mm. { $fit ->
+    [loose] Sur un tuyau de { $od } mm, elle reste lâche.
+   *[tight] Elle ne passe pas sur un tuyau de { $od } mm.
+ }
+    .mend = Utilisez une gaine d'une autre taille avec son propre modèle, ou une étiquette à suspendre.
+printing-flight-shrink = Sur un tuyau de { $od } mm, l'impression se réduit à { $share } % autour du tuyau. Gaine : { $supplied } mm à la livraison, { $recovered } mm après rétreint complet ; source : { $source }.
+    .mend = Comparez les deux diamètres aux données de votre gaine. Enfilez-la avant de sertir l'embout.
+printing-flight-shrink-module = Sur un tuyau de { $od } mm, l'impression se réduit à { $share } % et un module à { $module } mm. La DIN SPEC 91406 demande au moins { $least } mm.
+    .mend = Utilisez une gaine de plus petit diamètre à la livraison, ou une étiquette à suspendre.
+printing-flight-shrink-near = Sur un tuyau de { $od } mm, un code QR est proche de la plus grande largeur lisible.
+    .mend = Utilisez un code QR plus petit dans un modèle à vous, ou une étiquette à suspendre.
+printing-flight-shrink-unread = Rétreint et courbé autour d'un tuyau de { $od } mm, un code QR a { $side } mm de large, et la géométrie permet la lecture jusqu'à { $widest } mm. { $unread ->
+    [0] Les décodeurs d'essai le lisent.
+   *[other] Décodeurs d'essai qui ne l'y lisent pas : { LIST($failed) }.
+ }
+    .mend = Utilisez un code QR plus petit dans un modèle à vous, ou une étiquette à suspendre.
+printing-sleeve-assumed = supposé par ce modèle, aucune donnée d'une gaine
 
 ## Network printers
 
