@@ -23,7 +23,7 @@ from api.web.headers import SecurityHeaders
 from api.web.identity import check_password, hash_password
 from api.web.keys import ShopKeys
 from api.web.limits import LimitBody, LimitRequests
-from api.web.load import LimitLoad
+from api.web.load import Full, LimitLoad, sent_away
 from api.web.proxies import Proxies, Unnamed
 from api.web.tables import ShopTables
 from api.workers import outbox, print_queue
@@ -131,6 +131,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
         problem.database,
     )
     errors.install(app, manners)
+    app.add_exception_handler(Full, sent_away)
     rest.describe(app, base_url=settings.base_url)
     logs.arrange(settings.log)
     security_log.to_stderr()

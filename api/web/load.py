@@ -7,8 +7,11 @@ from http import HTTPStatus
 from typing import Final
 
 from starlette.datastructures import Headers
+from starlette.exceptions import HTTPException
+from starlette.requests import Request
 from starlette.responses import JSONResponse, PlainTextResponse, Response
 from starlette.types import ASGIApp, Receive, Scope, Send
+from starlette.types import Message as Received
 
 from api.web.health import PATHS
 from tagger.i18n import Translator, negotiate
@@ -32,7 +35,8 @@ class LimitLoad:
     """Sends requests away with 503 and when to ask again while ``most`` of their room are under way.
 
     Each room has a count of its own: a flood of the public pages leaves the bench working. It stands behind the
-    cache of tag pages, so a page that is kept is still shown, and a mechanic reads the tag.
+    cache of tag pages, so a page that is kept is still shown, and a mechanic reads the tag. A request is under way
+    from when it has come whole: slow or silent senders take nobody's place.
     """
 
     def __init__(self, app: ASGIApp, *, most: int, under_way: Counter[str], sent_away: Counter[str]) -> None:
@@ -43,16 +47,48 @@ class LimitLoad:
         if scope["type"] != "http" or scope["path"] in PATHS:
             await self.app(scope, receive, send)
             return
-        room = room_of(scope["path"])
-        if self._under_way[room] >= self._most:
-            self._sent_away[room] += 1
-            await _busy(scope)(scope, receive, send)
-            return
-        self._under_way[room] += 1
+        room, inside = room_of(scope["path"]), False
+
+        def enter() -> None:
+            nonlocal inside
+            if self._under_way[room] >= self._most:
+                self._sent_away[room] += 1
+                raise Full
+            self._under_way[room] += 1
+            inside = True
+
+        async def arrived() -> Received:
+            message = await receive()
+            if not inside and message["type"] == "http.request" and not message.get("more_body"):
+                enter()
+            return message
+
         try:
-            await self.app(scope, receive, send)
+            if not _brings_a_body(scope):
+                enter()
+            await self.app(scope, arrived, send)
+        except Full:
+            await _busy(scope)(scope, receive, send)
         finally:
-            self._under_way[room] -= 1
+            if inside:
+                self._under_way[room] -= 1
+
+
+class Full(HTTPException):
+    """The request's room is full: raised where the last of its body is read, before anything is done with it."""
+
+    def __init__(self) -> None:
+        super().__init__(503)
+
+
+async def sent_away(request: Request, error: Exception) -> Response:
+    """The answer to a request whose body came whole when its room was full."""
+    return _busy(request.scope)
+
+
+def _brings_a_body(scope: Scope) -> bool:
+    headers = Headers(scope=scope)
+    return "transfer-encoding" in headers or headers.get("content-length", "0") != "0"
 
 
 def _busy(scope: Scope) -> Response:
