@@ -375,9 +375,8 @@ def _in_the_sleeve(
     placed = min(codes, key=lambda one: one.module_mm)
     narrowest = math.floor(placed.module_mm * ratio * 1000) / 1000
     told: dict[str, Value] = {"od": round(od, 1), "share": round(100 * ratio)}
-    found = [
-        Finding("note", "sleeve", Message("printing-flight-shrink", **told, **sizes, source=sleeve.named))
-    ]
+    message = Message("printing-flight-shrink", **told, **sizes, source=sleeve.named)
+    found = [Finding("warn" if sleeve.assumed else "note", "sleeve", message)]
     if narrowest < LEAST_MODULE_MM:
         message = Message("printing-flight-shrink-module", **told, module=narrowest, least=LEAST_MODULE_MM)
         found.append(Finding("warn", "module", message))

@@ -233,6 +233,11 @@ class Sleeve(_Strict):
         """The source: a message for the template that comes with the program, else the shop's own words."""
         return own_text(self.source)
 
+    @property
+    def assumed(self) -> bool:
+        """Whether the diameters are of no sleeve: those of the template that comes with the program."""
+        return self.source.startswith("printing-sleeve-")
+
 
 class Template(_Strict):
     """One kind of label."""
