@@ -35,6 +35,9 @@ _CUT = re.compile(
 _BEFORE_A_UNIT = re.compile(r"\s+(in|en)\s*$", re.IGNORECASE)  # "Länge in mm", "Longueur en mm"
 _IN_BRACKETS = re.compile(r"[(\[]\s*([^)\]]+?)\s*[)\]]\s*$")
 _LAST_WORD = re.compile(r"[\s,/_-]+([^\s,/_-]+?)\.?\s*$")
+_LONGEST: Final = (
+    200  # characters of a heading that is looked at: searching brackets takes time by its square
+)
 _BARE_FIGURE = re.compile(r"\s*[-+]?(\d+([.,]\d*)?|[.,]\d+|(\d+(\s+|-))?\d+\s*/\s*\d+)\s*")
 
 
@@ -50,6 +53,9 @@ def guess(heading: Sequence[object]) -> list[str]:
     found: list[str] = []
     for cell in heading:
         text = str(cell or "")
+        if len(text) > _LONGEST:
+            found.append("")
+            continue
         ours = names.get(_bare(text), "") or _with_its_unit(text, names)
         found.append("" if ours in found or (ours == "length_mm" and is_cut_length(text)) else ours)
     return found
@@ -91,7 +97,7 @@ def unit_of(heading: object, column: str) -> str:
     >>> unit_of("Length (in)", "length_mm"), unit_of("OAL mm", "length_mm"), unit_of("Length", "length_mm")
     ('in', 'mm', '')
     """
-    text = str(heading or "").strip()
+    text = str(heading or "").strip()[-_LONGEST:]
     known = _units_of(column)
     if not known or text == column:
         return ""

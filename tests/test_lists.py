@@ -213,3 +213,10 @@ def test_a_sheet_that_says_its_size_wrong_is_read_whole(tmp_path: Path) -> None:
             out.writestr(name, parts.read(name).replace(b'<dimension ref="A1:L3"', b'<dimension ref="A1:B2"'))
     assert lists.read_list(tmp_path / "wrong.xlsx") == lists.read_list(tmp_path / "right.xlsx")
     assert len(lists.read_list(tmp_path / "wrong.xlsx")) == 2
+
+
+def test_headings_of_a_hundred_thousand_brackets_are_nobodys() -> None:
+    """Without a bound on what is searched this test takes minutes."""
+    long = "[" * 100_000
+    assert list_columns.guess([long, "Length (in)"]) == ["", "length_mm"]
+    assert list_columns.unit_of(long, "length_mm") == ""
