@@ -8,7 +8,7 @@ from fastapi import APIRouter, Query, Request
 from pydantic import ValidationError
 
 from api.rest.problem import RESPONSES
-from api.rest.shared import Answer, AsDevice, AssemblyOut, TheStore, WithdrawalOut
+from api.rest.shared import Answer, AsDevice, AssemblyOut, SignatureOut, TheStore, WithdrawalOut
 from api.shared.known_tag import State
 from api.shared.scan_look_up import Scanned, look_up
 from api.web.language import translator_of
@@ -20,14 +20,6 @@ from tagger.store import Role
 from tagger.trade.one_hose import is_date_code
 
 router = APIRouter(responses=RESPONSES, tags=["tags"])
-
-
-class SignatureOut(Answer):
-    """How a tag stands to the shop's keys: ``why`` is that of a broken signature."""
-
-    state: Literal["signed", "unsigned", "broken", "unchecked"]
-    key_id: int | None
-    why: Literal["altered", "unknown_key", "withdrawn_key", "ended_key"] | None
 
 
 class ScanOut(Answer):

@@ -22,6 +22,8 @@ from tagger.errors import TaggerError
 from tagger.i18n import Translator
 from tagger.messages import Message
 from tagger.record import RECORD_FIELDS, Record
+from tagger.signing import State as SignatureState
+from tagger.signing import Why
 from tagger.spec import AssemblySpec
 from tagger.store import (
     Assembly,
@@ -353,3 +355,14 @@ def pdf(body: bytes, name: str) -> Response:
 def answers_with(*media: str, words: str) -> dict[int | str, dict[str, Any]]:
     """The description of an answer that is a file."""
     return {200: {"content": {name: {} for name in media}, "description": words}}
+
+
+class SignatureOut(Answer):
+    """How a tag stands to the shop's keys.
+
+    ``why`` is that of a broken one: do not trust the values. ``unchecked``: no key is known here.
+    """
+
+    state: SignatureState
+    key_id: int | None
+    why: Why | None

@@ -15,6 +15,7 @@ from api.rest.shared import (
     Answer,
     AsDevice,
     Request_,
+    SignatureOut,
     SpecIn,
     TheStore,
     answers_with,
@@ -35,8 +36,7 @@ from tagger.messages import Message
 from tagger.printing import preflight as flight
 from tagger.printing import template
 from tagger.record_tag import preview, tags_of
-from tagger.signing import State as SignatureState
-from tagger.signing import Why, state_of
+from tagger.signing import state_of
 from tagger.store import Registration, Store
 from tagger.trade.guide import turns_of
 from tagger.trade.motion import NAMES, Name, first_end
@@ -60,14 +60,6 @@ class FitStepOut(Answer):
     text: str
     caution: bool
     source: str
-
-
-class SignatureOut(Answer):
-    """``why`` is that of a broken one: do not trust the values. ``unchecked``: no key is known here."""
-
-    state: SignatureState
-    key_id: int | None
-    why: Why | None
 
 
 class FitOut(Answer):

@@ -314,13 +314,14 @@ form.addEventListener("keydown", (event) => {
     event.preventDefault(); // Enter never registers by accident
     const text = keys.map((k) => k.key).join("");
     const quick = keys.length >= 6 && keys.at(-1).at - keys[1].at < 50 * keys.length;
+    const whole = NUMBER.test(control.value) ? control.value.trim() : ""; // whatever its keys' times say
     const link = /https?:\/\/\S+$/i.exec(control.value)?.[0];
     if (quick && control.tagName === "SELECT") putBack(keys[0].chosen);
     if (link) scanned(link, control, control.value.slice(0, -link.length));
-    else if (quick) scanned(text, control, keys[0].before);
+    else if (quick) scanned(whole || text, control, whole ? "" : keys[0].before);
     else if ("fitting" in control.dataset && control.value) offerFittings(control).then((found) => { if (found.length === 1) takeFitting(control, found[0]); });
     else if ("lot" in control.dataset && control.value) scanned(control.value, control, control.value);
-    else if (NUMBER.test(control.value) && control.name !== "replaces") numbered(control);
+    else if (whole && control.name !== "replaces") numbered(control);
     else goOn(form, control, lacking);
     keys = [];
     return;

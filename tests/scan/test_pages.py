@@ -475,10 +475,9 @@ def test_a_typed_link_of_any_shop_opens_here(client: TestClient, assembly: Assem
 def test_the_address_alone_leads_to_finding_a_tag(client: TestClient) -> None:
     answer = client.get("/", follow_redirects=False)
     assert (answer.status_code, answer.headers["location"]) == (303, "/find")
-    too_long = {"x" * 5000: 422, f"https://tags.example.com/T/7K3MQ9XW2R1/{'7' * 5000}": 404}
-    for typed, status in too_long.items():
+    for typed in ("x" * 5000, f"https://tags.example.com/T/7K3MQ9XW2R1/{'7' * 5000}"):
         page = client.get("/find", params={"q": typed}, headers={"accept": "text/html"})
-        assert page.status_code == status and "???" not in page.text
+        assert page.status_code == 422 and "???" not in page.text
 
 
 @pytest.mark.parametrize("address", ["/T/", "/nosuch", f"/T/{OTHER_SHOP}/123/extra"])
