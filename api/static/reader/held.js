@@ -14,7 +14,10 @@ export async function note(number, page) {
   if (!section && !isVoid && !isHeld) return kept.delete(seenAt(number));
   const { reason, since } = section ? section.dataset : {};
   const list = await fetch(LIST, { cache: "no-store" }).catch(() => null);
-  const at = new Date(list?.headers.get("date") || Date.now()).toISOString();
+  const asOf = list?.ok ? (await list.clone().json()).as_of : "";
+  // A server writes its date once a second: a list can be younger than the date it came with.
+  const moments = [list?.headers.get("date") ?? "", asOf].map((one) => Date.parse(one) || 0);
+  const at = new Date(Math.max(...moments) || Date.now()).toISOString();
   if (list?.ok) await kept.put(LIST, list);
   return kept.put(seenAt(number), new Response(JSON.stringify({ at, reason, since, isVoid, isHeld })));
 }
