@@ -1,7 +1,8 @@
 """Damaged inputs for every parser, in a process that may have 200 MB more than the program itself takes.
 
-``python -m tests.fuzzing 1000000 1`` sends so many, from the seed 1, and prints as JSON what came of them: what a parser
-refuses in words is right; any other exception, more than a second of CPU, or more memory is a failure.
+``python -m tests.fuzzing 1000000 1`` sends a million, drawn from the random numbers that 1 begins, and prints as JSON
+what came of them: what a parser refuses in words is right; any other exception, more than a second of CPU, or more
+memory is a failure.
 """
 
 from __future__ import annotations

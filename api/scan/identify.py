@@ -54,6 +54,16 @@ ORIGINS = {
     **{origin: Message(f"scan-origin-{origin}") for origin in readings.ORIGINS},
 }
 FORMS = {form: phrases.form(form) for form in Form}
+_OFFERED: dict[str, Any] = {
+    "seats": SEATS,
+    "cones": CONES,
+    "flanks": FLANKS,
+    "series": SERIES,
+    "origins": ORIGINS,
+    "forms": FORMS,
+    "looks": looks,
+}
+"""What both pages offer beside the questions: the server's and the one that a phone keeps."""
 BASES = {basis: phrases.length_basis(basis) for basis in LengthBasis}
 COVERS = {cover: phrases.cover(cover) for cover in Cover}
 FIELD = {"thread": "diameter"}  # where the form's field has another name than the feature
@@ -133,13 +143,7 @@ def measure(request: Request) -> Response:
         title=t("scan-no_tag"),
         asked=asked,
         problems=problems,
-        seats=SEATS,
-        cones=CONES,
-        flanks=FLANKS,
-        series=SERIES,
-        origins=ORIGINS,
-        forms=FORMS,
-        looks=looks,
+        **_OFFERED,
         kept=False,
         which=which,
         wanted=wanted,
@@ -175,13 +179,7 @@ def kept_page(request: Request, lang: str, version: str) -> str:
         candidates=address("candidates.json"),
         more=address(f"more-{lang}.json"),
         asked=nothing,
-        seats=SEATS,
-        cones=CONES,
-        flanks=FLANKS,
-        series=SERIES,
-        origins=ORIGINS,
-        forms=FORMS,
-        looks=looks,
+        **_OFFERED,
         kept=True,
         wanted="",
         state={},

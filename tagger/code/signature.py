@@ -43,7 +43,7 @@ def text(number: str, digits: str, key_id: int) -> bytes:
 
 
 def sealed(number: str, digits: str, key_id: int, private: bytes) -> str:
-    """The digits of the signed tag. ``private``: 32 bytes, the seed of RFC 8032."""
+    """The digits of the signed tag. ``private``: the private key of RFC 8032, 32 bytes."""
     seal = key_id << _SIGNATURE_BITS | int.from_bytes(signed(text(number, digits, key_id), private), "big")
     return str(int(digits) << payload.SEAL_BITS | seal)
 

@@ -295,3 +295,22 @@ def test_the_tables_a_phone_keeps_are_small() -> None:
 
     shared: Any = json.dumps(shared_tables(tables()), ensure_ascii=False).encode()
     assert len(gzip.compress(shared)) < 25_000
+
+
+NOTED = """async (base) => {
+  const { note, known } = await import(`${base}/held.js`), fetched = window.fetch;
+  const list = { as_of: "2026-11-27T10:00:02+00:00", withdrawn: [], void: [], held: [] };
+  window.fetch = async () => new Response(JSON.stringify(list), { headers: { date: "Fri, 27 Nov 2026 10:00:01 GMT" } });
+  const seen = new DOMParser().parseFromString('<section class="withdrawn" data-reason="cracked"></section>', "text/html");
+  await note("7K3MQ9XW2R1", seen);
+  window.fetch = fetched;
+  return (await known("7K3MQ9XW2R1")).withdrawn?.reason ?? null;
+}"""
+
+
+def test_a_withdrawal_seen_holds_over_a_list_younger_than_the_date_it_came_with(
+    reader: tuple[Page, str],
+) -> None:
+    """A server writes its date once a second; a list made just before the withdrawal may bear a later time."""
+    page, base = reader
+    assert page.evaluate(NOTED, base) == "cracked"
