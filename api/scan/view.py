@@ -19,11 +19,12 @@ from api.shared.known_tag import DAMAGED, Tag
 from tagger import phrases, rated, units
 from tagger.code import number as tag_number
 from tagger.i18n import Translator
-from tagger.messages import Message, angle, as_is, length, temperature, torque
+from tagger.messages import Message, angle, as_is, length, pressure, temperature, torque
 from tagger.signing import Signed
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
 from tagger.store import Assembly
 from tagger.trade import grades, servicelife
+from tagger.trade.present import Overrated
 from tagger.trade.results import Assessment
 from tagger.trade.screws import screw_for
 
@@ -114,6 +115,8 @@ def doubts(tag: Tag, t: Translator) -> list[str]:
     content = tag.content
     found = [t(f"scan-fit-doubt-{tag.digits_state}")] if tag.digits_state in ("differ", DAMAGED) else []
     found += [t(tag.signed.message())] if tag.signed and tag.signed.broken else []
+    if tag.overrated and tag.record is None:
+        found.append(t("scan-fit-doubt-claims"))
     found += [t(line) for line in rated.dangers(content)]
     if content.working_pressure_bar is None and content.at_most_bar is None:
         found.append(t("scan-pressure-not_known"))
@@ -260,7 +263,9 @@ def _notices(tag: Tag, reader: Reader) -> list[View]:
         off = differences(tag.record.content, tag.printed, reader)
         notice = _notice("danger", t("scan-notice-differ-title"), t("scan-notice-differ"), differences=off)
         found.append(notice)
-    if tag.overrated:
+    if tag.overrated and tag.record is None:
+        found.append(_claims(tag.overrated, t))
+    elif tag.overrated:
         found.append(_notice("danger", t("scan-notice-overrated-title"), t(tag.overrated.message)))
     if tag.record:
         found += _lineage(tag.record, t)
@@ -270,6 +275,16 @@ def _notices(tag: Tag, reader: Reader) -> list[View]:
 def _forged(signed: Signed, t: Translator) -> View:
     *_, why = signed.lines()
     return _notice("danger", t(signed.message()), t("scan-sealed-act"), more=t(why))
+
+
+def _claims(high: Overrated, t: Translator) -> View:
+    """Digits without a record that claim more than the tables allow: nobody here registered that."""
+    was, why = pressure(high.was_bar), high.now.working_pressure.why
+    if high.now_bar is None:
+        more = t(why) if why else None
+        return _notice("danger", t("scan-claims-title"), t("scan-claims-none", was=was), more=more)
+    said = t("scan-claims-more", was=was, now=pressure(high.now_bar))
+    return _notice("danger", t("scan-claims-title"), said)
 
 
 def _lineage(record: Assembly, t: Translator) -> list[View]:

@@ -100,7 +100,15 @@ def test_numbers_are_checked_alike(reader: tuple[Page, str]) -> None:
 def test_the_phone_says_what_the_server_says(reader: tuple[Page, str], lang: str) -> None:
     page, base = reader
     today = date.today().isoformat()
-    vectors = [*GOLDEN, {"name": "signed", "digits": signed("contract_example")}]
+    too_high = assess(spec := AssemblySpec.read(TWO_ELBOWS)).content_of(spec)
+    too_high = too_high.model_copy(
+        update={"working_pressure_bar": 950.0, "at_most_bar": None, "unknown_parts": ()}
+    )
+    vectors = [
+        *GOLDEN,
+        {"name": "signed", "digits": signed("contract_example")},
+        {"name": "claims too much", "digits": payload.encode(too_high)},
+    ]
     paths = [f"/T/{NUMBER}/{vector['digits']}" for vector in vectors]
     shop = {
         "base": "https://tags.example.com",
@@ -115,10 +123,13 @@ def test_the_phone_says_what_the_server_says(reader: tuple[Page, str], lang: str
         content = payload.decode(vector["digits"])
         high = overrated(content, tables())
         state = KEYS.state(NUMBER, vector["digits"], content.built_on)
-        tag = Tag(NUMBER, vector["digits"], lowered(content, high), None, content, signed=state)
+        shown = lowered(content, high)
+        tag = Tag(NUMBER, vector["digits"], shown, None, content, overrated=high, signed=state)
         values = view.build(tag, assessment_of(tag, tables()), Reader(lang, tables()), Shop(*shop.values()))
         server = fill.fill(
-            "tag", values | {"warnings": [], "dangers": [], "notices": values["notices"][1:]}, lang
+            "tag",
+            values | {"warnings": [], "dangers": [], "notices": values["notices"][2 if high else 1 :]},
+            lang,
         )
         seen = (
             _without_first_notice(html)
@@ -126,6 +137,8 @@ def test_the_phone_says_what_the_server_says(reader: tuple[Page, str], lang: str
             else _without_first_notice(_without_first_notice(html))
         )
         assert _plain(seen) == _plain(server), vector["name"]
+        if high:
+            assert set(_plain(values["notices"][1]["words"])) <= set(_plain(html)), vector["name"]
 
 
 HELD = """async ([digits, base, tables]) => {

@@ -559,10 +559,16 @@ def test_a_void_record_says_do_not_fit_and_has_no_fitting_guide(client: TestClie
 GATE = '<details class="gate">'
 
 
+def forged(bar: float = 420.0) -> str:
+    """The digits of a true tag, but for its pressure."""
+    spec = AssemblySpec.read(SPEC)
+    return payload.encode(assess(spec).content_of(spec).model_copy(update={"working_pressure_bar": bar}))
+
+
 def test_a_hose_that_must_not_be_installed_yet_has_its_guide_behind_a_deliberate_act_that_says_why(
     client: TestClient, store: Store, assembly: Assembly
 ) -> None:
-    """Digits that differ or cannot be read, a fluid the hose is not for, a pressure wholly unknown."""
+    """Digits that differ or cannot be read, a fluid the hose is not for, a pressure wholly unknown or too high."""
     other = register(store, length_mm=900.0)
     water = SPEC | {"fluid": "phosphate_ester", "max_temperature_c": None}
     [wrong] = store.register(AssemblySpec.read(water), assess(AssemblySpec.read(water)), reason="test stand")
@@ -572,6 +578,7 @@ def test_a_hose_that_must_not_be_installed_yet_has_its_guide_behind_a_deliberate
         (path(assembly)[:-1], "the tag cannot be compared with the shop's record"),
         (path(wrong), "only with the hose manufacturer's approval"),
         (f"/T/{OTHER_SHOP}/{unknown}", "The working pressure of this assembly is not known"),
+        (f"/T/{OTHER_SHOP}/{forged()}", "The tag claims more pressure than the tables allow"),
     ):
         page = client.get(address).text
         before, behind = page[page.index('id="fit"') :].split(GATE)
@@ -582,7 +589,8 @@ def test_a_hose_that_must_not_be_installed_yet_has_its_guide_behind_a_deliberate
 def test_where_there_is_no_guide_or_it_is_shut_the_tightening_values_are_shut_too(
     client: TestClient, store: Store, assembly: Assembly
 ) -> None:
-    """Withdrawn, void, held, digits that differ or cannot be read, not for its fluid: a value read in passing is used."""
+    """Withdrawn, void, held, digits that differ, cannot be read or claim too much, not for its fluid: a value read in
+    passing is used."""
     withdrawn, void, other = register(store), register(store), register(store, length_mm=900.0)
     failed = register(store)
     store.withdraw("The fitting lot cracked in the crimp", tag=withdrawn.number)
@@ -591,7 +599,16 @@ def test_where_there_is_no_guide_or_it_is_shut_the_tightening_values_are_shut_to
     water = SPEC | {"fluid": "phosphate_ester", "max_temperature_c": None}
     [wrong] = store.register(AssemblySpec.read(water), assess(AssemblySpec.read(water)), reason="test stand")
     differ = f"/T/{assembly.number}/{other.digits}"
-    for address in (path(withdrawn), path(void), path(failed), path(wrong), differ, path(assembly)[:-1]):
+    claims = f"/T/{OTHER_SHOP}/{forged()}"
+    for address in (
+        path(withdrawn),
+        path(void),
+        path(failed),
+        path(wrong),
+        differ,
+        path(assembly)[:-1],
+        claims,
+    ):
         for shown, behind in _tightening(client.get(address).text):
             assert "N·m" not in shown and "flat" not in shown, address
             assert "Show the tightening values all the same" in behind and "N·m" in behind, address
@@ -614,6 +631,25 @@ def _tightening(page: str) -> list[tuple[str, str]]:
         assert bool(gate) == bool(closed)
         found.append((text(shown + after.partition("<details")[0]), text(behind)))
     return found
+
+
+def test_a_record_whose_rating_was_lowered_since_keeps_its_guide_and_a_tag_within_the_tables_too(
+    client: TestClient, store: Store
+) -> None:
+    """The shop's own record tells the lower pressure; digits that claim no more than the tables are no forgery."""
+    spec = AssemblySpec.read(SPEC)
+    now = assess(spec)
+    rated = now.working_pressure.model_copy(update={"value_bar": 420.0})
+    [older] = store.register(spec, now.model_copy(update={"working_pressure": rated}))
+    allowed = now.working_pressure.value_bar
+    assert allowed is not None
+    for address in (
+        path(older),
+        f"/T/{OTHER_SHOP}/{forged(allowed)}",
+        f"/T/{OTHER_SHOP}/{forged(allowed - 60)}",
+    ):
+        page = client.get(address).text
+        assert GATE not in page and 'href="#step-1"' in page, address
 
 
 def test_a_pressure_known_in_part_is_no_reason_to_hide_the_guide(client: TestClient, store: Store) -> None:

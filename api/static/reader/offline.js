@@ -28,10 +28,10 @@ export async function read(path, kit, today, shop, knownOf = known) {
   const state = await knownOf(number);
   if (!found.digits) return refusal(format(number), { id: alone(state) }, kit);
   try {
-    const { content, claimed } = held(decode(found.digits, kit.tables), kit.tables);
+    const told = decode(found.digits, kit.tables), { content, claimed } = held(told, kit.tables);
     const signed = await stateOf(number, found.digits, content.built_on, kit.tables);
-    const notices = [...forged(signed, t), ...tooMuch(claimed, content, t), { severity: "care", heading: t("offline-tag-only"), words: t(howSure(state)) }];
-    const tag = { number, digits: found.digits, content, signed, notices, withdrawn: withdrawal(state, t), isVoid: Boolean(state.isVoid), isHeld: Boolean(state.isHeld), ...shop };
+    const notices = [...forged(signed, t), ...tooMuch(claimed, told, content, t), { severity: "care", heading: t("offline-tag-only"), words: t(howSure(state)) }];
+    const tag = { number, digits: found.digits, content, claimed, signed, notices, withdrawn: withdrawal(state, t), isVoid: Boolean(state.isVoid), isHeld: Boolean(state.isHeld), ...shop };
     return { number: format(number), html: fill(kit.templates.tag, view(tag, kit, today)) };
   } catch (error) {
     if (!(error instanceof Damaged)) throw error;
@@ -53,11 +53,12 @@ function forged(signed, t) {
 }
 
 // Digits that claim more than the tables allow: the lower pressure is shown, and this above it.
-function tooMuch(claimed, content, t) {
+// What the known parts allow at most is no pressure to put in the place of a claimed one.
+function tooMuch(claimed, told, content, t) {
   if (claimed === null) return [];
-  const was = pressure(claimed), now = content.working_pressure_bar ?? content.at_most_bar;
-  const words = now === null ? { id: "offline-claims-none", values: { was } } : { id: "offline-claims-more", values: { was, now: pressure(now) } };
-  return [{ severity: "danger", heading: t("offline-claims-title"), words: t(words) }];
+  const was = pressure(claimed), now = told.working_pressure_bar === null ? content.at_most_bar : content.working_pressure_bar;
+  const words = now === null ? { id: "scan-claims-none", values: { was } } : { id: "scan-claims-more", values: { was, now: pressure(now) } };
+  return [{ severity: "danger", heading: t("scan-claims-title"), words: t(words) }];
 }
 
 const time = (asOf) => ({ day: { date: asOf.slice(0, 10) }, time: `${asOf.slice(11, 16)} UTC` });

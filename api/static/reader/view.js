@@ -60,10 +60,11 @@ const barred = (tag) => Boolean(tag.withdrawn || tag.isVoid || tag.isHeld);
 
 // Why this hose assembly is not to be installed yet: the guide then opens only by a deliberate act.
 // A pressure that is known in part is no such reason.
-function doubts({ content, signed }, t) {
+function doubts({ content, claimed, signed }, t) {
   const unknown = content.working_pressure_bar === null && content.at_most_bar === null;
   const forged = signed?.state === "broken" ? [t("words-sealed-broken")] : [];
-  return [...forged, ...rated.dangers(content).map((line) => t(line)), ...(unknown ? [t("scan-pressure-not_known")] : [])];
+  const tooMuch = claimed === null ? [] : [t("scan-fit-doubt-claims")];
+  return [...forged, ...tooMuch, ...rated.dangers(content).map((line) => t(line)), ...(unknown ? [t("scan-pressure-not_known")] : [])];
 }
 
 // A figure alone, as a message.

@@ -31,6 +31,3 @@ offline-withdrawn-as-of = Die Angaben stammen nur vom Schild. Die Sperrliste der
 offline-barred = Die Angaben stammen nur vom Schild. Diese Schlauchleitung aus dem oben genannten Grund nicht einbauen. In der Werkstatt nachfragen.
 offline-withdrawn-reason = Die Werkstatt hat die Schlauchleitung gesperrt. Dort nach dem Grund fragen.
 offline-withdrawn-listed = Laut Sperrliste der Werkstatt vom { $day }, { $time }
-offline-claims-title = Das Schild nennt mehr Druck, als die Tabellen zulassen
-offline-claims-more = Das Schild nennt { $was }. Die Tabellen auf diesem Telefon lassen { $now } zu: nicht mehr verwenden und die Werkstatt fragen.
-offline-claims-none = Das Schild nennt { $was }. Die Tabellen auf diesem Telefon lassen für diese Schlauchleitung, wie sie beschrieben ist, keinen Druck zu: nicht einbauen, bevor die Werkstatt einen Druck bestätigt hat.

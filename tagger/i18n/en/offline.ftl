@@ -31,6 +31,3 @@ offline-withdrawn-as-of = The data shown come from the tag only. The shop's list
 offline-barred = The data shown come from the tag only. Do not install this hose assembly, for the reason above. Ask the shop.
 offline-withdrawn-reason = The shop has withdrawn it. Ask the shop for the reason.
 offline-withdrawn-listed = In the shop's list of { $day }, { $time }
-offline-claims-title = The tag claims more pressure than the tables allow
-offline-claims-more = The tag claims { $was }. The tables on this phone allow { $now }: use no more, and ask the shop.
-offline-claims-none = The tag claims { $was }. The tables on this phone allow no pressure for this hose assembly as it is described: do not install it before the shop has confirmed a pressure.

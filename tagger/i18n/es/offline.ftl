@@ -31,6 +31,3 @@ offline-withdrawn-as-of = Los datos proceden solo de la etiqueta. La lista del t
 offline-barred = Los datos proceden solo de la etiqueta. No monte este latiguillo, por el motivo indicado arriba. Pregunte al taller.
 offline-withdrawn-reason = El taller lo ha retirado. Pregúntele el motivo.
 offline-withdrawn-listed = Según la lista del taller del { $day }, { $time }
-offline-claims-title = La etiqueta indica más presión de la que admiten las tablas
-offline-claims-more = La etiqueta indica { $was }. Las tablas de este teléfono admiten { $now }: no use más y pregunte al taller.
-offline-claims-none = La etiqueta indica { $was }. Las tablas de este teléfono no admiten ninguna presión para este latiguillo tal como se describe: no lo monte antes de que el taller confirme una presión.

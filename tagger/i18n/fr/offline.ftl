@@ -31,6 +31,3 @@ offline-withdrawn-as-of = Les données proviennent uniquement de l'étiquette. L
 offline-barred = Les données proviennent uniquement de l'étiquette. Ne montez pas ce flexible, pour la raison ci-dessus. Demandez à l'atelier.
 offline-withdrawn-reason = L'atelier a retiré ce flexible du service. Demandez-lui la raison.
 offline-withdrawn-listed = D'après la liste de l'atelier du { $day }, { $time }
-offline-claims-title = L'étiquette annonce plus de pression que les tables n'en admettent
-offline-claims-more = L'étiquette annonce { $was }. Les tables de ce téléphone admettent { $now } : n'allez pas au-delà et demandez à l'atelier.
-offline-claims-none = L'étiquette annonce { $was }. Les tables de ce téléphone n'admettent aucune pression pour ce flexible tel qu'il est décrit : ne le montez pas avant que l'atelier ait confirmé une pression.
