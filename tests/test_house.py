@@ -20,6 +20,7 @@ GROUND = {
     "tagger.moments",
     "tagger.phrases",
     "tagger.rated",
+    "tagger.trimmed",
 }
 MAY_IMPORT: dict[str, set[str]] = {
     "tagger/intake.py": set(),
@@ -34,6 +35,7 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/messages.py": {"tagger.i18n"},  # English for logs and tracebacks
     "tagger/phrases.py": set(),
     "tagger/rated.py": set(),
+    "tagger/trimmed.py": set(),
     "tagger/i18n": set(),
     "tagger/words.py": {"tagger.i18n", "tagger.trade.screws"},  # which screw a torque belongs to
     "tagger/drawing": {"tagger.words", "tagger.trade"},

@@ -15,11 +15,12 @@ from datetime import datetime
 from typing import Annotated
 
 from fastapi import APIRouter, Request
-from pydantic import Field, SecretStr
+from pydantic import BeforeValidator, Field, SecretStr
 
 from api.rest.once import DoOnce
 from api.rest.problem import RESPONSES, RoleTooLow, there
 from api.rest.shared import Answer, AsManager, Id, Request_, TheStore
+from api.web import passphrases
 from api.web.identity import bearer, hash_password
 from api.web.security_log import tell
 from api.web.state import settings_of
@@ -28,9 +29,20 @@ from tagger.messages import Message
 from tagger.store import Person, Role, Token
 
 router = APIRouter(responses=RESPONSES)
+
+
+def _as_typed(value: object) -> object:
+    """Its blanks are part of it: signing in takes none away."""
+    return SecretStr(value) if isinstance(value, str) else value
+
+
 Password = Annotated[
     SecretStr,
-    Field(max_length=1000, description="At least 12 characters, and none of the commonest passwords."),
+    BeforeValidator(_as_typed),
+    Field(
+        max_length=passphrases.MOST,
+        description="At least 12 characters, and none of the commonest passwords.",
+    ),
 ]
 
 

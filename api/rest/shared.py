@@ -40,6 +40,7 @@ from tagger.store import (
 from tagger.store.overrated import as_of_today
 from tagger.trade import assess, present
 from tagger.trade.results import Assessment
+from tagger.trimmed import Trimmed
 
 EXAMPLE_SPEC = {
     "hose": {"standard": "SAE 100R2", "dash": 12, "lot": "H-2291"},
@@ -279,10 +280,8 @@ class OrderOut(Answer):
         )
 
 
-class Request_(BaseModel):
+class Request_(Trimmed):
     """What a caller sends; unknown fields are refused by name."""
-
-    model_config = ConfigDict(extra="forbid", str_strip_whitespace=True)
 
     @field_validator("*", mode="before")
     @classmethod

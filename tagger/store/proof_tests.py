@@ -12,7 +12,7 @@ from datetime import date, timedelta
 from enum import StrEnum
 from typing import Annotated, Any, Literal, get_args
 
-from pydantic import BaseModel, ConfigDict, Field, field_validator
+from pydantic import ConfigDict, Field, field_validator
 
 from tagger import phrases
 from tagger.errors import Problem, StoreError
@@ -20,6 +20,7 @@ from tagger.messages import Message, least_pressure, pressure
 from tagger.spec import PressureBar
 from tagger.trade.proof import Required
 from tagger.trade.tables import tables
+from tagger.trimmed import Trimmed
 
 Medium = Literal["mineral oil", "water", "water with inhibitor", "air", "nitrogen"]
 MEDIA: tuple[str, ...] = get_args(Medium)
@@ -36,8 +37,8 @@ class Result(StrEnum):
     OUTDATED = "outdated"  # a crimp was recorded after it: what was tested is no more what is there
 
 
-class _Value(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
+class _Value(Trimmed):
+    model_config = ConfigDict(frozen=True)
 
 
 class ProofTest(_Value):

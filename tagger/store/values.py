@@ -8,7 +8,7 @@ from datetime import date, datetime
 from enum import StrEnum
 from typing import Annotated, Any
 
-from pydantic import BaseModel, ConfigDict, Field, model_validator
+from pydantic import ConfigDict, Field, model_validator
 
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
@@ -16,6 +16,7 @@ from tagger.record import Record
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store.said import Said
 from tagger.trade.results import Assessment
+from tagger.trimmed import Trimmed
 
 
 class Kind(StrEnum):
@@ -229,10 +230,10 @@ class Assembly(Record):
         return bool(self.withdrawals)
 
 
-class Contact(BaseModel):
+class Contact(Trimmed):
     """The customer's contact: a phone number or an email address at least."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid", str_strip_whitespace=True)
+    model_config = ConfigDict(frozen=True)
 
     name: Annotated[str, Field(max_length=120)] = ""
     company: Annotated[str, Field(max_length=120)] = ""

@@ -71,6 +71,11 @@ def test_somebody_is_added_changed_retired_and_brought_back(api: httpx.Client, s
     cookie = store.sign_in(1, 1)
     assert api.patch(person, json={"role": "counter"}).json()["role"] == "counter"
     assert store.signed_in(cookie) is None, "a changed role ends the sessions that had the old one"
+    api.patch(person, json={"password": " typed with blanks "})
+    assert check_password(store, "Bela", " typed with blanks ") is not None
+    assert check_password(store, "Bela", "typed with blanks") is None, (
+        "signing in takes no blanks away either"
+    )
     api.patch(person, json={"password": "forgotten and new"})
     assert check_password(store, "Bela", BELA["password"]) is None
     assert check_password(store, "Bela", "forgotten and new") is not None

@@ -8,9 +8,11 @@ from typing import Any
 import httpx
 import pytest
 from jsonschema import Draft202012Validator
+from pydantic import ValidationError
 
 from api.rest.shared import EXAMPLE_SPEC
 from tagger.store import Store
+from tagger.trimmed import Trimmed
 
 KEYWORDS = {
     *("$ref", "type", "title", "description", "default", "examples", "format", "contentMediaType", "writeOnly"),
@@ -68,6 +70,63 @@ def test_every_example_fits_the_schema_beside_it(described: dict[str, Any]) -> N
             wrong[f"{place} {error.json_path}"] = error.message
     assert wrong == {}
     assert shown > 200
+
+
+def _sent(described: dict[str, Any]) -> Iterator[str]:
+    """The names of the schemas that a body is made of."""
+    schemas, seen = described["components"]["schemas"], set[str]()
+    left = [
+        content["schema"]["$ref"]
+        for place, media, content in _media(described)
+        if place.endswith(" sends") and media == "application/json" and "$ref" in content["schema"]
+    ]
+    while left:
+        name = left.pop().rpartition("/")[2]
+        if name not in seen:
+            seen.add(name)
+            yield name
+            left += [inner["$ref"] for inner in _schemas(schemas[name]) if "$ref" in inner]
+
+
+def _all_of(model: type[Trimmed]) -> Iterator[type[Trimmed]]:
+    yield model
+    for below in model.__subclasses__():
+        yield from _all_of(below)
+
+
+def _refused(model: type[Trimmed], field: str, text: str) -> str:
+    """The kind of error that this text is refused with in this field, in words for programs; empty for none."""
+    with pytest.raises(ValidationError) as refused:
+        model.model_validate({field: text, "and one": "that nobody knows"})
+    return next((str(item["type"]) for item in refused.value.errors() if item["loc"][:1] == (field,)), "")
+
+
+def test_a_text_is_as_long_as_the_description_says_blanks_around_it_included(
+    api: httpx.Client, described: dict[str, Any]
+) -> None:
+    for text in ("EN 853 2SN DN 19".ljust(301), " "):
+        assert api.post("/lay-line", json={"text": text}).status_code == 422
+    assert api.post("/lay-line", json={"text": "EN 853 2SN DN 19".ljust(300)}).status_code == 200
+    models = {model.__name__: model for model in _all_of(Trimmed)}
+    longest = least = 0
+    for name in _sent(described):
+        for field, member in described["components"]["schemas"][name].get("properties", {}).items():
+            for schema in (member, *member.get("anyOf", ())):
+                if schema.get("type") != "string":
+                    continue
+                allowed = Draft202012Validator(schema)
+                if most := schema.get("maxLength"):
+                    longest += 1
+                    assert allowed.is_valid("1" * most) and not allowed.is_valid("1" * most + " ")
+                    assert _refused(models[name], field, "1" * most) != "string_too_long"
+                    assert _refused(models[name], field, "1" * most + " ") == "string_too_long", (name, field)
+                    assert _refused(models[name], field, " " + "1" * (most - 2) + " ") != "string_too_long"
+                if schema.get("minLength"):
+                    least += 1
+                    for mark in map(chr, range(0x3100)):
+                        blank = _refused(models[name], field, mark) == "string_too_short"
+                        assert allowed.is_valid(mark) is not blank, (name, field, mark)
+    assert longest >= 30 and least >= 7
 
 
 def test_no_example_holds_a_control_character(described: dict[str, Any]) -> None:
