@@ -15,9 +15,9 @@ from pathlib import Path
 import pytest
 
 from api.settings import Settings
+from api.workers.print_queue import PrintQueue
 from tagger.store import Kind, PrintState, Store
 from tests import processes
-from tests.bench.served import serving as serving_app
 from tests.databases import fresh_sqlite
 from tests.printing.ipp.endpoint import serving, until
 from tests.store.samples import assessment, spec
@@ -59,8 +59,12 @@ def test_a_queue_killed_at_any_moment_loses_no_job_and_prints_none_twice(
         for _ in range(KILLS):
             told += _killed(url, made.number, chance)
             assert store.audit().broken is None
-        with serving_app(Settings(base_url="https://tags.example.com"), store):
+        queue = PrintQueue(store, Settings(base_url="https://tags.example.com"))
+        queue.start()
+        try:
             until(lambda: {job.state for job in store.print_jobs(limit=1000)} <= set(_SETTLED), 60)
+        finally:
+            queue.stop()
         jobs = store.print_jobs(limit=1000)
         assert {job.id for job in jobs} >= set(told) and len(told) >= KILLS, "none is lost"
         sent = Counter(int(re.findall(r"_job_(\d+)_", file.name)[0]) for file in printer.received())
