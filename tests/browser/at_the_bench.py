@@ -6,7 +6,7 @@ import os
 from collections.abc import Callable, Iterator
 
 import pytest
-from playwright.sync_api import Page
+from playwright.sync_api import Page, expect
 
 from api.web.identity import hash_password
 from tagger.store import Role
@@ -67,6 +67,7 @@ class Keys:
 def two_swivels(page: Page) -> None:
     page.select_option("[name='end_a.connection']", "sae_37_flare")
     page.select_option("[name='end_a.form']", "female_swivel")
+    expect(page.locator("#view")).to_have_attribute("aria-busy", "false")  # what it says moves what is below
     page.check("[name='end_b.same']")
 
 
