@@ -84,9 +84,15 @@ def _size(tag: Tag) -> list[Message]:
 
 
 def _clocking_short(tag: Tag) -> list[Message]:
-    """The angle alone, for small labels; which way it is counted is in the QR code."""
+    """The angle and which way it is counted, in as few words as there are: an angle alone is set either way."""
     angle = tag.spec.clocking_deg
     return [] if angle is None else [Message("printing-clocking-short", angle=degrees(angle))]
+
+
+def _clocking_shortest(tag: Tag) -> list[Message]:
+    """The same without the word for it, where there is no room for that."""
+    angle = tag.spec.clocking_deg
+    return [] if angle is None else [Message("printing-clocking-shortest", angle=degrees(angle))]
 
 
 def _covers(tag: Tag) -> list[Message]:
@@ -259,7 +265,7 @@ FIELDS: dict[str, Field] = {
     "length": Field(Message("printing-field-length"), lambda tag: [phrases.overall_length(tag.spec)]),
     "length_short": Field(Message("printing-field-length"), lambda tag: _value(length(tag.spec.length_mm))),
     "clocking": Field(_CLOCKING, lambda tag: _optional(phrases.clocking(tag.spec))),
-    "clocking_short": Field(_CLOCKING, _clocking_short),
+    "clocking_short": Field(_CLOCKING, _clocking_short, shorter=_clocking_shortest),
     "working_pressure": Field(rating.CAPTION, rating.short_lines, shorter=rating.shortest_lines),
     "dangers": Field(Message("printing-field-dangers"), _dangers, shorter=rating.shortest_dangers),
     "duty": Field(Message("printing-field-duty"), _duty),

@@ -17,7 +17,7 @@ _UNWRAPPED_FROM = 0.85  # a line stays whole where wrapping would gain less than
 # A figure is never parted from its fraction or its unit: "1 1/4 flats" broken after the 1 reads as 1; nor is a
 # telephone number.
 _TOGETHER = re.compile(r"(?<=\d) (?=\d+/\d|\d{3,}\b|(?:mm|in|bar|psi|N·m|lbf·ft|°[CF]?)(?!\w))")
-_HYPHEN = re.compile(r"(?:(?<=[^\W\d_]-)|(?<=°-))(?=[^\W\d_])")
+_HYPHEN = re.compile(r"(?:(?<=[^\W\d_]{2}-)|(?<=°-))(?=[^\W\d_]{2})")
 
 
 class Fitted(NamedTuple):

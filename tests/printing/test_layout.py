@@ -10,12 +10,12 @@ import pytest
 
 from tagger.drawing import Grid, Text
 from tagger.i18n import LANGUAGES, Translator
-from tagger.messages import Message, torque
+from tagger.messages import Message, angle, torque
 from tagger.printing import raster, template
 from tagger.printing.fonts import text_width
 from tagger.printing.layout import lay_out
 from tagger.printing.sizing import dot_mm, qr_size
-from tagger.printing.textfit import fit
+from tagger.printing.textfit import Paragraph, fit, stack
 from tagger.printing.words import voices
 from tagger.settings import ShopSettings
 from tagger.spec import Tightening
@@ -300,6 +300,20 @@ def test_clocking_is_said_and_drawn_only_where_it_means_something(make_tag):
     assert not any("°" in text and text[:-1].isdigit() for text in texts(without))
 
 
+@pytest.mark.parametrize("name", ["roll_2x1", "flag_label"])
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_an_angle_in_words_says_which_way_it_is_counted_and_from_where(name, language, longest, make_tag):
+    """135 degrees counted the other way is 225: the fitting would point elsewhere."""
+    label, t = template.load(name).in_languages([language]), Translator(language)
+    for tag in (make_tag(), *(each for each in longest if each.spec.clocking_deg)):
+        said = "".join(texts(lay_out(tag, label))).replace(" ", "")
+        forms = (
+            t(Message(f"printing-clocking-{form}", angle=angle(tag.spec.clocking_deg)))
+            for form in ("short", "shortest")
+        )
+        assert any(form.replace(" ", "") in said for form in forms), said
+
+
 def test_what_is_not_known_says_so(make_tag):
     unknown = make_tag(working_pressure_bar=None, tighten_a=None, tighten_b=None)
     shown = " ".join(texts(lay_out(unknown, template.load("hang_tag"))))
@@ -336,6 +350,13 @@ def test_a_figure_is_never_parted_from_its_fraction_or_unit():
         found = fit((line,), float(width), 60.0, 3.0, 1.7, False)
         for part in ("115 N·m", "85 lbf·ft", "1 1/4", "56 mm", "3000 psi"):
             assert any(part in piece for piece in found.lines), (width, part, found.lines)
+
+
+@pytest.mark.parametrize("whole", ["HFD-R),", "O-ring"])
+def test_a_single_letter_is_never_parted_at_its_hyphen(whole):
+    for width in np.arange(12, 40, 0.5):
+        found = stack((Paragraph(f"phosphate ester ({whole} metric", 2.6, 2.2),), float(width), 60.0)
+        assert found is None or any(whole in line for line in found[0].lines), (width, found)
 
 
 def test_no_word_is_lost_when_text_wraps():
