@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -16,6 +16,7 @@ from tagger.printing.textfit import LEADING, TOP, Fitted, Paragraph, stack, stac
 
 _GAP = 1.0  # mm between a picture and the text beside it
 _LETTER = 7.0  # side of the plate with A or B, at most
+_Forms = Sequence[Sequence[Said]]
 _FIGURE = 6.6  # ems that a usual range of torque takes: "103–115 N·m"
 
 
@@ -65,46 +66,103 @@ def _frame(box: EndBox) -> _Frame:
 
 
 def between(box: BetweenBox, index: int, job: Job) -> Part:
-    """Hose and length; below them, of two elbows, the angle with its picture."""
+    """Hose and length; of two elbows the angle with its picture, beside or below them.
+
+    How the angle is counted stands with it where that makes nothing else smaller; the picture shows it anyway.
+    """
     width, height = box.inner
-    angle = fields.clocking_said(job.tag, job.template.languages)
     above = fields.between_said(job.tag, job.template.languages)
-    if not angle:
-        said = _fitting(above, (width, height), box, index, job)
-        return Part(_text(said, height), [])
+    angles = fields.clocking_said(job.tag, job.template.languages)
+    if not angles:
+        return Part(_text(_fitting(above, (width, height), box, index, job), height), [])
     degrees = job.tag.spec.clocking_deg
     assert degrees is not None
-    if width > 3 * height:
-        return _in_a_row(box, above, angle, degrees, index, job)
-    beside = max(min(height * 0.6, width * 0.36), min(width * 0.45, box.text * 2.45))  # "270°"
-    wide = width - beside - _GAP
-    said = _fitting(above, (wide, height), box, index, job)
-    size = min(beside, height * 0.65)
-    figure = _fitting((angle, angle[:1]), (beside, height - size - 0.4), box, index, job)
-    items = _text(said, height) + moved(_clocking(degrees, round(size, 3)), wide + _GAP, 0)
-    return Part([*items, *moved(_text(figure, height - size - 0.4), wide + _GAP, size + 0.4)], [])
+    frames = tuple(_in_a_row(box) if width > 3 * height else _in_a_column(box))
+    plain = _Between(
+        frames[0],
+        _fitting(above, frames[0].room, box, index, job),
+        _fitting(angles[-1:], frames[0].angle_room, box, index, job),
+    )
+    best = next(_fuller(plain, frames, above, angles[:-1], box), plain)
+    frame = best.frame
+    items = _text(best.said, height)
+    items += moved(_text(best.angle, frame.angle_room[1]), *frame.angle_at)
+    return Part([*items, *moved(_clocking(degrees, frame.picture), *frame.picture_at)], [])
 
 
-def _in_a_row(
-    box: BetweenBox,
-    above: tuple[tuple[Said, ...], ...],
-    angle: tuple[Said, ...],
-    degrees: int,
-    index: int,
-    job: Job,
-) -> Part:
-    """Text, angle and picture side by side, where the box is low."""
+@dataclass(frozen=True, slots=True)
+class _AngleFrame:
+    """Where in a box between the ends the texts, the angle and its picture stand: places and sizes in mm."""
+
+    room: tuple[float, float]
+    angle_at: tuple[float, float]
+    angle_room: tuple[float, float]
+    picture: float
+    picture_at: tuple[float, float]
+
+
+@dataclass(frozen=True, slots=True)
+class _Between:
+    """The texts of such a box, fitted in a frame."""
+
+    frame: _AngleFrame
+    said: list[tuple[Said, Fitted]]
+    angle: list[tuple[Said, Fitted]]
+
+    def as_good_as(self, other: _Between) -> bool:
+        """Nothing of the other is left out, and what is read at arm's length is hardly smaller."""
+        mine = {one.text: found.size for one, found in (*self.said, *self.angle)}
+        theirs = ((one, found.size) for one, found in (*other.said, *other.angle))
+        return all(mine.get(one.text, 0.0) >= (size * 0.97 if one.main else 0.1) for one, size in theirs)
+
+
+def _fuller(
+    plain: _Between, frames: tuple[_AngleFrame, ...], above: _Forms, angles: _Forms, box: BetweenBox
+) -> Iterator[_Between]:
+    """The same with more said of the angle, the most first, where all else stays as it is."""
+    for angle in angles:
+        for frame in frames:
+            said, told = _fits(above, frame.room, box), _fits((angle,), frame.angle_room, box)
+            if said is not None and told is not None:
+                found = _Between(frame, said, told)
+                if found.as_good_as(plain):
+                    yield found
+
+
+_LEAST_PICTURE = 9.4  # mm: below it the letters of a clocking picture cover its elbows
+_ASIDE = (
+    12.2,
+    18.6,
+    27.0,
+)  # mm: columns for how the angle is counted: in few words, in several lines, in two
+
+
+def _in_a_column(box: BetweenBox) -> Iterator[_AngleFrame]:
+    """The angle under its picture, right of the rest; the picture largest first."""
     width, height = box.inner
-    figure = box.text * 2.45  # "270°"
-    wide = width - height - figure - 2 * _GAP
-    items = _text(_fitting(above, (wide, height), box, index, job), height)
-    said = _fitting((angle, angle[:1]), (figure, height), box, index, job)
-    items += moved(_text(said, height), wide + _GAP, 0)
-    return Part([*items, *moved(_clocking(degrees, round(height, 3)), width - height, 0)], [])
+    least = max(min(height * 0.6, width * 0.36), min(width * 0.45, box.text * 2.45))  # "270°"
+    for beside in (least, *(each for each in _ASIDE if least < each < width * 0.5)):
+        largest, left = min(beside, height * 0.65), width - beside
+        for share in (1.0, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7):
+            size = round(largest * share, 3)
+            if share == 1.0 or size >= _LEAST_PICTURE:
+                below = (beside, height - size - 0.4)
+                middle = left + (beside - size) / 2 if share < 1.0 else left
+                yield _AngleFrame((left - _GAP, height), (left, size + 0.4), below, size, (middle, 0.0))
+
+
+def _in_a_row(box: BetweenBox) -> Iterator[_AngleFrame]:
+    """Text, angle and picture side by side, where the box is low; the angle's part narrowest first."""
+    width, height = box.inner
+    least = box.text * 2.45  # "270°"
+    for figure in (least, *(each for each in _ASIDE if least < each < width * 0.5)):
+        wide = width - height - figure - 2 * _GAP
+        room = (figure, height)
+        yield _AngleFrame((wide, height), (wide + _GAP, 0.0), room, round(height, 3), (width - height, 0.0))
 
 
 def _fitting(
-    forms: Sequence[Sequence[Said]],
+    forms: _Forms,
     room: tuple[float, float],
     box: EndBox | BetweenBox,
     index: int,
@@ -115,6 +173,16 @@ def _fitting(
 
     The last ``spare`` forms are for where no other fits at all.
     """
+    found = _fits(forms, room, box, spare)
+    if found is None:
+        raise too_small((one.text for one in forms[-1]), room, SMALLEST_TEXT_MM, index, job)
+    return found
+
+
+def _fits(
+    forms: _Forms, room: tuple[float, float], box: EndBox | BetweenBox, spare: int = 0
+) -> list[tuple[Said, Fitted]] | None:
+    """The same; None where no form fits."""
     width, height = (round(length, 3) for length in room)
     usual = len(forms) - spare
     found: list[tuple[Said, Fitted]] = []
@@ -127,9 +195,7 @@ def _fitting(
         found = list(zip(said, stacked, strict=True))
         if all(_large(each, its, box, width) for each, its in found):
             break
-    if not found:
-        raise too_small((one.text for one in forms[-1]), (width, height), SMALLEST_TEXT_MM, index, job)
-    return found
+    return found or None
 
 
 def _large(said: Said, found: Fitted, box: EndBox | BetweenBox, width: float) -> bool:

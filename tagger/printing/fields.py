@@ -460,12 +460,19 @@ def between_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...]
     return _said(lines, languages), _said(lines[:-1], languages), _said(least, languages)
 
 
-def clocking_said(tag: Tag, languages: tuple[str, ...]) -> tuple[Said, ...]:
-    """The angle, and how it is counted; empty unless both ends are elbows."""
+def clocking_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
+    """The angle with how it is counted, with where it is seen from, and alone; empty unless both ends are elbows.
+
+    Which way it is counted is in the picture beside it, too.
+    """
     angle = tag.spec.clocking_deg
     if angle is None:
         return ()
-    return _said(((degrees(angle), "main"), (Message("printing-clocking-counted"), "small")), languages)
+    lines: list[tuple[Message | Figure, str]] = [(degrees(angle), "main")]
+    counted, seen = Message("printing-clocking-counted"), Message("printing-clocking-seen")
+    return tuple(
+        _said((*lines, *more), languages) for more in (((counted, "small"),), ((seen, "small"),), ())
+    )
 
 
 def length_text(tag: Tag, languages: tuple[str, ...]) -> str:

@@ -59,6 +59,7 @@ printing-per-any-screw = je Schraube; Größe und Festigkeitsklasse nennt der He
 printing-per-any-screw-short = je Schraube; Schraube laut Hersteller
 printing-tightening-not-known = Anziehen nicht bekannt: Wert des Armaturen-Herstellers verwenden
 printing-clocking-counted = gegen den Uhrzeigersinn, von Ende A aus gesehen
+printing-clocking-seen = von A aus
 printing-made = { $shop }, { $day }
 printing-caution = Falscher Druck, falsches Gewinde oder falsches Anziehen kann schwere Verletzungen verursachen. Vor dem Lösen den gesamten Druck ablassen. Angaben des Armaturenherstellers und örtliche Vorschriften beachten.
 printing-caution-short = Vor dem Lösen Druck ablassen. Angaben des Armaturenherstellers beachten.

@@ -59,6 +59,7 @@ printing-per-any-screw = per screw; ask the manufacturer for screw size and grad
 printing-per-any-screw-short = per screw; screw as per manufacturer
 printing-tightening-not-known = tightening not known: use the fitting manufacturer's value
 printing-clocking-counted = counter-clockwise, viewed from end A
+printing-clocking-seen = seen from A
 printing-made = { $shop }, { $day }
 printing-caution = Wrong pressure, thread or torque can cause serious injury. Release all pressure before loosening. Follow the fitting manufacturer's instructions and local regulations.
 printing-caution-short = Release pressure before loosening. Follow the fitting manufacturer's instructions.

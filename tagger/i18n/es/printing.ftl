@@ -59,6 +59,7 @@ printing-per-any-screw = en cada tornillo; el tornillo lo indica el fabricante
 printing-per-any-screw-short = por tornillo; tornillo según el fabricante
 printing-tightening-not-known = apriete desconocido: use el valor del fabricante del racor
 printing-clocking-counted = en sentido antihorario, visto desde el extremo A
+printing-clocking-seen = desde A
 printing-made = { $shop }, { $day }
 printing-caution = Una presión, una rosca o un apriete equivocados pueden causar lesiones graves. Descargue toda la presión antes de aflojar. Siga las instrucciones del fabricante del racor y la normativa local.
 printing-caution-short = Descargue la presión antes de aflojar. Siga las instrucciones del fabricante del racor.

@@ -61,6 +61,7 @@ printing-per-any-screw = par vis (type de vis : voir le fabricant)
 printing-per-any-screw-short = par vis ; vis selon le fabricant
 printing-tightening-not-known = serrage inconnu (utilisez la valeur du fabricant d'embouts)
 printing-clocking-counted = dans le sens antihoraire, extrémité A côté observateur
+printing-clocking-seen = vu côté A
 printing-made = { $shop }, { $day }
 printing-caution = Une pression, un filetage ou un serrage erroné peut causer des blessures graves. Relâchez toute la pression avant de desserrer. Respectez les instructions du fabricant d'embouts et la réglementation locale.
 printing-caution-short = Relâchez la pression avant de desserrer. Respectez les instructions du fabricant d'embouts.
