@@ -11,6 +11,8 @@ from starlette.responses import Response
 from api.bench.page import NOT_FOUND, go, pdf, refused, render
 from api.bench.reprints import REPRINTS
 from api.shared.label_files import (
+    MEDIA,
+    one_of,
     pdf_of,
     sent_already,
     stopping_templates,
@@ -26,12 +28,10 @@ from api.web.state import queue_of, settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
-from tagger.printing import raster
 from tagger.record_tag import tags_of
 from tagger.store import Assembly, Kind, Printer
 
 router = APIRouter()
-PDF, PNG = "application/pdf", "image/png"
 HERE = "tagger_printer"
 """The cookie that holds where this browser printed last: there it prints at Enter the next time."""
 
@@ -112,7 +112,7 @@ def page(
 
 @router.post("/print")
 def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
-    """The tags as a PDF (any number) or PNG (one), written into their history as printed; or a job."""
+    """The tags as a PDF (any number), or one as PNG, SVG or DXF, written into their history as printed; or a job."""
     settings, store = settings_of(request), store_of(request)
     numbers = [str(n) for n in form.getlist("number")]
     place, reason = str(form.get("as") or "pdf"), str(form.get("reason") or "")[:120]
@@ -133,26 +133,28 @@ def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
         if printer is not None:
             job = queue_of(request).ask(printer, made, wanted, reason=reason, key=key, by=me.person.name)
             return _remembered(go(f"/bench/prints/{job.id}"), printer, secure=settings.secure)
-        as_png = place == "png"
-        if as_png and len(made) > 1:
-            raise StoreError(Problem("as", "png", Message("bench-png-one-tag")))
+        form_of = place if place in MEDIA else "pdf"
+        if form_of != "pdf" and len(made) > 1:
+            raise StoreError(
+                Problem("as", form_of.upper(), Message("bench-file-one-tag", form=form_of.upper()))
+            )
         tags = tags_of(store, made, settings)
         body = (
-            raster.png(tags[0], wanted, settings.printer_dpi)
-            if as_png
-            else pdf_of(tags, wanted, settings.printer_dpi)
+            pdf_of(tags, wanted, settings.printer_dpi)
+            if form_of == "pdf"
+            else one_of(tags[0], wanted, settings.printer_dpi, form_of)
         )
     except TaggerError as error:
         return page(request, made, 422, error.problems) if made else refused(request, 404, NOT_FOUND, error)
     # Written down before the paper exists: a tag that may have been printed counts as printed.
-    data = {"template": wanted.name, "as": "png" if as_png else "pdf", "reason": reason}
+    data = {"template": wanted.name, "as": form_of, "reason": reason}
     store.record_many([a.number for a in made], Kind.PRINTED, data, by=me.person.name)
     name = tag_number.format(made[0].number) if len(made) == 1 else f"tags-{datetime.now(UTC):%Y%m%d-%H%M}"
     headers = {
-        "Content-Disposition": f'inline; filename="{name}.{"png" if as_png else "pdf"}"',
+        "Content-Disposition": f'inline; filename="{name}.{form_of}"',
         "Cache-Control": "no-store",
     }
-    response = Response(body, media_type=PNG if as_png else PDF, headers=headers)
+    response = Response(body, media_type=MEDIA[form_of], headers=headers)
     response.delete_cookie(HERE, path="/bench")
     return response
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 
 from fastapi import APIRouter, Request
+from PIL.Image import Image
 from starlette.responses import Response
 
 from api.bench.page import NOT_FOUND, refused, render
@@ -17,7 +18,7 @@ from api.web.state import settings_of, tables_of
 from tagger.errors import Problem, TaggerError, TemplateError
 from tagger.i18n import LANGUAGES
 from tagger.messages import Message, length
-from tagger.printing import fields, painter, rating, survival
+from tagger.printing import fields, painter, plate, rating, survival
 from tagger.printing import template as label_templates
 from tagger.printing.content import Tag
 from tagger.printing.layout import Page, lay_out
@@ -81,12 +82,21 @@ def picture(request: Request, me: Builder, name: str, label: str = "") -> Respon
     settings = settings_of(request)
     try:
         wanted = template_of(name, settings).in_languages([_language(request, label)])
-        page = lay_out(_specimen(request), wanted, settings.printer_dpi)
+        image = _dots(_specimen(request), wanted, settings.printer_dpi)
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
     out = io.BytesIO()
-    painter.draw(page.drawing, page.dpi).save(out, "PNG", dpi=(page.dpi, page.dpi))
+    image.save(out, "PNG", dpi=(settings.printer_dpi, settings.printer_dpi))
     return Response(out.getvalue(), media_type="image/png", headers={"Cache-Control": "no-store"})
+
+
+def _dots(tag: Tag, wanted: Template, dpi: int) -> Image:
+    """The label as printed; a plate as the engraver's tool cuts it."""
+    page = lay_out(tag, wanted, dpi)
+    image = painter.draw(page.drawing, dpi)
+    if wanted.engraved is None:
+        return image
+    return plate.cut(plate.plate(tag, wanted), wanted.size, wanted.engraved).resize(image.size)
 
 
 def _language(request: Request, label: str) -> str:

@@ -28,12 +28,12 @@ from api.rest.shared import (
     spec_of,
 )
 from api.shared import spreadsheets
-from api.shared.label_files import one_of, pdf_of, sent_already, template_of
+from api.shared.label_files import MEDIA, Form, one_of, pdf_of, sent_already, template_of
 from api.shared.papers import traveller
 from api.web.language import paper_language
 from api.web.state import queue_of, settings_of, store_of, tables_of
 from tagger.code import number as tag_number
-from tagger.errors import Problem, StoreError, TaggerError
+from tagger.errors import Problem, SpecError, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.moments import Day
 from tagger.record import Record
@@ -85,8 +85,9 @@ class PageOut(Answer):
 
 
 class PrintIn(Request_):
-    """Which tags to print, and on which of the shop's printers, by its name; without one, as PDF.
+    """Which tags to print, and on which of the shop's printers, by its name; without one, as a file.
 
+    ``form``: of the file; other than PDF it is of one tag, and SVG and DXF are of a plate for an engraver.
     ``again``: also those whose tag was printed before, or stands in a print job; without it they are refused.
     """
 
@@ -95,6 +96,7 @@ class PrintIn(Request_):
     reason: Annotated[str, Field(max_length=120)] = ""
     printer: str | None = None
     again: bool = False
+    form: Form = "pdf"
 
 
 @router.post("/assemblies", status_code=201, summary="Register one or more assemblies of one spec")
@@ -214,8 +216,7 @@ def one(request: Request, store: TheStore, token: AsBuilder, number: str) -> Ass
     return AssemblyOut.of(assembly_at(store, number), request)
 
 
-TAG_MEDIA = {"pdf": "application/pdf", "png": "image/png"}
-_FILES = answers_with(*TAG_MEDIA.values(), words="The tag.")
+_FILES = answers_with(*MEDIA.values(), words="The tag; SVG and DXF of a plate for an engraver.")
 
 
 @router.get(
@@ -230,18 +231,18 @@ def tag(
     store: TheStore,
     token: AsBuilder,
     number: str,
-    form: Literal["pdf", "png"],
+    form: Form,
     template: str | None = None,
 ) -> Response:
     settings, made = settings_of(request), assembly_at(store, number)
     [known] = tags_of(store, [made], settings)
     wanted = template_of(template or settings.label_template, settings)
     store.refuse_print([made.number], wanted.purpose)  # a file of it is as good as the tag
-    return Response(one_of(known, wanted, settings.printer_dpi, form), media_type=TAG_MEDIA[form])
+    return Response(one_of(known, wanted, settings.printer_dpi, form), media_type=MEDIA[form])
 
 
 _PRINTED: dict[int | str, dict[str, Any]] = {
-    200: {"content": {"application/pdf": {}}, "description": "The tags, where no printer is named."},
+    200: {"content": {one: {} for one in MEDIA.values()}, "description": "The tags, where no printer is named."},
     202: {"model": PrintJobOut, "description": "The print job, where one is."},
     409: {"description": "Or a tag was printed before, and `again` is not true."},
 }  # fmt: skip
@@ -250,7 +251,7 @@ _PRINTED: dict[int | str, dict[str, Any]] = {
 @router.post(
     "/prints",
     tags=["tags"],
-    summary="Print tags as one PDF or on a printer; recorded in the history",
+    summary="Print tags as a file or on a printer; recorded in the history",
     responses=_PRINTED,
     response_class=Response,
 )
@@ -281,8 +282,15 @@ def print_tags(request: Request, store: TheStore, token: AsDevice, body: PrintIn
         job = once(PrintJobOut, ask)
         queue.wake()  # now that the job is committed
         return JSONResponse(job.model_dump(mode="json"), 202)
-    pdf = pdf_of(tags_of(store, made, settings), wanted, settings.printer_dpi)
-    data = {"template": wanted.name, "as": "pdf", "reason": body.reason}
+    if body.form != "pdf" and len(made) > 1:
+        raise SpecError(Problem("form", body.form, Message("rest-form-one-tag")))
+    tags = tags_of(store, made, settings)
+    paper = (
+        pdf_of(tags, wanted, settings.printer_dpi)
+        if body.form == "pdf"
+        else one_of(tags[0], wanted, settings.printer_dpi, body.form)
+    )
+    data = {"template": wanted.name, "as": body.form, "reason": body.reason}
 
     # A repeat of the request makes the paper again, without counting it; what is blocked by then is refused.
     def record() -> int:
@@ -290,4 +298,4 @@ def print_tags(request: Request, store: TheStore, token: AsDevice, body: PrintIn
         return len(store.record_many([i.number for i in made], Kind.PRINTED, data, by=token.name))
 
     once(int, record)
-    return Response(pdf, media_type="application/pdf")
+    return Response(paper, media_type=MEDIA[body.form])

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any
 
 from fastapi import APIRouter, File, Query, Request, UploadFile
 from pydantic import Field
 from starlette.responses import Response
 
-from api.rest.assemblies import TAG_MEDIA
 from api.rest.problem import RESPONSES, there
 from api.rest.shared import (
     Answer,
@@ -25,7 +24,7 @@ from api.rest.shared import (
 )
 from api.shared.known_tag import State, assessment_of, compared
 from api.shared.known_tag import find as tag_behind
-from api.shared.label_files import one_of, template_of
+from api.shared.label_files import MEDIA, Form, one_of, template_of
 from api.shared.photos import MAX_BYTES, read_photo
 from api.web.language import language_of, translator_of
 from api.web.state import keys_of, settings_of, tables_of
@@ -182,7 +181,7 @@ def preflight(
 @router.post(
     "/check/tag.{form}",
     summary="Preview the tag of a spec without registering it",
-    responses=answers_with(*TAG_MEDIA.values(), words="The tag; its number is given to nobody."),
+    responses=answers_with(*MEDIA.values(), words="The tag; its number is given to nobody."),
     response_class=Response,
 )
 def preview_tag(
@@ -190,10 +189,10 @@ def preview_tag(
     store: TheStore,
     token: AsDevice,
     spec: SpecIn,
-    form: Literal["pdf", "png"],
+    form: Form,
     template: str | None = None,
 ) -> Response:
     settings, wanted, assessed = settings_of(request), spec_of(store, spec), assess_of(request, spec)
     tag = preview(Registration(wanted, assessed, built_on=datetime.now(UTC).date()), settings)
     label = template_of(template or settings.label_template, settings)
-    return Response(one_of(tag, label, settings.printer_dpi, form), media_type=TAG_MEDIA[form])
+    return Response(one_of(tag, label, settings.printer_dpi, form), media_type=MEDIA[form])

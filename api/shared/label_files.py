@@ -9,7 +9,7 @@ from typing import Literal
 from api.settings import Settings
 from tagger.errors import Problem, TemplateError
 from tagger.messages import Message
-from tagger.printing import pdf, raster, template
+from tagger.printing import pdf, plate, raster, template
 from tagger.printing.content import Tag
 from tagger.store import Event, Kind, Store
 
@@ -74,6 +74,18 @@ def pdf_of(tags: Sequence[Tag], wanted: template.Template, dpi: int) -> bytes:
     return out.getvalue()
 
 
-def one_of(tag: Tag, wanted: template.Template, dpi: int, form: Literal["pdf", "png"]) -> bytes:
-    """One tag as a file of that form."""
+Form = Literal["pdf", "png", "svg", "dxf"]
+MEDIA: dict[Form, str] = {
+    "pdf": "application/pdf",
+    "png": "image/png",
+    "svg": "image/svg+xml",
+    "dxf": "image/vnd.dxf",
+}
+"""What a tag can be a file of: SVG and DXF for an engraver."""
+
+
+def one_of(tag: Tag, wanted: template.Template, dpi: int, form: Form) -> bytes:
+    """One tag as a file of that form. Raises TemplateError for SVG or DXF of a label that is for a printer."""
+    if form == "svg" or form == "dxf":
+        return plate.file(tag, wanted, form).encode()
     return raster.png(tag, wanted, dpi) if form == "png" else pdf_of([tag], wanted, dpi)

@@ -301,13 +301,7 @@ def _write_plate(tag: Tag, template: Template, a: argparse.Namespace) -> list[st
     """One tag's plate as lines for an engraver, its symbols proved as the tool cuts them."""
     from tagger.printing import plate
 
-    strokes = plate.plate(tag, template)
-    line_mm = template.engraved or 0.0
-    made = (
-        plate.svg(strokes, template.size, line_mm)
-        if a.out.suffix.lower() == ".svg"
-        else plate.dxf(strokes, template.size)
-    )
+    made = plate.file(tag, template, "svg" if a.out.suffix.lower() == ".svg" else "dxf")
     a.out.write_text(made, encoding="utf-8")
     return [str(a.out)]
 

@@ -1,7 +1,7 @@
 """A label as lines for an engraver: SVG or DXF, in mm, nothing filled.
 
-A tool follows lines. Letters and pictures are outlines; every run of dark modules is a rectangle with hatch lines
-in it, laid so that a tool whose line is ``engraved`` mm wide covers the modules and nothing beside them.
+A tool follows lines. Letters and pictures are outlines; every run of dark modules is a rectangle with its hatch
+in it, in one chain, laid so that a tool whose line is ``engraved`` mm wide covers the modules and nothing beside them.
 """
 
 from __future__ import annotations
@@ -11,14 +11,15 @@ import math
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache
-from typing import Any, Literal
+from itertools import pairwise
+from typing import Any, Literal, get_args
 
 import numpy as np
 from PIL import Image, ImageDraw
 
 from tagger.drawing import Circle, Grid, Item, Line, Shape, Text
 from tagger.drawing.primitives import Point, rectangle
-from tagger.errors import Problem, SymbolError
+from tagger.errors import Problem, SymbolError, TemplateError
 from tagger.messages import Message
 from tagger.printing.content import Tag
 from tagger.printing.fonts import FILES, text_width
@@ -27,9 +28,11 @@ from tagger.printing.proof import prove
 from tagger.printing.template import Template
 
 Layer = Literal["PLATE", "LINES", "TEXT", "SYMBOL"]
+Form = Literal["svg", "dxf"]
+FORMS: tuple[Form, ...] = get_args(Form)
 DPI = 600  # modules stand on whole dots of it: 0.042 mm
 _CIRCLE = 48  # corners of what is drawn as a circle
-_CURVE = 6  # straight pieces of a letter's curve
+_CURVE = 3  # straight pieces of a letter's curve: 0.02 mm beside it at most, in a letter of 5 mm
 _FINE = 40  # dots a mm of the proof
 
 
@@ -56,6 +59,14 @@ def plate(tag: Tag, template: Template) -> list[Stroke]:
         strokes += _strokes(item, width)
     _prove_cut(tag, page, strokes, width)
     return strokes
+
+
+def file(tag: Tag, template: Template, form: Form) -> str:
+    """One tag's plate as SVG or DXF. Raises SymbolError, and TemplateError for a label that is not for an engraver."""
+    if template.engraved is None:
+        raise TemplateError(Problem("template", template.name, Message("printing-plate-not-engraved")))
+    strokes = plate(tag, template)
+    return svg(strokes, template.size, template.engraved) if form == "svg" else dxf(strokes, template.size)
 
 
 def svg(strokes: Iterable[Stroke], size: tuple[float, float], line_mm: float) -> str:
@@ -106,18 +117,22 @@ def _strokes(item: Item, width: float) -> Iterator[Stroke]:
 
 
 def _grid(grid: Grid, width: float) -> Iterator[Stroke]:
-    """Each run of dark modules: its outline half a line inside, and lines across it a line apart at most."""
+    """Each run of dark modules as one chain: its outline half a line inside, then to and fro across it."""
     half = width / 2
     for row, line in enumerate(grid.modules):
         top, bottom = grid.y + row * grid.pitch_y + half, grid.y + (row + 1) * grid.pitch_y - half
         edges = np.flatnonzero(np.diff(np.concatenate(([0], line.astype(np.int8), [0]))))
+        count = math.ceil((bottom - top) / width - 1e-9)
+        across = [top + (bottom - top) * step / count for step in range(1, count)]
         for start, stop in zip(edges[::2], edges[1::2], strict=True):
             left, right = grid.x + start * grid.pitch_x + half, grid.x + stop * grid.pitch_x - half
-            yield Stroke("SYMBOL", rectangle(left, top, right - left, bottom - top).points)
-            count = math.ceil((bottom - top) / width - 1e-9)
-            for step in range(1, count):
-                y = top + (bottom - top) * step / count
-                yield Stroke("SYMBOL", ((left, y), (right, y)), closed=False)
+            outline = rectangle(left, top, right - left, bottom - top).points
+            hatch = [
+                (x, y)
+                for step, y in enumerate(across)
+                for x in ((right, left) if step % 2 else (left, right))
+            ]
+            yield Stroke("SYMBOL", (*outline, outline[0], *hatch), closed=False)
 
 
 def _text(item: Text) -> Iterator[Stroke]:
@@ -188,20 +203,26 @@ def _face(bold: bool) -> tuple[Any, dict[int, str], int]:
     return font.getGlyphSet(), font.getBestCmap(), font["head"].unitsPerEm
 
 
-def cut(strokes: Iterable[Stroke], size: tuple[float, float], line_mm: float, layer: Layer) -> Image.Image:
-    """What a tool leaves that follows the lines of a layer, ``_FINE`` dots a mm: dark where it went."""
+def cut(
+    strokes: Iterable[Stroke],
+    size: tuple[float, float],
+    line_mm: float,
+    layers: tuple[Layer, ...] = get_args(Layer),
+) -> Image.Image:
+    """What a tool leaves that follows the lines of these layers, ``_FINE`` dots a mm: dark where it went."""
     image = Image.new("L", (round(size[0] * _FINE), round(size[1] * _FINE)), 255)
     pen = ImageDraw.Draw(image)
     for one in strokes:
-        if one.layer == layer:
+        if one.layer in layers:
             chain = [(x * _FINE, y * _FINE) for x, y in (*one.points, *one.points[: int(one.closed)])]
-            pen.line(chain, fill=0, width=max(1, round(line_mm * _FINE)))
+            for a, b in pairwise(chain):  # from the left: a line drawn leftwards lies a dot beside
+                pen.line([min(a, b), max(a, b)], fill=0, width=max(1, round(line_mm * _FINE)))
     return image
 
 
 def _prove_cut(tag: Tag, page: Page, strokes: list[Stroke], width: float) -> None:
     """Every module as the tool leaves it: its middle dark or light as the symbol has it."""
-    dark = np.asarray(cut(strokes, (page.drawing.width, page.drawing.height), width, "SYMBOL")) < 128
+    dark = np.asarray(cut(strokes, (page.drawing.width, page.drawing.height), width, ("SYMBOL",))) < 128
     for grid in (item for item in page.drawing.items if isinstance(item, Grid)):
         rows, columns = grid.modules.shape
         y = ((grid.y + (np.arange(rows) + 0.5) * grid.pitch_y) * _FINE).astype(int)

@@ -5,10 +5,12 @@ from __future__ import annotations
 import io
 import json
 import re
+import xml.etree.ElementTree as ElementTree
 from html import unescape
 from importlib import resources
 from pathlib import Path
 
+import ezdxf
 import pypdfium2
 import zxingcpp
 from PIL import Image
@@ -186,6 +188,29 @@ def test_the_printed_pdf_and_png_decode_to_the_spec(bench: Bench, store: Store) 
         ("manager", "pdf", ""),
         ("manager", "png", "lost"),
     ]
+
+
+def test_a_plate_is_taken_to_the_engraver_as_lines_and_counted_as_printed(bench: Bench, store: Store) -> None:
+    """SVG and DXF from the print page; a label for a printer is none, and says so."""
+    bench.submit("/bench/build", HOSE)
+    [made] = store.find().assemblies
+    page = bench.get(f"/bench/run/{made.run}").text
+    assert 'value="svg"' in page and 'value="dxf"' in page
+    asked = {"number": made.number, "template": "metal_plate"}
+    svg = bench.submit("/bench/print", {**asked, "as": "svg"})
+    assert svg.headers["content-type"] == "image/svg+xml"
+    [group] = ElementTree.fromstring(svg.text)
+    assert {path.get("id") for path in group} == {"PLATE", "LINES", "TEXT", "SYMBOL"}
+    dxf = bench.submit("/bench/print", {**asked, "as": "dxf", "again": "1", "reason": "lost"})
+    assert (
+        dxf.headers["content-type"] == "image/vnd.dxf"
+        and f'"{made.number[:5]}-' in dxf.headers["content-disposition"]
+    )
+    assert not ezdxf.read(io.StringIO(dxf.text)).audit().errors  # type: ignore[attr-defined]
+    wrong = bench.submit("/bench/print", {**asked, "template": "hang_tag", "as": "svg", "again": "1"})
+    assert wrong.status_code == 422 and "this label is for a printer" in wrong.text
+    prints = [e.data for e in store.history(made.number) if e.kind is Kind.PRINTED]
+    assert [(e["template"], e["as"]) for e in prints] == [("metal_plate", "svg"), ("metal_plate", "dxf")]
 
 
 def test_a_second_print_asks_once(bench: Bench, store: Store) -> None:

@@ -8,7 +8,7 @@ import re
 from pathlib import Path
 
 import pytest
-from PIL import Image
+from PIL import Image, ImageStat
 
 from api.settings import Settings
 from tagger.printing import survival, template
@@ -54,6 +54,10 @@ def test_every_template_is_shown_in_its_size_with_what_it_holds_and_survives(ben
     assert round(dots.info["dpi"][0]) == 203
     other = bench.get("/bench/templates/hang_tag.png?label=fr").content
     assert other != picture.content
+    cut = Image.open(io.BytesIO(bench.get("/bench/templates/metal_plate.png").content)).convert("L")
+    assert cut.size == (round(101.6 / 25.4 * 203), round(50.8 / 25.4 * 203))
+    letter = ImageStat.Stat(cut.crop((10, 95, 55, 140)))  # the A of its end, black on a printed label
+    assert letter.mean[0] > 150 and letter.extrema[0][0] < 100, "a tool fills nothing"
     assert bench.get("/bench/templates/..%2Fhang_tag.png").status_code == 404
     assert bench.get("/bench/templates/nothing.png").status_code == 404
 

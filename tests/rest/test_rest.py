@@ -214,6 +214,24 @@ def test_proving_blocks_and_unblocks_printing(api: httpx.Client, store: Store) -
     assert store.times_printed(number) == 2
 
 
+def test_a_plate_is_had_as_lines_to_look_at_and_to_engrave(api: httpx.Client, store: Store) -> None:
+    number, other = _number(api), _number(api)
+    path = f"/assemblies/{number}/tag"
+    for form, media in (("svg", "image/svg+xml"), ("dxf", "image/vnd.dxf")):
+        seen = api.get(f"{path}.{form}", params={"template": "metal_plate"})
+        assert (seen.status_code, seen.headers["content-type"]) == (200, media)
+    assert store.times_printed(number) == 0
+    shown = api.post("/check/tag.svg", params={"template": "metal_plate"}, json=EXAMPLE_SPEC)
+    assert shown.text.startswith("<svg"), "of a spec that nobody registered"
+    refused = api.get(f"{path}.svg", params={"template": "hang_tag"})
+    assert refused.status_code == 422 and refused.json()["problems"][0]["field"] == "template"
+    both = {"numbers": [number, other], "template": "metal_plate", "form": "svg"}
+    assert api.post("/prints", json=both).json()["problems"][0]["field"] == "form"
+    plate = api.post("/prints", json={**both, "numbers": [number]})
+    assert plate.text == api.get(f"{path}.svg", params={"template": "metal_plate"}).text
+    assert (store.times_printed(number), store.times_printed(other)) == (1, 0)
+
+
 def test_a_proof_test_says_what_it_must_be_and_what_it_proves(
     api: httpx.Client, device: Callable[[Role], httpx.Client]
 ) -> None:

@@ -19,7 +19,7 @@ from tagger.store import Role, Store
 from tests.rest.examples import LIST
 
 NAME = "a_strangers_client"
-FILES = ("application/pdf", "image/png", "image/jpeg", "application/zip",
+FILES = ("application/pdf", "image/png", "image/svg+xml", "image/vnd.dxf", "image/jpeg", "application/zip",
          "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet")  # fmt: skip
 """The generator knows a file by one media type alone, and takes others for it where it is told to."""
 

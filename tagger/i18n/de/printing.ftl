@@ -138,6 +138,8 @@ printing-stop-example = Hier stehen Grund, Datum und Name.
 
 printing-template-unknown = Die Vorlage { $name } gibt es nicht.
     .mend = Eine dieser Vorlagen verwenden: { LIST($names, style: "or") }, oder den Pfad einer .toml-Datei eingeben.
+printing-plate-not-engraved = SVG und DXF sind für Gravurplatten, dieses Schild ist für einen Drucker.
+    .mend = Das Schild für Metallplatten wählen oder PDF oder PNG verwenden.
 printing-template-not-here = Die Vorlage { $name } gibt es nicht.
     .mend = Eine dieser Vorlagen verwenden: { LIST($names, style: "or") }.
 printing-template-folder = { $folder } ist kein Ordner.

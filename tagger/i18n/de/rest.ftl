@@ -42,5 +42,7 @@ rest-words-not-read = Die Wörter sind kein JSON-Objekt.
     .mend = Ein Objekt senden: die Wörter der Datei als Namen, unsere Werte als Werte.
 rest-words-not-a-value = Keine zugeordnete Spalte nimmt { $value } für { $word } an.
     .mend = Einen Wert verwenden, den der Probelauf für dieses Wort nennt, oder die Spalte zuordnen.
+rest-form-one-tag = Nur eine PDF-Datei enthält mehrere Schilder.
+    .mend = pdf verwenden oder die Schilder einzeln anfordern.
 rest-printed-already = Schon gedruckt oder an einen Drucker geschickt: { LIST($numbers) }. Ein zweites Schild mit derselben Nummer kann an einer anderen Schlauchleitung landen.
     .mend = Soll erneut gedruckt werden, again: true mit dem Grund senden.

@@ -138,6 +138,8 @@ printing-stop-example = The reason, the date and the name are printed here.
 
 printing-template-unknown = { $name } is not a known template.
     .mend = Use one of: { LIST($names, style: "or") }, or enter the path of a .toml file.
+printing-plate-not-engraved = SVG and DXF are for plates, and this label is for a printer.
+    .mend = Choose the label for a metal plate, or use PDF or PNG.
 printing-template-not-here = { $name } is not a known template.
     .mend = Use one of: { LIST($names, style: "or") }.
 printing-template-folder = { $folder } is not a folder.

@@ -42,5 +42,7 @@ rest-words-not-read = The words are not a JSON object.
     .mend = Send an object with the words of the file as names and our values as values.
 rest-words-not-a-value = No matched column takes { $value } for { $word }.
     .mend = Use a value that the dry run names for this word, or match its column.
+rest-form-one-tag = Only a PDF holds several tags.
+    .mend = Use pdf, or ask for one tag at a time.
 rest-printed-already = Printed already, or sent to a printer: { LIST($numbers) }. A second tag of one number can end on another hose.
     .mend = If it is to be printed again, send again: true, with the reason.

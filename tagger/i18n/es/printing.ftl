@@ -138,6 +138,8 @@ printing-stop-example = Aquí se imprimen el motivo, la fecha y el nombre.
 
 printing-template-unknown = La plantilla { $name } no existe.
     .mend = Use una de estas: { LIST($names, style: "or") }, o indique la ruta de un archivo .toml.
+printing-plate-not-engraved = Los formatos SVG y DXF son para placas, y esta etiqueta es para una impresora.
+    .mend = Elija la etiqueta para placa metálica, o use PDF o PNG.
 printing-template-not-here = La plantilla { $name } no existe.
     .mend = Use una de estas: { LIST($names, style: "or") }.
 printing-template-folder = { $folder } no es una carpeta.

@@ -42,5 +42,7 @@ rest-words-not-read = Las palabras no son un objeto JSON.
     .mend = Envíe un objeto cuyos nombres sean las palabras del archivo y cuyos valores sean los nuestros.
 rest-words-not-a-value = Ninguna columna asignada admite { $value } para { $word }.
     .mend = Use un valor que la prueba indique para esta palabra, o asigne su columna.
+rest-form-one-tag = Solo un PDF contiene varias etiquetas.
+    .mend = Use pdf, o pida las etiquetas de una en una.
 rest-printed-already = Ya impreso o enviado a una impresora: { LIST($numbers) }. Una segunda etiqueta del mismo número puede acabar en otro latiguillo.
     .mend = Para imprimir de nuevo, envíe again: true, con el motivo.

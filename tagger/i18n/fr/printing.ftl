@@ -140,6 +140,8 @@ printing-stop-example = Le motif, la date et le nom sont imprimés ici.
 
 printing-template-unknown = Le modèle { $name } n'existe pas.
     .mend = Utilisez l'un des modèles suivants : { LIST($names, style: "or") }, ou indiquez le chemin d'un fichier .toml.
+printing-plate-not-engraved = Les formats SVG et DXF sont réservés aux plaques, et cette étiquette est destinée à une imprimante.
+    .mend = Choisissez l'étiquette pour plaque métallique, ou le PDF ou le PNG.
 printing-template-not-here = Le modèle { $name } n'existe pas.
     .mend = Utilisez l'un des modèles suivants : { LIST($names, style: "or") }.
 printing-template-folder = { $folder } n'est pas un dossier.

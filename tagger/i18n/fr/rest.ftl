@@ -42,5 +42,7 @@ rest-words-not-read = Les mots ne sont pas un objet JSON.
     .mend = Envoyez un objet dont les noms sont les mots du fichier et les valeurs les nôtres.
 rest-words-not-a-value = Aucune colonne associée n'admet { $value } pour { $word }.
     .mend = Utilisez une valeur que l'essai à blanc indique pour ce mot, ou associez sa colonne.
+rest-form-one-tag = Seul un PDF contient plusieurs étiquettes.
+    .mend = Utilisez pdf, ou demandez une étiquette à la fois.
 rest-printed-already = Déjà imprimé, ou envoyé à une imprimante : { LIST($numbers) }. Une seconde étiquette du même numéro peut finir sur un autre flexible.
     .mend = Pour réimprimer, envoyez again : true, avec le motif.
