@@ -17,7 +17,7 @@ from api.scan import counting, pages
 from api.scan.page_cache import PageCache
 from api.settings import Settings
 from api.shared.label_files import papers
-from api.web import assets, errors, health, logs, security_log
+from api.web import assets, errors, health, logs
 from api.web.head import AnswerHead
 from api.web.headers import SecurityHeaders
 from api.web.identity import check_password, hash_password
@@ -31,6 +31,7 @@ from api.workers.metrics import Metrics
 from api.workers.retention import Eraser
 from api.workers.scan_counts import ScanCounts
 from api.workers.watcher import Watcher
+from tagger import security_log
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message

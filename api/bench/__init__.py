@@ -19,6 +19,7 @@ from api.bench import (
     management,
     orders,
     overrated,
+    own_account,
     print_jobs,
     printers,
     printing,
@@ -38,6 +39,7 @@ router = APIRouter(include_in_schema=False)
 for part in (
     sign_in,
     second_factor,
+    own_account,
     build,
     identify,
     starts,

@@ -1,4 +1,4 @@
-"""The settings page: people, devices, saved specs (printers: printers.py); everyone's own password."""
+"""The settings page: people, devices, saved specs (printers: printers.py)."""
 
 from __future__ import annotations
 
@@ -8,9 +8,8 @@ from fastapi import APIRouter, Request
 from starlette.responses import Response
 
 from api.bench.page import go, render
-from api.bench.second_factor import own_password
 from api.shared.label_files import template_titles
-from api.web.identity import Builder, Manager, OwnForm, hash_password
+from api.web.identity import Manager, OwnForm, hash_password
 from api.web.language import language_of
 from api.web.security_log import tell
 from api.web.state import settings_of, store_of
@@ -75,21 +74,19 @@ def add_person(request: Request, me: Manager, form: OwnForm) -> Response:
 @router.post("/shop/people/{person}")
 def change_person(request: Request, me: Manager, form: OwnForm, person: int) -> Response:
     """Change a person's role or password, or disable sign-in; end that person's sessions."""
-    store = store_of(request)
+    store, by = store_of(request), me.person.name
     try:
         whom, did = store.person_by_id(person), str(form.get("do"))
         match did:
             case "role":
-                store.change_person(person, role=_role(form))
+                store.change_person(person, role=_role(form), by=by)
                 did = f"role {_role(form)}"
             case "password":
                 own = whom.name, settings_of(request).shop_name
-                store.change_person(
-                    person, password_hash=hash_password(str(form.get("password") or ""), *own)
-                )
+                hashed = hash_password(str(form.get("password") or ""), *own)
+                store.change_person(person, password_hash=hashed, by=by)
             case "codes":
-                store.ask_no_codes(person)
-                store.sign_out_everywhere(person)
+                store.ask_no_codes(person, by=by)
             case "out":
                 store.change_person(person, active=False)
             case "in":
@@ -100,7 +97,7 @@ def change_person(request: Request, me: Manager, form: OwnForm, person: int) -> 
                 raise StoreError(Problem("do", other, Message("bench-not-an-action", value=other)))
     except TaggerError as error:
         return shop_with(request, error.problems)
-    tell(request, "person-changed", person=whom.name, by=me.person.name, change=did)
+    tell(request, "person-changed", person=whom.name, by=by, change=did)
     return go("/bench/shop?note=saved")
 
 
@@ -157,25 +154,3 @@ def erase_old(request: Request, me: Manager, form: OwnForm) -> Response:
 def drop_recipe(request: Request, me: Manager, form: OwnForm) -> Response:
     store_of(request).drop_recipe(str(form.get("name") or ""))
     return go("/bench/shop?note=saved")
-
-
-@router.get("/me")
-def me_page(request: Request, me: Builder) -> Response:
-    return render(request, "me.html", title=me.person.name, narrow=True)
-
-
-@router.post("/me")
-def change_own_password(request: Request, me: Builder, form: OwnForm) -> Response:
-    """A new password, when the old one is known; every session ends, this one too."""
-    store = store_of(request)
-    try:
-        own_password(request, me.person, str(form.get("old") or ""))
-        own = me.person.name, settings_of(request).shop_name
-        hashed = hash_password(str(form.get("password") or ""), *own)
-        store.change_person(me.person.id, password_hash=hashed)
-    except TaggerError as error:
-        return render(
-            request, "me.html", title=me.person.name, status=422, problems=error.problems, narrow=True
-        )
-    tell(request, "password-changed", person=me.person.name)
-    return go("/bench/sign-in")

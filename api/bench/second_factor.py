@@ -8,6 +8,7 @@ from fastapi import APIRouter, Request
 from markupsafe import Markup
 from starlette.responses import Response
 
+from api.bench.own_account import me_with, own_password
 from api.bench.page import go, render
 from api.bench.sign_in import OF_A_NAME, too_many_tries
 from api.web import codes
@@ -15,17 +16,17 @@ from api.web.identity import (
     Builder,
     OwnForm,
     SameSiteForm,
-    check_password,
     cookie_of,
     open_session,
     own_address,
     who_awaits_code,
 )
+from api.web.limits import asker
 from api.web.security_log import tell
 from api.web.state import settings_of, store_of
 from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
-from tagger.store import Person, SignedIn
+from tagger.store import SignedIn
 
 router = APIRouter()
 
@@ -61,7 +62,7 @@ def give_code(request: Request, form: SameSiteForm) -> Response:
     if wait := store.try_now({counted: OF_A_NAME}):
         tell(request, "phone-code-slowed", person=person.name)
         return _code_page(request, back, Problem("phone_code", None, too_many_tries(wait)))
-    how = codes.accepted(store, person, str(form.get("phone_code", "")))
+    how = codes.accepted(store, person, str(form.get("phone_code", "")), address=asker(request)[:64])
     if how is None:
         tell(request, "phone-code-wrong", person=person.name)
         return _code_page(request, back, Problem("phone_code", None, Message("bench-code-wrong")))
@@ -124,20 +125,7 @@ def take_off(request: Request, me: Builder, form: OwnForm) -> Response:
     try:
         own_password(request, me.person, str(form.get("old", "")))
     except TaggerError as error:
-        return render(
-            request, "me.html", title=me.person.name, status=422, problems=error.problems, narrow=True
-        )
+        return me_with(request, me, error.problems)
     store_of(request).ask_no_codes(me.person.id)
     tell(request, "codes-off", person=me.person.name)
     return go("/bench/me?note=saved")
-
-
-def own_password(request: Request, person: Person, password: str) -> None:
-    """Raises StoreError for a wrong one: an open session alone changes nothing of how one signs in."""
-    store, counted = store_of(request), f"own password {person.id}"
-    if wait := store.try_now({counted: OF_A_NAME}):
-        raise StoreError(Problem("old", None, too_many_tries(wait)))
-    if check_password(store, person.name, password) is None:
-        tell(request, "own-password-wrong", person=person.name)
-        raise StoreError(Problem("old", None, Message("bench-old-password-wrong")))
-    store.give_back(counted)

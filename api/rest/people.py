@@ -145,7 +145,9 @@ def change_person(
     if body.password is not None:
         own = known.name, settings_of(request).shop_name
         hashed = hash_password(body.password.get_secret_value(), *own)
-    changed = store.change_person(person, role=body.role, active=body.active, password_hash=hashed)
+    changed = store.change_person(
+        person, role=body.role, active=body.active, password_hash=hashed, by=token.name
+    )
     what = " ".join(
         f"{name} {value}" if name != "password" else name
         for name, value in body.model_dump(mode="json", exclude_none=True).items()

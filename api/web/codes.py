@@ -11,6 +11,7 @@ import pyotp
 
 from tagger.code import symbol
 from tagger.store import Person, Store
+from tagger.store.own_account import Noted
 
 RECOVERY_CODES: Final = 10
 _STEP_S: Final = 30
@@ -80,10 +81,16 @@ def plain(code: str) -> str:
     return typed.translate(str.maketrans("oil", "011"))
 
 
-def accepted(store: Store, person: Person, code: str) -> str | None:
-    """How a code was good, ``"code"`` or ``"recovery code"``; it is used up. None where it is not."""
+def accepted(store: Store, person: Person, code: str, *, address: str | None = None) -> str | None:
+    """How a code was good, ``"code"`` or ``"recovery code"``; it is used up. None where it is not.
+
+    ``address``: from where; of one that was used before the person is told.
+    """
     secret = store.code_secret(person.id)
     step = step_of(secret, code) if secret else None
     if step is not None:
-        return "code" if store.use_step(person.id, step) else None
+        if store.use_step(person.id, step):
+            return "code"
+        store.note(person.id, Noted.CODE_AGAIN, address=address)
+        return None
     return "recovery code" if store.use_recovery_code(person.id, plain(code)) else None

@@ -16,9 +16,11 @@ from sqlalchemy.exc import DBAPIError
 from starlette.datastructures import FormData
 from starlette.responses import Response
 
+from api.web.limits import asker
 from api.web.passphrases import refuse_weak
 from api.web.state import settings_of, store_of
 from tagger.store import Person, Role, SignedIn, Store, Token
+from tagger.store.own_account import Noted
 from tagger.store.second_factor import BROWSER_KNOWN
 
 _CODE_S = 300
@@ -93,12 +95,21 @@ def open_session(request: Request, response: Response, person: Person) -> None:
     store, hours = store_of(request), settings_of(request).session_hours
     if earlier := cookie_of(request, "session"):
         store.sign_out(earlier)
-    _give(request, response, "session", store.sign_in(person.id, hours), hours * 3600)
+    address, phone = asker(request)[:64], is_phone(request)
+    cookie = store.sign_in(person.id, hours, address=address, phone=phone)
+    _give(request, response, "session", cookie, hours * 3600)
     browser = cookie_of(request, "browser")
     if not store.knows_browser(browser):  # none, or one that somebody else put there
         browser = secrets.token_urlsafe(32)
+    if not store.knows_browser(browser, person.id):
+        store.note(person.id, Noted.NEW_BROWSER, address=address)
     store.know_browser(browser, person.id)
     _give(request, response, "browser", browser, int(BROWSER_KNOWN.total_seconds()))
+
+
+def is_phone(request: Request) -> bool:
+    """Whether the browser says that it is a phone's ("Mobi", as browsers have agreed)."""
+    return "Mobi" in request.headers.get("user-agent", "")
 
 
 def await_code(request: Request, response: Response, person: Person) -> None:

@@ -16,6 +16,7 @@ from tagger.cli import (
     crimping,
     customers,
     fitted,
+    people,
     printing,
     proving,
     signing_keys,
@@ -272,6 +273,10 @@ def _fitted(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--reason", metavar="TEXT", help=t("cli-option-why"))
 
 
+def _people(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("--codes-off", metavar="NAME", help=t("cli-option-codes-off"))
+
+
 def _erase_old(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--dry-run", action="store_true", help=t("cli-option-dry-run"))
 
@@ -346,6 +351,7 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "erase-contact": (customers.erase_contact, _erase_contact),
     "fitted": (fitted.fitted, _fitted),
     "erase-old": (fitted.erase_old, _erase_old),
+    "people": (people.people, _people),
     "overrated": (commands.overrated, _nothing),
     "values": (values.values, _values),
     "templates": (commands.templates, _nothing),

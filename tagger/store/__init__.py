@@ -26,6 +26,7 @@ from tagger.store.lots import Lots
 from tagger.store.once import KeyUsed, Once
 from tagger.store.orders import refuse_past
 from tagger.store.outbox import Message, Target
+from tagger.store.own_account import OwnAccount
 from tagger.store.people import People, Person, Role, SignedIn, Token
 from tagger.store.photos import Photo
 from tagger.store.pins import Pins
@@ -87,6 +88,7 @@ class Store(
     ShopRows,
     Tries,
     SecondFactor,
+    OwnAccount,
 ):
     """Everything that is kept, in one database; safe to use from several threads and processes."""
 

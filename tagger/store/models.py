@@ -314,7 +314,8 @@ class PersonRow(Table):
     """Somebody who signs in. ``name`` is compared in any case, see folding.py.
 
     ``code_secret``: what the phone makes codes from (base32, RFC 6238), None where no code is asked for;
-    ``code_step``: the step of 30 s of the last code, which is good once.
+    ``code_step``: the step of 30 s of the last code, which is good once; ``untold``: something happened to the
+    account (AccountNoteRow) that its owner has not seen yet.
     """
 
     __tablename__ = "person"
@@ -327,6 +328,20 @@ class PersonRow(Table):
     created_at: Mapped[datetime]
     code_secret: Mapped[str | None] = mapped_column(Line(64, "code_secret"))
     code_step: Mapped[int] = mapped_column(server_default="0")
+    untold: Mapped[bool] = mapped_column(server_default=false())
+
+
+class AccountNoteRow(Table):
+    """What happened to somebody's account, such as a new password; ``by``: who did it, None for themselves."""
+
+    __tablename__ = "account_note"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
+    at: Mapped[datetime]
+    what: Mapped[str] = mapped_column(Line(24, "what"))
+    by: Mapped[str | None] = mapped_column(Line(80, "by"))
+    address: Mapped[str | None] = mapped_column(Line(64, "address"))
 
 
 class RecoveryCodeRow(Table):
@@ -349,7 +364,10 @@ class KnownBrowserRow(Table):
 
 
 class SessionRow(Table):
-    """One browser that is signed in, or still has to give a code; ``id`` is the hash of what its cookie holds."""
+    """One browser that is signed in, or still has to give a code; ``id`` is the hash of what its cookie holds.
+
+    ``address``: where it asked from, an IPv6 one by its /64; ``phone``: whether it says that it is one.
+    """
 
     __tablename__ = "session"
 
@@ -360,6 +378,8 @@ class SessionRow(Table):
     expires_at: Mapped[datetime]
     seen_at: Mapped[datetime | None]
     awaits_code: Mapped[bool] = mapped_column(server_default=false())
+    address: Mapped[str | None] = mapped_column(Line(64, "address"))
+    phone: Mapped[bool | None]
 
 
 class TokenRow(Table):

@@ -20,6 +20,7 @@ from tagger.store.base import Part, hashed
 from tagger.store.folding import fold, folded
 from tagger.store.locks import Turn, take
 from tagger.store.models import KnownBrowserRow, PersonRow, SessionRow, SignInCodeRow, TokenRow
+from tagger.store.own_account import Noted, note
 
 
 class Role(StrEnum):
@@ -44,6 +45,7 @@ class Person:
     active: bool
     password_hash: str
     asks_code: bool = False  # of a phone, beside the password
+    untold: bool = False  # something happened to the account that they have not seen
 
 
 @dataclass(frozen=True)
@@ -133,19 +135,24 @@ class People(Part):
         role: Role | None = None,
         active: bool | None = None,
         password_hash: str | None = None,
+        by: str | None = None,
     ) -> Person:
         """Changes what is given, and ends the person's sessions. The last manager stays one.
 
-        With a new password, or blocked, no browser is known as theirs any more.
+        ``by``: who does it, where that is somebody else: the person is told. With a new password, or blocked, no browser is known as theirs any more.
         """
         with self.writing() as session:
             take(session, Turn.PEOPLE)
             row = _known(session, person)
             managers = select(func.count()).where(PersonRow.role == str(Role.MANAGER), PersonRow.active)
             before = session.scalar(managers)
-            row.role = str(role) if role is not None else row.role
+            if role is not None and str(role) != row.role:
+                row.role = str(role)
+                note(session, person, Noted.ROLE, self.now(), by=by)
             row.active = active if active is not None else row.active
-            row.password_hash = password_hash or row.password_hash
+            if password_hash:
+                row.password_hash = password_hash
+                note(session, person, Noted.PASSWORD, self.now(), by=by)
             session.flush()
             if before and not session.scalar(managers):
                 raise StoreError(Problem("role", None, Message("store-last-manager")))
@@ -161,8 +168,19 @@ class People(Part):
             row.password_hash = password_hash
             return _person(row)
 
-    def sign_in(self, person: int, hours: float, *, awaits_code: bool = False) -> str:
-        """What the browser's cookie holds from now on. ``awaits_code``: it opens nothing yet."""
+    def sign_in(
+        self,
+        person: int,
+        hours: float,
+        *,
+        awaits_code: bool = False,
+        address: str | None = None,
+        phone: bool | None = None,
+    ) -> str:
+        """What the browser's cookie holds from now on. ``awaits_code``: it opens nothing yet.
+
+        ``address``, ``phone``: from where, and by what, for the list of one's own sessions.
+        """
         cookie, now = secrets.token_urlsafe(32), self.now()
         with self.writing() as session:
             session.execute(delete(SessionRow).where(SessionRow.expires_at < now))
@@ -175,6 +193,8 @@ class People(Part):
                     expires_at=now + timedelta(hours=hours),
                     seen_at=now,
                     awaits_code=awaits_code,
+                    address=address,
+                    phone=phone,
                 )
             )
         return cookie
@@ -265,7 +285,7 @@ def _by_name(session: Session, name: str) -> PersonRow | None:
 
 def _person(row: PersonRow) -> Person:
     asks_code = row.code_secret is not None
-    return Person(row.id, row.name, Role(row.role), row.active, row.password_hash, asks_code)
+    return Person(row.id, row.name, Role(row.role), row.active, row.password_hash, asks_code, row.untold)
 
 
 def _token(row: TokenRow) -> Token:

@@ -12,7 +12,8 @@ from sqlalchemy import delete, select, update
 from sqlalchemy.engine import CursorResult
 
 from tagger.store.base import Part, hashed
-from tagger.store.models import KnownBrowserRow, PersonRow, RecoveryCodeRow
+from tagger.store.models import KnownBrowserRow, PersonRow, RecoveryCodeRow, SessionRow
+from tagger.store.own_account import Noted, note
 
 BROWSER_KNOWN = timedelta(days=180)
 """How long a browser is known after the last time somebody signed in there."""
@@ -28,10 +29,15 @@ class SecondFactor(Part):
             session.execute(kept.values(code_secret=secret, code_step=step))
             session.execute(delete(RecoveryCodeRow).where(RecoveryCodeRow.person_id == person))
             session.add_all(RecoveryCodeRow(hash=hashed(code), person_id=person) for code in recovery)
+            note(session, person, Noted.CODES_ON, self.now())
 
-    def ask_no_codes(self, person: int) -> None:
-        """From now on the password alone will do."""
+    def ask_no_codes(self, person: int, *, by: str | None = None) -> None:
+        """From now on the password alone will do. ``by``: who does it, where that is somebody else; that ends the
+        person's sessions."""
         with self.writing() as session:
+            if by is not None:
+                session.execute(delete(SessionRow).where(SessionRow.person_id == person))
+            note(session, person, Noted.CODES_OFF, self.now(), by=by)
             session.execute(update(PersonRow).where(PersonRow.id == person).values(code_secret=None))
             session.execute(delete(RecoveryCodeRow).where(RecoveryCodeRow.person_id == person))
 
@@ -54,7 +60,10 @@ class SecondFactor(Part):
                 RecoveryCodeRow.person_id == person, RecoveryCodeRow.hash == hashed(code)
             )
             done = session.execute(one)
-            return isinstance(done, CursorResult) and done.rowcount == 1
+            used = isinstance(done, CursorResult) and done.rowcount == 1
+            if used:
+                note(session, person, Noted.RECOVERY_CODE, self.now())
+            return used
 
     def know_browser(self, browser: str, person: int) -> None:
         """This person has signed in at the browser that holds this cookie."""

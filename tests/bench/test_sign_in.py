@@ -8,6 +8,7 @@ import re
 import time
 from concurrent.futures import ThreadPoolExecutor
 from datetime import UTC, datetime, timedelta
+from html import unescape
 from pathlib import Path
 
 import httpx
@@ -357,6 +358,44 @@ def test_signing_out_ends_the_session_on_the_server(bench: Bench, store: Store) 
     cookie = bench.cookies["tagger_session"]
     bench.submit("/bench/sign-out")
     assert store.signed_in(cookie) is None
+
+
+def test_somebody_sees_where_they_are_signed_in_and_ends_the_others(served: Served, store: Store) -> None:
+    with Bench(served.url, store, "builder") as bench, _client(served) as phone, _client(served) as lost:
+        for client in (phone, lost):
+            client.headers["User-Agent"] = "Mozilla/5.0 (a telephone) Mobile"
+            client.post("/bench/sign-in", data={"name": "builder", "password": PASSWORD})
+        page = bench.get("/bench/me").text
+        assert (
+            page.count("since ") >= 3
+            and page.count("Phone, 127.0.0.1") == 2
+            and page.count("This browser") == 1
+        )
+        theirs = re.findall(r'name="session" value="(\w{64})"', page)
+        assert len(theirs) == 2 and "Signed in with a new browser." in page
+        bench.submit("/bench/me/sessions", {"session": theirs[0]})
+        assert sorted(client.get("/bench/find").status_code for client in (phone, lost)) == [200, 303]
+        bench.submit("/bench/me/sessions", {})
+        assert [client.get("/bench/find").status_code for client in (phone, lost, bench)] == [303, 303, 200]
+
+
+def test_a_password_that_a_manager_gave_is_told_to_its_owner_on_every_page_until_seen(
+    served: Served, store: Store
+) -> None:
+    told, new = "Something was changed in how you sign in", "left swings the crane"
+    with Bench(served.url, store, "manager") as bench, _client(served) as owner:
+        person = store.person("builder")
+        assert person is not None
+        bench.submit(f"/bench/shop/people/{person.id}", {"do": "password", "password": new})
+        owner.post("/bench/sign-in", data={"name": "builder", "password": new})
+        assert told in owner.get("/bench/find").text and told not in bench.get("/bench/find").text
+        page = owner.get("/bench/me").text
+        assert "The password was changed. By: manager." in unescape(page)
+        csrf = re.search(r'data-csrf="([^"]+)"', page)
+        assert csrf is not None
+        owner.post("/bench/me/told", data={"csrf": csrf[1]})
+        assert told not in owner.get("/bench/find").text
+        assert "The password was changed. By: manager." in owner.get("/bench/me").text, "it stays in the list"
 
 
 def test_the_first_start_makes_one_manager_by_the_code_on_the_console(

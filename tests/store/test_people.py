@@ -10,6 +10,7 @@ from sqlalchemy import text
 
 from tagger.errors import StoreError
 from tagger.store import Role, Store
+from tagger.store.own_account import Noted
 
 
 def test_the_first_code_makes_one_manager_and_is_used_up(store: Store) -> None:
@@ -138,3 +139,51 @@ def test_a_browser_is_known_for_half_a_year(url: str) -> None:
         store.know_browser("cookie", bela)
         store.change_person(bela, active=False)
         assert not store.knows_browser("cookie", bela)
+
+
+def test_ones_own_sessions_are_listed_and_ended_and_nobody_elses(url: str) -> None:
+    moment = datetime(2026, 3, 2, tzinfo=UTC)
+    idle = timedelta(hours=1)
+    with Store.open(url, now=lambda: moment) as store:
+        anna, bela = (store.add_person(name, "hash", Role.BUILDER) for name in ("Anna", "Bela"))
+        store.sign_in(anna.id, 12, awaits_code=True)
+        idle_one = store.sign_in(anna.id, 12)
+        moment += timedelta(minutes=59)
+        here = store.sign_in(anna.id, 12, address="192.0.2.7", phone=True)
+        there, hers = store.sign_in(anna.id, 12), store.sign_in(bela.id, 12)
+        moment += timedelta(minutes=2)
+        store.seen(here)
+        first, second = store.open_sessions(anna.id, idle=idle)
+        assert (first.address, first.phone, first.seen_at) == ("192.0.2.7", True, moment)
+        [of_bela] = store.open_sessions(bela.id, idle=idle)
+        store.end_session(anna.id, of_bela.id)
+        assert store.signed_in(hers) is not None, "nobody ends another's"
+        store.end_session(anna.id, second.id)
+        assert store.signed_in(there) is None and store.signed_in(here) is not None
+        store.end_other_sessions(anna.id, here)
+        assert store.signed_in(idle_one) is None and store.signed_in(here) is not None
+        assert store.signed_in(hers) is not None
+
+
+def test_what_others_change_of_how_one_signs_in_is_told_until_it_was_seen(url: str) -> None:
+    moment = datetime(2026, 3, 2, tzinfo=UTC)
+    with Store.open(url, now=lambda: moment) as store:
+        anna, bela = (store.add_person(name, "hash", Role.MANAGER) for name in ("Anna", "Bela"))
+        assert not store.account_notes(bela.id) and not bela.untold
+        for change, what in (
+            ({"role": Role.BUILDER}, "role"), ({"role": Role.BUILDER}, None), ({"password_hash": "other"}, "password"),
+            ({"active": False}, None),
+        ):  # fmt: skip
+            store.told(bela.id)
+            changed = store.change_person(bela.id, by="Anna", **change)  # type: ignore[arg-type]
+            assert changed.untold == (what is not None)
+            if what:
+                latest = store.account_notes(bela.id)[0]
+                assert (latest.what, latest.by, latest.at) == (what, "Anna", moment)
+        assert not store.account_notes(anna.id) and not store.person_by_id(anna.id).untold
+        store.note(anna.id, Noted.NEW_BROWSER, address="192.0.2.7")
+        assert not store.person_by_id(anna.id).untold, "a new browser is listed, and troubles nobody"
+        moment += timedelta(days=181)
+        store.note(anna.id, Noted.CODE_AGAIN)
+        assert [note.what for note in store.account_notes(anna.id)] == ["repeated-code"]
+        assert not store.account_notes(bela.id), "kept for half a year"

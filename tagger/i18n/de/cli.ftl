@@ -326,6 +326,25 @@ cli-about-flush = Eintragen, dass Schlauchleitungen gespült wurden, wie und von
 cli-about-certificate = Das Prüfzeugnis der letzten Druckprüfung schreiben, je Schlauchleitung oder für eine ganze Serie.
 cli-about-card = Die Einbaukarte schreiben, die mit der Schlauchleitung in den Beutel kommt: die Anleitung für beide Enden, auf A6.
 cli-about-customer = Alles exportieren, was von einem Kunden gespeichert ist.
+cli-about-people = Personen auflisten, die sich anmelden; einer die Codes vom Telefon wegnehmen.
+cli-option-codes-off = von dieser Person keine Codes vom Telefon mehr verlangen und ihre Sitzungen beenden
+cli-person = { $name }: { $role ->
+        [manager] Werkstattleitung
+        [counter] Theke
+       *[builder] Konfektionierer
+    }{ $active ->
+        [no] {""}, darf sich nicht anmelden
+       *[yes] {""}
+    }{ $codes ->
+        [yes] {""}, gibt einen Code vom Telefon ein
+       *[no] {""}
+    }
+cli-person-codes-off = Von { $name } werden keine Codes mehr verlangt; alle Sitzungen dieser Person sind beendet.
+cli-people-none = Noch kann sich niemand anmelden.
+cli-person-not-found = Niemand heißt hier { $name }.
+    .mend = Namen auflisten mit: tagger people
+cli-person-no-codes = Von { $name } werden keine Codes vom Telefon verlangt.
+    .mend = Namen prüfen mit: tagger people
 cli-about-erase-contact = Den Kontakt einer Bestellanfrage überall löschen; Bestellungen und Schilder bleiben.
 cli-about-fitted = Einbaumeldungen: auflisten, bestätigen, ablehnen.
 cli-about-erase-old = Kontakte, Fotos und Namen löschen, die so lange aufbewahrt wurden, wie die Einstellungen es sagen.

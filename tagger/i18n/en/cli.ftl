@@ -326,6 +326,25 @@ cli-about-flush = Record that hose assemblies were flushed, how and by whom.
 cli-about-certificate = Write the certificate of the last proof test, of each assembly or of a whole batch.
 cli-about-card = Write the fitter's card that goes into the bag with a hose assembly: the guide for both ends, on A6.
 cli-about-customer = Export all that is kept of one customer.
+cli-about-people = List the people who sign in; take the codes of a phone away from one.
+cli-option-codes-off = stop asking this person for codes from a phone, and end their sessions
+cli-person = { $name }: { $role ->
+        [manager] manager
+        [counter] counter
+       *[builder] builder
+    }{ $active ->
+        [no] {""}, may not sign in
+       *[yes] {""}
+    }{ $codes ->
+        [yes] {""}, gives a code from a phone
+       *[no] {""}
+    }
+cli-person-codes-off = { $name } is no longer asked for codes; all sessions of this person have ended.
+cli-people-none = Nobody can sign in yet.
+cli-person-not-found = Nobody here has the name { $name }.
+    .mend = List the names with: tagger people
+cli-person-no-codes = { $name } is not asked for codes from a phone.
+    .mend = Check the name with: tagger people
 cli-about-erase-contact = Erase the contact of an order request wherever it stands; orders and tags stay.
 cli-about-fitted = Reports that a hose assembly was installed: list, confirm, reject.
 cli-about-erase-old = Erase contacts, photos and names that have been kept as long as the settings say.

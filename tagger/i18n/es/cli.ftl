@@ -326,6 +326,25 @@ cli-about-flush = Registrar la limpieza interior de latiguillos, cómo y por qui
 cli-about-certificate = Escribir el certificado de la última prueba de presión, de cada latiguillo o de todo un lote de prueba.
 cli-about-card = Escribir la ficha de montaje que va en la bolsa del latiguillo: la guía de ambos extremos, en A6.
 cli-about-customer = Exportar todo lo que se guarda de un cliente.
+cli-about-people = Listar las personas que inician sesión; retirar a una los códigos de un teléfono.
+cli-option-codes-off = dejar de pedir a esta persona los códigos de un teléfono y cerrar sus sesiones
+cli-person = { $name }: { $role ->
+        [manager] encargado
+        [counter] mostrador
+       *[builder] operario de taller
+    }{ $active ->
+        [no] {""}, no puede iniciar sesión
+       *[yes] {""}
+    }{ $codes ->
+        [yes] {""}, introduce un código de un teléfono
+       *[no] {""}
+    }
+cli-person-codes-off = Ya no se piden códigos a { $name }; todas sus sesiones se han cerrado.
+cli-people-none = Todavía no puede iniciar sesión nadie.
+cli-person-not-found = Nadie tiene aquí el nombre { $name }.
+    .mend = Liste los nombres con: tagger people
+cli-person-no-codes = No se piden códigos de un teléfono a { $name }.
+    .mend = Compruebe el nombre con: tagger people
 cli-about-erase-contact = Borrar el contacto de una solicitud de pedido dondequiera que figure; los pedidos y las etiquetas se conservan.
 cli-about-fitted = Comunicaciones de montaje de un latiguillo: listar, confirmar, rechazar.
 cli-about-erase-old = Borrar los contactos, fotos y nombres guardados el tiempo que dicen los ajustes.

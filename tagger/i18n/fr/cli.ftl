@@ -326,6 +326,25 @@ cli-about-flush = Enregistrer que des flexibles ont été rincés, comment et pa
 cli-about-certificate = Écrire le certificat de la dernière épreuve, pour chaque flexible ou pour tout un lot d'épreuve.
 cli-about-card = Écrire la fiche de montage à joindre au flexible dans son sachet : le guide des deux extrémités, en A6.
 cli-about-customer = Exporter tout ce qui est conservé d'un client.
+cli-about-people = Lister les personnes qui se connectent ; retirer à l'une d'elles les codes d'un téléphone.
+cli-option-codes-off = ne plus demander à cette personne les codes d'un téléphone, et terminer ses sessions
+cli-person = { $name } : { $role ->
+        [manager] responsable d'atelier
+        [counter] comptoir
+       *[builder] monteur-sertisseur
+    }{ $active ->
+        [no] {""}, ne peut pas se connecter
+       *[yes] {""}
+    }{ $codes ->
+        [yes] {""}, saisit un code de téléphone
+       *[no] {""}
+    }
+cli-person-codes-off = Les codes ne sont plus demandés à { $name } ; toutes ses sessions sont terminées.
+cli-people-none = Personne ne peut encore se connecter.
+cli-person-not-found = Personne ne porte ici le nom { $name }.
+    .mend = Listez les noms avec : tagger people
+cli-person-no-codes = Les codes d'un téléphone ne sont pas demandés à { $name }.
+    .mend = Vérifiez le nom avec : tagger people
 cli-about-erase-contact = Effacer le contact d'une demande de commande partout où il figure ; commandes et étiquettes restent.
 cli-about-fitted = Signalements de pose d'un flexible : lister, confirmer, rejeter.
 cli-about-erase-old = Effacer les contacts, photos et noms conservés aussi longtemps que les réglages le prévoient.
