@@ -4,7 +4,9 @@ PYTHON ?= python3
 VENV   := .venv
 BIN    := $(VENV)/bin
 READY  := $(VENV)/.ready
+TOOLS  := $(VENV)/.tools
 SYSTEM := $(VENV)/.system
+INSTALL := $(BIN)/python -m pip install -qq
 
 .DEFAULT_GOAL := help
 .PHONY: help run test prove lint speed survive tables clean
@@ -13,23 +15,23 @@ help: ## list the targets
 	@awk -F':.*## ' '/^[a-z]+:.*## / {printf "  make %-9s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
 
 run: $(READY) ## load the example shop's week and serve it on 127.0.0.1:8000
-	$(BIN)/python -m examples.run
+	$(BIN)/tagger demo
 
-test: $(READY) $(SYSTEM) ## lint, type-check and run all tests
+test: $(TOOLS) $(SYSTEM) ## lint, type-check and run all tests
 	$(BIN)/ruff check .
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy
 	$(BIN)/pytest -n 3 --dist worksteal
 
-prove: $(READY) $(SYSTEM) ## what is proved by volume, many times over: kills, fuzz, requests at once
+prove: $(TOOLS) $(SYSTEM) ## what is proved by volume, many times over: kills, fuzz, requests at once
 	TAGGER_TEST_VOLUME=full $(BIN)/pytest -n 2 --dist worksteal tests/test_*.py tests/code tests/trade tests/store tests/rest tests/cli tests/bench tests/browser
 
-lint: $(READY) ## lint and type-check only
+lint: $(TOOLS) ## lint and type-check only
 	$(BIN)/ruff check .
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy
 
-speed: $(READY) $(SYSTEM) ## benchmarks, as ratios measured in one run (about ten minutes)
+speed: $(TOOLS) $(SYSTEM) ## benchmarks, as ratios measured in one run (about ten minutes)
 	$(BIN)/python -m tests.speed.run_10000
 	$(BIN)/python -m tests.speed.bench_identify
 	$(BIN)/python -m tests.speed.scan_slow_3g
@@ -38,7 +40,7 @@ speed: $(READY) $(SYSTEM) ## benchmarks, as ratios measured in one run (about te
 	$(BIN)/python -m tests.speed.export
 	$(BIN)/python -m tests.speed.large
 
-survive: $(READY) $(SYSTEM) ## damage the printed symbols and count what still reads
+survive: $(TOOLS) $(SYSTEM) ## damage the printed symbols and count what still reads
 	$(BIN)/python -m tests.speed.survive
 
 tables: $(READY) ## check the trade's tables
@@ -47,13 +49,19 @@ tables: $(READY) ## check the trade's tables
 clean: ## remove the virtual environment and caches
 	rm -rf $(VENV) .pytest_cache .mypy_cache .ruff_cache .hypothesis build *.egg-info
 
+# What running needs, and nothing else; the tests' tools come on top of it.
 $(READY): pyproject.toml tests/constraints.txt
 	@$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11))' || \
 	  { echo "Python 3.11 or newer is needed; $(PYTHON) is $$($(PYTHON) -V 2>&1). Try: make PYTHON=python3.12 ..."; exit 1; }
+	@echo "Setting up $(VENV): a Python environment of its own (some 330 MB, about a minute) ..."
 	@$(PYTHON) -m venv $(VENV) || \
 	  { echo "The venv module is missing. On Debian: apt-get install python3-venv"; exit 1; }
-	$(BIN)/python -m pip install -qq --upgrade pip
-	$(BIN)/python -m pip install -qq --constraint tests/constraints.txt --editable '.[dev]'
+	@$(INSTALL) --constraint tests/constraints.txt --editable .
+	@touch $@
+
+$(TOOLS): $(READY)
+	@echo "Adding what the tests need (some 400 MB, about a minute) ..."
+	@$(INSTALL) --constraint tests/constraints.txt --editable '.[dev]'
 	@touch $@
 
 $(SYSTEM): tests/system-packages.sh tests/node-packages.sh $(READY)

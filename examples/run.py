@@ -1,4 +1,4 @@
-"""``python -m examples.run``: loads the week, serves it on this machine, prints what to open."""
+"""``tagger demo``: loads the week, serves it on this machine, prints what to open."""
 
 from __future__ import annotations
 
@@ -14,20 +14,21 @@ from api.settings import Settings
 from examples.load import Calendar, Week, load_week
 from tagger import signing
 from tagger.code import link, number
-from tagger.errors import TaggerError
 from tagger.printing import pdf, raster
 from tagger.record_tag import tags_of
 from tagger.settings import ShopSettings
 from tagger.store import Store
 
-OUT = Path(__file__).parents[1] / "out"
 
+def main(out: Path) -> None:
+    """Loads the week into the folder ``out``, made where it is not there, and serves it until it is stopped.
 
-def main() -> None:
-    """Everything `make run` does after the set-up."""
-    OUT.mkdir(exist_ok=True)
+    Raises OSError for a folder that cannot be, SettingsError for a setting.
+    """
+    out = out.resolve()
+    out.mkdir(parents=True, exist_ok=True)
     port = _free_port(ShopSettings.from_env().port)
-    database = os.environ.get("TAGGER_DATABASE_URL") or f"sqlite:///{OUT / 'demonstration.sqlite3'}"
+    database = os.environ.get("TAGGER_DATABASE_URL") or f"sqlite:///{out / 'demonstration.sqlite3'}"
     settings = Settings.from_env(
         port=port,
         base_url=os.environ.get("TAGGER_BASE_URL") or f"http://127.0.0.1:{port}",
@@ -36,36 +37,36 @@ def main() -> None:
         shop_phone="555-0142",
         shop_email="orders@tidewrack-hose.example",
         demo=True,
-        signing_key=os.environ.get("TAGGER_SIGNING_KEY") or _signing_key(),
+        signing_key=os.environ.get("TAGGER_SIGNING_KEY") or _signing_key(out),
     )
     calendar = Calendar()
     with Store.open(database, now=calendar) as store:
         week = load_week(store, calendar)
-        files = _print(store, week, settings)
-    print(_what_to_open(week, settings, files), flush=True)
+        files = _print(store, week, settings, out)
+    print(_what_to_open(week, settings, files, out), flush=True)
     # the application's own middleware says whose X-Forwarded-For is believed
     uvicorn.run(create_app(settings), host="127.0.0.1", port=port, log_level="warning", proxy_headers=False)
 
 
-def _signing_key() -> Path:
+def _signing_key(out: Path) -> Path:
     """The shop's key file, made at the first start."""
-    file = OUT / "signing-key.json"
+    file = out / "signing-key.json"
     if not file.exists():
         signing.renew(file, date.today())
     return file
 
 
-def _print(store: Store, week: Week, settings: Settings) -> list[Path]:
+def _print(store: Store, week: Week, settings: Settings, out: Path) -> list[Path]:
     hang_tag = settings.template("hang_tag")
     boom = tags_of(store, week.built["boom_rod_side"][:1], settings)
-    files = [OUT / "boom_rod_side.png", OUT / "boom_rod_side.pdf", OUT / "service_run.pdf"]
+    files = [out / name for name in ("boom_rod_side.png", "boom_rod_side.pdf", "service_run.pdf")]
     raster.write(boom, hang_tag, files[0], dpi=203)
     pdf.write(boom, hang_tag, files[1])
     pdf.write(tags_of(store, week.service_run, settings), hang_tag, files[2])
     return files
 
 
-def _what_to_open(week: Week, settings: Settings, files: list[Path]) -> str:
+def _what_to_open(week: Week, settings: Settings, files: list[Path], out: Path) -> str:
     base = settings.base_url
     boom, elbows = week.built["boom_rod_side"][0], week.built["steering_two_elbows"][0]
     withdrawn = week.built["travel_drive"][0]
@@ -86,7 +87,7 @@ def _what_to_open(week: Week, settings: Settings, files: list[Path]) -> str:
   the same as PDF              {files[1]}
   a run of {len(week.service_run)} as PDF           {files[2]}
 
-Ctrl-C stops it. All of it lives in {OUT}; delete that folder to start afresh.
+Ctrl-C stops it. All of it lives in {out}; delete that folder to start afresh.
 """
 
 
@@ -100,11 +101,6 @@ def _free_port(wanted: int) -> int:
         with socket.socket() as probe:
             if probe.connect_ex(("127.0.0.1", port)) != 0:
                 return port
-    raise SystemExit(f"No free port from {wanted} to {wanted + 49}. Give another: TAGGER_PORT=9000 make run")
-
-
-if __name__ == "__main__":
-    try:
-        main()
-    except TaggerError as error:
-        raise SystemExit(str(error)) from None
+    raise SystemExit(
+        f"No free port from {wanted} to {wanted + 49}. Give another: TAGGER_PORT=9000 tagger demo"
+    )

@@ -7,6 +7,7 @@ import json
 import os
 import sys
 from collections.abc import Sequence
+from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -385,6 +386,15 @@ def serve(a: argparse.Namespace, t: Translator) -> Answer:
     os.environ |= {"TAGGER_HOST": shop.host, "TAGGER_PORT": str(shop.port), "TAGGER_BASE_URL": base}
     print(t("cli-serving", base=base, host=shop.host, port=str(shop.port)), file=sys.stderr)
     serving.run(shop.host, shop.port)
+    return {}, t("cli-stopped")
+
+
+def demo(a: argparse.Namespace, t: Translator) -> Answer:
+    """Loads the invented shop's week and serves it until it is stopped.
+
+    It is given by name, so that the library needs nothing of the web application.
+    """
+    import_module("examples.run").main(a.folder)
     return {}, t("cli-stopped")
 
 

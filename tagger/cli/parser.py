@@ -292,6 +292,10 @@ def _serve(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--port", type=int, help=t("cli-option-port"))
 
 
+def _demo(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("--folder", type=Path, default=Path("out"), metavar="DIR", help=t("cli-option-demo"))
+
+
 def _backup(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("file", type=Path, metavar="FILE")
     one.add_argument("--keep", type=int, metavar="N", help=t("cli-option-keep-backups"))
@@ -357,6 +361,7 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "templates": (commands.templates, _nothing),
     "preflight": (printing.preflight, _preflight),
     "serve": (commands.serve, _serve),
+    "demo": (commands.demo, _demo),
     "backup": (backups.backup, _backup),
     "restore": (backups.restore, _restore),
     "drill": (backups.drill, _drill),
