@@ -65,16 +65,16 @@ class Message:
     {'id': 'trade-jump', 'values': {'end': {'id': 'words-part-end_a', 'values': {}}, 'dash': 12}}
     """
 
-    __slots__ = ("_json", "_values", "id")
+    __slots__ = ("_json", "_look", "_values", "id")
 
     id: str
     _values: tuple[tuple[str, Value], ...]
-    _json: dict[str, Any] | None
+    _json: dict[str, Any]  # both are made when they are asked for
+    _look: Look
 
     def __init__(self, id: str, /, **values: Value) -> None:
         object.__setattr__(self, "id", id)
         object.__setattr__(self, "_values", tuple(values.items()))
-        object.__setattr__(self, "_json", None)
 
     @property
     def values(self) -> Mapping[str, Value]:
@@ -87,7 +87,18 @@ class Message:
     def __reduce__(self) -> tuple[Any, ...]:
         return _made, (self.id, dict(self._values))
 
+    @property
+    def look(self) -> Look:
+        """The message as a key that is equal only where it is shown alike: 12, 12.0 and True are equal, and are not."""
+        try:
+            return self._look
+        except AttributeError:
+            object.__setattr__(self, "_look", Look((self.id, *map(_look_of, self._values))))
+            return self._look
+
     def __eq__(self, other: object) -> bool:
+        if self is other:
+            return True
         return isinstance(other, Message) and self.id == other.id and self.values == other.values
 
     def __hash__(self) -> int:
@@ -107,10 +118,11 @@ class Message:
 
     def _to_write(self) -> dict[str, Any]:
         """The same, made once: only for who writes it out at once, and changes nothing in it."""
-        if self._json is None:
+        try:
+            return self._json
+        except AttributeError:
             object.__setattr__(self, "_json", self.as_json())
-        assert self._json is not None
-        return self._json
+            return self._json
 
     @classmethod
     def from_json(cls, data: Mapping[str, Any]) -> Message:
@@ -132,6 +144,32 @@ class Message:
             "properties": {"id": {"type": "string"}, "values": {"type": "object"}},
             "required": ["id"],
         }
+
+
+class Look:
+    """A message's ``look``, with its hash worked out once."""
+
+    __slots__ = ("_hash", "_parts")
+
+    def __init__(self, parts: tuple[object, ...]) -> None:
+        self._parts, self._hash = parts, hash(parts)
+
+    def __hash__(self) -> int:
+        return self._hash
+
+    def __eq__(self, other: object) -> bool:
+        return self is other or (isinstance(other, Look) and self._parts == other._parts)
+
+
+def _look_of(value: object) -> object:
+    """A value with its type, and of what holds values the looks of those."""
+    if isinstance(value, Message):
+        return value.look
+    if isinstance(value, Figure):
+        return Figure, *map(_look_of, (value.value, value.unit, value.low, value.at_most))
+    if type(value) is tuple:
+        return tuple(map(_look_of, value))
+    return type(value), repr(value) if isinstance(value, float) else value  # 0.0 and -0.0 are equal
 
 
 TO_WRITE = object()

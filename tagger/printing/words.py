@@ -29,7 +29,7 @@ class Voice:
         """The text of a message."""
         if message.id == "words-as-is":  # somebody's own text, the same in every language
             return str(message.values["text"])
-        return _text(message, self.language, self.point)
+        return _text(_Shown(message), self.language, self.point)
 
     def figure(self, figure: Figure) -> str:
         """A figure in both systems."""
@@ -78,6 +78,21 @@ def _translator(language: str, point: bool) -> _TagTranslator:
     return _TagTranslator(language, point)
 
 
+class _Shown:
+    """A message, equal to another where both are shown alike."""
+
+    __slots__ = ("look", "message")
+
+    def __init__(self, message: Message) -> None:
+        self.message, self.look = message, message.look
+
+    def __hash__(self) -> int:
+        return hash(self.look)
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _Shown) and self.look == other.look
+
+
 @lru_cache(maxsize=4096)  # most lines of a run are the same
-def _text(message: Message, language: str, point: bool) -> str:
-    return _translator(language, point)(message)
+def _text(shown: _Shown, language: str, point: bool) -> str:
+    return _translator(language, point)(shown.message)

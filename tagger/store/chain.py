@@ -12,13 +12,13 @@ digest what the row held, and the chain is whole all the same.
 from __future__ import annotations
 
 import hashlib
-import json
 import os
 import re
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
-from typing import Any, Final
+from itertools import islice
+from typing import Any, Final, NamedTuple
 
 from sqlalchemy import Column, Connection, event, inspect, select, update
 from sqlalchemy.orm import ORMExecuteState, Session
@@ -39,7 +39,7 @@ from tagger.store.models import (
     VoidRow,
     WithdrawalRow,
 )
-from tagger.store.texts import Written
+from tagger.store.texts import Written, as_digested, whole
 
 CHAINED: Final[tuple[type[Table], ...]] = (
     DesignRow, AssemblyRow, EventRow, FormerLotRow, VoidRow, WithdrawalRow, OrderRow, OrderEventRow, CrimpRow,
@@ -51,6 +51,9 @@ START: Final = "0" * 64
 """What the first link names as the one before it."""
 _BY_NAME: Final = {row.__tablename__: row for row in CHAINED}
 _HEAD: Final = re.compile(r"\s*(\d{1,18})\s*:\s*([0-9a-f]{16,64})\s*", re.IGNORECASE)
+_AS_IT_IS: Final = frozenset((str, int, bool, type(None)))
+_SALT: Final = 16  # bytes
+_AT_ONCE: Final = 1000  # links of a statement
 _CHAIN: Final = Table.metadata.tables[LinkRow.__tablename__]
 
 
@@ -80,6 +83,14 @@ class Head:
         return cls(int(found[1]), found[2].lower()) if found else None
 
 
+class _Salted(NamedTuple):
+    """A row that was written past the unit of work: its salt, and its digest with it."""
+
+    table: str
+    key: str
+    salted: bytes
+
+
 class Recording(Session):
     """A session that notes which chained rows it writes, and links them at its end (``link_pending``)."""
 
@@ -94,12 +105,19 @@ def digest_of(table: str, values: Mapping[str, Any], salt: str) -> str:
 
     An empty column counts as none, so that a column added later, empty in old rows, changes no digest.
     """
+    return _digest(table, values, bytes.fromhex(salt)).hex()
+
+
+def _digest(table: str, values: Mapping[str, Any], salt: bytes) -> bytes:
     left_out = UNCHAINED_COLUMNS.get(table, frozenset())
     kept = {
-        name: _plain(value) for name, value in values.items() if value is not None and name not in left_out
+        name: "".join(value.digested) if isinstance(value, Written) else as_digested(_plain(value))
+        for name, value in values.items()
+        if value is not None and name not in left_out
     }
-    text = json.dumps([table, kept], sort_keys=True, ensure_ascii=False, separators=(",", ":"))
-    return hashlib.sha256(bytes.fromhex(salt) + text.encode()).hexdigest()
+    columns = ",".join(f"{as_digested(name)}:{kept[name]}" for name in sorted(kept))
+    text = f"[{as_digested(table)},{{{columns}}}]"
+    return hashlib.sha256(salt + text.encode()).digest()
 
 
 def link_of(before: str, id: int, table: str, key: str, digest: str) -> str:
@@ -107,18 +125,13 @@ def link_of(before: str, id: int, table: str, key: str, digest: str) -> str:
     return hashlib.sha256(f"{before}\n{id}\n{table}\n{key}\n{digest}".encode()).hexdigest()
 
 
-def links_after(head: Head, rows: Iterable[tuple[str, str, Mapping[str, Any]]]) -> list[dict[str, Any]]:
-    """The links that follow ``head``, as rows of the chain, of rows by table, key and values."""
-    found: list[dict[str, Any]] = []
+def links_after(head: Head, rows: Iterable[tuple[str, str, bytes]]) -> Iterator[dict[str, Any]]:
+    """The links that follow ``head``, as rows of the chain, of rows by table, key, and salt with digest."""
     id, before = head.links, head.digest
-    for table, key, values in rows:
-        id, salt = id + 1, os.urandom(16).hex()
-        digest = digest_of(table, values, salt)
+    for table, key, salted in rows:
+        id, salt, digest = id + 1, salted[:_SALT].hex(), salted[_SALT:].hex()
         before = link_of(before, id, table, key, digest)
-        found.append(
-            {"id": id, "table_name": table, "row_key": key, "salt": salt, "digest": digest, "link": before},
-        )
-    return found
+        yield {"id": id, "table_name": table, "row_key": key, "salt": salt, "digest": digest, "link": before}
 
 
 def head_of(where: Session | Connection) -> Head:
@@ -128,8 +141,12 @@ def head_of(where: Session | Connection) -> Head:
 
 
 def pend(session: Session, row: type[Table], values: Sequence[Mapping[str, Any]]) -> None:
-    """Notes rows that are written many at a time, past the unit of work, with all their values."""
-    _pending(session).extend((row, one) for one in values)
+    """Notes rows that are written many at a time, past the unit of work, with all their values.
+
+    Their digests are taken at once, so that a long run holds none of its rows until it ends.
+    """
+    table = row.__tablename__
+    _pending(session).extend(_Salted(table, _key_of(row, one), salted(table, one)) for one in values)
 
 
 def pending(session: Session) -> int:
@@ -148,20 +165,24 @@ def link_pending(session: Session) -> None:
     noted = _pending(session)
     if not noted:
         return
-    rows: dict[tuple[str, str], Mapping[str, Any]] = {}
+    rows: dict[tuple[str, str], bytes] = {}  # as each was written last
     again: set[tuple[str, str]] = set()
-    for model, one in noted:
-        values = _values_of(one) if isinstance(one, Table) else one
-        name = (model.__tablename__, _key_of(model, values))
-        rows[name] = values
-        if isinstance(one, Table) and one not in _new(session):
-            again.add(name)
+    for one in noted:
+        if isinstance(one, Table):
+            values = _values_of(one)
+            name = (one.__tablename__, _key_of(type(one), values))
+            rows[name] = salted(one.__tablename__, values)
+            if one not in _new(session):
+                again.add(name)
+        else:
+            rows[one.table, one.key] = one.salted
     take(session, Turn.EVENTS)
     for table, key in again:
         older = update(LinkRow).where(LinkRow.table == table, LinkRow.key == key, LinkRow.salt.is_not(None))
         session.execute(older.values(salt=None))
-    links = links_after(head_of(session), ((table, key, values) for (table, key), values in rows.items()))
-    session.execute(_CHAIN.insert(), links)
+    links = links_after(head_of(session), ((*name, last) for name, last in rows.items()))
+    while some := list(islice(links, _AT_ONCE)):
+        session.execute(_CHAIN.insert(), some)
     noted.clear()
     _new(session).clear()
 
@@ -173,8 +194,8 @@ def key_column(model: type[Table]) -> Column[Any]:
     return key
 
 
-def _pending(session: Session) -> list[tuple[type[Table], Any]]:
-    found: list[tuple[type[Table], Any]] = session.info.setdefault("chain.pending", [])
+def _pending(session: Session) -> list[Table | _Salted]:
+    found: list[Table | _Salted] = session.info.setdefault("chain.pending", [])
     return found
 
 
@@ -182,6 +203,12 @@ def _new(session: Session) -> set[Table]:
     """The rows that this transaction added: they have no older link."""
     found: set[Table] = session.info.setdefault("chain.new", set())
     return found
+
+
+def salted(table: str, values: Mapping[str, Any]) -> bytes:
+    """A new salt, and the digest of a row with it."""
+    salt = os.urandom(_SALT)
+    return salt + _digest(table, values, salt)
 
 
 def _values_of(row: Table) -> dict[str, Any]:
@@ -196,10 +223,10 @@ def _key_of(model: type[Table], values: Mapping[str, Any]) -> str:
 def _plain(value: Any) -> Any:
     """The same for what is written and for what either database gives back: PostgreSQL knows one kind of
     number in JSON, SQLite forgets the zone of a moment."""
-    if isinstance(value, Written):
-        return _plain(json.loads(value.text))
+    if type(value) in _AS_IT_IS:
+        return value
     if isinstance(value, float):
-        return int(value) if value.is_integer() else value
+        return whole(value)
     if isinstance(value, datetime):
         return (value.replace(tzinfo=UTC) if value.tzinfo is None else value.astimezone(UTC)).isoformat()
     if isinstance(value, date):
@@ -216,15 +243,13 @@ def _note(session: Session, _: Any) -> None:
     """Notes the chained rows that the unit of work has written."""
     for row in session.new:
         if isinstance(row, CHAINED):
-            _pending(session).append((type(row), row))
+            _pending(session).append(row)
             _new(session).add(row)
-    _pending(session).extend((type(row), row) for row in session.dirty if _is_changed(row))
+    _pending(session).extend(row for row in session.dirty if isinstance(row, CHAINED) and _is_changed(row))
 
 
-def _is_changed(row: object) -> bool:
-    """Whether a row is chained and differs in a column that is."""
-    if not isinstance(row, CHAINED):
-        return False
+def _is_changed(row: Table) -> bool:
+    """Whether a chained row differs in a column that is."""
     left_out, attributes = UNCHAINED_COLUMNS.get(row.__tablename__, frozenset()), inspect(row).attrs
     return any(one.history.has_changes() for one in attributes if one.key not in left_out)
 

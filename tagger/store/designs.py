@@ -12,11 +12,12 @@ from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.orm import Session
 
 from tagger.code import payload
+from tagger.messages import Message
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store.base import fingerprint_of, in_chunks
 from tagger.store.chain import pend
 from tagger.store.models import DesignRow
-from tagger.store.texts import written
+from tagger.store.texts import SharedText, Written, written, written_round
 from tagger.trade.results import Assessment
 
 
@@ -28,12 +29,32 @@ class Design:
 
 _READ: dict[str, Design] = {}  # a design never changes, so what was read once stays true
 _MOST = 20_000
+_SPREADS: dict[int, tuple[tuple[Message, ...], Written]] = {}
+"""By the identity of the messages, which are kept here, so that it stays theirs."""
+_MOST_SPREADS = 500
 
 
 def as_row(spec: AssemblySpec, assessment: Assessment) -> dict[str, Any]:
     """The row of a design; the same spec and assessment give the same id."""
-    said, found = written(spec.as_dict()), written(assessment.kept(to_write=True))
+    said = written(spec.as_dict())
+    spreads = [_spread(end.spread) for end in (assessment.end_a, assessment.end_b)]
+    found = written_round(assessment.kept_without_spread(), "spread", spreads)
     return {"id": fingerprint_of(f"[{said.text}, {found.text}]"), "spec": said, "assessment": found}
+
+
+def _spread(messages: tuple[Message, ...]) -> Written:
+    """The sources that disagree about an end, most of what is kept of it; all ends of a kind have the same tuple."""
+    known = _SPREADS.get(id(messages))
+    if known is None:
+        made = written([one.as_json() for one in messages])
+        (kept,), (digested,) = made.kept, made.digested
+        if len(_SPREADS) >= _MOST_SPREADS:
+            _SPREADS.clear()
+        known = _SPREADS[id(messages)] = (
+            messages,
+            Written((SharedText(kept),), (SharedText(digested),)),
+        )
+    return known[1]
 
 
 class Rows(Protocol):

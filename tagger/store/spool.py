@@ -10,9 +10,11 @@ from array import array
 from collections.abc import Iterator
 from typing import Any, Generic, TypeVar
 
-from tagger.messages import Message
+from tagger.messages import Look, Message
+from tagger.store.texts import SharedText
 
 T = TypeVar("T")
+Shared = Message | SharedText | tuple[Message, ...]
 
 _MOST_SHARED = 5_000
 
@@ -21,19 +23,15 @@ class Spool(Generic[T]):
     """Values in the order they are added, read one by one as often as it takes.
 
     What is read is equal to what was added, and never the same object; but messages, of which the values of a
-    run are full, are one object where they are the same, and written once.
+    run are full, tuples of them and texts that are shared are one object where they are the same, and written once.
     """
 
     def __init__(self) -> None:
         self._file = tempfile.TemporaryFile()  # noqa: SIM115
         self._starts = array("Q", [0])
-        self._shared: list[Message] = []
-        self._places: dict[
-            str, int
-        ] = {}  # by what they look like: 12 and 12.0 are equal, and shown otherwise
-        self._same: dict[
-            int, int
-        ] = {}  # the same by identity, which is that of nothing else as long as it is shared
+        self._shared: list[Shared] = []
+        self._places: dict[Look, int] = {}  # of messages
+        self._same: dict[int, int] = {}  # by identity, which is that of nothing else as long as it is shared
 
     def append(self, value: T) -> None:
         """Keeps one more value."""
@@ -56,19 +54,19 @@ class Spool(Generic[T]):
     def __iter__(self) -> Iterator[T]:
         return (self[place] for place in range(len(self)))
 
-    def place_of(self, message: Message) -> int | None:
-        """Where a message stands among those that are shared; None where there are too many of them."""
-        place = self._same.get(id(message))
-        if place is not None:
-            return place
-        look = repr(message)
-        place = self._places.get(look)
+    def place_of(self, value: Shared) -> int | None:
+        """Where a value stands among those that are shared; None where there are too many of them."""
+        place = self._same.get(id(value))
+        if place is None and isinstance(value, Message):
+            place = self._places.get(value.look)
         if place is None and len(self._shared) < _MOST_SHARED:
-            place = self._places[look] = self._same[id(message)] = len(self._shared)
-            self._shared.append(message)
+            place = self._same[id(value)] = len(self._shared)
+            self._shared.append(value)
+            if isinstance(value, Message):
+                self._places[value.look] = place
         return place
 
-    def message_at(self, place: int) -> Message:
+    def shared_at(self, place: int) -> Shared:
         return self._shared[place]
 
 
@@ -78,7 +76,10 @@ class _Pickler(pickle.Pickler):
         self._spool = spool
 
     def persistent_id(self, obj: Any) -> int | None:
-        return self._spool.place_of(obj) if type(obj) is Message else None
+        kind = type(obj)
+        if kind is Message or kind is SharedText or (kind is tuple and obj and type(obj[0]) is Message):
+            return self._spool.place_of(obj)
+        return None
 
 
 class _Unpickler(pickle.Unpickler):
@@ -86,5 +87,5 @@ class _Unpickler(pickle.Unpickler):
         super().__init__(source)
         self._spool = spool
 
-    def persistent_load(self, pid: Any) -> Message:
-        return self._spool.message_at(pid)
+    def persistent_load(self, pid: Any) -> Shared:
+        return self._spool.shared_at(pid)

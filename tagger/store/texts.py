@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -43,19 +44,60 @@ def _refuse_control(field: str, text: str) -> None:
         raise TextRefused(Problem(field, clean(text)[:_SHOWN], Message("store-control-character")))
 
 
+class SharedText(str):
+    """A piece that many texts have in common: one object, kept once beside the memory (``spool``)."""
+
+    __slots__ = ()
+
+
 @dataclass(frozen=True, slots=True)
 class Written:
-    """Plain JSON values as the text that is kept, looked through already."""
+    """Plain JSON values as text in pieces, looked through already: as it is kept, and as its digest is taken."""
 
-    text: str
+    kept: tuple[str, ...]
+    digested: tuple[str, ...]
+
+    @property
+    def text(self) -> str:
+        """The text that is kept."""
+        return "".join(self.kept)
 
 
 def written(value: Any, field: str = "") -> Written:
     """The values as text, always the same for the same values; ``field`` as ``Json`` has it. Raises StoreError."""
     text = json.dumps(value, sort_keys=True, ensure_ascii=False)
-    if _DOUBTFUL.search(text):
+    if ("\\" in text or not text.isprintable()) and _DOUBTFUL.search(text):  # mostly there is neither
         _check_within(field, value)
-    return Written(text)
+    plain = json.loads(text, parse_float=lambda figure: whole(float(figure)))
+    return Written((text,), (as_digested(plain),))
+
+
+def written_round(value: Any, name: str, lists: Sequence[Written]) -> Written:
+    """The values as ``written``; these lists stand, in order, where ``name`` is an empty one."""
+    around = written(value)
+    return Written(
+        _put(around.kept[0], f'"{name}": ', [one.kept for one in lists]),
+        _put(around.digested[0], f'"{name}":', [one.digested for one in lists]),
+    )
+
+
+def _put(text: str, key: str, lists: Sequence[tuple[str, ...]]) -> tuple[str, ...]:
+    """Within a text of JSON each quote has a stroke before it, so that ``key`` is found as a key alone."""
+    first, *others = text.split(f"{key}[]", len(lists))
+    pieces = [first + key]
+    for one, after in zip(lists, others, strict=True):
+        pieces += [*one, after + key]
+    return (*pieces[:-1], pieces[-1].removesuffix(key))
+
+
+def as_digested(value: Any) -> str:
+    """Plain JSON values as their digest is taken; whole numbers are integers in it (``whole``)."""
+    return json.dumps(value, sort_keys=True, ensure_ascii=False, separators=(",", ":"))
+
+
+def whole(figure: float) -> float:
+    """A whole number as an integer: PostgreSQL knows one kind of number in JSON."""
+    return int(figure) if figure.is_integer() else figure
 
 
 def as_json(value: Any) -> str:

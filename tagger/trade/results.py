@@ -189,6 +189,9 @@ def _kept_warning(code: str, field: str, text: str) -> Message:
     return Message(f"trade-kept-{code}", **named)
 
 
+_TEXTS: Any = {"__all__": {"text"}}
+
+
 class Assessment(_Value):
     """Everything the trade derives from a spec."""
 
@@ -214,13 +217,17 @@ class Assessment(_Value):
     end_b: EndAdvice
     warnings: tuple[Warning_, ...] = ()
 
-    def kept(self, *, to_write: bool = False) -> dict[str, Any]:
-        """As it is stored: messages as ids and values, no text in any language.
+    def kept(self) -> dict[str, Any]:
+        """As it is stored: messages as ids and values, no text in any language."""
+        return self.model_dump(mode="json", exclude={"warnings": _TEXTS})
 
-        ``to_write``: it is written out at once, and nothing in it is changed.
-        """
-        context = TO_WRITE if to_write else None
-        return self.model_dump(mode="json", exclude={"warnings": {"__all__": {"text"}}}, context=context)
+    def kept_without_spread(self) -> dict[str, Any]:
+        """The same with an empty ``spread`` of each end, for who writes it out at once, and changes nothing in it."""
+        left_out: Any = {"warnings": _TEXTS, "end_a": {"spread"}, "end_b": {"spread"}}
+        found = self.model_dump(mode="json", exclude=left_out, context=TO_WRITE)
+        for end in ("end_a", "end_b"):
+            found[end]["spread"] = []
+        return found
 
     @property
     def above_published(self) -> tuple[Message, ...]:

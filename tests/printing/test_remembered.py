@@ -12,10 +12,12 @@ from typing import Any
 from tagger.code import link, payload, symbol
 from tagger.drawing import Circle, Grid, Line, Shape, Text
 from tagger.i18n import LANGUAGES
+from tagger.messages import Message
 from tagger.printing import template
 from tagger.printing.content import Tag
 from tagger.printing.layout import lay_out
 from tagger.printing.proof import prove
+from tagger.printing.words import Voice
 from tagger.spec import AssemblySpec
 from tagger.store import designs
 from tagger.trade import assess
@@ -93,3 +95,11 @@ def test_no_two_kinds_of_marks_have_as_many_values() -> None:
     """Tuples of one length would be equal, and one drawn for the other."""
     lengths = [len(kind._fields) for kind in (Line, Shape, Circle, Text)]
     assert len(set(lengths)) == 4
+
+
+def test_equal_messages_that_are_shown_otherwise_are_not_taken_for_one_another() -> None:
+    said = [Voice("en")(Message("printing-end-jump", dash=dash)) for dash in (True, 1, "1", 1.0)]
+    assert said == [f"jump size: -{dash} hose tail" for dash in (True, 1, 1, 1)]
+    looks = [Message("words-as-is", text=(figure,)).look for figure in (12, 12.0, True, 1, 0.0, -0.0)]
+    assert len({*looks}) == 6
+    assert looks[1] == Message("words-as-is", text=(12.0,)).look

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import weakref
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
@@ -16,11 +17,13 @@ from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
 from tagger.errors import StoreError
-from tagger.store import CrimpValue, Head, Kind, Store
+from tagger.store import CrimpValue, Head, Kind, Store, designs
 from tagger.store.audit import Audited, audited
 from tagger.store.backup import head_in
-from tagger.store.chain import CHAINED, UNCHAINED_COLUMNS, key_column
-from tagger.store.models import APPEND_ONLY, EventRow
+from tagger.store.chain import CHAINED, UNCHAINED_COLUMNS, digest_of, key_column, pend
+from tagger.store.models import APPEND_ONLY, DesignRow, EventRow
+from tagger.trade import assess
+from tests.speed.samples import tags
 from tests.store.samples import assessment, spec
 from tests.store.test_fittings import ROW
 from tests.store.test_shop_rows import row as figure
@@ -269,6 +272,43 @@ def test_a_table_that_is_chained_cannot_be_written_past_the_chain_by_mistake(sto
     line = update(EventRow).where(EventRow.number == number).values(by="Bo")
     with pytest.raises(RuntimeError, match="written past the chain"), store.writing() as session:
         session.execute(line)
+
+
+class _Row(dict[str, Any]):
+    """A row whose end is seen."""
+
+
+def test_a_transaction_holds_none_of_the_rows_that_are_written_many_at_a_time(store: Store) -> None:
+    row = _Row(designs.as_row(spec(), assessment()))
+    held = weakref.ref(row)
+    with pytest.raises(StoreError), store.writing() as session:
+        pend(session, DesignRow, [row])
+        del row
+        assert held() is None
+        store.record(tag_number.make(), Kind.SCANNED)
+    assert store.head().links == 0
+
+
+def test_a_design_is_kept_and_linked_as_the_json_of_its_values() -> None:
+    """Whatever texts it is put together from; a note that looks like a piece of them is none."""
+    made = [tag.spec for tag in tags(volume(12, 300))]
+    made[0] = made[0].model_copy(update={"note": 'a "spread": [] b'})
+    for each in made:
+        found = assess(each)
+        row = designs.as_row(each, found)
+        values = {"id": row["id"], "spec": each.as_dict(), "assessment": found.kept()}
+        for name in ("spec", "assessment"):
+            assert row[name].text == json.dumps(values[name], sort_keys=True, ensure_ascii=False)
+        assert digest_of("design", row, "ab" * 16) == digest_of("design", values, "ab" * 16)
+
+
+def test_the_digest_of_a_row_is_what_it_always_was() -> None:
+    """Another way to take it would break every chain there is."""
+    data = {"a": 1e22, "b": -0.0, "c": 155.1, "f": [1.0, None, {"g": True}], "ü": "\u2028"}
+    at = datetime(2026, 11, 2, 8, 30, tzinfo=UTC)
+    row = {"id": 7, "number": "7K3MQ9XW2R1", "kind": "inspected", "at": at, "by": None, "data": data}
+    taken = digest_of("event", row, "ab" * 16)
+    assert taken == "3653703b337c356c57fd13317aa137c7a5493c266609fc65bff4f9aa92a82ae6"
 
 
 def test_numbers_and_moments_are_linked_as_either_database_gives_them_back(store: Store) -> None:

@@ -1,12 +1,11 @@
 """The chain over what is recorded; what was recorded before is linked as it stands."""
 
 from collections.abc import Iterator
-from typing import Any
 
 import sqlalchemy as sa
 from alembic import op
 
-from tagger.store.chain import CHAINED, START, Head, key_column, links_after
+from tagger.store.chain import CHAINED, START, Head, key_column, links_after, salted
 from tagger.store.migrations.append_only import fix, guard, unguard
 from tagger.store.models import Table
 from tagger.store.texts import unchecked
@@ -58,18 +57,19 @@ def _link_all(connection: sa.Connection) -> None:
             continue
         columns = {column["name"] for column in there.get_columns(model.__tablename__)}
         for rows in _rows(connection, model, columns):
-            links = links_after(head, rows)
+            links = list(links_after(head, rows))
             head = Head(links[-1]["id"], links[-1]["link"])
             connection.execute(sa.insert(chain), links)
 
 
 def _rows(
     connection: sa.Connection, model: type[Table], there: set[str]
-) -> Iterator[list[tuple[str, str, dict[str, Any]]]]:
-    """The rows of a table with the columns that it has by now, a thousand at a time."""
+) -> Iterator[list[tuple[str, str, bytes]]]:
+    """The rows of a table by key, with the digests of the columns that it has by now, a thousand at a time."""
     columns = [sa.column(c.name, unchecked(c.type)) for c in model.__table__.columns if c.name in there]
-    light, key = sa.table(model.__tablename__, *columns), key_column(model).name
+    table, key = model.__tablename__, key_column(model).name
+    light = sa.table(table, *columns)
     query = sa.select(light).order_by(light.c[key])
     result = connection.execute(query, execution_options={"yield_per": 1000})
     for chunk in result.mappings().partitions(1000):
-        yield [(model.__tablename__, str(row[key]), dict(row)) for row in chunk]
+        yield [(table, str(row[key]), salted(table, dict(row))) for row in chunk]
