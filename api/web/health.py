@@ -16,6 +16,8 @@ from tagger.store.readiness import NOTHING, readiness
 
 PATHS = ("/health", "/ready")
 _FRESH_S, _WITHIN_S = 1.0, 1.5
+GIVEN_UP_S = 5.0
+"""How long one question may take. A connection whose other end is gone without a word never answers."""
 router = APIRouter(include_in_schema=False)
 
 
@@ -27,7 +29,7 @@ class Ready:
     """
 
     def __init__(self) -> None:
-        self._lock, self._at = Lock(), float("-inf")
+        self._lock, self._at, self._since = Lock(), float("-inf"), float("-inf")
         self._asked: Future[dict[str, bool]] | None = None
 
     async def of(self, database: Database) -> dict[str, bool]:
@@ -40,11 +42,17 @@ class Ready:
         return dict(found)
 
     def _ask(self, database: Database) -> Future[dict[str, bool]]:
-        """What was found a moment ago, is being asked, or is asked from now on."""
+        """What was found a moment ago, is being asked, or is asked from now on.
+
+        A question that is given up is asked anew, and every request after it, over new connections.
+        """
         with self._lock:
-            old = time.monotonic() - self._at > _FRESH_S
-            if self._asked is None or (self._asked.done() and old):
-                self._asked = Future()
+            now = time.monotonic()
+            given_up = self._asked is not None and not self._asked.done() and now - self._since > GIVEN_UP_S
+            if given_up:
+                database.connect_anew()
+            if self._asked is None or given_up or (self._asked.done() and now - self._at > _FRESH_S):
+                self._asked, self._since = Future(), now
                 Thread(target=self._find, args=(database, self._asked), daemon=True).start()
             return self._asked
 

@@ -35,6 +35,16 @@ MOVED = "moved"
 _TRIES = 5
 _PAUSE_S = 0.05  # at most, before the first new try; longer before later ones
 _BROKEN_OFF = ("40P01", "40001")  # deadlock_detected, serialization_failure: PostgreSQL, appendix A
+_DEAD_AFTER = {
+    "connect_timeout": 5,  # s
+    "keepalives_idle": 10,  # s
+    "keepalives_interval": 5,  # s
+    "keepalives_count": 3,
+    "tcp_user_timeout": 15_000,  # ms
+}
+"""When a server that says nothing at all is gone (libpq, parameter key words): the system's own word comes after
+a quarter of an hour, and whoever asked would wait for it. What the address says itself holds.
+"""
 T = TypeVar("T")
 
 
@@ -152,6 +162,10 @@ class Database:
     def close(self) -> None:
         self.engine.dispose()
 
+    def connect_anew(self) -> None:
+        """Ends the connections that nobody uses now: what comes next opens its own, in place of one that may be dead."""
+        self.engine.dispose()
+
     def revision(self) -> str | None:
         with self.engine.connect() as connection:
             return MigrationContext.configure(connection).get_current_revision()
@@ -223,7 +237,12 @@ def _readable(url: str) -> URL:
 def _engine(url: URL) -> Engine:
     if url.get_backend_name() != "sqlite":
         engine = create_engine(
-            url, pool_pre_ping=True, pool_size=10, max_overflow=20, json_serializer=texts.as_json
+            url,
+            connect_args={name: value for name, value in _DEAD_AFTER.items() if name not in url.query},
+            pool_pre_ping=True,
+            pool_size=10,
+            max_overflow=20,
+            json_serializer=texts.as_json,
         )
         event.listen(engine, "checkin", _as_the_server_says)
         return engine

@@ -7,6 +7,7 @@ import tempfile
 from pathlib import Path
 from typing import Final
 
+from alembic.runtime.migration import MigrationContext
 from alembic.script import ScriptDirectory
 from sqlalchemy import text
 from sqlalchemy.exc import SQLAlchemyError
@@ -16,6 +17,7 @@ from tagger.store.database import MIGRATIONS, Database
 ROOM_BYTES: Final = 50_000_000
 """What must be free where SQLite's file is: some thousand registrations, with what SQLite keeps beside it."""
 NOTHING: Final = {"database": False, "schema": False, "disk": False}
+_MOST_MS: Final = 5_000  # after which PostgreSQL gives an answer up, so that no question waits without end
 _WRITES = text("SELECT NOT pg_is_in_recovery() AND current_setting('default_transaction_read_only') = 'off'")
 
 
@@ -27,9 +29,13 @@ def readiness(database: Database) -> dict[str, bool]:
     try:
         with database.engine.connect() as connection:
             connection.execute(text("SELECT 1"))
-            server = connection.dialect.name == "postgresql"
-            takes_writes = bool(connection.scalar(_WRITES)) if server else _room_beside(database)
-        current = database.revision() == ScriptDirectory(str(MIGRATIONS)).get_current_head()
+            if connection.dialect.name == "postgresql":
+                connection.execute(text(f"SET LOCAL statement_timeout = {_MOST_MS}"))
+                takes_writes = bool(connection.scalar(_WRITES))
+            else:
+                takes_writes = _room_beside(database)
+            step = MigrationContext.configure(connection).get_current_revision()
+        current = step == ScriptDirectory(str(MIGRATIONS)).get_current_head()
     except SQLAlchemyError:
         return dict(NOTHING)
     return {"database": True, "schema": current, "disk": takes_writes}

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import json
 import os
 import socket
@@ -10,7 +11,9 @@ import sys
 import time
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
+from threading import Thread
 from typing import Any
+from urllib.parse import urlsplit
 
 import httpx
 import psycopg
@@ -20,6 +23,7 @@ from sqlalchemy import text
 
 from api.app import create_app
 from api.settings import Settings, SettingsError
+from api.web import health
 from tagger.store import Store, readiness
 from tests.bench.served import serving
 from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url, url
@@ -95,6 +99,75 @@ def test_ready_says_what_does_not_hold_and_health_needs_nothing(
         assert [client.get("/health").status_code for _ in range(5)] == [200] * 5, (
             "watching counts for nobody"
         )
+
+
+class _Line:
+    """A line to PostgreSQL that can fall silent: what it carries then neither arrives nor breaks off."""
+
+    def __init__(self, url: str) -> None:
+        address = urlsplit(url)
+        assert address.port
+        self._far = (str(address.hostname), address.port)
+        self._front = socket.create_server(("127.0.0.1", 0))
+        self._ends: list[socket.socket] = []
+        self._silent: set[socket.socket] = set()
+        self.url = url.replace(f":{address.port}/", f":{self._front.getsockname()[1]}/")
+        Thread(target=self._take, daemon=True).start()
+
+    def fall_silent(self) -> None:
+        """All that it carries now; who connects from now on is served."""
+        self._silent |= set(self._ends)
+
+    def _take(self) -> None:
+        while True:
+            near, _ = self._front.accept()
+            far = socket.create_connection(self._far)
+            self._ends += [near, far]
+            for source, sink in ((near, far), (far, near)):
+                Thread(target=self._carry, args=(source, sink), daemon=True).start()
+
+    def _carry(self, source: socket.socket, sink: socket.socket) -> None:
+        with contextlib.suppress(OSError):
+            while piece := source.recv(65_536):
+                if source not in self._silent:
+                    sink.sendall(piece)
+            if source not in self._silent:
+                sink.shutdown(socket.SHUT_WR)
+
+
+def test_a_connection_that_died_without_a_word_is_replaced_in_seconds(
+    postgresql_url: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(health, "GIVEN_UP_S", 1.0)
+    line = _Line(postgresql_url)
+    with Store.open(line.url) as store:
+        made = register(store)
+        client = TestClient(create_app(Settings(public_requests_per_minute=1000), store=store))
+        assert _ready(client)[0] == 200
+        line.fall_silent()
+        assert _ready(client) == (503, {"ok": False, **readiness.NOTHING})
+        end = time.monotonic() + 60
+        while client.get("/ready").status_code != 200:
+            assert time.monotonic() < end
+            time.sleep(0.1)
+        assert made.number in client.get(path(made)).text.replace("-", ""), "requests have new ones too"
+
+
+def test_postgresql_is_told_when_a_silent_server_is_gone(postgresql_url: str) -> None:
+    """Of a connection as it is opened; a wait that the address gives itself holds."""
+    with Store.open(postgresql_url) as store, store.database.engine.connect() as connection:
+        driver = connection.connection.driver_connection
+        assert isinstance(driver, psycopg.Connection)
+        given = driver.info.get_parameters()
+        assert (given["tcp_user_timeout"], given["connect_timeout"]) == ("15000", "5")
+        line = socket.socket(fileno=os.dup(driver.fileno()))
+        with line:
+            assert line.getsockopt(socket.SOL_SOCKET, socket.SO_KEEPALIVE) == 1
+            if hasattr(socket, "TCP_USER_TIMEOUT"):
+                assert line.getsockopt(socket.IPPROTO_TCP, socket.TCP_USER_TIMEOUT) == 15_000
+    with Store.open(f"{postgresql_url}?connect_timeout=9") as store, store.database.engine.connect() as own:
+        assert isinstance(own.connection.driver_connection, psycopg.Connection)
+        assert own.connection.driver_connection.info.get_parameters()["connect_timeout"] == "9"
 
 
 def test_under_overload_requests_are_sent_away_at_once_and_a_tag_is_still_read(sqlite_url: str) -> None:
