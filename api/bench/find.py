@@ -62,8 +62,9 @@ def find_page(request: Request, me: Builder) -> Response:
     problems: tuple[Problem, ...] = ()
     try:
         wanted = filter_of(asked)
-        page = store.find(wanted, limit=_PAGE, after=asked.get("after"))
-        count = store.count(wanted)
+        with store.reading():
+            page = store.find(wanted, limit=_PAGE, after=asked.get("after"))
+            count = store.count(wanted)
     except TaggerError as error:
         problems, page, count = error.problems, store.find(Filter(number="none"), limit=1), 0
     t = translator_of(request)

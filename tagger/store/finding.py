@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Final, Literal
 
-from sqlalchemy import ColumnElement, and_, exists, func, literal, or_, select, tuple_
+from sqlalchemy import ColumnElement, and_, exists, func, literal, or_, select, tuple_, union
 from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
@@ -17,11 +17,11 @@ from tagger.record import Record, recorded
 from tagger.store.assemblies import values_of
 from tagger.store.base import Part
 from tagger.store.folding import fold, folded
-from tagger.store.models import AssemblyRow, EventRow, FormerLotRow, RecordedTextRow
+from tagger.store.models import AssemblyRow, EventRow, RecordedTextRow
 from tagger.store.recorded_texts import has_in_it, having, spelled
-from tagger.store.values import Assembly, Kind
+from tagger.store.values import Assembly, Kind, Scope
 from tagger.store.voids import is_void
-from tagger.store.withdrawals import lot_key, matches_a_holding_one
+from tagger.store.withdrawals import built_from, lot_key, matches_a_holding_one
 
 _NAMES: Final = 200
 
@@ -157,10 +157,9 @@ def _conditions(session: Session, wanted: Filter, *, newest_first: bool) -> list
         if text and text.strip()
     ]
     found = [*(condition for condition in whole if condition is not None), *parts]
-    if wanted.lot:
-        lot = lot_key(wanted.lot)
-        former = row.number.in_(select(FormerLotRow.number).where(FormerLotRow.value == lot))
-        found.append(or_(row.hose_lot == lot, row.fitting_lot_a == lot, row.fitting_lot_b == lot, former))
+    if lot := lot_key(wanted.lot):
+        named = (part for scope in (Scope.HOSE_LOT, Scope.FITTING_LOT) for part in built_from(scope, [lot]))
+        found.append(row.number.in_(union(*named)))
     if wanted.connection:
         found.append(or_(row.connection_a == wanted.connection, row.connection_b == wanted.connection))
     if wanted.printed is not None:

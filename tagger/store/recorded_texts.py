@@ -14,6 +14,7 @@ from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.orm import InstrumentedAttribute, Session
 
 from tagger.record import RECORD_FIELDS
+from tagger.store import chain
 from tagger.store.base import in_chunks
 from tagger.store.folding import fold
 from tagger.store.models import AssemblyRow, RecordedTextRow
@@ -60,7 +61,7 @@ def has_in_it(session: Session, field: str, text: str, *, newest_first: bool) ->
     going through them from the end.
     """
     column: InstrumentedAttribute[Any] = getattr(AssemblyRow, field)
-    texts = list(session.scalars(having(field, text).limit(_FEW_TEXTS + 1)))
+    texts = _some_having(session, field, text)
     if not texts:
         return false()
     few = len(texts) <= _FEW_TEXTS
@@ -69,6 +70,19 @@ def has_in_it(session: Session, field: str, text: str, *, newest_first: bool) ->
         return named
     whole = func.coalesce(column, "")  # which no index holds
     return whole.in_(texts) if few else whole.in_(having(field, text))
+
+
+def _some_having(session: Session, field: str, text: str) -> list[str]:
+    """The texts of a field that have this one in them, or so many that it is known to be more than few.
+
+    Every text is read for it, once in a view: a page and its count are asked for together.
+    """
+    if isinstance(session, chain.Recording):  # where one may have been written since
+        return list(session.scalars(having(field, text).limit(_FEW_TEXTS + 1)))
+    seen: dict[tuple[str, str], list[str]] = session.info.setdefault("recorded texts", {})
+    if (field, text) not in seen:
+        seen[field, text] = list(session.scalars(having(field, text).limit(_FEW_TEXTS + 1)))
+    return seen[field, text]
 
 
 def _count(session: Session, named: ColumnElement[bool]) -> int:

@@ -6,9 +6,9 @@ import unicodedata
 from collections import defaultdict
 from collections.abc import Sequence
 from datetime import datetime
-from typing import Any
+from typing import Any, Final
 
-from sqlalchemy import ColumnElement, Select, and_, func, or_, select
+from sqlalchemy import ColumnElement, Select, and_, or_, select, union
 from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
@@ -226,27 +226,32 @@ def refuse_withdrawn_lots(session: Session, rows: Sequence[Registration]) -> Non
 
 def matches_a_holding_one() -> ColumnElement[bool]:
     """A condition on AssemblyRow: some withdrawal that holds names it or one of its lots."""
-    row = AssemblyRow
 
     def held(scope: Scope) -> Select[str]:
         return select(WithdrawalRow.value).where(
             WithdrawalRow.scope == str(scope), WithdrawalRow.lifted_at.is_(None)
         )
 
-    return or_(
-        row.number.in_(held(Scope.TAG)),
-        func.coalesce(row.hose_lot, "").in_(held(Scope.HOSE_LOT)),
-        func.coalesce(row.fitting_lot_a, "").in_(held(Scope.FITTING_LOT)),
-        func.coalesce(row.fitting_lot_b, "").in_(held(Scope.FITTING_LOT)),
-        row.number.in_(
-            select(FormerLotRow.number)
-            .join(
-                WithdrawalRow,
-                and_(WithdrawalRow.scope == FormerLotRow.scope, WithdrawalRow.value == FormerLotRow.value),
-            )
-            .where(WithdrawalRow.lifted_at.is_(None))
-        ),
-    )
+    lots = (part for scope in _LOT_COLUMNS for part in built_from(scope, held(scope)))
+    return AssemblyRow.number.in_(union(held(Scope.TAG), *lots))
+
+
+_LOT_COLUMNS: Final = {
+    Scope.HOSE_LOT: ("hose_lot",),
+    Scope.FITTING_LOT: ("fitting_lot_a", "fitting_lot_b"),
+}
+_OTHER: Final = AssemblyRow.__table__.alias("other").c
+"""Assemblies that stand for themselves within a question about assemblies."""
+
+
+def built_from(scope: Scope, lots: Sequence[str] | Select[str]) -> list[Select[str]]:
+    """The tag numbers of what was built from these lots, under any name of them: questions to be united.
+
+    Each is answered by an index. In one question with OR, PostgreSQL reads every assembly.
+    """
+    former = select(FormerLotRow.number).where(FormerLotRow.scope == str(scope), FormerLotRow.value.in_(lots))
+    own = (_OTHER[name] for name in _LOT_COLUMNS[scope])
+    return [*(select(_OTHER.number).where(column.in_(lots)) for column in own), former]
 
 
 def _named(tag: str | None, hose_lot: str | None, fitting_lot: str | None) -> tuple[Scope, str]:
@@ -292,12 +297,7 @@ def _lots(row: Registration) -> list[tuple[str, Scope, str]]:
 def _touched(scope: Scope, value: str) -> ColumnElement[bool]:
     if scope is Scope.TAG:
         return AssemblyRow.number == value
-    former = AssemblyRow.number.in_(
-        select(FormerLotRow.number).where(FormerLotRow.scope == str(scope), FormerLotRow.value == value)
-    )
-    if scope is Scope.HOSE_LOT:
-        return or_(AssemblyRow.hose_lot == value, former)
-    return or_(AssemblyRow.fitting_lot_a == value, AssemblyRow.fitting_lot_b == value, former)
+    return AssemblyRow.number.in_(union(*built_from(scope, [value])))
 
 
 def _tell(

@@ -141,8 +141,9 @@ def measure(store: Store, count: int, folder: Path) -> dict[str, float]:
     some = [chance.randrange(count) for _ in range(9)]
 
     def find(wanted: Filter) -> None:
-        store.find(wanted)
-        store.count(wanted)
+        with store.reading():
+            store.find(wanted)
+            store.count(wanted)
 
     def withdraw(lot: str) -> None:
         store.lift(store.withdraw("a test", hose_lot=lot).id, "a test")

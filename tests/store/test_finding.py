@@ -6,13 +6,14 @@ import random
 from typing import Any
 
 import pytest
-from sqlalchemy import func, select, text
+from sqlalchemy import event, func, select, text
 
 from tagger.record import RECORD_FIELDS
 from tagger.store import Filter, Registration, Store, recorded_texts
 from tagger.store.database import migrate
 from tagger.store.folding import fold, folded
 from tagger.store.models import AssemblyRow
+from tests.speed.large import fill
 from tests.store.samples import assessment, spec
 from tests.volume import volume
 
@@ -142,3 +143,32 @@ def test_the_texts_of_records_from_before_are_found_and_the_list_may_go_again(st
         assert (
             again.count(Filter(customer="loader")) == len(_by_reading_all(again, {"customer": "loader"})) > 0
         )
+
+
+def test_a_lot_is_found_by_the_indexes_of_lots(store: Store) -> None:
+    """By the plans of the databases for their own questions, among some thousand assemblies."""
+    fill(store, 4_000)
+    engine, asked = store.database.engine, list[tuple[str, Any]]()
+
+    def note(_: Any, __: Any, statement: str, values: Any, *___: Any) -> None:
+        asked.append((statement, values))
+
+    event.listen(engine, "before_cursor_execute", note)
+    for wanted in (Filter(lot="h-40"), Filter(lot=" F-20 "), Filter(lot="nobody's")):
+        found = {item.number for item in store.find(wanted, limit=100).assemblies}
+        assert store.count(wanted) == len(found) == {"h-40": 50, " F-20 ": 80}.get(str(wanted.lot), 0)
+    assert store.count(Filter(lot=" ")) == store.count(), "blanks ask nothing"
+    event.remove(engine, "before_cursor_execute", note)
+    questions = [one for one in asked if "UNION" in one[0]]
+    assert len(questions) == 6
+    server = engine.dialect.name == "postgresql"
+    explain = "EXPLAIN " if server else "EXPLAIN QUERY PLAN "
+    with store.reading() as session:
+        if server:  # a few thousand are read in no time; of many more it reads none that it need not
+            session.execute(text("SET LOCAL enable_seqscan = off"))
+        for statement, values in questions:
+            lines = session.connection().exec_driver_sql(explain + statement, values).all()
+            plan = "\n".join(str(line[-1]) for line in lines)
+            for name in ("hose_lot", "fitting_lot_a", "fitting_lot_b"):
+                assert (f"Index Cond: (({name})" if server else f" ({name}=?)") in plan, plan
+            assert server or "SCAN assembly" not in plan
