@@ -9,10 +9,12 @@ from pydantic import Field
 
 from api.rest.problem import RESPONSES
 from api.rest.shared import AsBuilder, AsDevice, Request_, SpecIn, TheStore, spec_of
-from api.shared.scan_look_up import spec_on
+from api.shared.scan_look_up import signed_state, spec_on
 from api.web.language import translator_of
-from api.web.state import tables_of
+from api.web.state import keys_of, tables_of
+from tagger.code import link
 from tagger.errors import TaggerError
+from tagger.signing import Keys
 from tagger.spec import AssemblySpec
 from tagger.store import Store
 from tagger.store.crimps import inserted
@@ -94,8 +96,20 @@ def check(request: Request, store: TheStore, token: AsBuilder, spec: SpecIn) -> 
 
 @router.post("/compare", summary="Check whether one assembly can replace another")
 def compare(request: Request, store: TheStore, token: AsBuilder, body: CompareIn) -> dict[str, Any]:
+    """`signatures`: how the tag that each came from stands to the shop's keys; with a broken one, trust nothing said of it."""
     a, b = _spec("a", body.a, store), _spec("b", body.b, store)
-    return report.comparison(likeforlike.compare(a, b, tables_of(request)), translator_of(request))
+    answer = report.comparison(likeforlike.compare(a, b, tables_of(request)), translator_of(request))
+    keys = keys_of(request)
+    return answer | {"signatures": {"a": _signature(body.a, keys), "b": _signature(body.b, keys)}}
+
+
+def _signature(given: dict[str, Any] | str, keys: Keys) -> dict[str, Any] | None:
+    """None for a spec, a number alone, and where nothing is to be said."""
+    if not isinstance(given, str):
+        return None
+    tag = link.parse(given)
+    signed = signed_state(keys, tag.number, tag.digits)
+    return signed.as_dict() if signed else None
 
 
 def _spec(name: str, given: dict[str, Any] | str, store: Store) -> AssemblySpec:

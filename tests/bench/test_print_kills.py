@@ -24,6 +24,7 @@ from tests.store.samples import assessment, spec
 from tests.volume import volume
 
 KILLS = volume(1, 50)
+PATIENCE_S = 600  # of a busy machine
 JOBS = volume(1, 3)  # asked for before each kill
 _VICTIM = textwrap.dedent(f"""
     import os, sys, time
@@ -62,7 +63,7 @@ def test_a_queue_killed_at_any_moment_loses_no_job_and_prints_none_twice(
         queue = PrintQueue(store, Settings(base_url="https://tags.example.com"))
         queue.start()
         try:
-            until(lambda: {job.state for job in store.print_jobs(limit=1000)} <= set(_SETTLED), 60)
+            until(lambda: {job.state for job in store.print_jobs(limit=1000)} <= set(_SETTLED), PATIENCE_S)
         finally:
             queue.stop()
         jobs = store.print_jobs(limit=1000)
@@ -82,12 +83,12 @@ def _killed(url: str, number: str, chance: random.Random) -> list[int]:
     """The jobs that a process told of before it was killed, at a moment of the time that printing them takes."""
     with tempfile.TemporaryFile("w+") as out:
         process = processes.start(("-c", _VICTIM, url, number), stdout=out.fileno())
-        end = time.monotonic() + 60
+        end = time.monotonic() + PATIENCE_S
         while not os.pread(out.fileno(), 1, 0):
             assert time.monotonic() < end and process.poll() is None
             time.sleep(0.005)
         time.sleep(chance.uniform(0, 1.2))
         process.send_signal(signal.SIGKILL)
-        assert process.wait(60) == -signal.SIGKILL
+        assert process.wait(PATIENCE_S) == -signal.SIGKILL
         out.seek(0)
         return [int(line) for line in out.read().split()]

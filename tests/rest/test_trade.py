@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 import json
 from collections.abc import Callable
+from datetime import date
 from importlib import resources
 from pathlib import Path
 from typing import Literal
@@ -15,6 +16,7 @@ import pytest
 
 from api.rest.shared import EXAMPLE_SPEC
 from api.settings import Settings
+from tagger import signing
 from tagger.code import link
 from tagger.spec import AssemblySpec, End
 from tagger.store import Role, Store
@@ -79,10 +81,35 @@ def test_specs_numbers_and_links_are_compared(api: httpx.Client, number: str) ->
     shorter = {**EXAMPLE_SPEC, "length_mm": 1000}
     expected = report.comparison(likeforlike.compare(SPEC, AssemblySpec.read(shorter)))
     assert expected["verdict"] == "does not replace"
+    expected["signatures"] = {"a": None, "b": None}  # this shop signs nothing
     for a in (EXAMPLE_SPEC, number, _link(api, number)):
         assert api.post("/compare", json={"a": a, "b": shorter}).json() == expected
     wrong = api.post("/compare", json={"a": number, "b": {**EXAMPLE_SPEC, "length_mm": "long"}})
     assert [p["field"] for p in wrong.json()["problems"]] == ["b.length_mm"]
+
+
+def test_compared_tags_are_told_signed_not_signed_or_broken(store: Store, tmp_path: Path) -> None:
+    signing.renew(tmp_path / "keys.json", date(2026, 1, 2))
+    keys = signing.load(tmp_path / "keys.json")
+    [made] = store.register(SPEC, assess(SPEC))
+    _, secret = store.make_token("tablet", Role.BUILDER)
+    with (
+        serving(Settings(signing_key=tmp_path / "keys.json"), store) as served,
+        httpx.Client(
+            base_url=f"{served.url}/api/v1", headers={"Authorization": f"Bearer {secret}"}, timeout=30
+        ) as api,
+    ):
+        signed, forged = (keys.sign(number, made.digits) for number in (made.number, "00000000001"))
+        links = [
+            f"https://tags.example.com/T/{made.number}/{digits}" for digits in (signed, made.digits, forged)
+        ]
+        told = [
+            api.post("/compare", json={"a": SPEC.as_dict(), "b": tag}).json()["signatures"]
+            for tag in (*links, made.number)
+        ]
+    assert {one["a"] for one in told} == {None}
+    assert [one["b"] and one["b"]["state"] for one in told] == ["signed", "unsigned", "broken", None]
+    assert told[2]["b"] == {"state": "broken", "key_id": 1, "why": "altered"}
 
 
 def test_a_tag_is_read_from_link_digits_and_photo(api: httpx.Client, number: str) -> None:

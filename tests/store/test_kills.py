@@ -25,6 +25,7 @@ KILLS = volume(1, 200)  # on each database
 SHOPS = volume(1, 10)  # so many databases share them: one grows to thousands of assemblies
 AT_ONCE, THREADS, RUN = 2, 3, 4
 MOMENT_S = volume(0.2, 0.6)
+PATIENCE_S = 600  # of a busy machine
 _VICTIM = textwrap.dedent(f"""
     import os, sys, threading, time
     from tagger.errors import TaggerError
@@ -103,7 +104,7 @@ def _killed(url: str, names: list[str], chance: random.Random, *, server: bool) 
             processes.start(("-c", _VICTIM, url, name), stdout=out.fileno(), stderr=wrong.fileno())
             for name in names
         ]
-        end = time.monotonic() + 60
+        end = time.monotonic() + PATIENCE_S
         while not (begun := os.pread(out.fileno(), 1 << 20, 0)) or any(
             f"begun {name}.".encode() not in begun for name in names
         ):
@@ -115,7 +116,7 @@ def _killed(url: str, names: list[str], chance: random.Random, *, server: bool) 
                 _kill_one_of_the_server(url)
             else:
                 process.send_signal(signal.SIGKILL)
-        ended = {process.wait(60) for process in running}
+        ended = {process.wait(PATIENCE_S) for process in running}
         out.seek(0)
         told = [line.split() for line in out.read().splitlines()]
         wrong.seek(0)
@@ -136,7 +137,7 @@ def _kill_one_of_the_server(url: str) -> None:
                 os.kill(found[0], signal.SIGKILL)
     except psycopg.OperationalError:
         pass  # it is recovering from the last one
-    end = time.monotonic() + 60
+    end = time.monotonic() + PATIENCE_S
     while True:
         try:
             psycopg.connect(url).close()
