@@ -27,11 +27,11 @@ def move(source: Database, url: str) -> Copied:
     Sessions stay behind: everybody signs in again. Raises StoreError, and leaves both databases as they
     were, for a source that is in use, a target that is not empty, and any row that differs.
     """
+    _refuse_in_use(source)
     target = Unopened(url)
     try:
         if target.url == source.url or target.is_file(source.url.database):
             raise StoreError(Problem("to", target.shown, Message("store-move-itself")))
-        _refuse_in_use(source)
         with _closed_to_writers(source) as old:
             with target.engine.execution_options(writes=True).begin() as new:
                 _refuse_not_empty(new, target.shown)

@@ -106,3 +106,32 @@ def test_a_database_that_is_in_use_or_the_target_itself_is_refused(
             move(old.database, f"sqlite:///{Path(file).parent}/./{Path(file).name}")
         old.record(number, Kind.SCANNED)
     assert _tables(empty_postgresql_url) == []
+
+
+def test_every_record_moves_from_postgresql_too_but_not_from_under_a_server(
+    postgresql_url: str, empty_postgresql_url: str, tmp_path: Path
+) -> None:
+    """Into another PostgreSQL, and from there into a SQLite file."""
+    file = f"sqlite:///{tmp_path / 'new.sqlite3'}"
+    with Store.open(postgresql_url) as old:
+        number, reference = _busy(old)
+        history, order, head = old.history(number), old.order(reference), old.head()
+        with (
+            Store.open(postgresql_url) as server,
+            server.reading() as session,
+            pytest.raises(StoreError, match="Another program has the database open"),
+        ):
+            session.connection()
+            move(old.database, file)
+        assert not (tmp_path / "new.sqlite3").exists()
+        first = move(old.database, empty_postgresql_url)
+    with Store.open(empty_postgresql_url) as between:
+        second = move(between.database, file)
+    assert (first.rows, first.digests, first.digest) == (second.rows, second.digests, second.digest)
+    for left in (postgresql_url, empty_postgresql_url):
+        with pytest.raises(StoreError, match="were moved to another one"):
+            Store.open(left)
+    with Store.open(file) as new:
+        assert new.history(number) == history and new.order(reference) == order and new.head() == head
+        new.record(number, Kind.SCANNED)
+        assert new.audit(head).broken is None
