@@ -24,7 +24,9 @@ from tests.volume import volume
 KILLS = volume(1, 200)  # on each database
 SHOPS = volume(1, 10)  # so many databases share them: one grows to thousands of assemblies
 AT_ONCE, THREADS, RUN = 2, 3, 4
-MOMENT_S = volume(0.2, 0.6)
+STEPS = volume(3, 40)  # told by the victims, at most, before one is killed
+STEP_BYTES = 40  # of a line that tells one, about
+MOMENT_S = 0.15
 PATIENCE_S = 600  # of a busy machine
 _VICTIM = textwrap.dedent(f"""
     import os, sys, threading, time
@@ -108,6 +110,10 @@ def _killed(url: str, names: list[str], chance: random.Random, *, server: bool) 
         while not (begun := os.pread(out.fileno(), 1 << 20, 0)) or any(
             f"begun {name}.".encode() not in begun for name in names
         ):
+            assert time.monotonic() < end and not any(one.poll() for one in running), wrong.read()
+            time.sleep(0.005)
+        steps = chance.randrange(STEPS)  # a moment of the work, however slow the machine is
+        while os.fstat(out.fileno()).st_size < steps * STEP_BYTES:
             assert time.monotonic() < end and not any(one.poll() for one in running), wrong.read()
             time.sleep(0.005)
         for process in running:
