@@ -29,11 +29,10 @@ STEP_BYTES = 40  # of a line that tells one, about
 MOMENT_S = 0.15
 PATIENCE_S = 600  # of a busy machine
 _VICTIM = textwrap.dedent(f"""
-    import os, sys, threading, time
-    from tagger.errors import TaggerError
+    import os, sys, threading
     from tagger.store import Kind, Store
     from tests.store.samples import assessment, spec
-    from sqlalchemy.exc import OperationalError
+    from sqlalchemy.exc import SQLAlchemyError
 
     url, name = sys.argv[1:]
 
@@ -50,7 +49,7 @@ _VICTIM = textwrap.dedent(f"""
                 tell("registered", key, *numbers)
                 store.record_many(numbers, Kind.PRINTED, {{"template": key}})
                 tell("printed", key)
-            except OperationalError:  # the server was killed
+            except SQLAlchemyError:  # the server was killed
                 os._exit(3)
 
     store = Store.open(url)
