@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from pathlib import Path
+from typing import Final
 
 from fastapi import APIRouter, Depends, FastAPI
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from jinja2 import BytecodeCache, Environment, FileSystemLoader, StrictUndefined
+from jinja2.bccache import Bucket
 from starlette.templating import Jinja2Templates
 
 from api import bench, rest, scan
@@ -173,6 +175,23 @@ def _end_demonstration(store: Store) -> None:
     print(f'The sign-in "{DEMO_NAME}" of the demonstration was switched off.', flush=True)
 
 
+class _Compiled(BytecodeCache):
+    """Templates as they were compiled first in this process: applications made one after the other share them."""
+
+    def __init__(self) -> None:
+        self._kept: dict[str, bytes] = {}
+
+    def load_bytecode(self, bucket: Bucket) -> None:
+        if (compiled := self._kept.get(bucket.key)) is not None:
+            bucket.bytecode_from_string(compiled)
+
+    def dump_bytecode(self, bucket: Bucket) -> None:
+        self._kept[bucket.key] = bucket.bytecode_to_string()
+
+
+_COMPILED: Final = _Compiled()
+
+
 def templates(settings: Settings) -> Jinja2Templates:
     """Jinja2 with escaping always on; a name that a page does not have is an error, not a blank."""
     environment = Environment(
@@ -181,6 +200,7 @@ def templates(settings: Settings) -> Jinja2Templates:
         undefined=StrictUndefined,
         trim_blocks=True,
         lstrip_blocks=True,
+        bytecode_cache=_COMPILED,
     )
     environment.globals.update(asset=assets.url, settings=settings)
     environment.filters["number"] = tag_number.format

@@ -9,6 +9,7 @@ import threading
 import time
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager, suppress
+from functools import cache
 from pathlib import Path
 from typing import Any, TypeVar
 
@@ -172,20 +173,29 @@ class Database:
 
     def _upgrade(self) -> None:
         """Runs the migrations that are missing; of several processes starting at once, one does."""
-        script = ScriptDirectory(str(MIGRATIONS))
-        if self._at(script):
+        if self._is_current():
             return
         with self.engine.execution_options(writes=True).begin() as connection:
             migrate(connection)
 
-    def _at(self, script: ScriptDirectory) -> bool:
+    def _is_current(self) -> bool:
+        known, head = steps()
         current = self.revision()
         if current == MOVED:
             raise StoreError(Problem("database", shown(self.url), Message("store-database-moved")))
-        if current is not None and current not in {step.revision for step in script.walk_revisions()}:
+        if current is not None and current not in known:
             wrong = Message("store-database-newer", step=current)
             raise StoreError(Problem("database", shown(self.url), wrong))
-        return current == script.get_current_head()
+        return current == head
+
+
+@cache
+def steps() -> tuple[frozenset[str], str]:
+    """The revisions of all migrations, and the last of them; their files are read once a process."""
+    script = ScriptDirectory(str(MIGRATIONS))
+    head = script.get_current_head()
+    assert head is not None
+    return frozenset(step.revision for step in script.walk_revisions()), head
 
 
 class Unopened:

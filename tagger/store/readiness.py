@@ -8,11 +8,10 @@ from pathlib import Path
 from typing import Final
 
 from alembic.runtime.migration import MigrationContext
-from alembic.script import ScriptDirectory
 from sqlalchemy import text
 from sqlalchemy.exc import SQLAlchemyError
 
-from tagger.store.database import MIGRATIONS, Database
+from tagger.store.database import Database, steps
 
 ROOM_BYTES: Final = 50_000_000
 """What must be free where SQLite's file is: some thousand registrations, with what SQLite keeps beside it."""
@@ -35,7 +34,7 @@ def readiness(database: Database) -> dict[str, bool]:
             else:
                 takes_writes = _room_beside(database)
             step = MigrationContext.configure(connection).get_current_revision()
-        current = step == ScriptDirectory(str(MIGRATIONS)).get_current_head()
+        current = step == steps()[1]
     except SQLAlchemyError:
         return dict(NOTHING)
     return {"database": True, "schema": current, "disk": takes_writes}
