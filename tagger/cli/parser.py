@@ -12,6 +12,7 @@ from tagger import __version__
 from tagger.cli import (
     backups,
     cards,
+    charts,
     commands,
     crimping,
     customers,
@@ -287,6 +288,19 @@ def _preflight(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--hose-od", type=_diameter(t), metavar="MM", help=t("cli-option-hose-od"))
 
 
+def _chart(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("--out", type=Path, required=True, metavar="FILE", help=t("cli-option-pdf"))
+    one.add_argument("--paper", choices=("A3", "A2"), default="A3", help=t("cli-option-chart-paper"))
+    one.add_argument("--stock", action="store_true", help=t("cli-option-chart-stock"))
+    one.add_argument("--stock-numbers", action="store_true", help=t("cli-option-chart-numbers"))
+
+
+def _booklet(one: argparse.ArgumentParser, t: Translator) -> None:
+    one.add_argument("--out", type=Path, required=True, metavar="FILE", help=t("cli-option-pdf"))
+    one.add_argument("--paper", choices=("A4", "Letter"), default="A4", help=t("cli-option-booklet-paper"))
+    one.add_argument("--pages", action="store_true", help=t("cli-option-booklet-pages"))
+
+
 def _serve(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--host", help=t("cli-option-host"))
     one.add_argument("--port", type=int, help=t("cli-option-port"))
@@ -351,6 +365,8 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "flush": (proving.flush, _flush),
     "certificate": (proving.certificate, _certificate),
     "card": (cards.card, _card),
+    "chart": (charts.chart, _chart),
+    "booklet": (charts.booklet, _booklet),
     "customer": (customers.customer, _customer),
     "erase-contact": (customers.erase_contact, _erase_contact),
     "fitted": (fitted.fitted, _fitted),

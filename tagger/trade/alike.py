@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from tagger import phrases
 from tagger.messages import Message
-from tagger.spec import Connection, End, Sizing
+from tagger.spec import Connection, End, Form, Sizing
+from tagger.trade.rows import ThreadRow
 from tagger.trade.tables import Tables
 from tagger.trade.verdict import Field, FieldVerdict, both, values
 
@@ -36,10 +37,35 @@ def same_thread(one: End, other: End, tables: Tables) -> bool:
         return False  # the eye of a banjo and a coupler show no thread of their own
     a = tables.threads.get((one.connection, one.size_key))
     b = tables.threads.get((other.connection, other.size_key))
-    if a is None or b is None:
-        return False
+    return a is not None and b is not None and _nearly(a, b)
+
+
+def _nearly(a: ThreadRow, b: ThreadRow) -> bool:
     pitch = abs(25.4 / a.pitch_mm - 25.4 / b.pitch_mm)
     return abs(a.thread_od_mm - b.thread_od_mm) < CALIPER_MM and pitch < GAUGE_TPI
+
+
+def sharing(family: Connection, size: str, tables: Tables) -> tuple[tuple[Connection, str], ...]:
+    """The families, each with its size, whose end may be screwed or bolted where this family's belongs."""
+    if family.is_flange:
+        return tuple(
+            (other, size)
+            for other in tables.families
+            if other.is_flange and other is not family and size in tables.sizes(other)
+        )
+    mine = tables.threads.get((family, size))
+    if mine is None or not _shows_a_thread(family, tables):
+        return ()
+    return tuple(
+        key
+        for key, row in tables.threads.items()
+        if key[0] is not family and _shows_a_thread(key[0], tables) and _nearly(mine, row)
+    )
+
+
+def _shows_a_thread(family: Connection, tables: Tables) -> bool:
+    forms = map(Form, tables.families[family].forms)
+    return any(form.is_male_thread or form.is_female_thread for form in forms)
 
 
 def compared(name: str, old: End, new: End, tables: Tables) -> list[Field]:

@@ -436,3 +436,13 @@ cli-signing-needs = --{ $option } fehlt.
     .mend = --{ $option } angeben.
 cli-read-signature = Signatur: { $said }
 cli-compare-signature = Signatur von { $which }: { $said }
+
+## Wandtafel und Taschenheft
+
+cli-about-chart = Die Wandtafel schreiben: jeder Anschluss im Schnitt, mit Gewinden, Dichtung und Verwechslungen, auf einer Seite.
+cli-about-booklet = Das Taschenheft schreiben: Gewindetabellen, Schlüsselflächen, Messanleitung, auf Bögen zum Falten.
+cli-option-chart-paper = Papier (Vorgabe: A3); A2 ist auf 1 m lesbar
+cli-option-chart-stock = nur die Anschlüsse der Armaturen der Werkstatt
+cli-option-chart-numbers = nur diese, mit ihren Lagernummern
+cli-option-booklet-paper = Papier, das geschnitten und gefaltet wird (Vorgabe: A4)
+cli-option-booklet-pages = Seite für Seite, zum Lesen am Bildschirm

@@ -436,3 +436,13 @@ cli-signing-needs = --{ $option } is missing.
     .mend = Use --{ $option }.
 cli-read-signature = Signature: { $said }
 cli-compare-signature = Signature of { $which }: { $said }
+
+## The wall chart and the booklet
+
+cli-about-chart = Write the wall chart: every connection cut open, with threads, how it seals and its look-alikes, on one page.
+cli-about-booklet = Write the pocket booklet: thread tables, flats, how to measure, on sheets to be folded.
+cli-option-chart-paper = paper (default A3); A2 is read at 1 m
+cli-option-chart-stock = only the connections of the shop's fittings
+cli-option-chart-numbers = only these, with their stock numbers
+cli-option-booklet-paper = paper that is cut and folded (default A4)
+cli-option-booklet-pages = page by page, to read on a screen

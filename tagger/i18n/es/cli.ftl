@@ -436,3 +436,13 @@ cli-signing-needs = Falta --{ $option }.
     .mend = Use --{ $option }.
 cli-read-signature = Firma: { $said }
 cli-compare-signature = Firma de { $which }: { $said }
+
+## El cartel y el cuaderno
+
+cli-about-chart = Escribir el cartel de pared: cada conexión en corte, sus roscas, cómo sella y sus parecidas, en una página.
+cli-about-booklet = Escribir el cuaderno de bolsillo: tablas de roscas, caras, cómo medir, en hojas para plegar.
+cli-option-chart-paper = papel (por defecto A3); A2 se lee a 1 m
+cli-option-chart-stock = solo las conexiones de los racores del taller
+cli-option-chart-numbers = solo estas, con sus números de almacén
+cli-option-booklet-paper = papel que se corta y se pliega (por defecto A4)
+cli-option-booklet-pages = página a página, para leer en pantalla

@@ -436,3 +436,13 @@ cli-signing-needs = Il manque --{ $option }.
     .mend = Utilisez --{ $option }.
 cli-read-signature = Signature : { $said }
 cli-compare-signature = Signature de { $which } : { $said }
+
+## L'affiche et le livret
+
+cli-about-chart = Écrire l'affiche murale : chaque raccordement en coupe, ses filetages, son étanchéité et ses sosies, sur une page.
+cli-about-booklet = Écrire le livret de poche : tableaux des filetages, pans, comment mesurer, sur des feuilles à plier.
+cli-option-chart-paper = papier (par défaut A3) ; A2 se lit à 1 m
+cli-option-chart-stock = seulement les raccordements des embouts de l'atelier
+cli-option-chart-numbers = seulement ceux-ci, avec leurs numéros de stock
+cli-option-booklet-paper = papier à couper et à plier (par défaut A4)
+cli-option-booklet-pages = page par page, à lire à l'écran
