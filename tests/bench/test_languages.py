@@ -34,7 +34,7 @@ def _pages(bench: Bench, store: Store) -> list[str]:
         f"/bench/tag/{item.number}", "/bench/orders", f"/bench/orders/{order.reference}", "/bench/find",
         "/bench/machine?customer=Q1&machine=L4", "/bench/withdrawn?scope=hose_lot&value=H-5",
         f"/bench/withdrawn/{withdrawal.id}", "/bench/lists", "/bench/figures", "/bench/shop", "/bench/me",
-        "/bench/shop/crimps", "/bench/hoses", "/bench/customer?name=Q1", f"/bench/run/{item.run}/flush",
+        "/bench/shop/crimps", "/bench/hoses", "/bench/customer?name=Q1", f"/bench/run/{item.run}/flush", "/bench/papers",
     ]  # fmt: skip
 
 
@@ -52,7 +52,9 @@ def test_no_page_shows_the_name_of_a_message_or_of_a_value(bench: Bench, store: 
         answer = bench.get(address)
         shown = _words(answer.text)
         assert f'<html lang="{language}">' in answer.text, address
-        assert re.findall(r"\b(?:bench|words|trade|spec)-[a-z_]+(?:-[a-z_]+)*|\{ ?\$", shown) == [], address
+        assert re.findall(r"\b(?:bench|words|trade|spec|charts)-[a-z_]+(?:-[a-z_]+)*|\{ ?\$", shown) == [], (
+            address
+        )
 
 
 def test_a_request_that_is_too_large_is_refused_in_the_language_of_the_page(bench: Bench) -> None:
