@@ -9,6 +9,7 @@ from fastapi import APIRouter, Request
 from starlette.responses import HTMLResponse, Response
 
 from api.bench.page import render, spoken
+from api.shared import layers, looking
 from api.web.identity import Builder
 from api.web.language import translator_of
 from api.web.state import settings_of, tables_of, templates_of
@@ -17,12 +18,13 @@ from tagger.errors import Problem, TaggerError
 from tagger.i18n import Translator
 from tagger.messages import Message
 from tagger.spec import Form, Series
+from tagger.trade.identifying import guided
 from tagger.trade.identifying.identify import Identification, Measurements, identify
-from tagger.trade.identifying.readings import CONES, FLANKS, ORIGINS, SEATS
+from tagger.trade.identifying.readings import CONES, FLANKS, ORIGINS, SAID, SEATS
 from tagger.units import with_unit
 
 router = APIRouter()
-_CHOSEN = ("form", "seat", "cone", "flank", "series", "origin", "cannot")
+_CHOSEN = ("form", "seat", "cone", "flank", "series", "origin", "cannot", *SAID)
 FIELDS = ("thread_od", "thread_id", "tpi", "pitch", "hex", "nose", "tube_od", "flange_od", "bolt_spacing")
 _HINTS = {"tpi": "12", "pitch": 1.5}
 """Examples for the fields that are no lengths."""
@@ -45,10 +47,42 @@ def identify_page(request: Request, me: Builder, end: str = "end_a", part: bool 
     cannot = _cannot(asked, found)
     values = {**offered(request), "asked": asked, "found": found, "end": end, "problems": problems}
     values |= {"cannot": cannot, "without": urlencode({**asked, "end": end, "cannot": cannot})}
+    values |= {"look": looking.address("/bench/identify/look", {**asked, "end": end})}
+    values |= {"said": _said(asked, translator_of(request))}
     if part:
         html = templates_of(request).get_template("bench/_identify.html").render(**spoken(request), **values)
         return HTMLResponse(html, headers={"Cache-Control": "no-store"})
     return render(request, "identify.html", title=Message("bench-identify"), here="build", **values)
+
+
+@router.get("/identify/look")
+def look_page(request: Request, me: Builder, end: str = "end_a") -> Response:
+    """One question after another, with pictures, each narrowing what the end can be."""
+    asked = {name: request.query_params.get(name, "").strip() for name in (*_CHOSEN, *FIELDS)}
+    keeps = {name: text for name, text in asked.items() if name not in guided.STEPS}
+    keeps["end"] = end if end in ("end_a", "end_b") else "end_a"
+    problems: tuple[Problem, ...] = ()
+    values: dict[str, Any] = {}
+    try:
+        at = looking.Addresses("/bench/identify/look", "/bench/identify", keeps)
+        values = looking.shown(guided.read(asked), at, tables_of(request), translator_of(request))
+    except TaggerError as error:
+        problems = error.problems
+    title = Message("identify-looking-title")
+    status = 422 if problems else 200
+    return render(
+        request, "identify_look.html", title=title, here="build", status=status, problems=problems, **values
+    )
+
+
+@router.get("/identify/layers")
+def layers_page(request: Request, me: Builder) -> Response:
+    """Which standards a hose cannot be, by its layers, its diameters and its lay line."""
+    unit = settings_of(request).length_unit
+    values, problems = layers.shown(request.query_params, unit, tables_of(request), translator_of(request))
+    values |= {"action": "/bench/identify/layers", "problems": problems, "here": "build"}
+    title = Message("identify-hose-title")
+    return render(request, "identify_layers.html", title=title, status=422 if problems else 200, **values)
 
 
 def _measured(asked: dict[str, str], unit: str) -> dict[str, str | None]:
@@ -69,7 +103,14 @@ def offered(request: Request) -> dict[str, Any]:
         "series": [(str(one), t("bench-identify-series", series=str(one))) for one in Series],
         "origins": [(origin, t(f"identify-origin-{origin}")) for origin in ORIGINS],
         "asked": dict.fromkeys((*_CHOSEN, *FIELDS), ""),
+        "look": "/bench/identify/look",
+        "said": [],
     }
+
+
+def _said(asked: dict[str, str], t: Translator) -> list[str]:
+    """What the eye said already, in words."""
+    return [t(guided.told(name, (asked[name],))) for name in SAID if asked[name] in SAID[name]]
 
 
 def _cannot(asked: dict[str, str], found: Identification | None) -> str:

@@ -20,6 +20,7 @@ from tagger.store import Store
 from tagger.store.crimps import inserted
 from tagger.trade import assess, layline, likeforlike, report
 from tagger.trade.cutting import cut, reaches_mm
+from tagger.trade.identifying import by_layers
 from tagger.trade.identifying import identify as identifying
 
 router = APIRouter(responses=RESPONSES, tags=["trade"])
@@ -48,6 +49,14 @@ class MeasuredIn(Request_):
     series: str | None = Field(default=None, description="Of a stud: `S` heavy or `L` light.")
     origin: str | None = Field(default=None, description="Where the machine was made; it only breaks ties.")
     cannot: list[str] = Field(default=[], max_length=20, description="What cannot be measured.")
+    side: str | None = Field(default=None, description="Where the thread is: `male`, `female` or `none`.")
+    swivels: str | None = Field(
+        default=None, description="Whether the threaded part turns on the end: `yes` or `no`."
+    )
+    shape: str | None = Field(default=None, description="Of the thread: `parallel` or `taper`.")
+    seals: str | None = Field(
+        default=None, description="What seals: `cone`, `face`, `boss`, `flat` or `thread`; a seat says more."
+    )
 
 
 SpecOrTag = Annotated[
@@ -66,6 +75,25 @@ class CompareIn(Request_):
 def identify(request: Request, token: AsBuilder, body: MeasuredIn) -> dict[str, Any]:
     measured = identifying.Measurements.read(**body.model_dump())
     return report.identification(identifying.identify(measured, tables_of(request)), translator_of(request))
+
+
+class HoseSeenIn(Request_):
+    """What is known of a hose; give at least one."""
+
+    od: Measured = None
+    bore: Measured = None
+    kind: str | None = Field(
+        default=None, description="Of the layers: `wire_braid`, `wire_spiral`, `wire_helix` or `fibre`."
+    )
+    layers: int | str | None = Field(default=None, description="How many of that kind: 1 to 8.")
+    lay_line: str | None = Field(default=None, max_length=300, description="As it is printed on the hose.")
+
+
+@router.post("/hose-by-layers", summary="Exclude hose standards by layers and diameters; rates nothing")
+def identify_hose(request: Request, token: AsBuilder, body: HoseSeenIn) -> dict[str, Any]:
+    tables = tables_of(request)
+    found = by_layers.exclude(by_layers.HoseSeen.read(**body.model_dump()), tables)
+    return report.hose_exclusion(found, tables, translator_of(request))
 
 
 class LayLineIn(Request_):

@@ -20,6 +20,7 @@ from api.scan import looks, view
 from api.scan.order_form import order_form
 from api.scan.pages import page, render
 from api.scan.visitor import Reader, reader_of
+from api.shared import layers, looking
 from api.web.state import settings_of
 from tagger import phrases, units
 from tagger.errors import Problem, SpecError, TaggerError, UnitError, problems_of
@@ -27,7 +28,7 @@ from tagger.i18n import Translator
 from tagger.messages import Figure, Message, angle, length
 from tagger.spec import AssemblySpec, Connection, Cover, End, Form, LengthBasis, Series, Sizing
 from tagger.trade import assess
-from tagger.trade.identifying import readings
+from tagger.trade.identifying import guided, readings
 from tagger.trade.identifying.identify import Candidate, Identification, Measurements, identify
 
 router = APIRouter()
@@ -69,7 +70,7 @@ COVERS = {cover: phrases.cover(cover) for cover in Cover}
 FIELD = {"thread": "diameter"}  # where the form's field has another name than the feature
 MEASURED = (
     *("form", "diameter", "tpi", "pitch", "seat", "cone", "flank", "nose", "tube_od", "hex"),
-    *("flange_od", "bolt_spacing", "series", "origin", "cannot"),
+    *("flange_od", "bolt_spacing", "series", "origin", "cannot", *readings.SAID),
 )
 SHAPES = {
     "straight": Message("words-shape-straight"),
@@ -118,6 +119,46 @@ class Picked:
         return "~".join(part for part in parts if part)
 
 
+@router.get("/identify/look", include_in_schema=False)
+def look(request: Request) -> Response:
+    """One question after another, with pictures, each narrowing what the end can be."""
+    reader = reader_of(request)
+    asked = {key: request.query_params.get(key, "").strip() for key in (*MEASURED, "a", "b")}
+    keeps = {key: value for key, value in asked.items() if key not in guided.STEPS}
+    problems: tuple[Problem, ...] = ()
+    values: dict[str, Any] = {}
+    try:
+        at = looking.Addresses("/identify/look", "/identify", keeps)
+        values = looking.shown(guided.read(asked), at, reader.tables, reader.t)
+    except TaggerError as error:
+        problems = error.problems
+    return page(
+        request,
+        "identify_look.html",
+        status=422 if problems else 200,
+        title=reader.t("identify-looking-title"),
+        problems=problems,
+        **values,
+    )
+
+
+@router.get("/identify/layers", include_in_schema=False)
+def hose_layers(request: Request) -> Response:
+    """Which standards a hose cannot be, by its layers, its diameters and its lay line."""
+    reader = reader_of(request)
+    unit = settings_of(request).length_unit
+    values, problems = layers.shown(request.query_params, unit, reader.tables, reader.t)
+    return page(
+        request,
+        "identify_layers.html",
+        status=422 if problems else 200,
+        title=reader.t("identify-hose-title"),
+        problems=problems,
+        action="/identify/layers",
+        **values,
+    )
+
+
 @router.get("/identify", include_in_schema=False)
 def measure(request: Request) -> Response:
     """The form for one end and, once it is filled in, what that end can be."""
@@ -158,7 +199,23 @@ def measure(request: Request) -> Response:
         tie=t(found.tie) if found and found.tie else "",
         lacks=t(found.lacks) if found else "",
         candidates=[_shown(c, which, state, reader) for c in found.candidates] if found else None,
+        look=looking.address("/identify/look", asked),
+        **_seen(asked, reader),
     )
+
+
+def _seen(asked: dict[str, str], reader: Reader) -> dict[str, Any]:
+    """What the eye said already: in words, to be kept in the form, and the forms that it leaves."""
+    said = {name: asked[name] for name in readings.SAID if asked[name] in readings.SAID[name]}
+    answers = {name: word for name, word in said.items() if name in ("side", "swivels")}
+    left = {
+        kind.form for kind in guided.kinds(reader.tables) if all(kind.allows(*one) for one in answers.items())
+    }
+    return {
+        "said": said,
+        "said_words": [reader.t(guided.told(name, (word,))) for name, word in said.items()],
+        "left": left,
+    }
 
 
 def kept_page(request: Request, lang: str, version: str) -> str:
@@ -183,6 +240,11 @@ def kept_page(request: Request, lang: str, version: str) -> str:
         kept=True,
         wanted="",
         state={},
+        said={},
+        said_words=[],
+        left=set(Form),
+        look="/identify/look",
+        pictures=looking.pictures(),
     )
 
 
@@ -216,14 +278,15 @@ def _readings(asked: dict[str, str]) -> dict[str, Figure]:
 
 def _measurements(asked: dict[str, str]) -> Measurements:
     """Raises SpecError naming every field that cannot be read."""
-    form = asked["form"]
-    if not form:
+    form, side = asked["form"], asked["side"].lower()
+    if readings.unknown(form) and readings.unknown(side):
         raise SpecError(Problem("form", None, Message("scan-form-missing")))
-    inside = form in set(Form) and Form(form).is_female_thread
+    if form in set(Form):
+        side = "male" if Form(form).is_male_thread else "female" if Form(form).is_female_thread else "none"
     return Measurements.read(
         form=form,
-        thread_id=asked["diameter"] if inside else None,
-        thread_od=asked["diameter"] if form in set(Form) and Form(form).is_male_thread else None,
+        thread_id=asked["diameter"] if side == "female" else None,
+        thread_od=asked["diameter"] if side == "male" else None,
         tpi=asked["tpi"],
         pitch=asked["pitch"],
         seat=asked["seat"],
@@ -237,6 +300,7 @@ def _measurements(asked: dict[str, str]) -> Measurements:
         series=asked["series"],
         origin=asked["origin"],
         cannot=asked["cannot"],
+        **{name: asked[name] for name in readings.SAID},
     )
 
 

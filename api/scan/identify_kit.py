@@ -13,13 +13,13 @@ import numpy as np
 from api.scan import kit, scripts
 from tagger.i18n.catalogue import source
 from tagger.spec import Connection, Form
-from tagger.trade.identifying import asking, identify, likelihood, ranking, readings
+from tagger.trade.identifying import asking, guided, identify, likelihood, ranking, readings
 from tagger.trade.identifying.likelihood import Pool
 from tagger.trade.tables import Tables
 
 ROOMS: Final = ("identify", "scan", "spec", "fit", "offline")
 """Whose messages the page may show, beside what reads a tag."""
-_WORDS: Final = ("seat", "cone", "flank")
+_WORDS: Final = ("seat", "cone", "flank", *readings.SAID)
 
 
 @lru_cache(maxsize=2)
@@ -53,7 +53,8 @@ def candidates(tables: Tables) -> dict[str, Any]:
         "sized_by": {name: Connection(name).sized_by.value for name in families},
         "series": _series(pool, tables),
         "asked": readings.ASKED,
-        "read_as": {"seat": readings.SEATS, "cone": readings.CONES, "flank": readings.FLANKS},
+        "read_as": likelihood.WORDS,
+        "steps": {step: guided.WORDS[step] for step in guided.STEPS},
         "alike": [[str(row.family), str(row.other), row.message] for row in tables.look_alikes],
         "origins": [[row.origin, str(row.family), row.behind and str(row.behind)] for row in tables.origins],
         "flares": ranking.FLARES,

@@ -11,7 +11,7 @@ const LIST = "/scan/held.json"; // which hoses must not be used
 const STALE = 60000; // ms after which a signal is used to fetch the list again
 const PATIENCE = 6000; // ms to wait for the network before the phone reads the tag itself
 const TAG = /^\/t\/[^/]+(\/\d+)?\/?$|^(\/t\/\d+)?\/8004\/|^\/01\/\d+\/21\//i;
-const PAGES = /^\/(find|identify|identify\/hose)$/; // the shell says what is left of these without a signal
+const PAGES = /^\/(find|identify|identify\/look|identify\/layers|identify\/hose)$/; // the shell says what is left of these without a signal
 
 importScripts("{{queue}}"); // the server puts reader/queue.js itself here
 
@@ -128,7 +128,7 @@ async function shell(request) {
   const asked = new URL(request.url).searchParams.get("lang");
   const chosen = asked || (await chosenLanguage());
   const keptOf = async (page) => (chosen && (await cache.match(`${page}?lang=${chosen}`))) || cache.match(page, { ignoreSearch: true });
-  const identify = new URL(request.url).pathname === "/identify" && (await keptOf("/scan/identify"));
+  const identify = /^\/identify(\/look)?$/.test(new URL(request.url).pathname) && (await keptOf("/scan/identify"));
   return identify || (await keptOf("/scan/shell")) || Response.error();
 }
 

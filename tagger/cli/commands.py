@@ -59,10 +59,26 @@ def identify(a: argparse.Namespace, t: Translator) -> Answer:
             series=a.series,
             origin=a.origin,
             cannot=",".join(a.cannot or []),
+            side=a.side,
+            swivels=a.swivels,
+            shape=a.shape,
+            seals=a.seals,
         ),
         shop_settings().tables(),
     )
     return report.identification(found, t), identification_text(found, t)
+
+
+def identify_hose(a: argparse.Namespace, t: Translator) -> Answer:
+    """Excludes hose standards by layers and diameters; rates nothing."""
+    from tagger.cli.report import exclusion_text
+    from tagger.trade import report
+    from tagger.trade.identifying.by_layers import HoseSeen, exclude
+
+    tables = shop_settings().tables()
+    seen = HoseSeen.read(od=a.od, bore=a.bore, kind=a.kind, layers=a.layers, lay_line=a.lay_line)
+    found = exclude(seen, tables)
+    return report.hose_exclusion(found, tables, t), exclusion_text(found, t)
 
 
 def lay_line(a: argparse.Namespace, t: Translator) -> Answer:

@@ -68,7 +68,7 @@ def _asked(arguments: Sequence[str]) -> str | None:
 
 
 def _identify(one: argparse.ArgumentParser, t: Translator) -> None:
-    from tagger.trade.identifying.readings import ASKED, CONES, FLANKS, ORIGINS, SEATS
+    from tagger.trade.identifying.readings import ASKED, CONES, FLANKS, ORIGINS, SAID, SEATS
 
     one.add_argument("--form", help=t("cli-option-choices", choices=tuple(map(str, Form))))
     for option in ("thread-od", "thread-id", "pitch", "hex", "nose", "tube-od", "flange-od", "bolt-spacing"):
@@ -80,7 +80,20 @@ def _identify(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--flank", help=t("cli-option-flank", choices=FLANKS))
     one.add_argument("--series", help=t("cli-option-series", choices=tuple(map(str, Series))))
     one.add_argument("--origin", help=t("cli-option-origin", choices=ORIGINS))
+    for name, words in SAID.items():
+        one.add_argument(f"--{name}", help=t(f"cli-option-{name}", choices=words))
     one.add_argument("--cannot", action="append", metavar="WHAT", help=t("cli-option-cannot", choices=ASKED))
+
+
+def _identify_hose(one: argparse.ArgumentParser, t: Translator) -> None:
+    from tagger.trade.rows import LAYERS
+
+    for option, field in (("od", "od"), ("bore", "bore")):
+        about = t("cli-option-length-example", what=Message(f"identify-hose-field-{field}"))
+        one.add_argument(f"--{option}", metavar="LENGTH", help=about)
+    one.add_argument("--kind", help=t("cli-option-choices", choices=LAYERS))
+    one.add_argument("--layers", metavar="N", help=t("identify-hose-field-layers"))
+    one.add_argument("--lay-line", metavar="TEXT", help=t("identify-hose-field-lay_line"))
 
 
 def _lay_line(one: argparse.ArgumentParser, t: Translator) -> None:
@@ -344,6 +357,7 @@ def _move(one: argparse.ArgumentParser, t: Translator) -> None:
 
 _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "identify": (commands.identify, _identify),
+    "hose-by-layers": (commands.identify_hose, _identify_hose),
     "lay-line": (commands.lay_line, _lay_line),
     "check": (commands.check, _check),
     "compare": (commands.compare, _compare),

@@ -15,6 +15,7 @@ from tagger.trade.layline import LayLine
 from tagger.trade.results import Assessment, EndAdvice, PartRating
 
 if TYPE_CHECKING:  # identifying needs numpy, which takes a tenth of a second to load
+    from tagger.trade.identifying.by_layers import Exclusion
     from tagger.trade.identifying.identify import Candidate, Identification
     from tagger.trade.likeforlike import Comparison
 
@@ -51,6 +52,16 @@ def lay_line_text(line: LayLine, t: Translator) -> str:
         *line.notes,
     ]
     return "\n".join(t(message) for message in said if message)
+
+
+def exclusion_text(found: Exclusion, t: Translator) -> str:
+    """What a hose can be and cannot be by its layers, a line of text each; first that nothing of it is a rating."""
+    lines = [t(found.never_rates), *map(t, found.notes)]
+    lines.append(t(Message("identify-hose-count", count=len(found.remaining))))
+    lines += [f"{one.standard}: {' '.join(map(t, one.in_words()))}" for one in found.remaining]
+    lines.append(t("identify-hose-excluded"))
+    lines += [f"{one.standard}: {t(one.why)}" for one in found.excluded]
+    return "\n".join(lines)
 
 
 def _printed_pressure(line: LayLine, bar: float) -> Message:

@@ -24,6 +24,7 @@ from tagger.trade.tables import Tables
 
 if TYPE_CHECKING:  # identifying needs numpy, which takes a tenth of a second to load
     from tagger.trade.cutting import Cut
+    from tagger.trade.identifying.by_layers import Exclusion
     from tagger.trade.identifying.identify import Candidate, Identification
     from tagger.trade.likeforlike import Comparison
 
@@ -61,6 +62,35 @@ def identification(found: Identification, t: Speaks | None = None) -> dict[str, 
             "picture": following.picture,
             "bits": following.bits,
         },
+    }
+
+
+def hose_exclusion(found: Exclusion, tables: Tables, t: Speaks | None = None) -> dict[str, Any]:
+    """Which standards remain and which are excluded: ``{"remaining", "excluded", "lay_line", "notes", "never_rates"}``.
+
+    No pressure is among it, but for what is printed in a lay line.
+    """
+    return {
+        "remaining": [
+            {
+                "standard": one.standard,
+                "construction": one.construction,
+                "sizes": [
+                    {
+                        "dash": size.dash,
+                        "outside_diameter_mm": size.outside_mm and list(size.outside_mm),
+                        "sources": list(size.sources),
+                    }
+                    for size in one.sizes
+                ],
+                "unchecked": list(one.unchecked),
+            }
+            for one in found.remaining
+        ],
+        "excluded": [{"standard": one.standard, "why": _said(one.why, t)} for one in found.excluded],
+        "lay_line": found.line and lay_line(found.line, tables, t),
+        "notes": [_said(note, t) for note in found.notes],
+        "never_rates": _said(found.never_rates, t),
     }
 
 

@@ -26,6 +26,7 @@ _POSITIVE = {
     "hose_bend": ("bend_radius_mm",),
     "hose_size": ("bore_mm", "outside_diameter_mm", "mass_kg_m"),
     "hose_vacuum": ("vacuum_bar",),
+    "hose_layers": ("layers_min", "layers_max"),
     "bores": ("bore_mm",),
     "tightening": ("torque_min_nm", "torque_max_nm", "flats_min", "flats_max", "turns_min", "turns_max"),
     "screw_torques": ("torque_min_nm", "torque_max_nm"),
@@ -40,6 +41,7 @@ _RANGES = {
     "hose_standards": (("min_temperature_c", "max_temperature_c"),),
     "hose_fluids": (("min_temperature_c", "max_temperature_c"),),
     "hose_size": (("bore_mm", "outside_diameter_mm"),),
+    "hose_layers": (("layers_min", "layers_max"),),
     "connections": (("female_minor_mm", "thread_od_mm"),),
     "length_bands": (("over_mm", "to_mm"), ("from_bore_mm", "to_bore_mm")),
 }

@@ -400,6 +400,23 @@ class HoseVacuumRow:
     note: str
 
 
+LAYERS = ("wire_braid", "wire_spiral", "wire_helix", "fibre")
+"""Kinds of a hose's layers; a helix is the one coil of a suction hose."""
+
+
+@dataclass(frozen=True, slots=True)
+class HoseLayersRow:
+    """A kind of layer that a hose of the standard has, and how many of them at least and at most."""
+
+    standard: str
+    kind: Literal["wire_braid", "wire_spiral", "wire_helix", "fibre"]
+    layers_min: int
+    layers_max: int
+    source: str
+    confidence: str
+    note: str
+
+
 @dataclass(frozen=True, slots=True)
 class SameHose:
     """Two standards that are printed on one hose, so that either names it; ``note`` as it was printed."""

@@ -46,6 +46,7 @@ FILES: dict[str, type[Any]] = {
     "fluids": row.FluidRow,
     "sources": row.Source,
     "hose_vacuum": row.HoseVacuumRow,
+    "hose_layers": row.HoseLayersRow,
     "bores": row.Bore,
     "lay_line_sizes": row.LayLineSize,
     "other_hoses": row.OtherHose,
@@ -79,6 +80,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     "fluids": ("fluid",),
     "sources": ("source",),
     "hose_vacuum": ("standard", "dash"),
+    "hose_layers": ("standard", "kind"),
     "bores": ("names", "dash"),
     "lay_line_sizes": ("printed",),
     "other_hoses": ("mark",),
@@ -120,6 +122,7 @@ class Tables:
     same_hose: frozenset[frozenset[str]]
     fluids: dict[str, row.FluidRow]
     hose_vacuums: dict[tuple[str, str], tuple[row.HoseVacuumRow, ...]]
+    hose_layers: dict[str, tuple[row.HoseLayersRow, ...]]
     bores: dict[tuple[str, int], row.Bore]
     lay_line_sizes: tuple[row.LayLineSize, ...]
     other_hoses: tuple[row.OtherHose, ...]
@@ -208,6 +211,7 @@ class Tables:
             same_hose=frozenset(frozenset((r.standard, r.other)) for r in raw["same_hose"]),
             fluids={r.fluid: r for r in raw["fluids"]},
             hose_vacuums=_grouped(raw["hose_vacuum"], lambda r: (r.standard, r.dash)),
+            hose_layers=_grouped(raw["hose_layers"], lambda r: r.standard),
             bores={(r.names, r.dash): r for r in raw["bores"]},
             lay_line_sizes=raw["lay_line_sizes"],
             other_hoses=raw["other_hoses"],

@@ -39,6 +39,7 @@ UNIQUE = {
     "hose_fluids": ("standard", "fluid", "part"),
     "same_hose": ("standard", "other"),
     "hose_vacuum": ("standard", "dash", "source"),
+    "hose_layers": ("standard", "kind", "source"),
     "tightening": ("family", "size", "series", "part", "end_type", "material", "screw", "screw_class",
                    "basis", "source"),
     "screw_classes": ("family", "screw_class"),

@@ -17,9 +17,9 @@ from api.settings import Settings
 from tagger.errors import TaggerError
 from tagger.spec import Form, Series
 from tagger.store import Store
-from tagger.trade.identifying import likelihood, readings
+from tagger.trade.identifying import guided, likelihood, readings
 from tagger.trade.identifying.identify import identify
-from tagger.trade.identifying.readings import CONES, FLANKS, SEATS, Measurements
+from tagger.trade.identifying.readings import CONES, FLANKS, SAID, SEATS, Measurements
 from tagger.trade.tables import tables
 from tests.scan.in_node import in_node
 from tests.volume import volume
@@ -27,6 +27,19 @@ from tests.volume import volume
 MODULES = {"ranker.js": "identify, unpacked", "measures.js": "read"}
 MOST = 40_000  # bytes, packed, of all that identifying without a signal adds to what a phone keeps
 
+GUIDED = {"ranker.js": "unpacked", "guided.js": "answersOf, look, measured, told, inWords, sizes"}
+LOOKED = """
+const [pool, all] = given, known = unpacked(pool);
+answer(all.map((asked) => {
+  const { answers, problems } = answersOf(asked, known);
+  if (problems.length) return problems.map(({ field, value, message }) => [field, value, message]);
+  const found = look(answers, known), { step, choices, remaining, ruledOut } = found;
+  return [
+    Object.entries(answers).map(([one, word]) => [one, word, told(one, [word], known)]), step, choices.map((word) => [word, inWords(step, word, known)]),
+    remaining.map(({ kind, facts, alike }) => [kind.family, kind.form, sizes(kind, known), facts, alike]),
+    ruledOut.map(([kind, by]) => [kind.family, kind.form, by]), measured(answers, found),
+  ];
+}));"""
 RANKED = """
 const [pool, all] = given, known = unpacked(pool);
 const told = ({ row, contradicts, series, lookAlikes }) => [row.family, row.size, row.form, row.thread, [...contradicts].sort(), series, lookAlikes];
@@ -47,6 +60,55 @@ def test_the_phone_ranks_names_and_asks_as_python_does() -> None:
         *said, likelihoods = _in_python(one)
         assert _plain(said) == _plain(phone[:-1]), one
         assert phone[-1] == pytest.approx(likelihoods, abs=1e-9), one
+
+
+def test_the_phone_asks_and_narrows_by_looking_as_python_does() -> None:
+    """Questions, pictures' words, what remains with its sizes, facts and look-alikes, what one answer rules out."""
+    asked = [{}, *(_looked_at(random.Random(seed)) for seed in range(volume(150, 4000)))]
+    for one, phone in zip(
+        asked, in_node(GUIDED, LOOKED, [identify_kit.candidates(tables()), asked]), strict=True
+    ):
+        assert _plain(_look_in_python(one)) == _plain(phone), one
+
+
+def _looked_at(chance: random.Random) -> dict[str, str]:
+    """Answers true and false, some left, some that are none."""
+    kind = chance.choice(guided.kinds(tables()))
+    found = {}
+    for step in guided.STEPS:
+        of = sorted(kind.words[step] if chance.random() < 0.8 else guided.WORDS[step]) or ["?"]
+        found[step] = chance.choice(["", "", "unknown", *of, *of, *of, *of])
+        if step == "seat" and chance.random() < 0.2:
+            found[step] = chance.choice(SEATS)
+        if chance.random() < 0.02:
+            found[step] = chance.choice(["x", "<b>", "Male", " NONE ", "don't know"])
+    return found
+
+
+def _look_in_python(asked: dict[str, str]) -> list[Any]:
+    try:
+        answers = guided.read(asked)
+    except TaggerError as error:
+        return [[p.field, p.value, p.message.as_json()] for p in error.problems]
+    found = guided.look(answers, tables())
+    step = found.step
+    return [
+        [[one, word, guided.told(one, (word,)).as_json()] for one, word in answers.items()],
+        step,
+        [[word, guided.in_words(step, word).as_json()] for word in found.choices if step],
+        [
+            [
+                told.kind.family,
+                told.kind.form,
+                guided.sizes(told.kind).as_json(),
+                told.facts,
+                _messages(told.alike),
+            ]
+            for told in found.remaining
+        ],
+        [[kind.family, kind.form, by] for kind, by in found.ruled_out],
+        guided.measured(found),
+    ]
 
 
 def test_readings_far_off_everything_are_answered_alike_and_end_as_no_error() -> None:
@@ -85,25 +147,41 @@ def _invented(chance: random.Random) -> dict[str, Any]:
     for name, words in (("seat", SEATS), ("cone", CONES), ("flank", FLANKS)):
         if chance.random() < 0.4:
             found[name] = chance.randrange(len(words))
+    looked_at = chance.random() < 0.4  # by questions: then the form may be left open
+    for name, words in SAID.items() if looked_at else ():
+        if chance.random() < 0.6:
+            found[name] = chance.randrange(len(words))
+    form = None if looked_at and chance.random() < 0.6 else pool.forms[n]
+    better = {"side": form, "swivels": form, "seals": found.get("seat")}  # than what the eye says
+    found = {name: value for name, value in found.items() if better.get(name) is None}
     return {
-        "form": pool.forms[n].value,
-        "readings": found or {"thread": 20.0},
+        "form": form,
+        "forms": _forms(pool.forms[n]) if form is None and "thread" in found else None,
+        "readings": found or {"hex": 22.0},
         "series": chance.choice([None, None, *map(str, Series)]),
         "origin": chance.choice([None, None, *readings.ORIGINS]),
         "cannot": [name for name in readings.ASKED if chance.random() < 0.1],
     }
 
 
+def _forms(form: Form) -> list[str]:
+    """Those with a thread on the same side, as a diameter says it; of an end without a thread all as if inside."""
+    return [
+        one.value for one in Form if (one.is_male_thread if form.is_male_thread else one.is_female_thread)
+    ]
+
+
 def _in_python(one: dict[str, Any]) -> list[Any]:
-    form, given = Form(one["form"]), one["readings"]
-    words = {"seat": SEATS, "cone": CONES, "flank": FLANKS}
+    form, given = one["form"] and Form(one["form"]), one["readings"]
+    male = form.is_male_thread if form else "male" in (one["forms"] or ())
+    words = {"seat": SEATS, "cone": CONES, "flank": FLANKS, **SAID}
     named: Any = {name: words[name][int(given[name])] for name in words if name in given}
     lengths = ("hex", "nose", "tube_od", "flange_od", "bolt_spacing")
     found = identify(
         Measurements(
             form=form,
-            thread_od_mm=given.get("thread") if form.is_male_thread else None,
-            thread_id_mm=None if form.is_male_thread else given.get("thread"),
+            thread_od_mm=given.get("thread") if male else None,
+            thread_id_mm=None if male else given.get("thread"),
             tpi=given.get("tpi"),
             series=Series(one["series"]) if one["series"] else None,
             origin=one["origin"],
@@ -195,6 +273,15 @@ def test_the_phone_reads_what_is_typed_as_the_server_does(unit: str) -> None:
     asked += [{"form": "male", "seat": seat} for seat in ("37", "37°", "37 deg", "FACE", "38", "?")]
     asked += [{"form": "male", "series": "s"}, {"form": "male", "origin": "North America", "flank": "55"}]
     asked += [{"form": "male", "cone": "Outside", "origin": "moon"}, {"form": "male", "series": "X"}]
+    asked += [{"side": side, "diameter": "20"} for side in ("male", "FEMALE", "none", "unknown", "both", "")]
+    asked += [{"form": "male", "side": "female", "swivels": "yes", "diameter": "20"}]
+    asked += [
+        {"side": "male", "shape": "taper", "seals": "cone", "seat": seat} for seat in ("", "37", "?", "x")
+    ]
+    asked += [
+        {"side": "none", "swivels": "perhaps", "shape": "round", "seals": "glue"},
+        {"form": "?", "side": "?"},
+    ]
     found = in_node(MODULES, READ, [identify_kit.candidates(tables()), [[each, unit] for each in asked]])
     for each, phone in zip(asked, found, strict=True):
         expected, refused = _read_in_python(each, unit)

@@ -2,6 +2,7 @@
 // server's page, and the answer is worked out here.
 
 import { load } from "./kit.js";
+import { looking, made, notice, refusal, seen } from "./looking.js";
 import { read } from "./measures.js";
 import { start } from "./page.js";
 import { form as formOf, connection } from "./phrases.js";
@@ -10,20 +11,12 @@ import { round } from "./units.js";
 
 const FIELD = { thread: "diameter" }; // where the form's field has another name than the feature
 const KEPT = ["a", "b"]; // the ends that were picked
+const SEEN = ["side", "swivels", "shape", "seals"]; // what the eye said
 
 const place = document.querySelector("[data-identify]");
 const form = document.querySelector("main form");
 const query = new URLSearchParams(location.search);
 
-// An element with its text, attributes and children.
-function made(name, text, attributes = {}, ...children) {
-  const found = Object.assign(document.createElement(name), { textContent: text ?? "" });
-  for (const [key, value] of Object.entries(attributes)) found.setAttribute(key, value);
-  found.append(...children);
-  return found;
-}
-
-const notice = (kind, ...children) => made("div", "", { class: `notice ${kind}` }, ...children);
 const linkTo = (more, drop = []) => {
   const all = new URLSearchParams(query);
   for (const name of drop) all.delete(name);
@@ -51,7 +44,7 @@ function fillForm(asked) {
     }
     if (value) form.querySelector(`[data-optional="${CSS.escape(name)}"]`)?.removeAttribute("hidden");
   }
-  for (const name of [...KEPT, "cannot"]) if (query.get(name)) form.append(made("input", "", { type: "hidden", name, value: query.get(name) }));
+  for (const name of [...KEPT, "cannot", ...SEEN]) if (query.get(name)) form.append(made("input", "", { type: "hidden", name, value: query.get(name) }));
 }
 
 // The question that separates best what remains, with the field to answer it in.
@@ -87,8 +80,7 @@ function card({ row, likelihood, contradicts, series, lookAlikes }, which, first
 function answer(asked, which, t, pool) {
   const { measured, problems } = read(asked, place.dataset.unit, pool);
   if (problems.length) {
-    return problems.map(({ field, value, message }) => made("div", "", { class: "notice danger", role: "alert" },
-      made("p", "", {}, made("strong", value ? t("scan-line", { label: captionOf(field), text: value }) : captionOf(field))), made("p", `${t(message)} ${t.mend(message)}`)));
+    return problems.map((problem) => refusal(problem, captionOf(problem.field), t));
   }
   const found = identify(measured, pool);
   return [
@@ -121,9 +113,11 @@ function pickedEnds(ends, t, pool) {
 
 async function show() {
   const { t, pool } = await loaded();
+  if (location.pathname.endsWith("/look")) return looking(place, query, t, pool);
   const ends = { a: picked("a", pool), b: picked("b", pool) }, which = ends.a && !ends.b ? "b" : "a";
   const asked = Object.fromEntries([...query].filter(([name]) => !KEPT.includes(name)).map(([name, value]) => [name, value.trim()]));
   fillForm(asked);
+  seen(asked, form, t, pool);
   const both = Boolean(ends.a && ends.b), measuring = Object.entries(asked).some(([name, value]) => value && form.querySelector(`[name="${CSS.escape(name)}"]`));
   place.replaceChildren(...pickedEnds(ends, t, pool), ...(measuring ? answer(asked, which, t, pool) : []));
   const heading = document.querySelector("[data-measure]");

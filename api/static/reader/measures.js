@@ -5,6 +5,8 @@ const MM_PER_INCH = 25.4;
 const FACTORS = { mm: 1, cm: 10, m: 1000, in: 25.4, inch: 25.4, inches: 25.4, '"': 25.4, "″": 25.4, ft: 304.8, "'": 304.8 };
 const FIGURE = /^\s*(?<sign>[-+])?\s*(?:(?<whole>\d+)(?:\s+|-))?(?<top>\d+)\s*\/\s*(?<bottom>\d+)\s*(?<unit>[^\d\s].*)?$|^\s*(?<decimal>[-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(?<unit2>[^\d\s].*)?$/;
 const UNKNOWN = ["", "?", "unknown", "don't know", "dont know", "not known"];
+const BETTER = { side: "form", swivels: "form", seals: "seat" }; // what says more than the eye
+const SAID = [...Object.keys(BETTER), "shape"];
 const LENGTHS = { hex: "hex", nose: "nose", tube_od: "tube_od", flange_od: "flange_od", bolt_spacing: "bolt_spacing" };
 const message = (id, values = {}) => ({ id, values });
 const ENTER = message("spec-enter-length");
@@ -22,13 +24,15 @@ export function read(asked, unit, pool) {
   const problems = [], readings = {};
   const refuse = (field, value, wrong) => problems.push({ field, value, message: wrong });
   const form = known("form", pool.forms, (text) => text.toLowerCase());
-  if (form === null && !problems.length) refuse("form", "", message("scan-form-missing"));
+  const side = form ? sideOf(form, pool) : given(asked.side).toLowerCase();
+  if (form === null && !problems.length && UNKNOWN.includes(side)) refuse("form", "", message("scan-form-missing"));
 
   function known(field, words, plain = (text) => text.toLowerCase()) {
     const text = plain(given(asked[field]));
     if (UNKNOWN.includes(text.toLowerCase())) return null;
     if (words.includes(text)) return text;
-    refuse(field, asked[field], message(`identify-not-a-${field}`, { value: asked[field], known: words }));
+    const values = { value: asked[field], known: words };
+    refuse(field, asked[field], SAID.includes(field) ? message("identify-not-an-answer", values) : message(`identify-not-a-${field}`, values));
     return null;
   }
 
@@ -43,18 +47,22 @@ export function read(asked, unit, pool) {
     if (!(readings[feature] > 0 && readings[feature] < 1000)) refuse(field, text, message("identify-not-a-fitting-size", { value: given(text) }));
   }
 
-  if (pool.males.includes(form) || pool.females.includes(form)) length("diameter", "thread", withUnit(asked.diameter, unit));
+  if (side === "male" || side === "female") length("diameter", "thread", withUnit(asked.diameter, unit));
   for (const [field, feature] of Object.entries(LENGTHS)) length(field, feature, withUnit(asked[field], unit));
   pitch(asked, readings, refuse, length);
   for (const [field, words] of Object.entries(pool.read_as)) {
     const word = known(field, words, (text) => text.toLowerCase().replace(/°$/, "").replace(/deg$/, "").trim());
-    if (word !== null) readings[field] = words.indexOf(word);
+    const better = BETTER[field] && !UNKNOWN.includes(given(asked[BETTER[field]]).toLowerCase());
+    if (word !== null && !better) readings[field] = words.indexOf(word);
   }
   const series = known("series", ["S", "L"], (text) => text.toUpperCase());
   const origin = known("origin", [...new Set(pool.origins.map(([where]) => where))], (text) => text.toLowerCase().replace(/[ -]/g, "_"));
   const cannot = given(asked.cannot).split(",").map((word) => word.trim()).filter((word) => pool.asked.includes(word));
-  return { measured: { form, readings, series, origin, cannot }, problems };
+  const forms = "thread" in readings ? (side === "male" ? pool.males : pool.females) : null;
+  return { measured: { form, forms, readings, series, origin, cannot }, problems };
 }
+
+const sideOf = (form, { males, females }) => (males.includes(form) ? "male" : females.includes(form) ? "female" : "none");
 
 // Threads per inch, or the pitch in mm: whichever was read.
 function pitch(asked, readings, refuse, length) {

@@ -1,15 +1,18 @@
 // From what was measured to which connection it can be, without a signal: the phone's side of
 // tagger/trade/identifying. `pool` is what api/scan/identify_kit.py makes of the tables: rows of
-// [family, size, form, thread, figures by feature as [least, greatest, ...], places in the words, gauge number].
+// [family, size, form, thread, figures by feature as [least, greatest, ...], places in the words of WORDS, gauge number].
 // A test holds the answers against Python's over thousands of readings.
 
-const WORDS = ["seat", "cone", "flank"];
+const SAID = ["side", "swivels", "shape", "seals"]; // what the eye says
+const WORDS = ["seat", "cone", "flank", ...SAID];
 const message = (id, values = {}) => ({ id, values });
 
 // { candidates, next, remaining, summary, tie, lacks }; candidates best first, each with what it contradicts.
-// `measured`: { form, readings by feature, series, origin, cannot }; a word's reading is its place in the words.
+// `measured`: { form, or the forms it can be, readings by feature, series, origin, cannot }; a word's reading is its
+// place in the words.
 export function identify(measured, pool) {
-  const among = pool.rows.filter((row) => row.form === measured.form);
+  const forms = measured.form ? [measured.form] : measured.forms;
+  const among = pool.rows.filter((row) => !forms || forms.includes(row.form));
   const lacks = message("identify-lacks", { names: pool.lacking.map((name) => message(`identify-lacking-${name}`)) });
   if (!among.length) return { candidates: [], next: null, remaining: 0, summary: message("identify-nothing"), tie: null, lacks };
   const weights = likelihoods(among, measured.readings, pool);
@@ -226,10 +229,14 @@ function tie(among, { origin, there, first, behind }, pool) {
 }
 
 // The other families that share the thread, and how they differ.
-function lookAlikes(row, pool) {
-  const sizes = new Map(), pairs = pool.alike.map(([one, other]) => [one, other]);
+const lookAlikes = (row, pool) => toldApart([row], () => true, pool);
+
+// Of the families that are wanted, those that share a thread with one of the rows, which are of one family and form.
+export function toldApart(rows, wanted, pool) {
+  const [row] = rows, sizes = new Map(), pairs = pool.alike.map(([one, other]) => [one, other]);
   for (const other of pool.rows) {
-    if (other.family === row.family || other.form !== row.form || !sameThread(row, other)) continue;
+    if (other.family === row.family || other.form !== row.form || !wanted(other.family)) continue;
+    if (!rows.some((own) => sameThread(own, other))) continue;
     sizes.set(other.family, [...(sizes.get(other.family) ?? []), sizeText(other, pool)]);
   }
   const pair = (family) => pairs.findIndex((two) => two.includes(row.family) && two.includes(family));
@@ -253,10 +260,10 @@ function sameThread(one, other) {
 export function unpacked({ rows, words, ...rest }) {
   return {
     ...rest,
-    rows: rows.map(([family, size, form, thread, figures, seat, cone, flank, one]) => ({
-      family: rest.families[family], size, form: rest.forms[form], thread, one,
+    rows: rows.map(([family, size, form, thread, figures, ...places]) => ({
+      family: rest.families[family], size, form: rest.forms[form], thread, one: places[WORDS.length],
       figures: Object.fromEntries(Object.entries(figures).map(([feature, flat]) => [feature, pairsOf(flat)])),
-      seat: words.seat[seat], cone: words.cone[cone], flank: words.flank[flank],
+      ...Object.fromEntries(WORDS.map((name, at) => [name, words[name][places[at]]])),
     })),
   };
 }

@@ -231,6 +231,14 @@ bench-field-tube_od = Außendurchmesser des Rohrs
 bench-field-flange_od = Durchmesser des Flanschbunds
 bench-field-bolt_spacing = Schraubenabstand, lange Seite, Mitte zu Mitte
 bench-field-form = Bauform
+bench-field-side = Lage des Gewindes
+bench-field-swivels = Drehbarkeit des Gewindeteils
+bench-field-shape = Gewindeform
+bench-field-seals = Art der Dichtung
+bench-field-od = Außendurchmesser
+bench-field-bore = Innendurchmesser
+bench-field-layers = Anzahl der Lagen
+bench-field-lay_line = Kennzeichnung
 bench-field-seat = Dichtsitz
 bench-field-cone = Konus
 bench-field-crimp_a = Pressmaß Ende A (mm)
@@ -427,6 +435,7 @@ bench-build-jump-use = Es ist eine Sprunggröße: { $dash } verwenden
 ## Identify
 
 bench-identify = Ende bestimmen
+bench-look-keys = Tasten: 1 bis 9 wählen ein Bild, 0 ist „nicht erkennbar“.
 bench-identify-button = Bestimmen
 bench-identify-not-sure = Weiß nicht
 bench-identify-seat = { $seat ->

@@ -4,6 +4,7 @@
 
 cli-description = Schilder für Hydraulik-Schlauchleitungen: die ganze Spezifikation an der Schlauchleitung.
 cli-about-identify = Bestimmt einen Anschluss aus dem, was Sie von ihm wissen.
+cli-about-hose-by-layers = Schließt Schlauchnormen nach Lagen, Durchmessern und Kennzeichnung aus; gibt keinen Druck an.
 cli-about-check = Zeigt zulässigen Druck, Grenzwerte, Toleranzen, Anziehwerte und Warnungen. Registriert nichts.
 cli-about-compare = Vergleicht zwei Schlauchleitungen: Ersetzt B die Schlauchleitung A? Jede ist eine Spezifikationsdatei, der Link eines Schilds, ein Foto oder eine Schildnummer.
 cli-about-tables = Die Tabellen prüfen oder berichten, wie viel sie wissen.
@@ -41,6 +42,10 @@ cli-option-thread-id = Innendurchmesser eines Innengewindes
 cli-option-pitch = Gewindesteigung in mm
 cli-option-hex = Schlüsselweite des Sechskants
 cli-option-tube-od = Rohraußendurchmesser
+cli-option-side = wo das Gewinde sitzt: { LIST($choices, style: "or") }
+cli-option-swivels = ob sich der Gewindeteil auf der Armatur dreht: { LIST($choices, style: "or") }
+cli-option-shape = ob das Gewinde zylindrisch oder kegelig ist: { LIST($choices, style: "or") }
+cli-option-seals = was dichtet: { LIST($choices, style: "or") }
 cli-option-flank = Flankenwinkel des Gewindes: { LIST($choices, style: "or") }
 cli-option-nose = Durchmesser der Nase oder der Aufnahme, in die sie greift
 cli-option-series = Baureihe eines Einschraubzapfens: { LIST($choices, style: "or") }

@@ -79,6 +79,10 @@ identify-no-value = { $feature ->
     [flank] Flankenwinkel
     [flange_od] Flanschbund
     [bolt_spacing] Schraubenabstand
+    [side] Lage des Gewindes
+    [swivels] Gewindeteil
+    [shape] Gewindeform
+    [seals] Dichtung
    *[cone] Konus
  }: kein Wert in den Tabellen.
 identify-seat-fits = Dichtsitz { $seat }: passt.
@@ -98,6 +102,145 @@ identify-seat-face = O-Ring-Stirnfläche
 identify-seat-boss = O-Ring-Einschraubanschluss
 identify-seat-flat = flach
 identify-seat-taper = kegeliges Gewinde
+
+## Identifying by looking: a question, its answers, and what is said of them
+
+identify-step-side = Wo sitzt das Gewinde an diesem Ende?
+identify-step-form = Das Ende hat kein Gewinde. Was ist es?
+identify-step-swivels = Den Schlauch festhalten. Dreht sich der Gewindeteil auf der Armatur?
+identify-step-shape = Ein Lineal längs an das Gewinde legen. Ist das Gewinde zylindrisch oder kegelig?
+identify-step-seals = Was dichtet an diesem Ende?
+identify-step-cone = Steht der Konus vor wie eine Nase, oder liegt er innen wie ein Trichter?
+identify-step-seat = Welchen Winkel hat der Konus? Eine Winkellehre anlegen.
+identify-answer-side-male = außen (Außengewinde)
+identify-answer-side-female = innen, in einer Mutter oder einem Körper (Innengewinde)
+identify-answer-side-none = kein Gewinde: Flansch, Kupplung, Steckanschluss, glattes Rohr oder Ringstück
+identify-answer-form-flange_head = Flanschbund, von Flansch und Schrauben gehalten
+identify-answer-form-eye = Ring, durch den eine Hohlschraube geht
+identify-answer-form-coupler_male = Stecker einer Schnellkupplung
+identify-answer-form-coupler_female = Muffe einer Schnellkupplung
+identify-answer-form-staple_male = Stecknippel, den eine Klammer hält
+identify-answer-form-staple_female = Steckmuffe mit Löchern für eine Klammer
+identify-answer-form-standpipe = glattes Rohr, mit oder ohne lose Mutter
+identify-answer-swivels-yes = dreht sich auf der Armatur
+identify-answer-swivels-no = ist mit der Armatur aus einem Stück
+identify-answer-shape-parallel = zylindrisch: überall gleicher Durchmesser
+identify-answer-shape-taper = kegelig: der Durchmesser ändert sich
+identify-answer-seals-cone = Metallkonus, mit oder ohne O-Ring darauf
+identify-answer-seals-face = O-Ring in einer ebenen Stirnfläche, oder die ebene Fläche, auf die er drückt
+identify-answer-seals-boss = O-Ring am Gewindegrund unter dem Sechskant, oder die Fase, die ihn aufnimmt
+identify-answer-seals-flat = Dichtscheibe auf ebener Fläche
+identify-answer-seals-thread = das Gewinde selbst, mit Dichtmittel
+identify-answer-cone-outside = Nase: steht vor
+identify-answer-cone-inside = Trichter: liegt innen
+identify-answer-seat-37 = 37° zur Achse (74° insgesamt)
+identify-answer-seat-45 = 45° zur Achse (90° insgesamt)
+identify-answer-seat-60 = 60° insgesamt (30° zur Achse)
+identify-answer-seat-24 = 24° insgesamt (12° zur Achse)
+identify-answer-unknown = nicht erkennbar
+identify-told-side = Gewinde: { LIST($answers, style: "or") }
+identify-told-form = Ende: { LIST($answers, style: "or") }
+identify-told-swivels = Gewindeteil: { LIST($answers, style: "or") }
+identify-told-shape = Gewindeform: { LIST($answers, style: "or") }
+identify-told-seals = Dichtung: { LIST($answers, style: "or") }
+identify-told-cone = Konus: { LIST($answers, style: "or") }
+identify-told-seat = Konuswinkel: { LIST($answers, style: "or") }
+identify-looking-kind = { $connection }, { $form }
+identify-looking-title = Nach Augenschein bestimmen
+identify-looking-lead = Das Ende reinigen, dann beantworten, was zu sehen ist. Jede Antwort kürzt die Liste; zurück geht es jederzeit.
+identify-looking-care = Diese Seite nennt nur Anschlüsse. Sie sagt nie, welchen Druck ein Ende oder ein Schlauch aushält.
+identify-looking-open = Nach Augenschein bestimmen, ohne Lehren
+identify-looking-answers = Ihre Antworten
+identify-looking-change = Ändern
+identify-looking-change_one = Ändern: { $answer }
+identify-looking-again = Neu beginnen
+identify-looking-unsure = Nicht erkennbar
+identify-looking-other = Passt kein Bild? Dann kann eine frühere Antwort falsch sein: ändern Sie sie.
+identify-looking-done = Der Augenschein kürzt die Liste nicht weiter. Das Ende messen.
+identify-looking-measure = Ende messen
+identify-looking-remaining = Noch möglich
+identify-looking-count = { $count ->
+    [one] Noch eine Anschlussart ist möglich.
+   *[other] Noch { $count } Anschlussarten sind möglich.
+}
+identify-looking-none = Kein Anschluss in den Tabellen hat all das. Eine Antwort ändern.
+identify-looking-sizes = { $count ->
+    [one] Eine Größe: { $first }
+   *[other] { $count } Größen, { $first } bis { $last }
+}
+identify-looking-ruled_out = Nur durch eine Antwort ausgeschlossen
+identify-looking-if_wrong = Ist diese Antwort falsch, kann das Ende einer von diesen sein.
+identify-looking-known = Aus den Fragen
+identify-looks-fits = Gesehen: { $answer }. Passt.
+identify-looks-differs = Gesehen: { $answer }. Passt nicht zu diesem Anschluss.
+
+## A hose by its layers and diameters
+
+identify-hose-title = Schlauch nach seinen Lagen
+identify-hose-open = Schlauch ohne lesbare Kennzeichnung
+identify-hose-lead = Den Außendurchmesser messen, wo die Decke nicht abgenutzt ist, den Innendurchmesser an einem sauberen Schnitt, und dort die Lagen der Verstärkung zählen. Leer lassen, was sich nicht messen lässt.
+identify-hose-never_rates = Hier werden nur Normen ausgeschlossen. Über den Druck eines Schlauchs sagt das nie etwas: Schläuche mit gleichen Lagen und Durchmessern haben verschiedene Druckwerte. Den Druck der Kennzeichnung entnehmen oder beim Schlauchhersteller erfragen.
+identify-hose-field-od = Außendurchmesser
+identify-hose-field-bore = Innendurchmesser
+identify-hose-field-kind = Art der Verstärkung
+identify-hose-field-layers = Anzahl dieser Lagen
+identify-hose-field-lay_line = Kennzeichnung, soweit lesbar
+identify-hose-kind-unknown = nicht erkennbar
+identify-hose-kind-wire_braid = Drahtgeflecht: die Drähte kreuzen sich
+identify-hose-kind-wire_spiral = Drahtspirale: die Drähte liegen nebeneinander und kreuzen sich nicht
+identify-hose-kind-wire_helix = eine Drahtwendel im Gummi (Saugschlauch)
+identify-hose-kind-fibre = Textil oder Faser, kein Draht
+identify-hose-go = Normen ausschließen
+identify-hose-remaining = Nicht ausgeschlossen
+identify-hose-count = { $count ->
+    [0] Alle Normen der Tabellen sind ausgeschlossen. Erneut messen.
+    [one] Eine Norm ist nicht ausgeschlossen.
+   *[other] { $count } Normen sind nicht ausgeschlossen.
+}
+identify-hose-excluded = Ausgeschlossen
+identify-hose-sizes = Größen: { LIST($sizes) }
+identify-hose-size = -{ $dash }
+identify-hose-size_od = -{ $dash } (Außendurchmesser { $least } bis { $most })
+identify-hose-sources = Quelle: { LIST($sources) }
+identify-hose-unchecked-layers = Lagen nicht geprüft: kein Wert in den Tabellen.
+identify-hose-unchecked-od = Außendurchmesser bei manchen Größen nicht geprüft: kein Wert in den Tabellen.
+identify-hose-layers-wire_braid = { $count ->
+    [one] ein Drahtgeflecht
+   *[other] { $count } Drahtgeflechte
+}
+identify-hose-layers_range-wire_braid = { $least } bis { $most } Drahtgeflechte
+identify-hose-layers-wire_spiral = { $count ->
+    [one] eine Drahtspirale
+   *[other] { $count } Drahtspiralen
+}
+identify-hose-layers_range-wire_spiral = { $least } bis { $most } Drahtspiralen
+identify-hose-layers-wire_helix = { $count ->
+    [one] eine Drahtwendel
+   *[other] { $count } Drahtwendeln
+}
+identify-hose-layers_range-wire_helix = { $least } bis { $most } Drahtwendeln
+identify-hose-layers-fibre = { $count ->
+    [one] eine Faserlage
+   *[other] { $count } Faserlagen
+}
+identify-hose-layers_range-fibre = { $least } bis { $most } Faserlagen
+identify-hose-other_layers = Verstärkung nach den Tabellen: { LIST($own, style: "or") }. Quelle: { LIST($sources) }.
+identify-hose-other_bore = Innendurchmesser { $measured } gemessen. Die nächste Größe, -{ $dash }, hat { $nearest }. Quelle: { LIST($sources) }.
+identify-hose-other_od = Außendurchmesser { $measured } gemessen. Die nächste Größe, -{ $dash }, hat { $nearest }. Quelle: { LIST($sources) }.
+identify-hose-line_names = Die Kennzeichnung nennt { LIST($standards) }.
+identify-hose-line_unread = Die Kennzeichnung nennt keine Norm der Tabellen.
+identify-hose-line_excluded = Die Kennzeichnung nennt { $standard }, die Messung schließt diese Norm aber aus. Den Schlauch nicht verwenden, bis das geklärt ist: erneut messen oder in die Werkstatt bringen.
+identify-hose-line_size = Die Kennzeichnung nennt Größe -{ $dash }, die Messung schließt diese Größe aber aus. Erneut messen.
+identify-hose-none = Mindestens ein Wert ist nötig.
+    .mend = Mindestens einen eingeben, zum Beispiel den Außendurchmesser.
+identify-hose-kind-missing = Zu einer Anzahl von Lagen gehört ihre Art.
+    .mend = Die Art der Verstärkung wählen.
+identify-hose-bore-too-large = Der Innendurchmesser muss kleiner sein als der Außendurchmesser.
+    .mend = Beide prüfen.
+identify-hose-not-a-diameter = { $value } ist kein Durchmesser eines Hydraulikschlauchs.
+    .mend = Einen Wert von 1 bis 250 mm eingeben; die Einheit prüfen.
+identify-hose-not-a-count = { $value } ist keine Anzahl von Lagen.
+    .mend = Eine ganze Zahl von 1 bis { $most } eingeben.
 
 ## Measurements that cannot be read
 
@@ -131,3 +274,5 @@ identify-not-a-origin = { $value } ist keine Herkunft von Maschinen.
     .mend = Eine davon verwenden: { LIST($known, style: "or") }.
 identify-not-asked = { $value } ist kein Maß, nach dem gefragt wird.
     .mend = Eines davon verwenden: { LIST($known, style: "or") }.
+identify-not-an-answer = { $value } ist keine Antwort auf diese Frage.
+    .mend = Einen dieser Werte verwenden: { LIST($known, style: "or") }.

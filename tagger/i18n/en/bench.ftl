@@ -231,6 +231,14 @@ bench-field-tube_od = Tube outside diameter
 bench-field-flange_od = Flange head diameter
 bench-field-bolt_spacing = Bolt spacing, long side, centre to centre
 bench-field-form = End type
+bench-field-side = Place of the thread
+bench-field-swivels = Whether it turns
+bench-field-shape = Thread shape
+bench-field-seals = What seals
+bench-field-od = Outside diameter
+bench-field-bore = Bore
+bench-field-layers = Number of layers
+bench-field-lay_line = Lay line
 bench-field-seat = Seat
 bench-field-cone = Cone
 bench-field-crimp_a = Crimp diameter, end A (mm)
@@ -427,6 +435,7 @@ bench-build-jump-use = It is a jump size: use { $dash }
 ## Identify
 
 bench-identify = Identify an end
+bench-look-keys = Keys: 1 to 9 choose a picture, 0 is 'cannot tell'.
 bench-identify-button = Identify
 bench-identify-not-sure = Not sure
 bench-identify-seat = { $seat ->

@@ -4,6 +4,7 @@
 
 cli-description = Tags for hydraulic hose assemblies: the whole spec on the hose.
 cli-about-identify = Identify a connection from what you know of it.
+cli-about-hose-by-layers = Exclude hose standards by layers, diameters and lay line; rates nothing.
 cli-about-check = Show rating, limits, tolerances, tightening and warnings. Registers nothing.
 cli-about-compare = Compare two hose assemblies: does B replace A? Each is a spec file, the link of a tag, a photo or a tag number.
 cli-about-tables = Check the tables of the trade, or report how much they know.
@@ -41,6 +42,10 @@ cli-option-thread-id = inside diameter of a female thread
 cli-option-pitch = thread pitch in mm
 cli-option-hex = hexagon across flats
 cli-option-tube-od = outside diameter of the tube
+cli-option-side = where the thread is: { LIST($choices, style: "or") }
+cli-option-swivels = whether the threaded part turns on the end: { LIST($choices, style: "or") }
+cli-option-shape = whether the thread is parallel or a taper: { LIST($choices, style: "or") }
+cli-option-seals = what seals: { LIST($choices, style: "or") }
 cli-option-flank = angle of the thread flanks: { LIST($choices, style: "or") }
 cli-option-nose = diameter of the nose, or of the socket that takes it
 cli-option-series = series of a stud: { LIST($choices, style: "or") }

@@ -79,6 +79,10 @@ identify-no-value = { $feature ->
     [flank] Flank angle
     [flange_od] Flange head
     [bolt_spacing] Bolt spacing
+    [side] Place of the thread
+    [swivels] Threaded part
+    [shape] Thread shape
+    [seals] What seals
    *[cone] Cone
  }: no value in the tables.
 identify-seat-fits = Seat { $seat }: matches.
@@ -98,6 +102,145 @@ identify-seat-face = O-ring face
 identify-seat-boss = O-ring boss
 identify-seat-flat = flat
 identify-seat-taper = taper thread
+
+## Identifying by looking: a question, its answers, and what is said of them
+
+identify-step-side = Where is the thread of this end?
+identify-step-form = The end has no thread. What is it?
+identify-step-swivels = Hold the hose still. Does the threaded part turn on the end?
+identify-step-shape = Lay a straight edge along the thread. Is the thread parallel or a taper?
+identify-step-seals = What seals this end?
+identify-step-cone = Does the cone project like a nose, or is it recessed like a funnel?
+identify-step-seat = What is the angle of the cone? Hold a seat gauge against it.
+identify-answer-side-male = outside (male)
+identify-answer-side-female = inside, in a nut or a body (female)
+identify-answer-side-none = no thread: flange, coupler, staple connection, plain tube or banjo
+identify-answer-form-flange_head = flange head, held by a clamp and screws
+identify-answer-form-eye = ring that a banjo bolt goes through
+identify-answer-form-coupler_male = plug of a quick coupler
+identify-answer-form-coupler_female = socket of a quick coupler
+identify-answer-form-staple_male = spigot that a staple holds
+identify-answer-form-staple_female = socket with holes for a staple
+identify-answer-form-standpipe = plain tube, with or without a loose nut on it
+identify-answer-swivels-yes = it turns on the end
+identify-answer-swivels-no = it is one piece with the end
+identify-answer-shape-parallel = parallel: the same diameter all along
+identify-answer-shape-taper = taper: the diameter changes along it
+identify-answer-seals-cone = metal cone, with or without an O-ring on it
+identify-answer-seals-face = O-ring in a flat end face, or the flat face it is pressed against
+identify-answer-seals-boss = O-ring at the root of the thread, under the hexagon, or the chamfer that takes it
+identify-answer-seals-flat = washer or bonded seal on a flat face
+identify-answer-seals-thread = the thread itself, with sealant
+identify-answer-cone-outside = nose: it projects
+identify-answer-cone-inside = funnel: it is recessed
+identify-answer-seat-37 = 37° to the axis (74° included)
+identify-answer-seat-45 = 45° to the axis (90° included)
+identify-answer-seat-60 = 60° included (30° to the axis)
+identify-answer-seat-24 = 24° included (12° to the axis)
+identify-answer-unknown = cannot tell
+identify-told-side = Thread: { LIST($answers, style: "or") }
+identify-told-form = End: { LIST($answers, style: "or") }
+identify-told-swivels = Threaded part: { LIST($answers, style: "or") }
+identify-told-shape = Thread shape: { LIST($answers, style: "or") }
+identify-told-seals = Seals by: { LIST($answers, style: "or") }
+identify-told-cone = Cone: { LIST($answers, style: "or") }
+identify-told-seat = Cone angle: { LIST($answers, style: "or") }
+identify-looking-kind = { $connection }, { $form }
+identify-looking-title = Identify by looking
+identify-looking-lead = Clean the end, then answer what you can see. Each answer narrows the list; go back at any time.
+identify-looking-care = This names connections only. It never says what pressure an end or a hose may take.
+identify-looking-open = Identify by looking, without gauges
+identify-looking-answers = Your answers
+identify-looking-change = Change
+identify-looking-change_one = Change: { $answer }
+identify-looking-again = Start again
+identify-looking-unsure = Cannot tell
+identify-looking-other = No picture matches? An earlier answer may be wrong: change it.
+identify-looking-done = Looking cannot narrow the list further. Measure the end.
+identify-looking-measure = Measure the end
+identify-looking-remaining = Still possible
+identify-looking-count = { $count ->
+    [one] One kind of connection is still possible.
+   *[other] { $count } kinds of connection are still possible.
+}
+identify-looking-none = No connection in the tables has all of this. Change an answer.
+identify-looking-sizes = { $count ->
+    [one] One size: { $first }
+   *[other] { $count } sizes, { $first } to { $last }
+}
+identify-looking-ruled_out = Ruled out by one answer alone
+identify-looking-if_wrong = If that answer is wrong, the end may be one of these.
+identify-looking-known = From the questions
+identify-looks-fits = Seen: { $answer }. Matches.
+identify-looks-differs = Seen: { $answer }. Not a match for this connection.
+
+## A hose by its layers and diameters
+
+identify-hose-title = Hose by its layers
+identify-hose-open = Hose without a readable lay line
+identify-hose-lead = Measure the outside diameter where the cover is not worn, the bore at a clean cut, and count the layers of reinforcement there. Leave empty what you cannot measure.
+identify-hose-never_rates = This only excludes standards. It never rates a hose: hoses of the same layers and diameters have different ratings. Take the pressure from the lay line or from the hose manufacturer.
+identify-hose-field-od = Outside diameter
+identify-hose-field-bore = Bore
+identify-hose-field-kind = Kind of reinforcement
+identify-hose-field-layers = Number of these layers
+identify-hose-field-lay_line = Lay line, as far as it can be read
+identify-hose-kind-unknown = cannot tell
+identify-hose-kind-wire_braid = wire braid: the wires cross
+identify-hose-kind-wire_spiral = wire spiral: the wires lie side by side and do not cross
+identify-hose-kind-wire_helix = one coil of wire in rubber (suction hose)
+identify-hose-kind-fibre = textile or fibre, no wire
+identify-hose-go = Exclude standards
+identify-hose-remaining = Not excluded
+identify-hose-count = { $count ->
+    [0] Every standard in the tables is excluded. Measure again.
+    [one] One standard is not excluded.
+   *[other] { $count } standards are not excluded.
+}
+identify-hose-excluded = Excluded
+identify-hose-sizes = Sizes: { LIST($sizes) }
+identify-hose-size = -{ $dash }
+identify-hose-size_od = -{ $dash } (outside diameter { $least } to { $most })
+identify-hose-sources = Source: { LIST($sources) }
+identify-hose-unchecked-layers = Layers not checked: no value in the tables.
+identify-hose-unchecked-od = Outside diameter not checked in some sizes: no value in the tables.
+identify-hose-layers-wire_braid = { $count ->
+    [one] one wire braid
+   *[other] { $count } wire braids
+}
+identify-hose-layers_range-wire_braid = { $least } to { $most } wire braids
+identify-hose-layers-wire_spiral = { $count ->
+    [one] one wire spiral
+   *[other] { $count } wire spirals
+}
+identify-hose-layers_range-wire_spiral = { $least } to { $most } wire spirals
+identify-hose-layers-wire_helix = { $count ->
+    [one] one coil of wire
+   *[other] { $count } coils of wire
+}
+identify-hose-layers_range-wire_helix = { $least } to { $most } coils of wire
+identify-hose-layers-fibre = { $count ->
+    [one] one layer of fibre
+   *[other] { $count } layers of fibre
+}
+identify-hose-layers_range-fibre = { $least } to { $most } layers of fibre
+identify-hose-other_layers = Reinforcement in the tables: { LIST($own, style: "or") }. Source: { LIST($sources) }.
+identify-hose-other_bore = Bore { $measured } measured. The nearest size, -{ $dash }, has { $nearest }. Source: { LIST($sources) }.
+identify-hose-other_od = Outside diameter { $measured } measured. The nearest size, -{ $dash }, has { $nearest }. Source: { LIST($sources) }.
+identify-hose-line_names = The lay line names { LIST($standards) }.
+identify-hose-line_unread = The lay line names no standard in the tables.
+identify-hose-line_excluded = The lay line names { $standard }, but the measurements exclude it. Do not use the hose until this is explained: measure again or take it to the shop.
+identify-hose-line_size = The lay line names size -{ $dash }, but the measurements exclude that size. Measure again.
+identify-hose-none = At least one value is required.
+    .mend = Enter at least one, for example the outside diameter.
+identify-hose-kind-missing = A number of layers needs their kind.
+    .mend = Choose the kind of reinforcement.
+identify-hose-bore-too-large = The bore must be smaller than the outside diameter.
+    .mend = Check both.
+identify-hose-not-a-diameter = { $value } is not a diameter of a hydraulic hose.
+    .mend = Enter a value from 1 to 250 mm; check the unit.
+identify-hose-not-a-count = { $value } is not a number of layers.
+    .mend = Enter a whole number from 1 to { $most }.
 
 ## Measurements that cannot be read
 
@@ -130,4 +273,6 @@ identify-not-a-series = { $value } is not a series.
 identify-not-a-origin = { $value } is not an origin of machines.
     .mend = Use one of: { LIST($known, style: "or") }.
 identify-not-asked = { $value } is not something that is asked for.
+    .mend = Use one of: { LIST($known, style: "or") }.
+identify-not-an-answer = { $value } is not an answer to this question.
     .mend = Use one of: { LIST($known, style: "or") }.

@@ -231,6 +231,14 @@ bench-field-tube_od = Diámetro exterior del tubo
 bench-field-flange_od = Diámetro de la cabeza de brida
 bench-field-bolt_spacing = Tornillos, lado largo, entre centros
 bench-field-form = Tipo de extremo
+bench-field-side = Lugar de la rosca
+bench-field-swivels = Si gira la parte roscada
+bench-field-shape = Forma de la rosca
+bench-field-seals = Lo que sella
+bench-field-od = Diámetro exterior
+bench-field-bore = Diámetro interior
+bench-field-layers = Número de capas
+bench-field-lay_line = Marcado
 bench-field-seat = Asiento
 bench-field-cone = Cono
 bench-field-crimp_a = Diámetro de prensado, extremo A (mm)
@@ -427,6 +435,7 @@ bench-build-jump-use = Es un salto de tamaño: usar { $dash }
 ## Identify
 
 bench-identify = Identificar un extremo
+bench-look-keys = Teclas: de 1 a 9 se elige una imagen, 0 es «no lo sé».
 bench-identify-button = Identificar
 bench-identify-not-sure = No lo sé
 bench-identify-seat = { $seat ->

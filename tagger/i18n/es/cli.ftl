@@ -4,6 +4,7 @@
 
 cli-description = Etiquetas para latiguillos hidráulicos: toda la especificación en el latiguillo.
 cli-about-identify = Identifica una conexión a partir de lo que usted sabe de ella.
+cli-about-hose-by-layers = Excluye normas de manguera por capas, diámetros y marcado; no da ninguna presión.
 cli-about-check = Muestra la presión admisible, los límites, las tolerancias, el apriete y los avisos. No registra nada.
 cli-about-compare = Compara dos latiguillos: ¿sustituye B a A? Cada uno es un archivo de especificación, el enlace de una etiqueta, una foto o un número de etiqueta.
 cli-about-tables = Comprobar las tablas del oficio o informar de lo que contienen.
@@ -41,6 +42,10 @@ cli-option-thread-id = diámetro interior de una rosca hembra
 cli-option-pitch = paso de la rosca en mm
 cli-option-hex = hexágono entre caras
 cli-option-tube-od = diámetro exterior del tubo
+cli-option-side = dónde está la rosca: { LIST($choices, style: "or") }
+cli-option-swivels = si la parte roscada gira sobre el racor: { LIST($choices, style: "or") }
+cli-option-shape = si la rosca es paralela o cónica: { LIST($choices, style: "or") }
+cli-option-seals = lo que sella: { LIST($choices, style: "or") }
 cli-option-flank = ángulo de los flancos de la rosca: { LIST($choices, style: "or") }
 cli-option-nose = diámetro de la punta, o del alojamiento que la recibe
 cli-option-series = serie de un racor de espiga roscada: { LIST($choices, style: "or") }

@@ -79,6 +79,10 @@ identify-no-value = { $feature ->
     [flank] Ángulo de los flancos
     [flange_od] Cabeza de brida
     [bolt_spacing] Distancia entre tornillos
+    [side] Lugar de la rosca
+    [swivels] Parte roscada
+    [shape] Forma de la rosca
+    [seals] Sellado
    *[cone] Cono
  }: sin valor en las tablas.
 identify-seat-fits = Asiento { $seat }: coincide.
@@ -98,6 +102,145 @@ identify-seat-face = cara con junta tórica
 identify-seat-boss = boca con junta tórica
 identify-seat-flat = plano
 identify-seat-taper = rosca cónica
+
+## Identifying by looking: a question, its answers, and what is said of them
+
+identify-step-side = ¿Dónde está la rosca de este extremo?
+identify-step-form = El extremo no tiene rosca. ¿Qué es?
+identify-step-swivels = Sujete la manguera. ¿Gira la parte roscada sobre el racor?
+identify-step-shape = Apoye una regla a lo largo de la rosca. ¿Es paralela o cónica?
+identify-step-seals = ¿Qué sella este extremo?
+identify-step-cone = ¿Sobresale el cono como una nariz o queda hundido como un embudo?
+identify-step-seat = ¿Qué ángulo tiene el cono? Aplique una galga de asientos.
+identify-answer-side-male = por fuera (macho)
+identify-answer-side-female = por dentro de una tuerca o de un cuerpo (hembra)
+identify-answer-side-none = sin rosca: brida, acoplamiento rápido, conexión con grapa, tubo liso o banjo
+identify-answer-form-flange_head = cabeza de brida, sujeta con brida y tornillos
+identify-answer-form-eye = anillo que atraviesa un tornillo banjo
+identify-answer-form-coupler_male = mitad macho de un acoplamiento rápido
+identify-answer-form-coupler_female = mitad hembra de un acoplamiento rápido
+identify-answer-form-staple_male = espiga que sujeta una grapa
+identify-answer-form-staple_female = alojamiento con orificios para una grapa
+identify-answer-form-standpipe = tubo liso, con o sin tuerca suelta
+identify-answer-swivels-yes = gira sobre el racor
+identify-answer-swivels-no = es una sola pieza con el racor
+identify-answer-shape-parallel = paralela: el mismo diámetro en toda su longitud
+identify-answer-shape-taper = cónica: el diámetro cambia a lo largo
+identify-answer-seals-cone = cono metálico, con o sin junta tórica
+identify-answer-seals-face = junta tórica en una cara plana, o la cara plana contra la que aprieta
+identify-answer-seals-boss = junta tórica al pie de la rosca, bajo el hexágono, o el chaflán que la recibe
+identify-answer-seals-flat = arandela o junta metal-goma sobre una cara plana
+identify-answer-seals-thread = la propia rosca, con sellador
+identify-answer-cone-outside = nariz: sobresale
+identify-answer-cone-inside = embudo: queda hundido
+identify-answer-seat-37 = 37° respecto al eje (74° en total)
+identify-answer-seat-45 = 45° respecto al eje (90° en total)
+identify-answer-seat-60 = 60° en total (30° respecto al eje)
+identify-answer-seat-24 = 24° en total (12° respecto al eje)
+identify-answer-unknown = no se sabe
+identify-told-side = Rosca: { LIST($answers, style: "or") }
+identify-told-form = Extremo: { LIST($answers, style: "or") }
+identify-told-swivels = Parte roscada: { LIST($answers, style: "or") }
+identify-told-shape = Forma de la rosca: { LIST($answers, style: "or") }
+identify-told-seals = Sella con: { LIST($answers, style: "or") }
+identify-told-cone = Cono: { LIST($answers, style: "or") }
+identify-told-seat = Ángulo del cono: { LIST($answers, style: "or") }
+identify-looking-kind = { $connection }, { $form }
+identify-looking-title = Identificar a simple vista
+identify-looking-lead = Limpie el extremo y responda a lo que vea. Cada respuesta reduce la lista; puede volver atrás en cualquier momento.
+identify-looking-care = Esta página solo nombra conexiones. Nunca indica qué presión admite un extremo o una manguera.
+identify-looking-open = Identificar a simple vista, sin galgas
+identify-looking-answers = Sus respuestas
+identify-looking-change = Cambiar
+identify-looking-change_one = Cambiar: { $answer }
+identify-looking-again = Empezar de nuevo
+identify-looking-unsure = No lo sé
+identify-looking-other = ¿No coincide ninguna imagen? Puede que una respuesta anterior sea errónea: cámbiela.
+identify-looking-done = A simple vista no se puede reducir más la lista. Mida el extremo.
+identify-looking-measure = Medir el extremo
+identify-looking-remaining = Aún posibles
+identify-looking-count = { $count ->
+    [one] Aún es posible un tipo de conexión.
+   *[other] Aún son posibles { $count } tipos de conexión.
+}
+identify-looking-none = Ninguna conexión de las tablas reúne todo esto. Cambie una respuesta.
+identify-looking-sizes = { $count ->
+    [one] Un tamaño: { $first }
+   *[other] { $count } tamaños, de { $first } a { $last }
+}
+identify-looking-ruled_out = Descartadas por una sola respuesta
+identify-looking-if_wrong = Si esa respuesta es errónea, el extremo puede ser una de estas.
+identify-looking-known = Según las preguntas
+identify-looks-fits = Visto: { $answer }. Coincide.
+identify-looks-differs = Visto: { $answer }. Esta conexión no coincide.
+
+## A hose by its layers and diameters
+
+identify-hose-title = Manguera por sus capas
+identify-hose-open = Manguera sin marcado legible
+identify-hose-lead = Mida el diámetro exterior donde la cubierta no esté gastada, el diámetro interior en un corte limpio, y cuente allí las capas de refuerzo. Deje vacío lo que no pueda medir.
+identify-hose-never_rates = Esta página solo excluye normas. Nunca indica la presión de una manguera: mangueras con las mismas capas y diámetros tienen presiones distintas. Tome la presión del marcado o del fabricante de la manguera.
+identify-hose-field-od = Diámetro exterior
+identify-hose-field-bore = Diámetro interior
+identify-hose-field-kind = Tipo de refuerzo
+identify-hose-field-layers = Número de esas capas
+identify-hose-field-lay_line = Marcado, hasta donde se lea
+identify-hose-kind-unknown = no se sabe
+identify-hose-kind-wire_braid = trenza de alambre: los alambres se cruzan
+identify-hose-kind-wire_spiral = espiral de alambre: los alambres van juntos y no se cruzan
+identify-hose-kind-wire_helix = una hélice de alambre en la goma (manguera de aspiración)
+identify-hose-kind-fibre = textil o fibra, sin alambre
+identify-hose-go = Excluir normas
+identify-hose-remaining = No excluidas
+identify-hose-count = { $count ->
+    [0] Todas las normas de las tablas quedan excluidas. Mida de nuevo.
+    [one] Una norma no queda excluida.
+   *[other] { $count } normas no quedan excluidas.
+}
+identify-hose-excluded = Excluidas
+identify-hose-sizes = Tamaños: { LIST($sizes) }
+identify-hose-size = -{ $dash }
+identify-hose-size_od = -{ $dash } (diámetro exterior de { $least } a { $most })
+identify-hose-sources = Fuente: { LIST($sources) }
+identify-hose-unchecked-layers = Capas no comprobadas: sin valor en las tablas.
+identify-hose-unchecked-od = Diámetro exterior no comprobado en algunos tamaños: sin valor en las tablas.
+identify-hose-layers-wire_braid = { $count ->
+    [one] una trenza de alambre
+   *[other] { $count } trenzas de alambre
+}
+identify-hose-layers_range-wire_braid = de { $least } a { $most } trenzas de alambre
+identify-hose-layers-wire_spiral = { $count ->
+    [one] una espiral de alambre
+   *[other] { $count } espirales de alambre
+}
+identify-hose-layers_range-wire_spiral = de { $least } a { $most } espirales de alambre
+identify-hose-layers-wire_helix = { $count ->
+    [one] una hélice de alambre
+   *[other] { $count } hélices de alambre
+}
+identify-hose-layers_range-wire_helix = de { $least } a { $most } hélices de alambre
+identify-hose-layers-fibre = { $count ->
+    [one] una capa de fibra
+   *[other] { $count } capas de fibra
+}
+identify-hose-layers_range-fibre = de { $least } a { $most } capas de fibra
+identify-hose-other_layers = Refuerzo según las tablas: { LIST($own, style: "or") }. Fuente: { LIST($sources) }.
+identify-hose-other_bore = Diámetro interior medido: { $measured }. El tamaño más cercano, -{ $dash }, tiene { $nearest }. Fuente: { LIST($sources) }.
+identify-hose-other_od = Diámetro exterior medido: { $measured }. El tamaño más cercano, -{ $dash }, tiene { $nearest }. Fuente: { LIST($sources) }.
+identify-hose-line_names = El marcado indica { LIST($standards) }.
+identify-hose-line_unread = El marcado no indica ninguna norma de las tablas.
+identify-hose-line_excluded = El marcado indica { $standard }, pero las medidas la excluyen. No use la manguera hasta que se aclare: mida de nuevo o llévela al taller.
+identify-hose-line_size = El marcado indica el tamaño -{ $dash }, pero las medidas lo excluyen. Mida de nuevo.
+identify-hose-none = Hace falta al menos un valor.
+    .mend = Indique al menos uno, por ejemplo el diámetro exterior.
+identify-hose-kind-missing = Un número de capas necesita su tipo.
+    .mend = Elija el tipo de refuerzo.
+identify-hose-bore-too-large = El diámetro interior debe ser menor que el exterior.
+    .mend = Compruebe ambos.
+identify-hose-not-a-diameter = { $value } no es un diámetro de manguera hidráulica.
+    .mend = Indique un valor de 1 a 250 mm; compruebe la unidad.
+identify-hose-not-a-count = { $value } no es un número de capas.
+    .mend = Indique un número entero de 1 a { $most }.
 
 ## Measurements that cannot be read
 
@@ -130,4 +273,6 @@ identify-not-a-series = { $value } no es una serie.
 identify-not-a-origin = { $value } no es un origen de máquinas.
     .mend = Use uno de estos: { LIST($known, style: "or") }.
 identify-not-asked = { $value } no es una medida que se pida.
+    .mend = Use una de estas: { LIST($known, style: "or") }.
+identify-not-an-answer = { $value } no es una respuesta a esta pregunta.
     .mend = Use una de estas: { LIST($known, style: "or") }.

@@ -231,6 +231,14 @@ bench-field-tube_od = Diamètre extérieur du tube
 bench-field-flange_od = Diamètre de la collerette
 bench-field-bolt_spacing = Entraxe des vis, grand côté
 bench-field-form = Type d'embout
+bench-field-side = Place du filetage
+bench-field-swivels = Rotation de la partie filetée
+bench-field-shape = Forme du filetage
+bench-field-seals = Ce qui assure l'étanchéité
+bench-field-od = Diamètre extérieur
+bench-field-bore = Alésage
+bench-field-layers = Nombre de couches
+bench-field-lay_line = Marquage
 bench-field-seat = Siège
 bench-field-cone = Cône
 bench-field-crimp_a = Diamètre de sertissage, extrémité A (mm)
@@ -427,6 +435,7 @@ bench-build-jump-use = L'embout est réduit ou augmenté : utiliser { $dash }
 ## Identify
 
 bench-identify = Identifier une extrémité
+bench-look-keys = Touches : 1 à 9 choisissent une image, 0 répond « impossible à dire ».
 bench-identify-button = Identifier
 bench-identify-not-sure = Je ne sais pas
 bench-identify-seat = { $seat ->

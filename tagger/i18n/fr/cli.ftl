@@ -4,6 +4,7 @@
 
 cli-description = Étiquettes de flexibles hydrauliques : toute la spécification sur le flexible.
 cli-about-identify = Identifie un raccordement d'après ce que vous en savez.
+cli-about-hose-by-layers = Exclut des normes de tuyau d'après les couches, les diamètres et le marquage ; ne donne aucune pression.
 cli-about-check = Affiche la pression admissible, les limites, les tolérances, le serrage et les avertissements. N'enregistre rien.
 cli-about-compare = Compare deux flexibles : B remplace-t-il A ? Chacun est un fichier de spécification, le lien d'une étiquette, une photo ou un numéro d'étiquette.
 cli-about-tables = Vérifier les tables du métier ou indiquer ce qu'elles savent.
@@ -41,6 +42,10 @@ cli-option-thread-id = diamètre intérieur d'un filetage femelle
 cli-option-pitch = pas du filetage en mm
 cli-option-hex = surplat de l'hexagone
 cli-option-tube-od = diamètre extérieur du tube
+cli-option-side = où se trouve le filetage : { LIST($choices, style: "or") }
+cli-option-swivels = si la partie filetée tourne sur l'embout : { LIST($choices, style: "or") }
+cli-option-shape = si le filetage est cylindrique ou conique : { LIST($choices, style: "or") }
+cli-option-seals = ce qui assure l'étanchéité : { LIST($choices, style: "or") }
 cli-option-flank = angle des flancs du filetage : { LIST($choices, style: "or") }
 cli-option-nose = diamètre du nez, ou du logement qui le reçoit
 cli-option-series = série d'un embout à visser : { LIST($choices, style: "or") }

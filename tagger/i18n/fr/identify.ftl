@@ -79,6 +79,10 @@ identify-no-value = { $feature ->
     [flank] Angle des flancs
     [flange_od] Collerette
     [bolt_spacing] Entraxe des vis
+    [side] Place du filetage
+    [swivels] Partie filetée
+    [shape] Forme du filetage
+    [seals] Étanchéité
    *[cone] Cône
  } : aucune valeur dans les tables.
 identify-seat-fits = Siège : { $seat }, correspond.
@@ -98,6 +102,145 @@ identify-seat-face = face à joint torique
 identify-seat-boss = bossage à joint torique
 identify-seat-flat = plat
 identify-seat-taper = filetage conique
+
+## Identifying by looking: a question, its answers, and what is said of them
+
+identify-step-side = Où se trouve le filetage de cette extrémité ?
+identify-step-form = L'extrémité n'a pas de filetage. Qu'est-ce que c'est ?
+identify-step-swivels = Tenez le flexible immobile. La partie filetée tourne-t-elle sur l'embout ?
+identify-step-shape = Posez une règle le long du filetage. Est-il cylindrique ou conique ?
+identify-step-seals = Qu'est-ce qui assure l'étanchéité ?
+identify-step-cone = Le cône est-il en saillie comme un nez, ou en creux comme un entonnoir ?
+identify-step-seat = Quel est l'angle du cône ? Appliquez un calibre de siège.
+identify-answer-side-male = à l'extérieur (mâle)
+identify-answer-side-female = à l'intérieur d'un écrou ou d'un corps (femelle)
+identify-answer-side-none = pas de filetage : bride, coupleur, raccord à agrafe, tube lisse ou banjo
+identify-answer-form-flange_head = collerette, tenue par une bride et des vis
+identify-answer-form-eye = anneau traversé par une vis banjo
+identify-answer-form-coupler_male = embout mâle d'un coupleur rapide
+identify-answer-form-coupler_female = corps femelle d'un coupleur rapide
+identify-answer-form-staple_male = embout mâle tenu par une agrafe
+identify-answer-form-staple_female = corps femelle percé pour une agrafe
+identify-answer-form-standpipe = tube lisse, avec ou sans écrou libre
+identify-answer-swivels-yes = elle tourne sur l'embout
+identify-answer-swivels-no = elle est d'une seule pièce avec l'embout
+identify-answer-shape-parallel = cylindrique : même diamètre sur toute la longueur
+identify-answer-shape-taper = conique : le diamètre varie sur la longueur
+identify-answer-seals-cone = cône métallique, avec ou sans joint torique
+identify-answer-seals-face = joint torique dans une face plane, ou la face plane sur laquelle il appuie
+identify-answer-seals-boss = joint torique au pied du filetage, sous l'hexagone, ou le chanfrein qui le reçoit
+identify-answer-seals-flat = rondelle ou bague-joint sur une face plane
+identify-answer-seals-thread = le filetage lui-même, avec un produit d'étanchéité
+identify-answer-cone-outside = nez : il est en saillie
+identify-answer-cone-inside = entonnoir : il est en creux
+identify-answer-seat-37 = 37° par rapport à l'axe (74° au total)
+identify-answer-seat-45 = 45° par rapport à l'axe (90° au total)
+identify-answer-seat-60 = 60° au total (30° par rapport à l'axe)
+identify-answer-seat-24 = 24° au total (12° par rapport à l'axe)
+identify-answer-unknown = impossible à dire
+identify-told-side = Filetage : { LIST($answers, style: "or") }
+identify-told-form = Extrémité : { LIST($answers, style: "or") }
+identify-told-swivels = Partie filetée : { LIST($answers, style: "or") }
+identify-told-shape = Forme du filetage : { LIST($answers, style: "or") }
+identify-told-seals = Étanchéité par : { LIST($answers, style: "or") }
+identify-told-cone = Cône : { LIST($answers, style: "or") }
+identify-told-seat = Angle du cône : { LIST($answers, style: "or") }
+identify-looking-kind = { $connection }, { $form }
+identify-looking-title = Identifier à l'œil
+identify-looking-lead = Nettoyez l'extrémité, puis répondez à ce que vous voyez. Chaque réponse réduit la liste ; vous pouvez revenir à tout moment.
+identify-looking-care = Cette page ne nomme que des raccordements. Elle ne dit jamais quelle pression une extrémité ou un flexible supporte.
+identify-looking-open = Identifier à l'œil, sans calibre
+identify-looking-answers = Vos réponses
+identify-looking-change = Modifier
+identify-looking-change_one = Modifier : { $answer }
+identify-looking-again = Recommencer
+identify-looking-unsure = Impossible à dire
+identify-looking-other = Aucune image ne correspond ? Une réponse précédente est peut-être fausse : modifiez-la.
+identify-looking-done = L'œil ne peut plus réduire la liste. Mesurez l'extrémité.
+identify-looking-measure = Mesurer l'extrémité
+identify-looking-remaining = Encore possibles
+identify-looking-count = { $count ->
+    [one] Un seul type de raccordement est encore possible.
+   *[other] { $count } types de raccordement sont encore possibles.
+}
+identify-looking-none = Aucun raccordement des tables ne réunit tout cela. Modifiez une réponse.
+identify-looking-sizes = { $count ->
+    [one] Une taille : { $first }
+   *[other] { $count } tailles, de { $first } à { $last }
+}
+identify-looking-ruled_out = Exclus par une seule réponse
+identify-looking-if_wrong = Si cette réponse est fausse, l'extrémité peut être l'un de ceux-ci.
+identify-looking-known = D'après les questions
+identify-looks-fits = Vu : { $answer }. Correspond.
+identify-looks-differs = Vu : { $answer }. Ce raccordement ne correspond pas.
+
+## A hose by its layers and diameters
+
+identify-hose-title = Tuyau d'après ses couches
+identify-hose-open = Tuyau sans marquage lisible
+identify-hose-lead = Mesurez le diamètre extérieur là où le revêtement n'est pas usé, l'alésage sur une coupe propre, et comptez-y les couches de renforcement. Laissez vide ce que vous ne pouvez pas mesurer.
+identify-hose-never_rates = Cette page exclut seulement des normes. Elle ne donne jamais la pression d'un tuyau : des tuyaux de mêmes couches et de mêmes diamètres ont des pressions différentes. Relevez la pression sur le marquage ou demandez-la au fabricant du tuyau.
+identify-hose-field-od = Diamètre extérieur
+identify-hose-field-bore = Alésage
+identify-hose-field-kind = Type de renforcement
+identify-hose-field-layers = Nombre de ces couches
+identify-hose-field-lay_line = Marquage, pour autant qu'il se lise
+identify-hose-kind-unknown = impossible à dire
+identify-hose-kind-wire_braid = tresse métallique : les fils se croisent
+identify-hose-kind-wire_spiral = nappe métallique en spirale : les fils sont côte à côte, sans se croiser
+identify-hose-kind-wire_helix = une spire de fil dans le caoutchouc (tuyau d'aspiration)
+identify-hose-kind-fibre = textile ou fibre, sans fil métallique
+identify-hose-go = Exclure des normes
+identify-hose-remaining = Non exclues
+identify-hose-count = { $count ->
+    [0] Toutes les normes des tables sont exclues. Mesurez à nouveau.
+    [one] { $count } norme n'est pas exclue.
+   *[other] { $count } normes ne sont pas exclues.
+}
+identify-hose-excluded = Exclues
+identify-hose-sizes = Tailles : { LIST($sizes) }
+identify-hose-size = -{ $dash }
+identify-hose-size_od = -{ $dash } (diamètre extérieur { $least } à { $most })
+identify-hose-sources = Source : { LIST($sources) }
+identify-hose-unchecked-layers = Couches non vérifiées : aucune valeur dans les tables.
+identify-hose-unchecked-od = Diamètre extérieur non vérifié pour certaines tailles : aucune valeur dans les tables.
+identify-hose-layers-wire_braid = { $count ->
+    [one] une tresse métallique
+   *[other] { $count } tresses métalliques
+}
+identify-hose-layers_range-wire_braid = { $least } à { $most } tresses métalliques
+identify-hose-layers-wire_spiral = { $count ->
+    [one] une nappe métallique en spirale
+   *[other] { $count } nappes métalliques en spirale
+}
+identify-hose-layers_range-wire_spiral = { $least } à { $most } nappes métalliques en spirale
+identify-hose-layers-wire_helix = { $count ->
+    [one] une spire de fil
+   *[other] { $count } spires de fil
+}
+identify-hose-layers_range-wire_helix = { $least } à { $most } spires de fil
+identify-hose-layers-fibre = { $count ->
+    [one] une couche de fibre
+   *[other] { $count } couches de fibre
+}
+identify-hose-layers_range-fibre = { $least } à { $most } couches de fibre
+identify-hose-other_layers = Renforcement d'après les tables : { LIST($own, style: "or") }. Source : { LIST($sources) }.
+identify-hose-other_bore = Alésage mesuré : { $measured }. La taille la plus proche, -{ $dash }, a { $nearest }. Source : { LIST($sources) }.
+identify-hose-other_od = Diamètre extérieur mesuré : { $measured }. La taille la plus proche, -{ $dash }, a { $nearest }. Source : { LIST($sources) }.
+identify-hose-line_names = Le marquage indique { LIST($standards) }.
+identify-hose-line_unread = Le marquage n'indique aucune norme des tables.
+identify-hose-line_excluded = Le marquage indique { $standard }, mais les mesures l'excluent. N'utilisez pas le tuyau tant que ce n'est pas expliqué : mesurez à nouveau ou apportez-le à l'atelier.
+identify-hose-line_size = Le marquage indique la taille -{ $dash }, mais les mesures l'excluent. Mesurez à nouveau.
+identify-hose-none = Il faut au moins une valeur.
+    .mend = Indiquez-en au moins une, par exemple le diamètre extérieur.
+identify-hose-kind-missing = Un nombre de couches demande leur type.
+    .mend = Choisissez le type de renforcement.
+identify-hose-bore-too-large = L'alésage doit être plus petit que le diamètre extérieur.
+    .mend = Vérifiez les deux.
+identify-hose-not-a-diameter = { $value } n'est pas un diamètre de tuyau hydraulique.
+    .mend = Indiquez une valeur de 1 à 250 mm ; vérifiez l'unité.
+identify-hose-not-a-count = { $value } n'est pas un nombre de couches.
+    .mend = Indiquez un nombre entier de 1 à { $most }.
 
 ## Measurements that cannot be read
 
@@ -131,3 +274,5 @@ identify-not-a-origin = { $value } n'est pas une origine de machine.
     .mend = Utilisez l'une de celles-ci : { LIST($known, style: "or") }.
 identify-not-asked = { $value } n'est pas une mesure demandée.
     .mend = Utilisez l'une de celles-ci : { LIST($known, style: "or") }.
+identify-not-an-answer = { $value } n'est pas une réponse à cette question.
+    .mend = Utilisez l'une de ces valeurs : { LIST($known, style: "or") }.

@@ -7,10 +7,12 @@ make seats that seal.
 
 from __future__ import annotations
 
+from collections.abc import Set
 from dataclasses import dataclass
 from weakref import WeakKeyDictionary
 
 import numpy as np
+import numpy.typing as npt
 
 from tagger import phrases
 from tagger.messages import Message, Value, angle, diameter
@@ -19,7 +21,7 @@ from tagger.trade import alike
 from tagger.trade.identifying import asking, likelihood, ranking
 from tagger.trade.identifying.asking import Next
 from tagger.trade.identifying.likelihood import Array, Errors, Pool
-from tagger.trade.identifying.readings import CONES, SEATS, Measurements
+from tagger.trade.identifying.readings import CONES, SAID, SEATS, Measurements
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 from tagger.units import MM_PER_INCH
@@ -61,7 +63,7 @@ class Candidate:
     @property
     def size_text(self) -> str:
         """The size as the trade says it: "-12", "12 mm", "M22x1.5 S"."""
-        size = _size_text(self.connection, self.size)
+        size = size_text(self.connection, self.size)
         return f"{size} {self.series}" if self.series else size
 
 
@@ -238,8 +240,12 @@ def _seat_reason(pool: Pool, n: int, seat: str) -> tuple[Message, bool]:
 
 
 def _word_reason(pool: Pool, n: int, feature: str, value: int) -> tuple[Message, bool]:
-    """For a cone or a flank, which a candidate has one way, the other way, or not at all."""
+    """For a cone, a flank or what the eye says, which a candidate has one way, the other way, or not at all."""
     share, word = pool.words[feature][n, value], likelihood.WORDS[feature][value]
+    if feature in SAID and (share > 0.9 or share < 0.1):
+        answer = Message(f"identify-answer-{feature}-{word}")
+        fits = bool(share > 0.9)
+        return Message("identify-looks-fits" if fits else "identify-looks-differs", answer=answer), fits
     if share > 0.9:
         return Message(f"identify-{feature}-fits", **{feature: word}), True
     if share < 0.1:
@@ -259,26 +265,52 @@ def _look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[Message, ...]:
 
 
 def _find_look_alikes(pool: Pool, n: int, tables: Tables) -> tuple[Message, ...]:
-    family, form = pool.families[n], pool.forms[n]
+    return _told_apart(pool, [n], set(pool.families), tables)
+
+
+def look_alikes_of(
+    family: Connection, form: Form, others: Set[Connection], tables: Tables
+) -> tuple[Message, ...]:
+    """Those of the ``others`` that share a thread with a form of a family in some size, and how they differ."""
+    pool = likelihood.pool(tables)
+    own = [n for n in range(len(pool)) if (pool.families[n], pool.forms[n]) == (family, form)]
+    return _told_apart(pool, own, others, tables)
+
+
+def _told_apart(pool: Pool, own: list[int], others: Set[Connection], tables: Tables) -> tuple[Message, ...]:
+    """``own``: places of one family and form. Those with a sentence of their own come first."""
+    family, form = pool.families[own[0]], pool.forms[own[0]]
+    same: npt.NDArray[np.bool_] = np.any(_same_thread(pool)[own], axis=0)
     sizes: dict[Connection, list[str]] = {}
     for m in range(len(pool)):
         other = pool.families[m]
-        if other is not family and pool.forms[m] is form and _same_thread(pool, n, m):
-            sizes.setdefault(other, []).append(_size_text(other, pool.sizes[m]))
-    pairs = [{r.family, r.other} for r in tables.look_alikes]  # those with a sentence of their own first
+        if other is family or pool.forms[m] is not form or other not in others:
+            continue
+        if same[m]:
+            sizes.setdefault(other, []).append(size_text(other, pool.sizes[m]))
+    pairs = [{r.family, r.other} for r in tables.look_alikes]
     order = sorted(sizes, key=lambda o: pairs.index({family, o}) if {family, o} in pairs else len(pairs))
     return tuple(alike.difference(family, other, tuple(sizes[other]), tables) for other in order)
 
 
-def _same_thread(pool: Pool, n: int, m: int) -> bool:
-    """Whether two candidates are within what a caliper and a gauge can tell apart."""
-    feature = "bolt_spacing" if np.isnan(pool.low["tpi"][n]).all() else "thread"
-    gap = max(pool.low[feature][n, 0], pool.low[feature][m, 0]) - min(
-        pool.high[feature][n, 0], pool.high[feature][m, 0]
-    )
-    if feature == "bolt_spacing":
-        return bool(gap < 4)
-    return bool(gap < 0.3 and abs(pool.low["tpi"][n, 0] - pool.low["tpi"][m, 0]) < 0.75)
+_SAME: WeakKeyDictionary[Pool, npt.NDArray[np.bool_]] = WeakKeyDictionary()
+
+
+def _same_thread(pool: Pool) -> npt.NDArray[np.bool_]:
+    """Candidates x candidates: whether two are within what a caliper and a gauge can tell apart; found once."""
+    if pool not in _SAME:
+        tpi, bolts = pool.low["tpi"][:, 0], _gap(pool, "bolt_spacing") < 4
+        threads = (_gap(pool, "thread") < 0.3) & (np.abs(tpi[:, None] - tpi[None]) < 0.75)
+        plain = np.isnan(tpi)[:, None]
+        _SAME[pool] = (plain & bolts) | (~plain & threads)
+    return _SAME[pool]
+
+
+def _gap(pool: Pool, feature: str) -> Array:
+    """Between the first figures of each two candidates; below 0 where they overlap, NaN where one is not known."""
+    low, high = pool.low[feature][:, 0], pool.high[feature][:, 0]
+    gap: Array = np.maximum(low[:, None], low[None]) - np.minimum(high[:, None], high[None])
+    return gap
 
 
 def _names(pool: Pool, places: Array) -> list[Message]:
@@ -287,7 +319,7 @@ def _names(pool: Pool, places: Array) -> list[Message]:
 
 
 def _named(family: Connection, size: str) -> Message:
-    return Message("identify-named", size=_size_text(family, size), connection=phrases.connection(family))
+    return Message("identify-named", size=size_text(family, size), connection=phrases.connection(family))
 
 
 def _summary(candidates: tuple[Candidate, ...], names: list[Message], fits: bool) -> Message:
@@ -310,7 +342,7 @@ def _seat(seat: str) -> Value:
     return angle(float(seat)) if seat.isdigit() else Message(f"identify-seat-{seat}")
 
 
-def _size_text(family: Connection, size: str) -> str:
+def size_text(family: Connection, size: str) -> str:
     if family.sized_by is Sizing.DASH:
         return f"-{size}"
     return f"{size} mm" if family.sized_by is Sizing.TUBE else size

@@ -9,7 +9,7 @@ with the widths of ``Errors``; one reading in fifty may be far off.
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from weakref import WeakKeyDictionary
 
@@ -18,7 +18,7 @@ import numpy.typing as npt
 
 from tagger.spec import Connection, Form
 from tagger.trade import rows as row
-from tagger.trade.identifying.readings import CONES, FLANKS, SEATS
+from tagger.trade.identifying.readings import CONES, FLANKS, SAID, SEATS
 from tagger.trade.tables import Tables
 
 Array = npt.NDArray[np.float64]
@@ -29,10 +29,11 @@ Entry = tuple[Connection, str, Form, str, Figures]
 SEAT_MISREAD = 0.05  # of readings name another seat; spread evenly
 CONE_MISREAD = 0.02  # of readings take a cone for the other way round
 FLANK_MISREAD = 0.05  # of readings take 55 degrees for 60, or the other way round
+SAID_MISREAD = {"side": 0.02, "swivels": 0.03, "shape": 0.05, "seals": 0.05}  # of what the eye says is wrong
 NOSE_GAP = 0.5  # mm by which a nose may be smaller than its socket
 FAR_OFF = 0.02  # of readings are slips beyond any model
 SLIP = 10.0  # and those lie within about so many times the usual error
-WORDS = {"seat": SEATS, "cone": CONES, "flank": FLANKS}
+WORDS = {"seat": SEATS, "cone": CONES, "flank": FLANKS, **SAID}
 RANGE = {
     "thread": 90.0,
     "tpi": 20.0,
@@ -74,7 +75,7 @@ class Pool:
     """All candidates as columns. ``low`` and ``high`` bound a feature's true figure; a feature
     with several possible figures has several columns, and NaN where a figure is not known.
 
-    ``words``: candidates x words of "seat", "cone" and "flank", how much each word speaks for it;
+    ``words``: candidates x words of each of ``WORDS``, how much each word speaks for it;
     ``seats``: how often a part is read so. ``one``: the candidates that no gauge tells apart have one number.
     """
 
@@ -153,6 +154,7 @@ def _build(tables: Tables) -> Pool:
             "seat": _misread(_by_kind(seats)),
             "cone": _cone_shares(tables, forms),
             "flank": _flank_shares(tables, rows),
+            **{name: _said_shares(tables, forms, name) for name in SAID},
         },
         seats=_misread(seats),
         one=_alike_to_a_gauge(tables, rows),
@@ -251,6 +253,48 @@ def _cone_shares(tables: Tables, forms: list[tuple[Connection, Form]]) -> Array:
             shares[n] = CONE_MISREAD
             shares[n, known[family, str(form)]] = 1 - CONE_MISREAD
     return shares
+
+
+def _said_shares(tables: Tables, forms: list[tuple[Connection, Form]], name: str) -> Array:
+    """How much each word that the eye says of an end speaks for it; all alike where an end has no such thing."""
+    words = SAID[name]
+    shares = np.full((len(forms), len(words)), 0.5)
+    for n, (family, form) in enumerate(forms):
+        own = _OWN[name](family, form, tables)
+        if own:
+            shares[n] = [word in own for word in words]
+    wrong = SAID_MISREAD[name]
+    return np.where(shares == 0.5, shares, shares * (1 - wrong) + wrong / len(words))
+
+
+def _sides(family: Connection, form: Form, tables: Tables) -> set[str]:
+    if form is Form.STANDPIPE:
+        return {"none", "female"}  # a plain tube, with the nut on it or without
+    return {"male" if form.is_male_thread else "female" if form.is_female_thread else "none"}
+
+
+def _swivelling(family: Connection, form: Form, tables: Tables) -> set[str]:
+    threaded = form.is_male_thread or form.is_female_thread
+    return {"yes" if form.swivels else "no"} if threaded else set()
+
+
+def _shapes(family: Connection, form: Form, tables: Tables) -> set[str]:
+    threaded = form.is_male_thread or form.is_female_thread
+    return {"taper" if family.is_taper else "parallel"} if threaded else set()
+
+
+def _sealing(family: Connection, form: Form, tables: Tables) -> set[str]:
+    seats = {row.seat for row in tables.seats if (row.family, row.form) == (family, form)}
+    return {"cone" if seat.isdigit() else "thread" if seat == "taper" else seat for seat in seats}
+
+
+_OWN: dict[str, Callable[[Connection, Form, Tables], set[str]]] = {
+    "side": _sides,
+    "swivels": _swivelling,
+    "shape": _shapes,
+    "seals": _sealing,
+}
+"""Of what the eye says, the words that are true of a form of a family."""
 
 
 def _flank_shares(tables: Tables, rows: list[Entry]) -> Array:

@@ -14,6 +14,13 @@ from tagger.units import MM_PER_INCH, read_length_mm
 SEATS = ("24", "30", "37", "45", "60", "face", "boss", "flat", "taper")
 CONES = ("outside", "inside")
 FLANKS = ("60", "55")
+SIDES = ("male", "female", "none")
+SWIVELS = ("yes", "no")
+SHAPES = ("parallel", "taper")
+SEALS = ("cone", "face", "boss", "flat", "thread")
+SAID = {"side": SIDES, "swivels": SWIVELS, "shape": SHAPES, "seals": SEALS}
+"""What the eye says of an end before anything is measured: where its thread is, whether that turns on the hose,
+whether it tapers, and what seals."""
 ORIGINS = ("europe", "north_america", "asia")
 ASKED = ("seat", "cone", "flank", "thread", "tpi", "hex", "nose", "flange_od", "bolt_spacing", "series")
 """What may be asked for; ``cannot`` names what of it nobody can measure. A hose end has no tube to ask for."""
@@ -30,7 +37,8 @@ class Measurements:
     ``nose_mm``: across the nose that goes into the mating part, or across the socket that takes it.
     ``flank``: the angle of the thread's flanks, 55 or 60 degrees. ``series`` is told, not measured.
     ``cannot``: what nobody can measure here, of ASKED. ``origin``: where the machine was made, of ORIGINS;
-    it breaks ties and nothing else.
+    it breaks ties and nothing else. ``side``, ``swivels``, ``shape``, ``seals``: what the eye says, of SAID;
+    a ``form`` says more than the first two, a ``seat`` more than the last.
     """
 
     form: Form | None = None
@@ -49,6 +57,10 @@ class Measurements:
     series: Series | None = None
     origin: str | None = None
     cannot: frozenset[str] = frozenset()
+    side: str | None = None
+    swivels: str | None = None
+    shape: str | None = None
+    seals: str | None = None
 
     @classmethod
     def read(
@@ -70,6 +82,10 @@ class Measurements:
         series: object = None,
         origin: object = None,
         cannot: str | Iterable[str] | None = None,
+        side: object = None,
+        swivels: object = None,
+        shape: object = None,
+        seals: object = None,
     ) -> Measurements:
         """From what people type: "1 1/16 in", "26.9", "12", "don't know".
 
@@ -93,6 +109,10 @@ class Measurements:
             series=_read_series(series, problems),
             origin=_read_word("origin", origin, ORIGINS, problems),
             cannot=_read_cannot(cannot, problems),
+            side=_read_word("side", side, SIDES, problems),
+            swivels=_read_word("swivels", swivels, SWIVELS, problems),
+            shape=_read_word("shape", shape, SHAPES, problems),
+            seals=_read_word("seals", seals, SEALS, problems),
             hex_mm=length("hex", hex),
             tube_od_mm=length("tube_od", tube_od),
             flange_od_mm=length("flange_od", flange_od),
@@ -139,16 +159,31 @@ class Measurements:
             "seat": None if self.seat is None else float(SEATS.index(self.seat)),
             "cone": None if self.cone is None else float(CONES.index(self.cone)),
             "flank": None if self.flank is None else float(FLANKS.index(self.flank)),
+            **self._said(),
         }
         return {name: value for name, value in found.items() if value is not None}
 
+    def _said(self) -> dict[str, float | None]:
+        """What the eye said, as its place in SAID, of what nothing else says better."""
+        better = {"side": self.form, "swivels": self.form, "seals": self.seat}
+        given = {"side": self.side, "swivels": self.swivels, "shape": self.shape, "seals": self.seals}
+        return {
+            name: None if word is None or better.get(name) is not None else float(SAID[name].index(word))
+            for name, word in given.items()
+        }
 
-def _unknown(value: object) -> bool:
+
+def unknown(value: object) -> bool:
+    """Whether what was typed says nothing: empty, "unknown", "don't know".
+
+    >>> unknown("Unknown "), unknown("37")
+    (True, False)
+    """
     return value is None or (isinstance(value, str) and value.strip().casefold() in DOES_NOT_KNOW)
 
 
 def _read_length(field: str, value: object, problems: list[Problem]) -> float | None:
-    if _unknown(value):
+    if unknown(value):
         return None
     try:
         found = read_length_mm(value)
@@ -161,16 +196,16 @@ def _read_length(field: str, value: object, problems: list[Problem]) -> float | 
 
 
 def _read_pitch(pitch: object, problems: list[Problem]) -> float | None:
-    mm = None if _unknown(pitch) else _read_length("pitch", pitch, problems)
+    mm = None if unknown(pitch) else _read_length("pitch", pitch, problems)
     if mm is not None and not 0.3 <= mm <= 6:
         problems.append(Problem("pitch", pitch, Message("identify-not-a-pitch", value=str(pitch))))
     return mm
 
 
 def _read_tpi(tpi: object, pitch: object, problems: list[Problem]) -> float | None:
-    if _unknown(tpi):
+    if unknown(tpi):
         return None
-    if not _unknown(pitch):
+    if not unknown(pitch):
         problems.append(Problem("pitch", pitch, Message("identify-two-pitches")))
         return None
     try:
@@ -184,7 +219,7 @@ def _read_tpi(tpi: object, pitch: object, problems: list[Problem]) -> float | No
 
 
 def _read_series(value: object, problems: list[Problem]) -> Series | None:
-    if _unknown(value):
+    if unknown(value):
         return None
     text = str(value).strip().upper()
     if text not in set(Series):
@@ -208,7 +243,7 @@ def _read_cannot(value: str | Iterable[str] | None, problems: list[Problem]) -> 
 
 
 def _read_form(value: object, problems: list[Problem]) -> Form | None:
-    if _unknown(value):
+    if unknown(value):
         return None
     try:
         return Form(str(value).strip().lower())
@@ -219,19 +254,25 @@ def _read_form(value: object, problems: list[Problem]) -> Form | None:
 
 
 def _read_word(
-    field: Literal["seat", "cone", "flank", "origin"],
+    field: Literal["seat", "cone", "flank", "origin", "side", "swivels", "shape", "seals"],
     value: object,
     known: tuple[str, ...],
     problems: list[Problem],
 ) -> str | None:
-    if _unknown(value):
+    if unknown(value):
         return None
     text = str(value).strip().lower().removesuffix("°").removesuffix("deg").strip()
     if field == "origin":
         text = text.replace(" ", "_").replace("-", "_")
     if text not in known:
         problems.append(
-            Problem(field, value, Message(f"identify-not-a-{field}", value=str(value), known=known))
+            Problem(
+                field,
+                value,
+                Message("identify-not-an-answer", value=str(value), known=known)
+                if field in SAID
+                else Message(f"identify-not-a-{field}", value=str(value), known=known),
+            )
         )
         return None
     return text
