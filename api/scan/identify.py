@@ -119,11 +119,14 @@ class Picked:
         return "~".join(part for part in parts if part)
 
 
+_MOST = 100  # characters of an answer or a reading that the links of a page repeat
+
+
 @router.get("/identify/look", include_in_schema=False)
 def look(request: Request) -> Response:
     """One question after another, with pictures, each narrowing what the end can be."""
     reader = reader_of(request)
-    asked = {key: request.query_params.get(key, "").strip() for key in (*MEASURED, "a", "b")}
+    asked = {key: request.query_params.get(key, "").strip()[:_MOST] for key in (*MEASURED, "a", "b")}
     keeps = {key: value for key, value in asked.items() if key not in guided.STEPS}
     problems: tuple[Problem, ...] = ()
     values: dict[str, Any] = {}

@@ -9,7 +9,7 @@ import re
 from functools import cache
 from importlib import resources
 from typing import Any
-from urllib.parse import quote
+from urllib.parse import quote, urlencode
 
 from fastapi import Request
 from fastapi.responses import HTMLResponse, JSONResponse, Response
@@ -27,6 +27,7 @@ from tagger.store.trouble import Trouble
 
 UNITS = ("metric", "inch")
 _YEAR = 365 * 24 * 3600
+_CHOSEN = ("lang", "units")  # by a visitor, on any page
 NOTHING = "default-src 'none'"  # for what is no page
 VARY = "Accept, Accept-Encoding, Accept-Language, Cookie"
 
@@ -108,6 +109,7 @@ def render(request: Request, name: str, lang: str, units: str = "metric", **valu
         "json_ld": None,
         "links": (),
         "body": "",
+        "asked_too": "",
     }
     if "script" not in values:
         common["script"] = script(request, "page.js")
@@ -139,11 +141,14 @@ def page(
     ``keep``: whether caches may hold it (and ask again each time); forms and answers are not kept.
     """
     lang, units = language_of(request), units_of(request)
+    if not keep:  # what was asked for stays when the language is changed
+        items = [(key, text) for key, text in request.query_params.multi_items() if key not in _CHOSEN]
+        values["asked_too"] = f"{urlencode(items)}&" if items else ""
     response = HTMLResponse(render(request, name, lang, units, **values), status_code=status)
     response.headers["Content-Security-Policy"] = policy()
     response.headers["Content-Language"] = lang
     response.headers["Referrer-Policy"] = "no-referrer"
-    for key in ("lang", "units"):
+    for key in _CHOSEN:
         if key in request.query_params:
             response.set_cookie(key, lang if key == "lang" else units, max_age=_YEAR, samesite="lax")
     return kept(request, response) if keep else _not_kept(request, response)

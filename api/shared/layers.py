@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from typing import Any
 
 from tagger.errors import Problem, Speaks, TaggerError
-from tagger.trade.identifying.by_layers import HoseSeen, exclude
+from tagger.messages import Message
+from tagger.trade.identifying.by_layers import HoseSeen, Remaining, exclude
 from tagger.trade.rows import LAYERS
 from tagger.trade.tables import Tables
 from tagger.units import with_unit
@@ -31,7 +32,19 @@ def shown(
         "never_rates": t(found.never_rates),
         "notes": [(t(note), note.id.endswith(("line_excluded", "line_size"))) for note in found.notes],
         "count": len(found.remaining),
-        "remaining": [(one.standard, [t(words) for words in one.in_words()]) for one in found.remaining],
+        "remaining": [(names, [t(words) for words in said]) for said, names in _grouped(found.remaining)],
         "excluded": [(one.standard, t(one.why)) for one in found.excluded],
     }
     return values, ()
+
+
+def _grouped(remaining: tuple[Remaining, ...]) -> list[tuple[tuple[Message, ...], list[str]]]:
+    """Standards of which the same is said, together: the classes of ISO 18752, of which the tables know nothing."""
+    found: list[tuple[tuple[Message, ...], list[str]]] = []
+    for one in remaining:
+        said = one.in_words()
+        if found and found[-1][0] == said and len(one.unchecked) == 2:
+            found[-1][1].append(one.standard)
+        else:
+            found.append((said, [one.standard]))
+    return found

@@ -79,7 +79,7 @@ def hose_exclusion(found: Exclusion, tables: Tables, t: Speaks | None = None) ->
                     {
                         "dash": size.dash,
                         "outside_diameter_mm": size.outside_mm and list(size.outside_mm),
-                        "sources": list(size.sources),
+                        "sources": [_in(t, s) if isinstance(s, Message) else s for s in size.sources],
                     }
                     for size in one.sizes
                 ],

@@ -24,6 +24,20 @@ MEASURED = (
     {"form": "male", "diameter": "22", "pitch": "1.5", "seat": "boss"},  # two series
     {"form": "male", "diameter": "1 1/16", "tpi": "12", "seat": "37"},  # refused: of what?
 )
+LOOKED = (
+    {},
+    {"side": "female", "swivels": "yes", "diameter": "25"},
+    {
+        "side": "female",
+        "swivels": "yes",
+        "seals": "cone",
+        "cone": "outside",
+        "seat": "24",
+    },  # look-alikes in words
+    {"side": "none", "form": "unknown"},
+    {"side": "male", "shape": "taper", "seals": "boss"},  # cannot all be true
+)
+SEEN = "main [role=status], main .looking h2, main .looking a, main .looking li, main .looking svg"
 ANSWER = "main .lead, main .card, main .notice, main h2:not([hidden])"
 
 
@@ -31,6 +45,14 @@ def _answer(page: Page) -> list[str]:
     """What the page says, piece by piece and without blanks, but for its heading notices."""
     texts = ["".join(text.split()) for text in page.locator(ANSWER).all_text_contents()]
     return [text for text in texts if text not in _heads(page)]
+
+
+def _seen(page: Page) -> list[str]:
+    """Question, answers with their addresses and how many pictures, what remains."""
+    script = """all => all.map(one => `${one.tagName} ${one.textContent.split(/\\s+/).join("")}
+        ${one.tagName === "A" ? [...new URL(one.href).searchParams].sort() : ""}`)"""
+    told: list[str] = page.locator(SEEN).evaluate_all(script)
+    return told
 
 
 def _heads(page: Page) -> tuple[str, ...]:
@@ -52,7 +74,23 @@ def test_an_end_is_identified_without_a_signal_as_with_one(live: Live, open_page
             page.goto(f"{live.url}/identify?{urlencode(asked)}")
             told.append(_answer(page))
         assert len(told[0]) >= 5
+        looked = []
+        for asked in LOOKED:
+            page.goto(f"{live.url}/identify/look?{urlencode(asked)}")
+            looked.append(_seen(page))
+        assert len(looked[1]) > 20
         without_network(page, live)
+        for asked, online in zip(LOOKED, looked, strict=True):
+            page.goto(f"{live.url}/identify/look?{urlencode(asked)}")
+            until(page, "async () => document.querySelector('[data-identify]').children.length > 0")
+            assert _seen(page) == online, asked
+            assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
+        page.goto(f"{live.url}/identify/look?{urlencode(LOOKED[1])}")
+        page.locator("main [role=group] a").first.click()
+        until(page, "async () => location.search.includes('seals=cone')")
+        assert not Axe().run(page).violations_count
+        page.get_by_role("link", name=t("identify-looking-measure"), exact=True).click()
+        expect(page.locator("#diameter")).to_have_value("25")
         for asked, online in zip(MEASURED, told, strict=True):
             page.goto(f"{live.url}/identify?{urlencode(asked)}")
             expect(page.locator("main")).to_contain_text(t("scan-identify-kept"))

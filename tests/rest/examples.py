@@ -100,6 +100,10 @@ def record(api: httpx.Client, store: Store) -> dict[str, dict[str, Any]]:
     store.add_printer(PRINTER, "ipp://labels.invalid/ipp/print", 203, template="hang_tag", by="Mara")
     ask = Recorder(api)
     ask("POST /identify", {"form": "male", "thread_od": "1 1/16 in", "tpi": 12, "seat": "37"})
+    ask(
+        "POST /hose-by-layers",
+        {"od": "22 mm", "kind": "wire_braid", "layers": 2, "lay_line": "EN 853 2SN -8"},
+    )
     ask("POST /lay-line", {"text": "SAE 100R2AT / EN 853 2SN -12 WP 215 BAR"})
     ask("POST /check", EXAMPLE_SPEC)
     ask("POST /check/tag.{form}", EXAMPLE_SPEC, form="png")

@@ -104,6 +104,19 @@ def test_a_seat_that_is_measured_says_more_than_what_seals_and_a_form_more_than_
     assert first is not None and "SAE O-ring boss" in text(first[0]) and "Not a match" not in text(first[0])
 
 
+def test_changing_the_language_loses_no_answer_and_no_reading(client: TestClient) -> None:
+    """On every page of identify; it had begun anew."""
+    for address in (
+        "/identify/look?side=male&diameter=26.9+mm",
+        "/identify?form=male&diameter=26.9+mm&seat=37",
+        "/identify/layers?od=20&kind=fibre",
+    ):
+        html = client.get(f"{address}&lang=en").text
+        (german,) = [unescape(a) for a in re.findall(r'href="(\?[^"]*lang=de)"', html)]
+        before, after = parse_qs(urlsplit(address).query), parse_qs(german[1:])
+        assert after == {**before, "lang": ["de"]}, address
+
+
 def test_changing_an_answer_drops_what_hangs_on_it_and_keeps_the_rest(client: TestClient) -> None:
     html = client.get("/identify/look?side=female&swivels=yes&seals=cone&cone=inside&hex=32").text
     changes = [unescape(a) for a in re.findall(r'<li>[^<]*<a href="([^"]*)"', html)]
@@ -139,3 +152,36 @@ def test_every_language_asks_answers_and_refuses_in_its_own_words(client: TestCl
     assert str(
         t.mend(Message("identify-not-an-answer", value="x", known=("male", "female", "none", "unknown")))
     ) in unescape(refused.text)
+
+
+def test_a_hose_by_its_layers_is_told_what_it_cannot_be_with_reasons_and_never_a_rating(
+    client: TestClient,
+) -> None:
+    page = client.get("/identify/layers?od=20.4&kind=wire_braid&layers=1&lay_line=SAE+100R12+-8+WP+276+BAR")
+    shown = text(re.search(r"<main.*</main>", page.text, re.DOTALL)[0])  # type: ignore[index]
+    assert page.status_code == 200
+    assert "This only excludes standards. It never rates a hose" in shown
+    assert "The lay line names SAE 100R12, but the measurements exclude it. Do not use the hose" in shown
+    assert "Reinforcement in the tables: 4 wire spirals. Source: Common practice, no source." in shown
+    left, out = shown.split("Excluded")[0], shown.split("Excluded")[1]
+    assert "EN 853 1SN Sizes: -8 (outside diameter" in left and "EN 853 2SN" in out
+    assert not re.search(r"\d\s*(bar|psi|MPa)\b", left.split("Not excluded")[1])
+    for query, why in (
+        ("layers=2", "Choose the kind of reinforcement."),
+        ("od=1+1/16", "has no unit"),
+        ("kind=%3Cb%3E", "is not an answer"),
+        ("od=20&bore=25", "smaller than the outside diameter"),
+    ):
+        refused = client.get(f"/identify/layers?{query}")
+        assert refused.status_code == 422 and why in text(refused.text) and "<b>" not in refused.text
+
+
+def test_what_a_phone_keeps_of_looking_is_every_picture_once(client: TestClient) -> None:
+    kept = client.get("/scan/now/identify-en.json").json()["/scan/identify?lang=en"]["text"]
+    drawn = re.findall(r'<i data-step="(\w+)" data-answer="(\w+)" data-sides="([\w ]+)"><svg', kept)
+    assert {(step, answer) for step, answer, _ in drawn} == {
+        (step, answer) for step, words in guided.WORDS.items() for answer in words
+    }
+    for step, answer in {(step, answer) for step, answer, _ in drawn}:
+        sides = " ".join(of for one, word, of in drawn if (one, word) == (step, answer)).split()
+        assert sorted(sides) == ["female", "male", "none", "unknown"], "one picture for each side"

@@ -201,6 +201,7 @@ identify-hose-excluded = Ausgeschlossen
 identify-hose-sizes = Größen: { LIST($sizes) }
 identify-hose-size = -{ $dash }
 identify-hose-size_od = -{ $dash } (Außendurchmesser { $least } bis { $most })
+identify-hose-unverified = { $source } (ungeprüft)
 identify-hose-sources = Quelle: { LIST($sources) }
 identify-hose-unchecked-layers = Lagen nicht geprüft: kein Wert in den Tabellen.
 identify-hose-unchecked-od = Außendurchmesser bei manchen Größen nicht geprüft: kein Wert in den Tabellen.

@@ -201,6 +201,7 @@ identify-hose-excluded = Excluded
 identify-hose-sizes = Sizes: { LIST($sizes) }
 identify-hose-size = -{ $dash }
 identify-hose-size_od = -{ $dash } (outside diameter { $least } to { $most })
+identify-hose-unverified = { $source } (unverified)
 identify-hose-sources = Source: { LIST($sources) }
 identify-hose-unchecked-layers = Layers not checked: no value in the tables.
 identify-hose-unchecked-od = Outside diameter not checked in some sizes: no value in the tables.

@@ -201,6 +201,7 @@ identify-hose-excluded = Excluidas
 identify-hose-sizes = Tamaños: { LIST($sizes) }
 identify-hose-size = -{ $dash }
 identify-hose-size_od = -{ $dash } (diámetro exterior de { $least } a { $most })
+identify-hose-unverified = { $source } (sin verificar)
 identify-hose-sources = Fuente: { LIST($sources) }
 identify-hose-unchecked-layers = Capas no comprobadas: sin valor en las tablas.
 identify-hose-unchecked-od = Diámetro exterior no comprobado en algunos tamaños: sin valor en las tablas.

@@ -201,6 +201,7 @@ identify-hose-excluded = Exclues
 identify-hose-sizes = Tailles : { LIST($sizes) }
 identify-hose-size = -{ $dash }
 identify-hose-size_od = -{ $dash } (diamètre extérieur { $least } à { $most })
+identify-hose-unverified = { $source } (valeur non vérifiée)
 identify-hose-sources = Source : { LIST($sources) }
 identify-hose-unchecked-layers = Couches non vérifiées : aucune valeur dans les tables.
 identify-hose-unchecked-od = Diamètre extérieur non vérifié pour certaines tailles : aucune valeur dans les tables.

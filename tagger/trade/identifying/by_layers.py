@@ -11,7 +11,7 @@ It only excludes, and it never rates: hoses of different rating have the same la
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from tagger.connection import names_tube
@@ -20,7 +20,7 @@ from tagger.messages import Message, diameter
 from tagger.trade import layline
 from tagger.trade.identifying.readings import unknown
 from tagger.trade.layline import LayLine
-from tagger.trade.rows import LAYERS, HoseLayersRow, HoseSizeRow
+from tagger.trade.rows import LAYERS, UNVERIFIED, HoseLayersRow, HoseSizeRow
 from tagger.trade.tables import Tables
 from tagger.units import MM_PER_INCH, UnitError, read_length_mm, whole_number
 
@@ -77,7 +77,7 @@ class Size:
 
     dash: int
     outside_mm: tuple[float, float] | None
-    sources: tuple[str, ...]
+    sources: tuple[Message | str, ...]
 
     @property
     def in_words(self) -> Message:
@@ -101,7 +101,7 @@ class Remaining:
         said = [Message(f"identify-hose-unchecked-{what}") for what in self.unchecked]
         if len(self.unchecked) == 2 and not all_sizes:
             return tuple(said)
-        sources = tuple(dict.fromkeys(source for size in self.sizes for source in size.sources))
+        sources = _once(source for size in self.sizes for source in size.sources)
         named = Message("identify-hose-sizes", sizes=tuple(size.in_words for size in self.sizes))
         return (named, *([Message("identify-hose-sources", sources=sources)] if sources else []), *said)
 
@@ -174,8 +174,19 @@ def _wrong_layers(seen: HoseSeen, rows: tuple[HoseLayersRow, ...]) -> Message | 
     if any(count is None or row.layers_min <= count <= row.layers_max for row in of_kind):
         return None
     own = tuple(_in_words(row) for row in rows)
-    sources = tuple(dict.fromkeys(row.source for row in rows))
-    return Message("identify-hose-other_layers", own=own, sources=sources)
+    return Message("identify-hose-other_layers", own=own, sources=_sources(rows))
+
+
+def _sources(rows: Sequence[HoseLayersRow | HoseSizeRow]) -> tuple[Message | str, ...]:
+    """Where the rows come from, each source once; one from memory or by judgement is called unverified."""
+    return _once(
+        Message("identify-hose-unverified", source=row.source) if row.confidence in UNVERIFIED else row.source
+        for row in rows
+    )
+
+
+def _once(sources: Iterable[Message | str]) -> tuple[Message | str, ...]:
+    return tuple({str(source): source for source in sources}.values())
 
 
 def _in_words(row: HoseLayersRow) -> Message:
@@ -221,7 +232,7 @@ def _size(standard: str, dash: int, seen: HoseSeen, tables: Tables) -> tuple[Siz
     rows = [r for r in tables.hose_sizes.get(standard, ()) if r.dash == str(dash) and not r.part]
     outer = [r.outside_diameter_mm for r in rows]
     outside = (min(outer), max(outer)) if outer else None
-    size = Size(dash, outside, tuple(dict.fromkeys(r.source for r in rows)))
+    size = Size(dash, outside, _sources(rows))
     bore = _bores(standard, dash, rows, tables)
     for feature, measured, own, within in (
         ("bore", seen.bore_mm, bore, (BORE_MM, BORE_SHARE)),

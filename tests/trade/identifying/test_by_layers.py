@@ -97,6 +97,10 @@ def test_layers_exclude_what_has_others_and_say_which_with_their_source() -> Non
         why["EN 853 1SN"]
         == "Reinforcement in the tables: one wire braid. Source: Common practice, no source."
     )
+    assert (
+        why["SAE 100R11"]
+        == "Reinforcement in the tables: 6 wire spirals. Source: SAE J517 before 2005 (unverified)."
+    )
     assert "2 to 3 wire spirals" in str(of(kind="wire_braid", layers=1).excluded[0].why)
 
 
