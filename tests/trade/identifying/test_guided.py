@@ -88,11 +88,11 @@ def test_what_is_left_goes_on_to_be_measured_and_the_right_connection_is_not_con
         given = guided.measured(page)
         if given.get("seat") == "24" and kind.form is Form.STANDPIPE:
             continue  # the tables give a plain tube no seat
-        found = identify(Measurements.read(**given), tables())  # type: ignore[arg-type]
+        found = identify(Measurements.read(**given), tables())
         own = [c for c in found.candidates if (c.connection, c.form) == (kind.family, kind.form)]
         pool = likelihood.pool(tables())
         place = list(zip(pool.families, pool.forms, strict=True)).index((kind.family, kind.form))
-        assert fits_all(pool, place, Measurements.read(**given), Errors()), given  # type: ignore[arg-type]
+        assert fits_all(pool, place, Measurements.read(**given), Errors()), given
         assert all(not c.contradicts for c in own), given
 
 
