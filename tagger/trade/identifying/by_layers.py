@@ -15,14 +15,14 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from tagger.connection import names_tube
-from tagger.errors import Problem, SpecError
+from tagger.errors import Problem, SpecError, UnitError
 from tagger.messages import Message, diameter
 from tagger.trade import layline
 from tagger.trade.identifying.readings import unknown
 from tagger.trade.layline import LayLine
-from tagger.trade.rows import LAYERS, UNVERIFIED, HoseLayersRow, HoseSizeRow
+from tagger.trade.rows import LAYERS, UNVERIFIED, HoseBendRow, HoseLayersRow, HosePressureRow, HoseSizeRow
 from tagger.trade.tables import Tables
-from tagger.units import MM_PER_INCH, UnitError, read_length_mm, whole_number
+from tagger.units import MM_PER_INCH, read_length_mm, whole_number
 
 OUTSIDE_MM, OUTSIDE_SHARE = 1.5, 0.065
 """How far an outside diameter may be off every source's: sources of one size differ by up to 6.1 % (a test holds it)."""
@@ -197,7 +197,7 @@ def _in_words(row: HoseLayersRow) -> Message:
 
 def dashes(standard: str, tables: Tables) -> tuple[int, ...]:
     """The dash sizes that any table has of a standard; all sizes where none names one."""
-    rows = (
+    rows: tuple[HosePressureRow | HoseBendRow | HoseSizeRow, ...] = (
         *tables.hose_pressures.get(standard, ()),
         *tables.hose_bends.get(standard, ()),
         *tables.hose_sizes.get(standard, ()),
