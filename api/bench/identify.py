@@ -48,7 +48,7 @@ def identify_page(request: Request, me: Builder, end: str = "end_a", part: bool 
     values = {**offered(request), "asked": asked, "found": found, "end": end, "problems": problems}
     values |= {"cannot": cannot, "without": urlencode({**asked, "end": end, "cannot": cannot})}
     values |= {"look": looking.address("/bench/identify/look", {**asked, "end": end})}
-    values |= {"said": _said(asked, translator_of(request))}
+    values |= {"already_seen": _already_seen(asked, translator_of(request))}
     if part:
         html = templates_of(request).get_template("bench/_identify.html").render(**spoken(request), **values)
         return HTMLResponse(html, headers={"Cache-Control": "no-store"})
@@ -104,11 +104,11 @@ def offered(request: Request) -> dict[str, Any]:
         "origins": [(origin, t(f"identify-origin-{origin}")) for origin in ORIGINS],
         "asked": dict.fromkeys((*_CHOSEN, *FIELDS), ""),
         "look": "/bench/identify/look",
-        "said": [],
+        "already_seen": [],
     }
 
 
-def _said(asked: dict[str, str], t: Translator) -> list[str]:
+def _already_seen(asked: dict[str, str], t: Translator) -> list[str]:
     """What the eye said already, in words."""
     return [t(guided.told(name, (asked[name],))) for name in SAID if asked[name] in SAID[name]]
 
