@@ -33,6 +33,7 @@ lint: $(TOOLS) ## lint and type-check only
 
 speed: $(TOOLS) $(SYSTEM) ## benchmarks, as ratios measured in one run (about ten minutes)
 	$(BIN)/python -m tests.speed.run_10000
+	$(BIN)/python -m tests.speed.ipp
 	$(BIN)/python -m tests.speed.bench_identify
 	$(BIN)/python -m tests.speed.scan_slow_3g
 	$(BIN)/python -m tests.speed.scan_storm

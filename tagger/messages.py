@@ -93,7 +93,10 @@ class Message:
         try:
             return self._look
         except AttributeError:
-            object.__setattr__(self, "_look", Look((self.id, *map(_look_of, self._values))))
+            parts: list[object] = [self.id]
+            for name, value in self._values:
+                parts += name, value if type(value) is str else _look_of(value)
+            object.__setattr__(self, "_look", Look(tuple(parts)))
             return self._look
 
     def __eq__(self, other: object) -> bool:
@@ -163,13 +166,13 @@ class Look:
 
 def _look_of(value: object) -> object:
     """A value with its type, and of what holds values the looks of those."""
-    if isinstance(value, Message):
+    if type(value) is Message:
         return value.look
-    if isinstance(value, Figure):
-        return Figure, *map(_look_of, (value.value, value.unit, value.low, value.at_most))
+    if type(value) is Figure:
+        return Figure, value.unit, value.at_most, repr(value.value), repr(value.low)
     if type(value) is tuple:
         return tuple(map(_look_of, value))
-    return type(value), repr(value) if isinstance(value, float) else value  # 0.0 and -0.0 are equal
+    return type(value), repr(value) if type(value) is float else value  # 0.0 and -0.0 are equal
 
 
 TO_WRITE = object()

@@ -44,7 +44,6 @@ def print_tags(a: argparse.Namespace, t: Translator) -> Answer:
             store.record_many(numbers, "printed", {"template": template.name, **data})
 
         if a.printer:
-            _refuse_what_would_not_scan(tags, template, dpi, a, t)
             answer, text = _send(tags, template, dpi, a, printed, t)
         else:
             _refuse_what_cannot_be_written(template, a)
@@ -186,22 +185,6 @@ def _dpi(a: argparse.Namespace, shop: ShopSettings) -> int:
     return int(a.dpi or shop.printer_dpi)
 
 
-def _refuse_what_would_not_scan(
-    tags: Sequence[Tag], template: Template, dpi: int, a: argparse.Namespace, t: Translator
-) -> None:
-    """Every label proved and each kind of label simulated, before anything is sent to a printer."""
-    from tagger.printing.kinds import Kinds
-    from tagger.printing.layout import lay_out
-    from tagger.printing.proof import prove
-
-    kinds = Kinds()
-    for tag in tags:
-        page = lay_out(tag, template, dpi)
-        prove(tag, page, forced=a.force)
-        kinds.add(tag, page)
-    _refuse_kinds_that_would_not_scan(kinds, template, dpi, a, t)
-
-
 def _refuse_kinds_that_would_not_scan(
     kinds: Kinds, template: Template, dpi: int, a: argparse.Namespace, t: Translator
 ) -> None:
@@ -273,14 +256,18 @@ def _send(
 ) -> Answer:
     """Sends the tags to a network printer, and waits a while for the end of the job.
 
+    Every label is proved and each kind of label simulated before anything is sent.
     They are logged as printed once the printer has accepted them, or may have. Raises PrinterError
     for a job that the printer gave up, or whose state is not known.
     """
     from tagger.printing.printer import JobState, Unsure, printer_at, wait
 
+    def scans(kinds: Kinds) -> None:
+        _refuse_kinds_that_would_not_scan(kinds, template, dpi, a, t)
+
     printer = printer_at(a.printer)
     try:
-        taken = printer.send(tags, template, dpi=dpi, start=a.start)
+        taken = printer.send(tags, template, dpi=dpi, start=a.start, forced=a.force, accept=scans)
     except Unsure:
         printed(printer=a.printer, note=t("cli-maybe-printed"))
         raise

@@ -61,12 +61,14 @@ def ends_picture(
 def end_picture(spec: AssemblySpec, which: str, width: float, height: float) -> Drawing:
     """One end by itself as it lies in the picture of the whole: A points left, B right and as it is clocked."""
     if which == "a":
-        return _one_end(Look.of(spec.end_a), -1, 0, width, height)
-    return _one_end(Look.of(spec.end_b), 1, spec.clocking_deg or 0, width, height)
+        return one_end(Look.of(spec.end_a), which, 0, width, height)
+    return one_end(Look.of(spec.end_b), which, spec.clocking_deg or 0, width, height)
 
 
-@lru_cache(maxsize=2048)
-def _one_end(end: Look, side: int, turn: int, width: float, height: float) -> Drawing:
+@lru_cache(maxsize=512)
+def one_end(end: Look, which: str, turn: int, width: float, height: float) -> Drawing:
+    """The same of an end by its look; ``turn``: how far its elbow is turned about the hose, in degrees."""
+    side = -1 if which == "a" else 1
     down = way_of(end, turn).down
     bore = min(height * (0.17 if end.is_elbow else 0.3), width * 0.16)
     while True:  # as large as it can be with a stub of hose beside it

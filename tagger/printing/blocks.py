@@ -6,8 +6,11 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tagger.drawing import Item, Text, clocking_picture, end_picture, moved
+from tagger.drawing import Item, Text, clocking_picture, moved
+from tagger.drawing.ends import one_end
 from tagger.drawing.primitives import rectangle
+from tagger.drawing.way import Look
+from tagger.errors import TemplateError
 from tagger.printing import fields
 from tagger.printing.fields import Said
 from tagger.printing.part import Job, Part, too_small
@@ -25,12 +28,27 @@ def end_block(box: EndBox, index: int, job: Job) -> Part:
     spec, content = job.tag.spec, job.tag.content
     end, values = (spec.end_a, content.tighten_a) if box.end == "a" else (spec.end_b, content.tighten_b)
     said = fields.end_said(end, values, job.template.languages)
+    text = _end_text(box, said)
+    if text is None:
+        raise _refused(said, _frame(box).room, index, job)
+    turn = (spec.clocking_deg or 0) if box.end == "b" else 0
+    picture = _end_picture(box, Look.of(end), turn) if box.picture else ()
+    return Part([*_frame(box).plate, *picture, *text], [])
+
+
+@lru_cache(maxsize=512)
+def _end_picture(box: EndBox, look: Look, turn: int) -> tuple[Item, ...]:
+    """The picture of an end, in its place."""
     frame = _frame(box)
-    drawn = list(frame.plate)
-    if box.picture:
-        drawn += moved(end_picture(spec, box.end, *frame.picture).items, *frame.picture_at)
-    text = _text(_fitting(said, frame.room, box, index, job, spare=1), frame.room[1])
-    return Part([*drawn, *moved(text, *frame.text_at)], [])
+    return tuple(moved(one_end(look, box.end, turn, *frame.picture).items, *frame.picture_at))
+
+
+@lru_cache(maxsize=512)
+def _end_text(box: EndBox, said: tuple[tuple[Said, ...], ...]) -> tuple[Item, ...] | None:
+    """What is said of an end, in its place; None where it does not fit."""
+    frame = _frame(box)
+    found = _fits(said, frame.room, box, spare=1)
+    return None if found is None else tuple(moved(_text(found, frame.room[1]), *frame.text_at))
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +95,7 @@ def between(box: BetweenBox, index: int, job: Job) -> Part:
         return Part(_text(_fitting(above, (width, height), box, index, job), height), [])
     degrees = job.tag.spec.clocking_deg
     assert degrees is not None
-    frames = tuple(_in_a_row(box) if width > 3 * height else _in_a_column(box))
+    frames = _angle_frames(box)
     plain = _Between(
         frames[0],
         _fitting(above, frames[0].room, box, index, job),
@@ -109,24 +127,34 @@ class _Between:
     said: list[tuple[Said, Fitted]]
     angle: list[tuple[Said, Fitted]]
 
-    def as_good_as(self, other: _Between) -> bool:
-        """Nothing of the other is left out, and what is read at arm's length is hardly smaller."""
-        mine = {one.text: found.size for one, found in (*self.said, *self.angle)}
-        theirs = ((one, found.size) for one, found in (*other.said, *other.angle))
-        return all(mine.get(one.text, 0.0) >= (size * 0.97 if one.main else 0.1) for one, size in theirs)
-
 
 def _fuller(
     plain: _Between, frames: tuple[_AngleFrame, ...], above: _Forms, angles: _Forms, box: BetweenBox
 ) -> Iterator[_Between]:
     """The same with more said of the angle, the most first, where all else stays as it is."""
+    fitted: dict[_AngleFrame, list[tuple[Said, Fitted]] | None] = {}
     for angle in angles:
         for frame in frames:
-            said, told = _fits(above, frame.room, box), _fits((angle,), frame.angle_room, box)
-            if said is not None and told is not None:
-                found = _Between(frame, said, told)
-                if found.as_good_as(plain):
-                    yield found
+            told = _angle_fits(angle, frame.angle_room, box)
+            if told is None or not _no_smaller(told, plain.angle):
+                continue
+            if frame not in fitted:
+                fitted[frame] = _fits(above, frame.room, box)
+            if (said := fitted[frame]) is not None and _no_smaller(said, plain.said):
+                yield _Between(frame, said, told)
+
+
+@lru_cache(maxsize=512)
+def _angle_fits(
+    angle: tuple[Said, ...], room: tuple[float, float], box: BetweenBox
+) -> list[tuple[Said, Fitted]] | None:
+    return _fits((angle,), room, box)
+
+
+def _no_smaller(mine: list[tuple[Said, Fitted]], others: list[tuple[Said, Fitted]]) -> bool:
+    """Whether nothing of the others is left out, and what is read at arm's length is hardly smaller."""
+    sizes = {one.text: found.size for one, found in mine}
+    return all(sizes.get(one.text, 0.0) >= (found.size * 0.97 if one.main else 0.1) for one, found in others)
 
 
 _LEAST_PICTURE = 9.4  # mm: below it the letters of a clocking picture cover its elbows
@@ -135,6 +163,13 @@ _ASIDE = (
     18.6,
     27.0,
 )  # mm: columns for how the angle is counted: in few words, in several lines, in two
+
+
+@lru_cache(maxsize=64)
+def _angle_frames(box: BetweenBox) -> tuple[_AngleFrame, ...]:
+    """Where the parts may stand; what is liked best first."""
+    width, height = box.inner
+    return tuple(_in_a_row(box) if width > 3 * height else _in_a_column(box))
 
 
 def _in_a_column(box: BetweenBox) -> Iterator[_AngleFrame]:
@@ -167,22 +202,25 @@ def _fitting(
     box: EndBox | BetweenBox,
     index: int,
     job: Job,
-    spare: int = 0,
 ) -> list[tuple[Said, Fitted]]:
-    """The fullest form that fits at about full size, else a short one as large as it can be.
-
-    The last ``spare`` forms are for where no other fits at all.
-    """
-    found = _fits(forms, room, box, spare)
+    """As ``_fits``. Raises TemplateError where no form fits."""
+    found = _fits(forms, room, box)
     if found is None:
-        raise too_small((one.text for one in forms[-1]), room, SMALLEST_TEXT_MM, index, job)
+        raise _refused(forms, room, index, job)
     return found
+
+
+def _refused(forms: _Forms, room: tuple[float, float], index: int, job: Job) -> TemplateError:
+    return too_small((one.text for one in forms[-1]), room, SMALLEST_TEXT_MM, index, job)
 
 
 def _fits(
     forms: _Forms, room: tuple[float, float], box: EndBox | BetweenBox, spare: int = 0
 ) -> list[tuple[Said, Fitted]] | None:
-    """The same; None where no form fits."""
+    """The fullest form that fits at about full size, else a short one as large as it can be; None where none fits.
+
+    The last ``spare`` forms are for where no other fits at all.
+    """
     width, height = (round(length, 3) for length in room)
     usual = len(forms) - spare
     found: list[tuple[Said, Fitted]] = []

@@ -295,10 +295,11 @@ def forms_of(
 ) -> tuple[tuple[str, ...], ...]:
     """The lines of the named fields, the fuller form first; after all of them as many as must be kept."""
     fewest = len(names) if keep is None else min(keep, len(names))
+    lengths = (False, True) if any(FIELDS[name].shorter for name in names) else (False,)
     return once(
         lines_of(names[:count], tag, languages, caption, shorter=shorter)
         for count in range(len(names), fewest - 1, -1)
-        for shorter in (False, True)
+        for shorter in lengths
     )
 
 

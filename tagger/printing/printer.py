@@ -16,6 +16,7 @@ from urllib.parse import urlsplit
 from tagger.errors import Problem, TaggerError
 from tagger.messages import Message
 from tagger.printing.content import Tag
+from tagger.printing.kinds import Kinds
 from tagger.printing.template import Template
 
 TIMEOUT_S = 10.0
@@ -141,12 +142,21 @@ class Printer(Protocol):
         """What it says of itself now; ``timeout`` in seconds. Raises PrinterError where it does not answer."""
 
     def send(
-        self, tags: Sequence[Tag], template: Template, *, dpi: int = 203, start: int = 1, name: str = ""
+        self,
+        tags: Sequence[Tag],
+        template: Template,
+        *,
+        dpi: int = 203,
+        start: int = 1,
+        name: str = "",
+        forced: bool = False,
+        accept: Callable[[Kinds], object] | None = None,
     ) -> Job:
-        """Hands the tags over; the job as it was taken.
+        """Hands the tags over, each label proved (``proof``; ``forced`` as there); the job as it was taken.
 
         ``start``: the first free label of a part-used sheet. ``name``: what the printer's own list
-        of jobs shows. Raises PrinterError where nothing is printed: the printer cannot be reached,
+        of jobs shows. ``accept``: asked with the kinds of labels once all are made, before anything is
+        sent; where it raises, nothing is. Raises PrinterError where nothing is printed: the printer cannot be reached,
         takes none of our formats, has not these dots; Busy where it takes no job now; Unsure where
         the job may have been taken; TemplateError where a tag does not fit.
         """

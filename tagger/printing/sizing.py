@@ -80,7 +80,7 @@ def least_side_mm(text: str, level: str, least_module_mm: float, dpi: int) -> fl
     return (4 * _version(text, level) + 17 + 2 * QR_QUIET) * dots * dot_mm(dpi)
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=64)
 def _version(text: str, level: str) -> int:
     return version_for(text, level)
 

@@ -36,7 +36,7 @@ def block_height(count: int, size: float) -> float:
     return size * (TOP + BOTTOM + LEADING * (count - 1)) if count else 0.0
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=2048)
 def fit(
     lines: tuple[str, ...], width: float, height: float, largest: float, smallest: float, bold: bool
 ) -> Fitted | None:
@@ -113,7 +113,7 @@ _TRIES = (
 )  # of main, of the rest
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=2048)
 def stack(paragraphs: tuple[Paragraph, ...], width: float, height: float) -> tuple[Fitted, ...] | None:
     """The paragraphs below one another; None where they do not fit at their smallest.
 
@@ -127,20 +127,30 @@ def stack(paragraphs: tuple[Paragraph, ...], width: float, height: float) -> tup
     if any(width / _measured(one.text, one.bold).broadest < one.smallest - 1e-9 for one in paragraphs):
         return None
     tried: dict[tuple[int, float], Fitted | None] = {}
-    for main, small in _TRIES:
+
+    def at(step: int) -> tuple[Fitted, ...] | None:
+        """The stack at one of ``_TRIES``; None where it is too tall, or a word too broad."""
         found: list[Fitted] = []
         for place, one in enumerate(paragraphs):
-            key = (place, main if one.main else small)
+            key = (place, _TRIES[step][0 if one.main else 1])
             if key not in tried:
                 size = one.smallest + (one.largest - one.smallest) * key[1]
-                tried[key] = _paragraph(one, width, round(size, 3))
+                tried[key] = _paragraph(one, width, max(round(size, 3), one.smallest))
             if (fitted := tried[key]) is None:
-                break
+                return None
             found.append(fitted)
+        return tuple(found) if stack_height(found) <= height + 1e-6 else None
+
+    if (whole := at(0)) is not None or (least := at(-1)) is None:
+        return whole
+    large, small = 0, len(_TRIES) - 1  # of each two sizes the smaller is no taller
+    while small - large > 1:
+        step = (large + small) // 2
+        if (found := at(step)) is None:
+            large = step
         else:
-            if stack_height(found) <= height + 1e-6:
-                return tuple(found)
-    return None
+            small, least = step, found
+    return least
 
 
 def stack_height(stacked: Iterable[Fitted]) -> float:
@@ -191,7 +201,7 @@ class _Measured(NamedTuple):
     broadest: float
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=2048)
 def _measured(text: str, bold: bool) -> _Measured:
     """A compound is broken after its hyphen; a dash before a size is none."""
     pieces = tuple(

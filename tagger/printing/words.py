@@ -93,6 +93,6 @@ class _Shown:
         return isinstance(other, _Shown) and self.look == other.look
 
 
-@lru_cache(maxsize=4096)  # most lines of a run are the same
+@lru_cache(maxsize=2048)  # most lines of a run are the same
 def _text(shown: _Shown, language: str, point: bool) -> str:
     return _translator(language, point)(shown.message)

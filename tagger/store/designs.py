@@ -67,7 +67,8 @@ def keep(session: Session, places: Mapping[str, int], rows: Rows) -> None:
     """Insert the designs that are missing; safe against concurrent writers. ``places``: of each id among the rows."""
     dialect = postgresql if session.get_bind().dialect.name == "postgresql" else sqlite
     query = dialect.insert(DesignRow).on_conflict_do_nothing().returning(DesignRow.id)
-    for chunk in in_chunks(sorted(places)):  # in order: two runs must not wait for each other's
+    # In order: two runs must not wait for each other's. A row has some 15 kB.
+    for chunk in in_chunks(sorted(places), 100):
         known = set(session.scalars(select(DesignRow.id).where(DesignRow.id.in_(chunk))))
         if missing := {id_: rows[places[id_]] for id_ in chunk if id_ not in known}:
             made = session.scalars(query, list(missing.values()), execution_options={"pended": True})

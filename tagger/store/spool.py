@@ -12,10 +12,12 @@ from typing import Any, Generic, TypeVar
 
 from tagger.messages import Look, Message
 from tagger.store.texts import SharedText
+from tagger.trade.results import Flats, Torque, Turns
 
 T = TypeVar("T")
-Shared = Message | SharedText | tuple[Message, ...]
+Shared = Message | SharedText | Torque | Flats | Turns | tuple[Message, ...]
 
+_SHARED = frozenset((Message, SharedText, Torque, Flats, Turns))
 _MOST_SHARED = 5_000
 
 
@@ -23,7 +25,7 @@ class Spool(Generic[T]):
     """Values in the order they are added, read one by one as often as it takes.
 
     What is read is equal to what was added, and never the same object; but messages, of which the values of a
-    run are full, tuples of them and texts that are shared are one object where they are the same, and written once.
+    run are full, tuples of them, tightening values and texts that are shared are one object where they are the same, and written once.
     """
 
     def __init__(self) -> None:
@@ -77,7 +79,7 @@ class _Pickler(pickle.Pickler):
 
     def persistent_id(self, obj: Any) -> int | None:
         kind = type(obj)
-        if kind is Message or kind is SharedText or (kind is tuple and obj and type(obj[0]) is Message):
+        if kind in _SHARED or (kind is tuple and obj and type(obj[0]) is Message):
             return self._spool.place_of(obj)
         return None
 

@@ -5,12 +5,13 @@ Works from what a tag carries, so that the page offline says the same as the pag
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Set
 from dataclasses import dataclass
 from functools import lru_cache
 
 from tagger import phrases
 from tagger.messages import Message, Value, angle, as_is, length, pressure, torque
-from tagger.spec import STATED, AssemblySpec, Basis, End, Material, Tightening
+from tagger.spec import STATED, AssemblySpec, Basis, Connection, End, Form, Material, Tightening
 from tagger.trade import agreeing, joints, motion
 from tagger.trade.motion import Name
 from tagger.trade.results import EndAdvice, Turns, carried_tightening
@@ -84,7 +85,7 @@ def _rows_for(
     at_most_bar: float | None,
     turns: Turns | None,
     tables: Tables,
-) -> tuple[list[FitStep], dict[str, Value]]:
+) -> tuple[tuple[FitStep, ...], dict[str, Value]]:
     """The rows that apply, with the figures that they may name: ``figures`` and more."""
     figures = dict(figures)
     if "pressure" not in figures and at_most_bar is not None:
@@ -92,15 +93,23 @@ def _rows_for(
     if turns is not None and (others := agreeing.other_turns(end, turns, tables)):
         figures["turn_choices"] = tuple(dict.fromkeys(turned for turned, _ in others))
         figures["turn_sources"] = tuple(named for _, named in others)
-    holds = _conditions(end, spec, tightening, figures) | motion.conditions(spec, name, tables)
-    return [
+    holds = frozenset(_conditions(end, spec, tightening, figures) | motion.conditions(spec, name, tables))
+    family, form, size = end.connection, end.form, end.size_key
+    key = ("steps", holds, family, form, size)
+    return tables.once(key, lambda: _rows_that_hold(tables.steps, holds, family, form, size)), figures
+
+
+def _rows_that_hold(
+    rows: Iterable[FitStep], holds: Set[str], family: Connection, form: Form, size: str
+) -> tuple[FitStep, ...]:
+    return tuple(
         row
-        for row in tables.steps
+        for row in rows
         if row.condition in holds
-        and ("all" in row.families or end.connection in row.families)
-        and ("all" in row.forms or end.form in row.forms)
-        and ("all" in row.sizes or end.size_key in row.sizes)
-    ], figures
+        and ("all" in row.families or family in row.families)
+        and ("all" in row.forms or form in row.forms)
+        and ("all" in row.sizes or size in row.sizes)
+    )
 
 
 def _step(row: FitStep, figures: dict[str, Value]) -> Step:

@@ -30,7 +30,7 @@ def text_width(text: str, size: float, bold: bool = False) -> float:
     return size * _ems(text, bold)
 
 
-@lru_cache(maxsize=8192)  # every label of a run has the same words, and each letter is set by its width
+@lru_cache(maxsize=4096)  # every label of a run has the same words, and each letter is set by its width
 def _ems(text: str, bold: bool) -> float:
     table = widths(bold)
     return sum([table.get(ord(letter), 0.54) for letter in text])

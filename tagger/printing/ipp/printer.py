@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import io
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 from tagger.errors import Problem
 from tagger.messages import Message
@@ -12,6 +12,7 @@ from tagger.printing.content import Tag
 from tagger.printing.ipp import client, pwg
 from tagger.printing.ipp.client import Description
 from tagger.printing.ipp.reasons import remarks_of
+from tagger.printing.kinds import Kinds
 from tagger.printing.printer import TIMEOUT_S, Job, Listed, Status
 from tagger.printing.sheets import page_size
 from tagger.printing.template import Template
@@ -30,11 +31,21 @@ class IppPrinter:
         return _status(self.address, client.printer(self.address, timeout=timeout))
 
     def send(
-        self, tags: Sequence[Tag], template: Template, *, dpi: int = 203, start: int = 1, name: str = ""
+        self,
+        tags: Sequence[Tag],
+        template: Template,
+        *,
+        dpi: int = 203,
+        start: int = 1,
+        name: str = "",
+        forced: bool = False,
+        accept: Callable[[Kinds], object] | None = None,
     ) -> Job:
         told = client.printer(self.address)
         _status(self.address, told).check(dpi)
-        media_type, document = _document(told, tags, template, dpi, start)
+        media_type, document = _document(
+            told, tags, template, dpi, start, forced, accept or (lambda kinds: None)
+        )
         size = page_size(template)
         return client.print_job(
             self.address,
@@ -91,7 +102,13 @@ def _raster_kinds(told: Description) -> list[pwg.Kind]:
 
 
 def _document(
-    told: Description, tags: Sequence[Tag], template: Template, dpi: int, start: int
+    told: Description,
+    tags: Sequence[Tag],
+    template: Template,
+    dpi: int,
+    start: int,
+    forced: bool,
+    accept: Callable[[Kinds], object],
 ) -> tuple[str, bytes]:
     """A single label goes out as the printer's own dots, so that every module keeps its whole dots.
 
@@ -100,8 +117,11 @@ def _document(
     kinds = _raster_kinds(told)
     fits = bool(kinds) and (not told.raster_dpi or dpi in told.raster_dpi)
     if fits and (template.sheet is None or PDF not in told.formats):
-        pages = raster.pages(tags, template, dpi, start)
-        return PWG, b"".join(pwg.stream(pages, dpi, kinds[0]))
+        of_labels = Kinds()
+        pages = raster.pages(tags, template, dpi, start, forced=forced, seen=of_labels.add)
+        document = b"".join(pwg.stream(pages, dpi, kinds[0]))
+        accept(of_labels)
+        return PWG, document
     out = io.BytesIO()
-    pdf.write(tags, template, out, dpi=dpi, start=start)
+    pdf.write(tags, template, out, dpi=dpi, start=start, forced=forced, accept=accept)
     return PDF, out.getvalue()

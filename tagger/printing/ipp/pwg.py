@@ -9,12 +9,14 @@ from __future__ import annotations
 import re
 import struct
 from collections.abc import Iterable, Iterator
-from itertools import groupby
+from itertools import pairwise
 from typing import Literal
 
 import numpy as np
+import numpy.typing as npt
 from PIL import Image
 
+Rows = npt.NDArray[np.uint8]
 Kind = Literal["black_1", "sgray_8"]
 """Names of PWG 5102.4 for one bit a dot (1 is ink) and one octet a dot (0 is ink)."""
 
@@ -28,7 +30,7 @@ def stream(pages: Iterable[Image.Image], dpi: int, kind: Kind = "black_1") -> It
     yield SYNC
     for page in pages:
         yield _header(page.size, dpi, kind)
-        yield b"".join(_packed(_lines(page, kind)))
+        yield b"".join(_packed(_rows(page, kind)))
 
 
 def _header(size: tuple[int, int], dpi: int, kind: Kind) -> bytes:
@@ -54,34 +56,37 @@ def _header(size: tuple[int, int], dpi: int, kind: Kind) -> bytes:
     return bytes(header)
 
 
-def _lines(page: Image.Image, kind: Kind) -> Iterator[bytes]:
+def _rows(page: Image.Image, kind: Kind) -> Rows:
     white = np.asarray(page.convert("1"), dtype=np.bool_)
-    rows = np.packbits(~white, axis=1) if kind == "black_1" else white * np.uint8(255)
-    return (row.tobytes() for row in rows)
+    return np.packbits(~white, axis=1) if kind == "black_1" else white * np.uint8(255)
 
 
-def _packed(lines: Iterable[bytes]) -> Iterator[bytes]:
+def _packed(rows: Rows) -> Iterator[bytes]:
     """Each different line once, after an octet that says how often it comes again."""
-    for line, same in groupby(lines):
-        again = sum(1 for _ in same)
-        packed = _runs(line)
-        while again:
-            count = min(again, 256)
-            yield bytes([count - 1]) + packed
-            again -= count
+    height, width = rows.shape
+    lines, alike = rows.tobytes(), (rows[:, 1:] == rows[:, :-1]).tobytes()
+    changes = (np.flatnonzero((rows[1:] != rows[:-1]).any(axis=1)) + 1).tolist()
+    for start, stop in pairwise((0, *changes, height)):
+        line, pairs = start * width, start * (width - 1)
+        packed = _runs(lines[line : line + width], alike[pairs : pairs + width - 1])
+        for at in range(start, stop, 256):
+            yield bytes([min(256, stop - at) - 1]) + packed
 
 
-_EQUAL = re.compile(rb"(.)\1+", re.DOTALL)
+_ALIKE = re.compile(rb"\x01{2,}")  # three equal octets and more: two are no shorter as a run
 
 
-def _runs(line: bytes) -> bytes:
-    """Runs of 2 to 128 equal octets, and stretches of 1 to 128 octets as they are."""
+def _runs(line: bytes, alike: bytes) -> bytes:
+    """Runs of up to 128 equal octets, and stretches of 1 to 128 octets as they are.
+
+    ``alike``: 1 for each octet that the next one equals.
+    """
     out, done = bytearray(), 0
-    for equal in _EQUAL.finditer(line):
-        start, end = equal.span()
+    for equal in _ALIKE.finditer(alike):
+        start, end = equal.start(), equal.end() + 1
         _as_they_are(line[done:start], out)
         for at in range(start, end, 128):
-            out.extend((min(128, end - at) - 1, line[at]))
+            out += bytes((min(128, end - at) - 1, line[at]))
         done = end
     _as_they_are(line[done:], out)
     return bytes(out)

@@ -63,7 +63,7 @@ def _codes(bold: bool) -> dict[int, int]:
     return dict(font.state[doc].assignments)
 
 
-@lru_cache(maxsize=4096)
+@lru_cache(maxsize=2048)
 def _encoded(text: str, bold: bool) -> tuple[tuple[str, str], ...]:
     codes = _codes(bold)
     runs: list[tuple[int, list[str]]] = []

@@ -25,7 +25,9 @@ class Forms:
         self._seen = Counter(item for one in drawings for item in one.items if not isinstance(item, Grid))
         self._names: dict[tuple[tuple[Item, ...], float], str] = {}
         self.packed: dict[str, bytes] = {}
-        runs = Counter((run, one.height) for one in drawings for run, shared in self._runs(one) if shared)
+        self._runs = {id(one): [*self._neighbours(one)] for one in drawings}  # which live as long
+        self._drawings = drawings
+        runs = Counter((run, one.height) for one in drawings for run, shared in self._runs[id(one)] if shared)
         for (run, height), count in runs.items():
             if count < _OFTEN:
                 continue
@@ -37,10 +39,10 @@ class Forms:
 
     def cut(self, drawing: Drawing) -> Iterator[tuple[Item, ...] | str]:
         """The drawing's items in order, and in their midst the names of forms that stand for some of them."""
-        for run, shared in self._runs(drawing):
+        for run, shared in self._runs.get(id(drawing)) or self._neighbours(drawing):
             yield self._names.get((run, drawing.height), run) if shared else run
 
-    def _runs(self, drawing: Drawing) -> Iterator[tuple[tuple[Item, ...], bool]]:
+    def _neighbours(self, drawing: Drawing) -> Iterator[tuple[tuple[Item, ...], bool]]:
         """Neighbours that are met equally often belong together: the picture of an end, a sign, a hole."""
         for count, run in groupby(drawing.items, self._often):
             yield tuple(run), count >= _OFTEN

@@ -13,11 +13,14 @@ import pytest
 from PIL import Image
 
 from tagger.code import link, payload, reading
+from tagger.errors import Problem, SymbolError
+from tagger.messages import Message
 from tagger.printing import printer as printers
 from tagger.printing import readers, template
 from tagger.printing.content import Tag as PrintedTag
 from tagger.printing.ipp import client
 from tagger.printing.ipp.encoding import Broken, Resolution, Tag, decode, encode
+from tagger.printing.kinds import Kinds
 from tagger.printing.printer import printer_at
 from tests.printing.ipp.endpoint import Endpoint, cut_line, free_port, serving
 from tests.printing.ipp.test_pwg import read_by_cups
@@ -84,6 +87,22 @@ def test_what_the_printer_received_reads_back_as_the_same_specs(
         assert len(pages) == 1
         seen = {str(text) for text in readers.qr_readers()["zxing-cpp"](readers.grey(pages[0]))}
         assert {tag.link for tag in tags} <= seen
+
+
+def test_nothing_is_sent_of_labels_that_are_not_accepted_once_they_are_made(
+    endpoint: Endpoint, make_tag: MakeTag
+) -> None:
+    """Asked once, with every kind of the labels, as dots and as PDF."""
+    before, asked = endpoint.received(), []
+
+    def refuse(kinds: Kinds) -> None:
+        asked.append(len(kinds.met))
+        raise SymbolError(Problem("number", None, Message("printing-proof-text", kind="qr")))
+
+    for name in ("hang_tag", "sheet_a4"):
+        with pytest.raises(SymbolError):
+            printer_at(endpoint.uri).send([make_tag(seed=1)] * 3, template.load(name), dpi=300, accept=refuse)
+    assert (endpoint.received(), asked) == (before, [1, 1])
 
 
 def test_the_media_size_goes_with_the_job_where_the_printer_has_it(
