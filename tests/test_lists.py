@@ -220,3 +220,31 @@ def test_headings_of_a_hundred_thousand_brackets_are_nobodys() -> None:
     long = "[" * 100_000
     assert list_columns.guess([long, "Length (in)"]) == ["", "length_mm"]
     assert list_columns.unit_of(long, "length_mm") == ""
+
+
+def test_a_spreadsheet_reads_no_other_file_and_no_entity_swells_it(tmp_path: Path) -> None:
+    """An entity of XML may name a file of the server, or itself be made of a billion others."""
+    secret = tmp_path / "secret"
+    secret.write_text("the key of the shop")
+    nested = "".join(f'<!ENTITY e{n + 1} "{f"&e{n};" * 10}">' for n in range(9))
+    for name, entities in (
+        ("file", f'<!ENTITY e9 SYSTEM "{secret.as_uri()}">'),
+        ("swelling", f'<!ENTITY e0 "{"x" * 10}">{nested}'),
+    ):
+        whole, changed = tmp_path / "whole.xlsx", tmp_path / f"{name}.xlsx"
+        book = openpyxl.Workbook()
+        book.active.append(["length_mm", "note"])  # type: ignore[union-attr]
+        book.save(whole)
+        sheet = (
+            f'<?xml version="1.0"?><!DOCTYPE worksheet [{entities}]>'
+            '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData>'
+            '<row r="1"><c r="A1" t="inlineStr"><is><t>length&e9;</t></is></c></row></sheetData></worksheet>'
+        )
+        with zipfile.ZipFile(whole) as old, zipfile.ZipFile(changed, "w") as new:
+            for part in old.namelist():
+                new.writestr(part, sheet if part.endswith("sheet1.xml") else old.read(part))
+        try:
+            read = repr(list(lists.read_table(changed)))
+        except SpecError as error:
+            read = str(error)
+        assert "the key of the shop" not in read and len(read) < 10_000, name

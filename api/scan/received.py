@@ -10,20 +10,27 @@ from starlette.datastructures import UploadFile
 from api.shared import pictures
 from api.web.identity import BadForm, from_elsewhere
 from api.web.limits import Limiter, asker
+from api.web.state import store_of
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
+from tagger.store import Allowance, Store
 
 MOST_PHOTOS: Final = 2
 AN_HOUR: Final = 40
 """How many photos one address may send in an hour."""
+A_DAY: Final = 1000
+"""How many all addresses together may send in a day, to whichever server: no disk is filled by strangers. One is
+some 300 kB once it is written anew."""
 
 
 class Received:
     """``texts`` as typed; ``photos`` are written anew when they are asked for."""
 
-    def __init__(self, texts: dict[str, str], files: dict[str, bytes], limiter: Limiter, client: str) -> None:
+    def __init__(
+        self, texts: dict[str, str], files: dict[str, bytes], limiter: Limiter, client: str, store: Store
+    ) -> None:
         self.texts = texts
-        self._files, self._limiter, self._client = files, limiter, client
+        self._files, self._limiter, self._client, self._store = files, limiter, client, store
 
     def photos(self, **names: str) -> dict[str, bytes]:
         """The photos of these fields by what they show. Raises StoreError naming the field."""
@@ -33,6 +40,8 @@ class Received:
                 if not self._limiter.allow(self._client):
                     raise StoreError(Problem(field, None, Message("guard-pictures-too-many")))
                 found[what] = pictures.written_anew(data, field)
+                if self._store.try_now({"photos of a day": Allowance(A_DAY, 24 * 3600)}):
+                    raise StoreError(Problem(field, None, Message("guard-pictures-full")))
         return found
 
 
@@ -50,7 +59,7 @@ async def _received(request: Request) -> Received:
     state: Any = request.app.state
     if not hasattr(state, "photo_limit"):
         state.photo_limit = Limiter(AN_HOUR, 3600)
-    return Received(texts, files, state.photo_limit, asker(request))
+    return Received(texts, files, state.photo_limit, asker(request), store_of(request))
 
 
 ReceivedForm = Annotated[Received, Depends(_received)]

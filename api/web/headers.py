@@ -6,7 +6,7 @@ import base64
 import hashlib
 from collections.abc import Sequence
 
-from starlette.datastructures import MutableHeaders
+from starlette.datastructures import Headers, MutableHeaders
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 
@@ -50,7 +50,9 @@ STRICT_TRANSPORT = "max-age=31536000"
 
 
 class SecurityHeaders:
-    """Adds the headers that a response has not set itself."""
+    """Adds the headers that a response has not set itself. Where a response leads to an address of the host that was
+    asked, it leads by path alone: that host was named by whoever asked, and behind a proxy the scheme is not ours.
+    """
 
     def __init__(self, app: ASGIApp, *, secure: bool) -> None:
         self.app = app
@@ -68,6 +70,13 @@ class SecurityHeaders:
                 headers = MutableHeaders(scope=message)
                 for name, value in self.headers.items():
                     headers.setdefault(name, value)
+                if location := headers.get("location"):
+                    headers["location"] = _by_path(location, scope)
             await send(message)
 
         await self.app(scope, receive, guarded)
+
+
+def _by_path(location: str, scope: Scope) -> str:
+    own = f"{scope['scheme']}://{Headers(scope=scope).get('host', '')}/"
+    return "/" + location.removeprefix(own).lstrip("/") if location.startswith(own) else location

@@ -173,7 +173,10 @@ async def own_form(request: Request) -> FormData:
     given = request.headers.get("x-csrf") or form.get("csrf")
     if person is None:
         raise SignInNeeded
-    if not isinstance(given, str) or not secrets.compare_digest(given, person.csrf):
+    # as bytes: of text, compare_digest takes ASCII alone
+    if not isinstance(given, str) or not secrets.compare_digest(
+        given.encode(errors="replace"), person.csrf.encode()
+    ):
         raise BadForm
     return form
 

@@ -10,7 +10,10 @@ import time
 from typing import ClassVar
 
 import h11
+from uvicorn.middleware.proxy_headers import _TrustedHosts as Named
 from uvicorn.protocols.http.h11_impl import H11Protocol
+
+from api.web.limits import counted_as
 
 
 class Impatient(H11Protocol):
@@ -18,8 +21,11 @@ class Impatient(H11Protocol):
 
     A request's headers are there within ``HEADERS_S`` of the connection or of their first byte. Its body comes at
     ``BYTES_PER_S`` on the average of ``PATIENCE_S``: a bad line may stand still that long, a trickle may not go on.
-    A reader that takes nothing of an answer for ``READER_S`` is dropped as well.
+    A reader that takes nothing of an answer for ``READER_S`` is dropped as well. One address, an IPv6 one by its /64,
+    has ``FROM_ONE`` connections at once, unless it is a proxy that the shop names.
     """
+
+    FROM_ONE: ClassVar[int] = 256
 
     HEADERS_S: ClassVar[float] = 10
     BYTES_PER_S: ClassVar[float] = 1000
@@ -27,6 +33,7 @@ class Impatient(H11Protocol):
     READER_S: ClassVar[float] = 60
     EVERY_S: ClassVar[float] = 1
 
+    counted_for = ""  # the address
     _look_again: asyncio.TimerHandle | None = None
     _looked_at = 0.0
     _received = 0  # bytes since the last look
@@ -38,8 +45,21 @@ class Impatient(H11Protocol):
 
     def connection_made(self, transport: asyncio.Transport) -> None:  # type: ignore[override]
         super().connection_made(transport)
+        self.counted_for = counted_as(self.client[0] if self.client else None)
+        if self._too_many_from_there():
+            transport.abort()
+            return
         self._patience, self._looked_at = self.PATIENCE_S, time.monotonic()
         self._look_again = self.loop.call_later(self.EVERY_S, self._look)
+
+    def _too_many_from_there(self) -> bool:
+        own = sum(getattr(other, "counted_for", "") == self.counted_for for other in self.connections)
+        return own > self.FROM_ONE and not self._is_a_named_proxy()
+
+    def _is_a_named_proxy(self) -> bool:
+        state = getattr(self.config.loaded_app, "state", None)
+        named = state.settings.trusted_proxies if state is not None else ()
+        return self.client is not None and self.client[0] in Named(list(named))
 
     def connection_lost(self, exc: Exception | None) -> None:
         if self._look_again is not None:

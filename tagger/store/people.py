@@ -10,6 +10,7 @@ import secrets
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
+from typing import Final
 
 from sqlalchemy import delete, func, select, update
 from sqlalchemy.orm import Session
@@ -21,6 +22,9 @@ from tagger.store.folding import fold, folded
 from tagger.store.locks import Turn, take
 from tagger.store.models import KnownBrowserRow, PersonRow, SessionRow, SignInCodeRow, TokenRow
 from tagger.store.own_account import Noted, note
+
+CODE_LASTS: Final = timedelta(days=1)
+"""How long the one-time code of the first start is good; each start makes another."""
 
 
 class Role(StrEnum):
@@ -84,11 +88,12 @@ class People(Part):
             return code
 
     def make_first_manager(self, code: str, name: str, password_hash: str) -> Person:
-        """Uses the one-time code up. Raises StoreError for a wrong code, or a second try."""
+        """Uses the one-time code up. Raises StoreError for a wrong code, one of yesterday, or a second try."""
         with self.writing() as session:
             take(session, Turn.PEOPLE)
             known = session.get(SignInCodeRow, hashed(code.strip().upper()))
-            if known is None or session.scalar(select(func.count()).select_from(PersonRow)):
+            late = known is not None and known.created_at < self.now() - CODE_LASTS
+            if known is None or late or session.scalar(select(func.count()).select_from(PersonRow)):
                 raise StoreError(Problem("code", None, Message("store-code-wrong")))
             session.execute(delete(SignInCodeRow))
             return self._add(session, name, password_hash, Role.MANAGER)

@@ -51,3 +51,21 @@ def test_an_odd_value_in_any_condition_of_a_search_is_no_error_of_the_server(ben
         for odd in ODD:
             answer = bench.get("/bench/find", params={name: odd})
             assert answer.status_code < 500, (name, odd)
+
+
+def test_a_host_that_a_visitor_invents_leads_nobody_there(bench: Bench) -> None:
+    """Its name stands in the request alone: behind a proxy that passes it on, an answer that is kept would spread it."""
+    invented = {"host": "evil.example", "x-forwarded-host": "evil.example", "x-forwarded-proto": "https"}
+    for address in ("/bench/find/", "/find/", "/api/v1/people/", "/identify/"):
+        answer = bench.get(address, headers=invented, follow_redirects=False)
+        assert (answer.status_code, answer.headers["location"]) == (307, address.removesuffix("/")), address
+    for address in (
+        "/find",
+        "/identify",
+        "/bench/me",
+        "/bench/shop",
+        "/api/v1/openapi.json",
+        "//evil.example/find/",
+    ):
+        answer = bench.get(address, headers=invented, follow_redirects=False)
+        assert "evil.example" not in answer.text + str(answer.headers), address

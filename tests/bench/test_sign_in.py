@@ -336,7 +336,9 @@ def test_a_form_from_another_site_is_refused(stranger: httpx.Client, bench: Benc
     for headers in ({"origin": "https://evil.example"}, {"sec-fetch-site": "cross-site"}):
         assert stranger.post("/bench/sign-in", data=form, headers=headers).status_code == 403
     assert bench.post("/bench/build", data=HOSE).status_code == 403
-    assert bench.post("/bench/build", data={**HOSE, "csrf": "wrong"}).status_code == 403
+    for wrong in ("wrong", "", "\u00e9", "\U0001f600"):
+        assert bench.post("/bench/build", data={**HOSE, "csrf": wrong}).status_code == 403
+    assert bench.post("/bench/build", data=HOSE, headers={"x-csrf": b"\xe9\xff"}).status_code == 403  # type: ignore[dict-item]
     assert store.count() == 0
 
 

@@ -11,6 +11,7 @@ from fastapi.testclient import TestClient
 from PIL import Image
 
 from api.app import create_app
+from api.scan import received
 from api.scan.fitted import calendar_of
 from api.settings import Settings
 from tagger.code import number as tag_number
@@ -233,3 +234,16 @@ def test_one_address_sends_so_many_photos_an_hour_and_orders_without_them_all_th
     ]
     assert statuses == [201] * 20 + [422] * 2, "two photos each"
     assert client.post("/order", data=data | {"key": "k50"}, headers=JSON).status_code == 201
+
+
+def test_strangers_together_send_so_many_photos_a_day_and_orders_without_them_all_the_same(
+    client: TestClient, store: Store, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(received, "A_DAY", 3)
+    data, small = {"number": made(store), "phone": "555 0101"}, photo(size=(8, 8))
+    for n, status in enumerate((201, 201, 201, 422)):
+        files = {"photo_hose": ("a.jpg", small)}
+        answer = client.post("/order", data=data | {"key": f"k{n}"}, files=files, headers=JSON)
+        assert answer.status_code == status, n
+    assert "no more photos today" in answer.text and len(store.orders()) == 3
+    assert client.post("/order", data=data | {"key": "k9"}, headers=JSON).status_code == 201

@@ -25,6 +25,17 @@ def test_the_first_code_makes_one_manager_and_is_used_up(store: Store) -> None:
     assert store.make_first_code() is None
 
 
+def test_the_first_code_is_good_for_a_day_and_another_start_makes_another(url: str) -> None:
+    moment = datetime(2026, 3, 2, tzinfo=UTC)
+    with Store.open(url, now=lambda: moment) as store:
+        old = store.make_first_code() or ""
+        moment += timedelta(days=1, seconds=1)
+        new = store.make_first_code() or ""
+        with pytest.raises(StoreError, match="code"):
+            store.make_first_manager(old, "Anna", "hash")
+        assert store.make_first_manager(new, "Anna", "hash").role is Role.MANAGER
+
+
 def test_names_are_one_in_any_case(store: Store) -> None:
     store.add_person("Anna", "hash", Role.BUILDER)
     with pytest.raises(StoreError, match="already in use"):

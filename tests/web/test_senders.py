@@ -25,7 +25,7 @@ QUICKLY = """
 from api.web import senders
 from tagger.cli import serving
 senders.Impatient.EVERY_S, senders.Impatient.HEADERS_S, senders.Impatient.PATIENCE_S = 0.1, 2, 2
-senders.Impatient.READER_S = 1
+senders.Impatient.READER_S, senders.Impatient.FROM_ONE = 1, 320
 serving.ANSWERS_S, serving.AT_MOST_S = 0.5, 1.5
 serving.run("127.0.0.1", {port})
 """
@@ -127,6 +127,18 @@ def test_300_half_sent_requests_are_dropped_and_a_slow_line_is_not(running: Runn
         assert "Traceback" not in running.log.read_text()
 
 
+def test_one_address_takes_so_many_connections_and_the_others_are_answered(running: Running) -> None:
+    with ExitStack() as opened:
+        all_of_one = [opened.enter_context(closing(running.connect())) for _ in range(330)]
+        assert _soon(lambda: sum(map(_ended, all_of_one)) >= 10, 1.5)
+        other = opened.enter_context(
+            closing(socket.create_connection(("127.0.0.1", running.port), 5, ("127.0.0.2", 0)))
+        )
+        other.sendall(b"GET /health HTTP/1.1\r\nHost: tags\r\n\r\n")
+        assert other.recv(12) == b"HTTP/1.1 200"
+        assert sum(map(_ended, all_of_one)) < 20, "the first ones are kept"
+
+
 def test_a_connection_that_is_used_again_has_its_time_for_each_request(running: Running) -> None:
     with closing(running.connect()) as line:
         asked = b"GET /scan/held.json HTTP/1.1\r\nHost: tags\r\n\r\n"
@@ -189,6 +201,7 @@ def test_the_server_ends_in_time_whatever_hangs(tmp_path: Path, running: Running
 
 
 def test_a_shops_server_has_the_patience_that_the_readme_says() -> None:
+    assert Impatient.FROM_ONE == 256
     assert (Impatient.HEADERS_S, Impatient.BYTES_PER_S, Impatient.PATIENCE_S) == (10, 1000, 20)
     assert serving.ANSWERS_S < serving.AT_MOST_S < 9.7  # and 0.3 s until the end is noticed
 
