@@ -9,7 +9,7 @@ SYSTEM := $(VENV)/.system
 INSTALL := $(BIN)/python -m pip install -qq
 
 .DEFAULT_GOAL := help
-.PHONY: help run test prove lint speed survive tables clean
+.PHONY: help run test prove lint speed survive tables audit clean
 
 help: ## list the targets
 	@awk -F':.*## ' '/^[a-z]+:.*## / {printf "  make %-9s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -46,6 +46,11 @@ survive: $(TOOLS) $(SYSTEM) ## damage the printed symbols and count what still r
 
 tables: $(READY) ## check the trade's tables
 	$(BIN)/tagger tables check
+
+audit: $(READY) ## ask for known faults in the packages that the tests passed with (needs a network)
+	@$(PYTHON) -m venv $(VENV)/audit
+	$(VENV)/audit/bin/pip install -qq 'pip-audit>=2.7,<3'
+	$(VENV)/audit/bin/pip-audit --requirement tests/constraints.txt --no-deps --disable-pip --strict
 
 clean: ## remove the virtual environment and caches
 	rm -rf $(VENV) .pytest_cache .mypy_cache .ruff_cache .hypothesis build *.egg-info

@@ -209,6 +209,7 @@ def test_a_manager_may_ask_for_a_phones_code_beside_the_password(served: Served,
         assert thief.get("/bench/sign-in/code").status_code == 200
         used = thief.post("/bench/sign-in/code", data={"phone_code": now})
         assert used.status_code == 403, "a code is good once, and that one was"
+        assert "A code from your phone was entered a second time" in bench.get("/bench/me").text
         for guess in ("", "000 000 000", "x" * 3000, recovery[0][:-1]):
             assert thief.post("/bench/sign-in/code", data={"phone_code": guess}).status_code == 403
         late = thief.post("/bench/sign-in/code", data={"phone_code": recovery[0]})
