@@ -23,12 +23,13 @@ CHILD = """
 import json, os, resource, sys, time
 from pathlib import Path
 from PIL import Image
-from api.shared import list_import, photos, pictures
+from api.shared import list_import, photos, pictures, scale_photo
 from tagger.errors import TaggerError
 Image.init()
 reads = {
     "list": lambda path: list_import.read(path.name, path.read_bytes()),
     "photo": lambda path: photos.read_photo(path.read_bytes()),
+    "scale": lambda path: scale_photo.take(path.read_bytes()),
     "picture": lambda path: pictures.written_anew(path.read_bytes(), "photo_hose"),
 }
 for name in sys.argv[2:]:
@@ -101,6 +102,8 @@ def _files(folder: Path) -> dict[str, str]:
         path = folder / f"{name}.jpg"
         Image.new("RGB", (side, side), "white").save(path, progressive=progressive)
         found[f"photo:{path}"] = "code-photo-too-large" if name == "large" else "code-photo-none"
+        if name == "camera":  # what is unpacked of it is the most that there can be
+            found[f"scale:{path}"] = "measure-no-card"
         found[f"picture:{path}"] = "guard-picture-unreadable" if name == "large" else "read"
     return found
 

@@ -38,6 +38,7 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/trimmed.py": set(),
     "tagger/i18n": set(),
     "tagger/words.py": {"tagger.i18n", "tagger.trade.screws"},  # which screw a torque belongs to
+    "tagger/measuring": {"tagger.code"},  # its symbols
     "tagger/drawing": {"tagger.words", "tagger.trade"},
     "tagger/printing": {"tagger.record", "tagger.code", "tagger.trade", "tagger.i18n", "tagger.drawing"},
     "tagger/store": {"tagger.record", "tagger.code", "tagger.trade"},
@@ -49,6 +50,7 @@ MAY_IMPORT: dict[str, set[str]] = {
         "tagger.signing",
         "tagger.printing",  # its fonts
         "tagger.drawing",
+        "tagger.measuring",
         "tagger.store",
         "tagger.code",
         "tagger.trade",
@@ -65,7 +67,7 @@ MAY_IMPORT: dict[str, set[str]] = {
 }
 ROOMS_OF_THE_WEB = ("scan", "bench", "rest")
 BELOW_THEM = ("web", "workers", "shared")  # what these rooms stand on
-NO_WORLD = ("tagger/trade", "tagger/code")
+NO_WORLD = ("tagger/trade", "tagger/code", "tagger/measuring")
 WORLD = {
     "os",
     "socket",

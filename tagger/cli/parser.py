@@ -20,6 +20,7 @@ from tagger.cli import (
     people,
     printing,
     proving,
+    scale_cards,
     signing_keys,
     values,
 )
@@ -381,6 +382,7 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "card": (cards.card, _card),
     "chart": (charts.chart, _chart),
     "booklet": (charts.booklet, _booklet),
+    "scale-card": (scale_cards.scale_card, scale_cards.options),
     "customer": (customers.customer, _customer),
     "erase-contact": (customers.erase_contact, _erase_contact),
     "fitted": (fitted.fitted, _fitted),

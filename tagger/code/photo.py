@@ -24,13 +24,18 @@ _AT_ONCE = 16_000_000  # px that are looked at; a larger photo is unpacked at a 
 
 
 def read(source: Path | BinaryIO) -> link.Link:
-    """The tag in an image file. Raises LinkError when there is none in it, or it is no image.
+    """The tag in an image file. Raises LinkError when there is none in it, or it is no image."""
+    return find_link(in_grey(source))
+
+
+def in_grey(source: Path | BinaryIO) -> Image.Image:
+    """An image file in shades of grey, of 16 million pixels at most. Raises LinkError where it is none.
 
     A picture of more pixels than ``refuse_large`` allows is not unpacked: a small file can hold one that fills
     the memory. The decoders say what is wrong with a damaged file in many ways; here it is one.
     """
     try:
-        grey = _grey(source)
+        return _grey(source)
     except Image.DecompressionBombError as error:
         most = (
             error.args[0] if isinstance(error.args[0], int) else MAX_PIXELS_WHOLE
@@ -39,7 +44,6 @@ def read(source: Path | BinaryIO) -> link.Link:
         raise LinkError(Problem("image", None, too_large)) from None
     except Exception:
         raise LinkError(Problem("image", None, Message("code-photo-unreadable"))) from None
-    return find_link(grey)
 
 
 def _grey(source: Path | BinaryIO) -> Image.Image:

@@ -1,0 +1,103 @@
+"""Measuring a thread by a photo beside the scale card, for whoever has no caliper; nothing is kept."""
+
+from __future__ import annotations
+
+from typing import Any
+from urllib.parse import urlencode
+
+from fastapi import APIRouter, Request
+from fastapi.responses import HTMLResponse, JSONResponse, Response
+from starlette.datastructures import FormData, UploadFile
+
+from api.scan.pages import page
+from api.shared import scale_photo
+from api.shared.photos import MAX_BYTES
+from api.web.identity import SameSiteForm
+from api.web.language import language_of, translator_of
+from api.web.state import settings_of, templates_of
+from tagger.errors import Problem, TaggerError
+from tagger.papers import scale_card
+
+router = APIRouter(include_in_schema=False)
+
+
+@router.get("/measure")
+def measure(request: Request) -> Response:
+    """What to print, how to lay it, and the form for the photo."""
+    return _first(request)
+
+
+@router.get("/measure/card-{paper}.pdf")
+def card(request: Request, paper: str) -> Response:
+    """The scale card to print, on A4 or Letter."""
+    body = scale_card.of(language_of(request), paper if paper in scale_card.PAPERS else "a4")
+    return Response(body, media_type="application/pdf", headers=_named("scale-card"))
+
+
+@router.post("/measure")
+def lines(request: Request, form: SameSiteForm) -> Response:
+    """The end as seen from above, with lines to be moved onto it."""
+    t, check = translator_of(request), str(form.get("check") or "")[:20]
+    try:
+        picture, look = scale_photo.take(_file(form))
+    except TaggerError as error:
+        return _first(request, error.problems, check)
+    values = scale_photo.started(look, picture, check, t)
+    return page(request, "measure_lines.html", title=t("measure-lines-title"), action="/measure", **values)
+
+
+@router.post("/measure/find")
+def find(request: Request, form: SameSiteForm) -> Response:
+    """The lines moved onto what the picture shows near them; to be looked at, then confirmed."""
+    try:
+        return JSONResponse(scale_photo.find(_file(form), _texts(form)))
+    except TaggerError as error:
+        return JSONResponse(scale_photo.problems_as_json(error, translator_of(request)), 422)
+
+
+@router.get("/measure/reading")
+def reading(request: Request) -> Response:
+    """Diameter and pitch under the lines, and on to what the end can be; ``part``: that alone, for the script."""
+    t, asked = translator_of(request), dict(request.query_params)
+    values: dict[str, Any] = {"problems": (), "field": scale_photo.field, "result": None, "on": ""}
+    try:
+        found, look = scale_photo.read(asked, settings_of(request).length_unit)
+        values["result"] = told = scale_photo.told(found, look, asked, t)
+        known = {"form": "male", "diameter": told["diameter"], "pitch": told["pitch"]}
+        values["on"] = f"/identify?{urlencode(known)}"
+    except TaggerError as error:
+        values["problems"] = error.problems
+    if "part" in asked:
+        html = templates_of(request).get_template("measure/_reading.html").render(t=t, **values)
+        return HTMLResponse(html, headers={"Cache-Control": "no-store"})
+    status = 422 if values["problems"] else 200
+    return page(request, "measure_reading.html", status=status, title=t("measure-result-title"), **values)
+
+
+def _first(request: Request, problems: tuple[Problem, ...] = (), check: str = "") -> Response:
+    t = translator_of(request)
+    return page(
+        request,
+        "measure.html",
+        status=422 if problems else 200,
+        title=t("measure-title"),
+        action="/measure",
+        csrf="",
+        check=check,
+        problems=problems,
+        field=scale_photo.field,
+        **scale_photo.offered(settings_of(request).length_unit),
+    )
+
+
+def _file(form: FormData) -> bytes:
+    file = form.get("photo")
+    return file.file.read(MAX_BYTES + 1) if isinstance(file, UploadFile) else b""
+
+
+def _texts(form: FormData) -> dict[str, str]:
+    return {name: value for name, value in form.items() if isinstance(value, str)}
+
+
+def _named(name: str) -> dict[str, str]:
+    return {"Content-Disposition": f'inline; filename="{name}.pdf"', "Cache-Control": "no-store"}
