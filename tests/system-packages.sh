@@ -1,7 +1,7 @@
 #!/bin/sh
 # What the tests need besides Python: a browser, a PostgreSQL server, the zbar library, openssl, npm, and a network
-# printer (ippeveprinter, which wants a D-Bus daemon; where no package has it, CUPS itself does), and a print
-# server (cupsd).
+# printer (ippeveprinter, which wants a D-Bus daemon; where no package has it, CUPS itself does), a print server (cupsd),
+# nginx, and systemd's checker of units.
 # Installs what is missing where it may, otherwise says precisely what to install.
 set -u
 
@@ -29,12 +29,18 @@ server_there() {
     found cupsd || [ -x /usr/sbin/cupsd ]
 }
 
+nginx_there() {
+    found nginx || [ -x /usr/sbin/nginx ]
+}
+
 debian="" brew=""
 found openssl || { debian="$debian openssl"; brew="$brew openssl"; }
 found chromium chromium-browser || { debian="$debian chromium"; brew="$brew chromium"; }
 postgres_there || { debian="$debian postgresql"; brew="$brew postgresql"; }
 printer_there || debian="$debian cups-ipp-utils"
 server_there || debian="$debian cups-daemon"
+nginx_there || { debian="$debian nginx-light"; brew="$brew nginx"; }
+found systemd-analyze || debian="$debian systemd"
 found dbus-daemon || { debian="$debian dbus-daemon"; brew="$brew dbus"; }
 zbar_there || { debian="$debian libzbar0"; brew="$brew zbar"; }
 
@@ -58,6 +64,6 @@ if found brew && [ -n "$brew" ]; then
     echo "Installing for the tests:$brew"
     brew install --quiet $brew && exit 0
 fi
-echo "The tests need a Chromium browser, a PostgreSQL server, the zbar library, openssl, npm, cupsd, and ippeveprinter with a D-Bus daemon."
+echo "The tests need a Chromium browser, a PostgreSQL server, the zbar library, openssl, npm, cupsd, nginx, systemd-analyze, and ippeveprinter with a D-Bus daemon."
 echo "Missing here, by their Debian names:$debian"
 exit 1

@@ -166,3 +166,40 @@ def test_top_level_is_as_agreed() -> None:
     }
     assert found - made <= agreed
     assert {path.name for path in ROOT.iterdir() if path.name.startswith(".")} >= {".ci", ".gitignore"}
+
+
+# What Python's own documentation marks as not there on Windows ("Availability: Unix").
+UNIX_MODULES = {
+    "crypt",
+    "fcntl",
+    "grp",
+    "posix",
+    "pty",
+    "pwd",
+    "resource",
+    "spwd",
+    "syslog",
+    "termios",
+    "tty",
+}
+UNIX_CALLS = {
+    "os": {"fork", "forkpty", "chown", "fchmod", "fchown", "getuid", "geteuid", "getgid", "getpgid", "killpg", "mkfifo",
+           "nice", "setsid", "setuid", "sysconf", "uname", "wait", "wait3", "wait4", "WNOHANG"},
+    "signal": {"SIGKILL", "SIGHUP", "SIGUSR1", "SIGUSR2", "SIGALRM", "SIGCHLD", "SIGPIPE", "alarm", "setitimer", "pause"},
+    "socket": {"AF_UNIX", "socketpair", "SO_REUSEPORT"},
+    "time": {"tzset", "clock_gettime"},
+    "select": {"poll", "epoll", "kqueue"},
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("room", ["tagger", "api", "label_templates", "examples"])
+def test_nothing_in_the_program_needs_a_posix_system(room: str) -> None:
+    for path in _modules(room):
+        assert not UNIX_MODULES & set(_imports(path)), path
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name):
+                assert node.attr not in UNIX_CALLS.get(node.value.id, set()), (
+                    f"{path}: {node.value.id}.{node.attr}"
+                )
+            if isinstance(node, ast.Constant) and isinstance(node.value, str):
+                assert "%-d" not in node.value and "%-m" not in node.value, f"{path}: a day without its zero"
