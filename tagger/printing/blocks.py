@@ -28,27 +28,27 @@ def end_block(box: EndBox, index: int, job: Job) -> Part:
     spec, content = job.tag.spec, job.tag.content
     end, values = (spec.end_a, content.tighten_a) if box.end == "a" else (spec.end_b, content.tighten_b)
     said = fields.end_said(end, values, job.template.languages)
-    text = _end_text(box, said)
+    frame, text = _end_text(box, said)
     if text is None:
-        raise _refused(said, _frame(box).room, index, job)
+        raise _refused(said, frame.room, index, job)
     turn = (spec.clocking_deg or 0) if box.end == "b" else 0
-    picture = _end_picture(box, Look.of(end), turn) if box.picture else ()
-    return Part([*_frame(box).plate, *picture, *text], [])
+    picture = _end_picture(frame, box.end, Look.of(end), turn) if box.picture else ()
+    return Part([*frame.plate, *picture, *text], [])
 
 
 @lru_cache(maxsize=512)
-def _end_picture(box: EndBox, look: Look, turn: int) -> tuple[Item, ...]:
+def _end_picture(frame: _Frame, name: str, look: Look, turn: int) -> tuple[Item, ...]:
     """The picture of an end, in its place."""
-    frame = _frame(box)
-    return tuple(moved(one_end(look, box.end, turn, *frame.picture).items, *frame.picture_at))
+    return tuple(moved(one_end(look, name, turn, *frame.picture).items, *frame.picture_at))
 
 
 @lru_cache(maxsize=512)
-def _end_text(box: EndBox, said: tuple[tuple[Said, ...], ...]) -> tuple[Item, ...] | None:
-    """What is said of an end, in its place; None where it does not fit."""
-    frame = _frame(box)
-    found = _fits(said, frame.room, box, spare=1)
-    return None if found is None else tuple(moved(_text(found, frame.room[1]), *frame.text_at))
+def _end_text(box: EndBox, said: tuple[tuple[Said, ...], ...]) -> tuple[_Frame, tuple[Item, ...] | None]:
+    """The frame in which most is large, and what is said of the end in its place; None where it does not fit."""
+    fitted = {frame: _fits(said, frame.room, box, spare=1) for frame in _frames(box)}
+    frame = max(fitted, key=lambda each: _main_size(fitted[each]))  # the widest picture of those as large
+    found = fitted[frame]
+    return frame, None if found is None else tuple(moved(_text(found, frame.room[1]), *frame.text_at))
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,8 +62,22 @@ class _Frame:
     room: tuple[float, float]
 
 
+_PICTURES = (1.0, 0.85, 0.7)  # shares of a picture's width, where the text beside it wants the room
+
+
+def _main_size(fitted: list[tuple[Said, Fitted]] | None) -> float:
+    """Of what is read at arm's length, the smallest em, in steps that make a difference; 0 where nothing fits."""
+    sizes = (found.size for one, found in fitted or () if one.main)
+    return round(min(sizes, default=10.0 if fitted else 0.0) / 0.15) * 0.15
+
+
 @lru_cache(maxsize=64)
-def _frame(box: EndBox) -> _Frame:
+def _frames(box: EndBox) -> tuple[_Frame, ...]:
+    """The block's frame, and those with a narrower picture."""
+    return tuple(dict.fromkeys(_frame(box, share) for share in (_PICTURES if box.picture else (1.0,))))
+
+
+def _frame(box: EndBox, share: float) -> _Frame:
     """Picture beside the text where the box is wide, above it where it is tall."""
     width, height = box.inner
     outer = box.end == "b"
@@ -76,7 +90,7 @@ def _frame(box: EndBox) -> _Frame:
         room = (width, height - row - 0.4)
         return _Frame(plate, (left, 0.0), (across, round(row, 3)), (0.0, row + 0.4), room)
     beside = min(width * 0.3, width - _GAP - box.text * _FIGURE) if box.picture else 0.0
-    column = max(side, beside)
+    column = max(side, beside * share)
     picture = (round(column, 3), round(min(height - side - 0.4, column * 1.3), 3))
     text_at = (0.0 if outer else column + _GAP, 0.0)
     room = (width - column - _GAP, height)

@@ -19,7 +19,7 @@ OWN = 'title = "Our own"\nsize = [60, 40]\n[[box]]\nkind = "qr"\nat = [1, 1]\nsi
 
 @pytest.fixture
 def settings(settings: Settings, tmp_path: Path) -> Settings:
-    (tmp_path / "moved.toml").write_text('base = "sleeve_tag"\ntitle = "Ours"\nsize = [170, 34]\n')
+    (tmp_path / "moved.toml").write_text('base = "sleeve_tag"\ntitle = "Ours"\nsize = [200, 34]\n')
     (tmp_path / "tight.toml").write_text(OWN)
     return settings.model_copy(update={"label_template_dirs": (tmp_path,)})
 

@@ -10,7 +10,7 @@ import pytest
 from tagger.drawing import Text
 from tagger.errors import TemplateError
 from tagger.i18n import LANGUAGES, Translator
-from tagger.printing import fields, template
+from tagger.printing import fields, survival, template
 from tagger.printing.layout import lay_out
 from tagger.trade.rows import UNVERIFIED
 from tagger.trade.tables import tables
@@ -231,6 +231,16 @@ def test_small_tags_of_two_elbows_carry_the_clocking_figure(name, longest):
         angle = tag.spec.clocking_deg
         assert [found[1] for found in told if found] == ([] if angle is None else [f"{angle}°"])
     assert any(tag.spec.clocking_deg is not None for tag in longest)
+
+
+def test_the_readme_says_what_whole_labels_were_measured_to_survive():
+    """Its table is survival.csv; all but the smallest label reach 95 %."""
+    for row in survival.rows():
+        (said,) = re.findall(
+            rf"^\|[^|\n]*\b{row['template']} \| ({row['measured_on']} .*) \|$", README, re.MULTILINE
+        )
+        assert said.split(" | ") == [row[name] for name in ("measured_on", "trials", *survival.WOUNDS)]
+        assert float(row["all"]) >= 95 or row["template"] == "roll_2x1"
 
 
 def test_readme_tells_every_template_kind_and_field():
