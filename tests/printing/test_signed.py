@@ -41,7 +41,9 @@ def test_the_large_symbol_is_signed_and_another_at_level_h_is_not(tag: Tag, dpi:
         first, *others = _codes(tag, name, dpi)
         assert first.symbol.text == tag.signed_link, name
         assert first.symbol.level in ("QH" if name != "sleeve_tag" else "MQH"), (name, first.symbol.level)
-        for other in others:
+        small = [one for one in others if template.load(name).box[one.box].holds == "number"]
+        assert all(one.symbol.text == link.number_only(tag.link) for one in small), name
+        for other in (one for one in others if one not in small):
             assert (other.symbol.text, other.symbol.level) == (tag.link, "H"), name
 
 
@@ -75,6 +77,6 @@ def test_the_readme_says_of_each_whether_it_is_signed() -> None:
 def test_a_shop_without_keys_prints_what_it_printed(tag: Tag) -> None:
     plain = replace(tag, signed_link="")
     for name in ("hang_tag", "sleeve_tag"):
-        one, other = _codes(plain, name, 203)
+        one, *_, other = _codes(plain, name, 203)
         assert one.symbol.text == other.symbol.text == tag.link
         assert (one.symbol.version, one.symbol.level) == (other.symbol.version, other.symbol.level)
