@@ -56,6 +56,13 @@ MAY_IMPORT: dict[str, set[str]] = {
         "tagger.trade",
         "tagger.i18n",
     },
+    "tagger/gauges": {
+        "tagger.settings",
+        "tagger.papers",  # its fonts
+        "tagger.code",
+        "tagger.trade",
+        "tagger.i18n",
+    },
     "tagger/record_tag.py": {
         "tagger.record",
         "tagger.settings",

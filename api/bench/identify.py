@@ -18,13 +18,13 @@ from tagger.errors import Problem, TaggerError
 from tagger.i18n import Translator
 from tagger.messages import Message
 from tagger.spec import Form, Series
-from tagger.trade.identifying import guided
+from tagger.trade.identifying import guided, marks
 from tagger.trade.identifying.identify import Identification, Measurements, identify
 from tagger.trade.identifying.readings import CONES, FLANKS, ORIGINS, SAID, SEATS
 from tagger.units import with_unit
 
 router = APIRouter()
-_CHOSEN = ("form", "seat", "cone", "flank", "series", "origin", "cannot", *SAID)
+_CHOSEN = ("form", "seat", "cone", "flank", "series", "origin", "cannot", "found", "scale", *SAID)
 FIELDS = ("thread_od", "thread_id", "tpi", "pitch", "hex", "nose", "tube_od", "flange_od", "bolt_spacing")
 _HINTS = {"tpi": "12", "pitch": 1.5}
 """Examples for the fields that are no lengths."""
@@ -38,9 +38,9 @@ def identify_page(request: Request, me: Builder, end: str = "end_a", part: bool 
     problems: tuple[Problem, ...] = ()
     if any(asked.values()):
         try:
-            found = identify(
-                Measurements.read(**_measured(asked, settings_of(request).length_unit)), tables_of(request)
-            )
+            given = _measured(asked, settings_of(request).length_unit)
+            read = marks.read(given.pop("found") or "", given.pop("scale"), given)
+            found = identify(Measurements.read(**read.values), tables_of(request), read.errors)
         except TaggerError as error:
             problems = error.problems
     end = end if end in ("end_a", "end_b") else "end_a"

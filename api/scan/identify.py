@@ -12,7 +12,7 @@ from typing import Any
 from urllib.parse import urlencode
 
 from fastapi import APIRouter, Request
-from fastapi.responses import Response
+from fastapi.responses import RedirectResponse, Response
 from markupsafe import Markup
 from pydantic import ValidationError
 
@@ -20,7 +20,7 @@ from api.scan import looks, view
 from api.scan.order_form import order_form
 from api.scan.pages import page, render
 from api.scan.visitor import Reader, reader_of
-from api.shared import layers, looking
+from api.shared import gauge_sheets, layers, looking
 from api.web.state import settings_of
 from tagger import phrases, units
 from tagger.errors import Problem, SpecError, TaggerError, UnitError, problems_of
@@ -28,8 +28,8 @@ from tagger.i18n import Translator
 from tagger.messages import Figure, Message, angle, length
 from tagger.spec import AssemblySpec, Connection, Cover, End, Form, LengthBasis, Series, Sizing
 from tagger.trade import assess
-from tagger.trade.identifying import guided, readings
-from tagger.trade.identifying.identify import Candidate, Identification, Measurements, identify
+from tagger.trade.identifying import guided, marks, readings
+from tagger.trade.identifying.identify import Candidate, Errors, Identification, Measurements, identify
 
 router = APIRouter()
 
@@ -71,7 +71,9 @@ FIELD = {"thread": "diameter"}  # where the form's field has another name than t
 MEASURED = (
     *("form", "diameter", "tpi", "pitch", "seat", "cone", "flank", "nose", "tube_od", "hex"),
     *("flange_od", "bolt_spacing", "series", "origin", "cannot", *readings.SAID),
+    *("found", "scale"),
 )
+_DIAMETERS = {"thread_od": "diameter", "thread_id": "diameter"}
 SHAPES = {
     "straight": Message("words-shape-straight"),
     "elbow_45": Message("words-shape-elbow", angle=angle(45)),
@@ -164,7 +166,9 @@ def hose_layers(request: Request) -> Response:
 
 @router.get("/identify", include_in_schema=False)
 def measure(request: Request) -> Response:
-    """The form for one end and, once it is filled in, what that end can be."""
+    """The form for one end and, once it is filled in, what that end can be; for a sheet of hoses what they leave."""
+    if request.query_params.get("sheet") == "hoses":
+        return RedirectResponse("/gauges/hose", 303)
     reader = reader_of(request)
     t = reader.t
     asked = {key: request.query_params.get(key, "").strip() for key in (*MEASURED, "a", "b")}
@@ -174,7 +178,8 @@ def measure(request: Request) -> Response:
     try:
         a, b = Picked.read(asked["a"]), Picked.read(asked["b"])
         if any(asked[key] for key in MEASURED):
-            found = identify(_measurements(_in_unit(asked, settings_of(request).length_unit)), reader.tables)
+            marked, errors = _with_marks(_in_unit(asked, settings_of(request).length_unit))
+            found = identify(_measurements(marked), reader.tables, errors)
     except TaggerError as error:
         problems = error.problems
     wanted = found.measure_next.feature if found and found.measure_next else ""
@@ -187,6 +192,7 @@ def measure(request: Request) -> Response:
         title=t("scan-no_tag"),
         asked=asked,
         problems=problems,
+        **gauge_sheets.found_on(asked, request.query_params, reader.tables),
         **_OFFERED,
         kept=False,
         which=which,
@@ -239,6 +245,8 @@ def kept_page(request: Request, lang: str, version: str) -> str:
         candidates=address("candidates.json"),
         more=address(f"more-{lang}.json"),
         asked=nothing,
+        marks=(),
+        from_sheet=False,
         **_OFFERED,
         kept=True,
         wanted="",
@@ -277,6 +285,26 @@ def _readings(asked: dict[str, str]) -> dict[str, Figure]:
         except UnitError:
             continue
     return found
+
+
+def _with_marks(asked: dict[str, str]) -> tuple[dict[str, str], Errors | None]:
+    """What was typed, with what was found on a gauge sheet, corrected, in its fields; and how far off it may be.
+
+    Raises SpecError where a mark cannot be read or is not one of such an end.
+    """
+    fields = {name: _DIAMETERS.get(name, name) for name in marks.FIELDS.values()}
+    read = marks.read(asked["found"], asked["scale"], {name: asked[field] for name, field in fields.items()})
+    found = {
+        name: value for name, value in read.values.items() if not isinstance(value, str) or name == "seat"
+    }
+    side = asked["side"].lower()
+    if asked["form"] in set(Form):
+        form = Form(asked["form"])
+        side = "male" if form.is_male_thread else "female" if form.is_female_thread else "none"
+    for name, is_one in (("thread_od", side == "male"), ("thread_id", side == "female")):
+        if name in found and not is_one and not readings.unknown(side):
+            raise SpecError(Problem("found", asked["found"], Message("identify-mark-other-end", thread=name)))
+    return asked | {fields[n]: v if isinstance(v, str) else f"{v} mm" for n, v in found.items()}, read.errors
 
 
 def _measurements(asked: dict[str, str]) -> Measurements:

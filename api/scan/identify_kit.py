@@ -13,7 +13,7 @@ import numpy as np
 from api.scan import kit, scripts
 from tagger.i18n.catalogue import source
 from tagger.spec import Connection, Form
-from tagger.trade.identifying import asking, guided, identify, likelihood, ranking, readings
+from tagger.trade.identifying import asking, guided, identify, likelihood, marks, ranking, readings
 from tagger.trade.identifying.likelihood import Pool
 from tagger.trade.tables import Tables
 
@@ -46,6 +46,7 @@ def candidates(tables: Tables) -> dict[str, Any]:
         ],
         "range": likelihood.RANGE,
         "errors": {name: errors.of(name) for name in likelihood.CONTINUOUS},
+        "paper": {name: marks.PAPER.of(name) for name in likelihood.CONTINUOUS},
         "limits": _limits(),
         "flanges": [c.value for c in Connection if c.is_flange],
         "males": [form.value for form in Form if form.is_male_thread],

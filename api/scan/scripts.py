@@ -12,7 +12,7 @@ from importlib.resources.abc import Traversable
 from typing import Final
 
 VENDORED: Final = ("fluent", "ed25519")
-IDENTIFYING: Final = ("guided.js", "identify.js", "looking.js", "measures.js", "ranker.js")
+IDENTIFYING: Final = ("guided.js", "identify.js", "looking.js", "marks.js", "measures.js", "ranker.js")
 """What only identifying without a signal asks for."""
 APART: Final = (*IDENTIFYING, "calendar.js")
 """What a phone keeps after all that reads a tag."""

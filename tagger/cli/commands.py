@@ -39,33 +39,14 @@ def identify(a: argparse.Namespace, t: Translator) -> Answer:
     """Ranks the connections that fit the measurements."""
     from tagger.cli.report import identification_text
     from tagger.trade import report
-    from tagger.trade.identifying import identify
+    from tagger.trade.identifying import identify, marks
 
-    found = identify.identify(
-        identify.Measurements.read(
-            form=a.form,
-            thread_od=a.thread_od,
-            thread_id=a.thread_id,
-            tpi=a.tpi,
-            pitch=a.pitch,
-            seat=a.seat,
-            cone=a.cone,
-            hex=a.hex,
-            tube_od=a.tube_od,
-            flange_od=a.flange_od,
-            bolt_spacing=a.bolt_spacing,
-            flank=a.flank,
-            nose=a.nose,
-            series=a.series,
-            origin=a.origin,
-            cannot=",".join(a.cannot or []),
-            side=a.side,
-            swivels=a.swivels,
-            shape=a.shape,
-            seals=a.seals,
-        ),
-        shop_settings().tables(),
-    )
+    names = ("form", "thread_od", "thread_id", "tpi", "pitch", "seat", "cone", "hex", "tube_od", "flange_od")
+    more = ("bolt_spacing", "flank", "nose", "series", "origin", "side", "swivels", "shape", "seals")
+    given = {name: getattr(a, name) for name in (*names, *more)} | {"cannot": ",".join(a.cannot or [])}
+    read = marks.read(a.found, a.scale, given)
+    measured = identify.Measurements.read(**read.values)
+    found = identify.identify(measured, shop_settings().tables(), read.errors)
     return report.identification(found, t), identification_text(found, t)
 
 

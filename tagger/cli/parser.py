@@ -21,6 +21,7 @@ from tagger.cli import (
     printing,
     proving,
     scale_cards,
+    sheets,
     signing_keys,
     values,
 )
@@ -83,6 +84,8 @@ def _identify(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--origin", help=t("cli-option-origin", choices=ORIGINS))
     for name, words in SAID.items():
         one.add_argument(f"--{name}", help=t(f"cli-option-{name}", choices=words))
+    one.add_argument("--found", default="", metavar="MARKS", help=t("cli-option-found"))
+    one.add_argument("--scale", metavar="LENGTH", help=t("cli-option-scale"))
     one.add_argument("--cannot", action="append", metavar="WHAT", help=t("cli-option-cannot", choices=ASKED))
 
 
@@ -383,6 +386,7 @@ _COMMANDS: Final[dict[str, tuple[Call, Fill]]] = {
     "chart": (charts.chart, _chart),
     "booklet": (charts.booklet, _booklet),
     "scale-card": (scale_cards.scale_card, scale_cards.options),
+    "sheet": (sheets.sheet, sheets.options),
     "customer": (customers.customer, _customer),
     "erase-contact": (customers.erase_contact, _erase_contact),
     "fitted": (fitted.fitted, _fitted),

@@ -15,13 +15,16 @@ def graded(found: WorkingPressure, tables: Tables) -> WorkingPressure:
 
 
 def _grade(part: PartRating, tables: Tables) -> Grade | None:
-    if part.value_bar is None:
-        return None
-    if part.confidence in UNVERIFIED:
+    return None if part.value_bar is None else of_source(part.source, part.confidence, tables)
+
+
+def of_source(source: str, confidence: str | None, tables: Tables) -> Grade | None:
+    """The grade of a figure with this source and confidence; None where the source is none of the tables."""
+    if confidence in UNVERIFIED:
         return "unverified"
-    if part.confidence in ("shop", "given"):
-        return "shop" if part.confidence == "shop" else "given"
-    known = tables.sources.get(part.source)
+    if confidence in ("shop", "given"):
+        return "shop" if confidence == "shop" else "given"
+    known = tables.sources.get(source)
     if known is None:
         return None
     return "unverified" if known.grade in UNVERIFIED else known.grade  # type: ignore[return-value]

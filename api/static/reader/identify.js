@@ -3,7 +3,8 @@
 
 import { load } from "./kit.js";
 import { looking, made, notice, refusal, seen } from "./looking.js";
-import { read } from "./measures.js";
+import { withMarks } from "./marks.js";
+import { lengthOf, read } from "./measures.js";
 import { start } from "./page.js";
 import { form as formOf, connection } from "./phrases.js";
 import { identify, sizeText, unpacked } from "./ranker.js";
@@ -42,6 +43,7 @@ function fillForm(asked) {
       if (field.type === "radio") field.checked = field.value === value;
       else field.value = value;
     }
+    if (value && ["found", "scale"].includes(name)) form.querySelector("#found-on").open = true;
     if (value) form.querySelector(`[data-optional="${CSS.escape(name)}"]`)?.removeAttribute("hidden");
   }
   for (const name of [...KEPT, "cannot", ...SEEN]) if (query.get(name)) form.append(made("input", "", { type: "hidden", name, value: query.get(name) }));
@@ -78,11 +80,12 @@ function card({ row, likelihood, contradicts, series, lookAlikes }, which, first
 }
 
 function answer(asked, which, t, pool) {
-  const { measured, problems } = read(asked, place.dataset.unit, pool);
+  const marked = withMarks(asked, pool, lengthOf);
+  const { measured, problems } = marked.problems.length ? marked : read(marked.asked, place.dataset.unit, pool);
   if (problems.length) {
     return problems.map((problem) => refusal(problem, captionOf(problem.field), t));
   }
-  const found = identify(measured, pool);
+  const found = identify(measured, marked.paper ? { ...pool, errors: pool.paper } : pool);
   return [
     made("h2", which === "a" ? t("scan-identify-possible_a") : t("scan-identify-possible_b")),
     made("p", t(found.summary), { class: "lead" }),

@@ -1039,3 +1039,8 @@ bench-templates-wound-faded = verblasst: { $share } %
 bench-templates-wound-oil = altes Öl: { $share } %
 bench-templates-wound-burnt_half = eine Hälfte verbrannt: { $share } %
 bench-templates-show = Alle Schilder in wahrer Größe zeigen
+
+## What was found on a gauge sheet
+
+bench-field-found = Marken auf dem Bogen
+bench-field-scale = Maß der Kontrolllinie

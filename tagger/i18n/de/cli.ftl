@@ -453,3 +453,12 @@ cli-option-chart-stock = nur die Anschlüsse der Armaturen der Werkstatt
 cli-option-chart-numbers = nur diese, mit ihren Lagernummern
 cli-option-booklet-paper = Papier, das geschnitten und gefaltet wird (Vorgabe: A4)
 cli-option-booklet-pages = Seite für Seite, zum Lesen am Bildschirm
+
+## Gauge sheets
+
+cli-about-sheet = Einen Lehrenbogen schreiben: die Tabellen im wahren Maßstab auf Papier, zum Anlegen an ein Teil.
+cli-option-sheet-kind = wofür der Bogen ist: Gewindedurchmesser, Steigungen, Winkel von Dichtsitzen, Schlüsselweiten, Flanschbunde oder Außendurchmesser von Schläuchen
+cli-option-sheet-paper = das Papier, auf das er gedruckt wird
+cli-option-sheet-family = nur die Gewindedurchmesser dieser Familie
+cli-option-found = Marken, die auf einem Lehrenbogen gefunden wurden, zum Beispiel „D26.99 P2.117“
+cli-option-scale = was die Kontrolllinie des Bogens misst: die von 100 mm, oder die von 4 in in Zoll

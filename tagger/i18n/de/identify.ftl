@@ -277,3 +277,25 @@ identify-not-asked = { $value } ist kein Maß, nach dem gefragt wird.
     .mend = Eines davon verwenden: { LIST($known, style: "or") }.
 identify-not-an-answer = { $value } ist keine Antwort auf diese Frage.
     .mend = Einen dieser Werte verwenden: { LIST($known, style: "or") }.
+
+## What was found on a gauge sheet
+
+identify-mark-unreadable = { $given } ist keine Marke eines Lehrenbogens.
+    .mend = Die Marke eingeben, wie sie neben der Lehre gedruckt ist, zum Beispiel D26.99 oder P1.814.
+identify-mark-twice = { $mark } misst, was schon eingegeben ist.
+    .mend = Je Messung einen Wert eingeben.
+identify-marks-many = Mehr als { $most } Marken wurden eingegeben.
+    .mend = Je Messung eine Marke eingeben.
+identify-scale-missing = In welcher Größe der Lehrenbogen gedruckt wurde, ist nicht bekannt.
+    .mend = Das Maß der Kontrolllinie von 100 mm eingeben oder das der Linie von 4 in in Zoll. Bedeckt eine Bankkarte ihren Rahmen in beiden Richtungen gerade, 100 mm eingeben.
+identify-scale-alone = Die Kontrolllinie korrigiert nur Marken eines Lehrenbogens. Ein mit dem Messschieber gemessener Wert braucht keine Korrektur.
+    .mend = Die Marke eingeben oder die Kontrolllinie leer lassen.
+identify-scale-beyond = Eine Kontrolllinie von { $given } weicht um mehr als 3 % ab.
+    .mend = Den Bogen neu drucken, mit 100 % (tatsächliche Größe).
+identify-scale-other-line = 101,6 mm ist die Länge der Linie von 4 in. Hier wird die Linie von 100 mm erwartet.
+    .mend = Das Maß der Linie von 100 mm eingeben oder die Länge der Linie von 4 in in Zoll.
+identify-mark-other-end = { $thread ->
+    [thread_od] Eine Marke mit D gehört zu einem Außengewinde, und dieses Ende ist keines.
+   *[thread_id] Eine Marke mit F gehört zu einem Innengewinde, und dieses Ende ist keines.
+ }
+    .mend = Wählen, was das Ende ist, oder die Marke eines solchen Endes eingeben.

@@ -405,3 +405,12 @@ scan-unsealed-note = Dieser Code trägt keine Signatur: der kleine Code eines Sc
 scan-sealed-act = Bauen Sie die Schlauchleitung erst ein, wenn die Werkstatt ihre Werte bestätigt hat.
 scan-unchecked-note = Öffnen Sie mit Netz eine Schildseite der Werkstatt, das erneuert die Schlüssel auf diesem Telefon, oder fragen Sie die Werkstatt.
 scan-pressure-anyway = Den Druck auf dem Schild trotzdem zeigen
+
+## What was found on a gauge sheet
+
+scan-identify-from_sheet = Auf einem Lehrenbogen gefunden
+scan-identify-from_sheet-hint = Nur für Marken, die auf einem gedruckten Lehrenbogen gefunden wurden.
+scan-identify-scale-hint = Beispiel: 99 mm, oder 3,96 in für die Linie von 4 in. Bedeckt eine Bankkarte ihren Rahmen in beiden Richtungen gerade: 100.
+scan-field-found = Marken auf dem Bogen
+scan-field-scale = Maß der Kontrolllinie
+scan-field-od = Außendurchmesser auf dem Streifen

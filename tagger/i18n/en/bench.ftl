@@ -1039,3 +1039,8 @@ bench-templates-wound-faded = faded: { $share } %
 bench-templates-wound-oil = old oil: { $share } %
 bench-templates-wound-burnt_half = one half burnt: { $share } %
 bench-templates-show = Show all labels at true size
+
+## What was found on a gauge sheet
+
+bench-field-found = Marks found on the sheet
+bench-field-scale = Check line measures

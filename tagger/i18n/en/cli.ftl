@@ -453,3 +453,12 @@ cli-option-chart-stock = only the connections of the shop's fittings
 cli-option-chart-numbers = only these, with their stock numbers
 cli-option-booklet-paper = paper that is cut and folded (default A4)
 cli-option-booklet-pages = page by page, to read on a screen
+
+## Gauge sheets
+
+cli-about-sheet = Write a gauge sheet: the tables at true scale on paper, to hold a part against.
+cli-option-sheet-kind = what the sheet is for: thread diameters, pitches, seat angles, hexagons, flange heads or outside diameters of hose
+cli-option-sheet-paper = the paper that it is printed on
+cli-option-sheet-family = thread diameters of this family alone
+cli-option-found = marks found on a gauge sheet, for example "D26.99 P2.117"
+cli-option-scale = what the sheet's check line measures: the 100 mm line, or the 4 in line in inches

@@ -277,3 +277,25 @@ identify-not-asked = { $value } is not something that is asked for.
     .mend = Use one of: { LIST($known, style: "or") }.
 identify-not-an-answer = { $value } is not an answer to this question.
     .mend = Use one of: { LIST($known, style: "or") }.
+
+## What was found on a gauge sheet
+
+identify-mark-unreadable = { $given } is not a mark of a gauge sheet.
+    .mend = Enter the mark as it is printed beside the gauge, for example D26.99 or P1.814.
+identify-mark-twice = { $mark } measures what has been entered already.
+    .mend = Enter one value for each measurement.
+identify-marks-many = More than { $most } marks were entered.
+    .mend = Enter one mark for each measurement.
+identify-scale-missing = The size at which the gauge sheet was printed is not known.
+    .mend = Enter what the 100 mm check line measures, or the 4 in line in inches. If a bank card just covers its outline both ways, enter 100 mm.
+identify-scale-alone = The check line corrects only the marks of a gauge sheet. A value measured with a caliper needs no correction.
+    .mend = Enter the mark, or leave the check line empty.
+identify-scale-beyond = A check line of { $given } is more than 3 % off.
+    .mend = Print the sheet again at 100 % (actual size).
+identify-scale-other-line = 101.6 mm is the length of the 4 in line. The 100 mm line is expected here.
+    .mend = Enter what the 100 mm line measures, or the length of the 4 in line in inches.
+identify-mark-other-end = { $thread ->
+    [thread_od] A mark with D is that of a male thread, and this end is not one.
+   *[thread_id] A mark with F is that of a female thread, and this end is not one.
+ }
+    .mend = Choose what the end is, or enter the mark of such an end.

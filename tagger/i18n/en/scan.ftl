@@ -405,3 +405,12 @@ scan-unsealed-note = This code carries no signature: the small code of a tag, or
 scan-sealed-act = Do not install the hose assembly until the shop has confirmed its values.
 scan-unchecked-note = Open a tag page of the shop with a signal, which updates the keys on this phone, or ask the shop.
 scan-pressure-anyway = Show the pressure on the tag all the same
+
+## What was found on a gauge sheet
+
+scan-identify-from_sheet = Found on a gauge sheet
+scan-identify-from_sheet-hint = Only for marks found on a printed gauge sheet.
+scan-identify-scale-hint = Example: 99 mm, or 3.96 in for the line of 4 in. If a bank card just covers its outline both ways: 100.
+scan-field-found = Marks found on the sheet
+scan-field-scale = Check line measures
+scan-field-od = Outside diameter on the strip

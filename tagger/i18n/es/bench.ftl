@@ -1039,3 +1039,8 @@ bench-templates-wound-faded = descolorida: { $share } %
 bench-templates-wound-oil = aceite usado: { $share } %
 bench-templates-wound-burnt_half = una mitad quemada: { $share } %
 bench-templates-show = Ver todas las etiquetas a tamaño real
+
+## What was found on a gauge sheet
+
+bench-field-found = Marcas halladas en la hoja
+bench-field-scale = Medida de la línea de control

@@ -453,3 +453,12 @@ cli-option-chart-stock = solo las conexiones de los racores del taller
 cli-option-chart-numbers = solo estas, con sus números de almacén
 cli-option-booklet-paper = papel que se corta y se pliega (por defecto A4)
 cli-option-booklet-pages = página a página, para leer en pantalla
+
+## Gauge sheets
+
+cli-about-sheet = Escribir una plantilla de medida: las tablas a escala real en papel, para comparar una pieza.
+cli-option-sheet-kind = para qué es la plantilla: diámetros de rosca, pasos, ángulos de asiento, hexágonos, cabezas de brida o diámetros exteriores de manguera
+cli-option-sheet-paper = el papel en que se imprime
+cli-option-sheet-family = los diámetros de rosca de esta familia sola
+cli-option-found = marcas halladas en una plantilla de medida, por ejemplo «D26.99 P2.117»
+cli-option-scale = lo que mide la línea de control de la plantilla: la de 100 mm, o la de 4 in en pulgadas

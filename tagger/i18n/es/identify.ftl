@@ -277,3 +277,25 @@ identify-not-asked = { $value } no es una medida que se pida.
     .mend = Use una de estas: { LIST($known, style: "or") }.
 identify-not-an-answer = { $value } no es una respuesta a esta pregunta.
     .mend = Use una de estas: { LIST($known, style: "or") }.
+
+## What was found on a gauge sheet
+
+identify-mark-unreadable = { $given } no es una marca de una plantilla de medida.
+    .mend = Introduzca la marca tal como está impresa junto a la galga, por ejemplo D26.99 o P1.814.
+identify-mark-twice = { $mark } mide lo que ya se ha introducido.
+    .mend = Introduzca un solo valor por medida.
+identify-marks-many = Se han introducido más de { $most } marcas.
+    .mend = Introduzca una sola marca por medida.
+identify-scale-missing = No se sabe a qué tamaño se imprimió la plantilla de medida.
+    .mend = Introduzca lo que mide la línea de control de 100 mm, o la de 4 in en pulgadas. Si una tarjeta bancaria cubre justo su marco en ambos sentidos, introduzca 100 mm.
+identify-scale-alone = La línea de control solo corrige las marcas de una plantilla de medida. Un valor medido con calibre no necesita corrección.
+    .mend = Introduzca la marca o deje vacía la línea de control.
+identify-scale-beyond = Una línea de control de { $given } se desvía más del 3 %.
+    .mend = Imprima de nuevo la plantilla al 100 % (tamaño real).
+identify-scale-other-line = 101,6 mm es la longitud de la línea de 4 in. Aquí se espera la línea de 100 mm.
+    .mend = Introduzca lo que mide la línea de 100 mm, o la longitud de la línea de 4 in en pulgadas.
+identify-mark-other-end = { $thread ->
+    [thread_od] Una marca con D es de una rosca macho, y este extremo no lo es.
+   *[thread_id] Una marca con F es de una rosca hembra, y este extremo no lo es.
+ }
+    .mend = Elija qué es el extremo o introduzca la marca de un extremo así.

@@ -405,3 +405,12 @@ scan-unsealed-note = Este código no lleva firma: es el código pequeño de una 
 scan-sealed-act = No monte el latiguillo hasta que el taller haya confirmado sus valores.
 scan-unchecked-note = Abra con cobertura una página de etiqueta del taller, lo que actualiza las claves de este teléfono, o pregunte al taller.
 scan-pressure-anyway = Mostrar de todos modos la presión de la etiqueta
+
+## What was found on a gauge sheet
+
+scan-identify-from_sheet = Hallado en una plantilla de medida
+scan-identify-from_sheet-hint = Solo para marcas halladas en una plantilla impresa.
+scan-identify-scale-hint = Ejemplo: 99 mm, o 3,96 in para la línea de 4 in. Si una tarjeta bancaria cubre justo su marco en ambos sentidos: 100.
+scan-field-found = Marcas halladas en la hoja
+scan-field-scale = Medida de la línea de control
+scan-field-od = Diámetro exterior leído en la tira

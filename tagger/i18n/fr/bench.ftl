@@ -1039,3 +1039,8 @@ bench-templates-wound-faded = impression pâlie : { $share } %
 bench-templates-wound-oil = huile usée : { $share } %
 bench-templates-wound-burnt_half = une moitié brûlée : { $share } %
 bench-templates-show = Voir toutes les étiquettes en vraie grandeur
+
+## What was found on a gauge sheet
+
+bench-field-found = Repères trouvés sur la feuille
+bench-field-scale = Mesure de la ligne de contrôle

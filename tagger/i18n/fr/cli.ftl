@@ -453,3 +453,12 @@ cli-option-chart-stock = seulement les raccordements des embouts de l'atelier
 cli-option-chart-numbers = seulement ceux-ci, avec leurs numéros de stock
 cli-option-booklet-paper = papier à couper et à plier (par défaut A4)
 cli-option-booklet-pages = page par page, à lire à l'écran
+
+## Gauge sheets
+
+cli-about-sheet = Écrire un gabarit : les tables à l'échelle réelle sur papier, à présenter sur une pièce.
+cli-option-sheet-kind = l'objet du gabarit : diamètres de filetage, pas, angles de siège, hexagones, collerettes ou diamètres extérieurs de tuyau
+cli-option-sheet-paper = le papier d'impression
+cli-option-sheet-family = les diamètres de filetage de cette seule famille
+cli-option-found = repères trouvés sur un gabarit, par exemple « D26.99 P2.117 »
+cli-option-scale = ce que mesure la ligne de contrôle du gabarit : celle de 100 mm, ou celle de 4 in en pouces

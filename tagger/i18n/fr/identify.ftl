@@ -277,3 +277,25 @@ identify-not-asked = { $value } n'est pas une mesure demandée.
     .mend = Utilisez l'une de celles-ci : { LIST($known, style: "or") }.
 identify-not-an-answer = { $value } n'est pas une réponse à cette question.
     .mend = Utilisez l'une de ces valeurs : { LIST($known, style: "or") }.
+
+## What was found on a gauge sheet
+
+identify-mark-unreadable = { $given } n'est pas un repère de gabarit.
+    .mend = Saisissez le repère tel qu'il est imprimé à côté, par exemple D26.99 ou P1.814.
+identify-mark-twice = { $mark } mesure ce qui est déjà saisi.
+    .mend = Saisissez une seule valeur par mesure.
+identify-marks-many = Plus de { $most } repères ont été saisis.
+    .mend = Saisissez un seul repère par mesure.
+identify-scale-missing = L'échelle à laquelle le gabarit a été imprimé n'est pas connue.
+    .mend = Saisissez ce que mesure la ligne de contrôle de 100 mm, ou celle de 4 in en pouces. Si une carte bancaire couvre juste son cadre dans les deux sens, saisissez 100 mm.
+identify-scale-alone = La ligne de contrôle ne corrige que les repères d'un gabarit. Une cote prise au pied à coulisse ne demande aucune correction.
+    .mend = Saisissez le repère, ou laissez la ligne de contrôle vide.
+identify-scale-beyond = Une ligne de contrôle de { $given } s'écarte de plus de 3 %.
+    .mend = Imprimez de nouveau le gabarit à 100 % (taille réelle).
+identify-scale-other-line = 101,6 mm est la longueur de la ligne de 4 in. On attend ici la ligne de 100 mm.
+    .mend = Saisissez ce que mesure la ligne de 100 mm, ou la longueur de la ligne de 4 in en pouces.
+identify-mark-other-end = { $thread ->
+    [thread_od] Un repère avec D est celui d'un filetage mâle, et cette extrémité n'en est pas un.
+   *[thread_id] Un repère avec F est celui d'un filetage femelle, et cette extrémité n'en est pas un.
+ }
+    .mend = Choisissez ce qu'est l'extrémité, ou saisissez le repère d'une telle extrémité.

@@ -405,3 +405,12 @@ scan-unsealed-note = Ce code ne porte pas de signature : c'est le petit code d'
 scan-sealed-act = Ne montez pas le flexible avant que l'atelier en ait confirmé les valeurs.
 scan-unchecked-note = Ouvrez avec du réseau une page d'étiquette de l'atelier, ce qui met à jour les clés sur ce téléphone, ou demandez à l'atelier.
 scan-pressure-anyway = Afficher malgré tout la pression indiquée sur l'étiquette
+
+## What was found on a gauge sheet
+
+scan-identify-from_sheet = Trouvé sur un gabarit
+scan-identify-from_sheet-hint = Uniquement pour les repères trouvés sur un gabarit imprimé.
+scan-identify-scale-hint = Exemple : 99 mm, ou 3,96 in pour la ligne de 4 in. Si une carte bancaire couvre juste son cadre dans les deux sens : 100.
+scan-field-found = Repères trouvés sur la feuille
+scan-field-scale = Mesure de la ligne de contrôle
+scan-field-od = Diamètre extérieur lu sur la bande
