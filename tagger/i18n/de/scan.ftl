@@ -413,4 +413,3 @@ scan-identify-from_sheet-hint = Nur für Marken, die auf einem gedruckten Lehren
 scan-identify-scale-hint = Beispiel: 99 mm, oder 3,96 in für die Linie von 4 in. Bedeckt eine Bankkarte ihren Rahmen in beiden Richtungen gerade: 100.
 scan-field-found = Marken auf dem Bogen
 scan-field-scale = Maß der Kontrolllinie
-scan-field-od = Außendurchmesser auf dem Streifen

@@ -413,4 +413,3 @@ scan-identify-from_sheet-hint = Only for marks found on a printed gauge sheet.
 scan-identify-scale-hint = Example: 99 mm, or 3.96 in for the line of 4 in. If a bank card just covers its outline both ways: 100.
 scan-field-found = Marks found on the sheet
 scan-field-scale = Check line measures
-scan-field-od = Outside diameter on the strip

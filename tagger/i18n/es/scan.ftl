@@ -413,4 +413,3 @@ scan-identify-from_sheet-hint = Solo para marcas halladas en una plantilla impre
 scan-identify-scale-hint = Ejemplo: 99 mm, o 3,96 in para la línea de 4 in. Si una tarjeta bancaria cubre justo su marco en ambos sentidos: 100.
 scan-field-found = Marcas halladas en la hoja
 scan-field-scale = Medida de la línea de control
-scan-field-od = Diámetro exterior leído en la tira

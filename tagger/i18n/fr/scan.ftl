@@ -413,4 +413,3 @@ scan-identify-from_sheet-hint = Uniquement pour les repères trouvés sur un gab
 scan-identify-scale-hint = Exemple : 99 mm, ou 3,96 in pour la ligne de 4 in. Si une carte bancaire couvre juste son cadre dans les deux sens : 100.
 scan-field-found = Repères trouvés sur la feuille
 scan-field-scale = Mesure de la ligne de contrôle
-scan-field-od = Diamètre extérieur lu sur la bande
