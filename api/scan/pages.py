@@ -133,6 +133,9 @@ def shell(request: Request, lang: str, version: str) -> str:
     )
 
 
+_LONGEST_ASKED = 2000
+
+
 def page(
     request: Request, name: str = "base.html", *, status: int = 200, keep: bool = False, **values: Any
 ) -> Response:
@@ -143,7 +146,8 @@ def page(
     lang, units = language_of(request), units_of(request)
     if not keep:  # what was asked for stays when the language is changed
         items = [(key, text) for key, text in request.query_params.multi_items() if key not in _CHOSEN]
-        values["asked_too"] = f"{urlencode(items)}&" if items else ""
+        asked = f"{urlencode(items)}&" if items else ""
+        values["asked_too"] = asked if len(asked) <= _LONGEST_ASKED else ""  # nothing we ask for is as long
     response = HTMLResponse(render(request, name, lang, units, **values), status_code=status)
     response.headers["Content-Security-Policy"] = policy()
     response.headers["Content-Language"] = lang

@@ -67,7 +67,8 @@ class Keys:
 def two_swivels(page: Page) -> None:
     page.select_option("[name='end_a.connection']", "sae_37_flare")
     page.select_option("[name='end_a.form']", "female_swivel")
-    expect(page.locator("#view")).to_have_attribute("aria-busy", "false")  # what it says moves what is below
+    if page.locator("#view[aria-busy]").count():  # with scripts: what it says moves what is below
+        expect(page.locator("#view")).to_have_attribute("aria-busy", "false")
     page.check("[name='end_b.same']")
 
 

@@ -19,7 +19,7 @@ OpenPage = Callable[..., Page]
 FIRST_VIEW = 20_000  # bytes of the page, headers and all, packed as a browser asks for it
 KEPT_FOR_LATER = 97_000
 """All that a phone keeps to read tags without a signal: scripts of the page itself, and what checks a signature."""
-KEPT_TO_IDENTIFY = 40_000
+KEPT_TO_IDENTIFY = 42_000
 IDENTIFIES = "async () => !!(await caches.match('/scan/identify?lang=en'))"
 SIZES = """async () => {
   const base = document.querySelector("script[type=module]").src.replace(/[^/]*$/, "");

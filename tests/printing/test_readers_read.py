@@ -12,16 +12,27 @@ READERS = qr_readers()
 
 
 def parts(tag, name, page):
-    """The page, or what is above and below its tear line, and what its symbols say: the link, or the number's alone."""
+    """What the symbols say, the link or the number's alone, each with a picture in which the others are painted over."""
     label = template.load(name)
     said = {"all": tag.link, "spec": tag.link, "number": link.number_only(tag.link)}
-    codes = [box for box in label.box if box.kind == "qr"]
-    if len({said[box.holds] for box in codes}) == 1:
-        return [(page, said[codes[0].holds])]
-    [line] = [box.at[1] for box in label.box if box.kind == "cut"]
-    row = round(page.height * (label.sheet.first[1] + line) / label.sheet.page_size[1])
-    halves = page.crop((0, 0, page.width, row)), page.crop((0, row, page.width, page.height))
-    return [(half, said[box.holds]) for half, box in zip(halves, codes, strict=True)]
+    codes = [(box, said[box.holds]) for box in label.box if box.kind == "qr"]
+    return [
+        (_without(page, label, [box for box, other in codes if other != text]), text)
+        for text in {t for _, t in codes}
+    ]
+
+
+def _without(page, label, boxes):
+    """``page``: the label's own picture, or the sheet that it stands on."""
+    alone = label.sheet is None or abs(page.height / page.width - label.size[1] / label.size[0]) < 0.01
+    first = (0, 0) if alone else label.sheet.first
+    dots = page.width / (label.size if alone else label.sheet.page_size)[0]
+    shown = page.copy()
+    for box in boxes:
+        left, top = first[0] + box.at[0], first[1] + box.at[1]
+        corners = left, top, left + box.size[0], top + box.size[1]
+        shown.paste("white", tuple(round(corner * dots) for corner in corners))
+    return shown
 
 
 def test_all_three_readers_are_here():

@@ -37,6 +37,7 @@ CONTACT = {"phone": "555 0100"}
 FILE = {"file": ("list.csv", LIST.encode(), "text/csv")}
 OTHER_FILE = {"file": ("list.csv", LIST.replace("1250", "1300").encode(), "text/csv")}
 WRITES_NOTHING = {
+    "/hose-by-layers",
     "/identify",
     "/lay-line",
     "/check",
