@@ -213,7 +213,7 @@ def copy_rows(source: Connection, target: Connection) -> None:
 
 def _rows(source: Connection, table: SqlTable) -> Iterator[list[dict[str, Any]]]:
     keys = list(table.primary_key.columns)
-    size = 10 if any(isinstance(c.type, LargeBinary) for c in table.columns) else 1000
+    size = 10 if any(isinstance(c.type, LargeBinary) for c in table.columns) else 500
     result = source.execute(select(table).order_by(*keys), execution_options={"yield_per": size})
     for chunk in result.mappings().partitions(size):
         yield [dict(row) for row in chunk]

@@ -4,21 +4,34 @@ from __future__ import annotations
 
 import json
 import os
+import re
 import subprocess
 import sys
 import sysconfig
 import zipfile
-from collections.abc import Callable
+from dataclasses import dataclass
 from importlib.metadata import version
 from pathlib import Path
 
+import httpx
 import pytest
 
 from tagger.i18n import LANGUAGES
 from tests.test_spec import EXAMPLE
 
 ROOT = Path(__file__).parents[2]
-Tagger = Callable[..., str]
+
+
+@dataclass(frozen=True)
+class Installed:
+    """The command of an installation, and the empty folder in which it runs."""
+
+    command: Path
+    folder: Path
+    env: dict[str, str]
+
+    def __call__(self, *arguments: object) -> str:
+        return _run(self.command, *arguments, cwd=self.folder, env=self.env)
 
 
 @pytest.fixture(scope="module")
@@ -38,7 +51,7 @@ def wheel(tmp_path_factory: pytest.TempPathFactory) -> Path:
 
 
 @pytest.fixture(scope="module")
-def tagger(wheel: Path, tmp_path_factory: pytest.TempPathFactory) -> Tagger:
+def tagger(wheel: Path, tmp_path_factory: pytest.TempPathFactory) -> Installed:
     """``tagger`` of a venv that holds the wheel, and borrows only what the wheel depends on."""
     venv, empty = tmp_path_factory.mktemp("venv"), tmp_path_factory.mktemp("empty")
     _run(sys.executable, "-m", "venv", "--without-pip", venv)
@@ -53,31 +66,53 @@ def tagger(wheel: Path, tmp_path_factory: pytest.TempPathFactory) -> Tagger:
     env |= {"HOME": str(empty), "XDG_DATA_HOME": str(empty / "data")}
     (empty / "spec.json").write_text(json.dumps(EXAMPLE), encoding="utf-8")
 
-    def run(*arguments: object) -> str:
-        return _run(venv / "bin" / "tagger", *arguments, cwd=empty, env=env)
-
     where = _run(python, "-c", "import tagger; print(tagger.__file__)", cwd=empty, env=env)
     assert Path(where.strip()).is_relative_to(venv)
-    return run
+    return Installed(venv / "bin" / "tagger", empty, env)
 
 
 def test_catalogues_glossaries_and_licences_are_in_the_wheel(wheel: Path) -> None:
     names = set(zipfile.ZipFile(wheel).namelist())
-    kept = {path.relative_to(ROOT).as_posix() for room in ("tagger", "api", "label_templates")
+    kept = {path.relative_to(ROOT).as_posix() for room in ("tagger", "api", "label_templates", "examples")
             for path in (ROOT / room).rglob("*")
-            if (path.is_file() and path.suffix in {".ftl", ".csv", ".json", ".toml", ".mustache", ".html", ".js"})
+            if (path.is_file() and path.suffix in {".ftl", ".csv", ".json", ".toml", ".mustache", ".html", ".js",
+                                                   ".service", ".timer", ".conf", ".env"})
             or path.name == "LICENSE.txt"}  # fmt: skip
     assert len([name for name in kept if name.endswith(".ftl")]) >= 2 * len(LANGUAGES)
     assert sorted(kept - names) == []
 
 
-def test_a_tag_is_checked_registered_printed_and_read_in_german_from_an_empty_folder(tagger: Tagger) -> None:
+def test_a_tag_is_checked_registered_printed_and_read_in_german_from_an_empty_folder(
+    tagger: Installed,
+) -> None:
     assert "Betriebsdruck" in tagger("check", "spec.json", "--lang", "de")
     [number] = json.loads(tagger("register", "spec.json", "--json"))["numbers"]
     tagger("print", number, "--template", "hang_tag", "--out", "tag.png", "--lang", "de")
     read = json.loads(tagger("read", "tag.png", "--json"))
     assert read["number"] == number and read["spec"]["length_mm"] == EXAMPLE["length_mm"]
     assert number in tagger("read", "tag.png", "--lang", "de")
+
+
+def test_an_installation_shows_the_invented_week(tagger: Installed) -> None:
+    command = (str(tagger.command), "demo", "--folder", "week")
+    with subprocess.Popen(
+        command, cwd=tagger.folder, env=tagger.env, stdout=subprocess.PIPE, text=True
+    ) as served:
+        try:
+            assert served.stdout is not None
+            said = ""
+            while "delete that folder" not in said:
+                line = served.stdout.readline()
+                assert line, said
+                said += line
+            address = re.search(r"as a phone opens it +(\S+)", said)
+            assert address
+            with httpx.Client(transport=httpx.HTTPTransport(retries=8), follow_redirects=True) as phone:
+                page = phone.get(address[1])
+            assert page.status_code == 200 and "37°" in page.text
+            assert (tagger.folder / "week/boom_rod_side.png").stat().st_size > 5_000
+        finally:
+            served.terminate()
 
 
 def _run(*command: object, **more: object) -> str:

@@ -205,7 +205,7 @@ def test_database_and_copies_are_private_to_their_owner(tmp_path: Path) -> None:
 
 def test_a_backup_holds_no_table_in_memory(tmp_path: Path) -> None:
     """Rows beyond those read at a time take no memory: less than 100 bytes each, where one kept takes a thousand."""
-    few = volume(2_000, 9_000)
+    few = volume(1_000, 9_000)
     less, more = (_peak(rows, tmp_path) for rows in (few, 2 * few))
     assert (more - less) / few < 100
 

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 import os
 import socket
-import subprocess
-import sys
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
 import httpx
+
+from tests import processes
 
 
 @contextmanager
@@ -25,10 +25,11 @@ def _served(folder: Path, **more: str) -> Iterator[str]:
         "TAGGER_DATABASE_URL": f"sqlite:///{folder}/tags.sqlite3",
         "TAGGER_PUBLIC_REQUESTS_PER_MINUTE": "5",
     }
-    server = subprocess.Popen(
-        [sys.executable, "-m", "tagger.cli", "serve", "--port", str(port)],
-        env={**env, **more}, cwd=Path(__file__).parents[2], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
-    )  # fmt: skip
+    with Path(os.devnull).open("w") as nowhere:
+        server = processes.start(
+            ["-m", "tagger.cli", "serve", "--port", str(port)],
+            env={**env, **more}, stdout=nowhere.fileno(), stderr=nowhere.fileno(),
+        )  # fmt: skip
     try:
         for _ in range(600):
             assert server.poll() is None, "the server ended"

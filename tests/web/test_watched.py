@@ -6,8 +6,6 @@ import contextlib
 import json
 import os
 import socket
-import subprocess
-import sys
 import time
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
@@ -25,6 +23,7 @@ from api.app import create_app
 from api.settings import Settings, SettingsError
 from api.web import health
 from tagger.store import Store, readiness
+from tests import processes
 from tests.bench.served import serving
 from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url, url
 from tests.scan.conftest import path, register
@@ -224,10 +223,9 @@ def test_the_log_is_json_with_an_id_for_each_request_and_metrics_have_their_own_
         "TAGGER_METRICS_LISTEN": f"127.0.0.1:{metrics}",
     }
     with (tmp_path / "log").open("wb") as log:
-        server = subprocess.Popen(
-            [sys.executable, "-m", "tagger.cli", "serve", "--port", str(port)],
-            env=env, cwd=Path(__file__).parents[2], stdout=subprocess.DEVNULL, stderr=log,
-        )  # fmt: skip
+        server = processes.start(
+            ["-m", "tagger.cli", "serve", "--port", str(port)], env=env, stderr=log.fileno()
+        )
     try:
         for _ in range(600):
             assert server.poll() is None, (tmp_path / "log").read_text()
