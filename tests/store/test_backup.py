@@ -5,7 +5,6 @@ from __future__ import annotations
 import random
 import sqlite3
 import subprocess
-import sys
 from pathlib import Path
 
 import pytest
@@ -13,6 +12,7 @@ import pytest
 from tagger.errors import StoreError
 from tagger.store import Kind, Store
 from tagger.store.backup import drill
+from tests import processes
 from tests.store.samples import assessment, spec
 from tests.volume import volume
 
@@ -212,5 +212,6 @@ def test_a_backup_holds_no_table_in_memory(tmp_path: Path) -> None:
 
 def _peak(rows: int, folder: Path) -> int:
     """In a process of its own, where nothing that other tests left is counted."""
-    program = [sys.executable, "-m", "tests.store.backup_memory", str(rows), str(folder)]
-    return int(subprocess.run(program, capture_output=True, text=True, check=True).stdout)
+    done = processes.run(["-m", "tests.store.backup_memory", str(rows), str(folder)])
+    assert done.returncode == 0, done.stderr
+    return int(done.stdout)
