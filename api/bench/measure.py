@@ -2,16 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any
-from urllib.parse import urlencode
-
 from fastapi import APIRouter, Request
-from starlette.datastructures import FormData, UploadFile
 from starlette.responses import HTMLResponse, JSONResponse, Response
 
 from api.bench.page import pdf, render
 from api.shared import scale_photo
-from api.shared.photos import MAX_BYTES
 from api.web.identity import Builder, OwnForm
 from api.web.language import language_of, translator_of
 from api.web.state import settings_of, templates_of
@@ -41,7 +36,7 @@ def lines(request: Request, me: Builder, form: OwnForm) -> Response:
     """The end as seen from above, with lines to be moved onto it."""
     check = str(form.get("check") or "")[:20]
     try:
-        picture, look = scale_photo.take(_file(form))
+        picture, look = scale_photo.take(scale_photo.sent_with(form)[0])
     except TaggerError as error:
         return _first(request, error.problems, check)
     values = scale_photo.started(look, picture, check, translator_of(request))
@@ -52,9 +47,8 @@ def lines(request: Request, me: Builder, form: OwnForm) -> Response:
 @router.post("/measure/find")
 def find(request: Request, me: Builder, form: OwnForm) -> Response:
     """The lines moved onto what the picture shows near them; to be looked at, then confirmed."""
-    texts = {name: value for name, value in form.items() if isinstance(value, str)}
     try:
-        return JSONResponse(scale_photo.find(_file(form), texts))
+        return JSONResponse(scale_photo.find(*scale_photo.sent_with(form)))
     except TaggerError as error:
         return JSONResponse(scale_photo.problems_as_json(error, translator_of(request)), 422)
 
@@ -63,14 +57,9 @@ def find(request: Request, me: Builder, form: OwnForm) -> Response:
 def reading(request: Request, me: Builder) -> Response:
     """Diameter and pitch under the lines, and on to what the end can be; ``part``: that alone, for the script."""
     t, asked = translator_of(request), dict(request.query_params)
-    values: dict[str, Any] = {"problems": (), "field": scale_photo.field, "result": None, "on": ""}
-    try:
-        found, look = scale_photo.read(asked, settings_of(request).length_unit)
-        values["result"] = told = scale_photo.told(found, look, asked, t)
-        known = {"form": "male", "thread_od": told["diameter"], "pitch": told["pitch"]}
-        values["on"] = f"/bench/identify?{urlencode(known)}"
-    except TaggerError as error:
-        values["problems"] = error.problems
+    values = scale_photo.answered(
+        asked, settings_of(request).length_unit, t, identify="/bench/identify", diameter_field="thread_od"
+    )
     if "part" in asked:
         html = templates_of(request).get_template("measure/_reading.html").render(t=t, **values)
         return HTMLResponse(html, headers={"Cache-Control": "no-store"})
@@ -92,8 +81,3 @@ def _first(request: Request, problems: tuple[Problem, ...] = (), check: str = ""
         field=scale_photo.field,
         **scale_photo.offered(settings_of(request).length_unit),
     )
-
-
-def _file(form: FormData) -> bytes:
-    file = form.get("photo")
-    return file.file.read(MAX_BYTES + 1) if isinstance(file, UploadFile) else b""

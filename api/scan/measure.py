@@ -2,16 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any
-from urllib.parse import urlencode
-
 from fastapi import APIRouter, Request
 from fastapi.responses import HTMLResponse, JSONResponse, Response
-from starlette.datastructures import FormData, UploadFile
 
 from api.scan.pages import page
 from api.shared import scale_photo
-from api.shared.photos import MAX_BYTES
 from api.web.identity import SameSiteForm
 from api.web.language import language_of, translator_of
 from api.web.state import settings_of, templates_of
@@ -39,7 +34,7 @@ def lines(request: Request, form: SameSiteForm) -> Response:
     """The end as seen from above, with lines to be moved onto it."""
     t, check = translator_of(request), str(form.get("check") or "")[:20]
     try:
-        picture, look = scale_photo.take(_file(form))
+        picture, look = scale_photo.take(scale_photo.sent_with(form)[0])
     except TaggerError as error:
         return _first(request, error.problems, check)
     values = scale_photo.started(look, picture, check, t)
@@ -50,7 +45,7 @@ def lines(request: Request, form: SameSiteForm) -> Response:
 def find(request: Request, form: SameSiteForm) -> Response:
     """The lines moved onto what the picture shows near them; to be looked at, then confirmed."""
     try:
-        return JSONResponse(scale_photo.find(_file(form), _texts(form)))
+        return JSONResponse(scale_photo.find(*scale_photo.sent_with(form)))
     except TaggerError as error:
         return JSONResponse(scale_photo.problems_as_json(error, translator_of(request)), 422)
 
@@ -59,14 +54,9 @@ def find(request: Request, form: SameSiteForm) -> Response:
 def reading(request: Request) -> Response:
     """Diameter and pitch under the lines, and on to what the end can be; ``part``: that alone, for the script."""
     t, asked = translator_of(request), dict(request.query_params)
-    values: dict[str, Any] = {"problems": (), "field": scale_photo.field, "result": None, "on": ""}
-    try:
-        found, look = scale_photo.read(asked, settings_of(request).length_unit)
-        values["result"] = told = scale_photo.told(found, look, asked, t)
-        known = {"form": "male", "diameter": told["diameter"], "pitch": told["pitch"]}
-        values["on"] = f"/identify?{urlencode(known)}"
-    except TaggerError as error:
-        values["problems"] = error.problems
+    values = scale_photo.answered(
+        asked, settings_of(request).length_unit, t, identify="/identify", diameter_field="diameter"
+    )
     if "part" in asked:
         html = templates_of(request).get_template("measure/_reading.html").render(t=t, **values)
         return HTMLResponse(html, headers={"Cache-Control": "no-store"})
@@ -88,15 +78,6 @@ def _first(request: Request, problems: tuple[Problem, ...] = (), check: str = ""
         field=scale_photo.field,
         **scale_photo.offered(settings_of(request).length_unit),
     )
-
-
-def _file(form: FormData) -> bytes:
-    file = form.get("photo")
-    return file.file.read(MAX_BYTES + 1) if isinstance(file, UploadFile) else b""
-
-
-def _texts(form: FormData) -> dict[str, str]:
-    return {name: value for name, value in form.items() if isinstance(value, str)}
 
 
 def _named(name: str) -> dict[str, str]:

@@ -11,8 +11,10 @@ import math
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
 from typing import Any, Final
+from urllib.parse import urlencode
 
 from PIL import Image
+from starlette.datastructures import FormData, UploadFile
 
 from api.shared.photos import DECODING, MAX_BYTES
 from tagger import units
@@ -48,6 +50,13 @@ class Look:
     @property
     def camera(self) -> Camera:
         return Camera(self.x, self.y, self.z, self.z_sd)
+
+
+def sent_with(form: FormData) -> tuple[bytes, dict[str, str]]:
+    """The photo that a form brought, empty where it brought none, and the form's texts."""
+    file = form.get("photo")
+    data = file.file.read(MAX_BYTES + 1) if isinstance(file, UploadFile) else b""
+    return data, {name: value for name, value in form.items() if isinstance(value, str)}
 
 
 def take(data: bytes) -> tuple[str, Look]:
@@ -175,6 +184,21 @@ def started(look: Look, picture: str, check: str, t: Translator) -> dict[str, An
         "grid_y": grid_y,
         "away": length(round(look.z, -1)),
     }
+
+
+def answered(
+    asked: Mapping[str, str], unit: str, t: Translator, *, identify: str, diameter_field: str
+) -> dict[str, Any]:
+    """What the page of a reading shows; ``identify``: the page it leads to, which takes the diameter in that field."""
+    values: dict[str, Any] = {"problems": (), "field": field, "result": None, "on": ""}
+    try:
+        found, look = read(asked, unit)
+        values["result"] = result = told(found, look, asked, t)
+        known = {"form": "male", diameter_field: result["diameter"], "pitch": result["pitch"]}
+        values["on"] = f"{identify}?{urlencode(known)}"
+    except TaggerError as error:
+        values["problems"] = error.problems
+    return values
 
 
 def told(found: Reading, look: Look, asked: Mapping[str, str], t: Translator) -> dict[str, Any]:

@@ -307,14 +307,22 @@ def _preflight(one: argparse.ArgumentParser, t: Translator) -> None:
 
 def _chart(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--out", type=Path, required=True, metavar="FILE", help=t("cli-option-pdf"))
-    one.add_argument("--paper", choices=("A3", "A2"), default="A3", help=t("cli-option-chart-paper"))
+    one.add_argument(
+        "--paper", type=str.capitalize, choices=("A3", "A2"), default="A3", help=t("cli-option-chart-paper")
+    )
     one.add_argument("--stock", action="store_true", help=t("cli-option-chart-stock"))
     one.add_argument("--stock-numbers", action="store_true", help=t("cli-option-chart-numbers"))
 
 
 def _booklet(one: argparse.ArgumentParser, t: Translator) -> None:
     one.add_argument("--out", type=Path, required=True, metavar="FILE", help=t("cli-option-pdf"))
-    one.add_argument("--paper", choices=("A4", "Letter"), default="A4", help=t("cli-option-booklet-paper"))
+    one.add_argument(
+        "--paper",
+        type=str.capitalize,
+        choices=("A4", "Letter"),
+        default="A4",
+        help=t("cli-option-booklet-paper"),
+    )
     one.add_argument("--pages", action="store_true", help=t("cli-option-booklet-pages"))
 
 

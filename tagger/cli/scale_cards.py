@@ -15,7 +15,9 @@ from tagger.messages import Message
 def options(one: argparse.ArgumentParser, t: Translator) -> None:
     """The options of the command."""
     one.add_argument("--out", type=Path, required=True, metavar="FILE", help=t("cli-option-pdf"))
-    one.add_argument("--paper", choices=("a4", "letter"), default="a4", help=t("cli-option-card-paper"))
+    one.add_argument(
+        "--paper", type=str.lower, choices=("a4", "letter"), default="a4", help=t("cli-option-card-paper")
+    )
 
 
 def scale_card(a: argparse.Namespace, t: Translator) -> Answer:

@@ -17,7 +17,9 @@ def options(one: argparse.ArgumentParser, t: Translator) -> None:
     """What ``tagger sheet`` takes."""
     one.add_argument("kind", choices=KINDS, help=t("cli-option-sheet-kind"))
     one.add_argument("--out", type=Path, required=True, metavar="FILE", help=t("cli-option-pdf"))
-    one.add_argument("--paper", choices=tuple(PAPERS), default="a4", help=t("cli-option-sheet-paper"))
+    one.add_argument(
+        "--paper", type=str.lower, choices=tuple(PAPERS), default="a4", help=t("cli-option-sheet-paper")
+    )
     one.add_argument("--family", default="", metavar="FAMILY", help=t("cli-option-sheet-family"))
 
 

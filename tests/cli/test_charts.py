@@ -19,7 +19,7 @@ def test_the_chart_and_the_booklet_are_written_and_other_files_refused(tagger: S
         and "TW-1204" in text
         and "BSPP (BSP zylindrisch)" not in text.split("\u2260")[0]
     )
-    said = tagger("booklet", "--out", booklet, "--paper", "Letter").stdout
+    said = tagger("booklet", "--out", booklet, "--paper", "letter").stdout
     assert "turn the sheets over their long edge" in said
     assert len(pypdfium2.PdfDocument(booklet)) % 2 == 0
     told = tagger.json("booklet", "--out", tagger.folder / "booklet.png", code=1)["refused"]

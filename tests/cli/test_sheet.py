@@ -14,7 +14,7 @@ def test_a_sheet_is_written_on_the_paper_and_of_the_family_asked_for_and_its_mar
     tagger: Shell, tmp_path: Path
 ) -> None:
     out = tmp_path / "sheet.pdf"
-    answer = tagger.json("sheet", "threads", "--family", "orfs", "--paper", "letter", "--out", str(out))
+    answer = tagger.json("sheet", "threads", "--family", "orfs", "--paper", "Letter", "--out", str(out))
     assert answer == {"file": str(out)}
     page = pypdfium2.PdfDocument(out)[0]
     assert (page.get_width(), page.get_height()) == (612.0, 792.0)
