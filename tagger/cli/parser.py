@@ -51,7 +51,7 @@ def make_parser(t: Translator | None = None, arguments: Sequence[str] = ()) -> a
     for name in [asked] if asked else _COMMANDS:
         call, fill = _COMMANDS[name]
         about = t(Message(f"cli-about-{name}"))
-        one = verbs.add_parser(name, help=about, description=about)
+        one = verbs.add_parser(name, help=about.replace("%", "%%"), description=about)
         one.add_argument("--json", action="store_true", help=t("cli-option-json"))
         _add_language(one, t)
         one.set_defaults(command=call)

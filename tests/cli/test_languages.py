@@ -143,6 +143,16 @@ def test_wrong_usage_is_said_whole_in_the_language(
     )
 
 
+def test_the_help_names_every_command_in_every_language() -> None:
+    """What a help says of 100 % is no format."""
+    for language in LANGUAGES:
+        parser = make_parser(Translator(language))
+        (verbs,) = (a for a in parser._actions if isinstance(a, argparse._SubParsersAction))
+        said = parser.format_help()
+        for name, one in verbs.choices.items():
+            assert f"    {name} " in said and name in one.format_help(), (language, name)
+
+
 @pytest.mark.parametrize("language", OTHERS)
 def test_the_help_of_every_command_is_said_whole_in_the_language(
     monkeypatch: pytest.MonkeyPatch, language: str
