@@ -148,9 +148,9 @@ def test_the_help_names_every_command_in_every_language() -> None:
     for language in LANGUAGES:
         parser = make_parser(Translator(language))
         (verbs,) = (a for a in parser._actions if isinstance(a, argparse._SubParsersAction))
-        said = parser.format_help()
+        said = parser.format_help().split()
         for name, one in verbs.choices.items():
-            assert f"    {name} " in said and name in one.format_help(), (language, name)
+            assert name in said and name in one.format_help(), (language, name)
 
 
 @pytest.mark.parametrize("language", OTHERS)
