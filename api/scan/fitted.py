@@ -13,11 +13,11 @@ from markupsafe import Markup
 
 from api.scan import tag_page
 from api.scan.fitted_form import fitted_form
-from api.scan.pages import page, refused, wants
+from api.scan.pages import held_off, page, refused, wants
 from api.scan.received import Received, ReceivedForm
 from api.shared.known_tag import Tag, find
 from api.web.language import translator_of
-from api.web.limits import TooMany, too_many
+from api.web.limits import TooMany, admit
 from api.web.state import settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError, TaggerError
@@ -38,11 +38,10 @@ def report(request: Request, form: ReceivedForm) -> Response:
     typed = form.texts.get("number", "")
     try:
         number = tag_number.validate(typed)
-        if too_many(request, "report", number, AN_HOUR):
-            raise TooMany(Problem("report", None, Message("guard-reports-too-many")))
+        admit(request, "report", number, AN_HOUR, form.texts)
         store_of(request).report_fitted(number, **_said(form), key=form.texts.get("key") or None)
     except TooMany as error:
-        return refused(request, error, status=429, title=translator_of(request)("fitted-not_sent"))
+        return held_off(request, error, translator_of(request)("fitted-not_sent"))
     except TaggerError as error:
         if not as_json and tag_number.is_valid(typed) and store_of(request).known(tag_number.compact(typed)):
             tag = find(store_of(request), typed, None, tables_of(request))

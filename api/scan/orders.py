@@ -13,12 +13,12 @@ from pydantic import BaseModel
 
 from api.scan import tag_page
 from api.scan.order_form import order_form
-from api.scan.pages import page, refused, wants
+from api.scan.pages import held_off, page, refused, wants
 from api.scan.received import ReceivedForm
 from api.scan.view import spec_rows
 from api.shared.known_tag import find
 from api.web.language import language_of, translator_of
-from api.web.limits import TooMany, too_many
+from api.web.limits import TooMany, admit
 from api.web.state import settings_of, store_of, tables_of
 from tagger.code import number as tag_number
 from tagger.errors import NumberError, Problem, StoreError, TaggerError
@@ -73,12 +73,11 @@ def order(request: Request, received: ReceivedForm) -> Response:
     form = OrderForm.model_validate(received.texts)
     try:
         given = asked(request, form)
-        if too_many(request, "order", given["number"], AN_HOUR):
-            raise TooMany(Problem("order", None, Message("guard-orders-too-many")))
+        admit(request, "order", given["number"], AN_HOUR, received.texts)
         photos = received.photos(photo_hose="hose", photo_routing="routing")
         kept = store_of(request).request_order(**given, photos=photos)
     except TooMany as error:
-        return refused(request, error, status=429, title=translator_of(request)("scan-order-not_sent"))
+        return held_off(request, error, translator_of(request)("scan-order-not_sent"))
     except TaggerError as error:
         return _not_sent(request, form, error, as_json)
     if as_json:

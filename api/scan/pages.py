@@ -19,6 +19,7 @@ from api.scan import identify_kit, kit, scripts
 from api.scan.captions import caption, in_words
 from api.web.headers import content_policy
 from api.web.language import language_of, translator_of
+from api.web.limits import TooMany
 from api.web.state import keys_of, settings_of, tables_of, templates_of
 from tagger.errors import LinkError, Problem, StoreError, TaggerError
 from tagger.i18n import LANGUAGES, Translator
@@ -246,6 +247,14 @@ def refused(
         typed=typed,
         also=also,
     )
+
+
+def held_off(request: Request, error: TooMany, title: str) -> Response:
+    """For an order or a report too many; a phone reads in it how much work lets it through."""
+    answer = refused(request, error, status=429, title=title)
+    if error.work_bits:
+        answer.headers["Tag-Work"] = str(error.work_bits)
+    return answer
 
 
 def foreign(request: Request) -> Response:

@@ -6,12 +6,14 @@ such as wrong passwords and orders, is counted in the database (``tagger/store/t
 
 from __future__ import annotations
 
+import hashlib
 import time
 from collections import deque
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from http import HTTPStatus
 from ipaddress import IPv4Address, ip_address, ip_network
 from threading import Lock
+from typing import Final, Literal
 
 from starlette.datastructures import Headers
 from starlette.exceptions import HTTPException
@@ -21,7 +23,7 @@ from starlette.types import ASGIApp, Receive, Scope, Send
 from starlette.types import Message as Received
 
 from api.web.state import store_of
-from tagger.errors import StoreError
+from tagger.errors import Problem, StoreError
 from tagger.i18n import Translator, negotiate
 from tagger.messages import Message
 from tagger.store import Allowance
@@ -29,6 +31,10 @@ from tagger.store.base import hashed
 
 _NOT_COUNTED = ("/static/", "/scan/", "/health", "/ready")
 MOST_BYTES = 20_000_000  # a photo or a list has its own limit below this
+CALM: Final = 60
+"""How many orders, and how many reports, all addresses together send in an hour before each must carry work."""
+WORK_BITS: Final = 14
+"""How much work that is: a second or so of a phone that is five years old."""
 
 
 class Limiter:
@@ -86,14 +92,46 @@ def asker(request: Request) -> str:
 
 
 class TooMany(StoreError):
-    """More orders or reports than a customer sends; a phone keeps what it has and sends it later."""
+    """More orders or reports than a customer sends; a phone keeps what it has and sends it later.
+
+    ``work_bits``: above 0 it goes through at once with the work of ``is_worked``.
+    """
+
+    def __init__(self, problem: Problem, work_bits: int = 0) -> None:
+        super().__init__(problem)
+        self.work_bits = work_bits
 
 
-def too_many(request: Request, what: str, number: str | None, an_hour: int) -> bool:
-    """Whether this address, or anybody for this tag, has sent so many within an hour, to whichever server."""
-    allowance = Allowance(an_hour, 3600)
+def admit(
+    request: Request,
+    what: Literal["order", "report"],
+    number: str | None,
+    an_hour: int,
+    sent: Mapping[str, str],
+) -> None:
+    """Counts an order or a report, on all servers together. Raises TooMany: for this address, for this tag, or
+    in a flood from everywhere, where each must carry its browser's work.
+
+    ``sent``: the form as it came; its ``key`` is the browser's own, new for each order, and ``work`` is bound to it.
+    """
+    store = store_of(request)
     keys = [f"{what} from {asker(request)}", *([f"{what} tag {number}"] if number else [])]
-    return store_of(request).try_now(dict.fromkeys(keys, allowance)) > 0
+    if store.try_now(dict.fromkeys(keys, Allowance(an_hour, 3600))):
+        raise TooMany(Problem(what, None, Message(f"guard-{what}s-too-many")))
+    if not store.try_now({f"{what} of all": Allowance(CALM, 3600)}):
+        return
+    if not is_worked(sent.get("key", ""), sent.get("work", "")):
+        store.give_back(*keys)  # the same one comes again with its work
+        raise TooMany(Problem(what, None, Message("guard-flood")), WORK_BITS)
+
+
+def is_worked(key: str, work: str) -> bool:
+    """Whether SHA-256 of ``KEY:WORK`` begins with that many zero bits: some 16,000 tries for whoever sends it, one
+    for us. A flood of orders costs its sender as much again for each of them."""
+    if not key or not work:
+        return False
+    digest = hashlib.sha256(f"{key}:{work}".encode(errors="replace")).digest()
+    return int.from_bytes(digest) >> (8 * len(digest) - WORK_BITS) == 0
 
 
 class LimitRequests:

@@ -9,9 +9,10 @@ import pypdfium2
 import pytest
 from playwright.sync_api import Page, expect
 
+from api.web.limits import CALM
 from tagger.i18n import Translator
 from tagger.spec import AssemblySpec
-from tagger.store import Assembly
+from tagger.store import Allowance, Assembly
 from tagger.trade import assess
 from tests.browser.conftest import Live
 
@@ -70,6 +71,19 @@ def test_an_order_sent_from_the_phone_is_in_the_store(
     assert (order.quantity, order.contact.phone, order.changes) == (2, "+44 1632 960 222", "Length: 1300 mm")
     expect(page.locator("main")).to_contain_text(order.reference)
     assert "960 222" not in page.locator("main").inner_text()
+
+
+def test_in_a_flood_an_order_carries_the_phones_work_and_arrives(live: Live, open_page: OpenPage) -> None:
+    made, page, said = registered(live), open_page(), []
+    while not live.store.try_now({"order of all": Allowance(CALM, 3600)}):
+        pass  # as many from other addresses
+    page.on("response", lambda answer: said.append(answer.status) if answer.url.endswith("/order") else None)
+    page.goto(live.url + path(made) + "#order")
+    page.get_by_role("textbox", name=T("scan-field-contact_phone")).fill("+44 1632 960 222")
+    page.locator("#order [data-send]").click()
+    expect(page.get_by_role("heading", name=T("scan-ordered-received"))).to_be_visible()
+    assert said == [429, 201] and len(live.store.orders(number=made.number)) == 1
+    live.store.give_back(*["order of all"] * CALM)
 
 
 def test_an_order_without_javascript_sent_twice_is_one_order(

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import hashlib
 import json
 import re
 from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from email import message_from_bytes, policy
 from html import unescape
+from itertools import count
 
 import pytest
 from fastapi.testclient import TestClient
@@ -15,9 +17,10 @@ from fastapi.testclient import TestClient
 from api.app import create_app
 from api.scan.orders import AN_HOUR
 from api.settings import Settings
+from api.web.limits import CALM, WORK_BITS
 from api.workers.outbox import letter
 from tagger.code import link
-from tagger.store import Assembly, Store, Target
+from tagger.store import Allowance, Assembly, Store, Target
 from tagger.store.orders import MAIL_TO_ONE
 from tests.scan.conftest import OTHER_SHOP, path, text
 
@@ -171,6 +174,33 @@ def test_a_flood_of_orders_for_one_tag_is_refused_with_the_shops_telephone(
     late = client.post("/order", data={**data, "key": "late"}, headers={"accept": "application/json"})
     assert late.status_code == 429 and "Call the shop" in late.json()["problems"][0]["text"]
     assert len(store.orders()) == AN_HOUR
+
+
+def test_in_a_flood_from_everywhere_each_order_and_report_carries_its_browsers_work(
+    client: TestClient, store: Store, assembly: Assembly
+) -> None:
+    for what in ("order", "report"):
+        for _ in range(CALM):  # from other addresses, of other tags
+            assert not store.try_now({f"{what} of all": Allowance(CALM, 3600)})
+    order = {"number": assembly.number, "phone": "1", "key": "a" * 32}
+    report = {"number": assembly.number, "fitted_on": "2026-03-02", "machine": "M 1", "key": "b" * 32}
+    for address, data in (("/order", order), ("/fitted", report)):
+        work = next(str(tried) for tried in count() if _zero_bits(f"{data['key']}:{tried}") >= WORK_BITS)
+        for none in ("", "0", str(int(work) + 1), work + " "):
+            answer = client.post(address, data={**data, "work": none}, headers={"accept": "application/json"})
+            assert answer.status_code == 429 and answer.headers["tag-work"] == str(WORK_BITS)
+            assert "Call the shop" in answer.json()["problems"][0]["text"]
+        other = client.post(address, data={**data, "key": "c" * 32, "work": work}, follow_redirects=False)
+        assert other.status_code == 429, "work done for one is not good for another"
+        page = client.post(address, data=data)
+        assert page.status_code == 429 and "without the check that a browser makes" in page.text
+        sent = client.post(address, data={**data, "work": work}, follow_redirects=False)
+        assert sent.status_code == 303, "those refused before it are no tries of its sender"
+    assert len(store.orders()) == 1
+
+
+def _zero_bits(text: str) -> int:
+    return 256 - int.from_bytes(hashlib.sha256(text.encode()).digest()).bit_length()
 
 
 def test_an_order_names_what_must_be_different(client: TestClient, store: Store, assembly: Assembly) -> None:
