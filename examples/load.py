@@ -1,33 +1,39 @@
-"""The invented week, put into a store: what was built, proved, printed, asked for and withdrawn.
+"""The invented week, put into a store: what the shop stocks and builds. What becomes of it: ``acts.py``.
 
-Loading twice changes nothing: every act has a key.
+Loading twice changes nothing: what is built has a key, and every other act is looked for first.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import UTC, date, datetime, timedelta
-from pathlib import Path
+from datetime import timedelta
 
+from examples import acts
+from examples.calendar import MONDAY, WEEK, Calendar
 from tagger import lists
 from tagger.crimp_cards import read_cards
 from tagger.record import recorded
+from tagger.settings import ShopSettings
 from tagger.shop_lists import read_fittings, read_own_hoses, table_of
 from tagger.spec import AssemblySpec
-from tagger.store import Assembly, Contact, Kind, OrderRequest, Registration, Store
+from tagger.store import Assembly, Kind, OrderRequest, Registration, Store
 from tagger.trade import assess
-from tagger.trade.tables import tables
+from tagger.trade.tables import Tables, tables
 
-WEEK = Path(__file__).parent / "week"
-MONDAY = date(2026, 11, 16)
-WITHDRAWN = "Hose lot H-2310: cover blistered at proof test"
 YARD, QUARRY, FARM = "Ostervale Timber Yard", "Brindlemere Quarry", "Farrow Glen Farm"
+GRAVEL, MILL = (
+    "Kieswerk Tannmoorried",
+    "Scierie de Valbrumeuse",
+)  # customers who are answered in German, in French
 
 
 @dataclass(frozen=True)
 class Job:
-    """One job of the week: a spec's file, for whom, and the day of the week it was built."""
+    """One job of the week: a spec's file, for whom, and the day of the week it was built.
+
+    ``replaces``: the spec's name of the assembly whose place it is to take. ``why``: why it is built although a
+    source speaks of a danger. ``fitted``: whether the shop knows that it is on its machine.
+    """
 
     spec: str
     customer: str
@@ -36,40 +42,35 @@ class Job:
     day: int
     count: int = 1
     years_ago: int = 0
+    replaces: str | None = None
+    why: str | None = None
+    fitted: bool = True
 
 
 JOBS = (
     Job("boom_rod_side", QUARRY, "Wheel loader 7", "boom cylinder, rod side", 0),
     Job("steering_two_elbows", FARM, "Tractor, red", "steering, left", 0),
     Job("travel_drive", QUARRY, "Drill rig 2", "travel drive, pressure", 1, count=2),
+    Job("crusher_drive", GRAVEL, "Backenbrecher 1", "Antrieb, Druckseite", 1),
     Job("pilot_line", YARD, "Forwarder 3", "pilot, joystick", 1),
-    Job("winch_motor", YARD, "Winch truck", "winch motor, port B", 2),
+    Job("deck_lift", FARM, "Mowers, season's set", "deck lift", 2, count=12),
+    Job("winch_motor", YARD, "Winch truck", "winch motor, port B", 2, fitted=False),
+    Job("bucket_tilt", GRAVEL, "Radlader 2", "Schaufelzylinder, Bodenseite", 2, fitted=False),
+    Job("feed_carriage", MILL, "Chariot 1", "avance", 2),
     Job("auger_feed", FARM, "Grain wagon", "auger feed", 3),
+    Job("quench_line", YARD, "Kiln press", "quench", 3, why=acts.ORDERED_IN_WRITING),
     Job("press_return", FARM, "Workshop press", "return", 3, years_ago=7),
+    Job("press_return_new", FARM, "Workshop press", "return", 4, replaces="press_return", fitted=False),
 )
 
 
 @dataclass
 class Week:
-    """What loading gave: the assemblies by spec name, those of the list, and the order request."""
+    """What loading gave: the assemblies by spec name, those of the list, and the first order request."""
 
     built: dict[str, list[Assembly]]
     service_run: list[Assembly]
     order: OrderRequest
-
-
-class Calendar:
-    """The store's clock during the week: the demonstration's days, not today's."""
-
-    def __init__(self) -> None:
-        self.moment = datetime(2026, 11, 16, 8, 0, tzinfo=UTC)
-
-    def __call__(self) -> datetime:
-        self.moment += timedelta(seconds=47)
-        return self.moment
-
-    def go_to(self, day: date, hour: int) -> None:
-        self.moment = datetime(day.year, day.month, day.day, hour, 0, tzinfo=UTC)
 
 
 def read_spec(name: str) -> AssemblySpec:
@@ -78,26 +79,16 @@ def read_spec(name: str) -> AssemblySpec:
 
 
 def load_week(store: Store, calendar: Calendar) -> Week:
-    """Plays the week into a store that was opened with ``now=calendar``."""
-    _parts(store)
-    built = {job.spec: _build(store, calendar, job) for job in JOBS}
-    calendar.go_to(MONDAY + timedelta(days=1), 14)
-    run = _service_run(store)
-    calendar.go_to(MONDAY + timedelta(days=3), 7)
-    boom = built["boom_rod_side"][0]
-    _scanned(store, [boom, boom, built["steering_two_elbows"][0], *run[:3]])
-    order = store.request_order(
-        number=boom.number,
-        quantity=2,
-        needed_by=MONDAY + timedelta(days=7),
-        reference="Loader 7, spare",
-        contact=Contact(name="The night shift", company=QUARRY, phone="555-0117"),
-        changes="100 mm longer, please",
-        key="demonstration order",
-    )
-    calendar.go_to(MONDAY + timedelta(days=4), 9)
-    if not store.withdrawals(holds=True):
-        store.withdraw(WITHDRAWN, hose_lot="H-2310", by="bench")
+    """Plays the week into a store that was opened with ``now=calendar``: all of it, or none."""
+    with store.writing():
+        _parts(store)
+        ours = ShopSettings().tables(store.held_rows())
+        built: dict[str, list[Assembly]] = {}
+        for job in JOBS:
+            built[job.spec] = _build(store, calendar, job, built, ours)
+        calendar.go_to(MONDAY + timedelta(days=1), 14)
+        run = _service_run(store, ours)
+        order = acts.play(store, calendar, built, run, ours)
     return Week(built, run, order)
 
 
@@ -108,36 +99,39 @@ def _parts(store: Store) -> None:
         store.keep_own_hoses(read_own_hoses(table_of(WEEK / "hoses.csv"), tables()), by="bench")
     if not store.crimps():
         store.keep_crimps(read_cards(table_of(WEEK / "crimp_cards.csv"), tables()), by="bench")
+    store.save_recipe("Deck lift, 1/2 in", read_spec("deck_lift"), by="bench")
 
 
-def _build(store: Store, calendar: Calendar, job: Job) -> list[Assembly]:
+def _build(
+    store: Store, calendar: Calendar, job: Job, built: dict[str, list[Assembly]], ours: Tables
+) -> list[Assembly]:
     day = MONDAY + timedelta(days=job.day)
     day = day.replace(year=day.year - job.years_ago)
     calendar.go_to(day, 9)
     spec = read_spec(job.spec)
-    found = assess(spec)
-    return _once(
-        store,
-        f"demonstration {job.spec}",
-        lambda key: store.register(
-            spec,
-            found,
-            count=job.count,
-            built_on=day,
-            by="bench",
-            customer=job.customer,
-            machine=job.machine,
-            position=job.position,
-            key=key,
-        ),
+    made = store.register(
+        spec,
+        assess(spec, ours),
+        count=job.count,
+        built_on=day,
+        by="bench",
+        replaces=built[job.replaces][0].number if job.replaces else None,
+        customer=job.customer,
+        machine=job.machine,
+        position=job.position,
+        reason=job.why,
+        key=f"demonstration {job.spec}",
     )
+    acts.prove(store, job.spec, made, ours)
+    _let_out(store, made, fitted=job.fitted)
+    return made
 
 
-def _service_run(store: Store) -> list[Assembly]:
+def _service_run(store: Store, ours: Tables) -> list[Assembly]:
     rows = [
         Registration(
             one.spec,
-            assess(one.spec),
+            assess(one.spec, ours),
             one.quantity,
             MONDAY + timedelta(days=1),
             lot_reason=one.lot_reason,
@@ -145,21 +139,16 @@ def _service_run(store: Store) -> list[Assembly]:
         )
         for one in lists.read_list(WEEK / "service_run.csv")
     ]
-    return _once(store, "demonstration run", lambda key: store.register_many(rows, by="bench", key=key))
+    made = store.register_many(rows, by="bench", key="demonstration run")
+    _let_out(store, made)
+    return made
 
 
-def _scanned(store: Store, assemblies: list[Assembly]) -> None:
-    """Phones at the machines, in the order given."""
-    if not store.last([one.number for one in assemblies], Kind.SCANNED):
-        for one in assemblies:
-            store.record(one.number, Kind.SCANNED)
-
-
-def _once(store: Store, key: str, register: Callable[[str], list[Assembly]]) -> list[Assembly]:
-    """Registers, and writes the bench's lines only where they are not there yet."""
-    assemblies = register(key)
+def _let_out(store: Store, assemblies: list[Assembly], *, fitted: bool = True) -> None:
+    """Writes that the tags were printed and the hoses handed over, where that is not written yet."""
     numbers = [one.number for one in assemblies]
-    if not store.last(numbers, Kind.PRINTED):
-        store.record_many(numbers, Kind.PRINTED, {"template": "hang_tag"}, by="bench")
+    if store.last(numbers, Kind.PRINTED) or store.blocked(numbers):
+        return
+    store.record_many(numbers, Kind.PRINTED, {"template": "hang_tag"}, by="bench")
+    if fitted:
         store.record_many(numbers, Kind.FITTED, {"note": "handed over"}, by="counter")
-    return assemblies

@@ -13,7 +13,8 @@ from playwright.sync_api import Browser, Page, sync_playwright
 
 from api.app import DEMO_NAME, DEMO_PASSWORD, create_app
 from api.settings import Settings
-from examples.load import Calendar, Week, load_week
+from examples.calendar import Calendar
+from examples.load import Week, load_week
 from examples.run import _free_port
 from tagger.printing import raster
 from tagger.record_tag import tags_of
@@ -37,8 +38,9 @@ def main() -> None:
             shop_phone="555-0142",
             demo=True,
         )
-        with Store.open(settings.database_url, now=Calendar()) as store:
-            week = load_week(store, Calendar())
+        calendar = Calendar()
+        with Store.open(settings.database_url, now=calendar) as store:
+            week = load_week(store, calendar)
             _tags(store, week, settings)
         server = uvicorn.Server(
             uvicorn.Config(

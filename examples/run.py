@@ -11,9 +11,11 @@ import uvicorn
 
 from api.app import DEMO_NAME, DEMO_PASSWORD, create_app
 from api.settings import Settings
-from examples.load import Calendar, Week, load_week
+from examples.calendar import WEEK, Calendar
+from examples.load import Week, load_week
 from tagger import signing
 from tagger.code import link, number
+from tagger.gauges import sheets
 from tagger.printing import pdf, raster
 from tagger.record_tag import tags_of
 from tagger.settings import ShopSettings
@@ -36,6 +38,7 @@ def main(out: Path) -> None:
         shop_name="Tidewrack Hose Shop",
         shop_phone="555-0142",
         shop_email="orders@tidewrack-hose.example",
+        machine_hoses="pin",
         demo=True,
         signing_key=os.environ.get("TAGGER_SIGNING_KEY") or _signing_key(out),
     )
@@ -43,7 +46,8 @@ def main(out: Path) -> None:
     with Store.open(database, now=calendar) as store:
         week = load_week(store, calendar)
         files = _print(store, week, settings, out)
-    print(_what_to_open(week, settings, files, out), flush=True)
+        pin = store.tag_pin(week.service_run[0].number)
+    print(_what_to_open(week, settings, files, pin, out), flush=True)
     # the application's own middleware says whose X-Forwarded-For is believed
     uvicorn.run(create_app(settings), host="127.0.0.1", port=port, log_level="warning", proxy_headers=False)
 
@@ -56,39 +60,68 @@ def _signing_key(out: Path) -> Path:
     return file
 
 
-def _print(store: Store, week: Week, settings: Settings, out: Path) -> list[Path]:
+def _print(store: Store, week: Week, settings: Settings, out: Path) -> dict[str, Path]:
+    """What a shop would have on paper, and a photo to measure, each by what it is."""
     hang_tag = settings.template("hang_tag")
     boom = tags_of(store, week.built["boom_rod_side"][:1], settings)
-    files = [out / name for name in ("boom_rod_side.png", "boom_rod_side.pdf", "service_run.pdf")]
-    raster.write(boom, hang_tag, files[0], dpi=203)
-    pdf.write(boom, hang_tag, files[1])
-    pdf.write(tags_of(store, week.service_run, settings), hang_tag, files[2])
-    return files
+    names = ("boom_rod_side.png", "boom_rod_side.pdf", "service_run.pdf", "gauge_sheet.pdf", "old_end.jpg")
+    png, one, run, sheet, photo = (out / name for name in names)
+    raster.write(boom, hang_tag, png, dpi=203)
+    pdf.write(boom, hang_tag, one)
+    pdf.write(tags_of(store, week.service_run, settings), hang_tag, run)
+    sheet.write_bytes(sheets.to_pdf("threads", settings, settings.tables(), family="sae_37_flare"))
+    photo.write_bytes((WEEK / photo.name).read_bytes())
+    return {
+        "a tag as PNG": png,
+        "the same as PDF": one,
+        f"a run of {len(week.service_run)} as PDF": run,
+        "a gauge sheet": sheet,
+        "a photo to measure": photo,
+    }
 
 
-def _what_to_open(week: Week, settings: Settings, files: list[Path], out: Path) -> str:
+def _what_to_open(week: Week, settings: Settings, files: dict[str, Path], pin: str, out: Path) -> str:
     base = settings.base_url
-    boom, elbows = week.built["boom_rod_side"][0], week.built["steering_two_elbows"][0]
-    withdrawn = week.built["travel_drive"][0]
+    boom, deck = week.built["boom_rod_side"][0], week.built["deck_lift"][0]
     signed = settings.keys().sign(boom.number, boom.digits)
+    scanned = {
+        "a tag, as a phone opens it": _link(base, boom.number, signed),
+        "the same, not signed": _link(base, boom.number, boom.digits),
+        "its signature, moved": _link(base, number.make(), signed),
+        "the same, typed": f"{base}/t/{number.format(boom.number)}",
+    }
+    for words, name in (
+        ("two elbows, clocked", "steering_two_elbows"),
+        ("a withdrawn one", "travel_drive"),
+        ("tested too high, held", "bucket_tilt"),
+        ("a danger, with its reason", "quench_line"),
+        ("old; replacement is built", "press_return"),
+    ):
+        scanned[words] = f"{base}/t/{number.format(week.built[name][0].number)}"
+    machine = number.format(week.service_run[0].number)
+    scanned["a machine's twelve hoses"] = f"{base}/machine/{machine}   (PIN {pin})"
+    bench = {
+        "the bench": f"{base}/bench   (sign in: {DEMO_NAME} / {DEMO_PASSWORD})",
+        "an order request, photo": f"{base}/bench/orders/{week.order.reference}",
+        "twelve tested as a batch": f"{base}/bench/tag/{deck.number}/batch.pdf",
+        "a recall and its calls": f"{base}/bench/withdrawn/1",
+        "a thread from a photo": f"{base}/bench/measure   (the photo below)",
+    }
     return f"""
 {settings.shop_name}, an invented shop, on {base}
 
-  a tag, as a phone opens it   {_link(base, boom.number, signed)}
-  the same, not signed         {_link(base, boom.number, boom.digits)}
-  its signature, moved         {_link(base, number.make(), signed)}
-  the same, typed              {base}/t/{number.format(boom.number)}
-  two elbows, clocked          {base}/t/{number.format(elbows.number)}
-  a withdrawn one              {base}/t/{number.format(withdrawn.number)}
-  the bench                    {base}/bench   (sign in: {DEMO_NAME} / {DEMO_PASSWORD})
-  an order request             {week.order.reference}
+{_lines(scanned)}
 
-  a tag as PNG                 {files[0]}
-  the same as PDF              {files[1]}
-  a run of {len(week.service_run)} as PDF           {files[2]}
+{_lines(bench)}
+
+{_lines(files)}
 
 Ctrl-C stops it. All of it lives in {out}; delete that folder to start afresh.
 """
+
+
+def _lines(named: dict[str, str] | dict[str, Path]) -> str:
+    return "\n".join(f"  {words:<28}{where}" for words, where in named.items())
 
 
 def _link(base: str, number: str, digits: str) -> str:

@@ -76,7 +76,7 @@ def test_catalogues_glossaries_and_licences_are_in_the_wheel(wheel: Path) -> Non
     kept = {path.relative_to(ROOT).as_posix() for room in ("tagger", "api", "label_templates", "examples")
             for path in (ROOT / room).rglob("*")
             if (path.is_file() and path.suffix in {".ftl", ".csv", ".json", ".toml", ".mustache", ".html", ".js",
-                                                   ".service", ".timer", ".conf", ".env"})
+                                                   ".service", ".timer", ".conf", ".env", ".jpg"})
             or path.name == "LICENSE.txt"}  # fmt: skip
     assert len([name for name in kept if name.endswith(".ftl")]) >= 2 * len(LANGUAGES)
     assert sorted(kept - names) == []
