@@ -31,15 +31,8 @@ lint: $(TOOLS) ## lint and type-check only
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy
 
-speed: $(TOOLS) $(SYSTEM) ## benchmarks, as ratios measured in one run (about ten minutes)
-	$(BIN)/python -m tests.speed.run_10000
-	$(BIN)/python -m tests.speed.ipp
-	$(BIN)/python -m tests.speed.bench_identify
-	$(BIN)/python -m tests.speed.scan_slow_3g
-	$(BIN)/python -m tests.speed.scan_storm
-	$(BIN)/python -m tests.speed.live_preview
-	$(BIN)/python -m tests.speed.export
-	$(BIN)/python -m tests.speed.large
+speed: $(TOOLS) $(SYSTEM) ## every benchmark in one table, kept and held against the last one (about half an hour)
+	$(BIN)/python -m tests.speed
 
 survive: $(TOOLS) $(SYSTEM) ## damage the printed symbols and count what still reads
 	$(BIN)/python -m tests.speed.survive

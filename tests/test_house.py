@@ -94,7 +94,8 @@ def _modules(room: str) -> Iterator[Path]:
     yield from [path] if path.suffix else sorted(path.rglob("*.py"))
 
 
-def _imports(path: Path) -> Iterator[str]:
+def imports_of(path: Path) -> Iterator[str]:
+    """Every module, or name of one, that a file imports, wherever in it."""
     for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
         if isinstance(node, ast.Import):
             yield from (alias.name for alias in node.names)
@@ -114,7 +115,7 @@ def test_arrows_point_down_only(room: str) -> None:
     for path in _modules(room):
         strays = {
             module
-            for module in _imports(path)
+            for module in imports_of(path)
             if _within(module, {"tagger", "api"}) and module != "tagger" and not _within(module, allowed)
         }
         assert not strays, f"{path.relative_to(ROOT)} imports {strays}"
@@ -123,7 +124,7 @@ def test_arrows_point_down_only(room: str) -> None:
 def test_tagger_imports_nothing_from_the_web() -> None:
     for path in _modules("tagger"):
         assert not [
-            module for module in _imports(path) if _within(module, {"api", "fastapi", "starlette"})
+            module for module in imports_of(path) if _within(module, {"api", "fastapi", "starlette"})
         ], path
 
 
@@ -131,7 +132,7 @@ def test_tagger_imports_nothing_from_the_web() -> None:
 def test_the_rooms_of_the_web_import_none_of_each_other(room: str) -> None:
     others = {f"api.{name}" for name in ROOMS_OF_THE_WEB if name != room} | {"api.app"}
     for path in _modules(f"api/{room}"):
-        strays = {module for module in _imports(path) if _within(module, others)}
+        strays = {module for module in imports_of(path) if _within(module, others)}
         assert not strays, f"{path.relative_to(ROOT)} imports {strays}"
 
 
@@ -146,17 +147,17 @@ def test_a_printers_protocol_is_named_in_its_own_room_only() -> None:
     for path in [*_modules("tagger"), *_modules("api"), *_modules("examples")]:
         if path.is_relative_to(ROOT / "tagger/printing"):
             continue
-        assert not [module for module in _imports(path) if _within(module, {asked_there})], path
+        assert not [module for module in imports_of(path) if _within(module, {asked_there})], path
     within = ROOT / "tagger/printing"
     for path in _modules("tagger/printing"):
         if not path.is_relative_to(within / "ipp") and path != within / "printer.py":
-            assert not [module for module in _imports(path) if _within(module, {asked_there})], path
+            assert not [module for module in imports_of(path) if _within(module, {asked_there})], path
 
 
 @pytest.mark.parametrize("room", NO_WORLD)
 def test_pure_rooms_have_no_clock_no_network_no_files_but_their_data(room: str) -> None:
     for path in _modules(room):
-        assert not [module for module in _imports(path) if _within(module, WORLD)], path
+        assert not [module for module in imports_of(path) if _within(module, WORLD)], path
         source = path.read_text(encoding="utf-8")
         for call in ("today()", ".now(", "utcnow("):
             assert call not in source, f"{path.relative_to(ROOT)} reads the clock"
@@ -202,7 +203,7 @@ UNIX_CALLS = {
 @pytest.mark.parametrize("room", ["tagger", "api", "label_templates", "examples"])
 def test_nothing_in_the_program_needs_a_posix_system(room: str) -> None:
     for path in _modules(room):
-        assert not UNIX_MODULES & set(_imports(path)), path
+        assert not UNIX_MODULES & set(imports_of(path)), path
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
             if isinstance(node, ast.Attribute) and isinstance(node.value, ast.Name):
                 assert node.attr not in UNIX_CALLS.get(node.value.id, set()), (

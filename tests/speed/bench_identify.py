@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import argparse
 import time
+from collections.abc import Iterator
 
 import numpy as np
 
@@ -15,6 +16,7 @@ from tagger.trade.identifying import likelihood, measuring, simulate
 from tagger.trade.identifying.identify import identify
 from tagger.trade.identifying.likelihood import Errors
 from tagger.trade.tables import tables
+from tests.speed.table import Row
 
 SHOWN = tuple(way for way in measuring.WAYS if "seat" in way)
 
@@ -43,7 +45,7 @@ def by_family(each: int) -> list[str]:
     return lines
 
 
-def speed(count: int) -> str:
+def speed(count: int) -> float:
     """Identifications a minute on one core: parsing aside, reasons and next measurement included."""
     pool = likelihood.pool(tables())
     rng = np.random.default_rng(measuring.SEED)
@@ -51,7 +53,15 @@ def speed(count: int) -> str:
     start = time.process_time()
     for one in measured:
         identify(one)
-    return f"{count / (time.process_time() - start) * 60:,.0f} identifications a minute on one core"
+    return count / (time.process_time() - start) * 60
+
+
+def rows(small: bool) -> Iterator[Row]:
+    """For the table of all benchmarks: the shares of right answers are ratios."""
+    for found in measuring.table(tables(), 2 if small else 20):
+        if found.way in (*SHOWN, measuring.ASKED):
+            yield Row(f"identify, first: {found.way}", 100 * found.first, "%", found.first, ">=")
+    yield Row("identify, one core", speed(200 if small else 2000), "a minute", goal=">=")
 
 
 def main() -> None:
@@ -62,7 +72,7 @@ def main() -> None:
     arguments = parser.parse_args()
     print("\n".join(accuracy(arguments.each)))
     print()
-    print(speed(2000))
+    print(f"{speed(2000):,.0f} identifications a minute on one core")
 
 
 if __name__ == "__main__":

@@ -30,6 +30,7 @@ from api.shared import spreadsheets
 from tagger.store import Role, Store
 from tests.bench.served import serving
 from tests.speed.live_preview import fill
+from tests.speed.table import Row
 
 _PLAIN = (
     "SELECT a.number, a.created_at, a.built_on, a.working_pressure_bar, a.replaces, a.order_reference, a.digits, "
@@ -64,6 +65,18 @@ def _flat(data: dict[str, Any]) -> Iterator[Any]:
             yield value
 
 
+def rows(small: bool) -> Iterator[Row]:
+    """For the table of all benchmarks."""
+    count, times = (5_000, 20) if small else (100_000, 200)
+    with tempfile.TemporaryDirectory() as folder, Store.open(f"sqlite:///{folder}/tags.sqlite3") as store:
+        fill(store, count)
+        least, _ = floor(store)
+        took, _ = ours(store)
+        yield Row(f"CSV of {count:,} assemblies beside plain SQL", took, "s", took / least)
+        keyed, plain = keys(store, times)
+        yield Row("registering over HTTP with a key beside without", keyed, "ms", keyed / plain)
+
+
 def export(store: Store) -> None:
     least, least_size = floor(store)
     first, size = ours(store)
@@ -78,7 +91,8 @@ def export(store: Store) -> None:
     print(f"  ours / floor: {first / least:.1f} first, {again / least:.1f} again   peak memory {peak:.0f} MB")
 
 
-def keys(store: Store, times: int) -> None:
+def keys(store: Store, times: int) -> tuple[float, float]:
+    """Median ms of registering one assembly over HTTP: with a key, and without."""
     _, secret = store.make_token("tablet", Role.MANAGER)
     with serving(Settings(), store) as served:
         headers = {"Authorization": f"Bearer {secret}"}
@@ -91,11 +105,7 @@ def keys(store: Store, times: int) -> None:
                     answer = api.post("/assemblies", json={"spec": EXAMPLE_SPEC}, headers=own)
                     found[keyed].append((time.perf_counter() - start) * 1000)
                     assert answer.status_code == 201, answer.text
-    keyed_ms, plain_ms = (statistics.median(found[which]) for which in (True, False))
-    print(f"registering one assembly over HTTP, median of {times}")
-    print(
-        f"  with a key   {keyed_ms:6.2f} ms    without {plain_ms:6.2f} ms    with / without: {keyed_ms / plain_ms:.2f}"
-    )
+    return statistics.median(found[True]), statistics.median(found[False])
 
 
 def main() -> None:
@@ -106,7 +116,11 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder, Store.open(f"sqlite:///{folder}/tags.sqlite3") as store:
         fill(store, asked.count)
         export(store)
-        keys(store, asked.times)
+        keyed, plain = keys(store, asked.times)
+        print(f"registering one assembly over HTTP, median of {asked.times}")
+        print(
+            f"  with a key   {keyed:6.2f} ms    without {plain:6.2f} ms    with / without: {keyed / plain:.2f}"
+        )
 
 
 if __name__ == "__main__":

@@ -31,6 +31,7 @@ from tagger.store.recorded_texts import keep_texts
 from tagger.trade import assess
 from tests.databases import create_database, running_postgresql
 from tests.scan.conftest import SPEC
+from tests.speed.table import Row
 
 RUN = 4  # assemblies registered together
 A_CUSTOMER, A_MACHINE, A_REEL, A_BOX = 100, 5, 50, 80  # assemblies of each
@@ -184,8 +185,8 @@ def _urls(folder: Path) -> Iterator[dict[str, Callable[[int], str]]]:
         yield {"SQLite": lambda count: f"sqlite:///{folder}/{count}.sqlite3", "PostgreSQL": new}
 
 
-def main() -> None:
-    sizes = [int(text) for text in sys.argv[1:]] or [2_000, 10_000, 100_000]
+def all_of(sizes: list[int]) -> Iterator[tuple[str, dict[int, dict[str, float]]]]:
+    """Of each engine what each act takes, in ms, by the number of assemblies."""
     with tempfile.TemporaryDirectory() as text, _urls(Path(text)) as urls:
         for engine, url in urls.items():
             found: dict[int, dict[str, float]] = {}
@@ -193,15 +194,29 @@ def main() -> None:
                 with Store.open(url(count)) as store:
                     fill(store, count)
                     found[count] = measure(store, count, Path(text))
-            print(f"\n{engine}, ms{'':<14}" + "".join(f"{count:>12,}" for count in sizes) + "   last : first")
-            for act in found[sizes[0]]:
-                values = [found[count][act] for count in sizes]
-                print(
-                    f"{act:<24}"
-                    + "".join(f"{ms:>12.1f}" for ms in values)
-                    + f"   {values[-1] / values[0]:.1f}",
-                    flush=True,
-                )
+            yield engine, found
+
+
+def rows(small: bool) -> Iterator[Row]:
+    """For the table of all benchmarks: the largest size beside the smallest."""
+    sizes = [200, 2_000] if small else [2_000, 100_000]
+    for engine, found in all_of(sizes):
+        first, last = (found[count] for count in sizes)
+        for act, ms in last.items():
+            goal = "<= 1.5" if act.startswith("find") else "<="
+            yield Row(f"{engine}, {sizes[1]:,} beside {sizes[0]:,}: {act}", ms, "ms", ms / first[act], goal)
+
+
+def main() -> None:
+    sizes = [int(text) for text in sys.argv[1:]] or [2_000, 10_000, 100_000]
+    for engine, found in all_of(sizes):
+        print(f"\n{engine}, ms{'':<14}" + "".join(f"{count:>12,}" for count in sizes) + "   last : first")
+        for act in found[sizes[0]]:
+            values = [found[count][act] for count in sizes]
+            print(
+                f"{act:<24}" + "".join(f"{ms:>12.1f}" for ms in values) + f"   {values[-1] / values[0]:.1f}",
+                flush=True,
+            )
 
 
 if __name__ == "__main__":

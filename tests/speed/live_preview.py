@@ -12,7 +12,7 @@ import os
 import statistics
 import tempfile
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from datetime import date
 from typing import Any
 
@@ -24,6 +24,7 @@ from tagger.spec import AssemblySpec
 from tagger.store import Registration, Role, Store
 from tagger.trade import assess
 from tests.bench.served import HOSE, PASSWORD, Bench, serving
+from tests.speed.table import Row
 
 ELBOWS = {
     **HOSE, "end_a.shape": "elbow_90", "end_a.drop_mm": "56", "clocking_deg": "90", "max_temperature_c": "100",
@@ -102,6 +103,15 @@ def measure(count: int, times: int) -> dict[str, Times]:
             for name, question in QUESTIONS.items():
                 found[name] = timed(lambda _, q=question: bench.get(f"/bench/find?{q}"), 20)  # type: ignore[misc]
         return found
+
+
+def rows(small: bool) -> Iterator[Row]:
+    """For the table of all benchmarks: 95th percentiles by the clock, beside those with an empty database."""
+    count, times = (5_000, 20) if small else (100_000, 300)
+    empty, full = measure(0, times), measure(count, times)
+    for name in full:
+        (_, none), (_, many) = (_median_and_p95(found[name], 0) for found in (empty, full))
+        yield Row(f"bench among {count:,}: {name}, p95", many, "ms", many / none)
 
 
 def main() -> None:

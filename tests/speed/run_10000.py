@@ -18,6 +18,7 @@ import subprocess
 import sys
 import tempfile
 import time
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -36,6 +37,7 @@ from tagger.printing.fonts import FILES
 from tagger.printing.layout import Page, lay_out
 from tagger.printing.pdf.operators import POINTS_PER_MM
 from tests.speed.samples import ADDRESS, tags, write_list
+from tests.speed.table import Row
 
 TEMPLATE = "hang_tag"
 WANTED = {400: 4, 1_000: 4, 10_000: 6}  # times as fast as the plain script
@@ -49,6 +51,26 @@ class Taken:
     clock: float
     size: int
     own_mb: float
+
+
+@dataclass(frozen=True)
+class Compared:
+    """A run of ``count`` tags beside the plain script: ms of processor and bytes a tag.
+
+    The script's: before the run, after it.
+    """
+
+    count: int
+    taken: Taken
+    cpu: float
+    size: float
+    script: tuple[float, float]
+    script_size: float
+
+    @property
+    def times(self) -> float:
+        """How many times as fast as the script, by the mean of its two times."""
+        return sum(self.script) / 2 / self.cpu
 
 
 def plain(sample: list[Tag], pages: list[Page]) -> tuple[float, int]:
@@ -158,6 +180,30 @@ def _plain_each(count: int) -> tuple[float, float]:
     return 1e3 * (seconds - first) / (count - 1), (size - least) / (count - 1)
 
 
+def compared(counts: Sequence[int], plain_count: int, one: Taken) -> Iterator[Compared]:
+    """Runs of so many tags on one core, and the plain script between them."""
+    before, _ = plain_each(plain_count)
+    for count in counts:
+        taken = run(count, cores=1)
+        after, script_size = plain_each(plain_count)
+        yield Compared(count, taken, *each(taken, one, count), (before, after), script_size)
+        before = after
+
+
+def rows(small: bool) -> Iterator[Row]:
+    """For the table of all benchmarks."""
+    counts = [40, 100] if small else sorted(WANTED)
+    found = list(compared(counts, 40 if small else 300, run(1, cores=1)))
+    for one in found:
+        goal = f">= {WANTED[one.count]}" if one.count in WANTED else ">="
+        yield Row(
+            f"tagger run, {one.count} tags, beside the plain script", one.cpu, "ms a tag", one.times, goal
+        )
+    yield Row("PDF of tagger run", found[-1].size / 1e3, "kB a tag", goal="<= 2.0")
+    first, last = found[-2].taken.own_mb, found[-1].taken.own_mb
+    yield Row(f"peak memory of tagger run, {counts[-1]} beside {counts[-2]} tags", last, "MB", last / first)
+
+
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument(
@@ -165,21 +211,17 @@ def main() -> None:
     )
     parser.add_argument("--plain", type=int, default=300, help="tags of the plain script, before and after")
     asked = parser.parse_args()
-    before = plain_each(asked.plain)
     one = run(1, cores=1)
     print(f"template {TEMPLATE}, every tag different, one core; the first tag takes {one.cpu:.1f} s")
-    for count in asked.counts:
-        taken = run(count, cores=1)
-        after = plain_each(asked.plain)
-        script, (cpu, size) = (before[0] + after[0]) / 2, each(taken, one, count)
-        wanted = f" (wanted: at least {WANTED[count]})" if count in WANTED else ""
+    for found in compared(asked.counts, asked.plain, one):
+        wanted = f" (wanted: at least {WANTED[found.count]})" if found.count in WANTED else ""
+        before, after = found.script
         print(
-            f"  run of {count:6} {cpu:6.2f} ms a tag, plain script {script:.2f} ({before[0]:.2f} before, {after[0]:.2f} "
-            f"after): {script / cpu:.1f} times as fast{wanted}, {size:.0f} and {after[1]:.0f} bytes a tag, peak "
-            f"memory {taken.own_mb:.0f} MB",
+            f"  run of {found.count:6} {found.cpu:6.2f} ms a tag, plain script {(before + after) / 2:.2f} "
+            f"({before:.2f} before, {after:.2f} after): {found.times:.1f} times as fast{wanted}, {found.size:.0f} and "
+            f"{found.script_size:.0f} bytes a tag, peak memory {found.taken.own_mb:.0f} MB",
             flush=True,
         )
-        before = after
     cores = len(os.sched_getaffinity(0))
     if cores > 1:
         count = max(asked.counts)

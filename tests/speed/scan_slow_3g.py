@@ -9,10 +9,10 @@ three times in a fresh profile, and told as a ratio to the unthrottled line too.
 from __future__ import annotations
 
 import statistics
-import sys
 import tempfile
 import threading
 import time
+from collections.abc import Iterator
 
 import uvicorn
 from playwright.sync_api import Browser, sync_playwright
@@ -23,6 +23,7 @@ from tagger.spec import AssemblySpec
 from tagger.trade import assess
 from tests.browser.conftest import CHROMIUM, PHONE
 from tests.browser.test_scan_tag import TWO_ELBOWS
+from tests.speed.table import Row
 
 LINES = {"not throttled": (0, -1), "fast 3G": (563, 1_440_000 / 8), "slow 3G": (2000, 400_000 / 8)}
 PAINTED = """() => new Promise((done) => new PerformanceObserver((list) => {
@@ -47,7 +48,8 @@ def measure(browser: Browser, address: str, latency: float, bytes_a_second: floa
     return found
 
 
-def main() -> None:
+def seconds(times: int) -> dict[str, float]:
+    """Of each line, the median of so many visits."""
     with tempfile.TemporaryDirectory() as folder, sync_playwright() as playwright:
         app = create_app(Settings(database_url=f"sqlite:///{folder}/tags.sqlite3", port=8799))
         spec = AssemblySpec.read(TWO_ELBOWS)
@@ -59,15 +61,30 @@ def main() -> None:
         address = f"http://127.0.0.1:8799/T/{assembly.number}/{assembly.digits}"
         browser = playwright.chromium.launch(executable_path=CHROMIUM, args=["--no-sandbox"])
         measure(browser, address, 0, -1)  # the server makes its tables at the first request
-        base = 0.0
-        for name, (latency, speed) in LINES.items():
-            found = statistics.median(measure(browser, address, latency, speed) for _ in range(3))
-            base = base or found
-            sys.stdout.write(
-                f"{name:14} {found / 1000:6.2f} s to readable text  {found / base:6.1f} x not throttled\n"
-            )
+        found = {
+            name: statistics.median(measure(browser, address, *line) for _ in range(times)) / 1000
+            for name, line in LINES.items()
+        }
         browser.close()
         server.should_exit = True
+    return found
+
+
+def rows(small: bool) -> Iterator[Row]:
+    """For the table of all benchmarks."""
+    found = seconds(1 if small else 3)
+    for name in list(LINES)[1:]:
+        yield Row(
+            f"a tag's page to readable text, {name}", found[name], "s", found[name] / found["not throttled"]
+        )
+
+
+def main() -> None:
+    found = seconds(3)
+    for name, took in found.items():
+        print(
+            f"{name:14} {took:6.2f} s to readable text  {took / found['not throttled']:6.1f} x not throttled"
+        )
 
 
 if __name__ == "__main__":

@@ -15,12 +15,14 @@ import subprocess
 import sys
 import tempfile
 import time
+from collections.abc import Iterator
 from typing import Any
 
 from tagger.spec import AssemblySpec
 from tagger.store import Store
 from tagger.trade import assess
 from tests.scan.conftest import SPEC, path
+from tests.speed.table import Row
 
 CLIENTS, ROUNDS = 8, 4
 HEADERS = {"Accept": "text/html", "Accept-Language": "en", "Accept-Encoding": "gzip"}
@@ -78,8 +80,8 @@ def _size(port: int, address: str) -> int:
     raise SystemExit("the server did not start")
 
 
-def main(seconds: float) -> None:
-    """Prints requests a second, p50 and p99 of both, and their ratio."""
+def measure(seconds: float) -> tuple[dict[str, list[float]], int]:
+    """What each answer took, in ms and in order, of the page and of the constant; the page's size."""
     with tempfile.TemporaryDirectory() as folder:
         url = f"sqlite:///{folder}/tags.sqlite3"
         with Store.open(url) as store:
@@ -98,12 +100,31 @@ def main(seconds: float) -> None:
             for server in servers:
                 server.terminate()
                 server.wait(30)
-    rates = {}
-    for name, rounds in found.items():
-        took = sorted(1000 * one for took in rounds for one in took)
-        rates[name] = len(took) / seconds / ROUNDS
-        p99 = took[len(took) * 99 // 100]
-        print(f"{name}: {rates[name]:.0f}/s, p50 {statistics.median(took):.1f} ms, p99 {p99:.1f} ms")
+    return {
+        name: sorted(1000 * one for took in rounds for one in took) for name, rounds in found.items()
+    }, size
+
+
+def rows(small: bool) -> Iterator[Row]:
+    """For the table of all benchmarks."""
+    seconds = 0.5 if small else 3.0
+    found, _ = measure(seconds)
+    page, constant = found["scan page"], found["constant"]
+    rate = len(page) / seconds / ROUNDS
+    yield Row("a tag's page beside a constant", rate, "a second", len(page) / len(constant), ">= 0.4")
+    yield Row("the same, p99", _p99(page), "ms", _p99(page) / _p99(constant))
+
+
+def _p99(took: list[float]) -> float:
+    return took[len(took) * 99 // 100]
+
+
+def main(seconds: float) -> None:
+    """Prints requests a second, p50 and p99 of both, and their ratio."""
+    found, size = measure(seconds)
+    rates = {name: len(took) / seconds / ROUNDS for name, took in found.items()}
+    for name, took in found.items():
+        print(f"{name}: {rates[name]:.0f}/s, p50 {statistics.median(took):.1f} ms, p99 {_p99(took):.1f} ms")
     print(f"ratio {rates['scan page'] / rates['constant']:.2f} at {size} bytes, {CLIENTS} clients, 1 worker")
 
 
