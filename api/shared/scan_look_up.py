@@ -15,8 +15,8 @@ from tagger.messages import Message
 from tagger.signing import NONE, Keys, Signed, state_of
 from tagger.spec import AssemblySpec, Hose
 from tagger.store import Assembly, Filter, Store, Withdrawal
+from tagger.store.lot_names import lot_key
 from tagger.store.lots import named
-from tagger.store.withdrawals import lot_key
 from tagger.trade import own_hoses
 from tagger.trade.fittings import Fitting
 from tagger.trade.one_hose import one_hose

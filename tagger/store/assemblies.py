@@ -26,6 +26,7 @@ from tagger.store.designs import Design
 from tagger.store.fittings import refuse_other_fittings
 from tagger.store.history import add_events
 from tagger.store.lineage import Lineage, lineage
+from tagger.store.lot_names import lot_key
 from tagger.store.lots import refuse_other_hoses
 from tagger.store.models import AssemblyRow, OrderRow, RegistrationRow, VoidRow
 from tagger.store.recorded_texts import keep_texts
@@ -33,7 +34,7 @@ from tagger.store.spool import Spool
 from tagger.store.texts import refuse_control
 from tagger.store.values import Assembly, Kind, Registration, Void, Withdrawal
 from tagger.store.voids import voids
-from tagger.store.withdrawals import holding, lot_key, refuse_withdrawn_lots
+from tagger.store.withdrawals import holding, refuse_withdrawn_lots
 from tagger.trade import temperature
 from tagger.trade.fittings import named
 from tagger.trade.results import Assessment
@@ -194,9 +195,9 @@ class Assemblies(Part):
         for some in _in_batches(values):
             session.execute(insert(AssemblyRow), some, execution_options={"pended": True})
             pend(session, AssemblyRow, some)
-        keep_texts(session, (row.columns for row in prepared.kept))
         for some in _in_batches(_events(session, prepared, numbers, said, now, by)):
             add_events(session, some)
+        keep_texts(session, (row.columns for row in prepared.kept))  # once it is our turn, as in a correction
 
     def assembly(self, number: str) -> Assembly:
         """The record of one tag number, typed in any way. Raises NumberError, StoreError."""

@@ -21,11 +21,12 @@ from tagger.store.assemblies import Assemblies, text_of
 from tagger.store.base import compact, not_registered
 from tagger.store.history import add_events
 from tagger.store.locks import Turn, take
+from tagger.store.lot_names import lot_key
 from tagger.store.lots import refuse_other_hoses
 from tagger.store.models import AssemblyRow, EventRow, FormerLotRow, OrderRow, VoidRow
 from tagger.store.recorded_texts import keep_texts
 from tagger.store.values import Assembly, Kind, OrderState, Registration, Scope
-from tagger.store.withdrawals import lot_key, withdrawn_spellings
+from tagger.store.withdrawals import withdrawn_spellings
 
 LOTS: Final = {"hose.lot": "hose_lot", "end_a.lot": "fitting_lot_a", "end_b.lot": "fitting_lot_b"}
 PLACE: Final = ("customer", "machine", "position", "cleanliness")
@@ -102,7 +103,7 @@ class Correcting(Assemblies):
             for name in differing:
                 _put(session, row, name, wanted[name])
             session.flush()
-            keep_texts(session, [{name: wanted[name] for name in differing if name in PLACE}])
+            keep_texts(session, [{column: getattr(row, column) for column in (*PLACE, *LOTS.values())}])
             said: dict[str, Any] = {
                 "reason": reason,
                 "fields": {name: {"old": old[name], "new": wanted[name]} for name in differing},

@@ -18,10 +18,10 @@ from tagger.messages import Message
 from tagger.spec import Hose
 from tagger.store import designs
 from tagger.store.base import Part, in_chunks
+from tagger.store.lot_names import lot_key
 from tagger.store.models import AssemblyRow, EventRow
 from tagger.store.values import Kind, LotReason, Registration
 from tagger.store.voids import is_void
-from tagger.store.withdrawals import lot_key
 from tagger.trade.one_hose import is_date_code, one_hose
 from tagger.trade.tables import tables
 

@@ -122,12 +122,22 @@ class AssemblyRow(Table):
 
 
 class RecordedTextRow(Table):
-    """A text that some assembly has, or had, in a column, once; ``folded``: as it is compared (folding.py)."""
+    """A text that some assembly has, or had, in a column, once.
+
+    ``folded``: as it is compared, in any case (folding.py), or a lot by its letters and digits alone (lot_names.py).
+    PostgreSQL has an index over its parts of three letters (``text_parts``, made by a migration).
+    """
 
     __tablename__ = "recorded_text"
     __table_args__ = (
         UniqueConstraint("field", "text"),
         Index("ix_recorded_text_field_folded", "field", "folded"),
+        Index(
+            "ix_recorded_text_parts",
+            text("text_parts(folded)"),
+            postgresql_using="gin",
+            postgresql_with={"fastupdate": "off"},
+        ).ddl_if(dialect="postgresql"),
     )
 
     id: Mapped[int] = mapped_column(primary_key=True)

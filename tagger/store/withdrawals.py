@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-import unicodedata
 from collections import defaultdict
 from collections.abc import Sequence
 from datetime import datetime
 from typing import Any, Final
 
-from sqlalchemy import ColumnElement, Select, and_, or_, select, union
+from sqlalchemy import ColumnElement, Select, and_, select, union
 from sqlalchemy.orm import Session
 
 from tagger.code import number as tag_number
@@ -17,7 +16,9 @@ from tagger.messages import Message
 from tagger.store.base import Part, compact, in_chunks, not_registered
 from tagger.store.history import add_events
 from tagger.store.locks import Turn, take
+from tagger.store.lot_names import bare, lot_key
 from tagger.store.models import AssemblyRow, FormerLotRow, WithdrawalRow
+from tagger.store.recorded_texts import lots_spelled
 from tagger.store.values import Kind, Registration, Scope, Withdrawal
 
 _FEW = 100
@@ -105,7 +106,7 @@ class Withdrawals(Part):
         """The withdrawals of this lot, however it is spelled, that hold: of hose or of fittings, oldest first."""
         with self.reading() as session:
             held = session.scalars(_held_lots().order_by(WithdrawalRow.id))
-            return [_value(row) for row in held if _bare(row.value) == _bare(lot)]
+            return [_value(row) for row in held if bare(row.value) == bare(lot)]
 
     def withdrawn_numbers(self) -> list[str]:
         """The tag number of every hose assembly that some withdrawal holds back now, in order."""
@@ -117,43 +118,22 @@ class Withdrawals(Part):
         """The tag numbers a withdrawal of this touches, oldest first; nothing is changed."""
         value = compact(value) if scope is Scope.TAG else str(lot_key(value))
         with self.reading() as session:
-            named = or_(*(_touched(scope, one) for one in {value, *_spellings(session, scope, value)}))
-            query = select(AssemblyRow.number).where(named)
+            named = {value, *_spellings(session, scope, value)}
+            query = select(AssemblyRow.number).where(_touched(scope, sorted(named)))
             return list(session.scalars(query.order_by(AssemblyRow.registration_id, AssemblyRow.place)))
-
-
-def lot_key(lot: str | None) -> str | None:
-    """Lots are compared without regard to case and spacing: a withdrawal must not miss one."""
-    text = " ".join(lot.split()).upper() if lot else ""
-    return text or None
-
-
-def _bare(lot: str) -> str:
-    """A lot's letters and digits alone. "H 2310" or "H2310" typed for the withdrawn H-2310 is that lot until a
-    manager says otherwise: nothing is built from it."""
-    key = str(lot_key(unicodedata.normalize("NFKC", lot)))
-    return "".join(one for one in key if one.isalnum()) or key
 
 
 def withdrawn_spellings(session: Session, scope: Scope, lot: str) -> list[str]:
     """The lots of withdrawals that hold, spelled otherwise than this one, and yet it."""
     held = session.scalars(_held_lots().where(WithdrawalRow.scope == str(scope)))
-    return [row.value for row in held if _bare(row.value) == _bare(lot) and row.value != lot_key(lot)]
+    return [row.value for row in held if bare(row.value) == bare(lot) and row.value != lot_key(lot)]
 
 
 def _spellings(session: Session, scope: Scope, value: str) -> list[str]:
     """The other spellings under which hose assemblies were built from a lot."""
     if scope is Scope.TAG:
         return []
-    hose, ends = (AssemblyRow.hose_lot,), (AssemblyRow.fitting_lot_a, AssemblyRow.fitting_lot_b)
-    kept = {
-        lot
-        for column in (hose if scope is Scope.HOSE_LOT else ends)
-        for lot in session.scalars(select(column).distinct())
-        if lot
-    }
-    kept |= {*session.scalars(select(FormerLotRow.value).where(FormerLotRow.scope == str(scope)))}
-    return sorted(lot for lot in kept if lot != value and _bare(lot) == _bare(value))
+    return [lot for lot in lots_spelled(session, scope, value) if lot != value]
 
 
 def _note_spellings(session: Session, scope: Scope, value: str) -> None:
@@ -161,8 +141,8 @@ def _note_spellings(session: Session, scope: Scope, value: str) -> None:
     others = _spellings(session, scope, value)
     if not others:
         return
-    touched = select(AssemblyRow.number).where(or_(*(_touched(scope, one) for one in others)))
-    numbers = session.scalars(touched.where(~_touched(scope, value)))
+    touched = select(AssemblyRow.number).where(_touched(scope, others))
+    numbers = session.scalars(touched.where(~_touched(scope, [value])))
     session.add_all(FormerLotRow(number=number, scope=str(scope), value=value) for number in numbers)
     session.flush()
 
@@ -209,16 +189,16 @@ def refuse_withdrawn_lots(session: Session, rows: Sequence[Registration]) -> Non
     take(session, Turn.WITHDRAWALS, shared=True)
     held: dict[tuple[str, str], str] = {}
     if any(_lots(row) for row in rows):
-        held = {(row.scope, _bare(row.value)): row.reason for row in session.scalars(_held_lots())}
+        held = {(row.scope, bare(row.value)): row.reason for row in session.scalars(_held_lots())}
     problems = [
         Problem(
             f"row {place}.{field}" if len(rows) > 1 else field,
             lot,
-            Message("store-lot-withdrawn", scope=str(scope), lot=lot, reason=held[str(scope), _bare(lot)]),
+            Message("store-lot-withdrawn", scope=str(scope), lot=lot, reason=held[str(scope), bare(lot)]),
         )
         for place, row in enumerate(rows, 1)
         for field, scope, lot in _lots(row)
-        if (str(scope), _bare(lot)) in held
+        if (str(scope), bare(lot)) in held
     ]
     if problems:
         raise StoreError(problems)
@@ -294,17 +274,18 @@ def _lots(row: Registration) -> list[tuple[str, Scope, str]]:
     return [(field, scope, lot) for field, scope, lot in named if lot and lot.strip()]
 
 
-def _touched(scope: Scope, value: str) -> ColumnElement[bool]:
+def _touched(scope: Scope, values: Sequence[str]) -> ColumnElement[bool]:
+    """A condition on assemblies: one of these is its number, or a lot that it was built from."""
     if scope is Scope.TAG:
-        return AssemblyRow.number == value
-    return AssemblyRow.number.in_(union(*built_from(scope, [value])))
+        return AssemblyRow.number.in_(values)
+    return AssemblyRow.number.in_(union(*built_from(scope, values)))
 
 
 def _tell(
     session: Session, row: WithdrawalRow, kind: Kind, at: datetime, by: str | None, data: dict[str, Any]
 ) -> None:
     """One line of history for every assembly the withdrawal touches."""
-    numbers = session.scalars(select(AssemblyRow.number).where(_touched(Scope(row.scope), row.value)))
+    numbers = session.scalars(select(AssemblyRow.number).where(_touched(Scope(row.scope), [row.value])))
     events = [{"number": n, "kind": str(kind), "at": at, "by": by, "data": data} for n in numbers]
     add_events(session, events)
 

@@ -52,6 +52,11 @@ def machine(n: int) -> str:
     return f"{_KINDS[n // A_MACHINE % 6]} {7919 * (n // A_MACHINE) % 1_000_003:06}"
 
 
+def lots(n: int) -> dict[str, str]:
+    box = f"F-{n // A_BOX}"
+    return {"hose_lot": f"H-{n // A_REEL}", "fitting_lot_a": box, "fitting_lot_b": box}
+
+
 def fill(store: Store, count: int) -> None:
     """Repeats a few real records until there are ``count``, each with three lines of history."""
     specs = [AssemblySpec.read(SPEC | {"length_mm": 1000.0 + 10 * step}) for step in range(8)]
@@ -60,6 +65,10 @@ def fill(store: Store, count: int) -> None:
         connection = session.connection().connection.dbapi_connection
         assert connection is not None
         columns, kept = _read(connection, "assembly", [item.number for item in made])
+    with store.writing() as session:
+        keep_texts(
+            session, ({"customer": customer(n), "machine": machine(n), **lots(n)} for n in range(count))
+        )
     names = [tag_number.compact(tag_number.make()) for _ in range(count)]
     if isinstance(connection, sqlite3.Connection):
         own: Any = sqlite3.connect(str(store.database.url.database))
@@ -73,9 +82,6 @@ def fill(store: Store, count: int) -> None:
         own.execute("ANALYZE")
     own.commit()
     own.close()
-    texts = ({"customer": customer(n), "machine": machine(n)} for n in range(count))
-    with store.writing() as session:
-        keep_texts(session, texts)
 
 
 def _read(connection: Any, table: str, numbers: list[str]) -> tuple[tuple[str, ...], list[dict[str, Any]]]:
@@ -102,7 +108,7 @@ def _assemblies(
         own = {
             "number": name, "registration_id": 1000 + n // RUN, "place": n % RUN, "created_at": _moment(n),
             "built_on": _moment(n)[:10], "customer": customer(n), "machine": machine(n),
-            "hose_lot": f"H-{n // A_REEL}", "fitting_lot_a": f"F-{n // A_BOX}", "fitting_lot_b": f"F-{n // A_BOX}",
+            **lots(n),
         }  # fmt: skip
         row = kept[n % len(kept)] | own
         yield tuple(row[column] for column in columns)

@@ -3,15 +3,18 @@
 from __future__ import annotations
 
 import random
+from collections.abc import Iterator
+from contextlib import contextmanager
 from typing import Any
 
 import pytest
 from sqlalchemy import event, func, select, text
 
 from tagger.record import RECORD_FIELDS
-from tagger.store import Filter, Registration, Store, recorded_texts
+from tagger.store import Filter, Registration, Scope, Store, recorded_texts
 from tagger.store.database import migrate
 from tagger.store.folding import fold, folded
+from tagger.store.locks import Turn
 from tagger.store.models import AssemblyRow
 from tests.speed.large import fill
 from tests.store.samples import assessment, spec
@@ -145,30 +148,75 @@ def test_the_texts_of_records_from_before_are_found_and_the_list_may_go_again(st
         )
 
 
-def test_a_lot_is_found_by_the_indexes_of_lots(store: Store) -> None:
-    """By the plans of the databases for their own questions, among some thousand assemblies."""
-    fill(store, 4_000)
+@contextmanager
+def _asked(store: Store) -> Iterator[list[tuple[str, Any]]]:
+    """The statements that the database is sent meanwhile, with their values."""
     engine, asked = store.database.engine, list[tuple[str, Any]]()
 
     def note(_: Any, __: Any, statement: str, values: Any, *___: Any) -> None:
         asked.append((statement, values))
 
     event.listen(engine, "before_cursor_execute", note)
-    for wanted in (Filter(lot="h-40"), Filter(lot=" F-20 "), Filter(lot="nobody's")):
-        found = {item.number for item in store.find(wanted, limit=100).assemblies}
-        assert store.count(wanted) == len(found) == {"h-40": 50, " F-20 ": 80}.get(str(wanted.lot), 0)
-    assert store.count(Filter(lot=" ")) == store.count(), "blanks ask nothing"
-    event.remove(engine, "before_cursor_execute", note)
-    questions = [one for one in asked if "UNION" in one[0]]
-    assert len(questions) == 6
-    server = engine.dialect.name == "postgresql"
-    explain = "EXPLAIN " if server else "EXPLAIN QUERY PLAN "
+    try:
+        yield asked
+    finally:
+        event.remove(engine, "before_cursor_execute", note)
+
+
+def _plan(store: Store, statement: str, values: Any) -> str:
+    server = store.database.engine.dialect.name == "postgresql"
     with store.reading() as session:
         if server:  # a few thousand are read in no time; of many more it reads none that it need not
             session.execute(text("SET LOCAL enable_seqscan = off"))
-        for statement, values in questions:
-            lines = session.connection().exec_driver_sql(explain + statement, values).all()
-            plan = "\n".join(str(line[-1]) for line in lines)
-            for name in ("hose_lot", "fitting_lot_a", "fitting_lot_b"):
-                assert (f"Index Cond: (({name})" if server else f" ({name}=?)") in plan, plan
-            assert server or "SCAN assembly" not in plan
+        explained = ("EXPLAIN " if server else "EXPLAIN QUERY PLAN ") + statement
+        return "\n".join(
+            str(line[-1]) for line in session.connection().exec_driver_sql(explained, values).all()
+        )
+
+
+def test_lots_and_names_are_found_by_indexes(store: Store) -> None:
+    """By the plans of the databases for their own questions, among some thousand assemblies."""
+    fill(store, 4_000)
+    server = store.database.engine.dialect.name == "postgresql"
+    with _asked(store) as asked:
+        for wanted in (Filter(lot="h-40"), Filter(lot=" F-20 "), Filter(lot="nobody's")):
+            found = {item.number for item in store.find(wanted, limit=100).assemblies}
+            assert store.count(wanted) == len(found) == {"h-40": 50, " F-20 ": 80}.get(str(wanted.lot), 0)
+    assert store.count(Filter(lot=" ")) == store.count(), "blanks ask nothing"
+    questions = [one for one in asked if "UNION" in one[0]]
+    assert len(questions) == 6
+    for question in questions:
+        plan = _plan(store, *question)
+        for name in ("hose_lot", "fitting_lot_a", "fitting_lot_b"):
+            assert (f"Index Cond: (({name})" if server else f" ({name}=?)") in plan, plan
+        assert server or "SCAN assembly" not in plan
+
+    with _asked(store) as asked:
+        assert len(store.affected(Scope.HOSE_LOT, "h 40")) == 50
+        assert len(store.affected(Scope.FITTING_LOT, "F.20")) == 80
+    assert len(asked) >= 4
+    for question in asked:
+        plan = _plan(store, *question)
+        assert "Seq Scan" not in plan and ("SCAN" not in plan or server), plan
+
+    with _asked(store) as asked:
+        assert store.count(Filter(customer="harbour", machine="01")) > 0
+    [by_three, by_two] = [one for one in asked if "recorded_text" in one[0]]
+    if server:
+        assert "ix_recorded_text_parts" in _plan(store, *by_three)
+        assert "ix_recorded_text_parts" not in _plan(store, *by_two), "two letters have no part of three"
+
+
+def test_texts_are_kept_when_it_is_ones_turn(store: Store) -> None:
+    """Registering kept them before its turn and a correction after it: of two at once each waited for the other."""
+    [made] = store.register(spec(), assessment())
+    for act in (
+        lambda: store.register(spec(), assessment(), customer="Tide Farm"),
+        lambda: store.correct(made.number, {"customer": "Ridge Farm"}, "a slip"),
+    ):
+        with _asked(store) as asked:
+            act()
+        [kept] = [at for at, (one, _) in enumerate(asked) if one.startswith("INSERT INTO recorded_text")]
+        turns = [at for at, (_, values) in enumerate(asked) if values == {"turn": int(Turn.EVENTS)}]
+        assert bool(turns) == (store.database.engine.dialect.name == "postgresql")
+        assert not turns or min(turns) < kept
