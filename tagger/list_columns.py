@@ -19,8 +19,9 @@ _HEADINGS: Final = Path(__file__).with_name("list_headings.csv")
 
 _UNITS: Final[dict[str, dict[str, str]]] = {
     "_mm": {
-        **{name: name for name in ("mm", "cm", "m", "in", "inch", "inches", "ft")},
-        **{"millimetres": "mm", "millimeters": "mm", "metres": "m", "meters": "m", "feet": "ft", '"': "in", "″": "in"},
+        **{name: name for name in ("mm", "cm", "m", "in", "ft")},
+        **{"inch": "in", "inches": "in"},
+        **{"millimetres": "mm", "millimeters": "mm", "metres": "m", "meters": "m", "feet": "ft"},
         **{"millimeter": "mm", "meter": "m", "zoll": "in", "millimètres": "mm", "mètres": "m", "pouce": "in"},
         **{"pouces": "in", "milímetros": "mm", "metros": "m", "pulgada": "in", "pulgadas": "in", "pulg": "in"},
     },
@@ -35,6 +36,32 @@ _CUT = re.compile(
 _BEFORE_A_UNIT = re.compile(r"\s+(in|en)\s*$", re.IGNORECASE)  # "Länge in mm", "Longueur en mm"
 _IN_BRACKETS = re.compile(r"[(\[]\s*([^)\]]+?)\s*[)\]]\s*$")
 _LAST_WORD = re.compile(r"[\s,/_-]+([^\s,/_-]+?)\.?\s*$")
+_MARK = re.compile(r"""[\s(\[]*(["″”“]|''|’’|′′|['′’])[\s)\]]*$""")
+"""Inches or feet as a mark, apart from the name or not: 'Length (")', 'OAL"'."""
+_FEET: Final = frozenset("'′’")
+_NOT_READ: Final = frozenset(
+    [
+        "yd",
+        "yds",
+        "yard",
+        "yards",
+        "dm",
+        "km",
+        "thou",
+        "mil",
+        "ksi",
+        "kpsi",
+        "pa",
+        "hpa",
+        "atm",
+        "kg",
+        "kgf",
+        "k",
+    ]
+)
+"""Units that no figure here is read in."""
+_WORD = re.compile(r"[^\W\d_]+")
+_FRACTION = re.compile(r"\d\s*/\s*\d")
 _LONGEST: Final = (
     200  # characters of a heading that is looked at: searching brackets takes time by its square
 )
@@ -65,7 +92,7 @@ def in_ours(table: Sequence[Sequence[object]]) -> list[list[object]]:
     """A list's cells under our headings, each figure with the unit that its own heading names.
 
     A heading that is none of ours stays as it is, to be told. Raises SpecError for a cut length where no
-    overall length is given.
+    overall length is given, and for a unit that is not plain.
     """
     if not table:
         return []
@@ -77,6 +104,13 @@ def in_ours(table: Sequence[Sequence[object]]) -> list[list[object]]:
                 Problem(f"column {place}", name, Message("lists-cut-length", heading=name))
                 for place, name in cut
             )
+    unclear = [
+        Problem(f"column {place}", str(theirs), Message("lists-unit-not-plain", heading=str(theirs)))
+        for place, (theirs, ours) in enumerate(zip(table[0], matched, strict=True), 1)
+        if ours and unit_not_plain(theirs, ours)
+    ]
+    if unclear:
+        raise SpecError(unclear)
     units = [unit_of(theirs, ours) for theirs, ours in zip(table[0], matched, strict=True)]
     heading: list[object] = [ours or theirs for theirs, ours in zip(table[0], matched, strict=True)]
     rows = [
@@ -101,10 +135,29 @@ def unit_of(heading: object, column: str) -> str:
     known = _units_of(column)
     if not known or text == column:
         return ""
+    if "in" in known and (mark := _MARK.search(text)):
+        return "ft" if mark[1] in _FEET else "in"
     for pattern in (_IN_BRACKETS, _LAST_WORD):
         if (match := pattern.search(text)) and (unit := known.get(match[1].lower())):
             return unit
     return ""
+
+
+def unit_not_plain(heading: object, column: str) -> bool:
+    """Whether a heading names a unit for one of our columns, and not plainly one that is read.
+
+    >>> [unit_not_plain(name, "length_mm") for name in ("Length (dm)", "L (1/16 in)", "L mm or in", "OAL (mm)", "OAL")]
+    [True, True, True, False, False]
+    """
+    known = _units_of(column)
+    text = str(heading or "").strip()[-_LONGEST:].lower()
+    if not known or text == column:
+        return False
+    words = _WORD.findall(text)
+    if words[-2:-1] in (["in"], ["en"]):  # "Länge in mm"
+        del words[-2]
+    named = {known.get(word, word) for word in words if word in known or word in _NOT_READ}
+    return bool(named) and (named != {unit_of(text, column)} or _FRACTION.search(text) is not None)
 
 
 def with_unit(cell: object, unit: str) -> object:

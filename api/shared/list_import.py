@@ -156,8 +156,11 @@ def _not_known(word: list_words.Reading) -> Problem:
 
 
 def _of_the_heading(heading: Sequence[object], match: Sequence[str]) -> Iterator[tuple[str, Problem]]:
-    """A cut length that was matched to the overall length: they differ by the fittings' cut-offs."""
+    """A cut length that was matched to the overall length: they differ by the fittings' cut-offs; an odd unit."""
     for place, (theirs, ours) in enumerate(zip(heading, match, strict=False), 1):
+        if list_columns.unit_not_plain(theirs, ours):
+            wrong = Message("lists-unit-not-plain", heading=str(theirs))
+            yield f"{get_column_letter(place)}1", Problem(ours, str(theirs), wrong)
         if ours == "length_mm" and list_columns.is_cut_length(theirs):
             wrong = Message("lists-cut-length", heading=str(theirs))
             yield f"{get_column_letter(place)}1", Problem(ours, str(theirs), wrong)

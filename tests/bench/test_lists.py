@@ -263,10 +263,27 @@ def test_the_unit_in_a_heading_is_read(bench: Bench, store: Store) -> None:
 
 
 @pytest.mark.parametrize(
-    ("heading", "mm"), [("OAL mm", 150.0), ("Overall length [cm]", 1500.0), ("Length ft", 45720.0)]
-)
+    ("heading", "mm"),
+    [
+        ("OAL mm", 150.0), ("Overall length [cm]", 1500.0), ("Length ft", 45720.0), ('OAL"', 3810.0),
+        ("Length ″", 3810.0), ("Length (”)", 3810.0), ("Length''", 3810.0), ("Length'", 45720.0),
+    ],
+)  # fmt: skip
 def test_each_unit_that_a_heading_may_name(bench: Bench, store: Store, heading: str, mm: float) -> None:
     assert _lengths(bench, store, heading, "150") == [mm]
+
+
+def test_a_heading_that_names_no_plain_unit_is_told_and_nothing_is_read_as_mm(
+    bench: Bench, store: Store
+) -> None:
+    """788 under "Length (1/16 in)", matched by hand, was 788 mm; 14 under "Length (dm)" was 14 mm."""
+    headings = ["L (1/16 in)", "Length (dm)", "Length (mm or in)", "Length mm/in", "Length, yards"]
+    for heading in headings:
+        _, form = _upload(bench, f'{OWN},"{heading}"\n{ROW},788\n'.encode(), "list.csv")
+        form["match"] = [*form["match"][:-1], "length_mm"]  # type: ignore[index]
+        refused = bench.submit("/bench/lists/run", form)
+        assert refused.status_code == 422 and "does not name one unit" in refused.text, heading
+    assert store.count() == 0
 
 
 def test_a_decimal_comma_is_read_as_one(bench: Bench, store: Store) -> None:
