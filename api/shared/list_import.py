@@ -41,6 +41,16 @@ class Dry:
     def pieces(self) -> int:
         return sum(row.count for row in self.rows)
 
+    @property
+    def told(self) -> list[tuple[list[str], Problem]]:
+        """Every problem once, with all the cells that have it."""
+        found: dict[tuple[object, ...], tuple[list[str], Problem]] = {}
+        for cell, problem in self.problems:
+            column = cell.rstrip("0123456789")
+            same = (column, _without_row(problem).field, repr(problem.value), repr(problem.message))
+            found.setdefault(same, ([], problem))[0].append(cell)
+        return list(found.values())
+
 
 def read(name: str, data: bytes) -> Cells:
     """The cells of an uploaded file. Raises SpecError for one that is too big or no list."""
@@ -75,7 +85,11 @@ def dry_run(
     Rows that are right are kept as well. ``chosen_words``: what somebody chose a word to mean.
     """
     words = list_words.readings(table, match, chosen_words or {})
-    meant = {(word.column, word.theirs): word.ours for word in words}
+    meant = {
+        (word.column, word.theirs): word.ours
+        for word in words
+        if word.column not in list_words.OPEN or list_words.read(word.column, word.theirs) != word.ours
+    }
     chosen = [place for place, ours in enumerate(match) if ours]
     problems: list[tuple[str, Problem]] = []
     twice = sorted({ours for ours in match if ours and list(match).count(ours) > 1})
@@ -83,7 +97,7 @@ def dry_run(
     problems += [
         (f"{get_column_letter(word.place + 1)}{word.row}", _not_known(word))
         for word in words
-        if not word.ours
+        if not word.ours and word.column not in list_words.OPEN
     ]
     units = [list_columns.unit_of(table[0][place], match[place]) for place in chosen]
     problems += [
@@ -130,7 +144,13 @@ def dry_run(
     problems += [
         (_cell(problem.field, numbers[row], match), problem) for row, problem in store.refusals(rows)
     ]
-    return Dry(tuple(rows), tuple(numbers), tuple(problems), tuple(words))
+    told = {(problem.field, problem.value) for _, problem in problems}
+    said = [
+        word
+        for word in words
+        if word.ours or word.column not in list_words.OPEN or (word.column, word.theirs) in told
+    ]
+    return Dry(tuple(rows), tuple(numbers), tuple(problems), tuple(said))
 
 
 def _in_our_words(row: dict[str, object], meant: Mapping[tuple[str, str], str]) -> dict[str, object] | None:

@@ -16,8 +16,9 @@ from pathlib import Path
 from typing import Final
 
 from tagger import phrases
-from tagger.messages import Message
+from tagger.messages import Message, angle, as_is
 from tagger.spec import Connection, Fluid, Form, LengthBasis, Material
+from tagger.trade.tables import tables
 
 Choices = Mapping[tuple[str, str], str]
 """By our column and their word the value that somebody chose."""
@@ -28,7 +29,11 @@ _VALUES: Final[dict[str, tuple[str, ...]]] = {
     "material": tuple(map(str, Material)),
     "fluid": tuple(map(str, Fluid)),
     "length_basis": tuple(map(str, LengthBasis)),
+    "shape": ("straight", "elbow_45", "elbow_90"),
 }
+_STANDARD: Final = "hose.standard"
+OPEN: Final = frozenset((_STANDARD,))
+"""Columns where any other text may stand as well: a word of no meaning there is no problem by itself."""
 _NEAREST: Final = 3
 _METRIC_TUBE = re.compile(r"(\d{1,2})\s*([LS])", re.IGNORECASE)
 
@@ -54,6 +59,8 @@ def readings(table: Sequence[Sequence[object]], match: Sequence[str], chosen: Ch
             word = str(cells[place]).strip() if place < len(cells) and cells[place] is not None else ""
             if not word or word in values or (column, word) in found:
                 continue
+            if _kind(column) == "shape" and word.isdecimal():  # any other angle
+                continue
             ours = chosen.get((column, word)) or read(column, word)
             nearest = () if ours else nearest_to(column, word)
             found[column, word] = Reading(column, word, ours, nearest, place, row)
@@ -68,6 +75,9 @@ def read(column: str, word: str) -> str:
     """
     if column.endswith(".connection") and (tube := _METRIC_TUBE.fullmatch(word.strip())):
         return "din24_heavy" if tube[2].upper() == "S" else "din24_light"
+    if column == _STANDARD:
+        standard = tables().standard_of(word)
+        return standard.standard if standard else ""
     return _words(_kind(column)).get(_bare(word), "")
 
 
@@ -79,13 +89,15 @@ def size_in(word: object) -> str:
 
 def nearest_to(column: str, word: str) -> tuple[str, ...]:
     """The nearest three of our values, by their spelling or by that of a word for them."""
-    words = _words(_kind(column))
+    words = _standards() if column == _STANDARD else _words(_kind(column))
     ranked = sorted(words, key=lambda known: -difflib.SequenceMatcher(None, _bare(word), known).ratio())
     return tuple(dict.fromkeys(words[known] for known in ranked))[:_NEAREST]
 
 
 def values_of(column: str) -> tuple[str, ...]:
     """The values that a column may have; empty where it may have any."""
+    if column == _STANDARD:
+        return tuple(tables().standards)
     return _VALUES.get(_kind(column), ())
 
 
@@ -97,11 +109,26 @@ def named(column: str, value: str) -> Message:
     }  # fmt: skip
     if say := kinds.get(_kind(column)):
         return say(value)
+    if column == _STANDARD:
+        return as_is(value)
+    if _kind(column) == "shape":
+        degrees = value.removeprefix("elbow_")
+        return Message("words-shape-straight") if degrees == value else _elbow(int(degrees))
     return phrases.length_basis(value)
+
+
+def _elbow(degrees: int) -> Message:
+    return Message("words-shape-elbow", angle=angle(degrees))
 
 
 def _kind(column: str) -> str:
     return column.rpartition(".")[2]
+
+
+@cache
+def _standards() -> dict[str, str]:
+    """By each bare spelling of a hose standard its name."""
+    return {_bare(spelling): name for spelling, name in tables().spellings.items()}
 
 
 @cache

@@ -344,6 +344,38 @@ def test_a_word_not_known_is_told_once_with_the_nearest_and_mended_in_the_page(
     assert store.count() == 3
 
 
+def test_hose_and_shape_are_words_too_and_one_problem_is_told_once(bench: Bench, store: Store) -> None:
+    """2SNK was told for each row again and could be mended in the spreadsheet alone, "90 elbow" as well."""
+    heading = f"{OWN},Shape A,Length".replace("Hose type", "Hose")
+    row = "2SNK,12,JIC,12,swivel,JIC,12,swivel,{},900"
+    text = "\n".join((heading, *(row.format(shape) for shape in ("90 elbow", "90°", "bent", "30"))))
+    _, form = _upload(bench, text.encode(), "list.csv")
+    dry = bench.submit("/bench/lists/dry", form)
+    assert re.findall(r'<td class="tagno">([A-Z]+\d+|row \d+)</td>', dry.text) == ["I4", "A2"]
+    assert "Also in 2 other cells, A3 to A5" in dry.text and "2 problems" in dry.text
+    mended = {
+        "word_column": ["hose.standard", "end_a.shape"],
+        "word_theirs": ["2SNK", "bent"],
+        "word_ours": ["EN 853 2SN", "elbow_45"],
+    }
+    again = bench.submit("/bench/lists/dry", form | mended)
+    assert again.status_code == 200 and '<option value="elbow_90" selected>' in again.text
+    bench.submit("/bench/lists/run", form | mended)
+    made = [item.spec for item in reversed(store.find().assemblies)]
+    assert [one.end_a.angle_deg for one in made] == [90, 90, 45, 30]
+    assert {one.hose.standard for one in made} == {"EN 853 2SN"}
+
+
+def test_a_hose_of_no_standard_goes_on_as_typed_where_its_rating_is_given(bench: Bench, store: Store) -> None:
+    heading = f"{OWN},Length,working_pressure.value_bar,working_pressure.source,Also"
+    row = "Own Line 7" + ROW.removeprefix("R2") + ",900,120,its data sheet,"
+    _, form = _upload(bench, f"{heading}\n{row}\n".encode(), "list.csv")
+    dry = bench.submit("/bench/lists/dry", form)
+    assert dry.status_code == 200 and "word_ours" not in dry.text
+    bench.submit("/bench/lists/run", form)
+    assert store.find().assemblies[0].spec.hose.standard == "Own Line 7"
+
+
 def test_a_stock_number_fills_in_its_end(bench: Bench, store: Store) -> None:
     store.keep_fitting(FITTING)
     row = dict(zip(HEADING, GOOD, strict=True)) | {"End A": None, "end_a.dash": None, "end_a.form": None}

@@ -746,6 +746,10 @@ bench-match-problems = { $count } { $count ->
  }
 bench-match-nothing = Es wurde nichts registriert. Liste korrigieren und erneut importieren, oder die Spalten anders zuordnen.
 bench-match-by-cell = Probleme nach Zelle
+bench-match-also = { $count ->
+    [one] Auch in { $first }.
+   *[other] Auch in { $count } anderen Zellen, { $first } bis { $last }.
+ }
 bench-match-cell = Zelle
 bench-match-column = Spalte
 bench-match-value = Wert
@@ -769,6 +773,7 @@ bench-match-words = Begriffe der Liste
 bench-match-words-hint = So wird jeder Begriff gelesen. Bei anderer Bedeutung ändern und die Liste erneut prüfen.
 bench-match-word-for = Bedeutung von „{ $word }“
 bench-match-word-none = Bedeutung wählen
+bench-match-word-means = Gelesen als
 bench-match-no-heading = (ohne Überschrift)
 bench-match-field-for = Feld für { $column }
 bench-match-field-for-number = Feld für Spalte { $number }

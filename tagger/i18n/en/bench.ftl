@@ -746,6 +746,10 @@ bench-match-problems = { $count } { $count ->
  }
 bench-match-nothing = Nothing was registered. Correct the list and import it again, or match the columns differently.
 bench-match-by-cell = Problems by cell
+bench-match-also = { $count ->
+    [one] Also in { $first }.
+   *[other] Also in { $count } other cells, { $first } to { $last }.
+ }
 bench-match-cell = Cell
 bench-match-column = Column
 bench-match-value = Value
@@ -769,6 +773,7 @@ bench-match-words = Words in the list
 bench-match-words-hint = What each word is read as. Change it if it means something else, then check the list again.
 bench-match-word-for = Meaning of “{ $word }”
 bench-match-word-none = Choose a meaning
+bench-match-word-means = Read as
 bench-match-no-heading = (no heading)
 bench-match-field-for = Field for { $column }
 bench-match-field-for-number = Field for column { $number }

@@ -746,6 +746,10 @@ bench-match-problems = { $count } { $count ->
  }
 bench-match-nothing = No se ha registrado nada. Corrija la lista y vuelva a importarla, o asigne las columnas de otra manera.
 bench-match-by-cell = Problemas por celda
+bench-match-also = { $count ->
+    [one] También en { $first }.
+   *[other] También en otras { $count } celdas, de { $first } a { $last }.
+ }
 bench-match-cell = Celda
 bench-match-column = Columna
 bench-match-value = Valor
@@ -769,6 +773,7 @@ bench-match-words = Términos de la lista
 bench-match-words-hint = Cómo se lee cada término. Cámbielo si significa otra cosa y compruebe de nuevo la lista.
 bench-match-word-for = Significado de «{ $word }»
 bench-match-word-none = Elegir un significado
+bench-match-word-means = Se lee como
 bench-match-no-heading = (sin título)
 bench-match-field-for = Campo para { $column }
 bench-match-field-for-number = Campo para la columna { $number }

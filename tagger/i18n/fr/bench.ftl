@@ -746,6 +746,10 @@ bench-match-problems = { $count } { $count ->
  }
 bench-match-nothing = Rien n'a été enregistré. Corrigez la liste et importez-la de nouveau, ou associez les colonnes autrement.
 bench-match-by-cell = Problèmes par cellule
+bench-match-also = { $count ->
+    [one] Aussi en { $first }.
+   *[other] Aussi dans { $count } autres cellules, de { $first } à { $last }.
+ }
 bench-match-cell = Cellule
 bench-match-column = Colonne
 bench-match-value = Valeur
@@ -769,6 +773,7 @@ bench-match-words = Termes de la liste
 bench-match-words-hint = Lecture de chaque terme. Modifiez-la s'il signifie autre chose, puis vérifiez à nouveau la liste.
 bench-match-word-for = Signification de « { $word } »
 bench-match-word-none = Choisir une signification
+bench-match-word-means = Lu comme
 bench-match-no-heading = (sans titre)
 bench-match-field-for = Champ pour { $column }
 bench-match-field-for-number = Champ pour la colonne { $number }
