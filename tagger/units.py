@@ -106,9 +106,13 @@ def _read(
     if isinstance(value, bool) or not isinstance(value, int | float | str):
         raise refuse(Message("spec-unit-no-number", enter=enter))
     if isinstance(value, int | float):
-        if not math.isfinite(value):
+        try:
+            figure = float(value)
+        except OverflowError:  # a whole number of more than 308 digits
+            figure = math.inf
+        if not math.isfinite(figure):
             raise refuse(Message("spec-unit-not-finite", enter=enter))
-        return float(value)
+        return figure
     match = _FIGURE.match(value.replace("\u00a0", " ")) if len(value) <= _LONGEST else None
     if match is None:
         raise refuse(Message("spec-unit-unreadable", enter=enter))

@@ -263,3 +263,11 @@ def test_more_digits_than_any_value_has_are_refused_and_no_infinite_pressure(typ
             read(typed)
         [problem] = caught.value.problems
         assert problem.message.id == "spec-unit-unreadable"
+
+
+def test_a_whole_number_that_no_float_holds_is_refused() -> None:
+    for read in (read_pressure_bar, read_length_mm, read_torque_nm, read_temperature_c):
+        for number in (10**400, -(10**400)):
+            with pytest.raises(UnitError) as caught:
+                read(number)
+            assert [problem.message.id for problem in caught.value.problems] == ["spec-unit-not-finite"]

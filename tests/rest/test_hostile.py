@@ -80,6 +80,17 @@ def test_what_is_no_json_by_its_standard_is_refused_by_its_field(
     assert store.count() == 0
 
 
+def test_a_whole_number_that_no_float_holds_is_refused(api: httpx.Client, store: Store) -> None:
+    spec = {**EXAMPLE_SPEC, "length_mm": 10**400}
+    for path, body in (("/check", spec), ("/assemblies", {"spec": spec})):
+        answer = api.post(path, json=body)
+        _refused(answer)
+        assert [(one["field"], one["id"]) for one in answer.json()["problems"]] == [
+            ("length_mm", "spec-unit-not-finite")
+        ]
+    assert store.count() == 0
+
+
 def test_brackets_without_end_are_refused(api: httpx.Client) -> None:
     headers = {"Content-Type": "application/json"}
     for body in ("[" * 100_000, '{"a":' * 100_000, "\ufeff{}", b"\xff\xfe", b"\xed\xa0\x80"):
