@@ -5,7 +5,8 @@
 A few real records are registered, and repeated in bulk by SQL under numbers, customers, machines and lots of
 their own. Each figure is the median of several acts of one process, on SQLite and on a PostgreSQL started for it.
 A find is what the bench's page asks: fifty assemblies and their count. The names looked for are spread
-over the whole time; some are parts of names, some are found nowhere.
+over the whole time; some are parts of names, some are found nowhere. A backup is written, read back and compared in a
+process of its own, whose memory is told beside what the program takes there before it. Each size is told as it is done.
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ from __future__ import annotations
 import random
 import sqlite3
 import statistics
+import subprocess
 import sys
 import tempfile
 import time
@@ -33,6 +35,7 @@ from tests.databases import create_database, running_postgresql
 from tests.scan.conftest import SPEC
 from tests.speed.table import Row
 
+MEMORY = "memory of a backup, MB"
 RUN = 4  # assemblies registered together
 A_CUSTOMER, A_MACHINE, A_REEL, A_BOX = 100, 5, 50, 80  # assemblies of each
 _FIRST, _LAST = (
@@ -142,8 +145,8 @@ def timed(act: Callable[[Any], object], asked: list[Any]) -> float:
     return statistics.median(took)
 
 
-def measure(store: Store, count: int, folder: Path) -> dict[str, float]:
-    """The median of each act, in ms; of figures and backup, one."""
+def measure(store: Store, count: int) -> dict[str, float]:
+    """The median of each act, in ms; of figures, one."""
     chance = random.Random(count)
     some = [chance.randrange(count) for _ in range(9)]
 
@@ -175,8 +178,32 @@ def measure(store: Store, count: int, folder: Path) -> dict[str, float]:
         "affected": timed(lambda n: store.affected(Scope.HOSE_LOT, f"H-{n // A_REEL}"), some),
         "withdraw and lift": timed(lambda n: withdraw(f"H-{n // A_REEL}"), some[:5]),
         "figures": timed(lambda _: (store.totals(store.now() - timedelta(days=30)), store.oldest()), [1]),
-        "backup": timed(lambda _: store.backup(folder / f"{time.time_ns()}.copy"), [1]),
     }  # fmt: skip
+
+
+def back_up(url: str, folder: Path) -> dict[str, float]:
+    """A backup in a process of its own: its time in ms, and how much memory it took beside the program, in MB."""
+    done = subprocess.run(
+        [sys.executable, "-m", "tests.speed.large", "backup", url, str(folder)], stdout=subprocess.PIPE
+    )
+    ms, mb = map(float, done.stdout.split())
+    return {"backup": ms, MEMORY: mb}
+
+
+def _back_up(url: str, folder: Path) -> None:
+    with Store.open(url) as store:
+        store.count()
+        before, start = _most_memory(), time.perf_counter()
+        copy = folder / f"{time.time_ns()}.copy"
+        store.backup(copy)
+        print(1000 * (time.perf_counter() - start), _most_memory() - before)
+        copy.unlink()
+
+
+def _most_memory() -> float:
+    """What this program has taken at most so far, in MB; what getrusage says is at least what the parent took."""
+    [line] = [one for one in Path("/proc/self/status").read_text().splitlines() if one.startswith("VmHWM:")]
+    return int(line.split()[1]) / 1024
 
 
 @contextmanager
@@ -191,39 +218,61 @@ def _urls(folder: Path) -> Iterator[dict[str, Callable[[int], str]]]:
         yield {"SQLite": lambda count: f"sqlite:///{folder}/{count}.sqlite3", "PostgreSQL": new}
 
 
-def all_of(sizes: list[int]) -> Iterator[tuple[str, dict[int, dict[str, float]]]]:
+def all_of(sizes: list[int]) -> dict[str, dict[int, dict[str, float]]]:
     """Of each engine what each act takes, in ms, by the number of assemblies."""
-    with tempfile.TemporaryDirectory() as text, _urls(Path(text)) as urls:
-        for engine, url in urls.items():
-            found: dict[int, dict[str, float]] = {}
-            for count in sizes:
-                with Store.open(url(count)) as store:
+    with tempfile.TemporaryDirectory() as text, _urls(Path(text)) as engines:
+        found: dict[str, dict[int, dict[str, float]]] = {engine: {} for engine in engines}
+        for count in sizes:
+            urls = {engine: new(count) for engine, new in engines.items()}
+            for engine, url in urls.items():
+                with Store.open(url) as store:
                     fill(store, count)
-                    found[count] = measure(store, count, Path(text))
-            yield engine, found
+                    found[engine][count] = measure(store, count)
+                _tell(engine, count, found[engine][count])
+            for engine, url in urls.items():
+                backup = back_up(url, Path(text))
+                _tell(engine, count, backup)
+                found[engine][count] |= backup
+        return found
 
 
 def rows(small: bool) -> Iterator[Row]:
     """For the table of all benchmarks: the largest size beside the smallest."""
     sizes = [200, 2_000] if small else [2_000, 100_000]
-    for engine, found in all_of(sizes):
+    for engine, found in all_of(sizes).items():
         first, last = (found[count] for count in sizes)
-        for act, ms in last.items():
+        for act, value in last.items():
             goal = "<= 1.5" if act.startswith("find") else "<="
-            yield Row(f"{engine}, {sizes[1]:,} beside {sizes[0]:,}: {act}", ms, "ms", ms / first[act], goal)
+            unit = "MB" if act == MEMORY else "ms"
+            yield Row(
+                f"{engine}, {sizes[1]:,} beside {sizes[0]:,}: {act}",
+                value,
+                unit,
+                value / max(first[act], 0.1),
+                goal,
+            )
 
 
 def main() -> None:
     sizes = [int(text) for text in sys.argv[1:]] or [2_000, 10_000, 100_000]
-    for engine, found in all_of(sizes):
-        print(f"\n{engine}, ms{'':<14}" + "".join(f"{count:>12,}" for count in sizes) + "   last : first")
-        for act in found[sizes[0]]:
-            values = [found[count][act] for count in sizes]
-            print(
-                f"{act:<24}" + "".join(f"{ms:>12.1f}" for ms in values) + f"   {values[-1] / values[0]:.1f}",
-                flush=True,
-            )
+    for engine, by_size in all_of(sizes).items():
+        _print_table(engine, by_size)
+
+
+def _tell(engine: str, count: int, values: dict[str, float]) -> None:
+    print(f"{engine}, {count:,}: " + ", ".join(f"{act} {ms:.1f}" for act, ms in values.items()), flush=True)
+
+
+def _print_table(engine: str, found: dict[int, dict[str, float]]) -> None:
+    first, last = next(iter(found.values())), list(found.values())[-1]
+    print(f"\n{engine}, ms{'':<14}" + "".join(f"{count:>12,}" for count in found) + "   last : first")
+    for act in first:
+        values = "".join(f"{by_act[act]:>12.1f}" for by_act in found.values())
+        print(f"{act:<24}{values}   {last[act] / max(first[act], 0.1):.1f}")
 
 
 if __name__ == "__main__":
-    main()
+    if sys.argv[1:2] == ["backup"]:
+        _back_up(sys.argv[2], Path(sys.argv[3]))
+    else:
+        main()
