@@ -24,7 +24,7 @@ from tagger.code import payload
 from tagger.errors import Problem, TaggerError
 from tagger.i18n import Translator
 from tagger.messages import Figure, Message, angle, length
-from tagger.printing import layout
+from tagger.printing import layout, plate
 from tagger.record import RECORD_FIELDS, recorded
 from tagger.record_tag import preview
 from tagger.spec import AssemblySpec, Cover, Fluid, LengthBasis, Material
@@ -109,7 +109,8 @@ def _read(request: Request, fields: dict[str, Any], template_name: str) -> View:
     try:
         label = template_of(template_name, settings)
         page = layout.lay_out(preview(row, settings), label, settings.printer_dpi)
-        picture = drawing.svg(page.drawing, title=t("bench-view-tag-picture"))
+        seen = plate.engraved(page.drawing, label.engraved) if label.engraved else page.drawing
+        picture = drawing.svg(seen, title=t("bench-view-tag-picture"))
     except TaggerError as error:
         return View(
             fields,

@@ -74,16 +74,32 @@ def one_end(end: Look, which: str, turn: int, width: float, height: float) -> Dr
     while True:  # as large as it can be with a stub of hose beside it
         arm = min(height * 0.74, width * 0.62)
         one = _End(end, bore, arm, turn)
-        if one.reach + bore * 2.6 <= width or bore < 0.3:
+        top, right, bottom = _beyond(one.items)
+        reach = max(one.reach, right)
+        if (reach + bore * 2.6 <= width and bottom - top <= height) or bore < 0.3:
             break
         bore *= 0.95
     rise = max(bore * 1.25, one.part.mouth)
     axis = height / 2 if abs(down) < 0.1 else min(rise, height / 2)
     axis = height - axis if down < -0.1 else axis
-    x = width - one.reach - 0.2 if side > 0 else one.reach + 0.2
+    axis = max(min(axis, height - bottom), -top)
+    x = width - reach - 0.2 if side > 0 else reach + 0.2
     edge = 0.0 if side > 0 else width
     items: list[Item] = [Line(x, axis + y, edge, axis + y) for y in (-bore, bore)]
     return Drawing(width, height, (*items, *_placed(one.items, x, axis, side)))
+
+
+def _beyond(items: list[Item]) -> tuple[float, float, float]:
+    """How far an end's lines, shapes and circles go up, out and down from the hose's end: y, x, y."""
+    corners: list[Point] = []
+    for item in items:
+        if isinstance(item, Line):
+            corners += [(item.x1, item.y1), (item.x2, item.y2)]
+        elif isinstance(item, Shape):
+            corners += item.points
+        elif isinstance(item, Circle):
+            corners += [(item.x + item.radius, item.y + item.radius), (item.x, item.y - item.radius)]
+    return min(y for _, y in corners), max(x for x, _ in corners), max(y for _, y in corners)
 
 
 def _points_up(spec: AssemblySpec) -> bool:

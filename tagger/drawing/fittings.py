@@ -155,7 +155,7 @@ def _threadless(form: Form, half: float) -> Fitting:
     if form is Form.EYE:
         outer = Circle(middle, 0.0, half * 1.35, fill="white", width=OUTLINE)
         items = (outer, Circle(middle, 0.0, half * 0.8, fill="white", width=OUTLINE))
-        return Fitting(items, long, long, half * 1.35, 0.0)
+        return Fitting(items, middle + half * 1.35, long, half * 1.35, 0.0)
     if form in (Form.COUPLER_FEMALE, Form.STAPLE_FEMALE):
         rings = (Line(x, -half * 1.35, x, half * 1.35, THIN) for x in (middle * 0.5, middle * 1.5))
         return Fitting((_block(0, _NUT, 1.35, half), *rings), long, long, half * 1.35, half * 0.9)

@@ -85,10 +85,13 @@ def _frame(box: EndBox, share: float) -> _Frame:
     plate = tuple(_plate(box.end.upper(), width - side if outer else 0.0, side))
     if width < 1.35 * height:
         row = max(side, min(11.0, height * 0.24)) if box.picture else side
+        row = round(row * share, 3)
+        side = min(side, row)
+        plate = tuple(_plate(box.end.upper(), width - side if outer else 0.0, side))
         across = round(min(width - side - _GAP, row * 1.8), 3)
         left = width - side - _GAP - across if outer else side + _GAP
         room = (width, height - row - 0.4)
-        return _Frame(plate, (left, 0.0), (across, round(row, 3)), (0.0, row + 0.4), room)
+        return _Frame(plate, (left, 0.0), (across, row), (0.0, row + 0.4), room)
     beside = min(width * 0.3, width - _GAP - box.text * _FIGURE) if box.picture else 0.0
     column = max(side, beside * share)
     picture = (round(column, 3), round(min(height - side - 0.4, column * 1.3), 3))

@@ -192,14 +192,15 @@ def _pressure(box: PressureBox, index: int, job: Job) -> Part:
     With ``duty`` the dangers, fluid and temperature stand under it.
     """
     width, height = box.inner
+    edge = _PAD if box.frame else 0.0  # between the box's own frame and what stands under the plate
     small = SMALLEST_TEXT_MM if box.text < 6 else max(SMALLEST_TEXT_MM, box.text * 0.36)
     untold = not box.duty and not any(isinstance(other, CautionBox) for other in job.template.box)
     said = rating.plate(job.tag, job.template.languages, dangers=untold)
     found = [
         (plate, under, room)
         for form, duty in product(said.forms, _duty_forms(box, job, small))
-        if (under := _stacked(duty, width, height * 0.75 if duty else 0.0)) is not None
-        and (room := height - (_height(under) + 0.8 if under else 0.0)) > 2 * _PAD
+        if (under := _stacked(duty, width - 2 * edge, height * 0.75 if duty else 0.0)) is not None
+        and (room := height - (_height(under) + 0.8 + edge if under else 0.0)) > 2 * _PAD
         and (plate := _plate(said, form, box, (width - 2 * _PAD, room - 2 * _PAD), small)) is not None
     ]
     if not found:
@@ -219,10 +220,11 @@ def _pressure(box: PressureBox, index: int, job: Job) -> Part:
     )
     items: list[Item] = [ground] if inverse or not said.figures else []
     inner = (width - 2 * _PAD, tall - 2 * _PAD)
-    items += moved(_column(plate, *inner, align=align, ink="white" if inverse else "black"), _PAD, _PAD)
-    items += moved(
-        _column(under, width, height - tall - 0.8, align="left"), _PAD if box.frame else 0, tall + 0.8
+    column = _column(
+        plate, *inner, align=align, ink="white" if inverse else "black", middle=bool(said.figures)
     )
+    items += moved(column, _PAD, _PAD)
+    items += moved(_column(under, width, height - tall - 0.8 - edge, align="left"), edge, tall + 0.8)
     return Part(items, [])
 
 
@@ -268,13 +270,16 @@ def _largest(stacked: Stacked) -> float:
     return round(min((found.size for one, found in stacked if one.main), default=0.0), 1)
 
 
-def _column(stacked: Stacked, width: float, height: float, *, align: str, ink: Ink = "black") -> list[Item]:
-    """Fitted paragraphs below one another, what room is left shared out between them."""
+def _column(
+    stacked: Stacked, width: float, height: float, *, align: str, ink: Ink = "black", middle: bool = False
+) -> list[Item]:
+    """Fitted paragraphs below one another, what room is left shared out between them; more of it all round in the middle."""
     x = {"left": 0.0, "centre": width / 2, "right": width}[align]
     anchor = {"left": "start", "centre": "middle", "right": "end"}[align]
-    gap = min(0.8, max(0.0, height - _height(stacked)) / max(len(stacked), 1))
+    spare, count = max(0.0, height - _height(stacked)), max(len(stacked), 1)
+    gap = min(0.8, spare / count)
     items: list[Item] = []
-    y = gap / 2
+    y = (spare - gap * (count - 1)) / 2 if middle else gap / 2
     for one, found in stacked:
         for line in found.lines:
             baseline = y + TOP * found.size

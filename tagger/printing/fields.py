@@ -38,13 +38,17 @@ class Field:
     """``caption`` is shown before it where a template asks for captions.
 
     ``first_only``: figures with their source and sentences for the bench, too long to stand twice; a tag in
-    two languages has them in its first. ``shorter``: the same where there is little room.
+    two languages has them in its first. ``shorter``: the same where there is little room, and where there is least.
     """
 
     caption: Message
     lines: Callable[[Tag], list[Message]]
     first_only: bool = False
-    shorter: Callable[[Tag], list[Message]] | None = None
+    shorter: tuple[Callable[[Tag], list[Message]], ...] = ()
+
+    def said(self, tag: Tag, brevity: int) -> list[Message]:
+        """What it says of a tag; the briefest there is where that many are not."""
+        return (self.lines, *self.shorter)[min(brevity, len(self.shorter))](tag)
 
 
 def _typed(text: str | None) -> list[Message]:
@@ -265,9 +269,11 @@ FIELDS: dict[str, Field] = {
     "length": Field(Message("printing-field-length"), lambda tag: [phrases.overall_length(tag.spec)]),
     "length_short": Field(Message("printing-field-length"), lambda tag: _value(length(tag.spec.length_mm))),
     "clocking": Field(_CLOCKING, lambda tag: _optional(phrases.clocking(tag.spec))),
-    "clocking_short": Field(_CLOCKING, _clocking_short, shorter=_clocking_shortest),
-    "working_pressure": Field(rating.CAPTION, rating.short_lines, shorter=rating.shortest_lines),
-    "dangers": Field(Message("printing-field-dangers"), _dangers, shorter=rating.shortest_dangers),
+    "clocking_short": Field(_CLOCKING, _clocking_short, shorter=(_clocking_shortest,)),
+    "working_pressure": Field(
+        rating.CAPTION, rating.short_lines, shorter=(rating.shortest_lines, rating.lines_in_one)
+    ),
+    "dangers": Field(Message("printing-field-dangers"), _dangers, shorter=(rating.shortest_dangers,)),
     "duty": Field(Message("printing-field-duty"), _duty),
     "fluid": Field(Message("printing-field-fluid"), _fluid),
     "temperature": Field(Message("printing-field-temperature"), _temperature),
@@ -284,7 +290,7 @@ FIELDS: dict[str, Field] = {
     **{name: Field(Message(f"words-record-{name}"), _extra(name)) for name in RECORD_FIELDS},
     "order": Field(Message("printing-field-order"), _extra("order")),
     "note": Field(Message("printing-field-note"), _extra("note")),
-    "stop_why": Field(Message("printing-field-stop_why"), _stop_why, shorter=_stop_brief),
+    "stop_why": Field(Message("printing-field-stop_why"), _stop_why, shorter=(_stop_brief,)),
     "stop_on": Field(Message("printing-field-stop_on"), _stop_on),
     "stop_by": Field(Message("printing-field-stop_by"), _stop_by),
 }
@@ -295,22 +301,22 @@ def forms_of(
 ) -> tuple[tuple[str, ...], ...]:
     """The lines of the named fields, the fuller form first; after all of them as many as must be kept."""
     fewest = len(names) if keep is None else min(keep, len(names))
-    lengths = (False, True) if any(FIELDS[name].shorter for name in names) else (False,)
+    brevities = 1 + max((len(FIELDS[name].shorter) for name in names), default=0)
     return once(
-        lines_of(names[:count], tag, languages, caption, shorter=shorter)
+        lines_of(names[:count], tag, languages, caption, brevity=brevity)
         for count in range(len(names), fewest - 1, -1)
-        for shorter in lengths
+        for brevity in range(brevities)
     )
 
 
 def lines_of(
-    names: tuple[str, ...], tag: Tag, languages: tuple[str, ...], caption: bool, *, shorter: bool = False
+    names: tuple[str, ...], tag: Tag, languages: tuple[str, ...], caption: bool, *, brevity: int = 0
 ) -> tuple[str, ...]:
     """The lines of the named fields, one language after the other; a line both share stands once."""
     lines: list[str] = []
     for name in names:
         field = FIELDS[name]
-        messages = (field.shorter if shorter and field.shorter else field.lines)(tag)
+        messages = field.said(tag, brevity)
         said: dict[tuple[str, ...], list[str]] = {}  # what is said -> its captions, one a language
         for voice in voices(languages)[: 1 if field.first_only else None]:
             said.setdefault(tuple(map(voice, messages)), []).append(voice(field.caption))

@@ -17,7 +17,7 @@ from typing import Any, Literal, get_args
 import numpy as np
 from PIL import Image, ImageDraw
 
-from tagger.drawing import Circle, Grid, Item, Line, Shape, Text
+from tagger.drawing import Circle, Drawing, Grid, Item, Line, Shape, Text
 from tagger.drawing.primitives import Point, rectangle
 from tagger.errors import Problem, SymbolError, TemplateError
 from tagger.messages import Message
@@ -69,6 +69,17 @@ def file(tag: Tag, template: Template, form: Form) -> str:
     return svg(strokes, template.size, template.engraved) if form == "svg" else dxf(strokes, template.size)
 
 
+def engraved(drawing: Drawing, line_mm: float) -> Drawing:
+    """What the tool leaves, for looking at: letters and pictures as lines, symbols as their dark modules. Not proved."""
+    items: list[Item] = []
+    for item in drawing.items:
+        if isinstance(item, Grid):
+            items.append(item)
+        else:
+            items += [Shape(one.points, None, line_mm, one.closed) for one in _strokes(item, line_mm)]
+    return Drawing(drawing.width, drawing.height, tuple(items))
+
+
 def svg(strokes: Iterable[Stroke], size: tuple[float, float], line_mm: float) -> str:
     """The lines as SVG, a path a layer, at true size."""
     paths: dict[Layer, list[str]] = {}
@@ -104,6 +115,9 @@ def dxf(strokes: Iterable[Stroke], size: tuple[float, float]) -> str:
 def _strokes(item: Item, width: float) -> Iterator[Stroke]:
     if isinstance(item, Line):
         yield Stroke("LINES", ((item.x1, item.y1), (item.x2, item.y2)), closed=False)
+    elif isinstance(item, Shape) and not item.closed and item.width > 4 * width:
+        if item.ink == "black":  # a tube is a broad line, and a white one on it: its edge is enough
+            yield Stroke("LINES", _edge(item.points, item.width / 2))
     elif isinstance(item, Shape):
         yield Stroke("LINES", item.points, closed=item.closed)
     elif isinstance(item, Circle):
@@ -114,6 +128,19 @@ def _strokes(item: Item, width: float) -> Iterator[Stroke]:
         yield from _text(item)
     else:
         yield from _grid(item, width)
+
+
+def _edge(points: tuple[Point, ...], half: float) -> tuple[Point, ...]:
+    """The outline of a broad line of ``half`` mm to either side, mitred where it bends; straight across at its ends."""
+    ways = [math.atan2(b[1] - a[1], b[0] - a[0]) for a, b in pairwise(points) if a != b]
+    corners = [points[0], *(b for a, b in pairwise(points) if a != b)]
+    sides: tuple[list[Point], list[Point]] = ([], [])
+    for (x, y), before, after in zip(corners, (ways[0], *ways), (*ways, ways[-1]), strict=True):
+        bend = math.remainder(after - before, math.tau) / 2
+        out, way = half / max(math.cos(bend), 0.2), before + bend
+        for side, sign in zip(sides, (1, -1), strict=True):
+            side.append((x - sign * out * math.sin(way), y + sign * out * math.cos(way)))
+    return (*sides[0], *reversed(sides[1]))
 
 
 def _grid(grid: Grid, width: float) -> Iterator[Stroke]:

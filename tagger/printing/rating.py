@@ -32,7 +32,7 @@ def plate(tag: Tag, languages: tuple[str, ...], dangers: bool) -> Plate:
     """What stands in a pressure box, in each language; with the dangers where nothing else tells them."""
     spoken, bar = voices(languages), tag.content.working_pressure_bar
     more = short_dangers(tag) if dangers else []
-    forms = [form + more for form in (_full(tag.content), _short(tag.content), _shortest(tag.content))]
+    forms = [form(tag.content) + more for form in (_full, _short, _shortest, _in_one)]
     return Plate(
         captions=once(voice(CAPTION) for voice in spoken),
         figures=() if bar is None else tuple(text for text in spoken[0].pair(pressure(bar)) if text),
@@ -48,6 +48,11 @@ def short_lines(tag: Tag) -> list[Message]:
 def shortest_lines(tag: Tag) -> list[Message]:
     """The same where there is least room."""
     return _figure(tag.content) + _shortest(tag.content)
+
+
+def lines_in_one(tag: Tag) -> list[Message]:
+    """The same in the fewest lines of a wide box."""
+    return _figure(tag.content) + _in_one(tag.content)
 
 
 def _figure(content: TagContent) -> list[Message]:
@@ -100,4 +105,16 @@ def _shortest(content: TagContent) -> list[Message]:
         return [Message("printing-not-known-least")]
     if content.at_most_bar is not None:
         said[0] = Message("printing-at_most-all", pressure=pressure(content.at_most_bar))
+    return said
+
+
+def _in_one(content: TagContent) -> list[Message]:
+    """As ``_shortest``; the line to write on and what no published source rates in one: wide boxes hold it in one line."""
+    said = _shortest(content)
+    if content.working_pressure_bar is None and content.unknown_parts and content.unverified_parts:
+        both = {
+            "parts": rated.parts(content.unknown_parts),
+            "doubtful": rated.parts(content.unverified_parts),
+        }
+        said[-2:] = [Message("printing-write-unverified", **both)]
     return said

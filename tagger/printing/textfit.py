@@ -14,9 +14,13 @@ TOP = 0.77  # from the top of the first line's capitals to its baseline
 BOTTOM = 0.22  # what hangs below the last baseline
 _STEP = 0.96  # each size tried is this much smaller than the one before
 _UNWRAPPED_FROM = 0.85  # a line stays whole where wrapping would gain less than this
-# A figure is never parted from its fraction or its unit: "1 1/4 flats" broken after the 1 reads as 1; nor is a
-# telephone number.
-_TOGETHER = re.compile(r"(?<=\d) (?=\d+/\d|\d{3,}\b|(?:mm|in|bar|psi|N·m|lbf·ft|°[CF]?)(?!\w))")
+# A figure is never parted from its fraction or its unit ("1 1/4 flats" broken after the 1 reads as 1), nor from "≤" or
+# the elbow it is the angle of, an end from its letter, a sign from the word before it; nor is a telephone number.
+_TOGETHER = re.compile(
+    r"(?<=\d) (?=\d+/\d|\d{3,}\b|(?:mm|in|bar|psi|N·m|lbf·ft|°[CF]?)(?!\w))"
+    r"|(?<=[≤≥«]) | (?=[:;?!»](?:\s|$))"
+    r"|(?<=[^\W\d_]) (?=[AB](?![\w'’])|\d+°(?!\s?[CF]))"
+)
 _HYPHEN = re.compile(r"(?:(?<=[^\W\d_]{2}-)|(?<=°-))(?=[^\W\d_]{2})")
 
 

@@ -191,7 +191,13 @@ def test_the_printed_pdf_and_png_decode_to_the_spec(bench: Bench, store: Store) 
 
 
 def test_a_plate_is_taken_to_the_engraver_as_lines_and_counted_as_printed(bench: Bench, store: Store) -> None:
-    """SVG and DXF from the print page; a label for a printer is none, and says so."""
+    """SVG and DXF from the print page; a label for a printer is none, and says so. The preview has its lines, too."""
+    seen = str(_preview(bench, template="metal_plate")["html"])
+    [picture] = re.findall(r'<svg [^>]*width="101.6mm".*?</svg>', seen)
+    assert "<text" not in picture and picture.count("<polygon") > 200
+    assert len(re.findall(r'fill="(?!none)', picture)) == 2, (
+        "only the modules of the code and the bars are dark"
+    )
     bench.submit("/bench/build", HOSE)
     [made] = store.find().assemblies
     page = bench.get(f"/bench/run/{made.run}").text

@@ -2,6 +2,7 @@
 
 import math
 import re
+from itertools import product
 from xml.etree import ElementTree
 
 import pytest
@@ -21,10 +22,13 @@ from tagger.drawing import (
     nut_picture,
     svg,
 )
+from tagger.drawing.ends import one_end
+from tagger.drawing.way import Look
 from tagger.printing import raster
-from tagger.spec import AssemblySpec
+from tagger.spec import AssemblySpec, Form
 from tagger.trade.tables import tables
 from tests.printing.conftest import LONGEST, STRAIGHT, TWO_ELBOWS
+from tests.volume import volume
 
 
 def label(drawing, text):
@@ -116,6 +120,18 @@ def points(item):
     if isinstance(item, Circle):
         return [(item.x - item.radius, item.y - item.radius), (item.x + item.radius, item.y + item.radius)]
     return [(item.x, item.y)]
+
+
+@pytest.mark.parametrize(("width", "height"), [(12.6, 11.5), (9.0, 14.1), (17.0, 7.0), (22.0, 9.5)])
+def test_an_end_by_itself_stays_in_its_picture_whatever_it_is_and_however_it_is_turned(width, height):
+    """Beside it on a tag are the quiet zone of a code, or the label's edge."""
+    turns = range(0, 360, volume(135, 15))
+    looks = [(c, Form(f)) for c, family in tables().families.items() for f in family.forms]
+    for (connection, form), bend in product(looks, (0, 45, 90)):
+        for turn in turns if bend else (0,):
+            drawing = one_end(Look(connection, form, bend, bend > 0), "b", turn, width, height)
+            for x, y in (point for item in drawing.items for point in points(item)):
+                assert -0.06 <= x <= width + 0.06 and -0.06 <= y <= height + 0.06, (form, bend, turn)
 
 
 @pytest.mark.parametrize(("clocking", "where"), [(0, "down"), (180, "up")])

@@ -1,4 +1,4 @@
-"""An end's own tag carries the worst that can stand on it: a part without a rating, a danger, a long shop name."""
+"""Tags carry the worst that can stand on them: a part without a rating, one unverified, a danger, a long shop name."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from tagger.drawing import Text
 from tagger.i18n import LANGUAGES
 from tagger.printing import template
 from tagger.printing.layout import lay_out
+from tagger.printing.proof import prove
 from tagger.spec import AssemblySpec
 from tagger.trade import assess
 
@@ -42,3 +43,17 @@ def test_danger_unknown_part_and_a_long_name_stand_on_an_end_tag_in_every_langua
         said = " ".join(item.text for item in page.drawing.items if isinstance(item, Text))
         for word in (*SAID[language], "130 bar", "-45", "555 0100"):
             assert word in said.replace("\u00a0", " "), (language, word, said)
+
+
+def test_an_end_not_known_one_unverified_and_a_danger_are_printed_on_every_template_in_every_language(
+    make_tag,
+):
+    """With a banjo, whose eye stood beside its box, in the quiet zone of an end tag's code."""
+    spec = AssemblySpec.read(WORST)
+    found = assess(spec)
+    content = found.content_of(spec, date(2026, 11, 16))
+    assert content.unknown_parts and content.unverified_parts and content.dangers and content.at_most_bar
+    tag = replace(make_tag(WORST, assessment=found, shop="Example Hose Shop, 555-0142"), content=content)
+    for name in template.names():
+        for language in LANGUAGES:
+            prove(tag, lay_out(tag, template.load(name).in_languages([language]), 300))

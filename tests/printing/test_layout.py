@@ -402,6 +402,27 @@ def test_a_figure_is_never_parted_from_its_fraction_or_unit():
             assert any(part in piece for piece in found.lines), (width, part, found.lines)
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Hose, B: ≤ 130 bar (1885 psi)",
+        "Pression de service max. : ≤ 130 bar",
+        "hembra con tuerca loca, codo 90°",
+        "visto desde el extremo A, codo A",
+        "lettre « A »",
+    ],
+)
+def test_a_sign_an_angle_and_an_ends_letter_stay_with_what_they_belong_to(text):
+    """Broken after "≤" a limit reads as the value; a line that begins with a colon, an angle or A says nothing."""
+    together = re.findall(r"≤ \d+ bar|max\. :|codo 90°|extremo A|codo A|« A »", text)
+    assert together
+    for width in np.arange(16, 60, 0.5):
+        one = fit((text,), float(width), 60.0, 3.0, 2.2, False)
+        other = stack((Paragraph(text, 3.0, 2.2),), float(width), 60.0)
+        for lines in (one and one.lines, other and other[0].lines):
+            assert not lines or all(any(part in line for line in lines) for part in together), (width, lines)
+
+
 @pytest.mark.parametrize("whole", ["HFD-R),", "O-ring"])
 def test_a_single_letter_is_never_parted_at_its_hyphen(whole):
     for width in np.arange(12, 40, 0.5):

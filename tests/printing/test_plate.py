@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import math
 import xml.etree.ElementTree as ElementTree
 from dataclasses import replace
 from typing import Any
@@ -62,6 +63,18 @@ def test_the_dxf_holds_open_and_closed_lines_in_mm_that_three_readers_read(
         assert reads(picture) == {tag.link}, name
     bars = zxingcpp.read_barcodes(picture, formats=zxingcpp.BarcodeFormats(zxingcpp.BarcodeFormat.Code128))
     assert [one.text for one in bars] == [tag.number]
+
+
+def test_an_elbow_is_cut_as_the_two_sides_of_its_tube(strokes: list[plate.Stroke]) -> None:
+    """A broad line and a white one upon it were cut as one thin line: the bend's edge, mitred, is six corners."""
+    tubes = [one.points for one in strokes if one.layer == "LINES" and one.closed and len(one.points) == 6]
+    assert tubes
+    for a, b, c, d, e, f in tubes:
+        widths = [math.dist(a, f), math.dist(c, d)]
+        assert widths[0] == pytest.approx(widths[1]) and widths[0] > 1
+        for side, other in (((a, b), (f, e)), ((b, c), (e, d))):
+            ways = [math.atan2(q[1] - p[1], q[0] - p[0]) for p, q in (side, other)]
+            assert math.cos(ways[0] - ways[1]) == pytest.approx(1)
 
 
 def test_the_svg_is_the_plate_at_true_size_and_fills_nothing(strokes: list[plate.Stroke]) -> None:

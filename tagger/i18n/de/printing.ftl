@@ -15,6 +15,7 @@ printing-danger-heat = Hitze
 printing-danger-cold = Kälte
 printing-danger-pressure = Druck
 printing-write = { SAY($parts, case: "short") }: __________ bar
+printing-write-unverified = { SAY($parts, case: "short") }: __________ bar; { SAY($doubtful, case: "short") } ungeprüft
 printing-write-hose = Schlauch, { $what }: __________ bar (Schlauchhersteller)
 printing-write-end_a = Ende A, { $what }: __________ bar (Armaturenhersteller)
 printing-write-end_b = Ende B, { $what }: __________ bar (Armaturenhersteller)

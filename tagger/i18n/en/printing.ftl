@@ -15,6 +15,7 @@ printing-danger-heat = heat
 printing-danger-cold = cold
 printing-danger-pressure = pressure
 printing-write = { SAY($parts, case: "short") }: __________ bar
+printing-write-unverified = { SAY($parts, case: "short") }: __________ bar; { SAY($doubtful, case: "short") } unverified
 printing-write-hose = Hose, { $what }: __________ bar (hose manufacturer)
 printing-write-end_a = End A, { $what }: __________ bar (fitting manufacturer)
 printing-write-end_b = End B, { $what }: __________ bar (fitting manufacturer)

@@ -15,6 +15,7 @@ printing-danger-heat = calor
 printing-danger-cold = frío
 printing-danger-pressure = presión
 printing-write = { SAY($parts, case: "short") }: __________ bar
+printing-write-unverified = { SAY($parts, case: "short") }: __________ bar; { SAY($doubtful, case: "short") }: sin verificar
 printing-write-hose = Manguera, { $what }: __________ bar (fabricante de la manguera)
 printing-write-end_a = Extremo A, { $what }: __________ bar (fabricante del racor)
 printing-write-end_b = Extremo B, { $what }: __________ bar (fabricante del racor)
