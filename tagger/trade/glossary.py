@@ -1,0 +1,40 @@
+"""The words of the trade that a newcomer needs, in the order in which they are told; words and meanings are messages."""
+
+from __future__ import annotations
+
+TERMS = (
+    "hose_assembly",
+    "end_fitting",
+    "connection",
+    "dash_size",
+    "lay_line",
+    "working_pressure",
+    "proof_pressure",
+    "burst_pressure",
+    "bend_radius",
+    "male",
+    "female_swivel",
+    "female_fixed",
+    "male_stud",
+    "port",
+    "flange_head",
+    "seat",
+    "taper_thread",
+    "pitch",
+    "look_alike",
+    "elbow",
+    "clocking_angle",
+    "overall_length",
+    "cut_off",
+    "insertion_depth",
+    "crimp_diameter",
+    "skive",
+    "jump_size",
+    "reel_lot",
+    "finger_tight",
+    "wrench_resistance",
+    "torque",
+    "unverified",
+    "withdrawn",
+)
+"""Each is ``glossary-term-NAME`` and ``glossary-means-NAME`` of the catalogue."""
