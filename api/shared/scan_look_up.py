@@ -15,8 +15,7 @@ from tagger.messages import Message
 from tagger.signing import NONE, Keys, Signed, state_of
 from tagger.spec import AssemblySpec, Hose
 from tagger.store import Assembly, Filter, Store, Withdrawal
-from tagger.store.lot_names import lot_key
-from tagger.store.lots import named
+from tagger.store.lots import named, one_lot
 from tagger.trade import own_hoses
 from tagger.trade.fittings import Fitting
 from tagger.trade.one_hose import one_hose
@@ -166,14 +165,16 @@ def _hose(store: Store, text: str) -> Scanned | None:
 
 def _lot(store: Store, text: str) -> Scanned:
     """A lot says what it is where something has been built from it before."""
-    held, wanted = tuple(store.withdrawn_lots(text)) if text else (), lot_key(text)
+    held = tuple(store.withdrawn_lots(text)) if text else ()
     for assembly in store.find(Filter(lot=text), limit=1).assemblies if text else ():
         spec = assembly.spec
-        if lot_key(spec.hose.lot) == wanted:
+        if one_lot(spec.hose.lot, text):
             hoses = store.hoses_of_lot(text)
             say = _hose_lot(text, hoses, held)
             return Scanned("hose_lot", text, say, spec=spec, several=_several(hoses), withdrawals=held)
-        end: Literal["end_a", "end_b"] = "end_a" if lot_key(spec.end_a.lot) == wanted else "end_b"
+        if not one_lot(spec.end_a.lot, text) and not one_lot(spec.end_b.lot, text):  # corrected since
+            continue
+        end: Literal["end_a", "end_b"] = "end_a" if one_lot(spec.end_a.lot, text) else "end_b"
         say = _fitting_lot(text, held)
         return Scanned("fitting_lot", text, say, spec=spec, end=end, withdrawals=held)
     return Scanned("unknown", text, _first_use(text, held), withdrawals=held)

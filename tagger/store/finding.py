@@ -19,7 +19,7 @@ from tagger.store.base import Part
 from tagger.store.folding import fold, folded
 from tagger.store.lot_names import lot_key
 from tagger.store.models import AssemblyRow, EventRow, RecordedTextRow
-from tagger.store.recorded_texts import has_in_it, having, spelled
+from tagger.store.recorded_texts import has_in_it, having, lots_spelled, spelled
 from tagger.store.values import Assembly, Kind, Scope
 from tagger.store.voids import is_void
 from tagger.store.withdrawals import built_from, matches_a_holding_one
@@ -159,7 +159,10 @@ def _conditions(session: Session, wanted: Filter, *, newest_first: bool) -> list
     ]
     found = [*(condition for condition in whole if condition is not None), *parts]
     if lot := lot_key(wanted.lot):
-        named = (part for scope in (Scope.HOSE_LOT, Scope.FITTING_LOT) for part in built_from(scope, [lot]))
+        scopes = (Scope.HOSE_LOT, Scope.FITTING_LOT)
+        named = (
+            part for scope in scopes for part in built_from(scope, [lot, *lots_spelled(session, scope, lot)])
+        )
         found.append(row.number.in_(union(*named)))
     if wanted.connection:
         found.append(or_(row.connection_a == wanted.connection, row.connection_b == wanted.connection))

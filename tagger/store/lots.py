@@ -18,9 +18,10 @@ from tagger.messages import Message
 from tagger.spec import Hose
 from tagger.store import designs
 from tagger.store.base import Part, in_chunks
-from tagger.store.lot_names import lot_key
-from tagger.store.models import AssemblyRow, EventRow
-from tagger.store.values import Kind, LotReason, Registration
+from tagger.store.lot_names import bare, kept_as, lot_key
+from tagger.store.models import AssemblyRow, EventRow, RecordedTextRow
+from tagger.store.recorded_texts import lots_spelled
+from tagger.store.values import Kind, LotReason, Registration, Scope
 from tagger.store.voids import is_void
 from tagger.trade.one_hose import is_date_code, one_hose
 from tagger.trade.tables import tables
@@ -32,14 +33,23 @@ class Lots(Part):
     def hoses_of_lot(self, lot: str) -> list[Hose]:
         """The hoses that have been built from this lot, each once, in the order of their names."""
         with self.reading() as session:
-            return known_hoses(session, [lot]).get(str(lot_key(lot)), [])
+            return known_hoses(session, [lot]).get(bare(lot), [])
 
     def another_hose(self, hose: Hose) -> Message | None:
         """What the lot of this hose is known as, where that is another hose; None: nothing is wrong."""
         with self.reading() as session:
             key = lot_key(hose.lot)
-            known = known_hoses(session, [key] if key else []).get(str(key), [])
+            known = known_hoses(session, [key])[bare(key)] if key else []
             return _another(session, hose, known)
+
+
+def one_lot(one: str | None, other: str | None) -> bool:
+    """Whether two texts are one lot, however they are spelled. A date code is no lot with the same digits."""
+    if not one or not other:
+        return False
+    if lot_key(one) == lot_key(other):
+        return True
+    return bare(one) == bare(other) and not is_date_code(one) and not is_date_code(other)
 
 
 def lot_reason_of(text: str | None) -> LotReason | None:
@@ -55,18 +65,37 @@ def lot_reason_of(text: str | None) -> LotReason | None:
 
 
 def known_hoses(session: Session, lots: Iterable[str]) -> dict[str, list[Hose]]:
-    """By each lot's key the hoses that were built from it, each once."""
-    keys = sorted({key for lot in lots if (key := lot_key(lot))})
+    """By the letters and digits of each lot the hoses that were built from it, however it was spelled, each once.
+
+    A date code under another spelling ("2/26" for 226) is another lot.
+    """
+    keys = {key for lot in lots if (key := lot_key(lot))}
+    spelled = {
+        lot: key
+        for lot, key in _spelled(session, {*map(bare, keys)}).items()
+        if lot in keys or not is_date_code(lot)
+    }
     drawn: dict[str, set[str]] = defaultdict(set)
-    for chunk in in_chunks(keys):
+    for chunk in in_chunks(sorted(spelled)):
         query = select(AssemblyRow.hose_lot, AssemblyRow.design_id).where(AssemblyRow.hose_lot.in_(chunk))
         query = query.where(~is_void(AssemblyRow.number))
         for lot, design in session.execute(query.distinct()):
-            drawn[str(lot)].add(design)
+            drawn[spelled[str(lot)]].add(design)
     read = designs.read(session, {one for ids in drawn.values() for one in ids})
-    return {
-        lot: sorted({_plain(read[one].spec.hose) for one in ids}, key=_order) for lot, ids in drawn.items()
-    }
+    found: dict[str, list[Hose]] = defaultdict(list)
+    for key, ids in drawn.items():
+        found[key] = sorted({_plain(read[one].spec.hose) for one in ids}, key=_order)
+    return found
+
+
+def _spelled(session: Session, wanted: set[str]) -> dict[str, str]:
+    """The lots of hoses that have these letters and digits, each with them."""
+    row = RecordedTextRow
+    found: dict[str, str] = {}
+    for chunk in in_chunks(sorted({kept for lot in wanted for kept in kept_as(lot)})):
+        query = select(row.text).where(row.field == str(Scope.HOSE_LOT), row.folded.in_(chunk))
+        found |= {text: bare(text) for text in session.scalars(query)}
+    return {text: key for text, key in found.items() if key in wanted}
 
 
 def refuse_other_hoses(session: Session, rows: Sequence[Registration]) -> list[tuple[Hose, ...]]:
@@ -79,8 +108,9 @@ def refuse_other_hoses(session: Session, rows: Sequence[Registration]) -> list[t
     gone_on: list[tuple[Hose, ...]] = []
     for place, row in enumerate(rows, 1):
         within = f"row {place}." if len(rows) > 1 else ""
-        hose, key = row.spec.hose, lot_key(row.spec.hose.lot)
-        here = known.setdefault(key, []) if key else []
+        hose = row.spec.hose
+        key = bare(hose.lot) if lot_key(hose.lot) and hose.lot else ""
+        here = known[key] if key else []
         other = _another(session, hose, here)
         try:
             reason = lot_reason_of(row.lot_reason)
@@ -115,7 +145,8 @@ def _another(session: Session, hose: Hose, known: Sequence[Hose]) -> Message | N
 def _ticked_as_date(session: Session, lot: str) -> bool:
     """Whether somebody said before that this lot is only a date code."""
     query = select(EventRow.data).join(AssemblyRow, AssemblyRow.number == EventRow.number)
-    query = query.where(AssemblyRow.hose_lot == lot_key(lot), EventRow.kind == str(Kind.REGISTERED))
+    spelled = lots_spelled(session, Scope.HOSE_LOT, lot)
+    query = query.where(AssemblyRow.hose_lot.in_(spelled), EventRow.kind == str(Kind.REGISTERED))
     return any(data.get("lot_reason") == LotReason.DATE_CODE for data in session.scalars(query))
 
 

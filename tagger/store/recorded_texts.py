@@ -18,7 +18,7 @@ from tagger.record import RECORD_FIELDS
 from tagger.store import chain
 from tagger.store.base import in_chunks
 from tagger.store.folding import fold
-from tagger.store.lot_names import bare
+from tagger.store.lot_names import bare, kept_as
 from tagger.store.models import AssemblyRow, RecordedTextRow
 from tagger.store.values import Scope
 
@@ -64,7 +64,7 @@ def spelled(session: Session, field: str, text: str) -> list[str]:
 def lots_spelled(session: Session, scope: Scope, lot: str) -> list[str]:
     """The lots from which something was built, now or before a correction, that are this one however it is spelled."""
     row = RecordedTextRow
-    found = select(row.text).where(row.field == str(scope), row.folded == bare(lot))
+    found = select(row.text).where(row.field == str(scope), row.folded.in_(kept_as(bare(lot))))
     return sorted(session.scalars(found))
 
 

@@ -6,7 +6,7 @@ import pytest
 
 from tagger.errors import StoreError
 from tagger.spec import AssemblySpec, Hose
-from tagger.store import Kind, LotReason, Registration, Store
+from tagger.store import Filter, Kind, LotReason, Registration, Store
 from tests.store.samples import assessment, spec
 
 R2_12 = {"standard": "SAE 100R2", "dash": 12, "lot": "H-77"}
@@ -77,6 +77,34 @@ def test_a_lot_once_ticked_as_a_date_asks_no_more(store: Store) -> None:
         _build(store, {**R17_8, "lot": "1606"})
     _build(store, {**R17_8, "lot": "1606"}, lot_reason="date_code")
     _build(store, {**R17_8, "dash": 10, "lot": "1606"})
+
+
+def test_a_lot_is_known_however_it_is_spelled_and_a_date_is_no_lot_of_its_digits(store: Store) -> None:
+    """H77 typed for H-77 was a lot that nobody knew: the wrong reel went through without a word."""
+    number = _build(store, R2_12)
+    for typed in (
+        "H77",
+        "h 77",
+        "H_77",
+        "H\N{NON-BREAKING HYPHEN}77",
+        "LOT: H-77",
+        "Lot no. h77",
+        "Charge H-77",
+    ):
+        with pytest.raises(StoreError, match=r"hose\.lot: Reel lot .* is known as SAE 100R2 -12"):
+            _build(store, {**R17_8, "lot": typed})
+        assert store.hoses_of_lot(typed) == [Hose(standard="SAE 100R2", dash=12)]
+        assert [one.number for one in store.find(Filter(lot=typed)).assemblies] == [number]
+    rows = [
+        Registration(spec(hose={**one, "lot": lot}), assessment())
+        for one, lot in ((R2_12, "K-1"), (R17_8, "K1"))
+    ]
+    with pytest.raises(StoreError, match=r"row 2\.hose\.lot: .*K1"):
+        store.register_many(rows)
+    _build(store, {**R17_8, "lot": "H77"}, lot_reason="date_code")
+    _build(store, {**R17_8, "dash": 10})
+    _build(store, {**R2_12, "lot": "2/26"})
+    _build(store, {**R17_8, "lot": "226"})
 
 
 def test_rows_of_one_run_are_held_against_each_other(store: Store) -> None:

@@ -47,7 +47,9 @@ def test_nothing_is_built_from_a_withdrawn_lot(store: Store) -> None:
         store.register(spec(), assessment())
 
 
-@pytest.mark.parametrize("typed", ["h 2310", "H2310", "H\N{NON-BREAKING HYPHEN}2310", "Ｈ-2310", "h_2310 "])
+@pytest.mark.parametrize(
+    "typed", ["h 2310", "H2310", "H\N{NON-BREAKING HYPHEN}2310", "Ｈ-2310", "h_2310 ", "LOT: H-2310"]
+)
 def test_a_withdrawn_lot_is_known_however_it_is_typed(store: Store, typed: str) -> None:
     """A hose was built from withdrawn H-2310 by typing the lot without its hyphen."""
     store.withdraw("cover blistered", hose_lot="H-2310")
@@ -68,7 +70,7 @@ def test_hoses_built_under_another_spelling_of_a_lot_are_withdrawn_with_it(store
         [made] = store.register(AssemblySpec.read(data), assessment())
         return made.number
 
-    first, second, other = built("h2310", "F 1"), built("H 2310", "F-1"), built("H-2311", "F-2")
+    first, second, other = built("h2310", "F 1"), built("Lot no. H 2310", "F-1"), built("H-2311", "F-2")
     assert store.affected(Scope.HOSE_LOT, "H-2310") == [first, second]
     withdrawal = store.withdraw("cover blistered", hose_lot="H-2310")
     assert store.withdrawn_numbers() == sorted([first, second])
