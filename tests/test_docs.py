@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import re
+import shlex
 from pathlib import Path
 
 import pytest
@@ -39,9 +40,16 @@ def test_every_command_in_the_readme_exists() -> None:
     assert named <= set(_commands())
 
 
-@pytest.mark.parametrize("line", re.findall(r"`tagger ([\w-]+[^`]*)`", _text("README.md")))
-def test_every_command_is_called_as_the_readme_prints_it(line: str) -> None:
-    make_parser().parse_args(line.replace("...", "").split())
+CALLED = set(re.findall(r"`tagger ([\w-]+[^`]*)`", _text("README.md"))) | {
+    line
+    for page in ("api/deploy/README.md", "examples/README.md")
+    for line in re.findall(r"`tagger ([a-z][\w-]+ [^`]*)`", _text(page))
+}
+
+
+@pytest.mark.parametrize("line", sorted(CALLED))
+def test_every_command_is_called_as_the_documents_print_it(line: str) -> None:
+    make_parser().parse_args(shlex.split(line.replace("...", "")))
 
 
 def _options() -> list[tuple[str, str]]:
