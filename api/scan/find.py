@@ -9,7 +9,7 @@ from fastapi import APIRouter, File, Request, UploadFile
 from fastapi.responses import RedirectResponse, Response
 
 from api.scan.pages import page, refused, wants
-from api.shared.photos import MAX_BYTES, read_photo
+from api.shared.photos import MAX_BYTES, read_photo, strangers_photo
 from api.web.language import translator_of
 from tagger.code import link as tag_link
 from tagger.code import number as tag_number
@@ -48,9 +48,11 @@ def find(request: Request, q: str = "") -> Response:
 def find_in_photo(request: Request, image: Annotated[UploadFile, File()]) -> Response:
     """The tag in a photo: its QR symbol, or the Code 128 of its number."""
     try:
-        return RedirectResponse(path_of(read_photo(image.file.read(MAX_BYTES + 1))), status_code=303)
+        with strangers_photo():
+            seen = read_photo(image.file.read(MAX_BYTES + 1))
     except TaggerError as error:
         return _not_found(request, error)
+    return RedirectResponse(path_of(seen), status_code=303)
 
 
 def _not_found(

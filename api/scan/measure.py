@@ -7,6 +7,7 @@ from fastapi.responses import HTMLResponse, JSONResponse, Response
 
 from api.scan.pages import page
 from api.shared import scale_photo
+from api.shared.photos import strangers_photo
 from api.web.identity import SameSiteForm
 from api.web.language import language_of, translator_of
 from api.web.state import settings_of, templates_of
@@ -34,7 +35,8 @@ def lines(request: Request, form: SameSiteForm) -> Response:
     """The end as seen from above, with lines to be moved onto it."""
     t, check = translator_of(request), str(form.get("check") or "")[:20]
     try:
-        picture, look = scale_photo.take(scale_photo.sent_with(form)[0])
+        with strangers_photo():
+            picture, look = scale_photo.take(scale_photo.sent_with(form)[0])
     except TaggerError as error:
         return _first(request, error.problems, check)
     values = scale_photo.started(look, picture, check, t)
@@ -45,7 +47,8 @@ def lines(request: Request, form: SameSiteForm) -> Response:
 def find(request: Request, form: SameSiteForm) -> Response:
     """The lines moved onto what the picture shows near them; to be looked at, then confirmed."""
     try:
-        return JSONResponse(scale_photo.find(*scale_photo.sent_with(form)))
+        with strangers_photo():
+            return JSONResponse(scale_photo.find(*scale_photo.sent_with(form)))
     except TaggerError as error:
         return JSONResponse(scale_photo.problems_as_json(error, translator_of(request)), 422)
 

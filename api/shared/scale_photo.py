@@ -126,7 +126,7 @@ def _number(asked: Mapping[str, str], name: str) -> float:
 
 def _look(asked: Mapping[str, str]) -> Look:
     x, y, z, z_sd, residual = (_number(asked, name) for name in ("x", "y", "z", "z_sd", "residual"))
-    if z < 20 or z_sd < 0 or residual < 0:
+    if z < 20 or not 0 <= z_sd < z or residual < 0:
         raise SpecError(Problem("lines", None, Message("measure-lines-missing")))
     return Look(x, y, z, z_sd, residual, bool(asked.get("told")))
 

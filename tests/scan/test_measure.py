@@ -97,3 +97,8 @@ def test_what_is_no_photo_of_a_card_is_refused_with_what_to_do(client: TestClien
     assert elsewhere.status_code == 403
     broken = client.post("/measure/find", files={"photo": ("x.jpg", b"x")}, data=ROUGH | {"tilt": "0"})
     assert broken.status_code == 422 and broken.json()["problems"][0]["text"]
+    for far_off in ("250", "9000"):  # a camera that may as well have lain on the table, or below it
+        look = {"x": "60", "y": "100", "z": "250", "z_sd": far_off, "residual": "0.1", "threads": "10"}
+        answer = client.get("/measure/reading", params=ROUGH | look | {"tilt": "0"})
+        assert answer.status_code == 422, far_off
+    assert client.get("/measure/reading", params=ROUGH | look | {"tilt": "0", "z_sd": "5"}).status_code == 200

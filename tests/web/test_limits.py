@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor, as_completed
+from itertools import islice
 from pathlib import Path
 
 import httpx
@@ -10,6 +12,7 @@ import pytest
 
 from api.scan.fitted import AN_HOUR
 from api.settings import Settings
+from api.shared.photos import DECODING, MOST_STRANGERS
 from tagger.store import Allowance, Role, Store
 from tests.bench.served import PASSWORD, Bench, Served, serving
 from tests.databases import fresh_sqlite, postgresql_server, postgresql_template, postgresql_url
@@ -106,3 +109,31 @@ def test_a_proxy_that_is_not_named_is_said_to_the_manager(
     with serving(named, store) as served, Bench(served.url, store, "manager") as bench:
         bench.get("/find", headers=through)
         assert "TAGGER_TRUSTED_PROXIES" not in bench.get("/bench/shop").text
+
+
+def test_a_flood_of_photos_keeps_nobody_from_a_tags_page(store: Store) -> None:
+    """Every thread waited for its turn to decode; now so many may, and no others. Whoever is signed in still may."""
+    [made] = store.register(spec(), assessment())
+    with (
+        serving(MANY, store) as served, Bench(served.url, store, "manager") as bench, _stranger(served) as client,
+        ThreadPoolExecutor(MOST_STRANGERS + 7) as at_once,
+    ):  # fmt: skip
+
+        def send(place: int) -> httpx.Response:
+            address, field = (("/measure", "photo"), ("/measure/find", "photo"), ("/find", "image"))[
+                place % 3
+            ]
+            lines = {"edge_1": "95", "edge_2": "121", "crest_1": "45", "crest_2": "65", "tilt": "0"}
+            return client.post(address, files={field: ("x.jpg", b"no picture")}, data=lines)
+
+        with DECODING:  # as while a photo is looked at
+            sent = [at_once.submit(send, place) for place in range(MOST_STRANGERS + 6)]
+            away = [one.result() for one in islice(as_completed(sent), 6)]
+            assert [answer.status_code for answer in away] == [503] * 6
+            assert all(answer.headers["Retry-After"] == "3" for answer in away)
+            assert client.get(f"/T/{made.number}").status_code == 200
+            ours = at_once.submit(bench.submit, "/bench/measure", files={"photo": ("x.jpg", b"no picture")})
+        said = [one.result().status_code for one in sent]
+        assert sorted(said) == [422] * MOST_STRANGERS + [503] * 6
+        assert ours.result().status_code == 422
+        assert client.post("/find", files={"image": ("x.jpg", b"no picture")}).status_code == 422
