@@ -19,6 +19,9 @@ import psycopg
 import pytest
 
 from tagger.store import Store
+from tests import compiled
+
+compiled.share()
 
 _WHERE = ("/usr/lib/postgresql/*/bin", "/usr/local/pgsql/bin", "/opt/homebrew/opt/postgresql*/bin")
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import re
 import shlex
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -21,6 +22,7 @@ def _text(name: str) -> str:
     return (ROOT / name).read_text(encoding="utf-8")
 
 
+@cache
 def _verbs() -> dict[str, argparse.ArgumentParser]:
     (verbs,) = (a for a in make_parser()._actions if isinstance(a, argparse._SubParsersAction))
     return dict(verbs.choices)

@@ -11,28 +11,41 @@ from tagger.printing.readers import qr_readers
 READERS = qr_readers()
 
 
+AROUND_MM = 10
+"""What a phone held before one of several symbols sees of the label beside it."""
+
+
 def parts(tag, name, page):
-    """What the symbols say, the link or the number's alone, each with a picture in which the others are painted over."""
+    """What each symbol says, the link or the number's alone, each with the picture that is to be read.
+
+    Of several symbols each is read for itself, as a phone held before it sees it, the others painted over: OpenCV
+    tries each corner of one with those of all the others, for seconds.
+    """
     label = template.load(name)
     said = {"all": tag.link, "spec": tag.link, "number": link.number_only(tag.link)}
-    codes = [(box, said[box.holds]) for box in label.box if box.kind == "qr"]
-    return [
-        (_without(page, label, [box for box, other in codes if other != text]), text)
-        for text in {t for _, t in codes}
-    ]
+    codes = [box for box in label.box if box.kind == "qr"]
+    if len(codes) == 1:
+        return [(page, said[codes[0].holds])]
+    return [(_alone(page, label, box, codes), said[box.holds]) for box in codes]
 
 
-def _without(page, label, boxes):
-    """``page``: the label's own picture, or the sheet that it stands on."""
+def _alone(page, label, box, codes):
+    """One symbol and what is around it, of ``page``: the label's own picture, or the sheet that it stands on."""
     alone = label.sheet is None or abs(page.height / page.width - label.size[1] / label.size[0]) < 0.01
     first = (0, 0) if alone else label.sheet.first
     dots = page.width / (label.size if alone else label.sheet.page_size)[0]
     shown = page.copy()
-    for box in boxes:
-        left, top = first[0] + box.at[0], first[1] + box.at[1]
-        corners = left, top, left + box.size[0], top + box.size[1]
-        shown.paste("white", tuple(round(corner * dots) for corner in corners))
-    return shown
+    for other in codes:
+        if other is not box:
+            shown.paste("white", _dots(first, other, dots, 0))
+    left, top, right, bottom = _dots(first, box, dots, AROUND_MM)
+    return shown.crop((max(left, 0), max(top, 0), min(right, page.width), min(bottom, page.height)))
+
+
+def _dots(first, box, dots, margin):
+    left, top = first[0] + box.at[0], first[1] + box.at[1]
+    corners = left - margin, top - margin, left + box.size[0] + margin, top + box.size[1] + margin
+    return tuple(round(corner * dots) for corner in corners)
 
 
 def test_all_three_readers_are_here():
