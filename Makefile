@@ -9,7 +9,7 @@ SYSTEM := $(VENV)/.system
 INSTALL := $(BIN)/python -m pip install -qq
 
 .DEFAULT_GOAL := help
-.PHONY: help run test prove lint speed survive tables audit clean
+.PHONY: help run test prove coverage lint speed survive tables audit clean
 
 help: ## list the targets
 	@awk -F':.*## ' '/^[a-z]+:.*## / {printf "  make %-9s %s\n", $$1, $$2}' $(MAKEFILE_LIST)
@@ -25,6 +25,9 @@ test: $(TOOLS) $(SYSTEM) ## lint, type-check and run all tests
 
 prove: $(TOOLS) $(SYSTEM) ## what is proved by volume, many times over: kills, fuzz, requests at once
 	TAGGER_TEST_VOLUME=full $(BIN)/pytest -n 2 --dist worksteal tests/test_*.py tests/code tests/trade tests/store tests/rest tests/cli tests/bench tests/browser
+
+coverage: $(TOOLS) $(SYSTEM) ## lines and branches of tagger and api that the tests run in their own processes
+	$(BIN)/pytest -n 3 --dist worksteal --cov=tagger --cov=api --cov-branch --cov-report=term:skip-covered
 
 lint: $(TOOLS) ## lint and type-check only
 	$(BIN)/ruff check .
