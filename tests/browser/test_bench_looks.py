@@ -62,6 +62,18 @@ _CUT = """() => {
   }).map((one) => `${one.name} cuts off: ${one.placeholder}`);
 }"""
 """Hints in empty fields that are longer than their field."""
+_CUT_CHOICES = """() => {
+  const pen = document.createElement('canvas').getContext('2d');
+  document.querySelectorAll('main details').forEach((one) => { one.open = true; });
+  const told = ['form', 'medium', 'kind', 'fluid', 'hose.rating.fluid'].map((name) => `main select[name="${name}"]`);
+  return [...document.querySelectorAll(told.join())].filter((one) => {
+    const look = getComputedStyle(one), arrow = 20;
+    pen.font = look.font;
+    const room = one.clientWidth - parseFloat(look.paddingLeft) - parseFloat(look.paddingRight) - arrow;
+    return one.clientWidth && [...one.options].some((choice) => pen.measureText(choice.text).width > room);
+  }).map((one) => `${one.name} cuts off its choices`);
+}"""
+"""Lists of which a choice is longer than the list is wide."""
 
 
 def test_with_gloves_on_a_tablet_every_target_is_large_and_register_is_in_view(
@@ -87,6 +99,7 @@ def test_with_gloves_on_a_tablet_every_target_is_large_and_register_is_in_view(
         "crimp-cards": "/bench/shop/crimps",
         "flush": f"/bench/run/{run}/flush",
         "lists": "/bench/lists",
+        "papers": "/bench/papers",
         "order": f"/bench/orders/{order.reference}",
     }
     wrong: list[str] = []
@@ -99,7 +112,10 @@ def test_with_gloves_on_a_tablet_every_target_is_large_and_register_is_in_view(
                 where = f"{name} {language} {size['width']}"
                 wrong += [
                     f"{where}: {one}"
-                    for one in (*page.evaluate(_SMALL), *page.evaluate(_LOW), *page.evaluate(_CUT))
+                    for one in (
+                        *(flaw for look in (_SMALL, _LOW, _CUT) for flaw in page.evaluate(look)),
+                        *(page.evaluate(_CUT_CHOICES) if size is TABLET else ()),
+                    )
                 ]
                 if not page.evaluate("document.documentElement.scrollWidth <= innerWidth"):
                     wrong.append(f"{where} is wider than the screen")
