@@ -309,17 +309,22 @@ def test_a_network_printer_prints_and_only_what_it_took_is_logged(tagger: Shell,
             assert store.times_printed(made.number) == 0
             done = tagger.json("print", made.number, "--printer", printer.uri)
             (file,) = printer.received()
+            thin = ("print", made.number, "--printer", printer.uri, "--template", "wrap_label")
+            assert "wrap_label: curvature" in tagger(*thin, code=1).stderr
+            assert (store.times_printed(made.number), len(printer.received())) == (1, 1)
+            forced = tagger.json(*thin, "--force")
+            assert (forced["state"], len(printer.received())) == ("completed", 2)
         assert (done["state"], done["tags"]) == ("completed", 1)
         page = pypdfium2.PdfDocument(file)[0].render(scale=300 / 72).to_pil()
         assert made.number in str(readers.qr_readers()["zxing-cpp"](readers.grey(page)))
-        assert store.times_printed(made.number) == 1
+        assert store.times_printed(made.number) == 2
         with serving(tmp_path / "given-up", "application/pdf", "-c", "/bin/false") as printer:
             assert (
                 "then cancelled it" in tagger("print", made.number, "--printer", printer.uri, code=1).stderr
             )
-        assert store.times_printed(made.number) == 2, "some of it may have come out"
+        assert store.times_printed(made.number) == 3, "some of it may have come out"
         assert "cannot be reached" in tagger("print", made.number, "--printer", printer.uri, code=1).stderr
-        assert store.times_printed(made.number) == 2
+        assert store.times_printed(made.number) == 3
 
 
 def test_nothing_is_built_in_the_future(tagger: Shell) -> None:
