@@ -14,6 +14,7 @@ from tagger.messages import Message
 from tagger.store.base import Part
 from tagger.store.chain import CHAINED, START, Head, digest_of, head_of, key_column, link_of, model_of
 from tagger.store.models import LinkRow, Table
+from tagger.store.recorded_texts import first_missing
 
 _STEP = 500  # links at a time; as many values as one statement may name
 
@@ -66,7 +67,12 @@ class Audit(Part):
 def audited(session: Session, known: Head | None) -> Audited:
     """As ``Audit.audit``, in a view that is open."""
     walk = _Walk()
-    broken = _follow(session, walk) or _past_the_chain(session, walk) or _without(session, known)
+    broken = (
+        _follow(session, walk)
+        or _past_the_chain(session, walk)
+        or _without(session, known)
+        or _not_found_any_more(session)
+    )
     return Audited(head_of(session), broken, dict(walk.rows))
 
 
@@ -157,6 +163,14 @@ def _without(session: Session, known: Head | None) -> Broken | None:
     if link is None or not link.link.startswith(known.digest):
         return Broken(Message("store-audit-head-gone", head=str(known)), known.links)
     return None
+
+
+def _not_found_any_more(session: Session) -> Broken | None:
+    """The list of texts has no links, for it says nothing that the records do not say; but they are found by it."""
+    text = first_missing(session)
+    if text is None:
+        return None
+    return Broken(Message("store-audit-text-gone", text=text), None, "recorded_text", text)
 
 
 def _broken(why: str, link: Row[Any]) -> Broken:

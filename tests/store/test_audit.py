@@ -150,6 +150,21 @@ def test_a_row_deleted_put_in_anothers_place_or_slipped_in_is_shown(store: Store
         assert number
 
 
+def test_a_text_that_is_gone_from_the_list_that_records_are_found_by_is_shown(store: Store) -> None:
+    """No link tells of the list: without this a hose could be hidden from the withdrawal of its lot."""
+    _busy(store)
+    for statement, text_ in (
+        ("DELETE FROM recorded_text WHERE text = 'Quarry Nørd'", "Quarry Nørd"),
+        ("DELETE FROM recorded_text WHERE field = 'fitting_lot' AND text = 'F-119'", "F-119"),
+        ("UPDATE recorded_text SET folded = 'H22910' WHERE text = 'H-2291'", "H-2291"),
+    ):
+        with _past_the_program(store) as connection:
+            broken = _after(connection, statement).broken
+            assert broken is not None and broken.why.id == "store-audit-text-gone"
+            assert (broken.table, broken.key) == ("recorded_text", text_)
+    assert store.audit().broken is None
+
+
 def test_a_link_that_is_changed_deleted_or_moved_is_shown(store: Store) -> None:
     _busy(store)
     links = store.head().links

@@ -383,6 +383,7 @@ store-audit-row-changed = Zeile { $key } der Tabelle { $table } ist nicht so, wi
 store-audit-salt-gone = Zeile { $key } der Tabelle { $table } lässt sich nicht mehr prüfen: Das Salz von Glied { $link } wurde entfernt, und kein neueres Glied tritt an seine Stelle.
 store-audit-row-unlinked = Zeile { $key } der Tabelle { $table } hat dieses Programm nicht geschrieben: Kein Glied weist sie nach.
 store-audit-row-twice = Tabelle { $table } hat mehr Glieder als Zeilen.
+store-audit-text-gone = „{ $text }“ steht in Tabelle assembly und fehlt in Tabelle recorded_text oder ist dort verändert: Eine Suche oder eine Sperrung kann die Schlauchleitung übersehen.
 store-audit-head-gone = { $head } steht nicht in der Kette: Was zuletzt aufgezeichnet wurde, ist entfernt oder verändert worden.
 store-audit-no-head = Die Sicherung { $path } stammt von einer älteren Version und trägt keine Kette.
     .mend = Eine neuere Sicherung verwenden.

@@ -383,6 +383,7 @@ store-audit-row-changed = Row { $key } of table { $table } is not as it was reco
 store-audit-salt-gone = Row { $key } of table { $table } can no longer be checked: the salt of link { $link } was removed and no newer link replaces it.
 store-audit-row-unlinked = Row { $key } of table { $table } was not written by this program: no link tells of it.
 store-audit-row-twice = Table { $table } has more links than rows.
+store-audit-text-gone = “{ $text }” stands in table assembly, and table recorded_text lacks it or has it altered: a search or a withdrawal can miss its hose assembly.
 store-audit-head-gone = { $head } is not in the chain: what was recorded at the end was removed or changed.
 store-audit-no-head = The backup { $path } is of an older version and carries no chain.
     .mend = Use a newer backup.

@@ -383,6 +383,7 @@ store-audit-row-changed = La fila { $key } de la tabla { $table } no está como 
 store-audit-salt-gone = La fila { $key } de la tabla { $table } ya no se puede comprobar: se borró la sal del eslabón { $link } y ningún eslabón posterior lo sustituye.
 store-audit-row-unlinked = La fila { $key } de la tabla { $table } no la escribió este programa: ningún eslabón la recoge.
 store-audit-row-twice = La tabla { $table } tiene más eslabones que filas.
+store-audit-text-gone = «{ $text }» figura en la tabla assembly, pero falta o se modificó en la tabla recorded_text: una búsqueda o una retirada puede no encontrar su latiguillo.
 store-audit-head-gone = { $head } no está en la cadena: se borró o se modificó el final de lo registrado.
 store-audit-no-head = La copia de seguridad { $path } es de una versión anterior y no lleva cadena.
     .mend = Use una copia más reciente.

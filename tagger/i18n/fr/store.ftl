@@ -383,6 +383,7 @@ store-audit-row-changed = La ligne { $key } de la table { $table } n'est plus te
 store-audit-salt-gone = La ligne { $key } de la table { $table } ne peut plus être contrôlée : le sel du maillon { $link } a été supprimé et aucun maillon plus récent ne le remplace.
 store-audit-row-unlinked = La ligne { $key } de la table { $table } n'a pas été écrite par ce programme : aucun maillon n'en fait état.
 store-audit-row-twice = La table { $table } a plus de maillons que de lignes.
+store-audit-text-gone = « { $text } » figure dans la table assembly, mais manque ou a été modifié dans la table recorded_text : une recherche ou un retrait du service peut ne pas trouver son flexible.
 store-audit-head-gone = { $head } n'est pas dans la chaîne : la fin de ce qui a été enregistré a été supprimée ou modifiée.
 store-audit-no-head = La sauvegarde { $path } vient d'une version antérieure et ne porte pas de chaîne.
     .mend = Utilisez une sauvegarde plus récente.
