@@ -22,6 +22,8 @@ from tagger.store import Store
 from tests.browser.conftest import CHROMIUM
 
 HERE = Path(__file__).parent / "pictures"
+FOUR_TAGS = HERE.parents[1] / "label_templates" / "hang_tags.png"
+FOUR = ("boom_rod_side", "steering_two_elbows", "crusher_drive", "press_return")
 PHONE = {"width": 390, "height": 844}
 DESK = {"width": 1280, "height": 860}
 
@@ -64,6 +66,18 @@ def _tags(store: Store, week: Week, settings: Settings) -> None:
     shown = settings.model_copy(update={"base_url": "https://tags.tidewrack-hose.example"})
     tags = tags_of(store, week.built["steering_two_elbows"][:1], shown)
     raster.write(tags, shown.template("hang_tag"), HERE / "hang_tag.png", dpi=203)
+    _four(store, week, shown)
+
+
+def _four(store: Store, week: Week, shown: Settings) -> None:
+    """Four hang tags of the week side by side, as the README of the templates shows them."""
+    built = [week.built[name][0] for name in FOUR]
+    tags = [raster.image(tag, shown.template("hang_tag"), 300) for tag in tags_of(store, built, shown)]
+    width, height = (side + 12 for side in tags[0].size)
+    sheet = Image.new("1", (2 * width - 12, 2 * height - 12), 0)
+    for place, tag in enumerate(tags):
+        sheet.paste(tag, (place % 2 * width, place // 2 * height))
+    sheet.save(FOUR_TAGS, optimize=True, dpi=(300, 300))
 
 
 def _phone(browser: Browser, week: Week, settings: Settings) -> None:

@@ -1,8 +1,9 @@
 """What a label was measured to survive, and whether that is the label of today.
 
 ``label_templates/survival.csv`` is written by ``python -m tests.speed.survive --only whole --keep``: a row a layout, with
-the day, the trials a wound, and the share in % from which the specification was had. A layout is known by its
-digest: the label's size and every symbol's version, level, module and place, for the sample at 203 dpi.
+the day, the trials a wound, and the share in % from which the specification was had; with ``signed`` "yes" of a shop
+that signs its tags. A layout is known by its digest: the label's size and every symbol's version, level, module and
+place, for the sample at 203 dpi, or as an engraver's tool cuts it; of a heat-shrink sleeve its two diameters too.
 """
 
 from __future__ import annotations
@@ -15,6 +16,7 @@ from datetime import date
 from functools import lru_cache
 from importlib import resources
 
+from tagger.printing import plate
 from tagger.printing.layout import lay_out
 from tagger.printing.sample import sample
 from tagger.printing.sizing import dot_mm
@@ -22,7 +24,7 @@ from tagger.printing.template import PACKAGE, Template
 
 DPI = 203
 WOUNDS = ("torn_corner", "torn_edge", "rubbed_band", "scratches", "faded", "oil", "burnt_half", "all")
-COLUMNS = ("template", "layout", "measured_on", "trials", *WOUNDS)
+COLUMNS = ("template", "layout", "signed", "measured_on", "trials", *WOUNDS)
 
 
 @dataclass(frozen=True)
@@ -38,7 +40,7 @@ def measured(template: Template) -> Survival | None:
     """What was measured of this very layout; None where nothing was."""
     wanted = digest(template)
     for row in rows():
-        if row["layout"] == wanted:
+        if row["layout"] == wanted and row["signed"] == "no":
             shares = {wound: float(row[wound]) for wound in WOUNDS}
             return Survival(date.fromisoformat(row["measured_on"]), int(row["trials"]), shares)
     return None
@@ -47,7 +49,8 @@ def measured(template: Template) -> Survival | None:
 @lru_cache(maxsize=64)
 def digest(template: Template) -> str:
     """The layout in twelve hexadecimal digits."""
-    page, dot = lay_out(sample(), template, DPI), dot_mm(DPI)
+    dpi = plate.DPI if template.engraved else DPI
+    page, dot = lay_out(sample(), template, dpi), dot_mm(dpi)
     symbols = [
         (
             placed.symbol.kind,
@@ -60,7 +63,10 @@ def digest(template: Template) -> str:
         )
         for placed in page.symbols
     ]
-    said = json.dumps([[round(side, 2) for side in template.size], symbols])
+    sizes = [round(side, 2) for side in template.size]
+    if sleeve := template.sleeve:
+        sizes += [sleeve.supplied_mm, sleeve.recovered_mm]
+    said = json.dumps([sizes, symbols])
     return hashlib.sha256(said.encode()).hexdigest()[:12]
 
 

@@ -72,5 +72,9 @@ def test_the_digest_follows_every_symbol_and_the_size() -> None:
         {"box": tuple(box for box in hang.box if box.kind != "code128")},
     ):
         assert survival.digest(hang.model_copy(update=changed)) != survival.digest(hang)
+    shrunk = template.load("shrink_sleeve")
+    assert shrunk.sleeve is not None
+    other = shrunk.sleeve.model_copy(update={"supplied_mm": 57.0})
+    assert survival.digest(shrunk.model_copy(update={"sleeve": other})) != survival.digest(shrunk)
     words = tuple(b for b in hang.box if b.kind != "caution")
     assert survival.digest(hang.model_copy(update={"box": words})) == survival.digest(hang)

@@ -23,7 +23,8 @@ from tagger.spec import AssemblySpec
 from tagger.trade import assess
 from tests.printing.conftest import STRAIGHT, a_tag
 from tests.printing.test_preflight import own
-from tests.speed import damage
+from tests.speed import damage, wounds
+from tests.speed.seen import bars, seen
 from tests.volume import volume
 
 LABEL = template.load("shrink_sleeve")
@@ -76,9 +77,19 @@ def who_reads(tag: Tag, label: Template, placed: Placed, od: float) -> set[str]:
 
 def test_both_codes_read_by_two_of_three_on_every_hose_that_the_label_serves() -> None:
     tag = a_tag()
-    codes = lay_out(tag, LABEL, 203).symbols
+    codes = [placed for placed in lay_out(tag, LABEL, 203).symbols if placed.symbol.kind == "qr"]
     for od in np.linspace(*SERVED, volume(3, 20)):
         assert [len(who_reads(tag, LABEL, placed, float(od))) >= 2 for placed in codes] == [True, True], od
+
+
+def test_faded_on_the_thinnest_hose_the_bars_along_it_are_still_read_by_both_readers_of_bars() -> None:
+    """Squeezed to three fifths, with a quarter of the contrast, the codes are read by one reader of three alone."""
+    tag = a_tag()
+    label = seen(tag, LABEL, 203)
+    for trial in range(volume(1, 8)):
+        chance = np.random.default_rng(trial)
+        pictures = label.photos(wounds.faded(label.whole, chance), chance)
+        assert set().union(*map(bars, pictures)) == {tag.number}
 
 
 def test_preflight_passes_the_hoses_that_the_readme_names_and_refuses_those_it_cannot_hold_on() -> None:

@@ -1,7 +1,8 @@
 """The survival bench: what a printed tag stands, read by three independent readers.
 
 ``python -m tests.speed.survive`` prints the tables; ``--write`` puts them into
-label_templates/README.md and draws the first as label_templates/survival.png.
+label_templates/README.md and draws the hang tag's as label_templates/survival.png. Whole labels go into
+label_templates/survival.csv, and the README tells all that stands there (``--tell``: without measuring).
 "Read" means: by at least two of the three readers. The same seed gives the same trials.
 """
 
@@ -11,18 +12,13 @@ import argparse
 import csv
 import math
 import sys
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
-import cv2
 import numpy as np
-import zxingcpp
 from PIL import Image, ImageDraw, ImageFont
-from pyzbar import pyzbar  # type: ignore[import-untyped]
-from qrcode import constants
-from qrcode.main import QRCode
 
 from tagger.code.symbol import Symbol, codeword_blocks, codeword_of_module, qr
 from tagger.printing import around, layout, raster, survival, template
@@ -34,11 +30,11 @@ from tagger.printing.grade import grades
 from tagger.printing.layout import Page
 from tagger.printing.readers import grey, qr_readers
 from tagger.printing.sample import sample
-from tagger.printing.sizing import dot_mm, qr_size
+from tagger.printing.sizing import qr_size
 from tests.speed import damage, wounds
 from tests.speed.damage import Chance, Picture, Shot
 from tests.speed.samples import signed, two_elbows
-from tests.speed.table import Row
+from tests.speed.seen import Seen, bars, seen
 
 README = Path(__file__).parents[2] / "label_templates" / "README.md"
 PICTURE = README.with_name("survival.png")
@@ -167,24 +163,27 @@ def _bare(symbol: Symbol, pixels: int = 6) -> Shot:
 
 
 def everything(trials: int) -> Table:
-    """Every template at three resolutions, every kind of damage, the label's largest symbol."""
+    """Every template, every kind of damage, the label's largest symbol."""
     rows = []
     done: dict[bytes, list[str]] = {}  # a sheet's labels are its base's: what looks the same is tried once
     for name in template.names():
-        for dpi in (203, 300, 600):
-            dots, page, codes, text = on_label(name, dpi)
-            placed = codes[0]
-            shot = damage.aim(dots, page, placed)
-            what = f"{placed.symbol.level}{placed.symbol.version}, {placed.module_mm:.2f} mm"
-            cells = done.setdefault(shot.picture.tobytes(), [])
-            for blow in () if cells else BLOWS.values():
-                chance = np.random.default_rng(3)
-                pictures = (damage.camera(blow(shot, chance), chance) for _ in range(trials))
-                cells.append(share(reads(picture, text) >= 2 for picture in pictures).removesuffix(" %"))
-            rows.append((name, str(dpi), what, *cells))
-            print(".", end="", file=sys.stderr, flush=True)
-    head = ("template", "dpi", "symbol", *BLOWS)
-    return Table(f"Every template, share read in %, {trials} trials a cell", head, tuple(rows))
+        dots, page, codes, _ = on_label(name, survival.DPI)
+        placed = codes[0]
+        shot = damage.aim(dots, page, placed)
+        cells = done.setdefault(shot.picture.tobytes(), [])
+        for blow in () if cells else BLOWS.values():
+            chance = np.random.default_rng(3)
+            pictures = (damage.camera(blow(shot, chance), chance) for _ in range(trials))
+            text = placed.symbol.text
+            cells.append(share(reads(picture, text) >= 2 for picture in pictures).removesuffix(" %"))
+        rows.append(
+            (name, f"{placed.symbol.level}{placed.symbol.version}, {placed.module_mm:.2f} mm", *cells)
+        )
+        print(".", end="", file=sys.stderr, flush=True)
+    title = (
+        f"The largest symbol of every template at {survival.DPI} dpi, share read in %, {trials} trials a cell"
+    )
+    return Table(title, ("template", "symbol", *BLOWS), tuple(rows))
 
 
 def whole(
@@ -194,20 +193,22 @@ def whole(
     rows = []
     done: dict[bytes, tuple[str, ...]] = {}
     for name in names or template.names(folders):
-        if template.load(name, folders).traveller:  # paper that stays in the shop
+        one = template.load(name, folders)
+        if one.traveller:  # paper that stays in the shop
             continue
-        dots, page, codes, _ = on_label(name, 203, folders, tag or sample())
-        if dots.tobytes() not in done:
-            label, plain = wounds.photographed(dots, 203), wounds.photographed(_plain(dots, codes[0]), 203)
+        label = seen(tag or sample(), one, survival.DPI)
+        if label.dots not in done:
             cells, alone = [], []
             for wound in wounds.WOUNDS.values():
-                chances = [np.random.default_rng(trial) for trial in range(trials)]
-                cells.append(share(_had(wounds.photo(wound(label, one), one), page) for one in chances))
-                chances = [np.random.default_rng(trial) for trial in range(trials)]
-                alone += [_had(wounds.photo(wound(plain, one), one), page) for one in chances]
+                results = [
+                    (_read(label, wound, trial), _read(label, wound, trial, plain=True))
+                    for trial in range(trials)
+                ]
+                cells.append(share(full for full, _ in results))
+                alone += [bare for _, bare in results]
             every = sum(float(cell.removesuffix(" %")) for cell in cells) / len(cells)
-            done[dots.tobytes()] = (*cells, f"{every:.0f} %", share(alone))
-        rows.append((name, *(cell.removesuffix(" %") for cell in done[dots.tobytes()])))
+            done[label.dots] = (*cells, f"{every:.0f} %", share(alone))
+        rows.append((name, *(cell.removesuffix(" %") for cell in done[label.dots])))
         print(".", end="", file=sys.stderr, flush=True)
     head = ("template", *wounds.WOUNDS, "all", "plain H alone, all")
     note = (
@@ -215,47 +216,62 @@ def whole(
         "it, with the record. *Plain H alone*: the same label with nothing but a symbol as `qrcode` makes it, level "
         "H, as large as the template's largest and in its place."
     )
-    return Table(f"Whole labels at 203 dpi, share read in %, {trials} trials a cell", head, tuple(rows), note)
+    return Table(
+        f"Whole labels at {survival.DPI} dpi, share read in %, {trials} trials a cell",
+        head,
+        tuple(rows),
+        note,
+    )
 
 
-def rows(small: bool) -> Iterator[Row]:
-    """For the table of all benchmarks: of all wounds together, the share of whole labels that is read."""
-    for name, *cells, _, _ in whole(1 if small else 10, names=("roll_4x2",) if small else ()).rows:
-        read = sum(map(float, cells)) / len(cells)
-        yield Row(f"damaged labels read: {name}", read, "%", read / 100, ">= 0.95")
+def _read(label: Seen, wound: wounds.Wound, trial: int, *, plain: bool = False) -> bool:
+    """Whether the specification is had from the label with this wound; the same trial is the same wound."""
+    chance = np.random.default_rng(trial)
+    hurt = wound(label.plain if plain else label.whole, chance)
+    return any(_had(picture, label.page) for picture in label.photos(hurt, chance))
 
 
-def keep(table: Table, trials: int) -> None:
+def keep(table: Table, trials: int, *, signed: bool) -> None:
     """What ``whole`` measured, in label_templates/survival.csv: each layout's row is written anew, others stay."""
-    kept = {row["layout"]: row for row in survival.rows()}
+    kept = {(row["layout"], row["signed"]): row for row in survival.rows()}
     for name, *cells in table.rows:
-        layout_now = survival.digest(template.load(name))
-        measured = {"template": name, "layout": layout_now, "measured_on": date.today().isoformat()}
+        key = (survival.digest(template.load(name)), "yes" if signed else "no")
+        measured = {"template": name, "measured_on": date.today().isoformat(), "trials": str(trials)}
         wounds_of = dict(zip(survival.WOUNDS, cells, strict=False))
-        kept[layout_now] = {**measured, "trials": str(trials), **wounds_of}
-    now = {survival.digest(template.load(name)) for name in template.names()}
+        kept[key] = {**measured, "layout": key[0], "signed": key[1], **wounds_of}
+    now = _layouts()
+    rows = sorted(
+        (row for key, row in kept.items() if key[0] in now), key=lambda row: (row["signed"], row["template"])
+    )
     with SURVIVAL.open("w", encoding="utf-8", newline="") as out:
         writer = csv.DictWriter(out, survival.COLUMNS, lineterminator="\n")
         writer.writeheader()
-        writer.writerows(
-            sorted((row for row in kept.values() if row["layout"] in now), key=lambda row: row["template"])
+        writer.writerows(rows)
+    survival.rows.cache_clear()
+
+
+def kept(*, signed: bool) -> Table:
+    """The rows of label_templates/survival.csv; templates of one layout stand in one row."""
+    layouts = _layouts()
+    rows = tuple(
+        (
+            ", ".join(layouts[row["layout"]]),
+            *(row[name] for name in ("measured_on", "trials", *survival.WOUNDS)),
         )
-
-
-def _plain(dots: Picture, placed: Placed) -> Picture:
-    """A label with a plain symbol in the place of ``placed``, of its side, and nothing else."""
-    made = QRCode(error_correction=constants.ERROR_CORRECT_H, border=0)
-    made.add_data(placed.symbol.text)
-    made.make(fit=True)
-    dark = np.array(made.get_matrix())
-    side = placed.symbol.size * placed.dots
-    symbol = cv2.resize(
-        np.where(dark, 0, 255).astype(np.uint8), (side, side), interpolation=cv2.INTER_NEAREST
+        for row in survival.rows()
+        if row["signed"] == ("yes" if signed else "no")
     )
-    left, top = round(placed.x / dot_mm(203)), round(placed.y / dot_mm(203))
-    bare = np.full_like(dots, 255)
-    bare[top : top + side, left : left + side] = symbol
-    return bare
+    head = ("template", "measured on", "trials", *wounds.WOUNDS, "all")
+    whose = " of a shop that signs" if signed else ""
+    return Table(f"Whole labels{whose} at {survival.DPI} dpi, share read in %, trials a wound", head, rows)
+
+
+def _layouts() -> dict[str, list[str]]:
+    """The templates by their layout."""
+    found: dict[str, list[str]] = {}
+    for name in template.names():
+        found.setdefault(survival.digest(template.load(name)), []).append(name)
+    return found
 
 
 def _had(picture: Picture, page: Page) -> bool:
@@ -265,10 +281,7 @@ def _had(picture: Picture, page: Page) -> bool:
     read = [bool(texts & READERS[name](picture)) for name in ("zxing-cpp", "zbar")]
     if all(read) or (any(read) and texts & READERS["OpenCV"](picture)):
         return True
-    bars = zxingcpp.BarcodeFormats(zxingcpp.BarcodeFormat.Code128)
-    first = {one.text for one in zxingcpp.read_barcodes(picture, formats=bars)}
-    second = {one.data.decode() for one in pyzbar.decode(picture, symbols=[pyzbar.ZBarSymbol.CODE128])}
-    return bool(number & first & second)
+    return bool(number & bars(picture))
 
 
 def letters() -> Table:
@@ -417,9 +430,16 @@ def main() -> None:
     parser.add_argument("--names", nargs="*", default=(), metavar="NAME", help="whole labels of these alone")
     parser.add_argument("--whole-trials", type=int, default=10, help="trials a wound of whole labels")
     parser.add_argument("--keep", action="store_true", help="whole labels into label_templates/survival.csv")
+    parser.add_argument(
+        "--tell", action="store_true", help="measure nothing: survival.csv into label_templates/README.md"
+    )
     parser.add_argument("--write", action="store_true", help="put the tables into label_templates/README.md")
-    parser.add_argument("--signed", action="store_true", help="whole labels of a shop that signs; not kept")
+    parser.add_argument("--signed", action="store_true", help="whole labels of a shop that signs")
     asked = parser.parse_args()
+    if asked.tell:
+        for name, signs in (("whole", False), ("signed", True)):
+            write(f"survival {name}", kept(signed=signs).markdown())
+        return
     less = 10 if asked.quick else 1
     tables: dict[str, Callable[[], Table]] = {
         "grades": letters,
@@ -439,9 +459,10 @@ def main() -> None:
         if asked.only in (None, name):
             table = make()
             print("\n" + table.markdown(), flush=True)
-            if name == "whole" and not asked.signed and (asked.keep or asked.write):
-                keep(table, max(2, asked.whole_trials // less))
-            if asked.write and not (name == "whole" and asked.signed):
+            if name == "whole" and (asked.keep or asked.write):
+                keep(table, max(2, asked.whole_trials // less), signed=asked.signed)
+                name, table = ("signed" if asked.signed else "whole"), kept(signed=asked.signed)
+            if asked.write:
                 write(f"survival {name}", table.markdown())
                 if name == "hang_tag":
                     draw(table, PICTURE)

@@ -13,7 +13,6 @@ import cv2
 import numpy as np
 import numpy.typing as npt
 
-from tagger.printing.sizing import dot_mm
 from tests.speed.damage import INK, PAPER, PIXELS_PER_MM, Chance, Picture
 
 BENCH = 90  # grey of what lies behind the label
@@ -53,14 +52,15 @@ class Label:
 Wound = Callable[[Label, Chance], Label]
 
 
-def photographed(dots: Picture, dpi: int) -> Label:
+def photographed(dots: Picture, dpi: float) -> Label:
     """The label as printed ``dots``, flat on a bench."""
-    scale = PIXELS_PER_MM * dot_mm(dpi)
+    dot = 25.4 / dpi
+    scale = PIXELS_PER_MM * dot
     smooth = cv2.INTER_AREA if scale < 1 else cv2.INTER_LINEAR
     picture = cv2.resize(dots, None, fx=scale, fy=scale, interpolation=smooth)
     levels = (picture / 255.0 * (PAPER - INK) + INK).astype(np.uint8)
     framed = np.pad(levels, round(MARGIN * PIXELS_PER_MM), constant_values=BENCH)
-    return Label(framed, dots.shape[1] * dot_mm(dpi), dots.shape[0] * dot_mm(dpi))
+    return Label(framed, dots.shape[1] * dot, dots.shape[0] * dot)
 
 
 def torn_corner(label: Label, chance: Chance) -> Label:
