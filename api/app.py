@@ -33,7 +33,7 @@ from api.workers.metrics import Metrics
 from api.workers.retention import Eraser
 from api.workers.scan_counts import ScanCounts
 from api.workers.watcher import Watcher
-from tagger import security_log
+from tagger import __version__, security_log
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
@@ -90,6 +90,7 @@ def create_app(settings: Settings | None = None, *, store: Store | None = None) 
 
     app = FastAPI(
         title=f"{settings.shop_name}: hose assembly tags",
+        version=__version__,
         lifespan=lifespan,
         docs_url=None,
         redoc_url=None,

@@ -93,6 +93,10 @@ def _phone(browser: Browser, week: Week, settings: Settings) -> None:
     _keep(page, "phone_fit")
     page.goto(f"{settings.base_url}/t/{week.built['travel_drive'][0].number}")
     _keep(page, "phone_withdrawn")
+    page.goto(f"{settings.base_url}/t/{boom.number}#order")
+    page.locator("#order").scroll_into_view_if_needed()
+    page.wait_for_timeout(300)
+    _keep(page, "phone_order")
     page.close()
 
 

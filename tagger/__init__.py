@@ -1,3 +1,3 @@
 """Assembly tags: the spec of a hydraulic hose assembly, carried on the hose itself."""
 
-__version__ = "0.1.0"
+__version__ = "1.0.0"

@@ -1,11 +1,13 @@
 """``python -m tests.architecture``: draws ``architecture.svg``, the rooms of the program and who imports whom, from the code.
 
-What can be reached by other arrows has none of its own, so that the picture shows each room on what it stands on.
+Imports for types alone are no arrows. What can be reached by other arrows has none of its own, so that the picture
+shows each room on what it stands on.
 """
 
 from __future__ import annotations
 
 from functools import cache
+from graphlib import TopologicalSorter
 from itertools import pairwise
 from pathlib import Path
 from xml.sax.saxutils import escape
@@ -45,7 +47,7 @@ def arrows() -> Arrows:
             room = "examples" if top == "examples" else room_of(module)
             if room is None or module in ("tagger.__init__", "api.__init__") or room == THE_GROUND:
                 continue
-            others = {room_of(name) for name in imports_of(path)} | {THE_GROUND}
+            others = {room_of(name) for name in imports_of(path, for_types=False)} | {THE_GROUND}
             found.setdefault(room, set()).update(other for other in others if other and other != room)
     return {room: frozenset(others & set(found)) for room, others in sorted(found.items())}
 
@@ -53,8 +55,9 @@ def arrows() -> Arrows:
 def rows_of(direct: Arrows) -> tuple[dict[str, int], Arrows]:
     """The row of each room, the ground's 0, each above all that it imports; and the arrows that are needed.
 
-    Raises RecursionError where rooms import one another in a circle.
+    Raises CycleError, which names them, where rooms import one another in a circle.
     """
+    TopologicalSorter(direct).prepare()
 
     @cache
     def height(room: str) -> int:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from graphlib import CycleError
+
 import pytest
 
 from tests.architecture import PICTURE, THE_GROUND, arrows, rows_of, svg
@@ -37,5 +39,6 @@ def test_every_room_of_the_layers_is_in_the_picture_and_stands_on_the_ground() -
 
 
 def test_rooms_that_import_one_another_in_a_circle_have_no_picture() -> None:
-    with pytest.raises(RecursionError):
+    with pytest.raises(CycleError) as refused:
         rows_of({"a": frozenset({"b"}), "b": frozenset({"c"}), "c": frozenset({"a"})})
+    assert set(refused.value.args[1]) == {"a", "b", "c"}

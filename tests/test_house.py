@@ -94,9 +94,14 @@ def _modules(room: str) -> Iterator[Path]:
     yield from [path] if path.suffix else sorted(path.rglob("*.py"))
 
 
-def imports_of(path: Path) -> Iterator[str]:
-    """Every module, or name of one, that a file imports, wherever in it."""
-    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+def imports_of(path: Path, for_types: bool = True) -> Iterator[str]:
+    """Every module, or name of one, that a file imports, wherever in it; those for types alone where asked."""
+    nodes: list[ast.AST] = [ast.parse(path.read_text(encoding="utf-8"))]
+    while nodes:
+        node = nodes.pop()
+        if isinstance(node, ast.If) and ast.unparse(node.test) == "TYPE_CHECKING" and not for_types:
+            continue
+        nodes.extend(ast.iter_child_nodes(node))
         if isinstance(node, ast.Import):
             yield from (alias.name for alias in node.names)
         elif isinstance(node, ast.ImportFrom) and node.module:

@@ -1,4 +1,4 @@
-"""The wheel holds all that the program needs: installed into a venv of its own, run from an empty folder."""
+"""The wheel, made from the source archive, holds all that the program needs: in a venv of its own, from an empty folder."""
 
 from __future__ import annotations
 
@@ -35,17 +35,27 @@ class Installed:
 
 
 @pytest.fixture(scope="module")
-def wheel(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """Built from the files that the repository holds, so that nothing lying about gets into it."""
+def archive(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The source archive (sdist), of the files that the repository holds, so that nothing lying about gets into it."""
     if int(version("setuptools").split(".")[0]) < 75:
         pytest.fail("setuptools is older than 75: run `make test`, which installs what the tests need")
-    source, out = tmp_path_factory.mktemp("source"), tmp_path_factory.mktemp("wheel")
+    source, out = tmp_path_factory.mktemp("source"), tmp_path_factory.mktemp("made")
     kept = subprocess.run(["git", "ls-files", "-z"], cwd=ROOT, capture_output=True, check=True).stdout
     for name in kept.decode().split("\0"):
         if name and (ROOT / name).is_file():
             (source / name).parent.mkdir(parents=True, exist_ok=True)
             (source / name).write_bytes((ROOT / name).read_bytes())
-    _run(sys.executable, "-m", "pip", "wheel", "-q", "--no-deps", "--no-build-isolation", "-w", out, source)
+    make = "import sys; from setuptools import build_meta; build_meta.build_sdist(sys.argv[1])"
+    _run(sys.executable, "-c", make, out, cwd=source)
+    [made] = out.glob("*.tar.gz")
+    return made
+
+
+@pytest.fixture(scope="module")
+def wheel(archive: Path) -> Path:
+    """Built from the source archive alone: what either lacks shows."""
+    out = archive.parent
+    _run(sys.executable, "-m", "pip", "wheel", "-q", "--no-deps", "--no-build-isolation", "-w", out, archive)
     [made] = out.glob("*.whl")
     return made
 
@@ -80,6 +90,20 @@ def test_catalogues_glossaries_and_licences_are_in_the_wheel(wheel: Path) -> Non
             or path.name == "LICENSE.txt"}  # fmt: skip
     assert len([name for name in kept if name.endswith(".ftl")]) >= 2 * len(LANGUAGES)
     assert sorted(kept - names) == []
+    licences = {name for name in names if name.endswith(("LICENSE", "LICENSE.txt"))}
+    fonts = {name.rpartition("/")[0] for name in names if name.endswith(".ttf")}
+    assert fonts and fonts <= {name.rpartition("/")[0] for name in licences}, "a font without its licence"
+    assert any(".dist-info/" in name for name in licences)
+
+
+def test_both_are_named_after_the_version_that_the_changes_begin_with(
+    tagger: Installed, archive: Path, wheel: Path
+) -> None:
+    released = re.findall(r"^## (\d+\.\d+\.\d+)$", (ROOT / "CHANGELOG.md").read_text(encoding="utf-8"), re.M)[
+        0
+    ]
+    assert archive.name == f"tagger-{released}.tar.gz" and wheel.name.startswith(f"tagger-{released}-")
+    assert tagger("--version").split() == ["tagger", released]
 
 
 def test_a_tag_is_checked_registered_printed_and_read_in_german_from_an_empty_folder(

@@ -11,6 +11,7 @@ from jsonschema import Draft202012Validator
 from pydantic import ValidationError
 
 from api.rest.shared import EXAMPLE_SPEC
+from tagger import __version__
 from tagger.store import Store
 from tagger.trimmed import Trimmed
 
@@ -149,6 +150,7 @@ def test_every_operation_says_what_lets_a_program_in_and_where_it_is(described: 
     schemes = described["components"]["securitySchemes"]
     assert {scheme["scheme"] for scheme in schemes.values()} == {"bearer"}
     assert [server["url"] for server in described["servers"]] == ["https://tags.example.com"]
+    assert described["info"]["version"] == __version__
     listed = {tag["name"] for tag in described["tags"]}
     for name, about in _operations(described):
         assert [needed.keys() <= schemes.keys() for needed in about["security"]] == [True], name

@@ -50,6 +50,9 @@ def main() -> int:
         found = measured(bench, asked.small)
         failed = failed or found is None  # the others' figures are not lost for it
         rows += found or []
+        print(
+            table.shown(found or []), file=sys.stderr, flush=True
+        )  # what is had, should the rest be stopped
     print(f"\n{date.today()}, {table.machine()}; before: {kept.stem if before and kept else 'nothing'}\n")
     print(table.shown(rows, before))
     if asked.only == BENCHES and not asked.small and not failed:
