@@ -161,6 +161,8 @@ def _message(field: str, item: Mapping[str, Any]) -> Message:
             return Message("spec-not-one-of", choices=tuple(re.findall(r"'([^']*)'", context["expected"])))
         case "greater_than_equal":
             return Message("spec-below-minimum", minimum=_limit(field, context["ge"]))
+        case "greater_than":
+            return Message("spec-not-more-than", limit=_limit(field, context["gt"]))
         case "less_than_equal":
             return Message("spec-above-maximum", maximum=_limit(field, context["le"]))
         case "string_too_long":

@@ -12,7 +12,7 @@ from typing import Annotated, Any, Self
 from pydantic import BaseModel, BeforeValidator, ConfigDict, Field, ValidationError, model_validator
 
 from tagger.errors import Problem, SpecError, TradeError, problems_of
-from tagger.messages import Message, Value, pressure
+from tagger.messages import Message, Value, length, pressure
 from tagger.spec import Fluid, Hose, PressureBar, SpecValueError
 from tagger.trade.keeping import ShopRow
 from tagger.trade.tables import Tables, compact_name
@@ -87,6 +87,8 @@ def read_own_hose(data: object, tables: Tables) -> OwnHose:
     if not compact_name(hose.part):
         raise SpecError(Problem("part", hose.part, Message("trade-own-hose-part")))
     standard = tables.standard_of(hose.standard)
+    if slips := _slips_of_the_unit(hose, tables):
+        raise SpecError(slips)
     if standard is None:
         return hose
     printed = Hose(standard=standard.standard, dash=hose.dash, edition=hose.edition or None)
@@ -96,6 +98,25 @@ def read_own_hose(data: object, tables: Tables) -> OwnHose:
         raise SpecError(Problem("edition", p.value, p.message) for p in error.problems) from None
     figures = edition.figures if edition else hose.edition
     return hose.model_copy(update={"standard": standard.standard, "edition": figures})
+
+
+def _slips_of_the_unit(hose: OwnHose, tables: Tables) -> list[Problem]:
+    """Lengths that no hose has, mostly inches typed as mm: an outside within the bore, a bend tighter than the hose."""
+    bore = tables.nominal_bore_mm(Hose(standard=hose.standard, dash=hose.dash))
+    outside, bend = hose.outside_diameter_mm, hose.bend_radius_mm
+    if outside is not None and outside <= bore:
+        said = Message("trade-own-hose-outside", outside=length(outside), bore=length(bore))
+        return [Problem("outside_diameter_mm", outside, said)]
+    across = outside or bore
+    if bend is not None and bend < across:
+        return [
+            Problem(
+                "bend_radius_mm",
+                bend,
+                Message("trade-own-hose-bend", bend=length(bend), across=length(across)),
+            )
+        ]
+    return []
 
 
 def rows_of(hose: OwnHose) -> list[ShopRow]:

@@ -90,12 +90,16 @@ def test_what_is_kept_is_read_back_whole() -> None:
         ("max_working_bar", {"max_working_bar": "lots"}),
         ("part", {"part": "--"}),
         ("bend_radius_mm", {"bend_radius_mm": 0}),
+        ("bend_radius_mm", {"bend_radius_mm": 9.5}),  # in, typed as mm
+        ("bend_radius_mm", {"bend_radius_mm": 25, "outside_diameter_mm": 31.7, "standard": "own line"}),
+        ("outside_diameter_mm", {"outside_diameter_mm": "1,25"}),
     ],
 )
 def test_what_is_missing_or_wrong_is_named(field: str, change: dict[str, Any]) -> None:
     with pytest.raises(SpecError) as error:
         read_own_hose({**HOSE, **change}, tables())
     assert [problem.field for problem in error.value.problems] == [field]
+    assert not error.value.problems[0].message.id.startswith("words-"), "another's words, in one language"
 
 
 def test_two_hoses_of_one_part_number_in_two_sizes_are_two() -> None:
