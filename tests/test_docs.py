@@ -47,6 +47,10 @@ CALLED = {
     line
     for page in ("README.md", "api/deploy/README.md", "examples/README.md")
     for line in re.findall(r"`tagger ([a-z][\w-]+ [^`]*)`", _text(page))
+} | {
+    line
+    for file in ("README.md", "tagger.service", "tagger-backup.service")
+    for line in re.findall(r"/opt/tagger/bin/tagger ([^\"\n]+)$", _text(f"api/deploy/{file}"), re.M)
 }
 
 

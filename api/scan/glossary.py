@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from fastapi import APIRouter, Request
 from fastapi.responses import Response
 
-from api.scan.pages import page
+from api.scan.pages import page, render
 from api.scan.visitor import reader_of
 from tagger.i18n import LANGUAGES, Translator
 from tagger.trade.glossary import TERMS
@@ -16,7 +18,15 @@ router = APIRouter()
 @router.get("/glossary", include_in_schema=False)
 def glossary(request: Request) -> Response:
     """Each word with what it means; ``/glossary#dash_size`` leads to one of them."""
-    t = reader_of(request).t
+    return page(request, "glossary.html", **_told(reader_of(request).t))
+
+
+def kept_page(request: Request, lang: str) -> str:
+    """The same page for a phone to keep."""
+    return render(request, "glossary.html", lang, **_told(Translator(lang)))
+
+
+def _told(t: Translator) -> dict[str, Any]:
     others = [(language, Translator(language)) for language in LANGUAGES if language != t.language]
     words = [
         {
@@ -27,4 +37,4 @@ def glossary(request: Request) -> Response:
         }
         for term in TERMS
     ]
-    return page(request, "glossary.html", title=t("glossary-title"), words=words)
+    return {"title": t("glossary-title"), "words": words}

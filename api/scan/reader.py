@@ -8,7 +8,7 @@ from typing import Any
 from fastapi import APIRouter, HTTPException, Request
 from fastapi.responses import JSONResponse, Response
 
-from api.scan import identify, identify_kit, pages, scripts
+from api.scan import glossary, identify, identify_kit, pages, scripts
 from api.scan.kit import tables_and_keys, words_of
 from api.web.headers import content_policy
 from api.web.language import translator_of
@@ -85,6 +85,18 @@ def identify_in(request: Request, version: str, lang: str) -> Response:
         }
 
     return _kept(request, version, f"identify-{lang}", make)
+
+
+@router.get("/scan/{version}/glossary-{lang}.json", include_in_schema=False)
+def glossary_in(request: Request, version: str, lang: str) -> Response:
+    """The trade's words in one language."""
+    if lang not in LANGUAGES:
+        raise HTTPException(404)
+
+    def make() -> dict[str, Any]:
+        return {f"/scan/glossary?lang={lang}": _page(glossary.kept_page(request, lang))}
+
+    return _kept(request, version, f"glossary-{lang}", make)
 
 
 @router.get("/scan/{version}/kit-{lang}.json", include_in_schema=False)

@@ -11,7 +11,7 @@ const LIST = "/scan/held.json"; // which hoses must not be used
 const STALE = 60000; // ms after which a signal is used to fetch the list again
 const PATIENCE = 6000; // ms to wait for the network before the phone reads the tag itself
 const TAG = /^\/t\/[^/]+(\/\d+)?\/?$|^(\/t\/\d+)?\/8004\/|^\/01\/\d+\/21\//i;
-const PAGES = /^\/(find|identify|identify\/look|identify\/layers|identify\/hose)$/; // the shell says what is left of these without a signal
+const PAGES = /^\/(find|glossary|identify|identify\/look|identify\/layers|identify\/hose)$/; // the shell says what is left of these without a signal
 
 importScripts("{{queue}}"); // the server puts reader/queue.js itself here
 
@@ -96,11 +96,12 @@ async function keepLibrary() {
   if (!(await (await caches.open(KEPT)).match(`/scan/${VERSION}/${LIBRARY}`))) await keepOwn(LIBRARY);
 }
 
-// What identifies an end, after all that reads a tag: the larger part is the same in every language.
+// What identifies an end, and the trade's words, after all that reads a tag: the larger part is the same in every language.
 async function keepIdentify(lang) {
   const cache = await caches.open(KEPT);
   if (!(await cache.match(`/scan/${VERSION}/candidates.json`))) await keep("identify.json");
   if (!(await cache.match(`/scan/identify?lang=${lang}`))) await keep(`identify-${lang}.json`);
+  if (!(await cache.match(`/scan/glossary?lang=${lang}`))) await keep(`glossary-${lang}.json`);
 }
 
 self.addEventListener("message", (event) => {
@@ -122,14 +123,14 @@ function late() {
   return new Promise((_, refuse) => setTimeout(() => refuse(new Error("slow")), PATIENCE));
 }
 
-// The kept shell in the language asked for, else in any; where what identifies an end is kept, its page.
+// The kept shell in the language asked for, else in any; where what identifies an end or the words are kept, their page.
 async function shell(request) {
   const cache = await caches.open(KEPT);
   const asked = new URL(request.url).searchParams.get("lang");
   const chosen = asked || (await chosenLanguage());
   const keptOf = async (page) => (chosen && (await cache.match(`${page}?lang=${chosen}`))) || cache.match(page, { ignoreSearch: true });
-  const identify = /^\/identify(\/look)?$/.test(new URL(request.url).pathname) && (await keptOf("/scan/identify"));
-  return identify || (await keptOf("/scan/shell")) || Response.error();
+  const [, own] = /^\/(identify|glossary)(?:\/look)?$/.exec(new URL(request.url).pathname) || [];
+  return (own && (await keptOf(`/scan/${own}`))) || (await keptOf("/scan/shell")) || Response.error();
 }
 
 async function chosenLanguage() {

@@ -160,12 +160,16 @@ def test_units_chosen_with_a_signal_hold_without_one(live: Live, phone: Page) ->
 
 
 def test_axe_finds_nothing_wrong_without_a_network(live: Live, phone: Page) -> None:
+    until(phone, "async () => !!(await caches.match('/scan/glossary?lang=en'))")
     without_network(phone, live)
     for address in (unseen(), unseen()[:-3], "/find"):
         phone.goto(live.url + address)
         phone.locator("main h1, main h2").first.wait_for()
         found = Axe().run(phone)
         assert not found.violations_count, found.generate_report()
+    phone.goto(f"{live.url}/glossary?lang=en#withdrawn")  # the words too, from the foot of each page
+    expect(phone.locator("#withdrawn p").first).to_have_text(T("glossary-means-withdrawn"))
+    assert not Axe().run(phone).violations_count
 
 
 def test_an_order_made_offline_arrives_exactly_once(live: Live, phone: Page) -> None:
