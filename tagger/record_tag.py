@@ -109,6 +109,7 @@ def _tag(
         assessment=assessment,
         serial=Message("printing-serial", place=place, of=of) if of > 1 else None,
         shop=shop.shop_line,
+        shop_name=shop.shop_name if shop.has_set("shop_name") else "",
         extra=_said({**record, "note": spec.note}),
         specimen=number == SPECIMEN,
         lots=_said({"end_a": spec.end_a.lot, "hose": spec.hose.lot, "end_b": spec.end_b.lot}),

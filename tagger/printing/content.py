@@ -19,7 +19,7 @@ class Tag:
     the same with the shop's signature (empty where it does not sign), ``content`` what the link carries.
     ``assessment`` adds tolerance, bend radius and sources where a template asks for them. ``extra`` holds lines for paper that stays in the shop
     (the texts of the record, order, note), ``lots`` the record's lots (end_a, hose, end_b),
-    which no symbol carries; ``shop`` is a line such as name and telephone. ``specimen``: a
+    which no symbol carries; ``shop`` is a line such as name and telephone, ``shop_name`` what of it must stay. ``specimen``: a
     picture of a tag to be, with the word across it. ``stop``: why its hose must not be used.
     """
 
@@ -29,6 +29,7 @@ class Tag:
     assessment: Assessment | None = field(default=None, hash=False)
     serial: Message | None = None  # which of how many: "3 of 20"
     shop: str = ""
+    shop_name: str = ""
     specimen: bool = False
     extra: dict[str, str] = field(default_factory=dict, hash=False)
     lots: dict[str, str] = field(default_factory=dict, hash=False)

@@ -145,11 +145,20 @@ def _built_on(tag: Tag) -> list[Message]:
 
 
 def _made(tag: Tag) -> list[Message]:
-    """Who assembled it and when, as EN 853 has assemblies marked."""
+    """Who assembled it and when, as EN 853 has assemblies marked; with the telephone."""
+    return _made_by(tag.shop, tag)
+
+
+def _made_short(tag: Tag) -> list[Message]:
+    """The same without the telephone, which the page shows, where a long name leaves it no room."""
+    return _made_by(tag.shop_name or tag.shop, tag)
+
+
+def _made_by(shop: str, tag: Tag) -> list[Message]:
     day = tag.content.built_on
-    if not tag.shop:
+    if not shop:
         return _built_on(tag)
-    return _typed(tag.shop) if day is None else [Message("printing-made", shop=tag.shop, day=day.isoformat())]
+    return _typed(shop) if day is None else [Message("printing-made", shop=shop, day=day.isoformat())]
 
 
 def _cited(source: str) -> Message:
@@ -259,7 +268,7 @@ FIELDS: dict[str, Field] = {
     "number": Field(Message("printing-field-number"), lambda tag: _typed(tag.shown_number)),
     "serial": Field(Message("printing-field-serial"), lambda tag: _optional(tag.serial)),
     "built_on": Field(Message("printing-field-built_on"), _built_on),
-    "made": Field(Message("printing-field-made"), _made),
+    "made": Field(Message("printing-field-made"), _made, shorter=(_made_short,)),
     "hose": Field(Message("printing-field-hose"), lambda tag: [phrases.hose(tag.spec.hose)]),
     "dash": Field(Message("printing-field-dash"), _size),
     "end_a": Field(_END_A, lambda tag: [phrases.end(tag.spec.end_a)]),

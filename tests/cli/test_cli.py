@@ -274,7 +274,14 @@ def test_a_run_that_is_killed_leaves_all_its_numbers_or_none_and_never_a_file_wi
         assert not (tmp_path / "many.pdf").exists()
     answer = tagger.json(*run)
     assert {one.replace("-", "") for one in answer["numbers"]} == _registered(tagger)
-    assert len(pypdfium2.PdfDocument(tmp_path / "many.pdf")) == 27
+    printed = pypdfium2.PdfDocument(tmp_path / "many.pdf")
+    assert len(printed) == 27
+    read = readers.qr_readers()["zxing-cpp"]
+    for page in (
+        printed[place] for place in (0, 13, 26)
+    ):  # a label says a number that is registered, and no trial's
+        texts = read(readers.grey(page.render(scale=203 / 72).to_pil()))
+        assert texts and {link.parse(text).number for text in texts} <= _registered(tagger)
     assert not (tmp_path / "many.pdf.part").exists()
 
 

@@ -12,7 +12,10 @@ from tagger.i18n import LANGUAGES
 from tagger.printing import template
 from tagger.printing.layout import lay_out
 from tagger.printing.proof import prove
+from tagger.record_tag import preview
+from tagger.settings import ShopSettings
 from tagger.spec import AssemblySpec
+from tagger.store import Registration
 from tagger.trade import assess
 
 WORST = {
@@ -57,3 +60,20 @@ def test_an_end_not_known_one_unverified_and_a_danger_are_printed_on_every_templ
     for name in template.names():
         for language in LANGUAGES:
             prove(tag, lay_out(tag, template.load(name).in_languages([language]), 300))
+
+
+def test_a_long_shop_name_stays_with_the_day_and_leaves_its_telephone_to_the_page_without_room() -> None:
+    """Name, telephone and day of 75 letters kept the hang tag and others from being printed at all."""
+    name, phone = "Hydraulikservice Müller & Söhne GmbH & Co. KG", "+49 7123 456 789"
+    spec = AssemblySpec.read(WORST)
+    row = Registration(spec, assess(spec), built_on=date(2026, 11, 16))
+    tag = preview(row, ShopSettings(shop_name=name, shop_phone=phone))
+    said = {}
+    for label in (template.load(each) for each in template.names()):
+        if label.purpose != "do_not_use":
+            items = lay_out(tag, label).drawing.items
+            said[label.name] = " ".join(item.text for item in items if isinstance(item, Text))
+    assert {one for one in said if f"{name}, " not in said[one]} == {"roll_2x1", "thin_wrap"}
+    assert all("2026-11-16" in said[one] for one in said if name in said[one])
+    assert phone in said["roll_4x6"] and phone in said["end_tag_a"]
+    assert phone not in said["hang_tag"]
