@@ -21,7 +21,7 @@ from tagger.trade.servicelife import NOT_A_PERMISSION, guidance
 
 router = APIRouter()
 _PLOTS = (Kind.PRINTED, Kind.SCANNED, Kind.ORDERED)
-_W, _H, _FOOT = 600, 150, 20
+_W, _H, _FOOT = 340, 150, 20
 
 
 @router.get("/figures")

@@ -351,7 +351,11 @@ def _shown(candidate: Candidate, which: str, state: dict[str, str], reader: Read
 
 
 def _percent(likelihood: float) -> str:
-    return f"{likelihood * 100:.0f} %" if likelihood >= 0.01 else "< 1 %"
+    return (
+        f"{likelihood * 100:.0f}\N{NO-BREAK SPACE}%"
+        if likelihood >= 0.01
+        else "<\N{NO-BREAK SPACE}1\N{NO-BREAK SPACE}%"
+    )
 
 
 def _contradicted(candidate: Candidate, t: Translator) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import html
+import re
 
 import pypdfium2
 import pytest
@@ -244,6 +245,9 @@ def test_a_test_that_was_too_high_is_certified_as_held_until_the_letter_is_there
 ) -> None:
     assert _test(bench, number, "passed", "500 bar") == 200
     assert "HELD - do not use" in _certificate(bench, number)
+    page, printing = bench.get(f"/bench/tag/{number}").text, 'class="button main" href="/bench/run/'
+    assert printing not in page, "nothing to print of what is held but the tag that says so"
+    assert re.search(r"water, \S+<br>500 bar", page), "the tester's name runs into no pressure"
     assert bench.submit("/bench/print", {"number": number, "as": "pdf"}).status_code == 422
     letter = {"allowed_by": "Hose and fitting manufacturer", "allowed_on": "", "document": "letter 12"}
     wrong = bench.submit(f"/bench/tag/{number}/allow", letter)
@@ -254,6 +258,7 @@ def test_a_test_that_was_too_high_is_certified_as_held_until_the_letter_is_there
     words = _certificate(bench, number)
     assert "Pressure test certificate" in words and "tested at 500 bar" in words and "passed" not in words
     assert "Hose and fitting manufacturer, 2026-01-05, letter 12" in words.replace("\r\n", " ")
+    assert printing in bench.get(f"/bench/tag/{number}").text
     assert bench.submit("/bench/print", {"number": number, "as": "pdf"}).status_code == 200
 
 
@@ -304,6 +309,7 @@ def test_a_slip_is_made_void_and_its_page_says_do_not_fit(bench: Bench, store: S
     assert bench.submit(f"/bench/tag/{number}/void", {"void_reason": ""}).status_code == 422
     page = bench.submit(f"/bench/tag/{number}/void", {"void_reason": "registered twice"}).text
     assert "VOID, do not fit." in page and "registered twice" in page
+    assert 'class="button main" href="/bench/run/' not in page
     assert bench.submit("/bench/print", {"number": number, "as": "pdf"}).status_code == 422
     assert "void" in bench.get("/bench/find").text
     assert store.withdrawals() == []

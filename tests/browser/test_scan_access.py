@@ -68,6 +68,10 @@ def addresses(live: Live) -> dict[str, str]:
         "find refused": "/find?q=7K3MQ9XW2R2",
         "identify": "/identify",
         "candidates": "/identify?form=male&diameter=1+1/16+in&tpi=12&seat=45",
+        "look": "/identify/look?thread=female",
+        "layers": "/identify/layers?kind=wire_braid&layers=2",
+        "gauges": "/gauges",
+        "measure": "/measure",
         "hose": HOSE,
         "hose refused": HOSE.replace("dash=12", "dash=13"),
     }

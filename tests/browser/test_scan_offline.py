@@ -372,6 +372,7 @@ def test_find_has_the_tags_seen_on_this_phone_without_a_network(live: Live, phon
     expect(phone.locator("h1.number")).to_be_visible()
     phone.goto(f"{live.url}/find")
     expect(phone.locator("[data-seen] a").first).to_have_text(tag_number.format(made.number))
+    expect(phone.locator("[data-seen] li").first).to_have_text(re.compile(r" in\), 1250 mm \(49\.21 in\)$"))
     without_network(phone, live)
     phone.goto(f"{live.url}/find")
     expect(phone.locator("[data-seen] a").first).to_be_visible()

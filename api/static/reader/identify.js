@@ -62,7 +62,7 @@ function question(next, asked, t) {
 }
 
 function card({ row, likelihood, contradicts, series, lookAlikes }, which, first, t, pool) {
-  const percent = likelihood >= 0.01 ? `${round(likelihood * 100)} %` : "< 1 %";
+  const percent = likelihood >= 0.01 ? `${round(likelihood * 100)}\u00a0%` : "<\u00a01\u00a0%";
   const found = made("section", "", { class: "card" },
     made("h3", endWords(row, series, t, pool)), made("p", `${row.thread} · ${t("scan-identify-likelihood", { percent })}`));
   if (contradicts.length) {

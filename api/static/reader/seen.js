@@ -17,12 +17,19 @@ export function seen() {
 // Remembers the tag of this page. Its link, digits and all, ends the order lines.
 export function see(number) {
   const link = document.getElementById("order-lines")?.textContent.trim().split(/\s/).at(-1);
-  const what = document.getElementById("line")?.textContent.trim();
+  const what = words(document.getElementById("line"));
   if (!link || !what) return;
   try {
     const one = { number, path: new URL(link).pathname, what, at: new Date().toISOString() };
     localStorage.setItem(AT, JSON.stringify([one, ...seen().filter((other) => other.number !== number)].slice(0, MOST)));
   } catch { /* nothing is kept here */ }
+}
+
+// The words of a line as they look: a style sheet writes the brackets round the second system's figure.
+function words(line) {
+  const plain = line?.cloneNode(true);
+  for (const us of plain?.querySelectorAll(".both > .us") ?? []) us.textContent = `(${us.textContent})`;
+  return plain?.textContent.trim();
 }
 
 // Where a typed text leads without a signal: to a tag seen here, with its digits. Else null.

@@ -153,7 +153,7 @@ bench-reprint-second = zweites Schild nötig
 
 bench-field-of-end = { SAY($end, case: "start") }, { $field }
 bench-field-hose = Schlauch
-bench-field-hose-standard = Schlauchnorm (Schlauchaufdruck)
+bench-field-hose-standard = Schlauchnorm (Aufdruck)
 bench-field-hose-dash = Dash-Größe
 bench-field-hose-edition = Ausgabe (Aufdruck)
 bench-field-hose-part = Artikelnummer des Herstellers (Schlauch)

@@ -383,7 +383,7 @@ scan-hose-drop = Bogenhöhe
 scan-hose-jump = Sprunggröße: Armatur eine Größe über oder unter dem Schlauch
 scan-hose-clocking = Verdrehwinkel (nur bei zwei Bögen)
 scan-hose-clocking-hint = Ende A vorn (Ihnen am nächsten), Bogen A nach unten: Grad gegen den Uhrzeigersinn bis Bogen B
-scan-hose-length-hint = Beispiel: 1250 mm oder 49 1/4 in
+scan-hose-length-hint = Beispiel: 1250 mm oder 49 1/4 in.
 scan-hose-read = Gelesen als { $length }
 scan-hose-bare = { $unit ->
     [in] Eine Zahl ohne Einheit sind Zoll.

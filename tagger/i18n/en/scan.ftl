@@ -383,7 +383,7 @@ scan-hose-drop = Elbow drop length
 scan-hose-jump = Jump size: fitting one size above or below the hose
 scan-hose-clocking = Clocking angle (two elbows only)
 scan-hose-clocking-hint = End A nearest you, elbow A pointing down: degrees counter-clockwise to elbow B
-scan-hose-length-hint = Example: 1250 mm or 49 1/4 in
+scan-hose-length-hint = Example: 1250 mm or 49 1/4 in.
 scan-hose-read = Read as { $length }
 scan-hose-bare = { $unit ->
     [in] A number without a unit is inches.

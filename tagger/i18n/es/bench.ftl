@@ -153,7 +153,7 @@ bench-reprint-second = segunda etiqueta necesaria
 
 bench-field-of-end = { SAY($end, case: "start") }, { $field }
 bench-field-hose = Manguera
-bench-field-hose-standard = Norma de la manguera (línea de marcado)
+bench-field-hose-standard = Norma de la manguera (marcado)
 bench-field-hose-dash = Tamaño dash
 bench-field-hose-edition = Edición (marcado)
 bench-field-hose-part = Referencia del fabricante (manguera)
@@ -373,7 +373,7 @@ bench-build-show-order = Ver el pedido
 bench-build-nearest-tag = (junto a la etiqueta)
 bench-build-standard-hint = R2, 2SN ...
 bench-build-edition-hint = S o año
-bench-build-as-hose = como la manguera
+bench-build-as-hose = manguera
 bench-build-drop-hint = mm o 2 1/4 in
 bench-build-length-hint = 1250; 49 1/4 in
 bench-build-clocking-hint = de 0 a 359

@@ -383,7 +383,7 @@ scan-hose-drop = Altura del codo (drop)
 scan-hose-jump = Salto de tamaño: racor de un tamaño mayor o menor que la manguera
 scan-hose-clocking = Ángulo de orientación (solo con dos codos)
 scan-hose-clocking-hint = Extremo A más cerca de usted y codo A hacia abajo: grados en sentido antihorario hasta el codo B
-scan-hose-length-hint = Ejemplo: 1250 mm o 49 1/4 in
+scan-hose-length-hint = Ejemplo: 1250 mm o 49 1/4 in.
 scan-hose-read = Leído como { $length }
 scan-hose-bare = { $unit ->
     [in] Un número sin unidad son pulgadas.

@@ -383,7 +383,7 @@ scan-hose-drop = Déport du coude
 scan-hose-jump = Embout réduit ou augmenté : une taille au-dessus ou au-dessous du tuyau
 scan-hose-clocking = Angle d'orientation (deux coudes seulement)
 scan-hose-clocking-hint = Extrémité A de votre côté, coude A vers le bas : degrés dans le sens antihoraire jusqu'au coude B
-scan-hose-length-hint = Exemple : 1250 mm ou 49 1/4 in
+scan-hose-length-hint = Exemple : 1250 mm ou 49 1/4 in.
 scan-hose-read = Lu comme { $length }
 scan-hose-bare = { $unit ->
     [in] Un nombre sans unité est en pouces.
