@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import json
 import os
+import re
+import shlex
 import signal
 import sqlite3
 import subprocess
@@ -516,6 +518,14 @@ def test_a_slip_is_corrected_and_made_void_on_the_command_line(tagger: Shell) ->
     tagger("void", number, "--reason", "registered twice")
     assert "VOID, do not fit: registered twice" in tagger("show", number).stdout
     assert "is void" in tagger("print", number, "--out", "tag.pdf", code=1).stderr
+
+
+def test_the_proof_test_of_the_examples_passes_as_it_is_written_there(tagger: Shell) -> None:
+    readme = (ROOT / "examples/README.md").read_text(encoding="utf-8").replace("\\\n", "")
+    number = tagger("register", ROOT / "examples/week/boom_rod_side.json").stdout.strip()
+    (written,) = re.findall(r"^ +tagger (proof \$NUMBER .*)$", readme, re.MULTILINE)
+    done = tagger(*shlex.split(written.replace("$NUMBER", number)))
+    assert "\nproof test passed: 310 bar (4500 psi), 60 s" in done.stdout
 
 
 def test_a_proof_test_and_its_allowance_are_recorded_on_the_command_line(tagger: Shell) -> None:
