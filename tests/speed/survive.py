@@ -44,18 +44,9 @@ Blow = Callable[[Shot, Chance], Shot]
 RECOVERS = {"L": 0.07, "M": 0.15, "Q": 0.25, "H": 0.30}  # share of codewords, ISO/IEC 18004
 
 BLOWS: dict[str, Blow] = {
-    "clean": lambda shot, chance: shot,
     "blobs, 5 %": lambda shot, chance: damage.blobs(shot, chance, 0.05),
     "blobs, 10 %": lambda shot, chance: damage.blobs(shot, chance, 0.10),
     "one stain, 10 %": lambda shot, chance: damage.stain(shot, chance, 0.10),
-    "scratches, 3 %": lambda shot, chance: damage.scratches(shot, chance, 0.03),
-    "scratches, 6 %": lambda shot, chance: damage.scratches(shot, chance, 0.06),
-    "ink lost, 3 %": lambda shot, chance: damage.toner_loss(shot, chance, 0.03),
-    "ink lost, 6 %": lambda shot, chance: damage.toner_loss(shot, chance, 0.06),
-    "contrast 25 %": lambda shot, chance: damage.faded(shot, chance, 0.25),
-    "blur 0.15 mm": lambda shot, chance: damage.blurred(shot, chance, 0.15),
-    "noise 40 of 255": lambda shot, chance: damage.noisy(shot, chance, 40),
-    "tilt 45°": lambda shot, chance: damage.tilted(shot, chance, 45),
 }
 
 
@@ -160,30 +151,6 @@ def _bare(symbol: Symbol, pixels: int = 6) -> Shot:
     levels = np.where(dark, damage.INK, damage.PAPER).astype(np.uint8)
     picture = np.kron(levels, np.ones((pixels, pixels), dtype=np.uint8))
     return Shot(picture, margin * pixels, margin * pixels, symbol.size * pixels, symbol.size)
-
-
-def everything(trials: int) -> Table:
-    """Every template, every kind of damage, the label's largest symbol."""
-    rows = []
-    done: dict[bytes, list[str]] = {}  # a sheet's labels are its base's: what looks the same is tried once
-    for name in template.names():
-        dots, page, codes, _ = on_label(name, survival.DPI)
-        placed = codes[0]
-        shot = damage.aim(dots, page, placed)
-        cells = done.setdefault(shot.picture.tobytes(), [])
-        for blow in () if cells else BLOWS.values():
-            chance = np.random.default_rng(3)
-            pictures = (damage.camera(blow(shot, chance), chance) for _ in range(trials))
-            text = placed.symbol.text
-            cells.append(share(reads(picture, text) >= 2 for picture in pictures).removesuffix(" %"))
-        rows.append(
-            (name, f"{placed.symbol.level}{placed.symbol.version}, {placed.module_mm:.2f} mm", *cells)
-        )
-        print(".", end="", file=sys.stderr, flush=True)
-    title = (
-        f"The largest symbol of every template at {survival.DPI} dpi, share read in %, {trials} trials a cell"
-    )
-    return Table(title, ("template", "symbol", *BLOWS), tuple(rows))
 
 
 def whole(
@@ -423,9 +390,7 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("--trials", type=int, default=200, help="trials a row for the hang tag")
     parser.add_argument("--quick", action="store_true", help="a tenth of the trials")
-    parser.add_argument(
-        "--only", choices=("grades", "hang_tag", "levels", "templates", "whole", "wrap", "sides")
-    )
+    parser.add_argument("--only", choices=("grades", "hang_tag", "levels", "whole", "wrap", "sides"))
     parser.add_argument("--templates", nargs="*", default=(), metavar="DIR", help="whole labels of these too")
     parser.add_argument("--names", nargs="*", default=(), metavar="NAME", help="whole labels of these alone")
     parser.add_argument("--whole-trials", type=int, default=10, help="trials a wound of whole labels")
@@ -445,7 +410,6 @@ def main() -> None:
         "grades": letters,
         "hang_tag": lambda: acceptance(max(10, asked.trials // less)),
         "levels": lambda: levels(max(10, asked.trials // less)),
-        "templates": lambda: everything(max(2, 10 // less)),
         "whole": lambda: whole(
             max(2, asked.whole_trials // less),
             tuple(asked.templates),
