@@ -15,11 +15,13 @@ import os
 import shutil
 import sys
 import time
-from dataclasses import asdict
+from functools import partial
 from pathlib import Path
 from typing import Any
 
-from tests.mutants import covering, trying
+import pytest
+
+from tests.mutants import covering, swapping, trying
 from tests.mutants.changes import ROOT, Change, sample
 
 EXPLAINED = Path(__file__).parent / "explained.csv"
@@ -39,7 +41,6 @@ def main() -> int:
     asked.folder.mkdir(parents=True, exist_ok=True)
     os.chdir(ROOT)
     _covered(asked.folder)
-    trying.warm()
     begun = time.monotonic()
     changes = sample(asked.most)
     _try_all(changes, covering.read(asked.folder), asked.folder, asked.at_once)
@@ -59,26 +60,46 @@ def _covered(folder: Path) -> None:
 
 
 def _try_all(changes: list[Change], covered: covering.Covering, folder: Path, at_once: int) -> None:
-    known, running = _results(folder), 0
-    for at, change in enumerate(changes, 1):
-        if change.rank in known:
-            continue
-        if running >= at_once:
+    """Those within functions in forks of one process; the others, such as a constant, by an import each."""
+    known = _results(folder)
+    left = [(change, swapping.new_codes(change)) for change in changes if change.rank not in known]
+    within = [(change, codes) for change, codes in left if codes is not None]
+    if within and os.fork() == 0:
+        try:
+            _in_forks(within, covered, folder, at_once)
+        finally:
+            os._exit(0)
+    elif within:
+        os.wait()
+    _import_each([change for change, codes in left if codes is None], covered, folder, at_once)
+
+
+def _in_forks(within: list[swapping.Changed], covered: covering.Covering, folder: Path, at_once: int) -> None:
+    plugin = swapping.Swapping(within, covered, partial(_keep, folder), at_once)
+    asked = sorted({where for near in covering.NEAR.values() for where in near})
+    options = ["-q", "-s", "-p", "no:cacheprovider", "-p", "no:xdist", "-p", "no:cov", "--hypothesis-seed=0"]
+    pytest.main([*options, *asked], plugins=[plugin])
+
+
+def _import_each(changes: list[Change], covered: covering.Covering, folder: Path, at_once: int) -> None:
+    trying.warm()
+    for at, change in enumerate(changes):
+        if at >= at_once:
             os.wait()
-            running -= 1
-        print(f"\r{at} of {len(changes)}", end="", file=sys.stderr, flush=True)
-        running += 1
+        print(f"{at + 1} of {len(changes)} by an import", file=sys.stderr, flush=True)
         if os.fork() == 0:
             try:
                 result = trying.tried(change, covered, folder)
-                line = json.dumps({"rank": change.rank, **asdict(result)}) + "\n"
-                with (folder / "results.jsonl").open("a") as file:
-                    file.write(line)
+                _keep(folder, change, result.noticed, result.by)
             finally:
                 os._exit(0)
-    for _ in range(running):
+    for _ in range(min(at_once, len(changes))):
         os.wait()
-    print(file=sys.stderr)
+
+
+def _keep(folder: Path, change: Change, noticed: bool, by: str) -> None:
+    with (folder / "results.jsonl").open("a") as file:
+        file.write(json.dumps({"rank": change.rank, "noticed": noticed, "by": by}) + "\n")
 
 
 def _results(folder: Path) -> dict[str, dict[str, Any]]:

@@ -12,6 +12,7 @@ import hashlib
 from collections import Counter, defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import islice
 from pathlib import Path
 
 from cosmic_ray.ast import ast_nodes, get_ast
@@ -55,7 +56,16 @@ def sample(most: int) -> list[Change]:
     A place's rank depends on its room, function and line of text alone: a new line elsewhere changes nothing.
     """
     found = sorted((change for file in _files() for change in _changes(file)), key=lambda change: change.rank)
-    return found[:most]
+    return list(islice(filter(_compiles, found), most))
+
+
+def _compiles(change: Change) -> bool:
+    """The operators take the star before parameters for a product, and the like."""
+    try:
+        compile(change.source(), change.file, "exec", dont_inherit=True)
+    except SyntaxError:
+        return False
+    return True
 
 
 def _files() -> Iterator[str]:

@@ -1,0 +1,83 @@
+"""The fit guide of a whole assembly: each end has its own values, in the order that the ends are connected."""
+
+from __future__ import annotations
+
+from tagger.spec import TagContent, Tightening
+from tagger.trade import assess, guide, motion
+from tagger.trade.steps import OF_ONE_END, PHASES
+from tagger.trade.tables import tables
+from tests.trade.specs import end, example
+
+FIRST = Tightening(
+    torque_min_nm=103, torque_max_nm=115, flats_min=1, flats_max=1.25, flats_basis="finger_tight"
+)
+OTHER = Tightening(torque_min_nm=60, torque_max_nm=70)
+
+
+def _content() -> TagContent:
+    spec = example(end_b=end("orfs", 12), clocking_deg=None)
+    return TagContent(spec=spec, tighten_a=FIRST, tighten_b=OTHER, working_pressure_bar=172.4)
+
+
+def _lines(screens: list[guide.Screen], ends: str) -> list[guide.Line]:
+    return [line for screen in screens for line in screen.lines if line.ends == ends]
+
+
+def test_each_end_is_tightened_to_its_own_values_and_never_to_the_others() -> None:
+    screens = guide.screens(_content(), 240.0, None, tables())
+    for ends, own, others in (("A", FIRST, OTHER), ("B", OTHER, FIRST)):
+        lines = _lines(screens, ends)
+        assert lines and {line.tightening for line in lines} == {own}
+        said = " ".join(str(line.step.message) for line in lines)
+        assert str(round(own.torque_max_nm or 0)) in said
+        assert str(round(others.torque_max_nm or 0)) not in said
+
+
+def test_what_both_ends_say_is_said_once_and_the_phases_come_in_order() -> None:
+    screens = guide.screens(_content(), 240.0, None, tables())
+    once = [line.said for line in _lines(screens, "AB")]
+    assert once and len(once) == len(set(once))
+    assert not set(once) & {line.said for line in _lines(screens, "A") + _lines(screens, "B")}
+    phases = [line.step.phase for screen in screens for line in screen.lines]
+    assert phases == sorted(phases, key=PHASES.index)
+    for screen in screens:
+        orders = [line.step.order for line in screen.lines]
+        assert orders == sorted(orders), screen.name
+
+
+def test_the_end_that_is_connected_first_comes_first() -> None:
+    content = _content()
+    screens = guide.screens(content, 240.0, None, tables())
+    own = [screen.ends for screen in screens if screen.name in OF_ONE_END and screen.ends != "AB"]
+    assert set(own) == {"A", "B"}
+    assert own[0] == ("B" if motion.first_end(content.spec, tables()) == "end_b" else "A")
+
+
+def test_the_record_names_the_source_of_the_figure_that_a_step_uses() -> None:
+    content = _content()
+    found = assess(content.spec)
+    assert found.end_a.torque and found.end_a.flats
+    advice = found.end_a.model_copy(
+        update={
+            "torque": found.end_a.torque.model_copy(update={"source": "handbook 7"}),
+            "flats": found.end_a.flats.model_copy(update={"source": "sheet 9"}),
+        }
+    )
+    lines = _lines(guide.screens(content, 240.0, (advice, found.end_b), tables()), "A")
+    sources = {
+        line.step.figures: str(line.source) for line in lines if {"torque", "flats"} & set(line.step.figures)
+    }
+    assert sources
+    for figures, source in sources.items():
+        assert ("handbook 7" in source) == ("torque" in figures), figures
+        assert ("sheet 9" in source) == ("flats" in figures), figures
+
+
+def test_flats_of_a_taper_thread_are_sixths_of_a_turn() -> None:
+    taper = example(end_a=end("npt", "3/4", "male"), clocking_deg=None).end_a
+    tightening = Tightening(flats_min=6, flats_max=12, flats_basis="finger_tight")
+    found = guide.turns_of(taper, tightening)
+    assert found is not None and (found.min, found.max) == (1, 2) and found.basis == "finger_tight"
+    assert guide.turns_of(taper, None) is None
+    assert guide.turns_of(taper, Tightening(torque_max_nm=50)) is None
+    assert guide.turns_of(example().end_a, tightening) is None
