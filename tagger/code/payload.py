@@ -65,15 +65,13 @@ def encode_carried(content: TagContent) -> str:
     """The same of what ``carried`` answered."""
     layout = _layout(VERSION)
     flat = _flatten(content)
-    bits = [(1, 1), (VERSION, layout["version_bits"])]
+    value, length = 1 << layout["version_bits"] | VERSION, 1 + layout["version_bits"]
     read: Flat = {}
     for field in layout["fields"]:
         if _applies(field, read):
             read[field["name"]] = flat.get(field["name"])
-            bits += _field_bits(field, flat)
-    value = length = 0
-    for part, width in bits:
-        value, length = value << width | part, length + width
+            for part, width in _field_bits(field, flat):
+                value, length = value << width | part, length + width
     return str(value << 16 | _crc(value, length))
 
 
@@ -204,7 +202,7 @@ def _layout(version: int) -> dict[str, Any]:
         raise PayloadError(Problem("digits", None, Message("code-version", version=version)))
     layout = layout_as_written(version)
     for field in layout["fields"]:
-        field["step"] = Fraction(str(field.get("step", 1)))
+        field["step"] = Fraction(str(field.get("step", 1))).as_integer_ratio()
     return layout
 
 
@@ -268,7 +266,7 @@ def _unflatten(flat: Flat, version: int) -> dict[str, Any]:
         standard, edition = flat["hose.standard"], flat["hose.edition"]
     hose |= {"standard": standard, "edition": edition or None}
     for name in ("end_a", "end_b"):
-        by_dash = Connection(flat[f"{name}.connection"]).sized_by is Sizing.DASH
+        by_dash = _sized_by(flat[f"{name}.connection"]) is Sizing.DASH
         values["spec"][name] |= {
             "dash" if by_dash else "size": flat.get(f"{name}.size"),
             "shape": flat[f"{name}.bend_deg"] or "straight",
@@ -340,7 +338,10 @@ def _applies(field: dict[str, Any], flat: Flat) -> bool:
         return False
     if "only_if_zero" in field and flat[field["only_if_zero"]] != _NAMED:
         return False
-    return all(_holds(condition, flat.get(condition["field"])) for condition in field.get("when", ()))
+    for condition in field.get("when", ()):  # noqa: SIM110 - asked of every field of every tag
+        if not _holds(condition, flat.get(condition["field"])):
+            return False
+    return True
 
 
 def _holds(condition: dict[str, Any], value: Any) -> bool:
@@ -355,7 +356,12 @@ def _width(field: dict[str, Any], flat: Flat) -> int:
 
 
 def _sizing(field: dict[str, Any], flat: Flat) -> Sizing:
-    return Connection(flat[field["name"].replace(".size", ".connection")]).sized_by
+    return _sized_by(flat[field["name"].replace(".size", ".connection")])
+
+
+@cache
+def _sized_by(connection: str) -> Sizing:
+    return Connection(connection).sized_by
 
 
 def _raw(field: dict[str, Any], value: Any, flat: Flat) -> int:
@@ -386,8 +392,8 @@ def _steps(field: dict[str, Any], value: Any) -> int:
 
 
 @lru_cache(maxsize=8192)  # assemblies of a run have many a figure in common
-def _in_steps(value: str, step: Fraction) -> int:
-    return round(Fraction(value) / step)
+def _in_steps(value: str, step: tuple[int, int]) -> int:
+    return round(Fraction(value) / Fraction(*step))
 
 
 def _point(table: str, name: str, value: str) -> int:
@@ -463,8 +469,8 @@ def _value(field: dict[str, Any], bits: _Bits, flat: Flat) -> Any:
 
 
 @lru_cache(maxsize=8192)
-def _figure(steps: int, step: Fraction) -> float:
-    return steps if step == 1 else float(round(steps * step, 4))
+def _figure(steps: int, step: tuple[int, int]) -> float:
+    return steps if step == (1, 1) else float(round(steps * Fraction(*step), 4))
 
 
 def _name(table: str, field: str, point: int) -> str:

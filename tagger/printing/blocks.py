@@ -15,11 +15,11 @@ from tagger.printing import fields
 from tagger.printing.fields import Said
 from tagger.printing.part import Job, Part, too_small
 from tagger.printing.template import SMALLEST_TEXT_MM, BetweenBox, EndBox
-from tagger.printing.textfit import LEADING, TOP, Fitted, Paragraph, stack, stack_height
+from tagger.printing.textfit import LEADING, TOP, Fitted, Paragraph, look, read_back, stack, stack_height
 
 _GAP = 1.0  # mm between a picture and the text beside it
 _LETTER = 7.0  # side of the plate with A or B, at most
-_Forms = Sequence[Sequence[Said]]
+_Forms = tuple[tuple[Said, ...], ...]
 _FIGURE = 6.6  # ems that a usual range of torque takes: "103–115 N·m"
 
 
@@ -28,12 +28,12 @@ def end_block(box: EndBox, index: int, job: Job) -> Part:
     spec, content = job.tag.spec, job.tag.content
     end, values = (spec.end_a, content.tighten_a) if box.end == "a" else (spec.end_b, content.tighten_b)
     said = fields.end_said(end, values, job.template.languages)
-    frame, text = _end_text(box, said)
+    frame, text = _end_text(box, _looks(said))
     if text is None:
         raise _refused(said, frame.room, index, job)
     turn = (spec.clocking_deg or 0) if box.end == "b" else 0
     picture = _end_picture(frame, box.end, Look.of(end), turn) if box.picture else ()
-    return Part([*frame.plate, *picture, *text], [])
+    return Part([*frame.plate, *picture, *text.told(said)], [])
 
 
 @lru_cache(maxsize=512)
@@ -43,12 +43,45 @@ def _end_picture(frame: _Frame, name: str, look: Look, turn: int) -> tuple[Item,
 
 
 @lru_cache(maxsize=512)
-def _end_text(box: EndBox, said: tuple[tuple[Said, ...], ...]) -> tuple[_Frame, tuple[Item, ...] | None]:
+def _end_text(box: EndBox, looks: _Forms) -> tuple[_Frame, _Set | None]:
     """The frame in which most is large, and what is said of the end in its place; None where it does not fit."""
-    fitted = {frame: _fits(said, frame.room, box, spare=1) for frame in _frames(box)}
+    fitted = {frame: _fits(looks, frame.room, box, spare=1) for frame in _frames(box)}
     frame = max(fitted, key=lambda each: _main_size(fitted[each]))  # the widest picture of those as large
     found = fitted[frame]
-    return frame, None if found is None else tuple(moved(_text(found, frame.room[1]), *frame.text_at))
+    return frame, None if found is None else _Set.of(found, frame.room[1], frame.text_at)
+
+
+def _looks(forms: _Forms) -> _Forms:
+    """The same as it looks, whatever its digits are: most labels of a run differ in nothing else."""
+    return tuple([tuple([one._replace(text=look(one.text)) for one in said]) for said in forms])
+
+
+@dataclass(frozen=True, slots=True)
+class _Fit:
+    """A form that fits, by its place among the forms: each of its texts as it is set."""
+
+    form: int
+    said: tuple[tuple[Said, Fitted], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class _Set:
+    """The looks of a form's texts in their place; ``form``: which of the forms it is."""
+
+    form: int
+    items: tuple[Text, ...]
+
+    @classmethod
+    def of(cls, fit: _Fit, height: float, at: tuple[float, float] = (0.0, 0.0)) -> _Set:
+        return cls(fit.form, tuple(_text(fit.said, height, *at)))
+
+    def told(self, forms: _Forms) -> list[Text]:
+        """The texts of the form as they are."""
+        lines = read_back([item.text for item in self.items], [one.text for one in forms[self.form]])
+        return [
+            item if item.text == line else Text(item.x, item.y, line, item.size, item.bold)
+            for item, line in zip(self.items, lines, strict=True)
+        ]
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,9 +98,9 @@ class _Frame:
 _PICTURES = (1.0, 0.85, 0.7)  # shares of a picture's width, where the text beside it wants the room
 
 
-def _main_size(fitted: list[tuple[Said, Fitted]] | None) -> float:
+def _main_size(fitted: _Fit | None) -> float:
     """Of what is read at arm's length, the smallest em, in steps that make a difference; 0 where nothing fits."""
-    sizes = (found.size for one, found in fitted or () if one.main)
+    sizes = (found.size for one, found in (fitted.said if fitted else ()) if one.main)
     return round(min(sizes, default=10.0 if fitted else 0.0) / 0.15) * 0.15
 
 
@@ -105,24 +138,41 @@ def between(box: BetweenBox, index: int, job: Job) -> Part:
 
     How the angle is counted stands with it where that makes nothing else smaller; the picture shows it anyway.
     """
-    width, height = box.inner
     above = fields.between_said(job.tag, job.template.languages)
     angles = fields.clocking_said(job.tag, job.template.languages)
+    frame, said, angle = _between(box, _looks(above), _looks(angles))
+    if said is None:
+        raise _refused(above, frame.room, index, job)
     if not angles:
-        return Part(_text(_fitting(above, (width, height), box, index, job), height), [])
+        return Part([*said.told(above)], [])
+    if angle is None:
+        raise _refused(angles, frame.angle_room, index, job)
     degrees = job.tag.spec.clocking_deg
     assert degrees is not None
+    picture = moved(_clocking(degrees, frame.picture), *frame.picture_at)
+    return Part([*said.told(above), *angle.told(angles), *picture], [])
+
+
+@lru_cache(maxsize=512)
+def _between(box: BetweenBox, above: _Forms, angles: _Forms) -> tuple[_AngleFrame, _Set | None, _Set | None]:
+    """The frame that is liked best; the looks of hose and length in it, and of the angle; None for what does not fit."""
+    height = box.inner[1]
+    if not angles:
+        frame = _AngleFrame(box.inner, (0.0, 0.0), (0.0, 0.0), 0.0, (0.0, 0.0))
+        alone = _fits(above, frame.room, box)
+        return frame, _Set.of(alone, height) if alone else None, None
     frames = _angle_frames(box)
-    plain = _Between(
-        frames[0],
-        _fitting(above, frames[0].room, box, index, job),
-        _fitting(angles[-1:], frames[0].angle_room, box, index, job),
-    )
+    said, angle = _fits(above, frames[0].room, box), _fits(angles[-1:], frames[0].angle_room, box)
+    if said is None or angle is None:
+        return frames[0], _Set.of(said, height) if said else None, None
+    plain = _Between(frames[0], said, _Fit(len(angles) - 1, angle.said))
     best = next(_fuller(plain, frames, above, angles[:-1], box), plain)
     frame = best.frame
-    items = _text(best.said, height)
-    items += moved(_text(best.angle, frame.angle_room[1]), *frame.angle_at)
-    return Part([*items, *moved(_clocking(degrees, frame.picture), *frame.picture_at)], [])
+    return (
+        frame,
+        _Set.of(best.said, height),
+        _Set.of(best.angle, frame.angle_room[1], frame.angle_at),
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -141,37 +191,32 @@ class _Between:
     """The texts of such a box, fitted in a frame."""
 
     frame: _AngleFrame
-    said: list[tuple[Said, Fitted]]
-    angle: list[tuple[Said, Fitted]]
+    said: _Fit
+    angle: _Fit
 
 
 def _fuller(
     plain: _Between, frames: tuple[_AngleFrame, ...], above: _Forms, angles: _Forms, box: BetweenBox
 ) -> Iterator[_Between]:
     """The same with more said of the angle, the most first, where all else stays as it is."""
-    fitted: dict[_AngleFrame, list[tuple[Said, Fitted]] | None] = {}
-    for angle in angles:
+    fitted: dict[_AngleFrame, _Fit | None] = {}
+    for place, angle in enumerate(angles):
         for frame in frames:
-            told = _angle_fits(angle, frame.angle_room, box)
+            told = _fits((angle,), frame.angle_room, box)
             if told is None or not _no_smaller(told, plain.angle):
                 continue
             if frame not in fitted:
                 fitted[frame] = _fits(above, frame.room, box)
             if (said := fitted[frame]) is not None and _no_smaller(said, plain.said):
-                yield _Between(frame, said, told)
+                yield _Between(frame, said, _Fit(place, told.said))
 
 
-@lru_cache(maxsize=512)
-def _angle_fits(
-    angle: tuple[Said, ...], room: tuple[float, float], box: BetweenBox
-) -> list[tuple[Said, Fitted]] | None:
-    return _fits((angle,), room, box)
-
-
-def _no_smaller(mine: list[tuple[Said, Fitted]], others: list[tuple[Said, Fitted]]) -> bool:
+def _no_smaller(mine: _Fit, others: _Fit) -> bool:
     """Whether nothing of the others is left out, and what is read at arm's length is hardly smaller."""
-    sizes = {one.text: found.size for one, found in mine}
-    return all(sizes.get(one.text, 0.0) >= (found.size * 0.97 if one.main else 0.1) for one, found in others)
+    sizes = {one.text: found.size for one, found in mine.said}
+    return all(
+        sizes.get(one.text, 0.0) >= (found.size * 0.97 if one.main else 0.1) for one, found in others.said
+    )
 
 
 _LEAST_PICTURE = 9.4  # mm: below it the letters of a clocking picture cover its elbows
@@ -213,44 +258,28 @@ def _in_a_row(box: BetweenBox) -> Iterator[_AngleFrame]:
         yield _AngleFrame((wide, height), (wide + _GAP, 0.0), room, round(height, 3), (width - height, 0.0))
 
 
-def _fitting(
-    forms: _Forms,
-    room: tuple[float, float],
-    box: EndBox | BetweenBox,
-    index: int,
-    job: Job,
-) -> list[tuple[Said, Fitted]]:
-    """As ``_fits``. Raises TemplateError where no form fits."""
-    found = _fits(forms, room, box)
-    if found is None:
-        raise _refused(forms, room, index, job)
-    return found
-
-
 def _refused(forms: _Forms, room: tuple[float, float], index: int, job: Job) -> TemplateError:
     return too_small((one.text for one in forms[-1]), room, SMALLEST_TEXT_MM, index, job)
 
 
-def _fits(
-    forms: _Forms, room: tuple[float, float], box: EndBox | BetweenBox, spare: int = 0
-) -> list[tuple[Said, Fitted]] | None:
+def _fits(forms: _Forms, room: tuple[float, float], box: EndBox | BetweenBox, spare: int = 0) -> _Fit | None:
     """The fullest form that fits at about full size, else a short one as large as it can be; None where none fits.
 
     The last ``spare`` forms are for where no other fits at all.
     """
     width, height = (round(length, 3) for length in room)
     usual = len(forms) - spare
-    found: list[tuple[Said, Fitted]] = []
+    found: _Fit | None = None
     for place, said in enumerate(forms):
         if place >= usual and found:
             break
         stacked = stack(tuple([_paragraph(one, box) for one in said]), width, height)
         if stacked is None:
             continue
-        found = list(zip(said, stacked, strict=True))
-        if all(_large(each, its, box, width) for each, its in found):
+        found = _Fit(place, tuple(zip(said, stacked, strict=True)))
+        if all(_large(each, its, box, width) for each, its in found.said):
             break
-    return found or None
+    return found
 
 
 def _large(said: Said, found: Fitted, box: EndBox | BetweenBox, width: float) -> bool:
@@ -264,15 +293,16 @@ def _paragraph(said: Said, box: EndBox | BetweenBox) -> Paragraph:
     return Paragraph(said.text, largest, SMALLEST_TEXT_MM, said.main or said.head, said.main)
 
 
-def _text(stacked: list[tuple[Said, Fitted]], height: float) -> list[Item]:
+def _text(stacked: Sequence[tuple[Said, Fitted]], height: float, left: float, top: float) -> list[Text]:
     """The fitted texts below one another; what room is left is shared out between them."""
     spare = height - stack_height([found for _, found in stacked])
     gap = min(0.8, max(0.0, spare) / max(len(stacked), 1))
-    items: list[Item] = []
+    items: list[Text] = []
     y = 0.0
     for said, found in stacked:
         for line in found.lines:
-            items.append(Text(0.0, y + TOP * found.size, line, found.size, said.main or said.head))
+            baseline = y + TOP * found.size + top
+            items.append(Text(left, baseline, line, found.size, said.main or said.head))
             y += LEADING * found.size
         y += gap
     return items

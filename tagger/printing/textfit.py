@@ -21,6 +21,8 @@ _TOGETHER = re.compile(
     r"|(?<=[≤≥«]) | (?=[:;?!»](?:\s|$))"
     r"|(?<=[^\W\d_]) (?=[AB](?![\w'’])|\d+°(?!\s?[CF]))"
 )
+_NOUGHTS = str.maketrans("123456789", "0" * 9)
+_DIGIT = re.compile("[0-9]")
 _HYPHEN = re.compile(r"(?:(?<=[^\W\d_]{2}-)|(?<=°-))(?=[^\W\d_]{2})")
 
 
@@ -33,6 +35,31 @@ class Fitted(NamedTuple):
     @property
     def height(self) -> float:
         return block_height(len(self.lines), self.size)
+
+
+def look(text: str) -> str:
+    """The text with each digit as 0. Digits are as wide as one another, so texts of one look are set alike.
+
+    >>> look("1250 mm") == look("3175 mm")
+    True
+    """
+    return text.translate(_NOUGHTS)
+
+
+def read_back(lines: Iterable[str], texts: Iterable[str]) -> list[str]:
+    """The lines in which the looks of these texts were set, one text after the other, with the texts' own digits.
+
+    Raises ValueError where the lines do not say then what the texts say.
+
+    >>> read_back(["0000 mm to the", "sealing faces"], ["1250 mm to the sealing faces"])
+    ['1250 mm to the', 'sealing faces']
+    """
+    whole = "".join(texts)
+    digits = iter(_DIGIT.findall(whole))
+    told = [_DIGIT.sub(lambda _: next(digits, "?"), line) for line in lines]
+    if "".join("".join(told).split()) != "".join(whole.split()):
+        raise ValueError(f"set as {told}: {whole}")
+    return told
 
 
 def block_height(count: int, size: float) -> float:

@@ -4,7 +4,20 @@ from __future__ import annotations
 
 import random
 
-from tagger.printing.textfit import _TRIES, Fitted, Paragraph, _paragraph, stack, stack_height
+import pytest
+
+from tagger.printing.fonts import widths
+from tagger.printing.textfit import (
+    _TRIES,
+    Fitted,
+    Paragraph,
+    _paragraph,
+    fit,
+    look,
+    read_back,
+    stack,
+    stack_height,
+)
 
 TEXT = "1250 mm (49 1/4 in), SAE 100R2AT-12 hose finger-tight swivel 1 1/16-12 UNF 103–115 N·m elbow 90°"
 
@@ -44,3 +57,21 @@ def test_no_larger_size_of_a_stack_fits_than_the_one_that_is_found() -> None:
         )
         outcomes.add("none" if found is None else "full" if full else "smaller")
     assert outcomes == {"none", "full", "smaller"}
+
+
+def test_digits_are_as_wide_as_one_another() -> None:
+    """So texts that differ in digits alone are broken and sized alike (``look``)."""
+    for bold in (False, True):
+        assert len({widths(bold)[ord(digit)] for digit in "0123456789"}) == 1
+
+
+def test_lines_get_the_digits_of_their_text_back_or_are_refused() -> None:
+    for text, width in (("-12 37° flare", 10.0), ("103–115 N·m (76–85 lbf·ft)", 15.0), ("1 to 1 1/4", 4.5)):
+        found = fit((text,), width, 20.0, 3.0, 1.9, False)
+        alike = fit((look(text),), width, 20.0, 3.0, 1.9, False)
+        assert found is not None and alike is not None and len(found.lines) > 1
+        assert tuple(read_back(alike.lines, [text])) == found.lines
+    assert read_back(["000 0", "0 N·m"], ["125 7", "9 N·m"]) == ["125 7", "9 N·m"]
+    for wrong in (["000 00"], ["000 0", "0 N·m", "0"], ["000", "0 N·m"], ["000 0", "0 bar"]):
+        with pytest.raises(ValueError, match="set as"):
+            read_back(wrong, ["125 7", "9 N·m"])
