@@ -64,6 +64,8 @@ def tube_hoses() -> tuple[str, ...]:
 
 
 _ROWS = {row["name"]: row for row in code_points() if row["table"] == "connection"}
+_SIZED_BY = {name: Sizing(row["sized_by"]) for name, row in _ROWS.items()}
+_JOINTS = {name: Joint(row["joint"]) for name, row in _ROWS.items()}
 
 
 class Connection(StrEnum):
@@ -78,12 +80,12 @@ class Connection(StrEnum):
     @property
     def sized_by(self) -> Sizing:
         """How the family names its sizes."""
-        return Sizing(_ROWS[self.value]["sized_by"])
+        return _SIZED_BY[self._value_]
 
     @property
     def joint(self) -> Joint:
         """What holds the two halves together."""
-        return Joint(_ROWS[self.value]["joint"])
+        return _JOINTS[self._value_]
 
     @property
     def is_flange(self) -> bool:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 import re
 from fractions import Fraction
+from functools import lru_cache
 
 from tagger.errors import Problem, UnitError
 from tagger.messages import Message
@@ -144,6 +145,7 @@ def whole_number(text: str) -> int | None:
     return int(text) if re.fullmatch(r"[0-9]{1,9}", text) else None
 
 
+@lru_cache(maxsize=2048)  # hoses and fittings have few sizes
 def inch_text(mm: float, *, denominator: int = 16) -> str:
     """Inches as the trade writes them: a fraction where the figure is one, else two decimals.
 

@@ -48,6 +48,7 @@ SEAL_BITS = 8 + 512  # of a signed tag, behind the payload: key id and signature
 _MOST_DIGITS = 520
 _WIDEST_NM = 102.2  # between the least torque and the greatest
 
+_CONDITIONS = ("only_with", "only_if_zero", "when")  # under which a field is there
 _POINT_SIZES = (Sizing.THREAD, Sizing.NAMED)  # sizes that are code points of the table of that name
 
 Flat = dict[str, Any]
@@ -68,7 +69,7 @@ def encode_carried(content: TagContent) -> str:
     value, length = 1 << layout["version_bits"] | VERSION, 1 + layout["version_bits"]
     read: Flat = {}
     for field in layout["fields"]:
-        if _applies(field, read):
+        if field["always"] or _applies(field, read):
             read[field["name"]] = flat.get(field["name"])
             for part, width in _field_bits(field, flat):
                 value, length = value << width | part, length + width
@@ -203,6 +204,9 @@ def _layout(version: int) -> dict[str, Any]:
     layout = layout_as_written(version)
     for field in layout["fields"]:
         field["step"] = Fraction(str(field.get("step", 1))).as_integer_ratio()
+        field["always"] = field.keys().isdisjoint(_CONDITIONS)
+        if "at" in field:
+            field["at"] = tuple(field["at"].split("."))
     return layout
 
 
@@ -298,16 +302,16 @@ def _placed(version: int) -> tuple[dict[str, Any], ...]:
     return tuple(field for field in _layout(version)["fields"] if "at" in field)
 
 
-def _value_at(values: dict[str, Any], place: str) -> Any:
-    """The value at a dotted place; None where it, or what should hold it, is absent or empty."""
+def _value_at(values: dict[str, Any], place: tuple[str, ...]) -> Any:
+    """The value at a place; None where it, or what should hold it, is absent or empty."""
     found: Any = values
-    for key in place.split("."):
+    for key in place:
         found = found and found.get(key)
     return None if found == [] else found
 
 
-def _put(values: dict[str, Any], place: str, value: Any) -> None:
-    *above, last = place.split(".")
+def _put(values: dict[str, Any], place: tuple[str, ...], value: Any) -> None:
+    *above, last = place
     for key in above:
         values = values.setdefault(key, {})
     values[last] = value
@@ -338,10 +342,7 @@ def _applies(field: dict[str, Any], flat: Flat) -> bool:
         return False
     if "only_if_zero" in field and flat[field["only_if_zero"]] != _NAMED:
         return False
-    for condition in field.get("when", ()):  # noqa: SIM110 - asked of every field of every tag
-        if not _holds(condition, flat.get(condition["field"])):
-            return False
-    return True
+    return all(_holds(condition, flat.get(condition["field"])) for condition in field.get("when", ()))
 
 
 def _holds(condition: dict[str, Any], value: Any) -> bool:
@@ -433,7 +434,7 @@ def _read_flat(digits: str) -> tuple[Flat, int]:
     version = bits.take(4)
     flat: Flat = {}
     for field in _layout(version)["fields"]:
-        if _applies(field, flat) and (not field.get("optional") or bits.take(1)):
+        if (field["always"] or _applies(field, flat)) and (not field.get("optional") or bits.take(1)):
             value = _value(field, bits, flat)
             if value is not None:
                 flat[field["name"]] = value

@@ -228,12 +228,9 @@ def _codewords(text: str, version: int, level: str) -> npt.NDArray[np.uint8]:
     data = int(bits, 2).to_bytes(len(bits) // 8, "big")
     data += (b"\xec\x11" * (room // 8))[: room // 8 - len(data)]  # pad codewords
     whole = np.frombuffer(data, dtype=np.uint8)
-    starts, lengths, order = _data_order(version, level)
-    checks = [
-        np.bitwise_xor.reduce(_products()[part[:, None], _check_rows(len(part), version, level)], axis=0)
-        for part in (whole[start : start + length] for start, length in zip(starts, lengths, strict=True))
-    ]
-    return np.concatenate([whole[order], np.stack(checks, axis=1).reshape(-1)])
+    starts, order, rows = _data_order(version, level)
+    checks = np.bitwise_xor.reduceat(_products()[whole[:, None], rows], starts, axis=0)
+    return np.concatenate([whole[order], checks.T.reshape(-1)])
 
 
 def _segment_bits(segment: util.QRData, version: int) -> str:
@@ -250,8 +247,10 @@ def _segment_bits(segment: util.QRData, version: int) -> str:
 
 
 @lru_cache(maxsize=160)
-def _data_order(version: int, level: str) -> tuple[list[int], list[int], npt.NDArray[np.int64]]:
-    """(start of each block's data, its length, data codewords in the order they are placed)."""
+def _data_order(
+    version: int, level: str
+) -> tuple[npt.NDArray[np.int64], npt.NDArray[np.int64], npt.NDArray[np.uint8]]:
+    """(start of each block's data, data codewords in the order they are placed, the check row of each)."""
     lengths = [int(block.data_count) for block in base.rs_blocks(version, _LEVEL[level])]
     starts = [sum(lengths[:k]) for k in range(len(lengths))]
     order = [
@@ -260,7 +259,8 @@ def _data_order(version: int, level: str) -> tuple[list[int], list[int], npt.NDA
         for start, length in zip(starts, lengths, strict=True)
         if step < length
     ]
-    return starts, lengths, np.array(order)
+    rows = np.concatenate([_check_rows(length, version, level) for length in lengths])
+    return np.array(starts), np.array(order), rows
 
 
 @lru_cache(maxsize=320)
@@ -323,10 +323,9 @@ def _places(version: int) -> npt.NDArray[np.int32]:
 def _penalties(symbols: Modules) -> npt.NDArray[np.int64]:
     """The penalty of each symbol, ISO/IEC 18004 section 7.8.3; ``symbols``: (count, size, size)."""
     size = symbols.shape[-1]
-    dark = symbols.mean(axis=(1, 2))
-    balance = (np.abs(dark - 0.5) * 20).astype(np.int64)
     lines = [_as_one_number(symbols), _as_one_number(symbols.transpose(0, 2, 1))]
-    total: npt.NDArray[np.int64] = 10 * balance
+    dark = np.array([modules.bit_count() for modules in lines[0]]) / size**2
+    total: npt.NDArray[np.int64] = 10 * (np.abs(dark - 0.5) * 20).astype(np.int64)
     for place, (across, down) in enumerate(zip(*lines, strict=True)):
         total[place] += _squares(across, size) * 3
         for modules in (across, down):

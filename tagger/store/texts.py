@@ -10,6 +10,7 @@ import json
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import JSON, String, Text, TypeDecorator
@@ -68,7 +69,7 @@ def written(value: Any, field: str = "") -> Written:
     text = json.dumps(value, sort_keys=True, ensure_ascii=False)
     if ("\\" in text or not text.isprintable()) and _DOUBTFUL.search(text):  # mostly there is neither
         _check_within(field, value)
-    plain = json.loads(text, parse_float=lambda figure: whole(float(figure)))
+    plain = json.loads(text, parse_float=_figure)
     return Written((text,), (as_digested(plain),))
 
 
@@ -98,6 +99,11 @@ def as_digested(value: Any) -> str:
 def whole(figure: float) -> float:
     """A whole number as an integer: PostgreSQL knows one kind of number in JSON."""
     return int(figure) if figure.is_integer() else figure
+
+
+@lru_cache(maxsize=4096)  # a run's texts hold the same figures again and again
+def _figure(text: str) -> float:
+    return whole(float(text))
 
 
 def as_json(value: Any) -> str:
