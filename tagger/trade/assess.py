@@ -18,7 +18,7 @@ from tagger.trade import (
     tightening,
     vacuum,
 )
-from tagger.trade.results import Assessment, EndAdvice, LengthTolerance, Warning_
+from tagger.trade.results import Assessment, EndAdvice, LengthTolerance, Warning_, WorkingPressure
 from tagger.trade.tables import Tables
 from tagger.trade.tables import tables as our_tables
 
@@ -56,10 +56,7 @@ def assess(
     advice: list[EndAdvice] = []
     for name, end in zip(motion.NAMES, (spec.end_a, spec.end_b), strict=True):
         found, more = tightening.advice(name, end, tables)
-        chosen, figures = steps.for_end(
-            name, found, spec, pressure.value_bar, bend.mm, tables, pressure.at_most_bar
-        )
-        advice.append(found.model_copy(update={"steps": chosen, "figures": figures}))
+        advice.append(_with_steps(name, found, spec, pressure, bend.mm, tables))
         warnings += more
     clocking = geometry.clocking_tolerance(spec, tables)
     coldest, cold_source = temperature.lowest(spec, tables)
@@ -92,6 +89,29 @@ def assess(
         end_a=advice[0],
         end_b=advice[1],
         warnings=tuple(sorted(warnings, key=lambda w: w.severity != "danger")),
+    )
+
+
+def _with_steps(
+    name: motion.Name,
+    found: EndAdvice,
+    spec: AssemblySpec,
+    pressure: WorkingPressure,
+    bend_mm: float | None,
+    tables: Tables,
+) -> EndAdvice:
+    """The advice with its steps and figures; found once for ends alike, but for those set at an angle of their own."""
+
+    def with_steps() -> EndAdvice:
+        bar, at_most = pressure.value_bar, pressure.at_most_bar
+        chosen, figures = steps.for_end(name, found, spec, bar, bend_mm, tables, at_most)
+        return found.model_copy(update={"steps": chosen, "figures": figures})
+
+    if spec.clocking_deg is not None:
+        return with_steps()
+    ends = tightening.bare(spec.end_a), tightening.bare(spec.end_b)
+    return tables.once(
+        ("steps of", name, *ends, pressure.value_bar, pressure.at_most_bar, bend_mm), with_steps
     )
 
 

@@ -171,10 +171,16 @@ def hose_rating(hose: Hose, tables: Tables, asked: Asked | None = None) -> tuple
     what is ``asked`` alone. A hose whose own part number is rated is rated by that alone: above every published
     one, that is said (``given.above_published``).
     """
+    asked = asked or Asked()
+    rated, warnings = tables.once(("hose rating", hose, asked), lambda: _hose_rating(hose, tables, asked))
+    return rated, [*warnings]
+
+
+def _hose_rating(hose: Hose, tables: Tables, asked: Asked) -> tuple[PartRating, list[Warning_]]:
     standard = tables.standard_of(hose.standard)
     rows = _rows_of_hose(hose, tables)
-    found = [r for r in rows if _holds_for(r, asked or Asked())]
-    if (limit := _too_hot_for_its_part(rows, found, asked or Asked())) is not None:
+    found = [r for r in rows if _holds_for(r, asked)]
+    if (limit := _too_hot_for_its_part(rows, found, asked)) is not None:
         why = Message("trade-why-part-condition", part=hose.part or "", limit=celsius(limit))
         return _not_known("hose", why), []
     found = [r for r in found if r.part] or found

@@ -234,6 +234,9 @@ class Tables:
 
     def sizes(self, family: Connection) -> list[str]:
         """The sizes of a family as the tables key them, smallest first."""
+        return [*self.once(("sizes", family), lambda: tuple(self._sizes(family)))]
+
+    def _sizes(self, family: Connection) -> list[str]:
         if family.is_flange:
             found = {r.size for r in self.flanges if r.family is family}
             return sorted(found, key=int)

@@ -56,9 +56,14 @@ def advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning
     A figure that no source gives is None. Torque is N·m, flats are sixths of a turn. Ends that differ in nothing
     but what no tightening depends on are looked up once.
     """
-    bare = end.model_copy(update={"drop_mm": None, "fitting": None, "lot": None, "rating": None})
-    found, warnings = tables.once(("advice", name, bare), lambda: _advice(name, bare, tables))
+    alike = bare(end)
+    found, warnings = tables.once(("advice", name, alike), lambda: _advice(name, alike, tables))
     return found, [*warnings]
+
+
+def bare(end: End) -> End:
+    """The end without what no tightening depends on."""
+    return end.model_copy(update={"drop_mm": None, "fitting": None, "lot": None, "rating": None})
 
 
 def _advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warning_]]:
