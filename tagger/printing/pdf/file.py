@@ -1,11 +1,14 @@
 """A PDF document that writes each page to the file as it comes and then forgets it.
 
 reportlab keeps every page in memory until the end; for ten thousand tags that is a great
-deal. This document hands each page's bytes to the file at once and keeps only its offset.
+deal. This document hands each page's bytes to the file at once and keeps only its offset: pages are
+objects that reportlab never hears of, but for their number.
 """
 
 from __future__ import annotations
 
+from array import array
+from collections.abc import Iterable
 from typing import BinaryIO
 
 from reportlab.pdfbase import pdfdoc
@@ -33,18 +36,26 @@ class _File(pdfdoc.PDFFile):  # type: ignore[misc]
 
 
 class _Pages(pdfdoc.PDFPages):  # type: ignore[misc]
-    """The pages, with what each of them inherits: it is written once."""
+    """The pages by their object numbers, with what each of them inherits: it is written once."""
 
     __NoDefault__ = (*pdfdoc.PDFPages.__NoDefault__, "MediaBox", "Resources")
 
+    def __init__(self) -> None:
+        super().__init__()
+        self.numbers = array("L")
 
-class _Page(pdfdoc.PDFCatalog):  # type: ignore[misc]
-    """A page that says nothing but where its operators are."""
+    def check_format(self, document: pdfdoc.PDFDocument) -> None:
+        self.Kids, self.Count = _References(self.numbers), len(self.numbers)
 
-    __Comment__ = ""
-    __Defaults__ = {"Type": pdfdoc.PDFName("Page")}  # noqa: RUF012
-    __NoDefault__ = ("Parent", "Contents")
-    __Refs__ = __NoDefault__
+
+class _References(pdfdoc.PDFObject):  # type: ignore[misc]
+    """An array of references to objects by their numbers."""
+
+    def __init__(self, numbers: Iterable[int]) -> None:
+        self._numbers = numbers
+
+    def format(self, document: pdfdoc.PDFDocument) -> bytes:
+        return b"[" + b"\n".join(b"%d 0 R" % number for number in self._numbers) + b"]"
 
 
 class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
@@ -60,10 +71,12 @@ class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
         self._resources.basicFonts()
         self._resources.basicProcs()
         self._forms: dict[str, pdfdoc.PDFObjectReference] = {}
+        self._offsets = array("Q", [0])  # of each object by its number
         pages = _Pages()
         pages.MediaBox = pdfdoc.PDFArray([0, 0, *(round(side * POINTS_PER_MM, 4) for side in size)])
         pages.Resources = self.Reference(self._resources)
         self.Pages = self.Catalog.Pages = pages
+        self._parent = self._number_of(self.Reference(pages).name)
 
     def use(self, used: dict[bool, set[int]]) -> None:
         """Notes letters that pages show, by face."""
@@ -88,16 +101,10 @@ class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
 
     def add_page(self, packed: bytes) -> None:
         """One page; ``packed``: its operators, deflated."""
-        stream = pdfdoc.PDFStream(
-            pdfdoc.PDFDictionary({"Filter": pdfdoc.PDFName("FlateDecode")}), packed, filters=[]
-        )
-        page = _Page()
-        page.Contents, page.Parent = self.Reference(stream), self.Reference(self.Pages)
-        name = self.thisPageName()
-        self.addPage(page)
-        self.Pages.pages[-1] = pdfdoc.PDFObjectReference(name)
-        self._put(page.Contents.name)
-        self._put(name)
+        stream = b"<</Filter/FlateDecode/Length %d>>\nstream\n%bendstream" % (len(packed), packed)
+        page = b"<</Type/Page/Parent %d 0 R/Contents %d 0 R>>"
+        contents = self._written(stream)
+        self.Pages.numbers.append(self._written(page % (self._parent, contents)))
 
     def close(self) -> None:
         """Writes fonts, catalogue and cross-reference table."""
@@ -108,11 +115,12 @@ class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
         self.Outlines.prepare(self, None)
         self.Catalog.Outlines = None
         number = 0
-        while (number := number + 1) in self.numberToId:  # formatting an object may register more
-            self._put(self.numberToId[number])
-        table = pdfdoc.PDFCrossReferenceTable()
-        table.addsection(0, [self.numberToId[n] for n in range(1, number)])
-        start = self._file.add(table.format(self))
+        while (number := number + 1) <= self.objectcounter:  # formatting an object may register more
+            if number in self.numberToId:
+                self._put(self.numberToId[number])
+        start = self._file.add(b"xref\n0 %d\n0000000000 65535 f \n" % number)
+        for offset in self._offsets[1:]:
+            self._file.add(b"%010d 00000 n \n" % offset)
         trailer = pdfdoc.PDFTrailer(
             startxref=start,
             Size=number,
@@ -123,10 +131,26 @@ class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
         self._file.add(trailer.format(self))
 
     def _put(self, name: str) -> None:
-        """Writes an object once; afterwards only its offset is kept."""
-        if name in self.idToOffset:
+        """Writes one of reportlab's objects once; afterwards only its offset is kept."""
+        number = self._number_of(name)
+        if number < len(self._offsets) and self._offsets[number]:
             return
         written = pdfdoc.PDFIndirectObject(name, self.idToObject[name]).format(self)
-        self.idToOffset[name] = self._file.add(written)
-        if name.startswith("Page") or isinstance(self.idToObject[name], pdfdoc.PDFStream):
+        self._keep_offset(number, self._file.add(written))
+        if isinstance(self.idToObject[name], pdfdoc.PDFStream):
             self.idToObject[name] = None
+
+    def _written(self, content: bytes) -> int:
+        """Writes an object that reportlab does not know; its number."""
+        self.objectcounter += 1
+        number = int(self.objectcounter)
+        self._keep_offset(number, self._file.add(b"%d 0 obj\n%b\nendobj\n" % (number, content)))
+        return number
+
+    def _number_of(self, name: str) -> int:
+        number, _ = self.idToObjectNumberAndVersion[name]
+        return int(number)
+
+    def _keep_offset(self, number: int, offset: int) -> None:
+        self._offsets.extend([0] * (number + 1 - len(self._offsets)))
+        self._offsets[number] = offset

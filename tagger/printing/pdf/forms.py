@@ -17,35 +17,62 @@ _CALL = 12  # bytes that a page takes to draw one
 _OFTEN = 4  # pages of a chunk
 
 
+_Run = tuple[
+    tuple[int, ...], float
+]  # neighbours by the identities of the first items equal to them; their height
+
+
 class Forms:
-    """The forms that pay within some drawings; each drawing then as ``cut`` has it."""
+    """The forms that pay within some drawings; each drawing then as ``cut`` has it.
+
+    Drawings share their pictures as objects: an item is compared with others once, and then known by its identity,
+    which stays its own as long as the drawings are held here.
+    """
 
     def __init__(self, drawings: Iterable[Drawing], fonts: FontCodes) -> None:
-        drawings = list(drawings)
-        self._seen = Counter(item for one in drawings for item in one.items if not isinstance(item, Grid))
-        self._names: dict[tuple[tuple[Item, ...], float], str] = {}
+        self._drawings = list(drawings)
+        self._often = self._counted()
+        self._names: dict[_Run, str] = {}
         self.packed: dict[str, bytes] = {}
-        self._runs = {id(one): [*self._neighbours(one)] for one in drawings}  # which live as long
-        self._drawings = drawings
-        runs = Counter((run, one.height) for one in drawings for run, shared in self._runs[id(one)] if shared)
-        for (run, height), count in runs.items():
+        self._runs = {id(one): [*self._neighbours(one)] for one in self._drawings}
+        met: dict[_Run, tuple[Item, ...]] = {}
+        times: Counter[_Run] = Counter()
+        for one in self._drawings:
+            for items, run in self._runs[id(one)]:
+                if run is not None:
+                    times[run] += 1
+                    met.setdefault(run, items)
+        for run, count in times.items():
             if count < _OFTEN:
                 continue
-            packed = zlib.compress(items_code(run, height, fonts).encode("latin-1"), 9)
+            packed = zlib.compress(items_code(met[run], run[1], fonts).encode("latin-1"), 9)
             if count * (len(packed) - _CALL) > _COSTS + len(packed):
                 name = f"X{hashlib.sha256(packed).hexdigest()[:8]}"
-                self._names[run, height] = name
+                self._names[run] = name
                 self.packed[name] = packed
 
     def cut(self, drawing: Drawing) -> Iterator[tuple[Item, ...] | str]:
         """The drawing's items in order, and in their midst the names of forms that stand for some of them."""
-        for run, shared in self._runs.get(id(drawing)) or self._neighbours(drawing):
-            yield self._names.get((run, drawing.height), run) if shared else run
+        for items, run in self._runs.get(id(drawing)) or self._neighbours(drawing):
+            yield items if run is None else self._names.get(run, items)
 
-    def _neighbours(self, drawing: Drawing) -> Iterator[tuple[tuple[Item, ...], bool]]:
+    def _counted(self) -> dict[int, tuple[int, int]]:
+        """Of each item by its identity: how many are equal to it, and the identity of the first of them."""
+        every = [item for one in self._drawings for item in one.items if not isinstance(item, Grid)]
+        times = Counter(map(id, every))
+        equal: dict[Item, list[int]] = {}  # first identity, count
+        slots = {}
+        for item in {id(item): item for item in every}.values():
+            slot = slots[id(item)] = equal.setdefault(item, [id(item), 0])
+            slot[1] += times[id(item)]
+        return {name: (count, first) for name, (first, count) in slots.items()}
+
+    def _neighbours(self, drawing: Drawing) -> Iterator[tuple[tuple[Item, ...], _Run | None]]:
         """Neighbours that are met equally often belong together: the picture of an end, a sign, a hole."""
-        for count, run in groupby(drawing.items, self._often):
-            yield tuple(run), count >= _OFTEN
-
-    def _often(self, item: Item) -> int:
-        return 0 if isinstance(item, Grid) else self._seen[item]
+        once = (0, 0)
+        for count, items in groupby(drawing.items, lambda item: self._often.get(id(item), once)[0]):
+            run = tuple(items)
+            if count < _OFTEN:
+                yield run, None
+            else:
+                yield run, (tuple([self._often[id(item)][1] for item in run]), drawing.height)

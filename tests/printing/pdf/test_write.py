@@ -172,3 +172,14 @@ def test_png_knows_its_resolution(make_tag, tmp_path):
         [make_tag(seed=n) for n in range(3)], template.load("roll_2x1"), tmp_path / "many.png"
     )
     assert [file.name for file in files] == ["many.png", "many-2.png", "many-3.png"]
+
+
+def test_every_page_is_in_the_tree_once_with_operators_of_its_own(make_tag):
+    data = written([make_tag(seed=n) for n in range(70)], template.load("hang_tag"))
+    kids = re.findall(rb"(\d+) 0 R", re.search(rb"/Kids \[([^]]*)\]", data)[1])
+    made = re.findall(rb"\n(\d+) 0 obj\n<</Type/Page/Parent (\d+) 0 R/Contents (\d+) 0 R>>", data)
+    assert [page for page, _, _ in made] == kids
+    assert len({*kids}) == len({contents for _, _, contents in made}) == 70
+    (tree,) = {parent for _, parent, _ in made}
+    assert b"\n%b 0 obj\n%% page tree" % tree in data or b"\n%b 0 obj\n<<" % tree in data
+    assert re.search(rb"/Type /Pages", data) and re.search(rb"/Count 70\b", data)
