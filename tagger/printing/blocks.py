@@ -6,14 +6,14 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from tagger.drawing import Item, Text, clocking_picture, moved
+from tagger.drawing import Text, clocking_picture, moved
 from tagger.drawing.ends import one_end
 from tagger.drawing.primitives import rectangle
 from tagger.drawing.way import Look
 from tagger.errors import TemplateError
 from tagger.printing import fields
 from tagger.printing.fields import Said
-from tagger.printing.part import Job, Part, too_small
+from tagger.printing.part import Job, Part, Still, too_small
 from tagger.printing.template import SMALLEST_TEXT_MM, BetweenBox, EndBox
 from tagger.printing.textfit import LEADING, TOP, Fitted, Paragraph, look, read_back, stack, stack_height
 
@@ -32,14 +32,14 @@ def end_block(box: EndBox, index: int, job: Job) -> Part:
     if text is None:
         raise _refused(said, frame.room, index, job)
     turn = (spec.clocking_deg or 0) if box.end == "b" else 0
-    picture = _end_picture(frame, box.end, Look.of(end), turn) if box.picture else ()
-    return Part([*frame.plate, *picture, *text.told(said)], [])
+    drawn = _end_picture(frame, box.end, Look.of(end), turn) if box.picture else Still(())
+    return Part([*text.told(said)], [], (frame.plate, drawn))
 
 
 @lru_cache(maxsize=512)
-def _end_picture(frame: _Frame, name: str, look: Look, turn: int) -> tuple[Item, ...]:
+def _end_picture(frame: _Frame, name: str, look: Look, turn: int) -> Still:
     """The picture of an end, in its place."""
-    return tuple(moved(one_end(look, name, turn, *frame.picture).items, *frame.picture_at))
+    return Still(tuple(moved(one_end(look, name, turn, *frame.picture).items, *frame.picture_at)))
 
 
 @lru_cache(maxsize=512)
@@ -53,7 +53,7 @@ def _end_text(box: EndBox, looks: _Forms) -> tuple[_Frame, _Set | None]:
 
 def _looks(forms: _Forms) -> _Forms:
     """The same as it looks, whatever its digits are: most labels of a run differ in nothing else."""
-    return tuple([tuple([one._replace(text=look(one.text)) for one in said]) for said in forms])
+    return tuple([tuple([Said(look(one.text), one.main, one.head) for one in said]) for said in forms])
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,7 +88,7 @@ class _Set:
 class _Frame:
     """Where in an end's box its parts stand: left and top, width and height in mm."""
 
-    plate: tuple[Item, ...]
+    plate: Still
     picture_at: tuple[float, float]
     picture: tuple[float, float]
     text_at: tuple[float, float]
@@ -115,12 +115,12 @@ def _frame(box: EndBox, share: float) -> _Frame:
     width, height = box.inner
     outer = box.end == "b"
     side = min(_LETTER, height * 0.3, width * 0.25)
-    plate = tuple(_plate(box.end.upper(), width - side if outer else 0.0, side))
+    plate = _plate(box.end.upper(), width - side if outer else 0.0, side)
     if width < 1.35 * height:
         row = max(side, min(11.0, height * 0.24)) if box.picture else side
         row = round(row * share, 3)
         side = min(side, row)
-        plate = tuple(_plate(box.end.upper(), width - side if outer else 0.0, side))
+        plate = _plate(box.end.upper(), width - side if outer else 0.0, side)
         across = round(min(width - side - _GAP, row * 1.8), 3)
         left = width - side - _GAP - across if outer else side + _GAP
         room = (width, height - row - 0.4)
@@ -149,8 +149,8 @@ def between(box: BetweenBox, index: int, job: Job) -> Part:
         raise _refused(angles, frame.angle_room, index, job)
     degrees = job.tag.spec.clocking_deg
     assert degrees is not None
-    picture = moved(_clocking(degrees, frame.picture), *frame.picture_at)
-    return Part([*said.told(above), *angle.told(angles), *picture], [])
+    picture = _clocking(degrees, frame.picture, frame.picture_at)
+    return Part([*said.told(above), *angle.told(angles)], [], (picture,))
 
 
 @lru_cache(maxsize=512)
@@ -308,13 +308,14 @@ def _text(stacked: Sequence[tuple[Said, Fitted]], height: float, left: float, to
     return items
 
 
-def _plate(letter: str, x: float, side: float) -> list[Item]:
+@lru_cache(maxsize=64)
+def _plate(letter: str, x: float, side: float) -> Still:
     """The end's letter, white on black."""
     em = side * 1.02
     text = Text(x + side / 2, side / 2 + em * 0.365, letter, em, True, "middle", "white")
-    return [rectangle(x, 0.0, side, side, fill="black"), text]
+    return Still((rectangle(x, 0.0, side, side, fill="black"), text))
 
 
 @lru_cache(maxsize=512)
-def _clocking(degrees: int, size: float) -> tuple[Item, ...]:
-    return clocking_picture(degrees, size, angle_text="").items
+def _clocking(degrees: int, size: float, at: tuple[float, float]) -> Still:
+    return Still(tuple(moved(clocking_picture(degrees, size, angle_text="").items, *at)))

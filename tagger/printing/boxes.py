@@ -27,7 +27,7 @@ from tagger.messages import Message
 from tagger.printing import fields, rating, sizing
 from tagger.printing.blocks import between, end_block
 from tagger.printing.fonts import missing
-from tagger.printing.part import Job, Part, too_small, up
+from tagger.printing.part import Job, Part, Still, too_small, up
 from tagger.printing.part import Placed as Placed
 from tagger.printing.template import (
     SMALLEST_TEXT_MM,
@@ -154,14 +154,25 @@ def _tightening(box: TighteningBox, index: int, job: Job) -> Part:
 
 
 def _caution(box: CautionBox, index: int, job: Job) -> Part:
-    width, height = box.inner
-    sign = min(height, 7.0, width * 0.2)
     untold = not any(isinstance(other, PressureBox) and other.duty for other in job.template.box)
     forms = fields.caution_lines(job.tag, job.template.languages, short=box.short, dangers=untold)
-    room, bold = width - sign - 1.0, box.bold or (untold and bool(job.tag.content.dangers))
+    bold = box.bold or (untold and bool(job.tag.content.dangers))
+    width, height = box.inner
+    room = width - _sign_side(box) - 1.0
     fitted = _fullest(forms, room, height, box, index, job, bold=bold)
-    text = _set(fitted, room, height, align="left", middle=True, bold=bold)
-    return Part(_caution_sign(sign, height) + moved(text, sign + 1.0, 0), [])
+    return Part([], [], (_caution_marks(box, fitted, bold),))
+
+
+def _sign_side(box: CautionBox) -> float:
+    return min(box.inner[1], 7.0, box.inner[0] * 0.2)
+
+
+@lru_cache(maxsize=256)  # most labels of a run have the same caution
+def _caution_marks(box: CautionBox, fitted: Fitted, bold: bool) -> Still:
+    """The sign, and the text beside it."""
+    (width, height), sign = box.inner, _sign_side(box)
+    text = _set(fitted, width - sign - 1.0, height, align="left", middle=True, bold=bold)
+    return Still((*_caution_sign(sign, height), *moved(text, sign + 1.0, 0)))
 
 
 def _caution_sign(size: float, height: float) -> list[Item]:
@@ -191,26 +202,32 @@ def _pressure(box: PressureBox, index: int, job: Job) -> Part:
 
     With ``duty`` the dangers, fluid and temperature stand under it.
     """
-    width, height = box.inner
-    edge = _PAD if box.frame else 0.0  # between the box's own frame and what stands under the plate
-    small = SMALLEST_TEXT_MM if box.text < 6 else max(SMALLEST_TEXT_MM, box.text * 0.36)
     untold = not box.duty and not any(isinstance(other, CautionBox) for other in job.template.box)
     said = rating.plate(job.tag, job.template.languages, dangers=untold)
+    duty = fields.duty_forms(job.tag, job.template.languages) if box.duty else None
+    fitted = _pressure_marks(box, said, duty)
+    if fitted is None:
+        width, height = box.inner
+        under = (one.text for one in _duty_forms(duty, box)[-1])
+        least = (said.captions[0], *said.figures, *said.forms[-1], *under)
+        raise too_small(least, (width - 2 * _PAD, height - 2 * _PAD - 0.8), SMALLEST_TEXT_MM, index, job)
+    return Part([], [], (fitted,))
+
+
+@lru_cache(maxsize=512)  # most hoses of a run have the pressure and the duty of others
+def _pressure_marks(box: PressureBox, said: rating.Plate, duty: fields.Duty | None) -> Still | None:
+    """The plate and what stands under it; None where they do not fit."""
+    width, height = box.inner
+    edge = _PAD if box.frame else 0.0  # between the box's own frame and what stands under the plate
     found = [
         (plate, under, room)
-        for form, duty in product(said.forms, _duty_forms(box, job, small))
-        if (under := _stacked(duty, width - 2 * edge, height * 0.75 if duty else 0.0)) is not None
+        for form, told in product(said.forms, _duty_forms(duty, box))
+        if (under := _stacked(told, width - 2 * edge, height * 0.75 if told else 0.0)) is not None
         and (room := height - (_height(under) + 0.8 + edge if under else 0.0)) > 2 * _PAD
-        and (plate := _plate(said, form, box, (width - 2 * _PAD, room - 2 * _PAD), small)) is not None
+        and (plate := _plate(said, form, box, (width - 2 * _PAD, room - 2 * _PAD))) is not None
     ]
     if not found:
-        least = (
-            said.captions[0],
-            *said.figures,
-            *said.forms[-1],
-            *(one.text for one in _duty_forms(box, job, small)[-1]),
-        )
-        raise too_small(least, (width - 2 * _PAD, height - 2 * _PAD - 0.8), SMALLEST_TEXT_MM, index, job)
+        return None
     plate, under, room = max(found, key=lambda each: _largest(each[0]))  # the first of those as large
     inverse = box.inverse and bool(said.figures)
     align = box.align if said.figures else "left"
@@ -225,16 +242,17 @@ def _pressure(box: PressureBox, index: int, job: Job) -> Part:
     )
     items += moved(column, _PAD, _PAD)
     items += moved(_column(under, width, height - tall - 0.8 - edge, align="left"), edge, tall + 0.8)
-    return Part(items, [])
+    return Still(tuple(items))
 
 
 Stacked = list[tuple[Paragraph, Fitted]]
 
 
 def _plate(
-    said: rating.Plate, form: tuple[str, ...], box: PressureBox, room: tuple[float, float], small: float
+    said: rating.Plate, form: tuple[str, ...], box: PressureBox, room: tuple[float, float]
 ) -> Stacked | None:
     """Caption, figures and what is said of them; None where they do not fit."""
+    small = _small(box)
     figures = said.figures if box.stacked else (" / ".join(said.figures),)
     main = tuple(Paragraph(text, box.text, box.text_min, box.bold, main=True) for text in figures if text)
     told = tuple(Paragraph(text, small, SMALLEST_TEXT_MM, bool(said.figures)) for text in form)
@@ -242,17 +260,22 @@ def _plate(
     return _stacked((caption, *main, *told), *room)
 
 
-def _duty_forms(box: PressureBox, job: Job, small: float) -> tuple[tuple[Paragraph, ...], ...]:
+def _small(box: PressureBox) -> float:
+    """The em of what is not a figure, at most."""
+    return SMALLEST_TEXT_MM if box.text < 6 else max(SMALLEST_TEXT_MM, box.text * 0.36)
+
+
+def _duty_forms(duty: fields.Duty | None, box: PressureBox) -> tuple[tuple[Paragraph, ...], ...]:
     """Dangers first, then fluid and temperature: the fuller form first; one empty form without ``duty``."""
-    if not box.duty:
+    if duty is None:
         return ((),)
-    dangers, duty = fields.duty_forms(job.tag, job.template.languages)
+    dangers, always = duty
     return tuple(
         tuple(
             Paragraph(text, largest, SMALLEST_TEXT_MM, bold)
-            for text, bold in (*((text, True) for text in form), *((text, False) for text in duty))
+            for text, bold in (*((text, True) for text in form), *((text, False) for text in always))
         )
-        for form, largest in product(dangers, (max(small, 2.6), SMALLEST_TEXT_MM))
+        for form, largest in product(dangers, (max(_small(box), 2.6), SMALLEST_TEXT_MM))
     )
 
 

@@ -5,7 +5,7 @@ Every line is a view of the tag; none adds a fact of its own.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Literal, NamedTuple, get_args
@@ -397,83 +397,104 @@ class Said(NamedTuple):
     head: bool = False
 
 
-@lru_cache(maxsize=1024)
+@lru_cache(maxsize=2048)
 def end_said(end: End, values: Tightening | None, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
     """One end as texts below one another: what it is, its tightening, and what that is counted from.
 
     The fullest form first; the shorter ones leave material, drop, lubrication and at last the shape to the picture
     and the symbol; the last says in fewer words who knows the screw.
     """
-    forms = (_said((*_what(end, full), *_how(end, values, full)), languages) for full in (3, 2, 1, 0))
-    return tuple(dict.fromkeys(forms))
+    return tuple(dict.fromkeys(_forms([*_what(end), *_how(end, values)], _FULLNESSES, languages)))
 
 
-def _said(lines: Iterable[tuple[Message | Figure, str]], languages: tuple[str, ...]) -> tuple[Said, ...]:
-    """Each text once, in every language; of a figure the SI value is main and the US value stands below it."""
-    shown: dict[str, Said] = {}
-    for line, style in lines:
-        for voice in voices(languages):
-            pairs = zip(voice.pair(line), ("main", "head"), strict=True) if isinstance(line, Figure) else ()
-            for text, of in pairs or ((voice(line), style),):  # type: ignore[arg-type]
-                if text is not None:
-                    shown.setdefault(text, Said(text, of == "main", of == "head"))
-    return tuple(shown.values())
+_FULLNESSES = (3, 2, 1, 0)  # of what is said of an end
+_Line = tuple[Message | Figure, str, tuple[int, ...]]  # a line, its style, and in which forms it stands
 
 
-def _what(end: End, fullness: int) -> list[tuple[Message | Figure, str]]:
+def _forms(
+    lines: Iterable[_Line], forms: Iterable[int], languages: tuple[str, ...]
+) -> tuple[tuple[Said, ...], ...]:
+    """Each form's texts once, in every language; of a figure the SI value is main and the US value stands below it."""
+    said = [(tuple(_said(line, style, languages)), told) for line, style, told in lines]
+    found: list[tuple[Said, ...]] = []
+    for form in forms:
+        shown: dict[str, Said] = {}
+        for texts, told in said:
+            if form in told:
+                for one in texts:
+                    shown.setdefault(one.text, one)
+        found.append(tuple(shown.values()))
+    return tuple(found)
+
+
+def _said(line: Message | Figure, style: str, languages: tuple[str, ...]) -> Iterator[Said]:
+    for voice in voices(languages):
+        if isinstance(line, Figure):
+            si, us = voice.pair(line)
+            yield Said(si, main=True)
+            if us is not None:
+                yield Said(us, head=True)
+        else:
+            yield Said(voice(line), style == "main", style == "head")
+
+
+def _what(end: End) -> Iterator[_Line]:
     named = Message("printing-end-title", size=end.size_text, connection=phrases.connection(end.connection))
-    said: list[tuple[Message | Figure, str]] = [(named, "head")]
-    shape = phrases.shape(end if fullness > 2 else end.model_copy(update={"drop_mm": None}))
-    if fullness > 0:
-        said.append((Message("printing-end-form", form=phrases.form(end.form), shape=shape), "small"))
-    if fullness > 2 and end.material is not Material.CARBON_STEEL:
-        said.append((phrases.material(end.material), "small"))
-    if fullness > 2 and end.hose_dash is not None:
-        said.append((Message("printing-end-jump", dash=end.hose_dash), "small"))
-    return said
+    yield named, "head", _FULLNESSES
+    form, shape = phrases.form(end.form), phrases.shape(end)
+    yield Message("printing-end-form", form=form, shape=shape), "small", (3,)
+    if end.is_elbow and end.drop_mm is not None:
+        shape = Message("words-shape-elbow", angle=degrees(end.angle_deg))
+    yield Message("printing-end-form", form=form, shape=shape), "small", (2, 1)
+    if end.material is not Material.CARBON_STEEL:
+        yield phrases.material(end.material), "small", (3,)
+    if end.hose_dash is not None:
+        yield Message("printing-end-jump", dash=end.hose_dash), "small", (3,)
 
 
-def _how(end: End, values: Tightening | None, fullness: int) -> list[tuple[Message | Figure, str]]:
+def _how(end: End, values: Tightening | None) -> Iterator[_Line]:
     """Torque, then the turn with its basis: never one without what it is counted from."""
     if end.connection.is_latched:
-        return [(phrases.NOTHING_TO_TIGHTEN, "head")]
-    said: list[tuple[Message | Figure, str]] = []
-    if values is not None and values.torque_max_nm is not None:
-        figure = torque(values.torque_min_nm, values.torque_max_nm)
-        said.append((figure, "main"))
-        if end.connection.is_flange:
-            screw = screw_for(values, end)
-            if screw is not None:
-                said.append((Message("printing-per-screw", screw=screw), "head"))
-            elif fullness > 0:
-                said.append((Message("printing-per-any-screw"), "head"))
-            else:
-                said.append((Message("printing-per-any-screw-short"), "head"))
+        yield phrases.NOTHING_TO_TIGHTEN, "head", _FULLNESSES
+        return
     counted = phrases.turned(values, end) if values else None
-    if counted is not None and values is not None and values.flats_basis is not None:
-        turned = "printing-turns" if end.connection.is_taper else "printing-flats"
-        said += [
-            (Message(turned, **counted.values), "main"),
-            (Message(f"printing-basis-{values.flats_basis}"), "small"),
-        ]
-    if not said:
-        return [(Message("printing-tightening-not-known"), "head")]
-    oiled = phrases.lubrication(values) if values is not None else None
-    if oiled is not None and (fullness > 2 or (fullness > 1 and values.lubrication != "not_stated")):  # type: ignore[union-attr]
-        said.append((oiled, "small"))
-    return said
+    turned = counted is not None and values is not None and values.flats_basis is not None
+    if values is None or (values.torque_max_nm is None and not turned):
+        yield Message("printing-tightening-not-known"), "head", _FULLNESSES
+        return
+    if values.torque_max_nm is not None:
+        yield torque(values.torque_min_nm, values.torque_max_nm), "main", _FULLNESSES
+        if end.connection.is_flange:
+            yield from _per_screw(end, values)
+    if turned and counted is not None:
+        name = "printing-turns" if end.connection.is_taper else "printing-flats"
+        yield Message(name, **counted.values), "main", _FULLNESSES
+        yield Message(f"printing-basis-{values.flats_basis}"), "small", _FULLNESSES
+    oiled = phrases.lubrication(values)
+    if oiled is not None:
+        yield oiled, "small", (3,) if values.lubrication == "not_stated" else (3, 2)
+
+
+def _per_screw(end: End, values: Tightening) -> Iterator[_Line]:
+    """Whose torque it is; the last form says in fewer words who knows the screw."""
+    screw = screw_for(values, end)
+    if screw is not None:
+        yield Message("printing-per-screw", screw=screw), "head", _FULLNESSES
+    else:
+        yield Message("printing-per-any-screw"), "head", (3, 2, 1)
+        yield Message("printing-per-any-screw-short"), "head", (0,)
 
 
 def between_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
     """Hose and length, with the length's basis, without, and in two lines; the angle of two elbows stands beside its picture."""
-    spec = tag.spec
-    lines: list[tuple[Message | Figure, str]] = [
-        (phrases.hose(spec.hose), "head"),
-        (length(spec.length_mm), "main"),
-        (phrases.length_basis(spec.length_basis), "small"),
+    spec, long = tag.spec, length(tag.spec.length_mm)
+    lines: list[_Line] = [
+        (phrases.hose(spec.hose), "head", (2, 1, 0)),
+        (long, "main", (2, 1)),
+        (Message("printing-value", value=long), "main", (0,)),
+        (phrases.length_basis(spec.length_basis), "small", (2,)),
     ]
-    least = [lines[0], (Message("printing-value", value=length(spec.length_mm)), "main")]
-    return _said(lines, languages), _said(lines[:-1], languages), _said(least, languages)
+    return _forms(lines, (2, 1, 0), languages)
 
 
 def clocking_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
@@ -484,11 +505,12 @@ def clocking_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...
     angle = tag.spec.clocking_deg
     if angle is None:
         return ()
-    lines: list[tuple[Message | Figure, str]] = [(degrees(angle), "main")]
-    counted, seen = Message("printing-clocking-counted"), Message("printing-clocking-seen")
-    return tuple(
-        _said((*lines, *more), languages) for more in (((counted, "small"),), ((seen, "small"),), ())
-    )
+    lines: list[_Line] = [
+        (degrees(angle), "main", (2, 1, 0)),
+        (Message("printing-clocking-counted"), "small", (2,)),
+        (Message("printing-clocking-seen"), "small", (1,)),
+    ]
+    return _forms(lines, (2, 1, 0), languages)
 
 
 def length_text(tag: Tag, languages: tuple[str, ...]) -> str:
@@ -496,7 +518,10 @@ def length_text(tag: Tag, languages: tuple[str, ...]) -> str:
     return voices(languages)[0].figure(length(tag.spec.length_mm))
 
 
-def duty_forms(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[tuple[str, ...], ...], tuple[str, ...]]:
+Duty = tuple[tuple[tuple[str, ...], ...], tuple[str, ...]]
+
+
+def duty_forms(tag: Tag, languages: tuple[str, ...]) -> Duty:
     """The dangers, the fuller form first; and fluid and temperature."""
     spoken = voices(languages)
     dangers = once(

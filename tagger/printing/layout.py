@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-
-import numpy as np
+from functools import lru_cache
 
 from tagger.drawing import (
     Circle,
@@ -22,7 +21,7 @@ from tagger.messages import Message
 from tagger.printing import sizing
 from tagger.printing.boxes import DRAW
 from tagger.printing.content import Tag
-from tagger.printing.part import Job, Part, Placed
+from tagger.printing.part import Job, Part, Placed, Still
 from tagger.printing.template import (
     Box,
     FieldBox,
@@ -56,6 +55,8 @@ def lay_out(tag: Tag, template: Template, dpi: int = 203) -> Page:
             part = _turned(part, box.turn, box.inner)
         if box.frame:
             items.append(rectangle(box.at[0], box.at[1], *box.size, width=0.25))
+        for still in part.still:
+            items += _in_place(still, x, y)
         items += moved(part.items, x, y)
         for placed in part.symbols:
             left, top = sizing.snap(placed.x + x, dpi), sizing.snap(placed.y + y, dpi)
@@ -65,6 +66,12 @@ def lay_out(tag: Tag, template: Template, dpi: int = 203) -> Page:
     if tag.specimen:
         items += _specimen(template)
     return Page(Drawing(*template.size, tuple(items)), tuple(symbols), dpi)
+
+
+@lru_cache(maxsize=2048)
+def _in_place(still: Still, x: float, y: float) -> tuple[Item, ...]:
+    """The same objects on every label that has them there."""
+    return tuple(moved(still.items, x, y))
 
 
 def _specimen(template: Template) -> list[Item]:
@@ -101,7 +108,7 @@ def _shows_pressure(box: Box) -> bool:
 
 
 def _grid(placed: Placed, box: Box) -> Grid:
-    modules = np.rot90(placed.symbol.modules, -placed.turn // 90)
+    modules = placed.modules
     pitch_x = pitch_y = placed.module_mm
     if placed.symbol.kind == "code128":
         height = box.inner[1]
@@ -123,7 +130,8 @@ def _turned(part: Part, turn: int, inner: tuple[float, float]) -> Part:
         corners = (put(placed.x, placed.y), put(placed.x + across, placed.y + tall))
         x, y = min(c[0] for c in corners), min(c[1] for c in corners)
         symbols.append(replace(placed, x=x, y=y, turn=turn))
-    return Part([_turned_item(item, turn, put) for item in part.items], symbols)
+    items = [item for still in part.still for item in still.items] + part.items
+    return Part([_turned_item(item, turn, put) for item in items], symbols)
 
 
 def _turned_item(item: Item, turn: int, put: Callable[[float, float], tuple[float, float]]) -> Item:

@@ -125,10 +125,12 @@ class _Painter:
 
     def _grid(self, item: Grid) -> None:
         across, down = round(item.pitch_x / self.dot), round(item.pitch_y / self.dot)
-        dark = item.modules.repeat(max(1, down), axis=0).repeat(max(1, across), axis=1)
         corner = (round(item.x / self.dot), round(item.y / self.dot))
-        bits = np.packbits(dark, axis=1)
-        self.image.paste(_BLACK, corner, Image.frombytes("1", dark.shape[::-1], bits.tobytes()))
+        rows, columns = item.modules.shape
+        bits = np.packbits(item.modules, axis=1).tobytes()
+        dark = Image.frombytes("1", (columns, rows), bits)
+        size = (columns * max(1, across), rows * max(1, down))
+        self.image.paste(_BLACK, corner, dark.resize(size, Image.Resampling.NEAREST))
 
 
 def _touches(item: Item, regions: Sequence[tuple[float, float, float, float]]) -> bool:
@@ -169,7 +171,25 @@ def _text_extent(item: Text) -> tuple[float, float, float, float]:
         reach = width + size
         return item.x - reach, item.y - reach, item.x + reach, item.y + reach
     start = item.x - _SHARE[item.anchor] * width - size * 0.3
-    return start, item.y - size * 1.2, start + width + size * 0.3, item.y + size * 0.5
+    above, below = _reach(item.text, item.bold)
+    return start, item.y - size * above, start + width + size * 0.3, item.y + size * below
+
+
+@lru_cache(maxsize=4096)  # as the widths of texts are
+def _reach(text: str, bold: bool) -> tuple[float, float]:
+    """How far a line's letters reach above and below the baseline, in ems; in small sizes hinting adds a dot."""
+    reaches = [_reach_of(letter, bold) for letter in text]
+    above, below = (
+        max((up for up, _ in reaches), default=0.0),
+        max((down for _, down in reaches), default=0.0),
+    )
+    return above + 0.1, below + 0.1
+
+
+@lru_cache(maxsize=2048)
+def _reach_of(letter: str, bold: bool) -> tuple[float, float]:
+    _, top, _, bottom = _font(bold, 64 * 8).getbbox(letter, anchor="ls")
+    return -top / 64, bottom / 64
 
 
 _SHARE = {"start": 0.0, "middle": 0.5, "end": 1.0}  # of a text that stands before its place

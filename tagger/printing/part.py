@@ -6,7 +6,9 @@ import math
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from tagger.code.symbol import Symbol
+import numpy as np
+
+from tagger.code.symbol import Modules, Symbol
 from tagger.drawing import Item
 from tagger.errors import Problem, TemplateError
 from tagger.messages import Message
@@ -27,6 +29,11 @@ class Placed:
     box: int  # index in the template
     turn: int = 0
 
+    @property
+    def modules(self) -> Modules:
+        """Those of the symbol, as it is turned."""
+        return np.rot90(self.symbol.modules, -self.turn // 90) if self.turn else self.symbol.modules
+
 
 @dataclass(frozen=True, slots=True)
 class Job:
@@ -37,12 +44,23 @@ class Job:
     dpi: int
 
 
+@dataclass(frozen=True, eq=False, slots=True)
+class Still:
+    """Marks that many labels have: made once, so that who draws those labels need not compare them again.
+
+    Equal to itself alone.
+    """
+
+    items: tuple[Item, ...]
+
+
 @dataclass(frozen=True, slots=True)
 class Part:
-    """What one box puts on the page, in the box's own coordinates (its left top is 0, 0)."""
+    """What one box puts on the page, in the box's own coordinates (its left top is 0, 0); ``still`` lies lowest."""
 
     items: list[Item]
     symbols: list[Placed]
+    still: tuple[Still, ...] = ()
 
 
 def too_small(

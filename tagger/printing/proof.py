@@ -13,6 +13,7 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 import zxingcpp
+from PIL import Image
 
 from tagger.code import link
 from tagger.code.symbol import Symbol, whole
@@ -27,7 +28,10 @@ from tagger.printing.sizing import dot_mm
 
 Dots = npt.NDArray[np.bool_]  # True where dark
 
-_FORMATS = {"qr": zxingcpp.BarcodeFormat.QRCode, "code128": zxingcpp.BarcodeFormat.Code128}
+_FORMATS = {
+    "qr": zxingcpp.BarcodeFormats(zxingcpp.BarcodeFormat.QRCode),
+    "code128": zxingcpp.BarcodeFormats(zxingcpp.BarcodeFormat.Code128),
+}
 _BAR_ROWS = 8  # dots that bars are tall when they are decoded
 
 
@@ -40,11 +44,11 @@ def prove(tag: Tag, page: Page, *, forced: bool = False) -> None:
     if len(grids) != len(page.symbols):
         raise _wrong(tag, "qr", "drawn")
     places = [_Place.of(*both, page.dpi) for both in zip(page.symbols, grids, strict=True)]
-    dots: Dots = ~np.asarray(draw_near(page.drawing, [place.whole for place in places], page.dpi))
+    drawn = draw_near(page.drawing, [place.whole for place in places], page.dpi)
     decoded: set[tuple[str, bytes]] = set()  # a symbol that stands twice on a label is decoded once
     for place in places:
         symbol = place.symbol
-        why = place.difference(dots)
+        why = place.difference(drawn)
         if why is not None and not (forced and why == "quiet"):
             raise _wrong(tag, symbol.kind, why)
         if (modules := (symbol.kind, symbol.modules.tobytes())) in decoded:
@@ -63,7 +67,7 @@ def _says(text: str | None, kind: str, tag: Tag) -> bool:
     """Whether a symbol says what the tag says: its number, its link, signed or not, or the link of the number alone."""
     if kind == "code128":
         return text == tag.number
-    return text is not None and text in (tag.link, tag.signed_link, link.number_only(tag.link))
+    return bool(text) and (text in (tag.link, tag.signed_link) or text == link.number_only(tag.link))
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +85,7 @@ class _Place:
     def of(cls, placed: Placed, grid: Grid, dpi: int) -> _Place:
         """Of the grid only how tall bars are is believed."""
         dot, symbol, turned = dot_mm(dpi), placed.symbol, placed.turn in (90, 270)
-        modules = np.rot90(symbol.modules, -placed.turn // 90)
+        modules = placed.modules
         across = down = placed.dots
         if symbol.kind == "code128" and turned:
             across = round(grid.pitch_x / dot)
@@ -95,30 +99,36 @@ class _Place:
         around = (own[0] - beside, own[1] - above, own[2] + beside, own[3] + above)
         return cls(symbol, modules, own, around, across, down)
 
-    def difference(self, dots: Dots) -> str | None:
-        """What is wrong with the symbol among the label's dots: "drawn" or "quiet"; None: nothing."""
-        own = _part(dots, self.own)
+    def difference(self, drawn: Image.Image) -> str | None:
+        """What is wrong with the symbol in the label's picture: "drawn" or "quiet"; None: nothing."""
+        if self.own != _within(self.own, drawn):
+            return "drawn"
+        region = _within(self.whole, drawn)
+        dots: Dots = ~np.asarray(drawn.crop(region))
+        left, top = region[:2]
+        own = dots[self.own[1] - top : self.own[3] - top, self.own[0] - left : self.own[2] - left]
         expected = self.modules.repeat(self.down, axis=0).repeat(self.across, axis=1)
         if not np.array_equal(own, expected):
             return "drawn"
-        left, top, right, bottom = self.whole
-        inside = left >= 0 and top >= 0 and right <= dots.shape[1] and bottom <= dots.shape[0]
-        clear = np.count_nonzero(_part(dots, self.whole)) == np.count_nonzero(own)
-        return None if inside and clear else "quiet"
+        clear = np.count_nonzero(dots) == np.count_nonzero(expected)
+        return None if region == self.whole and clear else "quiet"
 
 
-def _part(dots: Dots, region: Region) -> Dots:
+def _within(region: Region, image: Image.Image) -> Region:
+    """The part of a region that the image has."""
     left, top, right, bottom = region
-    return dots[max(top, 0) : max(bottom, 0), max(left, 0) : max(right, 0)]
+    return max(left, 0), max(top, 0), min(right, image.width), min(bottom, image.height)
 
 
 def _decoded(symbol: Symbol) -> str | None:
     """What zxing-cpp reads from the modules alone, one dot each."""
     modules = symbol.modules if symbol.kind == "qr" else symbol.modules.repeat(_BAR_ROWS, axis=0)
-    light = np.where(np.pad(modules, symbol.quiet), 0, 255).astype(np.uint8)
+    (rows, columns), edge = modules.shape, symbol.quiet
+    light = np.full((rows + 2 * edge, columns + 2 * edge), 255, dtype=np.uint8)
+    light[edge : edge + rows, edge : edge + columns][modules] = 0
     found = zxingcpp.read_barcodes(
         light,
-        formats=zxingcpp.BarcodeFormats(_FORMATS[symbol.kind]),
+        formats=_FORMATS[symbol.kind],
         is_pure=True,
         try_rotate=False,
         try_downscale=False,

@@ -10,7 +10,7 @@ import numpy as np
 import pytest
 
 from tagger.code import symbol
-from tagger.drawing import Circle, Grid, Line
+from tagger.drawing import Circle, Drawing, Grid, Line, Text
 from tagger.errors import SymbolError
 from tagger.printing import boxes, layout, painter, pdf, raster, template
 from tagger.printing.content import Tag
@@ -46,6 +46,12 @@ def test_one_wrong_dot_module_or_place_of_any_symbol_is_caught(make_tag: MakeTag
                 prove(tag, _with(page, grid, *changed))
         prove(tag, _with(page, grid, scratch, grid), forced=True)  # a phone may read it all the same
     prove(tag, page)
+    first, *others = page.symbols
+    grid = next(item for item in page.drawing.items if isinstance(item, Grid))
+    for x, y in ((-60.0, 1.0), (-1.0, 1.0), (90.0, 1.0), (300.0, 1.0), (60.0, 900.0)):
+        beside = _with(page, grid, replace(grid, x=x, y=y))
+        with pytest.raises(SymbolError, match=tag.shown_number):
+            prove(tag, replace(beside, symbols=(replace(first, x=x, y=y), *others)), forced=True)
 
 
 def test_a_symbol_that_says_another_thing_or_is_made_with_one_wrong_module_is_caught(
@@ -88,6 +94,18 @@ def test_a_part_of_a_page_is_drawn_as_the_whole_page_has_it(assessed: list[Tag])
             near = np.asarray(painter.draw_near(page.drawing, [(left, top, left + 160, top + 120)], dpi))
             part = (slice(top, top + 120), slice(left, left + 160))
             assert np.array_equal(near[part], whole[part])
+
+
+def test_no_dot_of_a_letter_is_missed_where_a_line_only_just_reaches_into_a_part() -> None:
+    """Letters with accents above and below, in every small size, beside parts one dot high."""
+    for size in (1.2, 1.5, 1.7, 2.2, 2.6, 7.1):
+        for line in ("ÅÇŞ|j", "-12 (3/4 in)", "°–·", "acne", "ŷḜ,"):
+            for bold, dpi in ((False, 203), (True, 203), (False, 300), (True, 600)):
+                drawing = Drawing(40.0, 20.0, (Text(3.0, 10.0, line, size, bold),))
+                whole = np.asarray(painter.draw(drawing, dpi))
+                for top in range(whole.shape[0]):
+                    near = painter.draw_near(drawing, [(0, top, whole.shape[1], top + 1)], dpi)
+                    assert np.array_equal(np.asarray(near)[top], whole[top]), (line, size, bold, dpi, top)
 
 
 def test_a_run_whose_tag_k_has_a_wrong_symbol_is_refused_by_its_number_and_leaves_no_file(
