@@ -2,8 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
+from types import MappingProxyType
+
 from fastapi import APIRouter, Request
 from pydantic import ValidationError
+from starlette.datastructures import FormData
 from starlette.responses import JSONResponse, Response
 
 from api.bench import reel_lots
@@ -92,20 +96,43 @@ def _page(
     )
 
 
-@router.post("/tag/{number}/proof")
-def proof(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
-    """Records a proof test; one that failed or was too high blocks the tag."""
-    store, given = store_of(request), texts_of(form)
+def _recorded(
+    request: Request,
+    number: str,
+    form: FormData,
+    act: Callable[[Assembly, dict[str, str]], object],
+    on_the_page: Mapping[str, str] = MappingProxyType({}),
+) -> Response:
+    """Does something with a record and shows it anew; or says what was wrong, beside the form as it was sent.
+
+    ``on_the_page``: what the page calls a field that a problem names.
+    """
+    given = texts_of(form)
     try:
-        known = store.assembly(number)
+        known = store_of(request).assembly(number)
     except TaggerError as error:
         return refused(request, 404, NOT_FOUND, error)
     try:
-        test = proof_test(given, me.person.name)
-        store.record_proof_test(known.number, test, tables=tables_of(request), by=me.person.name)
+        act(known, given)
+    except ValidationError as error:
+        problems = tuple(problems_of(error))
     except TaggerError as error:
-        return _page(request, known, error.problems, given, 422)
-    return go(f"/bench/tag/{known.number}?note=recorded")
+        problems = error.problems
+    else:
+        return go(f"/bench/tag/{known.number}?note=recorded")
+    named = tuple(Problem(on_the_page.get(p.field, p.field), p.value, p.message) for p in problems)
+    return _page(request, known, named, given, 422)
+
+
+@router.post("/tag/{number}/proof")
+def proof(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
+    """Records a proof test; one that failed or was too high blocks the tag."""
+    store, tables, by = store_of(request), tables_of(request), me.person.name
+
+    def act(known: Assembly, given: dict[str, str]) -> None:
+        store.record_proof_test(known.number, proof_test(given, by), tables=tables, by=by)
+
+    return _recorded(request, number, form, act)
 
 
 @router.get("/tag/{number}/proof/read")
@@ -142,103 +169,65 @@ def _what_it_means(bar: float, asked: Required) -> tuple[str, Message]:
 @router.post("/tag/{number}/allow")
 def allow(request: Request, me: Manager, form: OwnForm, number: str) -> Response:
     """Records the manufacturers' written allowance for an assembly that is held."""
-    store, given = store_of(request), texts_of(form)
-    try:
-        known = store.assembly(number)
-    except TaggerError as error:
-        return refused(request, 404, NOT_FOUND, error)
-    try:
+
+    def act(known: Assembly, given: dict[str, str]) -> None:
         names = ("allowed_by", "allowed_on", "document")
         allowance = ProofAllowance.model_validate({name: given.get(name, "") for name in names})
-        store.allow_proof_test(known.number, allowance, by=me.person.name)
-    except ValidationError as error:
-        return _page(request, known, tuple(problems_of(error)), given, 422)
-    except TaggerError as error:
-        return _page(request, known, error.problems, given, 422)
-    return go(f"/bench/tag/{known.number}?note=recorded")
+        store_of(request).allow_proof_test(known.number, allowance, by=me.person.name)
+
+    return _recorded(request, number, form, act)
 
 
 @router.post("/tag/{number}/crimp")
 def crimp(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
     """Records measured crimp diameters against the value the shop keeps for that hose and shell."""
-    store, given = store_of(request), texts_of(form)
-    try:
-        known = store.assembly(number)
-    except TaggerError as error:
-        return refused(request, 404, NOT_FOUND, error)
-    try:
+    store = store_of(request)
+
+    def act(known: Assembly, given: dict[str, str]) -> None:
         found = crimps_of(known, given, store)
         if not found:
             raise StoreError(Problem("crimp_a", None, Message("bench-no-crimp")))
         store.record_crimps(known.number, found, by=me.person.name)
-    except TaggerError as error:
-        return _page(request, known, error.problems, given, 422)
-    return go(f"/bench/tag/{known.number}?note=recorded")
+
+    return _recorded(request, number, form, act)
 
 
 @router.post("/tag/{number}/event")
 def event(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
     """Record that a hose was installed, inspected or removed."""
-    store, given = store_of(request), texts_of(form)
-    kind = given.get("kind", "")
+    kind = texts_of(form).get("kind", "")
     if kind not in set(BY_HAND):
         why = Message("bench-not-by-hand", value=kind)
         return refused(request, 422, Message("bench-event-refused"), why)
-    try:
-        known = store.assembly(number)
-    except TaggerError as error:
-        return refused(request, 404, NOT_FOUND, error)
-    try:
+
+    def act(known: Assembly, given: dict[str, str]) -> None:
         data = {"note": note} if (note := given.get("note", "")[:500]) else {}
-        store.record(known.number, kind, data, by=me.person.name)
-    except TaggerError as error:
-        return _page(request, known, error.problems, given, 422)
-    return go(f"/bench/tag/{known.number}?note=recorded")
+        store_of(request).record(known.number, kind, data, by=me.person.name)
+
+    return _recorded(request, number, form, act)
 
 
 @router.post("/tag/{number}/void")
 def void(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
     """Makes a record void, as long as nothing came of it."""
-    store, given = store_of(request), texts_of(form)
-    try:
-        known = store.assembly(number)
-    except TaggerError as error:
-        return refused(request, 404, NOT_FOUND, error)
-    scans_of(request).write()  # one that waits counts too
-    try:
-        store.void(known.number, given.get("void_reason", ""), by=me.person.name)
-    except TaggerError as error:
-        return _page(request, known, _named(error, "reason", "void_reason"), given, 422)
-    return go(f"/bench/tag/{known.number}?note=recorded")
+
+    def act(known: Assembly, given: dict[str, str]) -> None:
+        scans_of(request).write()  # one that waits counts too
+        store_of(request).void(known.number, given.get("void_reason", ""), by=me.person.name)
+
+    return _recorded(request, number, form, act, {"reason": "void_reason"})
 
 
 @router.post("/tag/{number}/correct")
 def correct(request: Request, me: Builder, form: OwnForm, number: str) -> Response:
     """Corrects what the form has otherwise than the record; both values stay in the history."""
-    store, given = store_of(request), texts_of(form)
-    try:
-        known = store.assembly(number)
-    except TaggerError as error:
-        return refused(request, 404, NOT_FOUND, error)
-    try:
+
+    def act(known: Assembly, given: dict[str, str]) -> None:
         changes = {name: given[name] or None for name in CORRECTABLE if name in given}
-        store.correct(
-            known.number,
-            changes,
-            given.get("correct_reason", ""),
-            lot_reason=given.get("lot_reason") or None,
-            by=me.person.name,
-        )
-    except TaggerError as error:
-        return _page(request, known, _named(error, "reason", "correct_reason"), given, 422)
-    return go(f"/bench/tag/{known.number}?note=recorded")
+        why, lot_reason = given.get("correct_reason", ""), given.get("lot_reason") or None
+        store_of(request).correct(known.number, changes, why, lot_reason=lot_reason, by=me.person.name)
 
-
-def _named(error: TaggerError, field: str, on_the_page: str) -> tuple[Problem, ...]:
-    """The problems with one field under the name that it has on the page."""
-    return tuple(
-        Problem(on_the_page if p.field == field else p.field, p.value, p.message) for p in error.problems
-    )
+    return _recorded(request, number, form, act, {"reason": "correct_reason"})
 
 
 @router.get("/tag/{number}/certificate.pdf")
