@@ -37,6 +37,18 @@ def _state(file: Path, digits: str, built_on: date | None = TODAY) -> Signed | N
     return signing.load(file).state(NUMBER, digits, built_on)
 
 
+def test_a_new_file_in_place_of_a_lost_one_refuses_its_tags_and_no_file_at_all_leaves_them_unchecked(
+    file: Path,
+) -> None:
+    """What the guide of a shop's server (``api/deploy/README.md``) warns of."""
+    signing.renew(file, TODAY)
+    signed = signing.load(file).sign(NUMBER, DIGITS)
+    file.unlink()
+    assert signing.NONE.state(NUMBER, signed, TODAY) == Signed("unchecked", 1)
+    signing.renew(file, LATER)
+    assert _state(file, signed) == Signed("broken", 1, "altered")
+
+
 def test_keys_take_turns_and_what_an_old_one_signed_stays_signed(file: Path) -> None:
     assert signing.renew(file, TODAY).id == 1
     first = signing.load(file).sign(NUMBER, DIGITS)
