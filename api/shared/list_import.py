@@ -145,10 +145,13 @@ def dry_run(
         (_cell(problem.field, numbers[row], match), problem) for row, problem in store.refusals(rows)
     ]
     told = {(problem.field, problem.value) for _, problem in problems}
+    waits = any(
+        not word.ours for word in words if word.column not in list_words.OPEN
+    )  # rows were passed over
     said = [
         word
         for word in words
-        if word.ours or word.column not in list_words.OPEN or (word.column, word.theirs) in told
+        if word.ours or waits or word.column not in list_words.OPEN or (word.column, word.theirs) in told
     ]
     return Dry(tuple(rows), tuple(numbers), tuple(problems), tuple(said))
 

@@ -353,6 +353,9 @@ def test_hose_and_shape_are_words_too_and_one_problem_is_told_once(bench: Bench,
     dry = bench.submit("/bench/lists/dry", form)
     assert re.findall(r'<td class="tagno">([A-Z]+\d+|row \d+)</td>', dry.text) == ["I4", "A2"]
     assert "Also in 2 other cells, A3 to A5" in dry.text and "2 problems" in dry.text
+    only = "\n".join((heading, row.format("bent")))
+    one = bench.submit("/bench/lists/dry", _upload(bench, only.encode(), "list.csv")[1])
+    assert '<option value="EN 853 2SN">' in one.text, "both words are asked for in one look"
     mended = {
         "word_column": ["hose.standard", "end_a.shape"],
         "word_theirs": ["2SNK", "bent"],

@@ -574,7 +574,7 @@ def test_what_is_right_although_it_is_unusual_is_confirmed_on_the_command_line(t
 
 def test_a_shop_that_tests_first_prints_the_job_card_and_no_tag(tagger: Shell) -> None:
     [number] = tagger.json("register", "spec.json")["numbers"]
-    first = {"TAGGER_PROOF_FIRST": "1"}
+    first: dict[str, Any] = {"TAGGER_PROOF_FIRST": "1"}
     refused = tagger("print", number, "--out", "tag.pdf", code=1, **first)
     assert "before the proof test has passed" in refused.stderr and not (tagger.folder / "tag.pdf").exists()
     tagger("print", number, "--template", "traveller_a5", "--out", "card.pdf", **first)
