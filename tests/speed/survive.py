@@ -12,7 +12,7 @@ import argparse
 import csv
 import math
 import sys
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
@@ -35,6 +35,7 @@ from tests.speed import damage, wounds
 from tests.speed.damage import Chance, Picture, Shot
 from tests.speed.samples import signed, two_elbows
 from tests.speed.seen import Seen, bars, seen
+from tests.speed.table import Row
 
 README = Path(__file__).parents[2] / "label_templates" / "README.md"
 PICTURE = README.with_name("survival.png")
@@ -196,6 +197,13 @@ def _read(label: Seen, wound: wounds.Wound, trial: int, *, plain: bool = False) 
     chance = np.random.default_rng(trial)
     hurt = wound(label.plain if plain else label.whole, chance)
     return any(_had(picture, label.page) for picture in label.photos(hurt, chance))
+
+
+def rows(small: bool) -> Iterator[Row]:
+    """For the table of all benchmarks: of all wounds together, the share of whole labels that is read."""
+    for name, *cells, _, _ in whole(1 if small else 10, names=("roll_4x2",) if small else ()).rows:
+        read = sum(map(float, cells)) / len(cells)
+        yield Row(f"damaged labels read: {name}", read, "%", read / 100, ">= 0.95")
 
 
 def keep(table: Table, trials: int, *, signed: bool) -> None:
