@@ -28,8 +28,11 @@ def _with(page: Page, old: object, *new: object) -> Page:
 
 @pytest.mark.parametrize("dpi", [203, 300, 600])
 def test_every_label_of_every_template_is_proved(make_tag: MakeTag, dpi: int) -> None:
+    """A J, the one letter that reaches left of where it is set, may stand beside a code's quiet zone."""
+    tag = make_tag(seed=23, shop="Jetty Hose, 555-0142")
+    assert tag.number.startswith("J")
     for name in template.names():
-        prove(make_tag(), lay_out(make_tag(), template.load(name), dpi))
+        prove(tag, lay_out(tag, template.load(name), dpi))
 
 
 def test_one_wrong_dot_module_or_place_of_any_symbol_is_caught(make_tag: MakeTag) -> None:
