@@ -11,9 +11,11 @@ from functools import cache
 import pytest
 from fastapi.testclient import TestClient
 from PIL import Image
+from pypdfium2 import PdfDocument
 
 from api.app import create_app
 from api.settings import Settings
+from api.shared.papers import traveller
 from examples.acts import WITHDRAWN
 from examples.calendar import WEEK, Calendar
 from examples.load import JOBS, Week, load_week
@@ -21,6 +23,7 @@ from tagger.i18n import LANGUAGES
 from tagger.i18n.catalogue import rooms, source
 from tagger.measuring import profile, reading, rectify, view
 from tagger.measuring.reading import Lines
+from tagger.papers import certificate
 from tagger.record_tag import tags_of
 from tagger.spec import AssemblySpec
 from tagger.store import Filter, FittedState, Kind, Result, Store
@@ -101,6 +104,23 @@ def test_the_week_shows_what_a_shop_can_do(week: tuple[Store, Week]) -> None:
     assert store.last([of["auger_feed"]], Kind.CORRECTED) and len(store.void_numbers()) == 1
 
 
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_a_certificate_with_all_that_it_may_say_and_the_traveller_of_twelve_are_a_page_each(
+    week: tuple[Store, Week], language: str
+) -> None:
+    store, loaded = week
+    deck = loaded.built["deck_lift"][6]
+    shop = Settings(
+        shop_name="Tidewrack Hose Shop", shop_address="Quay 4", shop_phone="1", shop_email="a@b.example"
+    )
+    ours = shop.tables(store.held_rows())
+    papers = (
+        certificate.of_last_test(store, deck.number, shop, ours, language),
+        traveller.of_run(store, deck.run, shop, ours, language),
+    )
+    assert [len(PdfDocument(body)) for body in papers] == [1, 1]
+
+
 def test_the_photo_of_the_week_is_measured_as_its_thread() -> None:
     """1 1/16-12 of 37° flare: the photo is rendered, with a diameter of 26.9 mm and a pitch of 2.117 mm."""
     with Image.open(WEEK / "old_end.jpg") as photo:
@@ -135,8 +155,8 @@ def test_every_tag_of_the_week_opens_in_each_language_without_a_word_of_another(
 
 
 def _said(html: str) -> list[str]:
-    """The words of a page, without those that people wrote and the names of sources."""
-    said = text(re.sub(_CITED, " ", html, flags=re.DOTALL))
+    """The words of a page, without those that people wrote, tag numbers (by chance with a word in them) and the names of sources."""
+    said = re.sub(r"\b[0-9A-Z]{5}-?[0-9A-Z]{6}\b", " ", text(re.sub(_CITED, " ", html, flags=re.DOTALL)))
     sources = {name for row in tables().sources.values() for name in (row.full, row.short)}
     for phrase in sorted(sources | _written(), key=len, reverse=True):
         said = said.replace(phrase, " ")

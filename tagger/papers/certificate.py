@@ -29,7 +29,7 @@ from tagger.trade.results import EndAdvice
 from tagger.trade.tables import Tables
 
 Crimps = Sequence[Mapping[str, Any]]  # the last one of each end, as the history keeps it
-_CODE, _WIDTHS = 26 * mm, (42, 128)
+_CODE, _WIDTHS = 26 * mm, (48, 122)
 
 
 def of_last_test(

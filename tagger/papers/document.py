@@ -76,13 +76,16 @@ def table(rows: Sequence[Sequence[str]], widths: Sequence[float], *, heading: bo
     """Cells of text; ``widths`` in mm; the first row repeats on every page when it is a heading."""
     cells = [[text(cell, 9, bold=heading and not place) for cell in row] for place, row in enumerate(rows)]
     made = Table(cells, colWidths=[width * mm for width in widths], repeatRows=int(heading))
+    above, below = (
+        (1.5, 2.5) if heading else (0.5, 1.8)
+    )  # facts stand closer: they are not written in by hand
     made.setStyle(
         TableStyle(
             [
                 ("LINEBELOW", (0, 0), (-1, -1), 0.4, colors.grey),
                 ("VALIGN", (0, 0), (-1, -1), "TOP"),
-                ("TOPPADDING", (0, 0), (-1, -1), 1.5),
-                ("BOTTOMPADDING", (0, 0), (-1, -1), 2.5),
+                ("TOPPADDING", (0, 0), (-1, -1), above),
+                ("BOTTOMPADDING", (0, 0), (-1, -1), below),
             ]
         )
     )
