@@ -11,7 +11,9 @@ import gc
 import json
 import os
 import resource
+import signal
 import sys
+import tempfile
 from collections import defaultdict
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -93,15 +95,15 @@ class Swapping:
         forgetful: list[Callable[[], None]],
     ) -> None:
         """In a process between: the fork that runs the tests may be ended by its limits."""
+        told = Path(tempfile.gettempdir()) / f"mutant-{os.getpid()}.json"
+        told.unlink(missing_ok=True)
         child = os.fork()
-        told = Path(f"/tmp/mutant-{os.getpid()}.json")
         if child == 0:
             try:
                 names = within_a_minute(self._covering.tests(change), self._covering)
                 wanted = [items[name] for name in names if name in items]
                 _limit(round(CPU_S + 3 * sum(self._covering.took_s[item.nodeid] for item in wanted)))
                 for place, code in codes.items():
-                    assert living[place], place
                     for function in living[place]:
                         function.__code__ = code
                 for forget in forgetful:
@@ -110,8 +112,14 @@ class Swapping:
             finally:
                 os._exit(0)
         _, status = os.waitpid(child, 0)
-        by = json.loads(told.read_text()) if told.exists() else f"ended with {status}"
-        told.unlink(missing_ok=True)
+        if told.exists():
+            by = json.loads(told.read_text())
+            told.unlink()
+        elif os.WIFSIGNALED(status):
+            by = f"ended by {signal.Signals(os.WTERMSIG(status)).name}"
+        else:  # an error of this bench, so nothing is known of the change
+            print(f"{change.file}:{change.line} could not be tried", file=sys.__stderr__, flush=True)
+            return
         self._keep(change, bool(by), by)
 
 
