@@ -397,7 +397,7 @@ class Said(NamedTuple):
     head: bool = False
 
 
-@lru_cache(maxsize=2048)
+@lru_cache(maxsize=1024)
 def end_said(end: End, values: Tightening | None, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
     """One end as texts below one another: what it is, its tightening, and what that is counted from.
 
