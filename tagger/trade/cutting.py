@@ -108,8 +108,11 @@ def cut(spec: AssemblySpec, fittings: Fittings) -> Cut:
     """The cut length of an assembly with the shop's fittings.
 
     Raises TradeError where the ends reach as far as the assembly is long, or further: each to the mouth
-    of its shell; one that is not known as far as the least crimped end of that size.
+    of its shell; one that is not known as far as the least crimped end of that size. And where a fitting's own
+    dimensions are less than that: inches kept as mm, which would leave the hose too long.
     """
+    if slips := _slips_of_the_unit(spec, fittings):
+        raise TradeError(slips)
     reach = round(sum(_reach_mm(spec, name, fittings) for name in ("end_a", "end_b")), 1)
     if reach >= spec.length_mm:
         short = Message("trade-length-too-short", ends=length(reach))
@@ -118,6 +121,25 @@ def cut(spec: AssemblySpec, fittings: Fittings) -> Cut:
     known = a.adds_mm is not None and b.adds_mm is not None
     cut_mm = cut_length(spec, _dimensions(a), _dimensions(b))
     return Cut(spec.length_mm, a, b, cut_mm if known else None)
+
+
+def _slips_of_the_unit(spec: AssemblySpec, fittings: Fittings) -> list[Problem]:
+    """The stock numbers that reach less far than the least crimped end on a hose of that bore."""
+    rule, least = tables().rule("crimped_end_least"), crimped_end_mm(spec, None, tables())
+    names: tuple[EndName, EndName] = ("end_a", "end_b")
+    found = []
+    for name in names:
+        number, reach = getattr(spec, name).fitting, _known_reach_mm(spec, name, fittings)
+        if reach is not None and reach < least:
+            said = Message(
+                "stock-reach-too-small",
+                number=number,
+                reach=length(reach),
+                least=length(least),
+                source=rule.source,
+            )
+            found.append(Problem(f"{name}.fitting", number, said))
+    return found
 
 
 def _reach_mm(spec: AssemblySpec, name: EndName, fittings: Fittings) -> float:

@@ -187,3 +187,12 @@ def test_too_little_free_hose_is_reckoned_with_the_shops_own_cut_offs_where_they
     found = assess(spec, reaches_mm=reaches_mm(spec, kept))
     [said] = [w for w in found.warnings if w.code == "little_free_hose"]
     assert "At most 65 mm" in str(said.message)
+
+
+def test_dimensions_of_a_fitting_that_are_inches_kept_as_mm_are_refused_where_it_is_used() -> None:
+    """1.9 in and 1.2 in, kept as 1.9 mm and 1.2 mm, left the hose 45 mm too long at each end."""
+    inches = fitting("TW-3", cut_off_mm=1.9, cut_off_kind="seat_to_hose_butt", insertion_depth_mm=1.2)
+    with pytest.raises(TaggerError) as error:
+        _cut(inches, BUTT)
+    assert [problem.field for problem in error.value.problems] == ["end_a.fitting"]
+    assert error.value.problems[0].message.id == "stock-reach-too-small"
