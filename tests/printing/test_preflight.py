@@ -7,8 +7,9 @@ import pytest
 
 from tagger.errors import TemplateError
 from tagger.i18n import Translator
+from tagger.printing import curvature, template
 from tagger.printing import preflight as flight
-from tagger.printing import template
+from tagger.printing.layout import lay_out
 from tagger.printing.preflight import preflight
 
 FOR = {"flag_label": 20, "thin_wrap": 25}  # a hose that the template is for, mm
@@ -45,6 +46,22 @@ def test_a_thin_hose_refuses_a_wrap_label_and_names_the_mend(make_tag, od):
     assert finding.message.id == "printing-flight-wrap-thin"
     assert "hoses from 39 mm" in finding.mend
     assert "curvature" in str(flight.refused(result, "wrap_label"))
+
+
+def test_the_widest_code_that_a_thin_hose_takes_is_said_in_tenths_and_never_too_wide(make_tag):
+    for od in (15.26, 20, 25):
+        result = preflight(make_tag(), template.load("wrap_label"), hose_od_mm=od)
+        (values,) = [one.message.values for one in result.findings if one.code == "curvature"]
+        placed = [
+            one
+            for one in lay_out(make_tag(), template.load("wrap_label"), dpi=203).symbols
+            if one.symbol.kind == "qr"
+        ]
+        symbol = min(placed, key=lambda one: one.symbol.size * one.module_mm).symbol
+        widest = curvature.widest_mm(symbol.version, symbol.level, od)
+        assert values["od"] == round(od, 1)
+        assert widest - 0.1 < values["widest"] <= widest
+        assert values["widest"] < values["side"]
 
 
 @pytest.mark.parametrize(("od", "severity"), [(33, "refuse"), (40, "warn"), (50, "warn"), (80, "refuse")])
