@@ -194,3 +194,21 @@ def test_a_scan_over_a_list_chooses_nothing_in_it(bench: Page, live: Live) -> No
     expect(bench.locator("[name='hose.lot']")).to_have_value("MB-445566")
     expect(bench.locator("[name='end_b.connection']")).to_have_value("orfs")
     expect(bench.locator("[name='end_b.form']")).to_have_value("female_swivel")
+
+
+def test_a_digit_chooses_a_picture_and_what_a_scanner_types_chooses_none(bench: Page, live: Live) -> None:
+    bench.goto(f"{live.url}/bench/identify/look")
+    choices = bench.locator("[aria-labelledby=question] a")
+    first, unsure = (choices.nth(place).get_attribute("href") for place in (0, -1))
+    bench.evaluate(  # without a pause, as a scanner does; then the pause after which a key is a person's again
+        """async () => {
+          for (const key of "1012") document.body.dispatchEvent(new KeyboardEvent("keydown", { key, bubbles: true }));
+          await new Promise((over) => setTimeout(over, 300));
+        }"""
+    )
+    assert bench.url == f"{live.url}/bench/identify/look"
+    bench.keyboard.press("1")
+    bench.wait_for_url(f"**{first}")
+    bench.goto(f"{live.url}/bench/identify/look")
+    bench.keyboard.press("0")
+    bench.wait_for_url(f"**{unsure}")
