@@ -48,3 +48,13 @@ def test_of_two_symbols_of_one_tag_the_signed_one_is_read(signed_first: bool) ->
     ]
     found = photo.find_link(_picture(*(both if signed_first else both[::-1])))
     assert found.digits == signed("contract_example")
+
+
+def test_a_photo_without_a_tag_says_whether_another_code_is_in_it() -> None:
+    for picture, wrong in (
+        (Image.new("L", (300, 300), 255), "code-photo-none"),
+        (_picture("SHELF 12"), "code-photo-other"),
+    ):
+        with pytest.raises(LinkError) as refused:
+            photo.find_link(picture)
+        assert [problem.message.id for problem in refused.value.problems] == [wrong]
