@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Annotated, Literal
 
 from fastapi import APIRouter, Query, Request
@@ -16,6 +17,7 @@ from api.rest.shared import (
     AsBuilder,
     EventOut,
     Request_,
+    Stands,
     TheStore,
     answers_with,
     assembly_at,
@@ -50,10 +52,13 @@ class ProofBatchIn(Request_):
 
 
 class MemberOut(Answer):
-    """``result``: passed, tested (not a proof test), held (do not use), failed."""
+    """``result`` of this test: passed, tested (not a proof test), held (do not use), failed; ``stands``: what the
+    assembly stands at with it. One that an earlier test loaded too high stays held.
+    """
 
     number: str
     result: Literal["passed", "tested", "held", "failed"]
+    stands: Stands
 
 
 class BatchOut(Answer):
@@ -63,9 +68,15 @@ class BatchOut(Answer):
     members: list[MemberOut]
 
     @classmethod
-    def of(cls, batch: Batch) -> BatchOut:
+    def of(cls, batch: Batch, stands: Mapping[str, str]) -> BatchOut:
         members = [
-            MemberOut(number=tag_number.format(test.number), result=test.data["result"])
+            MemberOut.model_validate(
+                {
+                    "number": tag_number.format(test.number),
+                    "result": test.data["result"],
+                    "stands": stands[test.number],
+                }
+            )
             for test in batch.tests
         ]
         return cls(reference=batch.reference, members=members)
@@ -92,7 +103,7 @@ def add_proof_batch(
     def act() -> BatchOut:
         confirmed = body.test.confirmed
         made = store.record_proof_batch(body.numbers, test, tables=tables, by=token.name, confirmed=confirmed)
-        return BatchOut.of(made)
+        return BatchOut.of(made, store.proof_states(made.numbers))
 
     return once(BatchOut, act)
 

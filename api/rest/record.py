@@ -18,6 +18,7 @@ from api.rest.shared import (
     AssemblyOut,
     EventOut,
     Request_,
+    TestedOut,
     TheStore,
     answers_with,
     assembly_at,
@@ -216,15 +217,15 @@ def add_event(store: TheStore, token: AsBuilder, number: str, body: EventIn, onc
 @router.post("/assemblies/{number}/proof-tests", status_code=201, summary="Record a proof test")
 def add_proof_test(
     request: Request, store: TheStore, token: AsBuilder, number: str, body: ProofTestIn, once: DoOnce
-) -> EventOut:
+) -> TestedOut:
     known, tables = assembly_at(store, number).number, tables_of(request)
     test = body.as_made()
 
-    def act() -> EventOut:
+    def act() -> TestedOut:
         done = store.record_proof_test(known, test, tables=tables, by=token.name, confirmed=body.confirmed)
-        return EventOut.of(done)
+        return TestedOut.of_test(done, store.proof_states([known])[known])
 
-    return once(EventOut, act)
+    return once(TestedOut, act)
 
 
 @router.get(

@@ -168,7 +168,7 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
     created_at: datetime
     run: int
     place: int
-    proof_test: Literal["passed", "tested", "held", "failed", "outdated"] | None
+    proof_test: Stands | None
 
     def without_customer(self) -> AssemblyOut:
         """What a scanner needs of it: nothing of who has it, nor what was written for people."""
@@ -224,6 +224,9 @@ class AssemblyOut(Answer, Record):  # type: ignore[misc]  # pydantic takes the f
         return cls(**values)
 
 
+Stands = Literal["passed", "tested", "held", "failed", "outdated"]
+
+
 class EventOut(Answer):
     """One line of history. A proof test has a ``result``, whenever it was recorded."""
 
@@ -241,6 +244,18 @@ class EventOut(Answer):
             result = verdict(item.data).result
             said["data"] = item.data | {"result": str(result), "passed": result is Result.PASSED}
         return cls(**said)
+
+
+class TestedOut(EventOut):
+    """A proof test as it was made. ``stands``: what the assembly stands at with it: passed, tested (not a proof test),
+    held (do not use: a good test does not release an assembly that an earlier one loaded too high), failed.
+    """
+
+    stands: Stands
+
+    @classmethod
+    def of_test(cls, item: Event, stands: str) -> TestedOut:
+        return cls.model_validate({**EventOut.of(item).model_dump(), "stands": stands})
 
 
 class StepOut(Answer):

@@ -194,6 +194,7 @@ def ordered(request: Request, reference: str) -> Response:
         order=kept,
         needed_by=t("scan-day", day=kept.needed_by) if kept.needed_by else None,
         state=t(f"scan-order_state-{kept.state}"),
+        said=kept.steps[-1].note if kept.steps else None,
         spec=[(label, text) for _, label, text in spec_rows(kept.spec, t)],
         number=kept.number and tag_number.format(kept.number),
         back=f"/T/{kept.number}" if kept.number and store_of(request).known(kept.number) else None,

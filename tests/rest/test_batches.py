@@ -63,3 +63,11 @@ def test_a_pressure_that_holds_the_batch_is_recorded_only_when_it_is_confirmed(
     assert not store.proved_of([number.replace("-", "") for number in numbers])
     held = api.post("/proof-tests", json={"numbers": numbers, "test": {**high, "confirmed": True}})
     assert [member["result"] for member in held.json()["members"]] == ["held", "held"]
+    good = {"json": {"numbers": numbers, "test": TEST}}
+    assert {(m["result"], m["stands"]) for m in api.post("/proof-tests", **good).json()["members"]} == {
+        ("passed", "held")
+    }
+    again = api.post(f"/assemblies/{numbers[0]}/proof-tests", json=TEST).json()
+    assert (again["data"]["result"], again["stands"]) == ("passed", "held"), (
+        "a good test releases nothing that was held"
+    )

@@ -216,6 +216,9 @@ def test_an_order_names_what_must_be_different(client: TestClient, store: Store,
     assert order.changes == "End B: straight\nSleeves and guards: fire sleeve"
     assert (order.quantity, str(order.needed_by), order.number) == (3, "2031-02-03", assembly.number)
     assert "pit@example.com" not in answer.text
+    store.set_order_state(order.reference, "asked", note="Which way does <b>the elbow point?")
+    asked = client.get(f"/order/{order.reference}").text
+    assert "Message from the shop" in asked and "Which way does &lt;b&gt;the elbow point?" in asked
 
 
 def test_an_order_from_another_shops_tag_carries_its_spec(

@@ -295,6 +295,7 @@ scan-ordered-answer = { $days ->
     [one] Die Werkstatt antwortet innerhalb eines Werktags.
    *[other] Die Werkstatt antwortet innerhalb von { $days } Werktagen.
  }
+scan-ordered-said = Nachricht der Werkstatt
 scan-ordered-back = Zurück zum Schild
 scan-order_state-received = eingegangen
 scan-order_state-asked = Rückfrage der Werkstatt

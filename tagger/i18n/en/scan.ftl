@@ -295,6 +295,7 @@ scan-ordered-answer = { $days ->
     [one] The shop answers within one working day.
    *[other] The shop answers within { $days } working days.
  }
+scan-ordered-said = Message from the shop
 scan-ordered-back = Back to the tag
 scan-order_state-received = received
 scan-order_state-asked = question from the shop

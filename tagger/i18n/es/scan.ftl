@@ -295,6 +295,7 @@ scan-ordered-answer = { $days ->
     [one] El taller responde en un día laborable.
    *[other] El taller responde en { $days } días laborables.
  }
+scan-ordered-said = Mensaje del taller
 scan-ordered-back = Volver a la etiqueta
 scan-order_state-received = recibido
 scan-order_state-asked = pregunta del taller

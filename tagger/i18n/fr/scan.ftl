@@ -295,6 +295,7 @@ scan-ordered-answer = { $days ->
     [one] L'atelier répond sous un jour ouvré.
    *[other] L'atelier répond sous { $days } jours ouvrés.
  }
+scan-ordered-said = Message de l'atelier
 scan-ordered-back = Retour à l'étiquette
 scan-order_state-received = reçue
 scan-order_state-asked = question de l'atelier
