@@ -15,7 +15,9 @@ from examples.calendar import WEEK, Calendar
 from examples.load import Week, load_week
 from tagger import signing
 from tagger.code import link, number
+from tagger.errors import Problem, StoreError, TaggerError
 from tagger.gauges import sheets
+from tagger.messages import Message
 from tagger.printing import pdf, raster
 from tagger.record_tag import tags_of
 from tagger.settings import ShopSettings
@@ -25,7 +27,7 @@ from tagger.store import Store
 def main(out: Path) -> None:
     """Loads the week into the folder ``out``, made where it is not there, and serves it until it is stopped.
 
-    Raises OSError for a folder that cannot be, SettingsError for a setting.
+    Raises OSError for a folder that cannot be, SettingsError for a setting, StoreError for records of another week.
     """
     out = out.resolve()
     out.mkdir(parents=True, exist_ok=True)
@@ -44,12 +46,21 @@ def main(out: Path) -> None:
     )
     calendar = Calendar()
     with Store.open(database, now=calendar) as store:
-        week = load_week(store, calendar)
+        week = loaded_week(store, calendar, out)
         files = _print(store, week, settings, out)
         pin = store.tag_pin(week.service_run[0].number)
     print(_what_to_open(week, settings, files, pin, out), flush=True)
     # the application's own middleware says whose X-Forwarded-For is believed
     uvicorn.run(create_app(settings), host="127.0.0.1", port=port, log_level="warning", proxy_headers=False)
+
+
+def loaded_week(store: Store, calendar: Calendar, out: Path) -> Week:
+    """The week, loaded now or before. Raises StoreError where the folder holds the week of another version."""
+    try:
+        return load_week(store, calendar)
+    except TaggerError as error:
+        other = Problem("folder", str(out), Message("cli-demo-other-week", folder=str(out)))
+        raise StoreError([other, *error.problems]) from error
 
 
 def _signing_key(out: Path) -> Path:

@@ -180,12 +180,32 @@ def _load(path: Path, stamp: tuple[int, ...]) -> Keys:
         raise _refused(path, "keys-file-broken") from None
 
 
-def renew(path: Path, today: date) -> PublicKey:
-    """A new key, which signs from today on; makes the file where there is none. Raises SigningError."""
+def renew(path: Path, today: date, published: Path | None = None) -> PublicKey:
+    """A new key, which signs from today on; makes the file where there is none. Raises SigningError.
+
+    ``published``: where the file is lost, what WELL_KNOWN told of its keys, saved before: the new one is counted
+    after them, and what they signed stays signed.
+    """
     with _alone(path):
-        before = load(path) if path.exists() else NONE
+        before = _before(path, published)
         last = [_ended(before.keys[-1], today)] if before.keys else []
         return _add(path, [*before.keys[:-1], *last], today)
+
+
+def _before(path: Path, published: Path | None) -> Keys:
+    if published is None:
+        return load(path) if path.exists() else NONE
+    if path.exists():
+        raise SigningError(Problem("published", str(published), Message("keys-file-there", file=str(path))))
+    try:
+        known = Keys.model_validate({"keys": json.loads(published.read_text(encoding="utf-8"))["keys"]})
+    except (OSError, ValueError, LookupError, TypeError):  # pydantic's and JSON's errors are ValueErrors
+        known = NONE
+    if not known.keys:
+        raise SigningError(
+            Problem("published", str(published), Message("keys-published-broken", at=WELL_KNOWN))
+        )
+    return known
 
 
 def withdraw(path: Path, key_id: int, today: date) -> PublicKey:

@@ -7,6 +7,7 @@ import re
 import time
 from collections.abc import Iterator
 from functools import cache
+from pathlib import Path
 
 import pytest
 from fastapi.testclient import TestClient
@@ -18,7 +19,9 @@ from api.settings import Settings
 from api.shared.papers import traveller
 from examples.acts import WITHDRAWN
 from examples.calendar import WEEK, Calendar
-from examples.load import JOBS, Week, load_week
+from examples.load import JOBS, Week, load_week, read_spec
+from examples.run import loaded_week
+from tagger.errors import StoreError
 from tagger.i18n import LANGUAGES
 from tagger.i18n.catalogue import rooms, source
 from tagger.measuring import profile, reading, rectify, view
@@ -27,6 +30,7 @@ from tagger.papers import certificate
 from tagger.record_tag import tags_of
 from tagger.spec import AssemblySpec
 from tagger.store import Filter, FittedState, Kind, Result, Store
+from tagger.trade import assess
 from tagger.trade.tables import tables
 from tests.databases import fresh_sqlite
 from tests.scan.conftest import text
@@ -66,6 +70,15 @@ def _kept(store: Store) -> tuple[object, ...]:
         store.count(), store.events(), store.own_hoses(), store.crimps(), store.shop_rows(ended=True), store.orders(),
         store.fitted_reports(), store.withdrawals(), store.recipes(), list(store.every_photo()),
     )  # fmt: skip
+
+
+def test_a_folder_with_the_week_of_another_version_is_told(tmp_path: Path) -> None:
+    calendar, other = Calendar(), read_spec("pilot_line")
+    with Store.open(fresh_sqlite(tmp_path), now=calendar) as store:
+        store.register(other, assess(other), key="demonstration boom_rod_side")
+        with pytest.raises(StoreError, match="not the invented week of this version"):
+            loaded_week(store, calendar, tmp_path)
+        assert store.count() == 1
 
 
 def test_the_week_shows_what_a_shop_can_do(week: tuple[Store, Week]) -> None:

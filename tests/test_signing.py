@@ -49,6 +49,26 @@ def test_a_new_file_in_place_of_a_lost_one_refuses_its_tags_and_no_file_at_all_l
     assert _state(file, signed) == Signed("broken", 1, "altered")
 
 
+def test_with_the_published_keys_a_lost_file_goes_on_and_its_tags_stay_signed(file: Path) -> None:
+    signing.renew(file, TODAY)
+    old, published = signing.load(file), file.with_name("hose-tag-keys.json")
+    signed = old.sign(NUMBER, DIGITS)
+    published.write_text(json.dumps({"about": "", "keys": old.as_published()}), encoding="utf-8")
+    with pytest.raises(SigningError, match="a key file already"):
+        signing.renew(file, LATER, published)
+    file.unlink()
+    assert signing.renew(file, LATER, published).id == 2
+    assert _state(file, signed) == Signed("signed", 1)
+    assert _state(file, signed, LAST) == Signed("broken", 1, "ended_key")
+    assert _state(file, signing.load(file).sign(NUMBER, DIGITS)) == Signed("signed", 2)
+    file.unlink()
+    for text in ("", "[]", "7", '{"keys": []}', '{"keys": 7}', '{"keys": [{"id": 1}]}', "\udcff"):
+        published.write_text(text, encoding="utf-8", errors="surrogatepass")
+        with pytest.raises(SigningError, match="not the list of public keys"):
+            signing.renew(file, LATER, published)
+    assert not file.exists()
+
+
 def test_keys_take_turns_and_what_an_old_one_signed_stays_signed(file: Path) -> None:
     assert signing.renew(file, TODAY).id == 1
     first = signing.load(file).sign(NUMBER, DIGITS)

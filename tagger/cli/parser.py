@@ -354,6 +354,7 @@ def _signing_key(one: argparse.ArgumentParser, t: Translator) -> None:
     what = ("new", "list", "withdraw", "page")
     one.add_argument("what", nargs="?", choices=what, default="list", help=t("cli-option-signing-what"))
     one.add_argument("--key", type=int, metavar="N", help=t("cli-option-signing-number"))
+    one.add_argument("--published", type=Path, metavar="FILE", help=t("cli-option-signing-published"))
     one.add_argument("--out", type=Path, metavar="FILE", help=t("cli-option-pdf"))
 
 

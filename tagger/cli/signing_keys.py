@@ -33,7 +33,7 @@ def signing_key(a: argparse.Namespace, t: Translator) -> Answer:
 
 def _done(a: argparse.Namespace, file: Path, t: Translator) -> list[str]:
     if a.what == "new":
-        key = signing.renew(file, date.today())
+        key = signing.renew(file, date.today(), a.published)
     elif a.what == "withdraw":
         key = signing.withdraw(file, _needed(a, "key"), date.today())
     else:

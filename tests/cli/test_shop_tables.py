@@ -12,7 +12,7 @@ from tagger.code import number, payload
 from tagger.spec import Connection, Sizing
 
 GOLDEN = json.loads((Path(__file__).parents[1] / "golden/payload_v1.json").read_text(encoding="utf-8"))
-EXAMPLE = next((Path(__file__).parents[2] / "examples/week").glob("*.json"))
+EXAMPLE = Path(__file__).parents[2] / "examples/week/boom_rod_side.json"
 COLUMNS = "family,forms,tighten_by,tube_od,swivel_family,source,confidence"
 
 
