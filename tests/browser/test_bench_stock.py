@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from playwright.sync_api import Page, expect
 
+from tagger.trade.fittings import CutOff
 from tests.browser.at_the_bench import bench
 from tests.browser.conftest import Live
 from tests.store.test_fittings import ELBOW, ROW
@@ -12,7 +13,7 @@ __all__ = ["bench"]
 
 
 def test_letters_and_a_scan_fill_in_the_ends_and_the_cut_length_is_shown(bench: Page, live: Live) -> None:
-    elbow = ELBOW.model_copy(update={"cut_off_mm": 85.0, "cut_off_kind": "seat_to_shell_mouth",
+    elbow = ELBOW.model_copy(update={"cut_off_mm": 85.0, "cut_off_kind": CutOff.SHELL_MOUTH,
                                      "insertion_depth_mm": 24.0, "source": "an invented chart"})  # fmt: skip
     live.store.keep_fittings([ROW, elbow])
     bench.goto(f"{live.url}/bench/build")
