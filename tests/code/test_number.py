@@ -52,3 +52,24 @@ def test_a_missing_character_is_counted() -> None:
 def test_a_usual_slip_is_answered_with_what_was_meant() -> None:
     with pytest.raises(NumberError, match="7K3MQ-9XW2R1"):
         number.validate("7K3MQ-9WX2R1")
+
+
+def test_a_look_alike_letter_is_answered_with_what_was_meant() -> None:
+    """8 for B, and the like: the program that makes the pairs is not asked for them."""
+    meant = 0
+    for made in (number.make() for _ in range(200)):
+        for one, other in ("8B", "B8", "5S", "S5", "MN", "0Q"):
+            place = made.find(one)
+            if place >= 0:
+                slip = made[:place] + other + made[place + 1 :]
+                assert made in number.near(slip)
+                meant += 1
+    assert meant > 50
+
+
+def test_at_most_three_numbers_are_offered() -> None:
+    slips = (made[:4] + "8" + made[5:] for made in (number.make() for _ in range(5000)))
+    several = next(slip for slip in slips if len(number.near(slip)) > 3 and not number.is_valid(slip))
+    with pytest.raises(NumberError) as refused:
+        number.validate(several)
+    assert len(refused.value.problems[0].message.values["numbers"]) == 3

@@ -61,6 +61,24 @@ def test_chosen_mask_has_the_least_penalty():
     assert penalties[chosen.mask] == min(penalties)
 
 
+def test_the_penalty_counts_what_the_standard_counts():
+    random = np.random.default_rng(7)
+    for made in (
+        np.stack([symbol.qr(LINK, "H", mask=mask).modules for mask in range(8)]),
+        random.random((6, 21, 21)) < 0.5,
+        np.repeat(random.random((6, 25, 5)) < 0.7, 5, axis=2),  # long runs
+        np.repeat(random.random((6, 5, 25)) < 0.2, 5, axis=1),
+    ):
+        found = symbol._penalties(made.astype(np.uint8))
+        assert found.tolist() == [penalty_in_plain_loops(one) for one in made.astype(np.uint8)]
+
+
+def test_a_codeword_has_eight_modules():
+    for version in (1, 2, 5, 7):
+        words = symbol.codeword_of_module(version)
+        assert set(np.bincount(words[words >= 0])) == {8}
+
+
 def penalty_in_plain_loops(modules):
     """The four rules of ISO/IEC 18004, 7.8.3, written out one by one."""
     size, total = len(modules), 0

@@ -73,6 +73,13 @@ def test_a_wrap_label_says_whether_a_code_reads_from_every_side(make_tag, od, se
     assert ("quarter turn" in finding.mend) is (severity == "warn")
 
 
+def test_figures_are_told_with_their_decimals(make_tag):
+    result = preflight(make_tag(), template.load("hang_tag"))
+    told = result.as_dict()
+    assert told["side_mm"] == round(result.side_mm, 1) != round(result.side_mm)
+    assert told["module_mm"] == round(result.module_mm, 3) != round(result.module_mm, 2)
+
+
 def test_a_wrap_label_without_a_diameter_warns(make_tag):
     assert codes(preflight(make_tag(), template.load("wrap_label")), "warn") == ["curvature"]
 
