@@ -70,9 +70,13 @@ class Swapping:
 
     @pytest.hookimpl(tryfirst=True)
     def pytest_runtestloop(self, session: pytest.Session) -> bool:
-        items = {item.nodeid: item for item in session.items}
         living, forgetful = _living(), list(_forgetful())
         gc.freeze()
+        unfit = _failing_unchanged(session.items, forgetful)
+        print(
+            f"{len(unfit)} tests compare with what was remembered: left out", file=sys.__stderr__, flush=True
+        )
+        items = {item.nodeid: item for item in session.items if item.nodeid not in unfit}
         for at, (change, codes) in enumerate(self._changes):
             if at >= self._at_once:
                 os.wait()
@@ -123,6 +127,25 @@ class Swapping:
         self._keep(change, bool(by), by)
 
 
+def _failing_unchanged(items: list[pytest.Item], forgetful: list[Callable[[], None]]) -> set[str]:
+    """The tests that fail once memories are forgotten, without any change: they can notice nothing."""
+    told = Path(tempfile.gettempdir()) / f"unchanged-{os.getpid()}.json"
+    told.unlink(missing_ok=True)
+    child = os.fork()
+    if child == 0:
+        try:
+            _quiet()
+            for forget in forgetful:
+                forget()
+            told.write_text(json.dumps(_failed(items, stop=False)))
+        finally:
+            os._exit(0)
+    os.waitpid(child, 0)
+    failed = set(json.loads(told.read_text()))
+    told.unlink()
+    return failed
+
+
 def _waited() -> bool:
     try:
         os.wait()
@@ -134,6 +157,10 @@ def _waited() -> bool:
 def _limit(cpu_s: int) -> None:
     resource.setrlimit(resource.RLIMIT_CPU, (cpu_s, cpu_s + 5))
     resource.setrlimit(resource.RLIMIT_AS, (MEMORY, MEMORY))
+    _quiet()
+
+
+def _quiet() -> None:
     nothing = os.open(os.devnull, os.O_RDWR)
     os.dup2(nothing, 1)
     os.dup2(nothing, 2)
@@ -141,6 +168,11 @@ def _limit(cpu_s: int) -> None:
 
 def _first_failed(items: list[pytest.Item]) -> str:
     """The first test that fails, in this order; "" where none does."""
+    return next(iter(_failed(items, stop=True)), "")
+
+
+def _failed(items: list[pytest.Item], *, stop: bool) -> list[str]:
+    """The tests that fail, in this order; the first alone where it is to stop there."""
     failed: list[str] = []
 
     class Watch:
@@ -152,9 +184,9 @@ def _first_failed(items: list[pytest.Item]) -> str:
         if not item.config.pluginmanager.has_plugin("mutants-watch"):
             item.config.pluginmanager.register(Watch(), "mutants-watch")
         item.config.hook.pytest_runtest_protocol(item=item, nextitem=after)
-        if failed:
-            return failed[0]
-    return ""
+        if failed and stop:
+            break
+    return failed
 
 
 def _living() -> dict[Place, list[FunctionType]]:
