@@ -163,10 +163,13 @@ def _hose(store: Store, text: str) -> Scanned | None:
     return Scanned("hose", text, say, several=len(found) > 1, hoses=found)
 
 
+_LOOKED_AT = 20  # the newest may have been corrected to another lot since
+
+
 def _lot(store: Store, text: str) -> Scanned:
     """A lot says what it is where something has been built from it before."""
     held = tuple(store.withdrawn_lots(text)) if text else ()
-    for assembly in store.find(Filter(lot=text), limit=1).assemblies if text else ():
+    for assembly in store.find(Filter(lot=text), limit=_LOOKED_AT).assemblies if text else ():
         spec = assembly.spec
         if one_lot(spec.hose.lot, text):
             hoses = store.hoses_of_lot(text)

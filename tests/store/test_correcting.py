@@ -6,6 +6,7 @@ import pytest
 from sqlalchemy import text
 from sqlalchemy.exc import DatabaseError
 
+from api.shared.scan_look_up import look_up
 from tagger.errors import StoreError
 from tagger.store import Filter, Kind, Scope, Store
 from tests.store.samples import assessment, spec
@@ -154,3 +155,10 @@ def test_the_database_itself_keeps_all_else_as_it_was(store: Store, change: str)
     store.void(second, "a slip")
     with pytest.raises(DatabaseError, match="append-only"), store.writing() as session:
         session.execute(text(change))
+
+
+def test_a_lot_from_which_the_newest_was_corrected_away_is_still_known(store: Store) -> None:
+    _one(store)
+    newest = _one(store)
+    store.correct(newest, {"hose.lot": "H-77"}, "read off the wrong label")
+    assert look_up(store, "H-2291").kind == "hose_lot"
