@@ -32,6 +32,7 @@ from tagger.printing.part import Placed as Placed
 from tagger.printing.template import (
     SMALLEST_TEXT_MM,
     BetweenBox,
+    Box,
     CautionBox,
     ClearBox,
     ClockingBox,
@@ -154,13 +155,19 @@ def _tightening(box: TighteningBox, index: int, job: Job) -> Part:
 
 
 def _caution(box: CautionBox, index: int, job: Job) -> Part:
-    untold = not any(isinstance(other, PressureBox) and other.duty for other in job.template.box)
+    untold = not any(_tells_dangers(other) for other in job.template.box)
     forms = fields.caution_lines(job.tag, job.template.languages, short=box.short, dangers=untold)
     bold = box.bold or (untold and bool(job.tag.content.dangers))
     width, height = box.inner
     room = width - _sign_side(box) - 1.0
     fitted = _fullest(forms, room, height, box, index, job, bold=bold)
     return Part([], [], (_caution_marks(box, fitted, bold),))
+
+
+def _tells_dangers(box: Box) -> bool:
+    return (isinstance(box, PressureBox) and box.duty) or (
+        isinstance(box, FieldBox) and "dangers" in box.fields
+    )
 
 
 def _sign_side(box: CautionBox) -> float:

@@ -544,5 +544,5 @@ def caution_lines(
     full, brief = (_dangers(tag), rating.short_dangers(tag)) if dangers else ([], [])
     forms = ([*full, caution], [*brief, caution], [*brief, *least])
     if full:
-        forms = (*forms, full, brief)  # type: ignore[assignment]
+        forms = (*forms, full, brief, rating.shortest_dangers(tag))  # type: ignore[assignment]
     return once(once(voice(message) for voice in voices(languages) for message in form) for form in forms)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from tagger import rated
@@ -10,12 +12,14 @@ from tagger.i18n import LANGUAGES, Translator
 from tagger.printing import template
 from tagger.printing.content import Tag
 from tagger.printing.layout import lay_out
-from tagger.spec import Tightening
-from tests.printing.conftest import RATED, STRAIGHT, a_tag
+from tagger.spec import Danger, Tightening
+from tests.printing.conftest import RATED, STRAIGHT, TWO_ELBOWS, a_tag
 
 CARRIES_THE_SPEC = [name for name in template.names() if template.load(name).purpose != "do_not_use"]
 EVERY = pytest.mark.parametrize("name", CARRIES_THE_SPEC)
 IN_EACH = pytest.mark.parametrize("language", LANGUAGES)
+
+MESSAGE_ID = re.compile(r"\b(printing|words)-\w+")  # what a message that is in no catalogue is shown as
 
 
 def shown(tag: Tag, name: str, language: str = "en") -> str:
@@ -69,6 +73,19 @@ def test_dangers_are_told(name: str, language: str) -> None:
     safe, beyond = (RATED[which] for which in ("known", "a fluid and a heat beyond the limits"))
     assert word in shown(a_tag(STRAIGHT, **beyond), name, language)
     assert word not in shown(a_tag(STRAIGHT, **safe), name, language)
+
+
+@EVERY
+@IN_EACH
+def test_all_dangers_at_once_and_one_alone_are_named_in_words(name: str, language: str) -> None:
+    t = Translator(language)
+    for dangers in (tuple(Danger), (Danger.VACUUM,)):
+        tag = a_tag(TWO_ELBOWS, working_pressure_bar=None, unknown_parts=("hose",), dangers=dangers)
+        said = shown(tag, name, language)
+        assert not MESSAGE_ID.search(said), said
+        for danger, told in zip(dangers, rated.dangers(tag.content), strict=True):
+            short, full = t(f"printing-danger-{danger}"), t(told)
+            assert any(" ".join(words.split()) in " ".join(said.split()) for words in (short, full)), danger
 
 
 @EVERY

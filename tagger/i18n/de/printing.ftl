@@ -14,6 +14,7 @@ printing-danger-fluid = Medium
 printing-danger-heat = Hitze
 printing-danger-cold = Kälte
 printing-danger-pressure = Druck
+printing-danger-vacuum = Unterdruck
 printing-write = { SAY($parts, case: "short") }: __________ bar
 printing-write-unverified = { SAY($parts, case: "short") }: __________ bar; { SAY($doubtful, case: "short") } ungeprüft
 printing-write-hose = Schlauch, { $what }: __________ bar (Schlauchhersteller)

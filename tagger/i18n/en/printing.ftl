@@ -14,6 +14,7 @@ printing-danger-fluid = fluid
 printing-danger-heat = heat
 printing-danger-cold = cold
 printing-danger-pressure = pressure
+printing-danger-vacuum = vacuum
 printing-write = { SAY($parts, case: "short") }: __________ bar
 printing-write-unverified = { SAY($parts, case: "short") }: __________ bar; { SAY($doubtful, case: "short") } unverified
 printing-write-hose = Hose, { $what }: __________ bar (hose manufacturer)

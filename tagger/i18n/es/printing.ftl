@@ -14,6 +14,7 @@ printing-danger-fluid = fluido
 printing-danger-heat = calor
 printing-danger-cold = frío
 printing-danger-pressure = presión
+printing-danger-vacuum = vacío
 printing-write = { SAY($parts, case: "short") }: __________ bar
 printing-write-unverified = { SAY($parts, case: "short") }: __________ bar; { SAY($doubtful, case: "short") }: sin verificar
 printing-write-hose = Manguera, { $what }: __________ bar (fabricante de la manguera)

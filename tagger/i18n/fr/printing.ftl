@@ -14,6 +14,7 @@ printing-danger-fluid = fluide
 printing-danger-heat = chaleur
 printing-danger-cold = froid
 printing-danger-pressure = pression
+printing-danger-vacuum = dépression
 printing-write = { SAY($parts, case: "short") } : __________ bar
 printing-write-unverified = { SAY($parts, case: "short") } : __________ bar ; { SAY($doubtful, case: "short") } : non vérifié
 printing-write-hose = Tuyau, { $what } : __________ bar (fabricant du tuyau)
