@@ -50,9 +50,7 @@ def _grey(source: Path | BinaryIO) -> Image.Image:
     """The picture in shades of grey; when this returns, its colours take no memory any more."""
     with Image.open(source, formats=KINDS) as image:
         refuse_large(image)
-        shrink = 1
-        while image.width * image.height > _AT_ONCE * shrink**2:
-            shrink *= 2
+        shrink = 2 if image.width * image.height > _AT_ONCE else 1  # of MAX_PIXELS a quarter is few enough
         image.draft("L", (image.width // shrink, image.height // shrink))
         return image.convert("L")
 

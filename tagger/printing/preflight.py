@@ -183,7 +183,7 @@ def _quiet_zones(page: Page, dots: Grey) -> list[Finding]:
         left, top = round(placed.x / dot), round(placed.y / dot)
         inside = left >= quiet and top >= quiet
         inside = inside and left + across + quiet <= dots.shape[1] and top + across + quiet <= dots.shape[0]
-        zone = dots[max(0, top - quiet) : top + across + quiet, max(0, left - quiet) : left + across + quiet]
+        zone = dots[top - quiet : top + across + quiet, left - quiet : left + across + quiet]
         own = dots[top : top + across, left : left + across]
         if not inside or int((zone < 128).sum()) != int((own < 128).sum()):
             message = Message("printing-flight-quiet-zone", modules=placed.symbol.quiet)

@@ -135,11 +135,9 @@ def others(chosen: list[row.TighteningRow], rows: Iterable[row.TighteningRow]) -
     return (min(low for low in lows if low is not None), max(highs)) if rest else None
 
 
-def warnings(
-    name: str, best: row.TighteningRow, equals: list[row.TighteningRow], agreed: Range | None
-) -> list[Warning_]:
+def warnings(name: str, best: row.TighteningRow, equals: list[row.TighteningRow]) -> list[Warning_]:
     """That sources of equal standing share no torque: each is named, and the builder asks which holds."""
-    if len(equals) < 2 or agreed is not None or _meet(best, equals):
+    if _meet(best, equals):
         return []
     named = tuple(of_source(r) for r in (best, *(r for r in equals if r is not best)))
     message = Message("trade-torque-sources-disagree", part=phrases.part(name), torques=named)

@@ -58,22 +58,18 @@ class Cut:
     @property
     def arithmetic(self) -> Message | None:
         """The sum in mm, term by term; None where the cut length is not known."""
-        if self.length_mm is None:
-            return None
-        return Message(
-            "stock-cut-arithmetic",
-            overall=self.overall_mm,
-            a=self.end_a.term,
-            b=self.end_b.term,
-            cut=self.length_mm,
-        )
+        return None if self.length_mm is None else self._sum(self.length_mm)
+
+    def _sum(self, cut_mm: float) -> Message:
+        terms = {"a": self.end_a.term, "b": self.end_b.term}
+        return Message("stock-cut-arithmetic", overall=self.overall_mm, **terms, cut=cut_mm)
 
     def lines(self) -> list[Message]:
         """The cut length with its arithmetic, or what is missing; then the marks of insertion."""
-        found = [Message("stock-cut-unknown", why=why) for why in self.unknown]
-        if self.length_mm is not None and self.arithmetic is not None:
-            found = [Message("stock-cut-length", length=length(self.length_mm)), self.arithmetic]
-        return [*found, *self.marks]
+        if self.length_mm is None:
+            return [*(Message("stock-cut-unknown", why=why) for why in self.unknown), *self.marks]
+        told = Message("stock-cut-length", length=length(self.length_mm))
+        return [told, self._sum(self.length_mm), *self.marks]
 
     @property
     def marks(self) -> list[Message]:

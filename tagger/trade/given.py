@@ -22,7 +22,7 @@ from tagger.trade.rows import UNVERIFIED
 from tagger.trade.tables import Tables
 
 EQUAL_BAR = 0.05  # closer than a tag tells apart
-_ROUNDED = 1.003  # the same figure rounded otherwise: 3100 psi printed as 21.5 MPa
+_ROUNDED = 1.003  # the same figure rounded otherwise: 2500 psi printed as 172 bar
 
 
 def problems(spec: AssemblySpec, tables: Tables) -> list[Problem]:
@@ -302,7 +302,7 @@ def asks(found: Assessment) -> list[Ask]:
             fluid = warning.message.values["fluid"]
             asked.append(Ask("hose.approval", Message("trade-ask-approval", fluid=fluid)))
     for part in found.working_pressure.parts:
-        if part.part == "override" or (part.part == "hose" and asked):
+        if part.part == "hose" and asked:
             continue
         if part.value_bar is None or part.confidence in UNVERIFIED:
             asked.append(Ask(f"{part.part}.rating", _ask_for(part.part)))

@@ -127,19 +127,12 @@ def _of_end(
 
 def turns_of(end: End, tightening: Tightening | None) -> Turns | None:
     """A taper thread's figure stands on the tag as flats, six to a turn."""
-    if (
-        not end.connection.is_taper
-        or tightening is None
-        or tightening.flats_max is None
-        or not tightening.flats_basis
-    ):
+    if tightening is None or not end.connection.is_taper:
         return None
-    return Turns(
-        min=(tightening.flats_min or 0) / 6,
-        max=tightening.flats_max / 6,
-        basis=tightening.flats_basis,
-        source="",
-    )
+    low, high, basis = tightening.flats_min, tightening.flats_max, tightening.flats_basis
+    if low is None or high is None or basis is None:  # a tag has all three or none
+        return None
+    return Turns(min=low / 6, max=high / 6, basis=basis, source="")
 
 
 def _source(step: Step, advice: EndAdvice | None) -> Message:

@@ -88,8 +88,7 @@ def _advice(name: str, end: End, tables: Tables) -> tuple[EndAdvice, list[Warnin
     if (found.torque, found.flats, found.turns) == (None, None, None) and not end.connection.is_latched:
         warnings.insert(0, _not_known(name, end, every))
     if torque_row:
-        equals = agreeing.peers(torque_row, of_series)
-        warnings += agreeing.warnings(name, torque_row, equals, agreeing.shared(torque_row, equals))
+        warnings += agreeing.warnings(name, torque_row, agreeing.peers(torque_row, of_series))
         warnings += bolting.warnings(name, torque_row, of_series, end, tables)
     if flats_row:
         warnings += agreeing.flats_warnings(name, flats_row, of_series)

@@ -73,6 +73,20 @@ def test_a_wrap_label_says_whether_a_code_reads_from_every_side(make_tag, od, se
     assert ("quarter turn" in finding.mend) is (severity == "warn")
 
 
+def test_a_label_whose_codes_read_from_every_side_says_so_with_the_diameter_in_tenths(tmp_path, make_tag):
+    """Two columns of small codes half a pitch apart, all the way round a thick hose."""
+    column = (
+        '[[box]]\nkind = "qr"\nholds = "number"\nlevels = ["M"]\nleast_module = 0.33\nsize = [14.1, 296.1]\n'
+        'repeat = "down"\n'
+    )
+    columns = "".join(f"{column}at = {at}\n" for at in ([0.1, 0], [14.2, 7.05]))
+    label = own(tmp_path, f'title = "Round"\nsize = [30, 314]\nwraps = "down"\n{columns}')
+    (finding,) = [
+        one for one in preflight(make_tag(), label, hose_od_mm=99.44).findings if one.code == "facing"
+    ]
+    assert (finding.severity, finding.message.values) == ("note", {"od": 99.4})
+
+
 def test_figures_are_told_with_their_decimals(make_tag):
     result = preflight(make_tag(), template.load("hang_tag"))
     told = result.as_dict()
@@ -111,16 +125,27 @@ def test_small_modules_and_low_levels_warn(tmp_path, make_tag):
 def test_a_symbol_at_the_very_edge_has_no_quiet_zone(tmp_path, make_tag):
     """The quiet zone is looked at in the dots, whoever put something there."""
     label = own(
-        tmp_path, 'title = "Edge"\nsize = [40, 40]\n[[box]]\nkind = "qr"\nat = [0, 0]\nsize = [31, 31]'
+        tmp_path, 'title = "Edge"\nsize = [40, 40]\n[[box]]\nkind = "qr"\nat = [0, 0]\nsize = [30.55, 30.55]'
     )
     assert preflight(make_tag(), label).ok
     page = flight.lay_out(make_tag(), label)
     dots = flight.grey(flight.raster.draw(page.drawing, 203)).copy()
     assert flight._quiet_zones(page, dots) == []
-    dots[8, 100] = 0
-    (finding,) = flight._quiet_zones(page, dots)
-    assert finding.severity == "refuse"
-    assert "quiet zone" in finding.text
+    [placed] = page.symbols
+    assert placed.symbol.quiet * placed.dots == round(placed.x / flight.dot_mm(203)), (
+        "the zone ends with the label"
+    )
+    last = placed.symbol.full_size * placed.dots - 1
+    for row, column in ((8, 100), (100, 0), (0, 100), (100, last), (last, 100), (last, last)):
+        touched = dots.copy()
+        touched[row, column] = 0
+        (finding,) = flight._quiet_zones(page, touched)
+        assert finding.severity == "refuse"
+        assert "quiet zone" in finding.text
+    beside = dots.copy()
+    beside[100, last + 1] = beside[last + 1, 100] = 0
+    assert flight._quiet_zones(page, beside) == []
+    assert flight._quiet_zones(page, dots[:, :last]) != [], "the label ends within it"
 
 
 def test_a_label_without_a_code_is_refused(tmp_path, make_tag):
@@ -145,9 +170,14 @@ def test_a_repeated_code_that_differs_in_its_dots_is_read_by_itself(make_tag):
     page = flight.lay_out(make_tag(), template.load("thin_wrap"))
     codes = [placed for placed in page.symbols if placed.symbol.kind == "qr"]
     dots = flight.grey(flight.raster.draw(page.drawing, 203)).copy()
-    assert flight._read(codes, dots, 203)[0] == "A"
+    letter, found = flight._read(codes, dots, 203)
+    assert (letter, {one.severity for one in found}) == ("A", {"note"})
     third = codes[2]
     left, top = (round(at / flight.dot_mm(203)) for at in (third.x, third.y))
     dots[top : top + 40, left : left + 87] = 255
     _, found = flight._read(codes, dots, 203)
-    assert "refuse" in {one.severity for one in found}
+    refusals = {one.message.id: one.message.values for one in found if one.severity == "refuse"}
+    assert refusals["printing-flight-codes"] == {"read": 1, "count": 2}, (
+        "one of two that are not alike, dot by dot"
+    )
+    assert "printing-flight-readers" in refusals

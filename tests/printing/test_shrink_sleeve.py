@@ -97,7 +97,12 @@ def test_preflight_passes_the_hoses_that_the_readme_names_and_refuses_those_it_c
     for od in map(float, SERVED):
         result = preflight(tag, LABEL, hose_od_mm=od)
         assert result.ok and found(result, "curvature") is None and found(result, "text") is None, od
-        assert (found(result, "module") is None) is (od >= FINE), od
+        small = found(result, "module")
+        assert (small is None) is (od >= FINE), od
+        if small is not None:
+            squeezed, said = result.module_mm * od / 50.8, small.message.values["module"]
+            assert isinstance(said, float) and said == round(said, 3)
+            assert squeezed - 0.001 < said <= squeezed, "in thousandths, and never more than it is"
     told = found(result, "sleeve")
     assert told is not None and told.severity == "warn", "printed on another sleeve than it is judged for"
     assert (

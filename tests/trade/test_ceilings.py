@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import cache
+
 import pytest
 
 from tagger.errors import TradeError
@@ -11,17 +13,41 @@ from tagger.trade.present import overrated
 from tagger.trade.tables import tables
 from tests.trade.specs import an_end, both
 
-HOSES, ENDS = ceilings.of_hoses(tables()), ceilings.of_ends(tables())
+
+@cache
+def hoses() -> dict[str, float]:
+    return ceilings.of_hoses(tables())
 
 
-def test_every_rated_hose_has_its_own_rating() -> None:
-    off = [
-        key
-        for key, bar in HOSES.items()
-        for standard, dash, *edition in [key.split("|")]
-        if rating.hose_rating(Hose(standard=standard, dash=int(dash), edition=edition[0] if edition else None), tables())[0].value_bar != bar
-    ]  # fmt: skip
-    assert len(HOSES) > 400 and off == []
+@cache
+def ends() -> dict[str, float]:
+    return ceilings.of_ends(tables())
+
+
+def test_every_rated_hose_has_its_own_rating_and_no_other_has_one() -> None:
+    sizes = {
+        f"{name}|{dash}": Hose(standard=name, dash=dash)
+        for name in tables().standards
+        for dash in range(1, 64)
+    }
+    rated = {key: rating.hose_rating(hose, tables())[0].value_bar for key, hose in sizes.items()}
+    plain = {key: bar for key, bar in hoses().items() if key.count("|") == 1}
+    assert len(plain) > 400 and plain == {key: bar for key, bar in rated.items() if bar is not None}
+
+
+def test_an_edition_that_is_rated_otherwise_has_its_own_rating() -> None:
+    seen = 0
+    for name, editions in tables().editions.items():
+        for dash in range(1, 64):
+            for edition in (item.edition for item in editions):
+                own = rating.hose_rating(Hose(standard=name, dash=dash, edition=edition), tables())[
+                    0
+                ].value_bar
+                plain = hoses().get(f"{name}|{dash}")
+                wanted = None if plain is None or own == plain else own
+                assert hoses().get(f"{name}|{dash}|{edition}") == wanted, (name, dash, edition)
+                seen += wanted is not None
+    assert seen > 10
 
 
 def test_no_end_is_rated_above_its_ceiling() -> None:
@@ -31,7 +57,7 @@ def test_no_end_is_rated_above_its_ceiling() -> None:
             for form in known.forms:
                 bar = rating.end_rating("end", an_end(family, size, form), tables()).value_bar
                 seen += bar is not None
-                if bar is not None and bar > ENDS[f"{family}|{size}|{form}"]:
+                if bar is not None and bar > ends()[f"{family}|{size}|{form}"]:
                     off.append((family, size, form))
     assert seen > 150 and off == []
 
@@ -39,7 +65,7 @@ def test_no_end_is_rated_above_its_ceiling() -> None:
 @pytest.mark.parametrize(("size", "bar"), [(12, 206.8), (8, 275.8)])
 def test_a_swivel_has_the_pressure_of_a_swivel_not_of_a_tube_end(size: int, bar: float) -> None:
     """SAE J514 style table of 37 degree flares: -12 at 3000 psi, -8 at 4000 psi for the female swivel."""
-    assert ENDS[f"{Connection.SAE_37_FLARE}|{size}|{Form.FEMALE_SWIVEL}"] == bar
+    assert ends()[f"{Connection.SAE_37_FLARE}|{size}|{Form.FEMALE_SWIVEL}"] == bar
 
 
 def test_parts_that_do_not_go_together_claim_no_more_than_each_bears() -> None:

@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from tagger.errors import SpecError, TaggerError
-from tagger.messages import Message
+from tagger.messages import Message, length
 from tagger.spec import AssemblySpec
 from tagger.trade import assess
 from tagger.trade.cutting import Cut, cut, reaches_mm
@@ -61,6 +61,19 @@ def test_insertion_is_added_where_the_dimension_ends_at_the_shells_mouth() -> No
 def test_the_arithmetic_is_shown_and_adds_up() -> None:
     said = str(_cut(MOUTH, BUTT).arithmetic)
     assert said == "1250 mm − (85 mm − 24 mm insertion) (A) − 48.5 mm (B) = 1140.5 mm"
+
+
+def test_the_cut_length_comes_before_its_sum_and_the_marks_and_what_is_missing_stands_in_their_place() -> (
+    None
+):
+    marks = ["stock-insertion-mark", "stock-insertion-mark"]
+    found = _cut(MOUTH, BUTT)
+    assert [line.id for line in found.lines()] == ["stock-cut-length", "stock-cut-arithmetic", *marks]
+    assert found.lines()[0].values["length"] == length(1140.5) and found.lines()[1] == found.arithmetic
+    assert [line.values["depth"] for line in found.lines()[2:]] == [length(24), length(30)]
+    none = _cut(None, None).lines()
+    assert [line.id for line in none] == ["stock-cut-unknown"] * 2
+    assert [line.id for line in _cut(None, BUTT).lines()] == ["stock-cut-unknown", marks[0]]
 
 
 @pytest.mark.parametrize(

@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 
 from tagger.errors import SpecError, TradeError
+from tagger.messages import pressure
 from tagger.spec import AssemblySpec
 from tagger.trade import assess, given, likeforlike
 from tagger.trade.results import Assessment, PartRating
@@ -173,7 +174,8 @@ def test_an_approval_lets_the_fluid_flow_up_to_its_temperature_and_says_whose_ho
             "fluid": "synthetic_ester", "max_temperature_c": 80, "source": "a letter", **named}  # fmt: skip
         return assess(AssemblySpec.read(data), made_up())
 
-    assert given.asks(assess(assembly(fluid="synthetic_ester"), made_up()))[0].field == "hose.approval"
+    asked = given.asks(assess(assembly(fluid="synthetic_ester"), made_up()))
+    assert [ask.field for ask in asked] == ["hose.approval"], "its rating is known but for the fluid"
     held = with_approval(80)
     assert held.working_pressure.value_bar == 100 and "fluid_approved" in codes(held)
     assert given.asks(held) == []
@@ -220,6 +222,34 @@ def test_a_figure_that_does_not_count_raises_nothing(more: dict[str, Any]) -> No
     assert "rating_not_used" in codes(found)
     assert part(found, "hose") == part(plain, "hose") and part(plain, "hose").confidence == "memory"
     assert found.working_pressure.value_bar == plain.working_pressure.value_bar == 155.1
+
+
+def _of_a_test(bar: float, *parts: str, confirmed: bool = False) -> object:
+    """What speaks against a rating in bar that is given with a proof test of the made-up assembly: the highest told."""
+    tables = made_up(
+        hose_pressure=[hose(100), hose(200, dash=4)],
+        connection_pressure=[ending(400, size="4"), ending(90, size="6")],
+    )
+    found = given.problem_with_test(bar, parts, assembly(), tables, confirmed=confirmed)
+    return found and found.message.values["highest"]
+
+
+def test_a_rating_given_with_a_test_is_asked_about_above_the_published_one_of_that_part() -> None:
+    """100 bar are published for the hose in that size, 200 for another size of its standard."""
+    assert [_of_a_test(bar, "hose") for bar in (100, 100.29)] == [None, None], (
+        "the same figure rounded otherwise"
+    )
+    assert _of_a_test(100.31, "hose") == _of_a_test(150, "hose", "end_a") == pressure(100)
+    assert _of_a_test(150, "hose", confirmed=True) is None
+
+
+def test_a_rating_given_with_a_test_of_an_end_that_nothing_rates_is_asked_about_above_its_whole_family() -> (
+    None
+):
+    assert [_of_a_test(bar, "end_a", "end_b") for bar in (80, 399, 400)] == [None, None, None]
+    assert _of_a_test(401, "end_b") == pressure(400)
+    assert _of_a_test(401, "end_b", confirmed=True) is None
+    assert _of_a_test(401) is None, "of no part there is nothing to ask"
 
 
 def test_no_tag_carries_it() -> None:

@@ -307,6 +307,25 @@ def test_an_unlike_fluid_a_source_speaks_for_asks_for_a_look() -> None:
     assert verdicts(found)["fluid"] == "differs"
 
 
+@pytest.mark.parametrize(
+    ("old", "new", "verdict"),
+    [
+        ("mineral_oil", "mineral_oil", "same"),
+        ("mineral_oil", None, "differs"),
+        ("engine_oil", "engine_oil", "differs"),
+        ("mineral_oil", "engine_oil", "dangerous"),
+        ("engine_oil", None, "dangerous"),
+        (None, "mineral_oil", "differs"),
+        (None, None, "same"),
+    ],
+)
+def test_hydraulic_oil_needs_no_source_that_names_it_and_any_other_oil_does(
+    old: str | None, new: str | None, verdict: str
+) -> None:
+    """No row of the hose's speaks of an oil; a tag without a fluid is taken for mineral oil, and asked about."""
+    assert verdicts(compare(in_fluid(old), in_fluid(new), FLUIDS))["fluid"] == verdict
+
+
 def test_the_same_fluid_without_a_source_never_replaces() -> None:
     found = compare(in_fluid("phosphate_ester"), in_fluid("phosphate_ester"), FLUIDS)
     assert found.verdict == "does not replace"

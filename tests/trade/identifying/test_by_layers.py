@@ -5,11 +5,13 @@ from __future__ import annotations
 import json
 import re
 from collections import defaultdict
+from dataclasses import replace
 
 import pytest
 
 from tagger.errors import SpecError
 from tagger.i18n import LANGUAGES, Translator
+from tagger.messages import diameter
 from tagger.spec import Hose
 from tagger.trade import report
 from tagger.trade.identifying import by_layers
@@ -23,8 +25,9 @@ from tagger.trade.identifying.by_layers import (
     exclude,
 )
 from tagger.trade.rating import hose_rating
-from tagger.trade.rows import LAYERS
-from tagger.trade.tables import tables
+from tagger.trade.rows import LAYERS, HosePressureRow, HoseSizeRow
+from tagger.trade.tables import Tables, tables
+from tests.trade.made_up import HOSE, body, hose, made_up
 
 
 def of(**given: object) -> Exclusion:
@@ -79,6 +82,60 @@ def test_a_bore_off_by_less_than_half_a_size_keeps_its_size_in_every_standard() 
             for bore in (nominal, nominal - BORE_MM + 0.01, nominal + BORE_MM - 0.01):
                 if bore >= 1:
                     assert dash in _left(standard, HoseSeen(bore_mm=bore)), (standard, dash)
+
+
+def _made(*rows: HoseSizeRow, **more: list[HosePressureRow]) -> Tables:
+    """Tables of the made-up hose in -12, whose nominal bore is 19.05 mm, with these rows of its size."""
+    return made_up(hose_size=list(rows), hose_layers=[], **more)
+
+
+def test_a_diameter_excludes_a_size_only_beyond_the_tolerance_of_every_source_and_says_by_which() -> None:
+    """Sources say 27 and 30 mm: 6.5 % of what is measured either side of them."""
+    tables_ = _made(body(19, 27), body(19, 30))
+    for od, is_left in ((25.4, True), (25.3, False), (28.5, True), (32.0, True), (32.1, False)):
+        found = exclude(HoseSeen(outside_mm=od), tables_)
+        assert (found.names == (HOSE,)) is is_left, od
+        if not is_left:
+            why = found.excluded[0].why
+            assert why.id == "identify-hose-other_od"
+            assert why.values["measured"] == diameter(od)
+            assert (why.values["nearest"], why.values["dash"]) == (diameter(27 if od < 28 else 30), 12)
+
+
+def test_of_a_thin_hose_a_millimetre_and_a_half_either_side_is_within_the_tolerance() -> None:
+    tables_ = _made(body(6, 12, dash=4), hose_pressure=[hose(100, dash=4)])
+    for od, is_left in ((10.5, True), (10.4, False), (13.5, True), (13.6, False)):
+        assert (exclude(HoseSeen(outside_mm=od), tables_).names == (HOSE,)) is is_left, od
+
+
+def test_every_bore_that_a_source_prints_counts_and_not_that_of_the_dash_alone() -> None:
+    tables_ = _made(body(17, 27), body(None, 27))
+    for bore, is_left in ((16.0, True), (15.9, False), (17, True), (20.0, True), (20.1, False)):
+        found = exclude(HoseSeen(bore_mm=bore), tables_)
+        assert (found.names == (HOSE,)) is is_left, bore
+    why = exclude(HoseSeen(bore_mm=15.9), tables_).excluded[0].why
+    assert (why.id, why.values["nearest"]) == ("identify-hose-other_bore", diameter(17))
+
+
+def test_where_no_outside_diameter_is_known_only_one_below_the_bore_excludes() -> None:
+    tables_ = _made()
+    assert exclude(HoseSeen(outside_mm=60), tables_).remaining[0].unchecked == ("od",)
+    assert exclude(HoseSeen(outside_mm=15), tables_).names == ()
+
+
+def test_a_part_number_of_the_shops_does_not_widen_what_its_standard_can_be() -> None:
+    own = replace(body(25, 40), part="TW 2W 12")
+    of_own = exclude(HoseSeen(outside_mm=40), _made(body(19, 30), own))
+    assert of_own.names == ()
+    left = exclude(HoseSeen(outside_mm=30), _made(body(19, 30), own)).remaining[0]
+    assert [size.outside_mm for size in left.sizes] == [(30, 30)]
+
+
+def test_a_text_that_is_no_count_is_shown_as_far_as_forty_letters() -> None:
+    for given, shown in (("9" * 40, "9" * 40), ("9" * 41, "9" * 40)):
+        with pytest.raises(SpecError) as refused:
+            of(kind="fibre", layers=given)
+        assert refused.value.problems[0].message.values["value"] == shown
 
 
 def test_layers_exclude_what_has_others_and_say_which_with_their_source() -> None:
