@@ -212,3 +212,40 @@ def test_the_catalogue_keeps_to_its_glossary(language: str) -> None:
 def test_rooms_are_the_same_in_every_language() -> None:
     for language in OTHERS:
         assert set(rooms(language)) - {"language"} == set(ROOMS), language
+
+
+def test_a_french_mark_never_begins_a_line_nor_stands_without_its_space() -> None:
+    """Before ``: ; ? ! »`` and after ``«`` stands one no-break space: a line is never broken there."""
+    wrong = {}
+    for id, entry in entries("fr").items():
+        for pattern in (entry.value, *(attribute.value for attribute in entry.attributes)):
+            texts = _texts(pattern)
+            if found := re.findall(r".{0,9}(?:[^\s:;?!][:;?!](?!\S)| [:;?!»]|« ).{0,3}", texts):
+                wrong[id] = found
+    assert wrong == {}
+
+
+class _Texts(Visitor):  # type: ignore[misc]
+    def __init__(self) -> None:
+        self.parts: list[str] = []
+
+    def visit_TextElement(self, node: ast.TextElement) -> None:
+        self.parts.append(node.value)
+
+    def visit_StringLiteral(self, node: ast.StringLiteral) -> None:
+        self.parts.append(node.value)
+
+    def visit_VariableReference(self, node: ast.VariableReference) -> None:
+        self.parts.append("X")
+
+    def visit_Variant(self, node: ast.Variant) -> None:
+        self.parts.append("\n")
+        self.generic_visit(node)
+
+
+def _texts(pattern: ast.Pattern | None) -> str:
+    """What a pattern says, each variant on a line, ``X`` for a value."""
+    visitor = _Texts()
+    if pattern is not None:
+        visitor.visit(pattern)
+    return "".join(visitor.parts)

@@ -10,12 +10,12 @@ identify-closest = Aucun raccordement ne correspond à toutes les mesures ; le 
 identify-many = { $count } raccordements sont encore possibles. Les plus probables : { LIST($names) }.
 identify-some = Ce peut être { LIST($names, style: "or") }.
 identify-only = Seul { $name } correspond.
-identify-tie-there = Les mesures ne distinguent pas { LIST($names) }. Ordre choisi pour une seule raison : { LIST($first, style: "or") } est plus courant sur les machines d'origine { $origin }.
-identify-tie-elsewhere = Les mesures ne distinguent pas { LIST($names) }. Ordre choisi pour une seule raison : en dehors des machines d'origine { $origin }, seul { LIST($first, style: "or") } est courant.
+identify-tie-there = Les mesures ne distinguent pas { LIST($names) }. Ordre choisi pour une seule raison : { LIST($first, style: "or") } est plus courant sur les machines d'origine { $origin }.
+identify-tie-elsewhere = Les mesures ne distinguent pas { LIST($names) }. Ordre choisi pour une seule raison : en dehors des machines d'origine { $origin }, seul { LIST($first, style: "or") } est courant.
 identify-origin-europe = européenne
 identify-origin-north_america = nord-américaine
 identify-origin-asia = asiatique
-identify-lacks = Seuls les raccordements des tables sont comparés. N'y figurent pas, par exemple : { LIST($names) }. Un raccordement qui correspond peut être malgré tout l'un de ceux-là.
+identify-lacks = Seuls les raccordements des tables sont comparés. N'y figurent pas, par exemple : { LIST($names) }. Un raccordement qui correspond peut être malgré tout l'un de ceux-là.
 identify-lacking-french_millimetric = cône 24° millimétrique français
 identify-lacking-metric_taper = filetage métrique conique
 identify-lacking-screw_couplers = coupleurs à visser (ISO 14541)
@@ -30,9 +30,9 @@ identify-ask-tpi = pas avec un peigne à filets : filets par pouce, ou millimè
 identify-ask-hex = cote sur plats de l'écrou
 identify-ask-flange_od = diamètre de la collerette
 identify-ask-bolt_spacing = entraxe des vis, sur le plus grand côté
-identify-ask-flank = angle des flancs du filetage : essayez un peigne de 55° et un peigne de 60° à contre-jour
+identify-ask-flank = angle des flancs du filetage : essayez un peigne de 55° et un peigne de 60° à contre-jour
 identify-ask-nose = diamètre du nez qui entre dans la pièce opposée, à son extrémité, du logement qui le reçoit, ou du trou d'un raccord banjo
-identify-ask-series = série, lourde (S) ou légère (L) : d'après le marquage, le plan de l'orifice ou le fabricant de l'embout
+identify-ask-series = série, lourde (S) ou légère (L) : d'après le marquage, le plan de l'orifice ou le fabricant de l'embout
 identify-ask-series-why = Les deux séries ont les mêmes cotes, mais ni la même pression ni le même serrage. Sans la série, la pression la plus basse s'applique et aucun couple n'est donné.
 identify-ask-why = C'est ce qui distingue le mieux { LIST($names) }.
 
@@ -46,7 +46,7 @@ identify-reading-tpi = Pas : { $measured } filets par pouce mesurés, { $nomina
     [yes] correspond
    *[no] ne correspond pas
  }.
-identify-reading-pitch = Pas : { $measured } mm mesuré, { $nominal } mm nominal, { $fits ->
+identify-reading-pitch = Pas : { $measured } mm mesuré, { $nominal } mm nominal, { $fits ->
     [yes] correspond
    *[no] ne correspond pas
  }.
@@ -58,7 +58,7 @@ identify-reading-tube_od = Tube : { $measured } mesuré, { $nominal } nominal, 
     [yes] correspond
    *[no] ne correspond pas
  }.
-identify-reading-nose = Nez ou logement : { $measured } mesuré, { $nominal } nominal, { $fits ->
+identify-reading-nose = Nez ou logement : { $measured } mesuré, { $nominal } nominal, { $fits ->
     [yes] correspond
    *[no] ne correspond pas
  }.
@@ -95,9 +95,9 @@ identify-cone-differs = { $cone ->
     [outside] Le cône est en saillie, mais celui de ce raccordement est en creux : il ne correspond pas. Ils ne font pas étanchéité.
    *[inside] Le cône est en creux, mais celui de ce raccordement est en saillie : il ne correspond pas. Ils ne font pas étanchéité.
  }
-identify-flank-fits = Flancs du filetage : { $flank }°, correspond.
-identify-flank-differs = Flancs du filetage : { $flank }° mesuré, mais ce raccordement a l'autre angle. Il ne correspond pas : les filetages ne font pas étanchéité ensemble.
-identify-seat-none = Siège : { $seat } mesuré, mais ce raccordement n'en a pas. Il ne correspond pas.
+identify-flank-fits = Flancs du filetage : { $flank }°, correspond.
+identify-flank-differs = Flancs du filetage : { $flank }° mesuré, mais ce raccordement a l'autre angle. Il ne correspond pas : les filetages ne font pas étanchéité ensemble.
+identify-seat-none = Siège : { $seat } mesuré, mais ce raccordement n'en a pas. Il ne correspond pas.
 identify-seat-face = face à joint torique
 identify-seat-boss = bossage à joint torique
 identify-seat-flat = plat
@@ -268,13 +268,13 @@ identify-not-a-seat = { $value } n'est pas un siège.
 identify-not-a-cone = { $value } n'est pas un cône.
     .mend = Utilisez l'un de ceux-ci : { LIST($known, style: "or") }.
 identify-not-a-flank = { $value } n'est pas un angle de flancs de filetage.
-    .mend = Utilisez l'un de ceux-ci : { LIST($known, style: "or") }.
+    .mend = Utilisez l'un de ceux-ci : { LIST($known, style: "or") }.
 identify-not-a-series = { $value } n'est pas une série.
-    .mend = Utilisez l'une de celles-ci : { LIST($known, style: "or") }.
+    .mend = Utilisez l'une de celles-ci : { LIST($known, style: "or") }.
 identify-not-a-origin = { $value } n'est pas une origine de machine.
-    .mend = Utilisez l'une de celles-ci : { LIST($known, style: "or") }.
+    .mend = Utilisez l'une de celles-ci : { LIST($known, style: "or") }.
 identify-not-asked = { $value } n'est pas une mesure demandée.
-    .mend = Utilisez l'une de celles-ci : { LIST($known, style: "or") }.
+    .mend = Utilisez l'une de celles-ci : { LIST($known, style: "or") }.
 identify-not-an-answer = { $value } n'est pas une réponse à cette question.
     .mend = Utilisez l'une de ces valeurs : { LIST($known, style: "or") }.
 

@@ -14,7 +14,7 @@ offline-number-alone = Un numéro d'étiquette seul ne contient pas la spécific
     .mend = Scannez plutôt le code QR : il se lit même sans réseau.
 offline-number-withdrawn = L'atelier a retiré ce flexible du service. Ne l'utilisez pas.
     .mend = Ne le posez pas. S'il est en place, arrêtez la machine, faites chuter la pression et déposez-le. Demandez à l'atelier.
-offline-number-void = ANNULÉ : ce flexible ne doit pas être monté. Son enregistrement a été saisi par erreur.
+offline-number-void = ANNULÉ : ce flexible ne doit pas être monté. Son enregistrement a été saisi par erreur.
     .mend = Ne le posez pas. Demandez à l'atelier.
 offline-number-held = L'atelier n'a pas libéré ce flexible. Ne le montez pas.
     .mend = Demandez à l'atelier. S'il est monté, arrêtez la machine, relâchez la pression et démontez-le.
@@ -27,7 +27,7 @@ offline-newer-part = Cette étiquette indique un composant qui n'est pas encore 
 
 offline-tag-only = Pas de réseau : données de l'étiquette uniquement
 offline-withdrawn-unknown = Les données affichées viennent uniquement de l'étiquette. Pour savoir si le flexible a été retiré du service, vérifiez de nouveau avec du réseau ou demandez à l'atelier.
-offline-withdrawn-as-of = Les données proviennent uniquement de l'étiquette. La liste de l'atelier du { $day }, { $time }, ne signale pas ce flexible comme retiré du service ; la suite n'est pas connue. Vérifiez à nouveau avec du réseau ou demandez à l'atelier.
+offline-withdrawn-as-of = Les données proviennent uniquement de l'étiquette. La liste de l'atelier du { $day }, { $time }, ne signale pas ce flexible comme retiré du service ; la suite n'est pas connue. Vérifiez à nouveau avec du réseau ou demandez à l'atelier.
 offline-barred = Les données proviennent uniquement de l'étiquette. Ne montez pas ce flexible, pour la raison ci-dessus. Demandez à l'atelier.
 offline-withdrawn-reason = L'atelier a retiré ce flexible du service. Demandez-lui la raison.
 offline-withdrawn-listed = D'après la liste de l'atelier du { $day }, { $time }

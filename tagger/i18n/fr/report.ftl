@@ -30,7 +30,7 @@ report-torque = Extrémité { $end } : { $torque }, { $basis } ({ $source })
 report-torque-screw = Extrémité { $end } : { $torque } par vis, { $basis } ({ $source })
 report-counted = Extrémité { $end } : { $counted } ({ $source })
 report-tightening-unknown = Extrémité { $end } : couple de serrage inconnu (utilisez la valeur du fabricant d'embouts)
-report-nothing-to-tighten = Extrémité { $end } : emboîter jusqu'au verrouillage, rien à serrer
+report-nothing-to-tighten = Extrémité { $end } : emboîter jusqu'au verrouillage, rien à serrer
 report-danger = DANGER : { $text }
 report-care = ATTENTION : { $text }
 report-note = Remarque : { $text }
@@ -44,16 +44,16 @@ report-measure-next = Mesure suivante : { $what }
 
 ## lay line
 
-report-lay-line-standards = Norme : { LIST($standards) }
-report-lay-line-named = Ce n'est pas un tuyau hydraulique : { LIST($names) }
+report-lay-line-standards = Norme : { LIST($standards) }
+report-lay-line-named = Ce n'est pas un tuyau hydraulique : { LIST($names) }
 report-lay-line-none = Aucune norme de tuyau n'a été lue.
-report-lay-line-nearest = Noms proches : { LIST($standards) }
-report-lay-line-dash = Module : -{ $dash }
-report-lay-line-dn = Diamètre nominal : DN { $dn }
-report-lay-line-edition = Édition ou type : { $edition }
-report-lay-line-pressure = Pression de service imprimée : { $pressure }. Utilisez-la comme valeur du fabricant du tuyau.
-report-lay-line-pressure-only = Pression de service imprimée : { $pressure }.
-report-lay-line-date = Code de date : { $date }
+report-lay-line-nearest = Noms proches : { LIST($standards) }
+report-lay-line-dash = Module : -{ $dash }
+report-lay-line-dn = Diamètre nominal : DN { $dn }
+report-lay-line-edition = Édition ou type : { $edition }
+report-lay-line-pressure = Pression de service imprimée : { $pressure }. Utilisez-la comme valeur du fabricant du tuyau.
+report-lay-line-pressure-only = Pression de service imprimée : { $pressure }.
+report-lay-line-date = Code de date : { $date }
 
 ## compare
 

@@ -1,7 +1,7 @@
 # L'API JSON : pourquoi la demande d'un programme est refusée.
 
 rest-no-token = La requête ne porte pas de jeton d'appareil valable.
-    .mend = Envoyez-le dans l'en-tête : Authorization: Bearer ...
+    .mend = Envoyez-le dans l'en-tête : Authorization : Bearer ...
 rest-role-too-low = Cette requête exige un jeton de rôle { $role } ou supérieur.
     .mend = Utilisez un jeton de ce rôle, ou demandez au responsable d'en créer un.
 rest-no-such-address = Il n'y a rien à cette adresse.
@@ -26,12 +26,12 @@ rest-crimp-twice = Cette extrémité est nommée deux fois.
 rest-one-of-text-and-digits = Il faut soit text, soit digits, et un seul des deux.
     .mend = Envoyez l'un des deux.
 rest-not-a-column = { $name } n'est pas une colonne connue.
-    .mend = Utilisez l'une de celles-ci : { LIST($columns, style: "or") }.
+    .mend = Utilisez l'une de celles-ci : { LIST($columns, style: "or") }.
 rest-columns-do-not-match = match nomme { $given ->
         [one] { $given } colonne
        *[other] { $given } colonnes
     }, et le fichier en a { $columns }.
-    .mend = Nommez-en une par colonne du fichier ; un nom vide fait ignorer la colonne.
+    .mend = Nommez-en une par colonne du fichier ; un nom vide fait ignorer la colonne.
 rest-machine-without-hoses = Aucun flexible n'est enregistré pour { $machine }.
     .mend = Vérifiez le nom de la machine et celui du client.
 rest-nothing-to-change = La requête ne modifie rien.

@@ -69,9 +69,9 @@ store-order-question-missing = La question au client manque.
     .mend = Saisissez votre question au client.
 store-order-past = Le { $day } est passé.
     .mend = Saisissez la date du jour ou une date ultérieure.
-store-order-otherwise = La commande { $reference } ne demande aucune modification, mais ceci en diffère : { LIST($fields) }.
+store-order-otherwise = La commande { $reference } ne demande aucune modification, mais ceci en diffère : { LIST($fields) }.
     .mend = Corrigez, ou confirmez que l'écart a été pris en compte.
-store-order-change-not-made = La commande { $reference } demande une modification : « { $changes } ». Le flexible est tel que commandé.
+store-order-change-not-made = La commande { $reference } demande une modification : « { $changes } ». Le flexible est tel que commandé.
     .mend = Saisissez la modification dans son champ ou cochez qu'elle a été prise en compte.
 store-order-not-a-state = { $state } n'est pas un état de commande.
     .mend = Utilisez l'un des suivants : { LIST($states, style: "or") }.
@@ -130,10 +130,10 @@ store-lot-withdrawn = { $scope ->
      }
     .mend = Utilisez un autre lot ou demandez à un responsable d'atelier de lever le retrait.
 store-lot-of-another-hose = Le lot de touret { $lot } est connu comme { LIST($known) }.
-    .mend = Vérifiez le touret. Si le lot est exact, choisissez le motif : code de date, autre fabricant ou enregistrement antérieur erroné.
+    .mend = Vérifiez le touret. Si le lot est exact, choisissez le motif : code de date, autre fabricant ou enregistrement antérieur erroné.
 store-hose-with-part = { $hose }, référence { $part }
-store-lot-reason-not-known = « { $value } » n'est pas un motif pour le lot.
-    .mend = Utilisez l'un de ces motifs : { LIST($reasons) }.
+store-lot-reason-not-known = « { $value } » n'est pas un motif pour le lot.
+    .mend = Utilisez l'un de ces motifs : { LIST($reasons) }.
 store-lot-reason-date_code = Le lot n'est qu'un code de date
 store-lot-reason-other_manufacturer = Autre fabricant avec le même numéro de lot
 store-lot-reason-earlier_record_wrong = L'enregistrement antérieur est erroné
@@ -166,19 +166,19 @@ store-value-end ={ $series ->
     } { $connection }, { $form }, { $shape ->
         [elbow] coudé
        *[straight] droit
-    }, { $material } : { $pressure } (source : { $source })
+    }, { $material } : { $pressure } (source : { $source })
 store-value-hose ={ $standard } -{ $dash }, { $edition ->
         [none] sans édition
        *[other] édition { $edition }
     }, { $part ->
         [none] toute référence
        *[other] référence { $part }
-    } : { $pressure } (source : { $source })
+    } : { $pressure } (source : { $source })
 store-value-fluid ={ $standard }, { $part ->
         [none] toute référence
        *[other] référence { $part }
-    } : autorisé pour ce fluide : { $fluid }, jusqu'à { $limit } (source : { $source })
-store-value-with = { $value }, avec ce fluide seulement : { $fluid }
+    } : autorisé pour ce fluide : { $fluid }, jusqu'à { $limit } (source : { $source })
+store-value-with = { $value }, avec ce fluide seulement : { $fluid }
 store-value-up-to = { $value }, jusqu'à { $limit }
 store-proof-pressure-low = { $given } est inférieur à la pression d'épreuve exigée, { $called }.
     .mend = Recommencez l'épreuve à cette pression, ou enregistrez l'épreuve comme échouée.
@@ -210,7 +210,7 @@ store-proof-why-unknown = Ce n'est pas une épreuve : la pression admissible du
 store-proof-why-short = Ce n'est pas une épreuve : la pression ou la durée de maintien était inférieure à la valeur exigée.
 store-proof-why-allowed = Ce n'est pas une épreuve : la pression dépassait la limite. Les fabricants l'ont acceptée par écrit.
 store-proof-why-crimped = Ce n'est pas une épreuve : un sertissage a été enregistré le { $day }, après cet essai. Refaites l'épreuve du flexible.
-store-proof-after-failure = { LIST($numbers) } : la dernière épreuve a échoué.
+store-proof-after-failure = { LIST($numbers) } : la dernière épreuve a échoué.
     .mend = Saisissez dans la note ce qui a été réparé, puis enregistrez l'épreuve comme réussie.
 store-proof-not-held = Le flexible n'est pas bloqué : aucun essai ne l'a chargé plus qu'une épreuve.
     .mend = Vérifiez le numéro d'étiquette.
@@ -219,17 +219,17 @@ store-proof-allowed-future = { $day } est dans le futur.
 store-crimp-of-end = { SAY($end, case: "of") } ({ $measured } mm)
 store-blocked-withdrawn = L'étiquette { $number } ne peut pas être imprimée : elle est retirée du service (« { $reason } »).
     .mend = Mettez le flexible au rebut, ou demandez à un responsable d'atelier de lever le retrait.
-store-blocked-void = L'étiquette { $number } ne peut pas être imprimée : son enregistrement est annulé (« { $reason } »).
+store-blocked-void = L'étiquette { $number } ne peut pas être imprimée : son enregistrement est annulé (« { $reason } »).
     .mend = Enregistrez à nouveau le flexible avec les valeurs correctes.
-store-proof-withdrawn = Le flexible est retiré du service : { LIST($reasons) }. Aucune épreuve réussie n'est enregistrée pour lui.
+store-proof-withdrawn = Le flexible est retiré du service : { LIST($reasons) }. Aucune épreuve réussie n'est enregistrée pour lui.
     .mend = Demandez d'abord à un responsable d'atelier de lever le retrait. Une épreuve qui a échoué peut être enregistrée.
 store-void-reason-missing = Le motif de l'annulation manque.
-    .mend = Saisissez le motif : il reste dans l'historique.
+    .mend = Saisissez le motif : il reste dans l'historique.
 store-void-already = L'enregistrement de l'étiquette { $number } est annulé.
     .mend = Enregistrez à nouveau le flexible avec les valeurs correctes.
-store-void-not-used = L'enregistrement de l'étiquette { $number } est annulé : ne montez pas ce flexible.
+store-void-not-used = L'enregistrement de l'étiquette { $number } est annulé : ne montez pas ce flexible.
     .mend = Enregistrez à nouveau le flexible avec les valeurs correctes.
-store-void-too-late = L'enregistrement de l'étiquette { $number } ne peut pas être annulé : { $kind ->
+store-void-too-late = L'enregistrement de l'étiquette { $number } ne peut pas être annulé : { $kind ->
         [scanned] son étiquette a été scannée le { $day }.
         [fitted] le flexible a été posé le { $day }.
         [proof_tested] il a été éprouvé le { $day } et peut être certifié.
@@ -237,12 +237,12 @@ store-void-too-late = L'enregistrement de l'étiquette { $number } ne peut pas �
        *[other] d'autres opérations sont enregistrées depuis le { $day }.
      }
     .mend = Corrigez l'enregistrement ou retirez l'étiquette du service.
-store-void-handed-over = L'enregistrement de l'étiquette { $number } ne peut pas être annulé : la commande { $reference } a été remise.
+store-void-handed-over = L'enregistrement de l'étiquette { $number } ne peut pas être annulé : la commande { $reference } a été remise.
     .mend = Corrigez l'enregistrement ou retirez l'étiquette du service.
 store-not-correctable = Cette valeur ne peut pas être corrigée.
-    .mend = Utilisez : { LIST($fields) }. Pour toute autre erreur, annulez l'enregistrement ou retirez l'étiquette du service.
+    .mend = Utilisez : { LIST($fields) }. Pour toute autre erreur, annulez l'enregistrement ou retirez l'étiquette du service.
 store-correct-reason-missing = Le motif de la correction manque.
-    .mend = Saisissez le motif : il reste dans l'historique.
+    .mend = Saisissez le motif : il reste dans l'historique.
 store-nothing-corrected = Rien ne diffère de l'enregistrement de l'étiquette { $number }.
     .mend = Saisissez la valeur correcte.
 store-blocked-crimp = L'étiquette { $number } ne peut pas être imprimée : hors tolérance, le diamètre de sertissage { LIST($ends) }.
@@ -335,7 +335,7 @@ store-recipe-of-manager = La spécification enregistrée sous le nom { $name } e
 store-demo-reachable = La démonstration serait accessible à d'autres à { $base }, avec un mot de passe que tout le monde connaît.
     .mend = Retirez TAGGER_DEMO, ou réglez TAGGER_HOST et TAGGER_BASE_URL sur 127.0.0.1.
 store-demo-only-manager = Le compte de démonstration est le seul responsable, et tout le monde connaît son mot de passe.
-    .mend = Redémarrez avec TAGGER_DEMO=1 sur cet ordinateur, ajoutez votre propre responsable, puis démarrez sans ; ou commencez avec une nouvelle base de données.
+    .mend = Redémarrez avec TAGGER_DEMO=1 sur cet ordinateur, ajoutez votre propre responsable, puis démarrez sans ; ou commencez avec une nouvelle base de données.
 store-database-cannot-open = Impossible d'ouvrir la base de données : { $why }
     .mend = Vérifiez TAGGER_DATABASE_URL et l'existence du dossier ou du serveur.
 store-database-full = Le disque du serveur est plein : rien ne peut être enregistré.
@@ -368,9 +368,9 @@ store-restore-no-file = { $path } n'existe pas.
     .mend = Vérifiez le chemin.
 store-restore-not-a-backup = { $path } n'est pas une sauvegarde complète.
     .mend = Faites une nouvelle sauvegarde.
-store-restore-changed = { $path } a été modifié après la sauvegarde : la somme de contrôle ne correspond pas. Rien n'a été restauré.
+store-restore-changed = { $path } a été modifié après la sauvegarde : la somme de contrôle ne correspond pas. Rien n'a été restauré.
     .mend = Utilisez une autre sauvegarde.
-store-restore-unsealed = { $path } ne porte pas de somme de contrôle : rien ne prouve que le fichier est intact.
+store-restore-unsealed = { $path } ne porte pas de somme de contrôle : rien ne prouve que le fichier est intact.
     .mend = Utilisez une sauvegarde plus récente. Pour la sauvegarde d'une version antérieure, restaurez avec --unsealed et vérifiez les dossiers.
 store-restore-incomplete = La base de données restaurée est incomplète.
     .mend = Réessayez.
@@ -383,7 +383,7 @@ store-audit-row-changed = La ligne { $key } de la table { $table } n'est plus te
 store-audit-salt-gone = La ligne { $key } de la table { $table } ne peut plus être contrôlée : le sel du maillon { $link } a été supprimé et aucun maillon plus récent ne le remplace.
 store-audit-row-unlinked = La ligne { $key } de la table { $table } n'a pas été écrite par ce programme : aucun maillon n'en fait état.
 store-audit-row-twice = La table { $table } a plus de maillons que de lignes.
-store-audit-text-gone = « { $text } » figure dans la table assembly, mais manque ou a été modifié dans la table recorded_text : une recherche ou un retrait du service peut ne pas trouver son flexible.
+store-audit-text-gone = « { $text } » figure dans la table assembly, mais manque ou a été modifié dans la table recorded_text : une recherche ou un retrait du service peut ne pas trouver son flexible.
 store-audit-head-gone = { $head } n'est pas dans la chaîne : la fin de ce qui a été enregistré a été supprimée ou modifiée.
 store-audit-no-head = La sauvegarde { $path } vient d'une version antérieure et ne porte pas de chaîne.
     .mend = Utilisez une sauvegarde plus récente.
@@ -406,4 +406,4 @@ store-value-dimension =
     }, { $part ->
         [none] { $standard }-{ $dash }
         *[other] { $standard }-{ $dash }, référence { $part }
-    } : { $length } ({ $source })
+    } : { $length } ({ $source })
