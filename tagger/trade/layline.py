@@ -152,7 +152,6 @@ def nearest(text: str, tables: Tables) -> tuple[str, ...]:
         compact_name("".join(words[n : n + size]))
         for n in range(len(words))
         for size in range(1, LONGEST + 1)
-        if n + size <= len(words)
     }
     spans = {span for span in spans if re.search("[a-z]", span) and re.search(r"\d", span)}
     found: dict[str, float] = {}

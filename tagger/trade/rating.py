@@ -90,9 +90,10 @@ def _hose_with_given(
         hose = _of_verified_edition(hose, rating, spec, tables)
     verified = printed.value_bar is not None and printed.confidence not in row.UNVERIFIED
     rated, more = given.with_given(hose, rating, spec, tables, lifted=lifted, capped=verified)
-    if rated.confidence == "given" and verified and (rated.value_bar or 0) > (printed.value_bar or 0):
-        more.append(_beyond_limits_warning(rated.value_bar or 0, printed.value_bar or 0, printed.source))
-        rated = rated.model_copy(update={"value_bar": printed.value_bar})
+    most = printed.value_bar if verified and rated.confidence == "given" else None
+    if rated.value_bar is not None and most is not None and rated.value_bar > most:
+        more.append(_beyond_limits_warning(rated.value_bar, most, printed.source))
+        rated = rated.model_copy(update={"value_bar": most})
     return rated, more
 
 
@@ -422,7 +423,8 @@ def _unknown_because(unknown: list[PartRating], low: PartRating | None) -> Messa
 
 def _override_warning(given: PartRating, low: PartRating, unknown: list[PartRating]) -> Warning_:
     """What a pressure given means beside the tables: used, used for parts not known, or too high."""
-    assert given.value_bar is not None and low.value_bar is not None
+    assert given.value_bar is not None
+    assert low.value_bar is not None
     stands_for = {"parts": _named(unknown)} if unknown else {}
     if low is given:
         severity: Literal["care", "note"] = "care" if unknown else "note"

@@ -81,6 +81,16 @@ def test_a_hose_of_no_standard_here_has_its_figure_by_its_name() -> None:
     assert (again.value_bar, again.parts[0].confidence) == (90, "shop")
 
 
+def test_tables_with_what_is_kept_rate_as_those_that_are_loaded_anew() -> None:
+    spec = both("EN 853 2SN", 8, end("jis_30", "M22x1.5", rating=rating(200)))
+    plain = both("EN 853 2SN", 8, end("jis_30", "M22x1.5"))
+    assert assess(plain).working_pressure.value_bar is None
+    own = keeping.tables_with(tables(), keeping.rows_of(spec, tables()))
+    found = assess(plain, own).working_pressure
+    assert found.value_bar == 200 and found == assess(plain, kept(spec)).working_pressure
+    assert keeping.tables_with(tables(), []) is tables()
+
+
 def test_a_figure_for_a_fluid_and_heat_lifts_that_limit_and_no_other() -> None:
     named = rating(120, fluid="synthetic_ester", max_temperature_c=60)
     own = kept(ester(rating=named))

@@ -101,7 +101,10 @@ def test_a_model_number_that_looks_like_a_type_is_no_standard() -> None:
     found = of("NO SKIVE | MODEL-1SN-10 | SAE100R2AT-10 | EN853/2SN/16/DIN")
     assert found.standards == ("SAE 100R2", "EN 853 2SN")
     assert of("MODEL-2SN DN 12").standards == ()
-    assert of("2SN DN 12").standards == ("EN 853 2SN",)
+    for by_itself in ("2SN DN 12", "2SN-12", "2 SN-12", "2 SN DN 12"):
+        assert of(by_itself).standards == ("EN 853 2SN",), by_itself
+    for part_of_more in ("2SN-A 7", "2 SN-A 7", "R2-SN", "X-2 SN"):
+        assert of(part_of_more).standards == (), part_of_more
 
 
 def test_of_two_standards_the_printed_pressure_tells_else_the_lower_is_taken() -> None:
@@ -137,6 +140,12 @@ def test_three_standards_at_most_are_proposed_for_a_misspelling(text: str) -> No
     found = layline.nearest(text, tables())
     assert 1 <= len(found) <= 3
     assert found[0] in ("SAE 100R2", "EN 853 2SN")
+
+
+def test_a_misspelling_is_found_behind_the_words_of_a_manufacturer() -> None:
+    text = "MAKER HIGH PRESSURE LINE NO 7 SAE 10OR2AT-8"
+    assert layline.nearest(text, tables())[0] == "SAE 100R2"
+    assert of(text).nearest == layline.nearest(text, tables())
 
 
 def test_a_hose_that_is_no_hydraulic_one_is_named_and_never_taken_for_one() -> None:

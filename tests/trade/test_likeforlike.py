@@ -7,6 +7,7 @@ import re
 import pytest
 
 from tagger.i18n import LANGUAGES, Translator
+from tagger.messages import Message, angle
 from tagger.spec import AssemblySpec, Connection, LengthBasis
 from tagger.trade import alike
 from tagger.trade import rows as row
@@ -190,6 +191,17 @@ def test_clocking_is_compared_round_the_circle() -> None:
 
     assert verdicts(compare(at(358), at(1)))["clocking_deg"] == "same"  # type: ignore[arg-type]
     assert verdicts(compare(at(90), at(270)))["clocking_deg"] == "dangerous"  # type: ignore[arg-type]
+
+
+def test_an_angle_that_only_one_of_two_hoses_has_is_told_as_it_is() -> None:
+    elbows = end("sae_37_flare", 12, shape="elbow_90")
+    turned = both("SAE 100R17", 12, elbows, clocking_deg=90)
+    plain = AssemblySpec.read(turned.as_dict() | {"end_b": end("sae_37_flare", 12), "clocking_deg": None})
+    none, right = Message("trade-compare-none"), angle(90)
+    for old, new, told in ((plain, turned, (none, right)), (turned, plain, (right, none))):
+        (field,) = [f for f in compare(old, new).fields if f.field == "clocking_deg"]
+        assert field.verdict == "differs"
+        assert (field.reason.values["old"], field.reason.values["new"]) == told
 
 
 def test_another_construction_and_fewer_covers_ask_for_care() -> None:

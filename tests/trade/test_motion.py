@@ -57,6 +57,50 @@ def test_the_rigid_end_is_connected_first_and_the_swivel_last(a: Any, b: Any, fi
     assert motion.first_end(between(a, b), tables()) == first
 
 
+@pytest.mark.parametrize(
+    ("a", "b", "loose"),
+    [(FLANGE, SWIVEL, True), (SWIVEL, FLANGE, True), (FLANGE, FLANGE, True), (RIGID, FLANGE, False), (FLANGE, RIGID, False),
+     (SWIVEL, RIGID, False), (SWIVEL, SWIVEL, False)],
+)  # fmt: skip
+def test_the_end_connected_first_stays_loose_where_it_is_a_flange(a: Any, b: Any, loose: bool) -> None:
+    assert motion.stays_loose(between(a, b), tables()) is loose
+
+
+COUPLER = end("qd_iso16028", 12, "coupler_male")
+
+
+@pytest.mark.parametrize(
+    ("earlier", "later", "told_earlier", "told_later"),
+    [
+        (RIGID, STUD, {"rigid_first", "rigid_pair"}, {"rigid_second"}),
+        (RIGID, MATING, {"rigid_first"}, {"mating_second"}),
+        (RIGID, FLANGE, {"rigid_first"}, {"flange_loose"}),
+        (RIGID, SWIVEL, {"rigid_first"}, {"swivel_last"}),
+        (RIGID, COUPLER, {"rigid_first"}, {"free_last"}),
+        (MATING, MATING, {"mating_first"}, {"mating_second"}),
+        (MATING, FLANGE, {"mating_first"}, {"flange_loose"}),
+        (MATING, SWIVEL, {"mating_first"}, {"swivel_last"}),
+        (MATING, COUPLER, {"mating_first"}, {"free_last"}),
+        (FLANGE, FLANGE, {"flange_loose"}, {"flange_loose"}),
+        (FLANGE, SWIVEL, {"flange_loose"}, {"swivel_last"}),
+        (FLANGE, COUPLER, {"flange_loose"}, {"free_last"}),
+        (SWIVEL, SWIVEL, set(), set()),
+        (SWIVEL, COUPLER, set(), {"free_last"}),
+        (COUPLER, COUPLER, set(), set()),
+    ],
+)
+def test_each_end_is_told_its_turn_by_what_turns_at_both(
+    earlier: Any, later: Any, told_earlier: set[str], told_later: set[str]
+) -> None:
+    spec = between(earlier, later)
+    assert motion.conditions(spec, "end_a", tables()) == told_earlier
+    assert motion.conditions(spec, "end_b", tables()) == told_later
+    if motion.motion(spec.end_a, tables()) != motion.motion(spec.end_b, tables()):
+        turned = between(later, earlier)
+        assert motion.conditions(turned, "end_b", tables()) == told_earlier
+        assert motion.conditions(turned, "end_a", tables()) == told_later
+
+
 def test_two_rigid_ends_are_built_with_a_warning_that_says_how_they_are_fitted() -> None:
     assert "two_rigid_ends" in codes(between(RIGID, STUD))
     for pair in ((RIGID, SWIVEL), (RIGID, FLANGE), (SWIVEL, SWIVEL), (MATING, FLANGE)):

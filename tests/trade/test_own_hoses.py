@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from typing import Any
 
 import pytest
@@ -9,7 +10,8 @@ import pytest
 from tagger.errors import SpecError
 from tagger.spec import Hose
 from tagger.trade import assess, geometry
-from tagger.trade.own_hoses import OwnHose, own_hoses, read_own_hose, rows_of
+from tagger.trade.own_hoses import OwnHose, above_published, own_hoses, read_own_hose, rows_of, said
+from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables, shop_row, tables
 from tests.trade.specs import example
 
@@ -49,7 +51,23 @@ def test_an_own_figure_above_every_published_one_says_so() -> None:
     found = assess(spec, kept(max_working_bar=PUBLISHED + 35))
     hose = found.working_pressure.parts[0]
     assert (hose.value_bar, hose.above_published_bar) == (PUBLISHED + 35, PUBLISHED)
-    assert "rating_above_published" in [warning.code for warning in found.warnings]
+    (told,) = found.above_published
+    assert told.id == "trade-rating-above-published"
+    kept_as = Assessment.model_validate_json(json.dumps(found.kept()))
+    assert kept_as.above_published == (told,), "a record that is read again says so too"
+
+
+def test_the_hose_itself_is_said_to_be_rated_above_every_published_figure_only_where_it_is() -> None:
+    def told(**more: Any) -> tuple[str, float | None]:
+        own = read_own_hose({**HOSE, **more}, tables())
+        return said(own, tables()).id, above_published(own, tables())
+
+    assert PUBLISHED is not None
+    assert told(max_working_bar=PUBLISHED) == ("trade-own-hose-rating", None)
+    assert told(max_working_bar=PUBLISHED * 1.004) == ("trade-own-hose-above", PUBLISHED)
+    assert told(standard="own line", max_working_bar=900) == ("trade-own-hose-rating", None), (
+        "nothing to be above"
+    )
 
 
 def test_a_hose_that_is_rated_up_to_a_heat_has_no_rating_above_it_nor_that_of_its_standard() -> None:
@@ -89,6 +107,7 @@ def test_what_is_kept_is_read_back_whole() -> None:
         ("max_temperature_c", {"fluids": ["water_glycol"]}),
         ("max_working_bar", {"max_working_bar": "lots"}),
         ("part", {"part": "--"}),
+        ("edition", {"edition": "XZ"}),
         ("bend_radius_mm", {"bend_radius_mm": 0}),
         ("bend_radius_mm", {"bend_radius_mm": 9.5}),  # in, typed as mm
         ("bend_radius_mm", {"bend_radius_mm": 25, "outside_diameter_mm": 31.7, "standard": "own line"}),

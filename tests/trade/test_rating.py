@@ -135,6 +135,17 @@ def test_a_ceiling_of_the_family_is_told_and_rates_nothing() -> None:
     assert rating.why.values["ceiling"] == pressure(630)
 
 
+def test_another_metal_is_told_of_ratings_for_steel_only_where_there_are_some() -> None:
+    ceiling = ending(630, size="all", use="ceiling")
+    stainless = an_end(FLARE, "12", "female_swivel", material="stainless_steel")
+    for rows, told in (
+        ([ceiling], "trade-why-end-ceiling"),
+        ([ceiling, ending(120)], "trade-why-end-steel-ceiling"),
+    ):
+        why = end_rating("end_a", stainless, made_up(connection_pressure=rows)).why
+        assert why is not None and (why.id, why.values["ceiling"]) == (told, pressure(630))
+
+
 def test_an_unknown_part_leaves_the_whole_unknown_and_says_at_most_in_one_sentence() -> None:
     mixed = AssemblySpec.read(
         {
@@ -166,8 +177,16 @@ def test_a_pressure_given_stands_for_parts_not_known() -> None:
     found = assess(assembly(working_pressure=given), made_up(connection_pressure=[]))
     assert (found.working_pressure.value_bar, found.working_pressure.limited_by) == (80, "override")
     assert found.working_pressure.source == "data sheet 7"
-    (said,) = [w.message for w in found.warnings if w.code == "pressure_given"]
-    assert said.values["parts"] == (phrases.part("end_a"), phrases.part("end_b"))
+    (said,) = [w for w in found.warnings if w.code == "pressure_given"]
+    assert said.message.values["parts"] == (phrases.part("end_a"), phrases.part("end_b"))
+    assert (said.message.id, said.severity) == ("trade-pressure-entered-for", "care")
+
+
+def test_a_pressure_given_below_every_part_is_only_noted() -> None:
+    found = assess(assembly(working_pressure={"value_bar": 80, "source": "data sheet 7"}), made_up())
+    assert found.working_pressure.value_bar == 80
+    (said,) = [w for w in found.warnings if w.code == "pressure_given"]
+    assert (said.message.id, said.severity) == ("trade-pressure-entered", "note")
 
 
 def test_a_pressure_given_above_a_part_does_not_raise_it() -> None:

@@ -8,10 +8,11 @@ from pathlib import Path
 import pytest
 
 from tagger.errors import TradeError
+from tagger.messages import Message
 from tagger.spec import Connection, Hose
 from tagger.trade import assess, geometry, validate
-from tagger.trade.tables import Tables, tables
-from tests.trade.made_up import HOSE, bend, hose, standard, tables_with
+from tagger.trade.tables import Tables, size_order, tables
+from tests.trade.made_up import HOSE, bend, hose, made_up, standard, tables_with, tight
 from tests.trade.specs import example
 
 
@@ -42,6 +43,38 @@ def test_a_wrong_bar_figure_and_a_missing_source_are_found() -> None:
     } <= {(f.id, f.values["row"]) for f in found}
 
 
+def test_a_bar_figure_that_is_not_the_psi_beside_it_is_told_in_tenths() -> None:
+    for bar in (110.27, 110.35):  # 1600 psi are 110.316 bar
+        assert not [f for f in _findings(hose(bar, printed="1600 psi")) if f.id == "trade-check-pressure"]
+    (found,) = [f for f in _findings(hose(110, printed="1600 psi")) if f.id == "trade-check-pressure"]
+    assert (found.values["found"], found.values["given"]) == (110.3, 110)
+
+
+def _findings(*rows: object) -> list[Message]:
+    return validate.findings(tables_with(hose_pressure=list(rows), hose_standards=[standard()]))
+
+
+@pytest.mark.parametrize(("flats", "wrong"), [(0.0, True), (0.5, False), (6.0, False), (6.5, True)])
+def test_more_than_a_whole_turn_of_flats_or_none_is_found(flats: float, wrong: bool) -> None:
+    row = tight(flats_min=0.0, flats_max=flats, basis="finger_tight")
+    told = [
+        f.values["flats"] for f in validate.findings(made_up(tightening=[row])) if f.id == "trade-check-flats"
+    ]
+    assert told == ([flats] if wrong else [])
+
+
+@pytest.mark.parametrize(
+    ("family", "size", "number"),
+    [
+        ("sae_37_flare", "12", 12), ("bspp", "3/4", 12), ("npt", "1 1/4", 20), ("din24_light", "12", 12),
+        ("din24_heavy", "6", 6), ("metric_orb", "M22x1.5", 22), ("flange_code61", "16", 16), ("french_gas", "13.25", 13.25),
+    ],
+)  # fmt: skip
+def test_sizes_are_sorted_by_dash_tube_or_diameter(family: str, size: str, number: float) -> None:
+    """A pipe size by its dash: 3/4 in is -12."""
+    assert size_order(Connection(family), size) == number
+
+
 def test_a_rating_that_rises_with_size_is_found() -> None:
     rows = [hose(100), hose(90, dash=16), hose(120, dash=32)]
     found = validate.findings(tables_with(hose_pressure=rows))
@@ -55,6 +88,8 @@ def test_a_larger_hose_that_is_said_to_bend_tighter_is_found_unless_two_sources_
 
     assert bends(bend(200), bend(150, dash=16)) == [f"hose_bend {HOSE} 16"]
     assert bends(bend(200), bend(150, dash=16), bend(150, dash=16, source="another")) == []
+    unsure = bend(150, dash=16, source="another", confidence="memory")
+    assert bends(bend(200), bend(150, dash=16), unsure) == [f"hose_bend {HOSE} 16"]
 
 
 def test_a_shop_adds_its_own_hose_and_its_row_is_the_shops(tmp_path: Path) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Any
 
 import pytest
@@ -15,6 +16,7 @@ from tagger.spec import Basis, Connection, Material, Tightening
 from tagger.trade import assess
 from tagger.trade import rows as row
 from tagger.trade.results import EndAdvice, Warning_, carried_tightening
+from tagger.trade.steps import PHASES, screen_of
 from tagger.trade.tables import tables
 from tagger.trade.tightening import LUBRICATIONS, advice, steps_for
 from tests.trade.made_up import bolt, made_up, rule, tight
@@ -553,3 +555,29 @@ def test_every_row_of_the_tables_can_be_said(language: str) -> None:
             found = advice("end_a", an_end(family, size, about.forms[0]), tables())[0]
             said = [t(line) for line in found.spread] + ([t(found.torque.basis)] if found.torque else [])
             assert [line for line in said if re.search(r"\b(words|trade)-", line)] == []
+
+
+@pytest.mark.parametrize("basis", [Basis.FINGER_TIGHT, Basis.WRENCH_RESISTANCE])
+def test_flats_are_counted_from_where_their_source_counts_them(basis: Basis) -> None:
+    """The line is drawn across the nut either finger tight or where the wrench first meets resistance: not both."""
+    tightening = Tightening(flats_min=1, flats_max=1.5, flats_basis=basis)
+    steps = steps_for(an_end(FLARE, "12", "female_swivel"), tightening, spec=example(), name="end_a")
+    marks = {"mark_finger": Basis.FINGER_TIGHT, "mark_wrench": Basis.WRENCH_RESISTANCE}
+    assert {marks[s.step_id] for s in steps if s.step_id in marks} == {basis}
+
+
+def test_an_end_of_which_flats_alone_are_known_carries_them_and_one_of_which_nothing_is_carries_nothing() -> (
+    None
+):
+    assert carried_tightening(by(flats(1, 1.5))) == Tightening(
+        flats_min=1, flats_max=1.5, flats_basis=Basis.FINGER_TIGHT
+    )
+    assert carried_tightening(by()) is None
+
+
+def test_a_step_of_a_shop_that_names_no_screen_is_on_the_last_of_its_phase() -> None:
+    (ours, *_) = [step for step in tables().steps if step.phase == "before"]
+    assert screen_of(ours) == ours.screen
+    assert [screen_of(replace(ours, phase=phase, screen="")) for phase in PHASES] == [
+        "old", "match", "clocking", "tighten", "after",
+    ]  # fmt: skip

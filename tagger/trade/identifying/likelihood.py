@@ -24,6 +24,7 @@ from tagger.trade.tables import Tables
 Array = npt.NDArray[np.float64]
 Figures = dict[str, tuple[tuple[float, float], ...]]
 """By feature, each figure a sound part may have, as least and greatest."""
+_NOT_KNOWN = ((math.nan, math.nan),)
 Entry = tuple[Connection, str, Form, str, Figures]
 
 SEAT_MISREAD = 0.05  # of readings name another seat; spread evenly
@@ -166,11 +167,11 @@ def _columns(rows: list[Entry]) -> tuple[dict[str, Array], dict[str, Array]]:
     low: dict[str, Array] = {}
     high: dict[str, Array] = {}
     for feature in CONTINUOUS:
-        width = max((len(r[4].get(feature, ())) for r in rows), default=1) or 1
-        low[feature] = np.full((len(rows), width), np.nan)
-        high[feature] = np.full((len(rows), width), np.nan)
-        for n, r in enumerate(rows):
-            for column, (lowest, highest) in enumerate(r[4].get(feature, ())):
+        figures = [r[4].get(feature) or _NOT_KNOWN for r in rows]
+        shape = len(rows), max(map(len, figures), default=len(_NOT_KNOWN))
+        low[feature], high[feature] = np.full(shape, np.nan), np.full(shape, np.nan)
+        for n, own in enumerate(figures):
+            for column, (lowest, highest) in enumerate(own):
                 low[feature][n, column], high[feature][n, column] = lowest, highest
     return low, high
 
@@ -415,9 +416,10 @@ def _possible_readings(pool: Pool, feature: str, among: Array, weights: Array) -
         return np.arange(shares.shape[1], dtype=float), (shares * weights[:, None]).sum(axis=0)
     low, high = pool.low[feature][among], pool.high[feature][among]
     known = ~np.isnan(low)
-    chance = np.where(known, weights[:, None] / np.maximum(known.sum(axis=1, keepdims=True), 1), 0.0)
+    several = known.sum(axis=1)
+    chances = np.repeat(weights / np.maximum(several, 1), several)
     usual = 1 - OTHER_HEX if feature == "hex" else 1 - FAR_OFF
-    return ((low + high) / 2)[known], chance[known] * usual
+    return ((low + high) / 2)[known], chances * usual
 
 
 def _entropy(weights: Array) -> float:

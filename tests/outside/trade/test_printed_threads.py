@@ -9,7 +9,8 @@ import pytest
 
 from tagger.papers import booklet, wall_chart
 from tagger.settings import ShopSettings
-from tagger.spec import Connection
+from tagger.spec import Connection, Form
+from tagger.trade.identifying import likelihood
 from tagger.trade.tables import tables
 from tests.outside.trade.test_standards import inches, of
 
@@ -55,6 +56,23 @@ def test_pipe_threads_are_printed_as_in_asme_b1_20_1(family: Connection, row: di
         assert millimetres == pytest.approx(float(row["outside_diameter_in"]) * 25.4, abs=0.006)
         assert inch == float(row["outside_diameter_in"])
         assert not rest or rest[3] == float(row["tpi"])
+
+
+@pytest.mark.parametrize("row", of("asme_b1_20_1_pipe_threads.csv"), ids=lambda row: row["size"])
+def test_a_male_taper_thread_measures_less_by_a_sixteenth_of_its_effective_length(
+    row: dict[str, str],
+) -> None:
+    """ASME B1.20.1: the effective length is (0.80 D + 6.8) / n, and the diameter falls by 1 in 16 along it."""
+    t, diameter_in, tpi = (
+        tables().threads[Connection.NPT, row["size"]],
+        row["outside_diameter_in"],
+        row["tpi"],
+    )
+    small_in = float(diameter_in) - (0.80 * float(diameter_in) + 6.8) / float(tpi) / 16
+    low, high = likelihood.zone(t.thread_form, t.thread_od_mm, t.female_minor_mm, t.pitch_mm, Form.MALE)
+    assert (low, high) == (
+        pytest.approx(small_in * 25.4, abs=0.01), pytest.approx(float(diameter_in) * 25.4, abs=0.006),
+    )  # fmt: skip
 
 
 @pytest.mark.parametrize("row", of("sae_j514_37_degree_flare_threads.csv"), ids=lambda row: row["dash"])

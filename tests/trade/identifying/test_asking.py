@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import numpy as np
 import pytest
 
 from tagger.errors import SpecError
 from tagger.spec import Series
 from tagger.trade.identifying import likelihood, measuring
 from tagger.trade.identifying.identify import Identification, Measurements, identify
+from tagger.trade.identifying.likelihood import Errors
 from tagger.trade.identifying.readings import ASKED
 from tagger.trade.tables import tables
 
@@ -67,6 +69,19 @@ def test_a_hose_end_is_asked_for_its_nose_or_socket_and_never_for_a_tube(
         best = of(**end, **CONE_24, nose=reading).candidates[0]
         assert (best.connection, best.contradicts) == (family, ())
         assert "identify-reading-nose" in {reason.id for reason in best.reasons}
+
+
+def test_what_a_reading_tells_is_less_by_the_share_of_readings_that_tell_nothing() -> None:
+    """Two ends that differ in everything, as likely: a bit to tell, but for readings far off and nuts of no table."""
+    pool = likelihood.pool(tables())
+    ends = [(pool.families[n], pool.sizes[n], pool.forms[n]) for n in range(len(pool))]
+    two = np.array([ends.index(("sae_37_flare", size, "female_swivel")) for size in ("4", "20")])  # type: ignore[arg-type]
+    for feature, told in (("thread", 1 - likelihood.FAR_OFF), ("hex", 1 - likelihood.OTHER_HEX)):
+        bits = likelihood.information(pool, feature, two, np.array([0.5, 0.5]), Errors())
+        assert bits == pytest.approx(told, abs=0.03), feature
+    assert likelihood.information(pool, "seat", two, np.array([0.5, 0.5]), Errors()) == 0, (
+        "both have 37 degrees"
+    )
 
 
 def test_what_cannot_be_measured_leads_to_the_next_best_and_then_to_nothing() -> None:

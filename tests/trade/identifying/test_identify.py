@@ -7,8 +7,10 @@ import pytest
 from tagger import phrases
 from tagger.errors import SpecError
 from tagger.i18n import LANGUAGES, Translator
+from tagger.messages import Message
 from tagger.spec import Form
 from tagger.trade.identifying.identify import Identification, Measurements, identify
+from tests.trade.made_up import tables_with
 
 
 def of(**given: object) -> Identification:
@@ -87,7 +89,38 @@ def test_likelihoods_are_shares_of_one_and_fall() -> None:
 def test_nothing_that_fits_is_said_and_not_a_match() -> None:
     found = of(form="male", thread_od="150")
     assert found.summary.id == "identify-closest"
-    assert found.candidates[0].contradicts == ("thread",)
+    best = found.candidates[0]
+    assert best.contradicts == ("thread",)
+    assert [reason.values["fits"] for reason in best.reasons] == ["no"]
+
+
+def test_every_reason_says_whether_the_reading_fits_and_those_that_do_not_contradict() -> None:
+    """But a hexagon, which contradicts nothing: manufacturers differ."""
+    read = {"form": "male", "thread_od": "26.99", "tpi": 10.4, "hex": 60}
+    flare = next(c for c in of(**read).candidates if (c.connection, c.size) == ("sae_37_flare", "12"))
+    said = {reason.id: reason.values.get("fits") for reason in flare.reasons}
+    assert said == {
+        "identify-reading-thread": "yes",
+        "identify-reading-tpi": "no",
+        "identify-reading-hex": "no",
+    }
+    assert flare.contradicts == ("tpi",)
+
+
+@pytest.mark.parametrize(("side", "fits"), [("male", True), ("female", False)])
+def test_what_the_eye_says_fits_or_contradicts(side: str, fits: bool) -> None:
+    male = next(
+        c for c in of(thread_od="1 1/16 in", tpi=12, side=side).candidates if c.connection == "sae_37_flare"
+    )
+    assert male.reasons[-1].id == ("identify-looks-fits" if fits else "identify-looks-differs")
+    assert male.reasons[-1].values["answer"] == Message(f"identify-answer-side-{side}")
+    assert male.contradicts == (() if fits else ("side",))
+
+
+def test_tables_without_any_end_of_a_form_name_nothing() -> None:
+    found = identify(Measurements.read(form="eye", hex=32), tables_with(plain_ends=[], flanges=[]))
+    assert (found.candidates, found.remaining, found.measure_next) == ((), 0, None)
+    assert found.summary.id == "identify-nothing"
 
 
 @pytest.mark.parametrize("word", ["don't know", "?", "", None])

@@ -76,6 +76,12 @@ def test_what_cannot_be_read_is_refused_by_field_with_its_mend_in_every_language
     assert all(Translator(language).mend(problem.message) for language in LANGUAGES)
 
 
+def test_what_cannot_be_read_is_told_by_its_first_twenty_letters() -> None:
+    with pytest.raises(SpecError) as refused:
+        found("D26.99 abcdefghijklmnopqrstuvwxyz", "100")
+    assert [p.message.values["given"] for p in refused.value.problems] == ["ABCDEFGHIJKLMNOPQRST"]
+
+
 def test_a_decimal_comma_small_letters_and_any_separator_are_read() -> None:
     assert found("d26,99; p2.117+a37", 100) == found("D26.99 P2.117 A37", "4 in")
 
