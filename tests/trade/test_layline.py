@@ -73,6 +73,8 @@ def test_a_printed_pressure_above_every_rating_of_the_hose_is_told_and_not_offer
     right, high, slip = (of(f"EN 853 2SN DN 19 WP {bar:g} BAR") for bar in (rated, rated + 60, 3100))
     assert (right.offered, right.notes) == (True, ())
     assert (high.offered, [n.id for n in high.notes]) == (False, ["trade-layline-pressure-above"])
+    (most,) = of("EN 853 2SN DN 19 WP 1000 BAR").notes
+    assert most.id == "trade-layline-pressure-above", "no more than a hose can have"
     assert (slip.offered, [n.id for n in slip.notes]) == (False, ["trade-layline-pressure-impossible"])
     assert "rating" not in (layline.hose_of(slip, tables()) or {})
 
@@ -140,6 +142,12 @@ def test_three_standards_at_most_are_proposed_for_a_misspelling(text: str) -> No
     found = layline.nearest(text, tables())
     assert 1 <= len(found) <= 3
     assert found[0] in ("SAE 100R2", "EN 853 2SN")
+
+
+@pytest.mark.parametrize("text", ["10012", "MAKER 85312 7", "boom", "ROD SIDE"])
+def test_no_standard_is_proposed_for_a_bare_number_or_a_word(text: str) -> None:
+    """10012 is as near to 100R12 as a slip of the pen, and most numbers of a machine are as near to some standard."""
+    assert layline.nearest(text, tables()) == ()
 
 
 def test_a_misspelling_is_found_behind_the_words_of_a_manufacturer() -> None:

@@ -23,6 +23,12 @@ def test_the_cut_length_is_the_overall_length_less_what_the_ends_add() -> None:
     assert lengths.cut_length(example(), STRAIGHT, ELBOW) == 1250 - 40 - 61
 
 
+def test_lengths_are_told_in_tenths_of_a_millimetre() -> None:
+    straight = EndDimensions(sealing_face=40.12, thread_end=52.26)
+    assert lengths.cut_length(example(), straight, ELBOW) == 1148.9
+    assert lengths.converted_length(example(), LengthBasis.THREAD_END, straight, ELBOW) == 1262.2
+
+
 def test_a_length_converts_from_one_basis_to_another_and_back() -> None:
     to_thread = lengths.converted_length(example(), LengthBasis.THREAD_END, STRAIGHT, ELBOW)
     assert to_thread == 1262

@@ -122,6 +122,6 @@ def test_what_is_missing_or_wrong_is_named(field: str, change: dict[str, Any]) -
 
 
 def test_two_hoses_of_one_part_number_in_two_sizes_are_two() -> None:
-    two = [OwnHose.model_validate({**HOSE, "standard": "EN 853 2SN", "max_working_bar": bar, "dash": dash})
-           for dash, bar in ((8, 200), (12, 150))]  # fmt: skip
+    two = [OwnHose.model_validate({**HOSE, "standard": "EN 853 2SN", "max_working_bar": bar, "dash": dash, "bend_radius_mm": bend})
+           for dash, bar, bend in ((8, 200, 130), (12, 150, 240))]  # fmt: skip
     assert own_hoses([row for hose in two for row in rows_of(hose)]) == two

@@ -6,6 +6,7 @@ from typing import Any
 
 import pytest
 
+from tagger.errors import TradeError
 from tagger.messages import pressure
 from tagger.spec import AssemblySpec, Danger, TagContent
 from tagger.trade import assess
@@ -52,6 +53,14 @@ def test_a_pressure_that_no_longer_applies_is_withdrawn_with_its_reason() -> Non
     shown = lowered(printed, found)
     assert (shown.working_pressure_bar, shown.at_most_bar) == (None, None)
     assert Danger.HEAT in shown.dangers
+
+
+def test_an_assembly_of_a_length_that_nobody_would_build_today_is_judged_with_its_heat() -> None:
+    short = content().model_copy(update={"spec": assembly(length_mm=20, max_temperature_c=150)})
+    with pytest.raises(TradeError):
+        assess(short.spec, made_up())
+    found = overrated(short, made_up())
+    assert found is not None and found.now_bar is None
 
 
 @pytest.mark.parametrize("ends", [UNKNOWN_ENDS, {}], ids=["ends still unknown", "ends known today"])

@@ -8,7 +8,6 @@ from pathlib import Path
 import pytest
 
 from tagger.errors import TradeError
-from tagger.messages import Message
 from tagger.spec import Connection, Hose
 from tagger.trade import assess, geometry, validate
 from tagger.trade.tables import Tables, size_order, tables
@@ -34,6 +33,25 @@ def test_a_wrong_minor_diameter_is_found() -> None:
     assert [(f.id, f.values["given"]) for f in found] == [("trade-check-minor", wrong)]
 
 
+def test_a_bore_as_wide_as_the_thread_itself_is_found() -> None:
+    ours, key = tables(), (Connection("npt"), "1/2")
+    for minor, wrong in (
+        (ours.threads[key].thread_od_mm, True),
+        (ours.threads[key].thread_od_mm - 0.1, False),
+    ):
+        row = replace(ours.threads[key], female_minor_mm=minor)
+        found = validate.findings(replace(ours, threads={**ours.threads, key: row}))
+        assert [f.id for f in found] == ["trade-check-minor-size"] * wrong
+
+
+def test_seats_of_a_form_that_are_not_the_whole_of_it_are_found() -> None:
+    ours = tables()
+    flare = [r for r in ours.seats if (r.family, r.form) == ("sae_37_flare", "male")]
+    halved = tables_with(seats=[replace(r, share=r.share / 2) if r in flare else r for r in ours.seats])
+    found = [f for f in validate.findings(halved) if f.id == "trade-check-shares"]
+    assert [(f.values["row"], f.values["sum"]) for f in found] == [("seats sae_37_flare male", 0.5)]
+
+
 def test_a_wrong_bar_figure_and_a_missing_source_are_found() -> None:
     rows = [hose(100, printed="110 bar"), hose(90, dash=16, source="")]
     found = validate.findings(tables_with(hose_pressure=rows, hose_standards=[standard()]))
@@ -44,23 +62,19 @@ def test_a_wrong_bar_figure_and_a_missing_source_are_found() -> None:
 
 
 def test_a_bar_figure_that_is_not_the_psi_beside_it_is_told_in_tenths() -> None:
-    for bar in (110.27, 110.35):  # 1600 psi are 110.316 bar
-        assert not [f for f in _findings(hose(bar, printed="1600 psi")) if f.id == "trade-check-pressure"]
-    (found,) = [f for f in _findings(hose(110, printed="1600 psi")) if f.id == "trade-check-pressure"]
-    assert (found.values["found"], found.values["given"]) == (110.3, 110)
+    rows = [hose(bar, dash=dash, printed="1600 psi") for dash, bar in ((4, 110.35), (6, 110.27), (8, 110))]
+    found = validate.findings(tables_with(hose_pressure=rows, hose_standards=[standard()]))
+    told = [f.values for f in found if f.id == "trade-check-pressure"]
+    assert [(v["row"], v["found"], v["given"]) for v in told] == [(f"hose_pressure {HOSE}  8", 110.3, 110)]
 
 
-def _findings(*rows: object) -> list[Message]:
-    return validate.findings(tables_with(hose_pressure=list(rows), hose_standards=[standard()]))
-
-
-@pytest.mark.parametrize(("flats", "wrong"), [(0.0, True), (0.5, False), (6.0, False), (6.5, True)])
-def test_more_than_a_whole_turn_of_flats_or_none_is_found(flats: float, wrong: bool) -> None:
-    row = tight(flats_min=0.0, flats_max=flats, basis="finger_tight")
-    told = [
-        f.values["flats"] for f in validate.findings(made_up(tightening=[row])) if f.id == "trade-check-flats"
+def test_more_than_a_whole_turn_of_flats_and_none_at_all_are_found() -> None:
+    flats = {"4": 0.0, "6": 0.5, "8": 6.0, "10": 6.5}
+    rows = [
+        tight(size=size, flats_min=0.0, flats_max=most, basis="finger_tight") for size, most in flats.items()
     ]
-    assert told == ([flats] if wrong else [])
+    found = validate.findings(made_up(tightening=rows))
+    assert [f.values["flats"] for f in found if f.id == "trade-check-flats"] == [0.0, 6.5]
 
 
 @pytest.mark.parametrize(
@@ -88,6 +102,9 @@ def test_a_larger_hose_that_is_said_to_bend_tighter_is_found_unless_two_sources_
 
     assert bends(bend(200), bend(150, dash=16)) == [f"hose_bend {HOSE} 16"]
     assert bends(bend(200), bend(150, dash=16), bend(150, dash=16, source="another")) == []
+    assert bends(bend(200), bend(150, dash=16), bend(140, dash=16, source="another")) == [
+        f"hose_bend {HOSE} 16"
+    ], "they do not agree"
     unsure = bend(150, dash=16, source="another", confidence="memory")
     assert bends(bend(200), bend(150, dash=16), unsure) == [f"hose_bend {HOSE} 16"]
 

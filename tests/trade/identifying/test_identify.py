@@ -9,6 +9,7 @@ from tagger.errors import SpecError
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message
 from tagger.spec import Form
+from tagger.trade.identifying import likelihood
 from tagger.trade.identifying.identify import Identification, Measurements, identify
 from tests.trade.made_up import tables_with
 
@@ -127,6 +128,31 @@ def test_tables_without_any_end_of_a_form_name_nothing() -> None:
 def test_not_knowing_the_pitch_is_an_answer(word: object) -> None:
     found = of(form="male", thread_od="1 1/16 in", tpi=word, seat="37")
     assert names(found)[0] == ("sae_37_flare", "12")
+
+
+@pytest.mark.parametrize(
+    ("name", "least", "most", "beyond"),
+    [("tpi", 4, 80, (3.9, 80.1)), ("pitch", 0.3, 6, (0.29, 6.1)), ("hex", 0.1, 999.9, (0, 1000, 1000.5))],
+)
+def test_readings_that_no_fitting_has_are_refused(
+    name: str, least: float, most: float, beyond: tuple[float, ...]
+) -> None:
+    for sound in (least, most):
+        assert Measurements.read(**{name: sound}).readings()  # type: ignore[arg-type]
+    for wrong in beyond:
+        with pytest.raises(SpecError) as refused:
+            Measurements.read(**{name: wrong})  # type: ignore[arg-type]
+        assert refused.value.problems[0].field == name
+
+
+@pytest.mark.parametrize("pitch_mm", [1.0, 1.5, 2.0, 3.0])
+def test_a_sound_parallel_thread_measures_within_grade_6(pitch_mm: float) -> None:
+    """ISO 965-1 in micrometres: 180 P^(2/3) - 3.15 / P^(1/2) below the crest, 230 P^0.7 above the bore."""
+    crest_um, bore_um = 180 * pitch_mm ** (2 / 3) - 3.15 / pitch_mm**0.5, 230 * pitch_mm**0.7
+    low, high = likelihood.zone("metric", 30, 28, pitch_mm, Form.MALE)
+    assert (high, (high - low) * 1000) == (30, pytest.approx(crest_um, abs=1))
+    low, high = likelihood.zone("metric", 30, 28, pitch_mm, Form.FEMALE_SWIVEL)
+    assert (low, (high - low) * 1000) == (28, pytest.approx(bore_um, abs=1))
 
 
 @pytest.mark.parametrize(
