@@ -12,6 +12,7 @@ import hashlib
 from collections import Counter, defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cache
 from itertools import islice
 from pathlib import Path
 
@@ -45,9 +46,7 @@ class Change:
 
     def source(self) -> str:
         """The whole file with this one change."""
-        changed = mutate_code(_source(self.file), get_operator(self.operator)(), self.occurrence)
-        assert changed is not None
-        return str(changed)
+        return _changed(self)
 
 
 def sample(most: int) -> list[Change]:
@@ -57,6 +56,13 @@ def sample(most: int) -> list[Change]:
     """
     found = sorted((change for file in _files() for change in _changes(file)), key=lambda change: change.rank)
     return list(islice(filter(_compiles, found), most))
+
+
+@cache
+def _changed(change: Change) -> str:
+    changed = mutate_code(_source(change.file), get_operator(change.operator)(), change.occurrence)
+    assert changed is not None
+    return str(changed)
 
 
 def _compiles(change: Change) -> bool:

@@ -24,7 +24,7 @@ import pytest
 
 from tests.mutants.changes import ROOT, Change
 from tests.mutants.covering import Covering
-from tests.mutants.trying import CPU_S, MEMORY, within_a_minute
+from tests.mutants.trying import CPU_S, MEMORY, soon_enough
 
 Place = tuple[str, int, str]  # a function's file, first line and name
 Changed = tuple[Change, dict[Place, CodeType]]
@@ -104,7 +104,7 @@ class Swapping:
         child = os.fork()
         if child == 0:
             try:
-                names = within_a_minute(self._covering.tests(change), self._covering)
+                names = soon_enough(self._covering.tests(change), self._covering)
                 wanted = [items[name] for name in names if name in items]
                 _limit(round(CPU_S + 3 * sum(self._covering.took_s[item.nodeid] for item in wanted)))
                 for place, code in codes.items():
