@@ -38,6 +38,8 @@ _FIGURE = re.compile(
     r"|^\s*(?P<decimal>[-+]?(?:\d+(?:[.,]\d*)?|[.,]\d+))\s*(?P<unit2>[^\d\s].*)?$"
 )
 
+_BAND = re.compile(r"\u00b1|\+\s*/\s*[-\u2212]|\+[-\u2212]")
+
 
 _LONGEST = 60  # characters of a value with its unit; more digits than Python counts with are no value
 
@@ -56,15 +58,43 @@ def read_length_mm(value: object) -> float:
 def with_unit(text: str, unit: str) -> str:
     """A typed length with the unit that it stands in where none is typed; any other text as it is.
 
-    A fraction never stands in mm.
+    A fraction never stands in mm. What a reading may be off by (``banded``) stays beside it.
 
     >>> with_unit("49 1/4", "in"), with_unit("1250 mm", "in"), with_unit("49 1/4", "mm"), with_unit("40", "mm")
     ('49 1/4 in', '1250 mm', '49 1/4', '40 mm')
+    >>> with_unit("1.06 \u00b1 0.02", "in"), with_unit("26.9 \u00b1 0.4 mm", "in")
+    ('1.06 in \u00b1 0.02 in', '26.9 mm \u00b1 0.4 mm')
     """
+    read, band = banded(text)
+    if band:
+        return f"{with_unit(read, unit)} \N{PLUS-MINUS SIGN} {with_unit(band, unit)}"
     if unit == "mm" and "/" in text:
         return text
     match = _FIGURE.match(text.replace("\u00a0", " "))
     return f"{text} {unit}" if match and not (match["unit"] or match["unit2"]) else text
+
+
+def banded(text: str) -> tuple[str, str]:
+    """A reading and what it may be off by to either side, from "26.9 mm \u00b1 0.4 mm" or "26.9 +/- 0.4"; "" where
+    that is not said. A unit that only one of them has is that of both.
+
+    >>> banded("26.9 \u00b1 0.4 mm"), banded("1.06 in +/- 0.02"), banded("26.9 mm")
+    (('26.9 mm', '0.4 mm'), ('1.06 in', '0.02 in'), ('26.9 mm', ''))
+    """
+    parts = [part.strip() for part in _BAND.split(text.strip(), maxsplit=1)]
+    if len(parts) == 1:
+        return text, ""
+    own = [_unit(part) for part in parts]
+    read, band = (
+        part if mine else f"{part} {other}".strip()
+        for part, mine, other in zip(parts, own, own[::-1], strict=True)
+    )
+    return read, band or "?"
+
+
+def _unit(text: str) -> str:
+    match = _FIGURE.match(text.replace("\u00a0", " "))
+    return (match["unit"] or match["unit2"] or "") if match else ""
 
 
 def read_pressure_bar(value: object) -> float:

@@ -227,8 +227,8 @@ def told(found: Reading, look: Look, asked: Mapping[str, str], t: Translator) ->
         "warnings": [t(warning) for warning in warnings],
         "unusable": "" if found.usable else f"{t(unusable)} {t.mend(unusable)}",
         "usable": found.usable and confirmed,
-        "diameter": f"{found.diameter_mm:.2f} mm",
-        "pitch": f"{found.pitch_mm:.3f}",
+        "diameter": f"{found.diameter_mm:.2f} mm \N{PLUS-MINUS SIGN} {band:.2f} mm",
+        "pitch": f"{found.pitch_mm:.3f} \N{PLUS-MINUS SIGN} {max(found.pitch_band_mm, 0.001):.3f}",
     }
 
 

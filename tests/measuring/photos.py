@@ -152,8 +152,11 @@ def ranked(taken: Taken, read: Reading, tables: Tables) -> int:
     """At which place identify names the end, from the reading and the seat as people see it."""
     pool, rng = likelihood.pool(tables), np.random.default_rng(2000 + taken.scene.seed)
     seat = int(simulate.readings(pool, taken.place, 1, rng, Errors())["seat"][0])
-    known = Measurements(
-        form=Form.MALE, thread_od_mm=read.diameter_mm, pitch_mm=read.pitch_mm, seat=SEATS[seat]
+    known = Measurements.read(
+        form="male",
+        thread_od=f"{read.diameter_mm:.2f} mm ± {read.diameter_band_mm:.2f} mm",
+        pitch=f"{read.pitch_mm:.3f} ± {read.pitch_band_mm:.3f}",
+        seat=SEATS[seat],
     )
     one = {
         (pool.families[n], pool.sizes[n]): pool.one[n] for n in range(len(pool)) if pool.forms[n] is Form.MALE

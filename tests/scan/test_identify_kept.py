@@ -25,7 +25,8 @@ from tests.scan.in_node import in_node
 from tests.volume import volume
 
 MODULES = {"ranker.js": "identify, unpacked", "measures.js": "read"}
-MOST = 40_000  # bytes, packed, of all that identifying without a signal adds to what a phone keeps
+ROUGHLY = likelihood.CONTINUOUS  # of what may be said how far off it may be
+MOST = 42_000  # bytes, packed, of all that identifying without a signal adds to what a phone keeps
 
 GUIDED = {"ranker.js": "unpacked", "guided.js": "answersOf, look, measured, told, inWords, sizes"}
 LOOKED = """
@@ -158,6 +159,9 @@ def _invented(chance: random.Random) -> dict[str, Any]:
         "form": form,
         "forms": _forms(pool.forms[n]) if form is None and "thread" in found else None,
         "readings": found or {"hex": 22.0},
+        "slips": {
+            name: chance.uniform(0.05, 1.2) for name in found if name in ROUGHLY and chance.random() < 0.2
+        },
         "series": chance.choice([None, None, *map(str, Series)]),
         "origin": chance.choice([None, None, *readings.ORIGINS]),
         "cannot": [name for name in readings.ASKED if chance.random() < 0.1],
@@ -186,6 +190,7 @@ def _in_python(one: dict[str, Any]) -> list[Any]:
             series=Series(one["series"]) if one["series"] else None,
             origin=one["origin"],
             cannot=frozenset(one["cannot"]),
+            slips=tuple(sorted(one.get("slips", {}).items())),
             **named,
             **{f"{name}_mm": given.get(name) for name in lengths},
         ),
@@ -255,6 +260,21 @@ TYPED = (
         "1 / 2 in.",
         "½ in",
     ),
+    *(
+        "26.9 ± 0.4",
+        "26.9 mm ± 0,4 mm",
+        "26,9 +/- 0.4 mm",
+        "1 1/16 in ± 0.02",
+        "1.06 ± 0.02 in",
+        "1.814 ± 0.05",
+        "14 ± 1",
+        "14 ±",
+        "± 1",
+        "14 ± 7",
+        "14 ± 0",
+        "14 ± x",
+        "14 ± 1 ± 1",
+    ),
 )
 
 
@@ -284,20 +304,22 @@ def test_the_phone_reads_what_is_typed_as_the_server_does(unit: str) -> None:
     ]
     found = in_node(MODULES, READ, [identify_kit.candidates(tables()), [[each, unit] for each in asked]])
     for each, phone in zip(asked, found, strict=True):
-        expected, refused = _read_in_python(each, unit)
+        expected, slips, refused = _read_in_python(each, unit)
         assert [problem["message"]["id"] for problem in phone["problems"]] == refused, each
         if not refused:
             assert phone["measured"]["readings"] == pytest.approx(expected), each
+            assert phone["measured"]["slips"] == pytest.approx(slips), each
     bare = next(phone for each, phone in zip(asked, found, strict=True) if each.get("diameter") == "1 1/16")
     assert bare["measured"]["readings"].get("thread") == (26.9875 if unit == "in" else None)
 
 
-def _read_in_python(asked: dict[str, str], unit: str) -> tuple[dict[str, float], list[str]]:
+def _read_in_python(asked: dict[str, str], unit: str) -> tuple[dict[str, float], dict[str, float], list[str]]:
     whole = {name: asked.get(name, "") for name in MEASURED}
     try:
-        return _measurements(_in_unit(whole, unit)).readings(), []
+        measured = _measurements(_in_unit(whole, unit))
+        return measured.readings(), dict(measured.slips), []
     except TaggerError as error:
-        return {}, [problem.message.id for problem in error.problems]
+        return {}, {}, [problem.message.id for problem in error.problems]
 
 
 @pytest.mark.parametrize("unit", ["mm", "in"])

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import base64
+import html
 import re
 from typing import Any
+from urllib.parse import parse_qsl, urlsplit
 
 from fastapi.testclient import TestClient
 
+from tagger.units import read_length_mm
 from tests.measuring import rendered
 from tests.measuring.rendered import Scene
 from tests.scan.conftest import text
@@ -21,9 +24,9 @@ ROUGH = {
 }  # a comma is a decimal sign too
 
 
-def _fields(html: str) -> dict[str, str]:
+def _fields(page: str) -> dict[str, str]:
     """The form of the page with the lines, as it was sent."""
-    form = html[html.index("data-measure-form") :]
+    form = page[page.index("data-measure-form") :]
     return dict(re.findall(r'<input[^>]*name="(\w+)"[^>]*value="([^"]*)"', form))
 
 
@@ -51,14 +54,15 @@ def test_a_photo_becomes_readings_that_lead_to_identify(client: TestClient) -> N
     assert waiting.status_code == 200 and "Check the lines in the picture first" in text(waiting.text)
     assert 'href="/identify?form' not in waiting.text
     confirmed = read(**lines, confirmed="1")
-    [(diameter, pitch)] = re.findall(
-        r'href="/identify\?form=male&amp;diameter=([\d.]+)\+mm&amp;pitch=([\d.]+)"', confirmed.text
-    )
-    assert abs(float(diameter) - SCENE.diameter) < 0.2 and abs(float(pitch) - SCENE.pitch) < 0.04
-    assert (
-        client.get("/identify", params={"form": "male", "diameter": diameter, "pitch": pitch}).status_code
-        == 200
-    )
+    [href] = re.findall(r'href="(/identify\?form=male[^"]+)"', confirmed.text)
+    asked = dict(parse_qsl(urlsplit(html.unescape(href)).query))
+    diameter, band = (read_length_mm(part) for part in asked["diameter"].split("±"))
+    pitch, pitch_band = (read_length_mm(part) for part in asked["pitch"].split("±"))
+    assert abs(diameter - SCENE.diameter) < 0.2 and abs(pitch - SCENE.pitch) < 0.04
+    assert f"{diameter:.2f} mm ± {band:.2f} mm" in asked["diameter"] and 0 < pitch_band < 0.1, "with its band"
+    assert f"± {band:g} mm" in text(confirmed.text), "as it is shown"
+    answered = client.get("/identify", params=asked)
+    assert answered.status_code == 200 and f'value="{asked["diameter"]}"' in answered.text
     part = read(**lines, part="1").text
     assert "<html" not in part and "Outside diameter" in part
 

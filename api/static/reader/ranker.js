@@ -8,9 +8,10 @@ const WORDS = ["seat", "cone", "flank", ...SAID];
 const message = (id, values = {}) => ({ id, values });
 
 // { candidates, next, remaining, summary, tie, lacks }; candidates best first, each with what it contradicts.
-// `measured`: { form, or the forms it can be, readings by feature, series, origin, cannot }; a word's reading is its
-// place in the words.
-export function identify(measured, pool) {
+// `measured`: { form, or the forms it can be, readings by feature, slips, series, origin, cannot }; a word's reading is
+// its place in the words, a slip the standard deviation of a reading where it was said.
+export function identify(measured, usual) {
+  const slips = measured.slips ?? {}, pool = { ...usual, errors: wider(usual.errors, slips), usual };
   const forms = measured.form ? [measured.form] : measured.forms;
   const among = pool.rows.filter((row) => !forms || forms.includes(row.form));
   const lacks = message("identify-lacks", { names: pool.lacking.map((name) => message(`identify-lacking-${name}`)) });
@@ -31,6 +32,8 @@ export function identify(measured, pool) {
     tie: best.contradicts.length ? null : tie(among, order, pool),
   };
 }
+
+const wider = (errors, slips) => ({ ...errors, ...Object.fromEntries(Object.entries(slips).map(([feature, slip]) => [feature, Math.max(slip, errors[feature])])) });
 
 function candidate(row, likelihood, { readings, series }, pool) {
   const several = seriesOf(row, pool);
@@ -153,12 +156,13 @@ function asUsual(tied, family, { origins }) {
 
 // What to measure next
 
-// The feature that separates best the candidates worth a line; null where nothing helps.
-function mostTelling(among, weights, { readings, cannot }, pool) {
+// The feature that separates best the candidates worth a line; null where nothing helps. What was read more roughly than
+// is usual, as said beside the reading, is worth measuring again.
+function mostTelling(among, weights, { readings, slips = {}, cannot }, pool) {
   const most = Math.max(...weights), kept = weights.map((_, at) => at).filter((at) => weights[at] >= pool.limits.shown_from * most);
   const whole = kept.reduce((sum, at) => sum + weights[at], 0), rows = kept.map((at) => among[at]), shares = kept.map((at) => weights[at] / whole);
-  const open = pool.asked.filter((feature) => feature !== "series" && !(feature in readings) && !cannot.includes(feature));
-  const bits = new Map(open.map((feature) => [feature, information(feature, rows, shares, pool)]));
+  const open = pool.asked.filter((feature) => feature !== "series" && (!(feature in readings) || slips[feature] > pool.usual.errors[feature]) && !cannot.includes(feature));
+  const bits = new Map(open.map((feature) => [feature, information(feature, rows, shares, pool.usual)]));
   const best = open.reduce((one, other) => (one === null || bits.get(other) > bits.get(one) ? other : one), null);
   return best !== null && bits.get(best) >= pool.limits.worth_measuring ? best : null;
 }

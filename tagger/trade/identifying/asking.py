@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -34,10 +34,13 @@ def most_telling(
 ) -> tuple[str, float] | None:
     """The feature to measure, and what it is expected to tell in bits; None where nothing helps.
 
-    ``among`` and ``weights``: the candidates worth separating.
+    ``among`` and ``weights``: the candidates worth separating. What was read more roughly than is usual, as said
+    beside the reading, is worth measuring again.
     """
-    closed = {*measured.readings(), *measured.cannot, "series"}
-    told = {f: likelihood.information(pool, f, among, weights, errors) for f in ASKED if f not in closed}
+    usual = replace(errors, said=())
+    rough = {feature for feature, slip in measured.slips if slip > usual.of(feature)}
+    closed = {*(measured.readings().keys() - rough), *measured.cannot, "series"}
+    told = {f: likelihood.information(pool, f, among, weights, usual) for f in ASKED if f not in closed}
     if not told or max(told.values()) < WORTH_MEASURING:
         return None
     best = max(told, key=lambda f: told[f])

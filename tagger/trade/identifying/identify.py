@@ -8,7 +8,7 @@ make seats that seal.
 from __future__ import annotations
 
 from collections.abc import Set
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from weakref import WeakKeyDictionary
 
 import numpy as np
@@ -88,7 +88,7 @@ def identify(
 ) -> Identification:
     """Which connections the measurements can be, by likelihood."""
     tables = tables or our_tables()
-    errors = errors or Errors()
+    errors = replace(errors or Errors(), said=measured.slips)
     pool = likelihood.pool(tables)
     lacks = Message("identify-lacks", names=tuple(Message(f"identify-lacking-{name}") for name in LACKING))
     among, weights, fits = posterior(pool, measured, errors)
@@ -130,7 +130,7 @@ def posterior(pool: Pool, measured: Measurements, errors: Errors) -> tuple[Array
     fits = True
     if "thread" in readings:
         like = likelihood.density(pool, "thread", readings["thread"], errors, among)[0]
-        fits = bool(like.max() > likelihood.FAR_OFF / errors.diameter_mm / 5)
+        fits = bool(like.max() > likelihood.FAR_OFF / errors.of("thread") / 5)
     return among, likelihood.likelihoods(pool, readings, errors, among)[0], fits
 
 

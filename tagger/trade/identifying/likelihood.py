@@ -54,14 +54,21 @@ OTHER_HEX = 0.3  # of nuts have a hex that no table lists: makers differ
 
 @dataclass(frozen=True)
 class Errors:
-    """Standard deviations of a reading: mm, and threads per inch."""
+    """Standard deviations of a reading: mm, and threads per inch.
+
+    ``said``: what was said of a feature's own reading; it counts where it is the wider.
+    """
 
     diameter_mm: float = 0.15
     tpi: float = 0.5
     hex_mm: float = 0.3
     flange_mm: float = 0.5
+    said: tuple[tuple[str, float], ...] = ()
 
     def of(self, feature: str) -> float:
+        return max(self._usual(feature), dict(self.said).get(feature, 0.0))
+
+    def _usual(self, feature: str) -> float:
         return {
             "thread": self.diameter_mm,
             "tube_od": self.diameter_mm,

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from tagger.errors import Problem, SpecError, UnitError
 from tagger.messages import Message
 from tagger.spec import Form, Series
-from tagger.units import MM_PER_INCH, read_length_mm
+from tagger.units import MM_PER_INCH, banded, read_length_mm
 
 SEATS = ("24", "30", "37", "45", "60", "face", "boss", "flat", "taper")
 CONES = ("outside", "inside")
@@ -39,6 +39,7 @@ class Measurements:
     ``cannot``: what nobody can measure here, of ASKED. ``origin``: where the machine was made, of ORIGINS;
     it breaks ties and nothing else. ``side``, ``swivels``, ``shape``, ``seals``: what the eye says, of SAID;
     a ``form`` says more than the first two, a ``seat`` more than the last.
+    ``slips``: by feature, the standard deviation of a reading whose band was said, in mm or threads per inch.
     """
 
     form: Form | None = None
@@ -61,6 +62,7 @@ class Measurements:
     swivels: str | None = None
     shape: str | None = None
     seals: str | None = None
+    slips: tuple[tuple[str, float], ...] = ()
 
     @classmethod
     def read(
@@ -87,21 +89,34 @@ class Measurements:
         shape: object = None,
         seals: object = None,
     ) -> Measurements:
-        """From what people type: "1 1/16 in", "26.9", "12", "don't know".
+        """From what people type: "1 1/16 in", "26.9", "12", "don't know"; "26.9 \u00b1 0.4 mm" of a reading that
+        19 times of 20 is off by no more.
 
         Raises SpecError naming every field that cannot be read.
         """
         problems: list[Problem] = []
+        slips: dict[str, float] = {}
 
         def length(field: str, value: object) -> float | None:
-            return _read_length(field, value, problems)
+            read, slip = _apart(field, value, problems)
+            if slip:
+                slips["thread" if field.startswith("thread_") else field] = slip
+            return _read_length(field, read, problems)
+
+        mm, pitch_slip = _apart("pitch", pitch, problems)
+        turns, tpi_slip = _apart("tpi", tpi, problems)
+        read_pitch = _read_pitch(mm, problems)
+        if pitch_slip and read_pitch:
+            tpi_slip = MM_PER_INCH / read_pitch**2 * pitch_slip
+        if tpi_slip:
+            slips["tpi"] = tpi_slip
 
         found = cls(
             form=_read_form(form, problems),
             thread_od_mm=length("thread_od", thread_od),
             thread_id_mm=length("thread_id", thread_id),
-            tpi=_read_tpi(tpi, pitch, problems),
-            pitch_mm=_read_pitch(pitch, problems),
+            tpi=_read_tpi(turns, mm, problems),
+            pitch_mm=read_pitch,
             seat=_read_word("seat", seat, SEATS, problems),
             cone=_read_word("cone", cone, CONES, problems),
             flank=_read_word("flank", flank, FLANKS, problems),
@@ -118,6 +133,7 @@ class Measurements:
             flange_od_mm=length("flange_od", flange_od),
             bolt_spacing_mm=length("bolt_spacing", bolt_spacing),
         )
+        found = replace(found, slips=tuple(sorted(slips.items())))
         if not problems:
             problems = found._contradictions()
         if problems:
@@ -180,6 +196,21 @@ def unknown(value: object) -> bool:
     (True, False)
     """
     return value is None or (isinstance(value, str) and value.strip().casefold() in DOES_NOT_KNOW)
+
+
+def _apart(field: str, value: object, problems: list[Problem]) -> tuple[object, float]:
+    """A reading without what it may be off by, and half of that: the standard deviation; 0 where it is not said."""
+    read, band = banded(value) if isinstance(value, str) else ("", "")
+    if not band:
+        return value, 0.0
+    try:
+        widest, off = read_length_mm(read) / 2, read_length_mm(band)
+    except UnitError:
+        widest = off = 0.0
+    if not 0 < off < widest:
+        problems.append(Problem(field, value, Message("identify-not-a-band", value=str(value))))
+        return None, 0.0
+    return read, off / 2
 
 
 def _read_length(field: str, value: object, problems: list[Problem]) -> float | None:

@@ -29,6 +29,29 @@ def matches(found: Identification) -> list[tuple[str, str]]:
     return [(c.connection, c.size) for c in found.candidates if not c.contradicts]
 
 
+def test_a_rough_reading_rules_out_less_and_is_asked_for_again() -> None:
+    """A photo's 27.6 mm ± 0.8 mm had ruled a 1 1/16-12 thread (26.99 mm) out, as a caliper's 27.6 mm does."""
+    exact, rough = (of(form="male", thread_od=read, tpi=12) for read in ("27.6 mm", "27.6 mm ± 0.8 mm"))
+    assert ("sae_37_flare", "12") not in matches(exact) and ("sae_37_flare", "12") in matches(rough)
+    assert rough.remaining >= 3, "the other threads of about that size stand beside it"
+    seen = {"form": "male", "pitch": "1.5", "seat": "24"}
+    for cannot, again in (("nose,hex", True), ("nose,hex,thread", False)):
+        found = of(**seen, thread_od="19.1 mm ± 2 mm", cannot=cannot)
+        assert (wanted(found) == "thread") is again, "measured better, it tells most of what is left"
+    finer = of(form="male", thread_od="26.9 mm ± 0.01 mm", tpi=12)
+    assert finer == of(form="male", thread_od="26.9 mm", tpi=12), "never finer than a caliper: threads wear"
+
+
+@pytest.mark.parametrize(
+    "read", ["26.9 ±", "26.9 ± 0", "26.9 mm ± 14 mm", "26.9 ± x", "± 3", "26.9 ± -1", "1 ± 1 ± 1"]
+)
+def test_a_band_that_is_none_is_refused_with_its_field(read: str) -> None:
+    with pytest.raises(SpecError) as caught:
+        of(form="male", thread_od=read)
+    [problem] = caught.value.problems
+    assert (problem.field, problem.value, problem.message.id) == ("thread_od", read, "identify-not-a-band")
+
+
 def test_with_pitch_and_seat_and_what_is_asked_next_95_of_100_come_first_and_all_are_among_three() -> None:
     pool = likelihood.pool(tables())
     places = measuring.measurable(pool)
