@@ -103,11 +103,7 @@ def _of_series(mine: list[row.TighteningRow], end: End, tables: Tables) -> list[
     """
     if not tables.families[end.connection].series:
         return mine
-    return [
-        r
-        for r in mine
-        if (end.series and r.series == end.series) or (r.confidence == "shop" and not r.series)
-    ]
+    return [r for r in mine if r.series == end.series or (r.confidence == "shop" and not r.series)]
 
 
 def _turned(end: End, tables: Tables) -> set[str]:
@@ -163,7 +159,7 @@ def _has(item: row.TighteningRow, figure: Kind) -> bool:
         return item.torque_max_nm is not None
     if figure == "flats":
         return item.basis in STATED and item.flats_min is not None and item.flats_max is not None
-    return item.turns_min is not None and item.turns_max is not None
+    return item.basis in STATED and item.turns_min is not None and item.turns_max is not None
 
 
 def _rank(item: row.TighteningRow, figure: Kind) -> tuple[object, ...]:

@@ -150,6 +150,17 @@ def test_it_lifts_the_limit_for_the_fluid_and_heat_that_its_source_names_and_nev
     assert assess(spec("hose", named, **without), made_up(**UNNAMED)).working_pressure.value_bar is None
 
 
+def test_a_pressure_beyond_a_limit_that_nobody_confirmed_leaves_no_figure_that_could_be_worked_at() -> None:
+    """The ends bear 120 bar; said as "at most" it could be read as what the hose bears with that fluid."""
+    entered = {"value_bar": 500, "source": "a letter", "fluid": "phosphate_ester", "max_temperature_c": 60}
+    for more in ({}, {"confirmed": True}):
+        found = assess(
+            assembly(**BEYOND, working_pressure=entered | more), made_up(**UNNAMED)
+        ).working_pressure
+        assert found.at_most_bar is None
+        assert found.value_bar == (100 if more else None), "confirmed, and never above the hose's own"
+
+
 def test_a_figure_for_another_fluid_or_less_heat_is_not_used_inside_the_limits_either() -> None:
     unknown = made_up(connection_pressure=[ending(400, size="4")])
     for named in ({"fluid": "water_glycol"}, {"max_temperature_c": 60}):
@@ -207,6 +218,38 @@ def test_an_edition_from_memory_does_not_lift_a_figure_above_the_verified_editio
         found = assess(spec("hose", {"value_bar": given_bar, "source": "data sheet 7"}), editions)
         assert part(found, "hose").value_bar == bar
         assert ("rating_given_too_high" in codes(found)) == (given_bar > bar)
+
+
+def test_of_several_verified_editions_the_least_holds_against_a_figure_above_it() -> None:
+    """60 bar from memory in one edition, 100 and 130 published in two others: which it is nobody knows."""
+    rows = [
+        hose(60, edition="oldest", confidence="memory"),
+        *(hose(bar, edition=name) for bar, name in ((130, "newest"), (100, "newer"))),
+        hose(400, dash=4, edition="newest"),
+    ]
+    names = [edition("A", "oldest"), edition("N", "newer"), edition("P", "newest")]
+    editions = made_up(hose_pressure=rows, hose_editions=names, connection_pressure=[ending(400)])
+    for given_bar, bar in ((120, 100), (100, 100), (90, 90)):
+        found = assess(spec("hose", {"value_bar": given_bar, "source": "data sheet 7"}), editions)
+        assert part(found, "hose").value_bar == bar
+        assert ("rating_given_too_high" in codes(found)) == (given_bar > bar)
+
+
+@pytest.mark.parametrize("bars", [(80,), (80, 95), (95, 80), (150, 80)])
+def test_of_a_shops_ratings_beyond_a_limit_the_least_holds_and_never_above_the_standards_own(
+    bars: tuple[float, ...],
+) -> None:
+    """The standard's 100 bar do not apply to phosphate ester at 60 °C; the shop's rows for it do."""
+    own = [
+        hose(bar, fluid="phosphate_ester", max_temperature_c=60.0, **(SHOP | {"source": f"sheet {bar}"}))
+        for bar in bars
+    ]
+    rows = {"hose_fluids": [fluid("water_glycol", -20, 70)], "connection_pressure": [ending(400)]}
+    asked = assembly(**BEYOND)
+    assert part(assess(asked, made_up(hose_pressure=[hose(100)], **rows)), "hose").value_bar is None
+    assert part(assess(asked, made_up(hose_pressure=[hose(100), *own], **rows)), "hose").value_bar == 80
+    only_high = made_up(hose_pressure=[hose(100), own[0]], **rows)
+    assert part(assess(asked, only_high), "hose").value_bar == min(bars[0], 100)
 
 
 @pytest.mark.parametrize(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pytest
 
@@ -48,6 +49,53 @@ def test_a_lower_rating_does_not_replace_and_a_higher_one_is_better() -> None:
     assert (lower.verdict, verdicts(lower)["working_pressure"]) == ("does not replace", "dangerous")
     higher = compare(of_edition("A"), of_edition("N"), made_up(**RAISED))
     assert (higher.verdict, verdicts(higher)["working_pressure"]) == ("replaces", "better")
+
+
+@pytest.mark.parametrize(
+    ("new_bar", "verdict"),
+    [(99, "dangerous"), (99.9, "dangerous"), (99.96, "same"), (100.04, "same"), (100.1, "better")],
+)
+def test_what_a_tag_tells_apart_is_another_rating(new_bar: float, verdict: str) -> None:
+    two = made_up(hose_standards=TWO, hose_pressure=[hose(100), hose(new_bar, standard="MADE 2")])
+    assert verdicts(compare(of_standard(HOSE), of_standard("MADE 2"), two))["working_pressure"] == verdict
+
+
+@pytest.mark.parametrize(
+    ("part", "change"),
+    [
+        ("hose", {"edition": "A"}),
+        ("hose", {"rating": {"value_bar": 60, "source": "a letter"}}),
+        ("end_b", {"shape": "elbow_45"}),
+        ("end_b", {"material": "brass"}),
+        ("end_b", {"form": "male"}),
+        ("end_b", {"series": "L"}),
+        ("end_b", {"rating": {"value_bar": 60, "source": "a letter"}}),
+    ],
+)
+def test_an_unknown_part_that_differs_in_anything_its_rating_depends_on_is_another_part(
+    part: str, change: dict[str, object]
+) -> None:
+    """Nothing rates the ends; the same parts bear what they bore, and no other is known to."""
+    made = made_up(
+        **RAISED | {"connection_pressure": [], "hose_pressure": [*RAISED["hose_pressure"], hose(110, dash=4)]}
+    )
+    stud = end("metric_orb", "M27x2", "male", series="S") if "series" in change else end("sae_37_flare", 12)
+    old = {**both(HOSE, 12, stud).as_dict(), "hose": {"standard": HOSE, "dash": 12, "edition": "N"}}
+    new = old | {part: old[part] | change}
+    verdict = {
+        name: verdicts(compare(AssemblySpec.read(old), AssemblySpec.read(data), made))["working_pressure"]
+        for name, data in (("same", old), ("other", new))
+    }
+    assert verdict == {"same": "same", "other": "dangerous"}
+
+
+def test_a_figure_entered_for_other_unknown_ends_holds_where_it_is_no_lower_than_the_known_hose() -> None:
+    """The old hose bears 100 bar and nobody knows of its ends: it was used at no more."""
+    made = made_up(connection_pressure=[])
+    for bar, verdict in ((100, "better"), (99, "dangerous")):
+        entered = {"value_bar": bar, "source": "a catalogue"}
+        other = both(HOSE, 12, end("orfs", 12), working_pressure=entered)
+        assert verdicts(compare(assembly(), other, made))["working_pressure"] == verdict
 
 
 def test_an_unknown_rating_does_not_replace() -> None:
@@ -254,6 +302,10 @@ def test_another_hose_of_unknown_vacuum_does_not_replace_a_suction_line_and_the_
     )
     line = assembly(vacuum_bar=0.5)
     assert verdicts(compare(line, line, two))["vacuum_bar"] == "same"
+    jumped = end("sae_37_flare", 12, hose_dash=16)
+    wide = assembly(vacuum_bar=0.5, hose={"standard": HOSE, "dash": 16}, end_a=jumped, end_b=jumped)
+    sized = made_up(hose_pressure=[hose(100), hose(100, dash=16)])
+    assert verdicts(compare(line, wide, sized))["vacuum_bar"] == "dangerous", "a wider hose of the standard"
     other = line.model_copy(update={"hose": line.hose.model_copy(update={"standard": "MADE 2"})})
     assert verdicts(compare(line, other, two))["vacuum_bar"] == "dangerous"
 
@@ -280,6 +332,37 @@ def test_a_temperature_that_is_not_stated_is_the_hoses_own_limit() -> None:
     found = compare(of_standard(HOSE), of_standard("MADE 2"), two)
     assert verdicts(found)["max_temperature_c"] == "dangerous"
     assert verdicts(compare(of_standard("MADE 2"), of_standard(HOSE), two))["max_temperature_c"] == "same"
+
+
+def test_the_new_hose_has_to_bear_the_heat_of_the_old_assembly_with_its_fluid() -> None:
+    """Water glycol up to 70 °C in the old hose, to 50 in the new one, whose tag names no fluid and no heat."""
+    two = made_up(
+        hose_standards=[standard(), standard("MADE 2")],
+        hose_pressure=[hose(100), hose(100, standard="MADE 2")],
+        hose_fluids=[
+            fluid("water_glycol", -20, 70),
+            replace(fluid("water_glycol", -20, 50), standard="MADE 2"),
+        ],
+    )
+    new = of_standard("MADE 2")
+    for hottest, of_fluid in ((None, "differs"), (60, "dangerous"), (50, "differs")):
+        old = of_standard(HOSE, fluid="water_glycol", **({"max_temperature_c": hottest} if hottest else {}))
+        found = verdicts(compare(old, new, two))
+        assert found["fluid"] == of_fluid, hottest
+        assert found["max_temperature_c"] == ("same" if hottest == 50 else "dangerous"), hottest
+
+
+def test_what_a_source_says_of_a_fluid_in_the_old_hose_is_not_said_of_the_new_one() -> None:
+    two = made_up(
+        hose_standards=[standard(), standard("MADE 2")],
+        hose_pressure=[hose(100), hose(100, standard="MADE 2")],
+        hose_fluids=[fluid("engine_oil", -20, 100)],
+    )
+    oil = {"fluid": "engine_oil"}
+    to_other = compare(of_standard(HOSE, **oil), of_standard("MADE 2", **oil), two)
+    assert verdicts(to_other)["fluid"] == "differs"
+    back = compare(of_standard("MADE 2", **oil), of_standard(HOSE, **oil), two)
+    assert verdicts(back)["fluid"] == "same"
 
 
 def test_a_tag_for_less_heat_does_not_replace_though_its_hose_would_bear_it() -> None:

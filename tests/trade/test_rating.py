@@ -13,7 +13,7 @@ from tagger.trade import rows as row
 from tagger.trade.rating import end_rating, hose_rating
 from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables, tables
-from tests.trade.made_up import HOSE, SOURCE, assembly, edition, ending, hose, made_up, rule, standard
+from tests.trade.made_up import HOSE, SOURCE, assembly, edition, ending, fluid, hose, made_up, rule, standard
 from tests.trade.specs import an_end, both, end, example
 
 EDITIONS = {
@@ -38,6 +38,9 @@ def test_the_least_part_limits_and_the_margin_is_that_to_the_next() -> None:
     found = assess(assembly(), made_up(connection_pressure=[ending(120)])).working_pressure
     assert (found.value_bar, found.limited_by, found.margin_bar) == (100, "hose", 20)
     assert (found.source, found.printed, found.why) == (SOURCE, "100 bar", None)
+    two = both(HOSE, 12, end("sae_37_flare", 12)).model_copy(update={"end_b": an_end(FLARE, "12", "male")})
+    apart = made_up(connection_pressure=[ending(120, forms=("female_swivel",)), ending(150, forms=("male",))])
+    assert assess(two, apart).working_pressure.margin_bar == 20, "to the next, not to the last"
     other = assess(assembly(), made_up(connection_pressure=[ending(90)])).working_pressure
     assert (other.value_bar, other.limited_by) == (90, "end_a")
 
@@ -57,6 +60,15 @@ def test_of_equal_figures_the_better_grade_of_source_is_shown() -> None:
     lower = [hose(90, source="a listing"), *equal]
     least = assess(assembly(), made_up(hose_pressure=lower, sources=sources)).working_pressure
     assert (least.value_bar, least.source) == (90, "a listing"), "the least holds, whatever its grade"
+
+
+def test_only_what_is_one_figure_in_two_units_gives_way_to_a_better_source() -> None:
+    """2500 psi are 172.37 bar, printed as 172.4 and as 172: 0.3 % apart at most."""
+    for published, shown in ((100.29, 100.29), (100.31, 100), (103, 100)):
+        rows = [hose(100, confidence="memory", source="an old chart"), hose(published)]
+        assert hose_rating(Hose(standard=HOSE, dash=12), made_up(hose_pressure=rows))[0].value_bar == shown
+        ends = [ending(100, confidence="memory", source="an old chart"), ending(published)]
+        assert flare(made_up(connection_pressure=ends)) == shown
 
 
 def test_one_figure_in_two_units_is_shown_in_the_unit_of_its_standard() -> None:
@@ -118,6 +130,15 @@ def test_form_shape_and_material_each_have_their_own_rating() -> None:
     assert flare(found) == 120
     assert (flare(found, "male"), flare(found, "male", shape="elbow_90")) == (140, 130)
     assert flare(found, material="brass") == 60
+
+
+def test_an_ends_rating_for_one_fluid_rates_it_with_that_fluid_alone() -> None:
+    made = made_up(
+        connection_pressure=[ending(120, fluid="water_glycol")], hose_fluids=[fluid("water_glycol", -20, 70)]
+    )
+    for flows, bar in (("water_glycol", 120), ("engine_oil", None), (None, None)):
+        found = assess(assembly(**({"fluid": flows} if flows else {})), made).working_pressure
+        assert [p.value_bar for p in found.parts] == [100, bar, bar], flows
 
 
 def test_published_ratings_are_for_steel_and_the_reason_says_so() -> None:

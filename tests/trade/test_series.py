@@ -81,6 +81,16 @@ def test_a_shop_keeps_its_own_torque_for_both_series() -> None:
     assert found.torque is not None and found.torque.max == 90
 
 
+def test_a_shops_torque_for_one_series_is_not_shown_for_the_other_nor_where_none_is_given() -> None:
+    own = tight(family=STUD, size=SIZE, part=("stud",), series="S", torque_max_nm=110.0, confidence="shop")
+    shown = {s: advice("end_a", stud(s), tables_with(tightening=[own]))[0].torque for s in ("S", "L", None)}
+    assert {series: found and found.max for series, found in shown.items()} == {
+        "S": 110,
+        "L": None,
+        None: None,
+    }
+
+
 def test_a_series_is_refused_where_the_family_has_none() -> None:
     flare = End.model_validate({"connection": "sae_37_flare", "dash": 8, "form": "male", "series": "S"})
     (problem,) = end_problems("end_a", flare, tables())

@@ -152,10 +152,27 @@ def test_counts_from_another_start_or_of_another_standing_narrow_no_flats(apart:
     assert "flats_sources_disagree" not in {w.code for w in warnings}
 
 
+def test_a_mere_ceiling_beside_a_range_is_told_as_it_is() -> None:
+    found = by(nm(90, 110), nm(None, 150, source="two"))
+    assert found.torque is not None and found.torque.basis.values["others"] == torque(150, 150)
+
+
+def test_of_three_counts_that_share_nothing_the_one_that_ends_first_is_shown() -> None:
+    """An over-tightened seat cracks: not the one that begins first."""
+    counts = ((1, 2), (1.5, 1.75), (3, 4))
+    found = by(*(flats(low, high, source=f"{high}") for low, high in counts)).flats
+    assert found is not None and (found.min, found.max, found.source) == (1.5, 1.75, "1.75")
+    rows = made_up(tightening=[taper(low, high, source=f"{high}") for low, high in counts])
+    turned = advice("end_a", an_end(Connection("nptf"), "1/2", "male"), rows)[0].turns
+    assert turned is not None and (turned.min, turned.max, turned.source) == (1.5, 1.75, "1.75")
+
+
 def test_sources_that_overlap_are_shown_as_the_range_they_share() -> None:
     found, warnings = advised(nm(23, 26, source="one"), nm(24, 28, source="two"))
     assert found.torque is not None and (found.torque.min, found.torque.max) == (24, 26)
     assert found.torque.basis.id == "trade-torque-basis-shared" and not warnings
+    found, warnings = advised(nm(23, 25, source="one"), nm(25, 28, source="two"))
+    assert found.torque is not None and (found.torque.min, found.torque.max) == (25, 25) and not warnings
 
 
 def test_sources_that_share_nothing_are_both_named_and_the_tag_keeps_one() -> None:
@@ -191,6 +208,17 @@ def test_a_bspp_end_has_the_torque_of_its_form_and_never_that_of_the_other_joint
     assert advice("end_a", an, made_up(tightening=[other]))[0].torque is None
 
 
+def test_flats_of_a_plain_stud_and_of_one_with_a_washer_are_never_taken_together() -> None:
+    bspp = Connection.BSPP
+    rows = [
+        flats(low, high, family=bspp, size="1/4", part=(part,))
+        for part, low, high in (("stud", 1, 1.5), ("washer_stud", 1.25, 1.75))
+    ]
+    found, warnings = advice("end_a", an_end(bspp, "1/4", "male"), made_up(tightening=rows))
+    assert found.flats is not None and (found.flats.min, found.flats.max) == (1, 1.5)
+    assert "flats_sources_disagree" not in {w.code for w in warnings}
+
+
 def test_an_older_tag_with_a_nuts_torque_on_a_bspp_stud_never_has_the_stud_tightened_to_it() -> None:
     """Tags printed before carried 24.5 N·m, the nut's, on a male end; a stud in a port takes 34 N·m."""
     male = an_end(Connection.BSPP, "1/4", "male")
@@ -220,6 +248,18 @@ def test_a_torque_that_depends_on_the_sealing_ring_is_named_for_each_ring_and_ne
     """A copper ring takes about half of what an elastomer one takes, and the end tells neither."""
     rows = [nm(low, low, family=Connection(family), size=size, part=(part,), use="ring", source=f"{low}")
             for low in (70, 130)]  # fmt: skip
+    rows.append(
+        nm(
+            40,
+            40,
+            family=Connection(family),
+            size=size,
+            part=(part,),
+            use="ring",
+            material="brass",
+            source="brass",
+        )
+    )
     an = an_end(Connection(family), size, form)
     found, warnings = advice("end_a", an, made_up(tightening=rows))
     assert found.torque is None
@@ -379,7 +419,12 @@ def test_a_soft_metal_takes_its_own_figure_or_a_share_of_steels_and_no_flats(met
     assert own.torque is not None and own.torque.max == 30
     ours = made_up(tightening=list(steel), rules=rule("soft_metal_percent", 40))
     share, warnings = advice("end_a", an_end(FLARE, "12", "female_swivel", material=metal), ours)
-    assert share.torque is not None and share.torque.max == 44
+    assert share.torque is not None and (share.torque.min, share.torque.max) == (36, 44)
+    other = made_up(tightening=[*steel, nm(100, 130, scope="machine")], rules=rule("soft_metal_percent", 40))
+    beside = advice("end_a", an_end(FLARE, "12", "female_swivel", material=metal), other)[0].torque
+    assert beside is not None and beside.basis.values["others"] == torque(40, 52), (
+        "reduced like the one shown"
+    )
     assert share.torque.basis.values["percent"] == 40
     assert share.torque.basis.values["material"] == phrases.material(metal)
     assert share.flats is None
@@ -514,7 +559,10 @@ def test_turns_of_sources_that_agree_are_the_range_they_share_and_others_are_eac
         disputed = [f"{s.message} | {s.source}" for s in steps if s.step_id == "turns_disputed"]
         return (found.min, found.max), "".join(disputed)
 
-    assert told(taper(1, 2.5), taper(1.5, 2.5, source="another")) == ((1.5, 2.5), "")
+    assert told(taper(1, 2.5), taper(1.5, 3, source="another")) == ((1.5, 2.5), "")
+    assert told(taper(1, 2), taper(2, 3, source="another")) == ((2, 2), "")
+    for apart in ({"use": "plug"}, {"material": "brass"}, {"size": "3/4"}, {"basis": "not_stated"}):
+        assert told(taper(1, 2), replace(taper(4, 5, source="another"), **apart)) == ((1, 2), ""), apart
     shown_, why = told(taper(2, 3), taper(0.5, 1.5, source="a machine's manual", scope="machine"))
     assert shown_ == (2, 3) and "2 to 3 turns or 1/2 to 1 1/2 turns" in why
     assert "a machine's manual" in why.partition("|")[2] and "invented" in why.partition("|")[2]
@@ -544,6 +592,16 @@ def test_a_soft_flange_head_has_no_halved_screw_torque(material: str) -> None:
     found = assess(both("SAE 100R2", 16, end("flange_code61", 16, "flange_head", material=material)))
     assert found.end_a.torque is None
     assert "trade-tightening-soft-flange" in {w.message.id for w in found.warnings}
+
+
+def test_turns_without_a_starting_point_are_not_shown_whoever_says_so() -> None:
+    """Two turns from where? They were shown, and a tag said so too."""
+    own = replace(taper(1, 2, confidence="shop"), basis="not_stated")
+    found = advice("end_a", an_end(Connection("nptf"), "1/2", "male"), made_up(tightening=[own]))[0]
+    assert found.turns is None and carried_tightening(found) is None and len(found.spread) == 1
+    beside = made_up(tightening=[own, taper(2, 3)])
+    told = advice("end_a", an_end(Connection("nptf"), "1/2", "male"), beside)[0].turns
+    assert told is not None and (told.min, told.max) == (2, 3)
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
