@@ -120,22 +120,35 @@ def cut(spec: AssemblySpec, fittings: Fittings) -> Cut:
 
 
 def _slips_of_the_unit(spec: AssemblySpec, fittings: Fittings) -> list[Problem]:
-    """The stock numbers that reach less far than the least crimped end on a hose of that bore."""
-    rule, least = tables().rule("crimped_end_least"), crimped_end_mm(spec, None, tables())
+    """The stock numbers whose dimensions no crimped end on a hose of that bore has."""
     names: tuple[EndName, EndName] = ("end_a", "end_b")
-    found = []
-    for name in names:
-        number, reach = getattr(spec, name).fitting, _known_reach_mm(spec, name, fittings)
-        if reach is not None and reach < least:
-            said = Message(
-                "stock-reach-too-small",
-                number=number,
-                reach=length(reach),
-                least=length(least),
-                source=rule.source,
-            )
-            found.append(Problem(f"{name}.fitting", number, said))
-    return found
+    found = ((name, _slip_of_the_unit(spec, name, fittings)) for name in names)
+    return [Problem(f"{name}.fitting", getattr(spec, name).fitting, said) for name, said in found if said]
+
+
+def _slip_of_the_unit(spec: AssemblySpec, name: EndName, fittings: Fittings) -> Message | None:
+    number = getattr(spec, name).fitting
+    fitting = fittings.get(stock_key(number)) if number else None
+    butt, shortest = fitting.seat_to_butt_mm if fitting else None, tables().rule("cut_off_least")
+    if butt is not None and butt < shortest.value:
+        return Message(
+            "stock-cut-off-too-small",
+            number=str(number),
+            cut_off=length(butt),
+            least=length(shortest.value),
+            source=shortest.source,
+        )
+    rule, least_reach = tables().rule("crimped_end_least"), crimped_end_mm(spec, None, tables())
+    reach = _known_reach_mm(spec, name, fittings)
+    if reach is not None and reach < least_reach:
+        return Message(
+            "stock-reach-too-small",
+            number=str(number),
+            reach=length(reach),
+            least=length(least_reach),
+            source=rule.source,
+        )
+    return None
 
 
 def _reach_mm(spec: AssemblySpec, name: EndName, fittings: Fittings) -> float:

@@ -208,4 +208,26 @@ def test_dimensions_of_a_fitting_that_are_inches_kept_as_mm_are_refused_where_it
     with pytest.raises(TaggerError) as error:
         _cut(inches, BUTT)
     assert [problem.field for problem in error.value.problems] == ["end_a.fitting"]
+    assert error.value.problems[0].message.id == "stock-cut-off-too-small"
+    short = fitting("TW-3", cut_off_mm=12, cut_off_kind="seat_to_hose_butt", insertion_depth_mm=1.2)
+    with pytest.raises(TaggerError) as error:
+        _cut(short, BUTT)
     assert error.value.problems[0].message.id == "stock-reach-too-small"
+
+
+@pytest.mark.parametrize(
+    "mixed",
+    [
+        {"cut_off_mm": 1.9, "cut_off_kind": "seat_to_hose_butt", "insertion_depth_mm": 30},
+        {"cut_off_mm": 1.9, "cut_off_kind": "seat_to_hose_butt"},
+        {"cut_off_mm": 32.9, "cut_off_kind": "seat_to_shell_mouth", "insertion_depth_mm": 30},
+    ],
+)
+def test_a_cut_off_in_inches_beside_an_insertion_depth_in_mm_is_refused_where_it_is_used(
+    mixed: dict[str, Any],
+) -> None:
+    """1.9 in, kept as 1.9 mm, left the hose 46 mm too long; together with 30 mm they had looked like an end."""
+    with pytest.raises(TaggerError) as error:
+        _cut(fitting("TW-3", **mixed), BUTT)
+    [problem] = error.value.problems
+    assert (problem.field, problem.message.id) == ("end_a.fitting", "stock-cut-off-too-small")
