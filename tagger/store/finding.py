@@ -18,8 +18,8 @@ from tagger.store.assemblies import values_of
 from tagger.store.base import Part
 from tagger.store.folding import fold, folded
 from tagger.store.lot_names import lot_key
-from tagger.store.models import AssemblyRow, EventRow, RecordedTextRow
-from tagger.store.recorded_texts import has_in_it, having, lots_spelled, spelled
+from tagger.store.models import AssemblyRow, EventRow
+from tagger.store.recorded_texts import first_having, has_in_it, having, lots_spelled, spelled
 from tagger.store.values import Assembly, Kind, Scope
 from tagger.store.voids import is_void
 from tagger.store.withdrawals import built_from, matches_a_holding_one
@@ -114,8 +114,7 @@ class Finding(Part):
         machine = of_it.label("machine_name")
         query = select(customer, machine).distinct().order_by(machine, customer).limit(limit)
         with self.reading() as session:
-            first = having(session, kind, text).order_by(RecordedTextRow.text).limit(_NAMES)
-            names = list(session.scalars(first))
+            names = first_having(session, kind, text, _NAMES)
             found = session.execute(query.where(wanted.in_(names))).all()
             if len(found) < limit and len(names) == _NAMES:  # many of these have no record any more
                 found = session.execute(query.where(wanted.in_(having(session, kind, text)))).all()

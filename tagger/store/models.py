@@ -125,7 +125,8 @@ class RecordedTextRow(Table):
     """A text that some assembly has, or had, in a column, once.
 
     ``folded``: as it is compared, in any case (folding.py), or a lot by its letters and digits alone (lot_names.py).
-    PostgreSQL has an index over its parts of three letters (``text_parts``, made by a migration).
+    PostgreSQL has an index over its parts of three letters (``text_parts``), SQLite a table of them
+    (``recorded_part``), each made by a migration.
     """
 
     __tablename__ = "recorded_text"

@@ -65,7 +65,11 @@ def run(folder: Path, *options: str, filled: bool) -> Run:
                 headers = {"Authorization": f"Bearer {secret}"}
                 with httpx.Client(base_url=base, headers=headers, timeout=60) as api:
                     record(api, store)
-            return _sent(folder, f"{base}/openapi.json", served.url, bearer, options)
+            described = (
+                folder / "openapi.json"
+            )  # the program would wait 10 s for it, a busy machine takes longer
+            described.write_bytes(httpx.get(f"{base}/openapi.json", timeout=60).content)
+            return _sent(folder, str(described), served.url, bearer, options)
 
 
 def _sent(folder: Path, schema: str, url: str, bearer: str, options: tuple[str, ...]) -> Run:

@@ -107,6 +107,25 @@ def test_a_control_character_in_a_condition_is_an_error_and_no_file_that_breaks_
     assert "Quarry North" in api.get("/assemblies.csv", params={"customer": "quarry"}).text
 
 
+def test_signs_of_search_languages_find_the_names_that_have_them(api: httpx.Client) -> None:
+    names = ('a" OR "b*', "NEAR(a b)", "100% e\u0301", "\u202etool")
+    for name in names:
+        assert api.post("/assemblies", json={"spec": EXAMPLE_SPEC, "machine": name}).status_code == 201
+    asked = (
+        '"', "*", '"a"', "a*", "or", "near(", "near(a b)", "NEAR", "%", "%%", "_", "\u00e9", "E\u0301", "\u202eT",
+        "\ufffd", "x" * 10_000,
+    )  # fmt: skip
+    hits = []
+    for text in asked:
+        found = [
+            one["machine"] for one in api.get("/assemblies", params={"machine": text}).json()["assemblies"]
+        ]
+        assert found == [name for name in reversed(names) if text.lower() in name.lower()], text
+        hits.append(len(found))
+    assert hits == [1, 1, 0, 0, 1, 1, 1, 1, 1, 0, 0, 0, 1, 1, 0, 0]
+    assert httpx.get(f"{api.base_url}assemblies?machine=%ED%A0%80ab", headers=api.headers).status_code == 200
+
+
 def test_a_hose_that_is_none_is_refused_by_its_field(api: httpx.Client) -> None:
     hose = {"lot": "H-1", "standard": "SAE 100R2", "dash": "12"}
     for field, value in (

@@ -28,6 +28,7 @@ from typing import Any
 
 import psycopg
 from sqlalchemy import text
+from stdnum.iso7064 import mod_37_36
 
 from tagger.code import number as tag_number
 from tagger.spec import AssemblySpec
@@ -75,14 +76,16 @@ def fill(store: Store, count: int) -> None:
         keep_texts(
             session, ({"customer": customer(n), "machine": machine(n), **lots(n)} for n in range(count))
         )
-    names = [tag_number.compact(tag_number.make()) for _ in range(count)]
+    names, moments = _numbers(count), [_moment(n) for n in range(count)]
     if isinstance(connection, sqlite3.Connection):
         own: Any = sqlite3.connect(str(store.database.url.database))
+        own.execute("PRAGMA synchronous=OFF")
+        own.execute("PRAGMA cache_size=-300000")  # kB: the indexes of a million, which are written all over
     else:
         own = psycopg.connect(store.database.url.set(drivername="postgresql").render_as_string(False))
-    _write(own, "registration", ("id", "key", "fingerprint", "created_at"), _runs(count))
-    _write(own, "assembly", columns, _assemblies(columns, kept, names))
-    _write(own, "event", ("number", "kind", "at", "by", "data"), _events(names))
+    _write(own, "registration", ("id", "key", "fingerprint", "created_at"), _runs(moments))
+    _write(own, "assembly", columns, _assemblies(columns, kept, names, moments))
+    _write(own, "event", ("number", "kind", "at", "by", "data"), _events(names, moments))
     if isinstance(own, psycopg.Connection):
         own.execute("SELECT setval(pg_get_serial_sequence('registration', 'id'), %s)", [1000 + count])
         own.execute("ANALYZE")
@@ -98,32 +101,39 @@ def _read(connection: Any, table: str, numbers: list[str]) -> tuple[tuple[str, .
     return columns, [row for row in found if row["number"] in numbers]
 
 
+def _numbers(count: int) -> list[str]:
+    """As many tag numbers, always the same: the system's randomness takes longer than the rest of a row."""
+    chance, letters = random.Random(count), tag_number.ALPHABET
+    bodies = ("".join(chance.choices(letters, k=tag_number.LENGTH - 1)) for _ in range(count))
+    return [body + mod_37_36.calc_check_digit(body, letters) for body in bodies]
+
+
 def _moment(n: int) -> str:
-    return (_START + timedelta(minutes=n)).strftime("%Y-%m-%d %H:%M:%S.000000")
+    return f"{(_START + timedelta(minutes=n)).replace(tzinfo=None).isoformat(' ')}.000000"
 
 
-def _runs(count: int) -> Iterator[tuple[Any, ...]]:
-    for run in range(count // RUN):
-        yield 1000 + run, None, "0" * 64, _moment(run * RUN)
+def _runs(moments: list[str]) -> Iterator[tuple[Any, ...]]:
+    for run in range(len(moments) // RUN):
+        yield 1000 + run, None, "0" * 64, moments[run * RUN]
 
 
 def _assemblies(
-    columns: tuple[str, ...], kept: list[dict[str, Any]], names: list[str]
+    columns: tuple[str, ...], kept: list[dict[str, Any]], names: list[str], moments: list[str]
 ) -> Iterator[tuple[Any, ...]]:
     for n, name in enumerate(names[: len(names) // RUN * RUN]):
         own = {
-            "number": name, "registration_id": 1000 + n // RUN, "place": n % RUN, "created_at": _moment(n),
-            "built_on": _moment(n)[:10], "customer": customer(n), "machine": machine(n),
+            "number": name, "registration_id": 1000 + n // RUN, "place": n % RUN, "created_at": moments[n],
+            "built_on": moments[n][:10], "customer": customer(n), "machine": machine(n),
             **lots(n),
         }  # fmt: skip
         row = kept[n % len(kept)] | own
         yield tuple(row[column] for column in columns)
 
 
-def _events(names: list[str]) -> Iterator[tuple[Any, ...]]:
+def _events(names: list[str], moments: list[str]) -> Iterator[tuple[Any, ...]]:
     for n, name in enumerate(names[: len(names) // RUN * RUN]):
-        for kind in (Kind.REGISTERED, Kind.PRINTED, Kind.SCANNED):
-            yield name, str(kind), _moment(n), None, "{}"
+        for kind in map(str, (Kind.REGISTERED, Kind.PRINTED, Kind.SCANNED)):
+            yield name, kind, moments[n], None, "{}"
 
 
 def _write(own: Any, table: str, columns: tuple[str, ...], rows: Iterator[tuple[Any, ...]]) -> None:
@@ -274,7 +284,9 @@ def all_of(sizes: list[int]) -> dict[str, dict[int, dict[str, float]]]:
         urls = {(engine, count): new(count) for count in sizes for engine, new in engines.items()}
         for (engine, count), url in urls.items():
             with Store.open(url) as store:
+                start = time.monotonic()
                 fill(store, count)
+                print(f"{engine}, {count:,}: filled in {time.monotonic() - start:.0f} s", flush=True)
                 found[engine][count] = measure(store, count)
             _tell(engine, count, found[engine][count])
         for (engine, count), url in urls.items():

@@ -153,7 +153,10 @@ def test_a_row_deleted_put_in_anothers_place_or_slipped_in_is_shown(store: Store
 def test_a_text_that_is_gone_from_the_list_that_records_are_found_by_is_shown(store: Store) -> None:
     """No link tells of the list: without this a hose could be hidden from the withdrawal of its lot."""
     _busy(store)
+    gone = "DELETE FROM recorded_part WHERE part = 'arr'"
     for statement, text_ in (
+        *([(gone, "Quarry Nørd")] if store.database.engine.dialect.name == "sqlite" else []),
+        ("UPDATE recorded_text SET folded = 'quarry' WHERE text = 'Quarry Nørd'", "Quarry Nørd"),
         ("DELETE FROM recorded_text WHERE text = 'Quarry Nørd'", "Quarry Nørd"),
         ("DELETE FROM recorded_text WHERE field = 'fitting_lot' AND text = 'F-119'", "F-119"),
         ("UPDATE recorded_text SET folded = 'H22910' WHERE text = 'H-2291'", "H-2291"),
@@ -163,6 +166,26 @@ def test_a_text_that_is_gone_from_the_list_that_records_are_found_by_is_shown(st
             assert broken is not None and broken.why.id == "store-audit-text-gone"
             assert (broken.table, broken.key) == ("recorded_text", text_)
     assert store.audit().broken is None
+
+
+def test_a_lot_that_was_corrected_away_and_is_gone_from_the_list_is_shown(store: Store) -> None:
+    """A withdrawal under another spelling would miss the hose that was recorded with it once."""
+    [made] = store.register(spec(hose={**spec().as_dict()["hose"], "lot": "H-77"}), assessment())
+    store.correct(made.number, {"hose.lot": "H-78"}, "wrong reel")
+    with _past_the_program(store) as connection:
+        broken = _after(connection, "DELETE FROM recorded_text WHERE text = 'H-77'").broken
+        assert broken is not None and (broken.table, broken.key) == ("recorded_text", "H-77")
+    store.withdraw("blisters", hose_lot="H 78")  # a spelling that no hose had, and that stands in no list
+    assert store.audit().broken is None
+
+
+def test_a_lot_that_was_kept_with_its_labels_word_is_no_break(store: Store) -> None:
+    """As an older version kept it: it is found all the same."""
+    store.register(spec(hose={**spec().as_dict()["hose"], "lot": "LOT: H-77"}), assessment())
+    as_kept = "UPDATE recorded_text SET folded = 'LOTH77' WHERE text = 'LOT: H-77'"
+    with _past_the_program(store) as connection:
+        assert _after(connection, as_kept).broken is None
+        assert _after(connection, as_kept.replace("LOTH77", "LOTH78")).broken is not None
 
 
 def test_a_link_that_is_changed_deleted_or_moved_is_shown(store: Store) -> None:

@@ -8,8 +8,10 @@ from contextlib import contextmanager
 from typing import Any
 
 import pytest
+from hypothesis import HealthCheck, given, settings, strategies
 from sqlalchemy import event, func, select, text
 
+from tagger.errors import StoreError
 from tagger.record import RECORD_FIELDS
 from tagger.store import Filter, Registration, Scope, Store, recorded_texts
 from tagger.store.database import migrate
@@ -174,7 +176,7 @@ def _plan(store: Store, statement: str, values: Any) -> str:
         )
 
 
-def test_lots_and_names_are_found_by_indexes(store: Store) -> None:
+def test_lots_and_names_are_found_by_indexes(store: Store, monkeypatch: pytest.MonkeyPatch) -> None:
     """By the plans of the databases for their own questions, among some thousand assemblies."""
     fill(store, 4_000)
     server = store.database.engine.dialect.name == "postgresql"
@@ -202,9 +204,85 @@ def test_lots_and_names_are_found_by_indexes(store: Store) -> None:
     with _asked(store) as asked:
         assert store.count(Filter(customer="harbour", machine="01")) > 0
     [by_three, by_two] = [one for one in asked if "recorded_text" in one[0]]
-    if server:
-        assert "ix_recorded_text_parts" in _plan(store, *by_three)
-        assert "ix_recorded_text_parts" not in _plan(store, *by_two), "two letters have no part of three"
+    plans = _plan(store, *by_three), _plan(store, *by_two)
+    parts = (
+        "ix_recorded_text_parts" if server else "SEARCH recorded_part USING PRIMARY KEY (field=? AND part=?)"
+    )
+    assert [parts in plan for plan in plans] == [True, False], "two letters have no part of three"
+    assert server or "SEARCH recorded_text USING INTEGER PRIMARY KEY" in plans[0]
+
+    monkeypatch.setattr(recorded_texts, "_FEW_TEXTS", 20)
+    monkeypatch.setattr(recorded_texts, "_FEW_RECORDS", 30)
+    with _asked(store) as asked:
+        assert len(store.find(Filter(machine="loader"), limit=50).assemblies) == 50
+    newest = next(one for one in asked if "LIKE" in one[0] and "ORDER BY assembly" in one[0])
+    plan = _plan(store, *newest)
+    assert server or not {one for one in ("TEMP B-TREE", "LIST SUBQUERY") if one in plan}, (
+        "many are gone through"
+    )
+
+
+_ODD_LETTERS = "ab*\"'%_\\()-^: \u0301\u0308\u202e\u200f\u05d0ßİẞıﬁΐç\u212aK\U0001f527\ufffd"
+_ODD_WORDS = (
+    "NEAR",
+    "near(a b)",
+    "OR",
+    "AND NOT",
+    "a*",
+    '"a"',
+    '""',
+    "{a}",
+    "e\u0301",
+    "é",
+    "%%",
+    "__",
+    "a\\",
+)
+_ODD = strategies.one_of(
+    strategies.text(_ODD_LETTERS, max_size=8),
+    strategies.lists(strategies.sampled_from(_ODD_WORDS), min_size=1, max_size=3).map(" ".join),
+)
+
+
+@settings(
+    max_examples=volume(2, 200), deadline=None, derandomize=True,
+    suppress_health_check=[HealthCheck.function_scoped_fixture],
+)  # fmt: skip
+@given(
+    names=strategies.lists(_ODD, min_size=6, max_size=9),
+    others=strategies.lists(_ODD, min_size=4, max_size=6),
+)
+def test_signs_that_ask_for_something_elsewhere_are_letters_here(
+    store: Store, names: list[str], others: list[str]
+) -> None:
+    """Wildcards, quotes and words of search languages, letters of two characters, marks that turn the line around:
+    what is found is what Python finds in the names themselves."""
+    made = store.register_many([Registration(spec(), assessment(), machine=name) for name in names])
+    kept = [(item.number, item.machine) for item in made if item.machine]
+    pieces = [name[at : at + 4] for at, name in enumerate(names)]
+    with store.reading():
+        for asked in filter(str.strip, (*names, *others, *pieces, *(name.swapcase() for name in names[:3]))):
+            found = {item.number for item in store.find(Filter(machine=asked), limit=5000).assemblies}
+            here = {number for number, name in kept if str(fold(asked.strip())) in str(fold(name))}
+            assert {number for number, _ in kept if number in found} == here, asked
+            assert store.count(Filter(machine=asked)) == len(found), asked
+        for asked in filter(str.strip, others):
+            offered = {name for _, name in store.named("machine", asked, 5000)}
+            within = {name for _, name in kept if str(fold(asked.strip())) in str(fold(name))}
+            assert {name for _, name in kept if name in offered} == within, asked
+
+
+@pytest.mark.parametrize("bad", ["a\ud800b", "a\x00b", "abc\x1b"])
+def test_what_cannot_be_kept_is_no_name_to_look_for(store: Store, bad: str) -> None:
+    store.register(spec(), assessment(), machine="Loader 4")
+    for ask in (store.find, store.count, lambda wanted: store.named("machine", wanted.machine)):
+        with pytest.raises(StoreError) as refused:
+            ask(Filter(machine=bad))
+        assert [(one.field, one.message.id) for one in refused.value.problems] == [
+            ("machine", "store-control-character")
+        ]
+    for long in ("l" * 10_000, "loader 4" * 10_000, "%" * 60_000):
+        assert store.count(Filter(machine=long)) == 0 and store.named("machine", long) == []
 
 
 def test_texts_are_kept_when_it_is_ones_turn(store: Store) -> None:
