@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -116,6 +117,80 @@ def test_a_pressure_given_is_carried_only_where_it_counts_and_not_above_the_asse
     assert lower.spec.working_pressure is not None and lower.spec.working_pressure.value_bar == 100
     none = payload.carried(content.model_copy(update={"working_pressure_bar": None}))
     assert none.spec.working_pressure is None
+
+
+@pytest.mark.parametrize(
+    ("asked", "fluid", "told"),
+    [
+        (None, "phosphate_ester", 60),
+        (50, "phosphate_ester", 50),
+        (60, "phosphate_ester", 60),
+        (70, "phosphate_ester", None),
+        (50, "water", None),
+        (None, None, None),
+    ],
+)
+def test_a_pressure_given_for_a_fluid_and_heat_is_carried_with_them_where_it_holds(
+    asked: int | None, fluid: str | None, told: int | None
+) -> None:
+    """A letter's 90 bar for phosphate ester up to 60 °C, of an assembly that is asked for this fluid and heat."""
+    letter = {
+        "value_bar": 90,
+        "source": "maker's data sheet",
+        "fluid": "phosphate_ester",
+        "max_temperature_c": 60,
+    }
+    data = EXAMPLES["contract_example"].spec.as_dict() | {"working_pressure": letter}
+    spec = AssemblySpec.read(data | {"fluid": fluid, "max_temperature_c": asked})
+    content = TagContent(spec=spec, working_pressure_bar=90)
+    for found in (payload.carried(content), payload.decode(payload.encode(content))):
+        given = found.spec.working_pressure
+        assert given is not None and given.value_bar == 90
+        assert (given.fluid, given.max_temperature_c) == (("phosphate_ester", told) if told else (None, None))
+        assert (found.spec.fluid, found.spec.max_temperature_c) == (fluid, asked)
+
+
+def test_each_end_carries_what_its_own_joint_is_tightened_by() -> None:
+    """A flange has screws and a nut has flats, whichever end it is."""
+    screws = Tightening(torque_min_nm=62, torque_max_nm=77.5, lubrication="not_stated", screw="1/2 in")
+    mixed = {"flange": screws.model_copy(update={"flats_min": 1, "flats_max": 2, "flats_basis": "finger_tight"}),
+             "nut": BOTH.model_copy(update={"screw": "M20"})}  # fmt: skip
+    flange, nut = EXAMPLES["flanges_and_ceiling_torque"].spec.end_b, EXAMPLES["contract_example"].spec.end_a
+    spec = EXAMPLES["contract_example"].spec
+    for a, b in ((("flange", flange), ("nut", nut)), (("nut", nut), ("flange", flange))):
+        ends = spec.model_copy(update={"end_a": a[1], "end_b": b[1]})
+        content = TagContent(spec=ends, tighten_a=mixed[a[0]], tighten_b=mixed[b[0]])
+        found = payload.carried(content)
+        assert {a[0]: found.tighten_a, b[0]: found.tighten_b} == {"flange": screws, "nut": BOTH}
+
+
+def test_a_torque_wider_than_its_bits_is_carried_by_its_maximum_alone() -> None:
+    content = EXAMPLES["contract_example"]
+    for high, low in ((202.2, 100.0), (202.3, None)):
+        wide = Tightening(torque_min_nm=100, torque_max_nm=high)
+        read = payload.decode(payload.encode(content.model_copy(update={"tighten_b": wide}))).tighten_b
+        assert read is not None and (read.torque_min_nm, read.torque_max_nm) == (low, high)
+
+
+def test_lubrication_is_carried_with_a_torque_alone() -> None:
+    without = BOTH.model_copy(update={"torque_min_nm": None, "torque_max_nm": None})
+    found = payload.carried(EXAMPLES["contract_example"].model_copy(update={"tighten_b": without})).tighten_b
+    assert found is not None and (found.lubrication, found.flats_max) == (None, 1.25)
+
+
+def test_a_value_that_would_be_read_as_another_or_as_none_is_refused_by_its_field() -> None:
+    """Days are counted from 2010 in 14 bits, of which the last value says that no day is known."""
+    content = EXAMPLES["contract_example"]
+    for day in ("2009-12-31", "2054-11-09", "2054-11-10"):
+        with pytest.raises(PayloadError) as refused:
+            payload.encode(content.model_copy(update={"built_on": date.fromisoformat(day)}))
+        assert [problem.field for problem in refused.value.problems] == ["built_on"], day
+    for name in ("end_a", "end_b"):
+        tail = getattr(content.spec, name).model_copy(update={"hose_dash": 16})
+        other = content.model_copy(update={"spec": content.spec.model_copy(update={name: tail})})
+        with pytest.raises(PayloadError) as refused:
+            payload.encode(other)
+        assert [problem.field for problem in refused.value.problems] == [f"{name}.hose_dash"]
 
 
 def test_a_joint_in_a_shops_own_words_and_flats_of_a_flange_stay_in_the_record() -> None:

@@ -11,6 +11,7 @@ from tagger.spec import Connection, Form, Hose, TagContent
 from tagger.trade import assess, ceilings, rating
 from tagger.trade.present import overrated
 from tagger.trade.tables import tables
+from tests.trade.made_up import assembly, made_up
 from tests.trade.specs import an_end, both
 
 
@@ -74,6 +75,13 @@ def test_parts_that_do_not_go_together_claim_no_more_than_each_bears() -> None:
     small = spec.model_copy(update={"hose": Hose(standard="SAE 100R2", dash=4)})
     found = overrated(TagContent(spec=small, working_pressure_bar=900), tables())
     assert found is not None and found.now_bar == 206.8
+
+
+def test_a_tag_is_overrated_by_more_than_what_its_figure_may_be_rounded_by() -> None:
+    spec = assembly()
+    for bar, now in ((100.5, None), (100.6, 100), (105, 100)):
+        found = overrated(TagContent(spec=spec, working_pressure_bar=bar), made_up())
+        assert (found and found.now_bar) == now, bar
 
 
 def test_a_length_that_nobody_would_build_takes_nothing_from_a_tag_that_is_there() -> None:

@@ -25,6 +25,10 @@ def test_the_bands_are_those_of_the_hose_standard_unless_chosen() -> None:
     assert tolerance(1000, made_up(length_bands=BOTH, hose_standards=[standard(bands="din")])) == (2, 4)
     chosen = assess(assembly(), sae, length_bands="din").length_tolerance
     assert chosen is not None and (chosen.minus, chosen.plus) == (2, 4)
+    of_shop = Tables.of(sae.raw, bands="din")
+    assert tolerance(1000, of_shop) == (2, 4)
+    back = assess(assembly(), of_shop, length_bands="sae").length_tolerance
+    assert back is not None and (back.minus, back.plus) == (5, 10)
 
 
 def test_a_band_is_found_by_length_and_bore() -> None:

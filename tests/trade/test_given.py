@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -9,13 +10,15 @@ import pytest
 
 from tagger.errors import SpecError, TradeError
 from tagger.messages import pressure
-from tagger.spec import AssemblySpec
+from tagger.spec import AssemblySpec, Connection, Form, Hose
 from tagger.trade import assess, given, likeforlike
+from tagger.trade.rating import hose_rating
 from tagger.trade.results import Assessment, PartRating
 from tagger.trade.tables import Tables
 from tests.trade.made_up import HOSE, assembly, edition, ending, fluid, hose, made_up, tables_with
 from tests.trade.specs import both, end, example
 
+BSPP = Connection("bspp")
 CHART = {"value_bar": 110, "source": "fitting catalogue, page 7"}
 STEEL_THERE: dict[str, list[Any]] = {
     "hose_pressure": [hose(100)],
@@ -120,6 +123,63 @@ def test_no_part_works_at_nothing_or_below(bar: object) -> None:
     assert [p.field for p in refused.value.problems] == ["end_a.rating.value_bar"]
 
 
+def test_up_to_1000_bar_a_figure_that_is_confirmed_counts() -> None:
+    """A jack hose of 1000 bar there is; above it the figure is psi."""
+    for bar, refused in ((1000, False), (1000.1, True)):
+        figure = {**CHART, "value_bar": bar, "confirmed": True}
+        entered = assembly(working_pressure=figure)
+        assert bool(given.problems(spec("hose", figure), made_up())) is refused
+        assert bool(given.problems(entered, made_up())) is refused
+
+
+BSPP_TOO = {
+    "connection_pressure": [
+        ending(120, forms=("female_swivel",)),
+        ending(90, forms=("male",)),
+        ending(630, use="ceiling"),
+        ending(400, size="4"),
+        ending(900, size="4", **{"confidence": "shop", "source": "our catalogue"}),
+        ending(250, size="3/4", family=BSPP),
+        ending(350, size="1", family=BSPP),
+    ],
+    "hose_pressure": [hose(100), hose(200, dash=4), hose(900, dash=4, confidence="shop")],
+}
+UNLIKE = AssemblySpec.read({**assembly().as_dict(), "end_b": end("bspp", "3/4", "male")})
+
+
+def test_a_figure_is_held_against_its_own_part_and_never_against_the_other_end() -> None:
+    """A ceiling of a family, another form's figure and a shop's own row are no published rating of the part."""
+    tables = made_up(**BSPP_TOO)
+    parts = ("hose", "end_a", "end_b")
+    assert [given.highest_bar(name, UNLIKE, tables) for name in parts] == [200, 400, 350]
+    assert [given.highest_published(name, UNLIKE, tables) for name in parts] == [100, 120, 250]
+    turned = likeforlike.end_for_end(UNLIKE)
+    assert [given.highest_bar(name, turned, tables) for name in parts] == [200, 350, 400]
+    assert [given.highest_published(name, turned, tables) for name in parts] == [100, 250, 120]
+    male = UNLIKE.model_copy(update={"end_a": UNLIKE.end_a.model_copy(update={"form": Form.MALE})})
+    assert given.highest_published("end_a", male, tables) == 90
+
+
+def test_an_end_of_no_family_may_be_rated_above_1000_bar_and_the_other_end_may_not() -> None:
+    block = {"connection": "other", "description": "Block M20x1.5", "form": "male"}
+    figure = {**CHART, "value_bar": 1500, "confirmed": True}
+    for name, other in (("end_a", "end_b"), ("end_b", "end_a")):
+        data = {**assembly().as_dict(), name: {**block, "rating": figure}}
+        assert given.problems(AssemblySpec.read(data), made_up()) == []
+        data[other] = {**data[other], "rating": figure}
+        [problem] = given.problems(AssemblySpec.read(data), made_up())
+        assert problem.field == f"{other}.rating.value_bar"
+
+
+def test_a_fittings_own_rating_is_asked_about_above_every_one_of_its_family() -> None:
+    """The family goes to 400 bar in its smallest size."""
+    tables, flare = made_up(**STEEL_THERE), assembly().end_a
+    for bar, asked in ((110, False), (400, False), (401, False), (402, True), (5800, True)):
+        found = given.problem_with_fitting(flare, bar, tables, confirmed=False)
+        assert (found is not None) is asked, bar
+        assert given.problem_with_fitting(flare, bar, tables, confirmed=True) is None
+
+
 def test_it_has_a_source() -> None:
     with pytest.raises(SpecError) as refused:
         spec("end_a", {"value_bar": 100})
@@ -201,6 +261,39 @@ def test_a_hose_that_no_table_knows_is_rated_by_its_manufacturers_figure() -> No
     data = both("XYZ 900", 12, end("sae_37_flare", 12)).as_dict()
     data["hose"]["rating"] = {"value_bar": 60, "source": "data sheet 7"}
     assert assess(AssemblySpec.read(data), made_up()).working_pressure.value_bar == 60
+
+
+def test_a_shops_rating_of_an_edition_of_its_own_hose_is_for_that_edition() -> None:
+    own = [
+        hose(80, standard="XYZ 900", edition="2nd", **SHOP),
+        hose(70, standard="XYZ 900", edition="1st", **SHOP),
+    ]
+    tables = made_up(hose_pressure=[hose(100), *own], connection_pressure=[ending(400)])
+    for named, bar in (("2ND", 80), ("1st", 70), ("3rd", None), (None, 70)):
+        xyz = Hose(standard="xyz-900", dash=12, edition=named)
+        assert hose_rating(xyz, tables)[0].value_bar == bar, named
+
+
+def test_an_approval_for_a_hose_of_no_standard_holds_up_to_its_own_temperature() -> None:
+    data = both("XYZ 900", 12, end("sae_37_flare", 12), fluid="water_glycol").as_dict()
+    letter = {"source": "a letter", "fluid": "water_glycol", "max_temperature_c": 80}
+    data["hose"] |= {"rating": {"value_bar": 60, "source": "data sheet 7"}, "approval": letter}
+    for hottest, bar in ((79, 60), (80, 60), (81, None), (None, None)):
+        asked = data | ({} if hottest is None else {"max_temperature_c": hottest})
+        assert assess(AssemblySpec.read(asked), made_up()).working_pressure.value_bar == bar, hottest
+
+
+def test_an_approval_is_said_to_go_beyond_every_source_only_where_it_does() -> None:
+    two = [fluid("water_glycol", -20, 60), replace(fluid("water_glycol", -20, 80), source="another table")]
+    for most, said in (
+        (70, "trade-fluid-approved"),
+        (80, "trade-fluid-approved"),
+        (81, "trade-fluid-approved-beyond"),
+    ):
+        data = assembly(fluid="water_glycol").as_dict()
+        data["hose"]["approval"] = {"fluid": "water_glycol", "max_temperature_c": most, "source": "a letter"}
+        found = assess(AssemblySpec.read(data), made_up(hose_fluids=two))
+        assert [w.message.id for w in found.warnings if w.code == "fluid_approved"] == [said], most
 
 
 def test_an_edition_from_memory_does_not_lift_a_figure_above_the_verified_edition() -> None:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from tagger.spec import TagContent, Tightening
 from tagger.trade import assess, guide, motion
 from tagger.trade.steps import OF_ONE_END, PHASES
-from tagger.trade.tables import tables
-from tests.trade.specs import end, example
+from tagger.trade.tables import Tables, tables
+from tests.trade.specs import both, end, example
 
 FIRST = Tightening(
     torque_min_nm=103, torque_max_nm=115, flats_min=1, flats_max=1.25, flats_basis="finger_tight"
@@ -51,6 +51,19 @@ def test_the_end_that_is_connected_first_comes_first() -> None:
     own = [screen.ends for screen in screens if screen.name in OF_ONE_END and screen.ends != "AB"]
     assert set(own) == {"A", "B"}
     assert own[0] == ("B" if motion.first_end(content.spec, tables()) == "end_b" else "A")
+
+
+def test_what_is_remembered_of_one_assembly_is_told_of_no_other_with_the_same_ends() -> None:
+    """Hoses of other ratings and bend radii, with ends that are rated and with ends that are not."""
+    shared = Tables.of(tables().raw)
+    ends = (end("sae_37_flare", 12), end("sae_37_flare", 12, material="stainless_steel"))
+    for one in ends:
+        told = [
+            tuple(assess(both(hose, 12, one), of).end_a.figures.items())
+            for hose in ("SAE 100R1", "SAE 100R12", "SAE 100R2")
+            for of in (shared, Tables.of(tables().raw))
+        ]
+        assert told[0::2] == told[1::2] and len(set(told)) == 3
 
 
 def test_the_record_names_the_source_of_the_figure_that_a_step_uses() -> None:

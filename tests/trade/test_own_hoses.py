@@ -13,6 +13,8 @@ from tagger.trade import assess, geometry
 from tagger.trade.own_hoses import OwnHose, above_published, own_hoses, read_own_hose, rows_of, said
 from tagger.trade.results import Assessment
 from tagger.trade.tables import Tables, shop_row, tables
+from tests.trade.made_up import HOSE as MADE
+from tests.trade.made_up import assembly, fluid, hose, made_up
 from tests.trade.specs import example
 
 HOSE: dict[str, Any] = {
@@ -76,6 +78,18 @@ def test_a_hose_that_is_rated_up_to_a_heat_has_no_rating_above_it_nor_that_of_it
         150, None, None,
     )  # fmt: skip
     assert rated(limited, part=None, max_temperature_c=90) == PUBLISHED
+
+
+def test_a_hose_that_is_rated_for_one_fluid_up_to_a_heat_has_no_rating_above_it_nor_that_of_its_standard() -> (
+    None
+):
+    """The standard may carry it, and hotter: what the part number's own manufacturer says of it goes before."""
+    own = hose(80, part="TW", fluid="water_glycol", max_temperature_c=60.0, confidence="shop")
+    made = made_up(hose_pressure=[hose(100), own], hose_fluids=[fluid("water_glycol", -20, 90)])
+    for hottest, bar in ((60, 80), (61, None), (None, None)):
+        more = {} if hottest is None else {"max_temperature_c": hottest}
+        spec = assembly(hose={"standard": MADE, "dash": 12, "part": "TW"}, fluid="water_glycol", **more)
+        assert assess(spec, made).working_pressure.parts[0].value_bar == bar, hottest
 
 
 def test_the_larger_of_its_bend_radius_and_the_standards_holds_and_its_own_diameter() -> None:

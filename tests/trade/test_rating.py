@@ -6,7 +6,7 @@ import pytest
 
 from tagger import phrases
 from tagger.errors import TradeError
-from tagger.messages import Message, pressure
+from tagger.messages import Message, pressure, temperature
 from tagger.spec import AssemblySpec, Connection, Form, Hose
 from tagger.trade import assess
 from tagger.trade import rows as row
@@ -99,6 +99,18 @@ def test_an_edition_or_a_year_names_the_figures(named: str, bar: float) -> None:
     assert rated.value_bar == bar and warnings == []
 
 
+def test_a_year_names_the_edition_in_force_then_of_several_that_are_dated() -> None:
+    figures = {"older": 100, "newer": 150, "newest": 130}
+    years = {"older": None, "newer": 2004, "newest": 2010}
+    dated = made_up(
+        hose_pressure=[hose(bar, edition=name) for name, bar in figures.items()],
+        hose_editions=[edition(name, name, from_year=year) for name, year in years.items()],
+        rules=rule("edition_year_known", 2015),
+    )
+    for year, bar in ((2003, 100), (2004, 150), (2009, 150), (2010, 130), (2015, 130)):
+        assert hose_rating(Hose(standard=HOSE, dash=12, edition=str(year)), dated)[0].value_bar == bar, year
+
+
 def test_a_year_later_than_any_known_edition_raises_no_rating() -> None:
     dated = made_up(rules=rule("edition_year_known", 2011), **EDITIONS)
     hose_rating(Hose(standard=HOSE, dash=12, edition="2011"), dated)
@@ -130,6 +142,14 @@ def test_form_shape_and_material_each_have_their_own_rating() -> None:
     assert flare(found) == 120
     assert (flare(found, "male"), flare(found, "male", shape="elbow_90")) == (140, 130)
     assert flare(found, material="brass") == 60
+
+
+def test_the_highest_heat_that_a_source_rates_an_end_at_is_told_where_it_is_hotter() -> None:
+    brass = [ending(bar, material="brass", max_temperature_c=most) for bar, most in ((90, 60.0), (60, 80.0))]
+    made, soft = made_up(connection_pressure=brass), an_end(FLARE, "12", "female_swivel", material="brass")
+    found = {c: end_rating("end_a", soft, made, c) for c in (60.0, 61.0, 80.0, 81.0)}
+    assert [part.value_bar for part in found.values()] == [60, 60, 60, None]
+    assert found[81.0].why is not None and found[81.0].why.values["limit"] == temperature(80.0)
 
 
 def test_an_ends_rating_for_one_fluid_rates_it_with_that_fluid_alone() -> None:
