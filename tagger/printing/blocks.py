@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from typing import NamedTuple
 
 from tagger.drawing import Text, clocking_picture, moved
 from tagger.drawing.ends import one_end
@@ -15,7 +16,16 @@ from tagger.printing import fields
 from tagger.printing.fields import Said
 from tagger.printing.part import Job, Part, Still, too_small
 from tagger.printing.template import SMALLEST_TEXT_MM, BetweenBox, EndBox
-from tagger.printing.textfit import LEADING, TOP, Fitted, Paragraph, look, read_back, stack, stack_height
+from tagger.printing.textfit import (
+    TOP,
+    Fitted,
+    Paragraph,
+    block_height,
+    look,
+    read_back,
+    stack,
+    stack_height,
+)
 
 _GAP = 1.0  # mm between a picture and the text beside it
 _LETTER = 7.0  # side of the plate with A or B, at most
@@ -30,7 +40,7 @@ def end_block(box: EndBox, index: int, job: Job) -> Part:
     said = fields.end_said(end, values, job.template.languages)
     frame, text = _end_text(box, _looks(said))
     if text is None:
-        raise _refused(said, frame.room, index, job)
+        raise _refused(said, frame.rooms[0], index, job)
     turn = (spec.clocking_deg or 0) if box.end == "b" else 0
     drawn = _end_picture(frame, box.end, Look.of(end), turn) if box.picture else Still(())
     return Part([*text.told(said)], [], (frame.plate, drawn))
@@ -45,15 +55,29 @@ def _end_picture(frame: _Frame, name: str, look: Look, turn: int) -> Still:
 @lru_cache(maxsize=512)
 def _end_text(box: EndBox, looks: _Forms) -> tuple[_Frame, _Set | None]:
     """The frame in which most is large, and what is said of the end in its place; None where it does not fit."""
-    fitted = {frame: _fits(looks, frame.room, box, spare=1) for frame in _frames(box)}
-    frame = max(fitted, key=lambda each: _main_size(fitted[each]))  # the widest picture of those as large
+    fitted = {frame: _fits(looks, frame.rooms, box, spare=1) for frame in _frames(box)}
+    frame = max(
+        fitted, key=lambda each: _liking(fitted[each], len(looks))
+    )  # the widest picture of those as large and as full
     found = fitted[frame]
-    return frame, None if found is None else _Set.of(found, frame.room[1], frame.text_at)
+    return frame, None if found is None else _Set.of(found, frame.rooms)
 
 
 def _looks(forms: _Forms) -> _Forms:
     """The same as it looks, whatever its digits are: most labels of a run differ in nothing else."""
-    return tuple([tuple([Said(look(one.text), one.main, one.head) for one in said]) for said in forms])
+    return tuple([tuple([one._replace(text=look(one.text)) for one in said]) for said in forms])
+
+
+class _Room(NamedTuple):
+    """Where texts stand in a box, in mm."""
+
+    left: float
+    top: float
+    width: float
+    height: float
+
+
+_Rooms = tuple[_Room, ...]  # one, or one for what an end is and one for its tightening
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,8 +96,10 @@ class _Set:
     items: tuple[Text, ...]
 
     @classmethod
-    def of(cls, fit: _Fit, height: float, at: tuple[float, float] = (0.0, 0.0)) -> _Set:
-        return cls(fit.form, tuple(_text(fit.said, height, *at)))
+    def of(cls, fit: _Fit, rooms: _Rooms) -> _Set:
+        first = _first_room([one for one, _ in fit.said], rooms)
+        parts = zip((fit.said[:first], fit.said[first:]), rooms, strict=False)
+        return cls(fit.form, tuple(item for part, room in parts for item in _text(part, room)))
 
     def told(self, forms: _Forms) -> list[Text]:
         """The texts of the form as they are."""
@@ -91,23 +117,53 @@ class _Frame:
     plate: Still
     picture_at: tuple[float, float]
     picture: tuple[float, float]
-    text_at: tuple[float, float]
-    room: tuple[float, float]
+    rooms: _Rooms
 
 
 _PICTURES = (1.0, 0.85, 0.7)  # shares of a picture's width, where the text beside it wants the room
 
 
-def _main_size(fitted: _Fit | None) -> float:
-    """Of what is read at arm's length, the smallest em, in steps that make a difference; 0 where nothing fits."""
-    sizes = (found.size for one, found in (fitted.said if fitted else ()) if one.main)
-    return round(min(sizes, default=10.0 if fitted else 0.0) / 0.15) * 0.15
+def _liking(fitted: _Fit | None, forms: int) -> tuple[bool, float, int]:
+    """Whether more is said than in the last form, which is for where no other fits; of what is read at arm's length
+    the smallest em, in steps that make a difference; how much is said."""
+    if fitted is None:
+        return False, 0.0, 0
+    size = min((found.size for one, found in fitted.said if one.main), default=10.0)
+    return fitted.form < forms - 1, round(size / 0.2) * 0.2, -fitted.form
 
 
 @lru_cache(maxsize=64)
 def _frames(box: EndBox) -> tuple[_Frame, ...]:
-    """The block's frame, and those with a narrower picture."""
-    return tuple(dict.fromkeys(_frame(box, share) for share in (_PICTURES if box.picture else (1.0,))))
+    """The block's frame, those with a narrower picture, and of a wide box those with the tightening under it."""
+    shares = _PICTURES if box.picture else (1.0,)
+    frames = [_frame(box, share) for share in shares]
+    if _is_wide(box):
+        frames += [_frame_under(box, lines, share) for lines in _HEAD_LINES for share in shares]
+    return tuple(dict.fromkeys(frames))
+
+
+def _is_wide(box: EndBox) -> bool:
+    width, height = box.inner
+    return width >= 1.35 * height
+
+
+_HEAD_LINES = (4, 3, 2)  # lines of the smallest text, of what an end is
+
+
+def _frame_under(box: EndBox, lines: int, share: float) -> _Frame:
+    """What an end is beside its letter and picture, its tightening under them as broad as the box."""
+    width, height = box.inner
+    outer = box.end == "b"
+    tall = round(block_height(lines, SMALLEST_TEXT_MM) + 0.1, 3)
+    side = min(_LETTER, tall, width * 0.12)
+    across = round(min(width * 0.2, tall * 1.4) * share, 3) if box.picture else 0.0
+    taken = side + _GAP + (across + _GAP if box.picture else 0.0)
+    head = _Room(0.0 if outer else taken, 0.0, width - taken, tall)
+    picture_at = (width - side - _GAP - across if outer else side + _GAP, 0.0)
+    plate = _plate(box.end.upper(), width - side if outer else 0.0, side)
+    return _Frame(
+        plate, picture_at, (across, tall), (head, _Room(0.0, tall + 0.3, width, height - tall - 0.3))
+    )
 
 
 def _frame(box: EndBox, share: float) -> _Frame:
@@ -116,21 +172,20 @@ def _frame(box: EndBox, share: float) -> _Frame:
     outer = box.end == "b"
     side = min(_LETTER, height * 0.3, width * 0.25)
     plate = _plate(box.end.upper(), width - side if outer else 0.0, side)
-    if width < 1.35 * height:
+    if not _is_wide(box):
         row = max(side, min(11.0, height * 0.24)) if box.picture else side
         row = round(row * share, 3)
         side = min(side, row)
         plate = _plate(box.end.upper(), width - side if outer else 0.0, side)
         across = round(min(width - side - _GAP, row * 1.8), 3)
         left = width - side - _GAP - across if outer else side + _GAP
-        room = (width, height - row - 0.4)
-        return _Frame(plate, (left, 0.0), (across, row), (0.0, row + 0.4), room)
+        room = _Room(0.0, row + 0.4, width, height - row - 0.4)
+        return _Frame(plate, (left, 0.0), (across, row), (room,))
     beside = min(width * 0.3, width - _GAP - box.text * _FIGURE) if box.picture else 0.0
     column = max(side, beside * share)
     picture = (round(column, 3), round(min(height - side - 0.4, column * 1.3), 3))
-    text_at = (0.0 if outer else column + _GAP, 0.0)
-    room = (width - column - _GAP, height)
-    return _Frame(plate, (width - column if outer else 0.0, side + 0.4), picture, text_at, room)
+    room = _Room(0.0 if outer else column + _GAP, 0.0, width - column - _GAP, height)
+    return _Frame(plate, (width - column if outer else 0.0, side + 0.4), picture, (room,))
 
 
 def between(box: BetweenBox, index: int, job: Job) -> Part:
@@ -156,22 +211,22 @@ def between(box: BetweenBox, index: int, job: Job) -> Part:
 @lru_cache(maxsize=512)
 def _between(box: BetweenBox, above: _Forms, angles: _Forms) -> tuple[_AngleFrame, _Set | None, _Set | None]:
     """The frame that is liked best; the looks of hose and length in it, and of the angle; None for what does not fit."""
-    height = box.inner[1]
     if not angles:
-        frame = _AngleFrame(box.inner, (0.0, 0.0), (0.0, 0.0), 0.0, (0.0, 0.0))
-        alone = _fits(above, frame.room, box)
-        return frame, _Set.of(alone, height) if alone else None, None
+        whole = _Room(0.0, 0.0, *box.inner)
+        frame = _AngleFrame(whole, whole, 0.0, (0.0, 0.0))
+        alone = _fits(above, (frame.room,), box)
+        return frame, _Set.of(alone, (frame.room,)) if alone else None, None
     frames = _angle_frames(box)
-    said, angle = _fits(above, frames[0].room, box), _fits(angles[-1:], frames[0].angle_room, box)
+    said, angle = _fits(above, (frames[0].room,), box), _fits(angles[-1:], (frames[0].angle_room,), box)
     if said is None or angle is None:
-        return frames[0], _Set.of(said, height) if said else None, None
+        return frames[0], _Set.of(said, (frames[0].room,)) if said else None, None
     plain = _Between(frames[0], said, _Fit(len(angles) - 1, angle.said))
     best = next(_fuller(plain, frames, above, angles[:-1], box), plain)
     frame = best.frame
     return (
         frame,
-        _Set.of(best.said, height),
-        _Set.of(best.angle, frame.angle_room[1], frame.angle_at),
+        _Set.of(best.said, (frame.room,)),
+        _Set.of(best.angle, (frame.angle_room,)),
     )
 
 
@@ -179,9 +234,8 @@ def _between(box: BetweenBox, above: _Forms, angles: _Forms) -> tuple[_AngleFram
 class _AngleFrame:
     """Where in a box between the ends the texts, the angle and its picture stand: places and sizes in mm."""
 
-    room: tuple[float, float]
-    angle_at: tuple[float, float]
-    angle_room: tuple[float, float]
+    room: _Room
+    angle_room: _Room
     picture: float
     picture_at: tuple[float, float]
 
@@ -202,11 +256,11 @@ def _fuller(
     fitted: dict[_AngleFrame, _Fit | None] = {}
     for place, angle in enumerate(angles):
         for frame in frames:
-            told = _fits((angle,), frame.angle_room, box)
+            told = _fits((angle,), (frame.angle_room,), box)
             if told is None or not _no_smaller(told, plain.angle):
                 continue
             if frame not in fitted:
-                fitted[frame] = _fits(above, frame.room, box)
+                fitted[frame] = _fits(above, (frame.room,), box)
             if (said := fitted[frame]) is not None and _no_smaller(said, plain.said):
                 yield _Between(frame, said, _Fit(place, told.said))
 
@@ -243,9 +297,9 @@ def _in_a_column(box: BetweenBox) -> Iterator[_AngleFrame]:
         for share in (1.0, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7):
             size = round(largest * share, 3)
             if share == 1.0 or size >= _LEAST_PICTURE:
-                below = (beside, height - size - 0.4)
+                below = _Room(left, size + 0.4, beside, height - size - 0.4)
                 middle = left + (beside - size) / 2 if share < 1.0 else left
-                yield _AngleFrame((left - _GAP, height), (left, size + 0.4), below, size, (middle, 0.0))
+                yield _AngleFrame(_Room(0.0, 0.0, left - _GAP, height), below, size, (middle, 0.0))
 
 
 def _in_a_row(box: BetweenBox) -> Iterator[_AngleFrame]:
@@ -254,32 +308,51 @@ def _in_a_row(box: BetweenBox) -> Iterator[_AngleFrame]:
     least = box.text * 2.45  # "270°"
     for figure in (least, *(each for each in _ASIDE if least < each < width * 0.5)):
         wide = width - height - figure - 2 * _GAP
-        room = (figure, height)
-        yield _AngleFrame((wide, height), (wide + _GAP, 0.0), room, round(height, 3), (width - height, 0.0))
+        room = _Room(wide + _GAP, 0.0, figure, height)
+        yield _AngleFrame(_Room(0.0, 0.0, wide, height), room, round(height, 3), (width - height, 0.0))
 
 
-def _refused(forms: _Forms, room: tuple[float, float], index: int, job: Job) -> TemplateError:
-    return too_small((one.text for one in forms[-1]), room, SMALLEST_TEXT_MM, index, job)
+def _refused(forms: _Forms, room: _Room, index: int, job: Job) -> TemplateError:
+    texts = (one.text for one in forms[-1])
+    return too_small(texts, (room.width, room.height), SMALLEST_TEXT_MM, index, job)
 
 
-def _fits(forms: _Forms, room: tuple[float, float], box: EndBox | BetweenBox, spare: int = 0) -> _Fit | None:
+def _fits(forms: _Forms, rooms: _Rooms, box: EndBox | BetweenBox, spare: int = 0) -> _Fit | None:
     """The fullest form that fits at about full size, else a short one as large as it can be; None where none fits.
 
     The last ``spare`` forms are for where no other fits at all.
     """
-    width, height = (round(length, 3) for length in room)
     usual = len(forms) - spare
     found: _Fit | None = None
     for place, said in enumerate(forms):
         if place >= usual and found:
             break
-        stacked = stack(tuple([_paragraph(one, box) for one in said]), width, height)
-        if stacked is None:
+        if (stacked := _stacked(said, rooms, box)) is None:
             continue
         found = _Fit(place, tuple(zip(said, stacked, strict=True)))
-        if all(_large(each, its, box, width) for each, its in found.said):
+        if all(_large(each, its, box, round(rooms[-1].width, 3)) for each, its in found.said):
             break
     return found
+
+
+def _stacked(said: tuple[Said, ...], rooms: _Rooms, box: EndBox | BetweenBox) -> list[Fitted] | None:
+    """The texts set in their rooms; None where they do not fit."""
+    found: list[Fitted] = []
+    first = _first_room(said, rooms)
+    for part, room in zip((said[:first], said[first:]), rooms, strict=False):
+        paragraphs = tuple([_paragraph(one, box) for one in part])
+        fitted = stack(paragraphs, round(room.width, 3), round(room.height, 3))
+        if fitted is None:
+            return None
+        found += fitted
+    return found
+
+
+def _first_room(said: Sequence[Said], rooms: _Rooms) -> int:
+    """How many of the texts stand in the first room: with two, the first read at arm's length begins the second."""
+    if len(rooms) == 1:
+        return len(said)
+    return next((place for place, one in enumerate(said) if one.main), len(said))
 
 
 def _large(said: Said, found: Fitted, box: EndBox | BetweenBox, width: float) -> bool:
@@ -290,20 +363,23 @@ def _large(said: Said, found: Fitted, box: EndBox | BetweenBox, width: float) ->
 
 def _paragraph(said: Said, box: EndBox | BetweenBox) -> Paragraph:
     largest = box.text if said.main else box.small * (1.15 if said.head else 1.0)
-    return Paragraph(said.text, largest, SMALLEST_TEXT_MM, said.main or said.head, said.main)
+    return Paragraph(said.text, largest, SMALLEST_TEXT_MM, said.main or said.head, said.main, said.follows)
 
 
-def _text(stacked: Sequence[tuple[Said, Fitted]], height: float, left: float, top: float) -> list[Text]:
+def _text(stacked: Sequence[tuple[Said, Fitted]], room: _Room) -> list[Text]:
     """The fitted texts below one another; what room is left is shared out between them."""
-    spare = height - stack_height([found for _, found in stacked])
-    gap = min(0.8, max(0.0, spare) / max(len(stacked), 1))
+    spare = room.height - stack_height([found for _, found in stacked])
+    gap = min(0.8, max(0.0, spare) / max(sum(not found.beside for _, found in stacked), 1))
     items: list[Text] = []
     y = 0.0
     for said, found in stacked:
+        if found.beside:
+            items.append(Text(room.left + found.beside, items[-1].y, found.lines[0], found.size, said.main))
+            continue
         for line in found.lines:
-            baseline = y + TOP * found.size + top
-            items.append(Text(left, baseline, line, found.size, said.main or said.head))
-            y += LEADING * found.size
+            baseline = y + TOP * found.size + room.top
+            items.append(Text(room.left, baseline, line, found.size, said.main or said.head))
+            y += found.leading * found.size
         y += gap
     return items
 

@@ -223,12 +223,15 @@ def _pressure(box: PressureBox, index: int, job: Job) -> Part:
 
 @lru_cache(maxsize=512)  # most hoses of a run have the pressure and the duty of others
 def _pressure_marks(box: PressureBox, said: rating.Plate, duty: fields.Duty | None) -> Still | None:
-    """The plate and what stands under it; None where they do not fit."""
+    """The plate and what stands under it; None where they do not fit.
+
+    Where what is said of the pressure finds no room in full, it gives way before the dangers do.
+    """
     width, height = box.inner
     edge = _PAD if box.frame else 0.0  # between the box's own frame and what stands under the plate
     found = [
         (plate, under, room)
-        for form, told in product(said.forms, _duty_forms(duty, box))
+        for told, form in product(_duty_forms(duty, box), said.forms)
         if (under := _stacked(told, width - 2 * edge, height * 0.75 if told else 0.0)) is not None
         and (room := height - (_height(under) + 0.8 + edge if under else 0.0)) > 2 * _PAD
         and (plate := _plate(said, form, box, (width - 2 * _PAD, room - 2 * _PAD))) is not None
@@ -314,7 +317,7 @@ def _column(
         for line in found.lines:
             baseline = y + TOP * found.size
             items.append(Text(x, baseline, line, found.size, one.bold, anchor, ink))  # type: ignore[arg-type]
-            y += LEADING * found.size
+            y += found.leading * found.size
         y += gap
     return items
 

@@ -390,11 +390,15 @@ def _torque(end: End, values: Tightening) -> Value:
 
 
 class Said(NamedTuple):
-    """A text of a block: ``main`` is what is read at arm's length, ``head`` what a block is named by."""
+    """A text of a block: ``main`` is what is read at arm's length, ``head`` what a block is named by.
+
+    ``follows``: it belongs to the text before it, and stands on its line where there is room.
+    """
 
     text: str
     main: bool = False
     head: bool = False
+    follows: bool = False
 
 
 @lru_cache(maxsize=1024)
@@ -435,7 +439,7 @@ def _said(line: Message | Figure, style: str, languages: tuple[str, ...]) -> Ite
             if us is not None:
                 yield Said(us, head=True)
         else:
-            yield Said(voice(line), style == "main", style == "head")
+            yield Said(voice(line), style == "main", style == "head", style == "follows")
 
 
 def _what(end: End) -> Iterator[_Line]:
@@ -466,13 +470,13 @@ def _how(end: End, values: Tightening | None) -> Iterator[_Line]:
         yield torque(values.torque_min_nm, values.torque_max_nm), "main", _FULLNESSES
         if end.connection.is_flange:
             yield from _per_screw(end, values)
+        oiled = phrases.lubrication(values)
+        if oiled is not None:
+            yield oiled, "follows", (3,) if values.lubrication == "not_stated" else (3, 2)
     if turned and counted is not None:
         name = "printing-turns" if end.connection.is_taper else "printing-flats"
         yield Message(name, **counted.values), "main", _FULLNESSES
         yield Message(f"printing-basis-{values.flats_basis}"), "small", _FULLNESSES
-    oiled = phrases.lubrication(values)
-    if oiled is not None:
-        yield oiled, "small", (3,) if values.lubrication == "not_stated" else (3, 2)
 
 
 def _per_screw(end: End, values: Tightening) -> Iterator[_Line]:

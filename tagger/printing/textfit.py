@@ -10,6 +10,7 @@ from typing import NamedTuple
 from tagger.printing.fonts import text_width
 
 LEADING = 1.18  # from baseline to baseline, in ems
+LEADING_MAIN = 1.0  # of what is main: digits and units, which have nothing above a capital
 TOP = 0.77  # from the top of the first line's capitals to its baseline
 BOTTOM = 0.22  # what hangs below the last baseline
 _STEP = 0.96  # each size tried is this much smaller than the one before
@@ -27,10 +28,15 @@ _HYPHEN = re.compile(r"(?:(?<=[^\W\d_]{2}-)|(?<=°-))(?=[^\W\d_]{2})")
 
 
 class Fitted(NamedTuple):
-    """Lines as they are set, at ``size`` (the em in mm)."""
+    """Lines as they are set, at ``size`` (the em in mm); ``leading`` in ems.
+
+    ``beside``: mm to the right of where the text before it begins, on its line; 0 on lines of its own.
+    """
 
     lines: tuple[str, ...]
     size: float
+    leading: float = LEADING
+    beside: float = 0.0
 
     @property
     def height(self) -> float:
@@ -127,16 +133,20 @@ def _broken(lines: list[list[tuple[str, float]]], room: float, space: float) -> 
 
 
 class Paragraph(NamedTuple):
-    """One text of a stack, between its largest and smallest em in mm. What is ``main`` shrinks last."""
+    """One text of a stack, between its largest and smallest em in mm. What is ``main`` shrinks last.
+
+    ``follows``: it stands on the line of the one before it, where that is one line and leaves it room.
+    """
 
     text: str
     largest: float
     smallest: float
     bold: bool = False
     main: bool = False
+    follows: bool = False
 
 
-_ONE_LINE_FROM = 0.75  # what is main stays on one line where it is hardly smaller for it
+_ONE_LINE_FROM = 0.85  # what is main stays on one line where it is hardly smaller for it
 _SHARES = tuple(step / 10 for step in range(10, -1, -1))  # of the way from the smallest to the largest size
 _TRIES = (
     *((1.0, share) for share in _SHARES),
@@ -169,6 +179,8 @@ def stack(paragraphs: tuple[Paragraph, ...], width: float, height: float) -> tup
                 tried[key] = _paragraph(one, width, max(round(size, 3), one.smallest))
             if (fitted := tried[key]) is None:
                 return None
+            if one.follows and found:
+                fitted = _beside(fitted, one, found[-1], paragraphs[place - 1], width)
             found.append(fitted)
         return tuple(found) if stack_height(found) <= height + 1e-6 else None
 
@@ -186,8 +198,9 @@ def stack(paragraphs: tuple[Paragraph, ...], width: float, height: float) -> tup
 
 def stack_height(stacked: Iterable[Fitted]) -> float:
     """Height of fitted texts set below one another."""
-    sizes = [one.size for one in stacked for _ in one.lines]
-    return LEADING * sum(sizes) - (LEADING - TOP - BOTTOM) * sizes[-1] if sizes else 0.0
+    set_ = [one for one in stacked if one.lines and not one.beside]
+    below = sum(one.leading * one.size * len(one.lines) for one in set_)
+    return below - (set_[-1].leading - TOP - BOTTOM) * set_[-1].size if set_ else 0.0
 
 
 def needed(texts: Iterable[str], width: float, smallest: float, bold: bool = True) -> tuple[float, float]:
@@ -218,7 +231,21 @@ def _paragraph(one: Paragraph, width: float, size: float) -> Fitted | None:
         else:
             lines[-1] += (" " if joint and lines[-1] else "") + piece
             used += (before if used else 0.0) + across
-    return Fitted(tuple(line.replace("\u00a0", " ") for line in lines), size)
+    leading = LEADING_MAIN if one.main else LEADING
+    return Fitted(tuple(line.replace("\u00a0", " ") for line in lines), size, leading)
+
+
+_BETWEEN = 0.7  # ems between two texts on one line
+
+
+def _beside(mine: Fitted, one: Paragraph, before: Fitted, other: Paragraph, width: float) -> Fitted:
+    """The text on the line of the one before it, or as it was where there is no room for that."""
+    if len(before.lines) > 1 or before.beside:
+        return mine
+    taken = text_width(other.text, before.size, other.bold) + _BETWEEN * before.size
+    if taken + text_width(one.text, mine.size, one.bold) > width:
+        return mine
+    return Fitted((one.text,), mine.size, mine.leading, taken)
 
 
 class _Measured(NamedTuple):

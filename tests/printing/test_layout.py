@@ -10,6 +10,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from tagger import phrases
 from tagger.drawing import Grid, Text
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message, angle, torque
@@ -194,7 +195,7 @@ def test_number_pressure_tightening_and_clocking_are_read_at_arms_length(make_ta
     }
     for text in ("207 bar", "3000 psi", "135°"):
         assert sizes[text] >= 3.49, text
-    for text, least in ((make_tag().shown_number, 3.49), ("103–115 N·m", 3.49), ("1 to 1 1/4 flats", 3.3)):
+    for text, least in ((make_tag().shown_number, 3.49), ("103–115 N·m", 3.49), ("1 to 1 1/4 flats", 3.45)):
         assert sizes[text] >= least, text
 
 
@@ -211,7 +212,7 @@ def test_what_is_read_at_arms_length_is_as_large_as_its_width_allows(language, l
     week = [
         _as_assessed(json.loads(file.read_text(encoding="utf-8"))) for file in sorted(WEEK.glob("*.json"))
     ]
-    for tags, torque_mm, turn_mm in (((*week, *assessed), 3.15, 2.6), (longest[::5], 2.8, 2.15)):
+    for tags, torque_mm, turn_mm in (((*week, *assessed), 3.49, 3.3), (longest[::5], 2.85, 2.75)):
         for tag in tags:
             items = [i for i in lay_out(tag, label).drawing.items if isinstance(i, Text) and i.bold]
             sizes = {item.text: item.size * CAPITALS for item in items}
@@ -225,6 +226,28 @@ def test_what_is_read_at_arms_length_is_as_large_as_its_width_allows(language, l
                     r"\d.* (flats?|turns?|pans?|tours?|caras?|vueltas?|Flächen?|Umdrehung(en)?)", text
                 ):
                     assert capitals >= turn_mm, text
+
+
+@pytest.mark.parametrize("dpi", [203, 300, 600])
+def test_both_codes_of_the_hang_tag_have_version_9_and_level_h(dpi, longest, tag):
+    """Version 8 was read in 89 of 100 photographs with blobs over a tenth of it, version 9 in 94."""
+    for each in (tag, *longest[::12]):
+        placed = codes(lay_out(each, template.load("hang_tag"), dpi))
+        assert [(one.symbol.version, one.symbol.level) for one in placed] == [(9, "H")] * 2
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_how_the_threads_are_oiled_stands_beside_torque_and_turn_at_arms_length(language, make_tag):
+    values = Tightening(
+        torque_min_nm=103, torque_max_nm=115, flats_min=1, flats_max=1.25, flats_basis="finger_tight",
+        lubrication="threads_fluid_or_grease",
+    )  # fmt: skip
+    tag = make_tag(tighten_a=values, tighten_b=values)
+    items = lay_out(tag, template.load("hang_tag").in_languages([language])).drawing.items
+    said = [item for item in items if isinstance(item, Text)]
+    oiled = Translator(language)(phrases.lubrication(values))
+    assert [item.text for item in said].count(oiled) == 2
+    assert all(item.size * CAPITALS >= 3.4 for item in said if "N·m" in item.text)
 
 
 def test_nothing_runs_into_anything_beside_it(longest, assessed):

@@ -71,7 +71,7 @@ def test_an_elbow_is_cut_as_the_two_sides_of_its_tube(strokes: list[plate.Stroke
     assert tubes
     for a, b, c, d, e, f in tubes:
         widths = [math.dist(a, f), math.dist(c, d)]
-        assert widths[0] == pytest.approx(widths[1]) and widths[0] > 1
+        assert widths[0] == pytest.approx(widths[1]) and widths[0] > 3 * LINE
         for side, other in (((a, b), (f, e)), ((b, c), (e, d))):
             ways = [math.atan2(q[1] - p[1], q[0] - p[0]) for p, q in (side, other)]
             assert math.cos(ways[0] - ways[1]) == pytest.approx(1)

@@ -9,6 +9,7 @@ import pytest
 from tagger import rated
 from tagger.drawing import Shape, Text
 from tagger.i18n import LANGUAGES, Translator
+from tagger.messages import Message
 from tagger.printing import template
 from tagger.printing.content import Tag
 from tagger.printing.layout import lay_out
@@ -86,6 +87,18 @@ def test_all_dangers_at_once_and_one_alone_are_named_in_words(name: str, languag
         for danger, told in zip(dangers, rated.dangers(tag.content), strict=True):
             short, full = t(f"printing-danger-{danger}"), t(told)
             assert any(" ".join(words.split()) in " ".join(said.split()) for words in (short, full)), danger
+
+
+@IN_EACH
+def test_a_danger_is_told_in_full_before_what_is_said_of_an_unknown_pressure(language: str) -> None:
+    rated_of = RATED["only an unverified hose known"]
+    tag = a_tag(STRAIGHT, **{**rated_of, "dangers": (Danger.FLUID, Danger.HEAT)})
+    named = tuple(Message(f"printing-danger-{danger}") for danger in tag.content.dangers)
+    t, said = Translator(language), " ".join(shown(tag, "hang_tag", language).split())
+    least = " ".join(t(Message("printing-dangers-least", dangers=named)).split())
+    assert least not in said
+    told = (t(Message("printing-dangers", dangers=named)), *map(t, rated.dangers(tag.content)))
+    assert any(" ".join(danger.split()) in said for danger in told)
 
 
 @EVERY
