@@ -23,8 +23,9 @@ test: $(TOOLS) $(SYSTEM) ## lint, type-check and run all tests
 	$(BIN)/mypy
 	$(BIN)/pytest -n 3 --dist worksteal
 
-prove: $(TOOLS) $(SYSTEM) ## what is proved by volume, many times over: kills, fuzz, requests at once
+prove: $(TOOLS) $(SYSTEM) ## what is proved by volume: kills, fuzz, requests at once, small changes that a test must notice
 	TAGGER_TEST_VOLUME=full $(BIN)/pytest -n 2 --dist worksteal tests/test_*.py tests/code tests/trade tests/store tests/rest tests/cli tests/bench tests/browser
+	$(BIN)/python -m tests.mutants --again
 
 coverage: $(TOOLS) $(SYSTEM) ## lines and branches of tagger and api that the tests run in their own processes
 	$(BIN)/pytest -n 3 --dist worksteal --cov=tagger --cov=api --cov-branch --cov-report=term:skip-covered

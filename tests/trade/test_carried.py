@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tagger.code import payload
-from tagger.spec import Danger
+from tagger.spec import AssemblySpec, Danger
 from tagger.trade import assess
-from tests.trade.made_up import assembly, ending, fluid, hose, made_up, tight
+from tagger.trade.tables import Tables
+from tests.trade.made_up import HOSE, assembly, ending, fluid, hose, made_up, tight
 from tests.trade.specs import both, end
 
 
@@ -22,6 +25,53 @@ def test_a_part_rated_from_memory_is_named_unverified() -> None:
     found = assess(spec, remembered).content_of(spec)
     assert (found.working_pressure_bar, found.at_most_bar, found.unknown_parts) == (100, None, ())
     assert found.unverified_parts == ("hose",)
+
+
+RATING = {"value_bar": 80, "source": "letter 7"}
+GIVEN_ENDS = both(HOSE, 12, end("bspp", "3/4", rating=RATING))
+GIVEN_HOSE = AssemblySpec.read(
+    both("own line", 12, end("sae_37_flare", 12), fluid="water", max_temperature_c=50).as_dict()
+    | {
+        "hose": {
+            "standard": "own line",
+            "dash": 12,
+            "rating": RATING | {"fluid": "water", "max_temperature_c": 60},
+        }
+    }
+)
+HALF_GIVEN = AssemblySpec.read(GIVEN_ENDS.as_dict() | {"end_b": end("bspp", "3/4")})
+SHOPS_ENDS = [ending(90, confidence="shop")]
+
+
+@pytest.mark.parametrize(
+    ("spec", "tables", "carried"),
+    [
+        (assembly(), made_up(), None),
+        (GIVEN_ENDS, made_up(), (80, "maker's data sheet", None, None)),
+        (assembly(), made_up(connection_pressure=SHOPS_ENDS), (90, "shop's own rule", None, None)),
+        (GIVEN_HOSE, made_up(), (80, "maker's data sheet", "water", 60)),
+        (HALF_GIVEN, made_up(), None),
+        (
+            assembly(working_pressure={"value_bar": 70, "source": "a letter"}),
+            made_up(),
+            (70, "a letter", None, None),
+        ),
+    ],
+    ids=[
+        "by tables",
+        "by a manufacturer",
+        "by the shop",
+        "for a fluid and heat",
+        "an end not known",
+        "entered",
+    ],
+)
+def test_a_pressure_that_rests_on_somebodys_word_says_whose(
+    spec: AssemblySpec, tables: Tables, carried: tuple[object, ...] | None
+) -> None:
+    """Who reads the tag with other tables finds no rating for that part; the word itself stays in the record."""
+    told = assess(spec, tables).content_of(spec).spec.working_pressure
+    assert (told and (told.value_bar, told.source, told.fluid, told.max_temperature_c)) == carried
 
 
 def test_dangers_are_carried() -> None:

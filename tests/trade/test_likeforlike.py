@@ -151,6 +151,10 @@ def test_lengths_between_the_same_points_are_compared_whatever_the_basis_is_call
     """A straight end is measured to its sealing face on both bases, an elbow to its centreline on all."""
     centreline = compare(assembly(), assembly(length_basis="elbow_centreline"), made_up())
     assert centreline.verdict == "replaces"
+    flanges = both(HOSE, 12, end("flange_code61", 12, "flange_head"), length_basis="thread_end")
+    assert verdicts(compare(flanges, assembly(), made_up()))["length_mm"] == "same", (
+        "a flange has no thread to measure to"
+    )
     elbows = both(HOSE, 12, end("sae_37_flare", 12, shape="elbow_90"), clocking_deg=0)
     by_thread = elbows.model_copy(update={"length_basis": LengthBasis.THREAD_END})
     assert compare(elbows, by_thread, made_up()).verdict == "replaces"

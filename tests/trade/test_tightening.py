@@ -13,7 +13,7 @@ from tagger.code.payload import points
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message, as_is, torque
 from tagger.spec import Basis, Connection, Material, Tightening
-from tagger.trade import assess
+from tagger.trade import assess, joints
 from tagger.trade import rows as row
 from tagger.trade.results import EndAdvice, Warning_, carried_tightening
 from tagger.trade.steps import PHASES, screen_of
@@ -639,3 +639,15 @@ def test_a_step_of_a_shop_that_names_no_screen_is_on_the_last_of_its_phase() -> 
     assert [screen_of(replace(ours, phase=phase, screen="")) for phase in PHASES] == [
         "old", "match", "clocking", "tighten", "after",
     ]  # fmt: skip
+
+
+def test_every_torque_of_a_nut_is_known_again_on_a_stud_as_a_tag_carries_it() -> None:
+    """In tenths: 58.84 N·m of the tables are 58.8 on a tag. A stud tightened to them is loose in its port."""
+    for key, ranges in joints.nuts().items():
+        family, size = key.split("|")
+        stud = an_end(Connection(family), size, "male")
+        for low, high in ranges:
+            carried = Tightening(torque_min_nm=low and round(low, 1), torque_max_nm=round(high, 1))
+            assert joints.is_of_nut(carried, stud), (key, low, high)
+            more = carried.model_copy(update={"torque_max_nm": round(high + 0.1, 1)})
+            assert joints.is_of_nut(more, stud) == ((low, round(high + 0.1, 1)) in ranges), (key, low, high)

@@ -110,15 +110,16 @@ def asked(
 def _answered(
     pool: Pool, place: int, rng: np.random.Generator, errors: Errors, measured: Measurements, feature: str
 ) -> Measurements:
-    """``measured`` with one more reading of the part, or with one more thing that cannot be measured."""
+    """``measured`` with one more reading of the part, or with one more thing that cannot be measured.
+
+    Its thread, where it has one, is measured before anything is asked.
+    """
     value = _read(pool, place, rng, errors, feature)
     if value is None:
         return replace(measured, cannot=measured.cannot | {feature})
     if feature in likelihood.WORDS:
         word: dict[str, Any] = {feature: likelihood.WORDS[feature][int(value)]}
         return replace(measured, **word)
-    if feature == "thread":
-        feature = "thread_od" if pool.forms[place].is_male_thread else "thread_id"
     figure: dict[str, Any] = {feature if feature == "tpi" else f"{feature}_mm": value}
     return replace(measured, **figure)
 

@@ -7,7 +7,7 @@ import pytest
 
 from tagger.errors import SpecError
 from tagger.spec import Series
-from tagger.trade.identifying import likelihood, measuring
+from tagger.trade.identifying import likelihood, measuring, simulate
 from tagger.trade.identifying.identify import Identification, Measurements, identify
 from tagger.trade.identifying.likelihood import Errors
 from tagger.trade.identifying.readings import ASKED
@@ -105,6 +105,19 @@ def test_what_a_reading_tells_is_less_by_the_share_of_readings_that_tell_nothing
     assert likelihood.information(pool, "seat", two, np.array([0.5, 0.5]), Errors()) == 0, (
         "both have 37 degrees"
     )
+
+
+def test_what_is_simulated_errs_about_the_true_figure() -> None:
+    """As far below it as above, by the usual error: the share that is right rests on it."""
+    pool, rng, errors = likelihood.pool(tables()), np.random.default_rng(3), Errors()
+    place = next(n for n in range(len(pool)) if (pool.families[n], pool.sizes[n]) == ("din24_light", "15"))
+    for feature in ("thread", "tpi", "nose"):
+        true = (pool.low[feature][place, 0] + pool.high[feature][place, 0]) / 2
+        one_by_one = [simulate._read(pool, place, rng, errors, feature) for _ in range(400)]
+        together = simulate.readings(pool, place, 400, rng, errors, nose=True)[feature]
+        for drawn in (one_by_one, together):
+            assert np.mean(drawn) == pytest.approx(true, abs=0.2 * errors.of(feature)), feature
+            assert 0.8 < np.std(drawn) / errors.of(feature) < 1.5, feature
 
 
 def test_what_cannot_be_measured_leads_to_the_next_best_and_then_to_nothing() -> None:
