@@ -7,6 +7,7 @@ check line measures. What a caliper read needs no correction, and is entered as 
 
 from __future__ import annotations
 
+import math
 import re
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -124,18 +125,18 @@ def _split(found: str, problems: list[Problem]) -> list[tuple[str, str]]:
 def _true_size(
     marked: Mapping[str, object], lengths: bool, check_line: object, problems: list[Problem]
 ) -> float:
+    """How large the sheet was printed; not a number where nothing is to be corrected by it, or something is wrong."""
     if not _is_given(check_line):
         if lengths:
             problems.append(Problem("scale", None, Message("identify-scale-missing")))
-        return 1.0
-    if not marked and not problems:
+    elif not marked and not problems:
         problems.append(Problem("scale", str(check_line), Message("identify-scale-alone")))
-        return 1.0
-    try:
-        return scale(check_line)
-    except SpecError as error:
-        problems += error.problems
-        return 1.0
+    else:
+        try:
+            return scale(check_line)
+        except SpecError as error:
+            problems += error.problems
+    return math.nan
 
 
 def _is_given(value: object) -> bool:
