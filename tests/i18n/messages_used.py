@@ -6,6 +6,7 @@ import ast
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 
 from tagger.i18n import SOURCE
@@ -28,8 +29,13 @@ class Use:
     start: bool = False  # an id that goes on with a value: every id that begins so
 
 
-def uses() -> Iterator[Use]:
+@cache
+def uses() -> tuple[Use, ...]:
     """Every message that Python, templates and scripts ask for."""
+    return tuple(_uses())
+
+
+def _uses() -> Iterator[Use]:
     for folder in ("tagger", "api", "examples", "label_templates"):
         for path in sorted((ROOT / folder).rglob("*")):
             where = str(path.relative_to(ROOT))
@@ -53,8 +59,9 @@ def _in_text(text: str, where: str) -> Iterator[Use]:
 
 def _in_python(path: Path, where: str) -> Iterator[Use]:
     tree = ast.parse(path.read_text(encoding="utf-8"))
+    nodes = [node for node in ast.walk(tree) if isinstance(node, ast.Call | ast.JoinedStr | ast.Constant)]
     called: set[int] = set()
-    for node in ast.walk(tree):
+    for node in nodes:
         if isinstance(node, ast.Call):
             for place, argument in enumerate(node.args):
                 if _is_id(argument):
@@ -63,7 +70,7 @@ def _in_python(path: Path, where: str) -> Iterator[Use]:
                     values = frozenset(str(keyword.arg) for keyword in node.keywords) if spelled else None
                     named = getattr(node.func, "id", getattr(node.func, "attr", ""))
                     yield Use(argument.value, f"{where}:{node.lineno}", values if named in _MAKES else None)  # type: ignore[attr-defined]
-    for node in ast.walk(tree):
+    for node in nodes:
         if isinstance(node, ast.JoinedStr) and node.values and isinstance(node.values[0], ast.Constant):
             first = str(node.values[0].value)
             if re.match(rf"(?:{'|'.join(ROOMS)})-", first):

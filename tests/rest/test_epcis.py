@@ -10,12 +10,12 @@ import copy
 import json
 import os
 import uuid
+from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import httpx
 import pytest
-from jsonschema import Draft7Validator, FormatChecker
 
 from api.settings import Settings
 from api.shared.epcis import document_lines, event, name_of
@@ -25,6 +25,8 @@ from tests.store.samples import assessment, spec
 
 OURS = Path(__file__).parents[1] / "outside" / "epcis_2_0_document.json"
 SCHEMAS = [OURS, *(Path(path) for path in [os.environ.get("TAGGER_TEST_EPCIS_SCHEMA")] if path)]
+if TYPE_CHECKING:
+    from jsonschema import Draft7Validator
 SETTINGS = Settings(base_url="https://tags.example.com")
 GS1 = Settings(base_url="https://tags.example.com", gs1_prefix="0614141")
 
@@ -41,7 +43,10 @@ def document(store: Store, request: pytest.FixtureRequest) -> dict[str, Any]:
     return made
 
 
+@cache
 def _validator(schema: Path) -> Draft7Validator:
+    from jsonschema import Draft7Validator, FormatChecker  # here: it takes seconds to import
+
     return Draft7Validator(json.loads(schema.read_text(encoding="utf-8")), format_checker=FormatChecker())
 
 

@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import httpx
 import pytest
-from jsonschema import Draft202012Validator
 from pydantic import ValidationError
 
 from api.rest.shared import EXAMPLE_SPEC
 from tagger import __version__
 from tagger.store import Store
 from tagger.trimmed import Trimmed
+
+if TYPE_CHECKING:
+    from jsonschema.protocols import Validator
 
 KEYWORDS = {
     *("$ref", "type", "title", "description", "default", "examples", "format", "contentMediaType", "writeOnly"),
@@ -22,6 +24,13 @@ KEYWORDS = {
     *("minLength", "maxLength", "pattern", "minItems", "maxItems", "uniqueItems"),
 }  # fmt: skip
 """Of JSON Schema 2020-12 (validation and applicator vocabularies) and OpenAPI 3.1, those that are used."""
+
+
+@pytest.fixture(scope="session")
+def validator() -> type[Validator]:
+    from jsonschema import Draft202012Validator  # here: it takes seconds to import
+
+    return Draft202012Validator
 
 
 @pytest.fixture
@@ -59,15 +68,17 @@ def _schemas(schema: Any) -> Iterator[dict[str, Any]]:
             yield from _schemas(inner)
 
 
-def test_every_example_fits_the_schema_beside_it(described: dict[str, Any]) -> None:
+def test_every_example_fits_the_schema_beside_it(
+    described: dict[str, Any], validator: type[Validator]
+) -> None:
     wrong: dict[str, str] = {}
     shown = 0
     for place, media, content in _media(described):
         if "example" not in content or "schema" not in content or media.startswith("multipart/"):
             continue
         shown += 1
-        validator = Draft202012Validator({**content["schema"], "components": described["components"]})
-        for error in validator.iter_errors(content["example"]):
+        fits = validator({**content["schema"], "components": described["components"]})
+        for error in fits.iter_errors(content["example"]):
             wrong[f"{place} {error.json_path}"] = error.message
     assert wrong == {}
     assert shown > 200
@@ -103,7 +114,7 @@ def _refused(model: type[Trimmed], field: str, text: str) -> str:
 
 
 def test_a_text_is_as_long_as_the_description_says_blanks_around_it_included(
-    api: httpx.Client, described: dict[str, Any]
+    api: httpx.Client, described: dict[str, Any], validator: type[Validator]
 ) -> None:
     for text in ("EN 853 2SN DN 19".ljust(301), " "):
         assert api.post("/lay-line", json={"text": text}).status_code == 422
@@ -115,7 +126,7 @@ def test_a_text_is_as_long_as_the_description_says_blanks_around_it_included(
             for schema in (member, *member.get("anyOf", ())):
                 if schema.get("type") != "string":
                     continue
-                allowed = Draft202012Validator(schema)
+                allowed = validator(schema)
                 if most := schema.get("maxLength"):
                     longest += 1
                     assert allowed.is_valid("1" * most) and not allowed.is_valid("1" * most + " ")
@@ -168,7 +179,9 @@ def test_no_two_operations_or_schemas_have_one_name(described: dict[str, Any]) -
     assert sorted({title for title in titles if titles.count(title) > 1}) == []
 
 
-def test_schemas_use_no_word_that_json_schema_does_not_know(described: dict[str, Any]) -> None:
+def test_schemas_use_no_word_that_json_schema_does_not_know(
+    described: dict[str, Any], validator: type[Validator]
+) -> None:
     whole = [
         *described["components"]["schemas"].values(),
         *(c.get("schema") for _, _, c in _media(described)),
@@ -178,7 +191,7 @@ def test_schemas_use_no_word_that_json_schema_does_not_know(described: dict[str,
     assert used - KEYWORDS == set()
     for schema in whole:
         if schema:
-            Draft202012Validator.check_schema(schema)
+            validator.check_schema(schema)
 
 
 def test_a_file_is_binary_whichever_way_it_goes(described: dict[str, Any]) -> None:
