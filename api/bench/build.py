@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from datetime import date
 from typing import Any
@@ -52,7 +53,7 @@ class View:
     ends: str = ""
     tag: str = ""
     tag_problems: tuple[Problem, ...] = field(default=())
-    instead: Comparison | None = None  # held against the tag it replaces
+    instead: Comparison | None = None  # held against the tag it replaces, or against what was ordered
     cut: Cut | None = None  # the length to cut, where the spec is read
     cards: tuple[EndCard, ...] = ()  # the crimp card of each end
     stops: tuple[Problem, ...] = ()  # what stops registering, said at once: lots, a change not made
@@ -105,7 +106,7 @@ def _read(request: Request, fields: dict[str, Any], template_name: str) -> View:
         payload.encode(found.content_of(wanted, row.built_on))
     except TaggerError as error:
         return View(fields, tuple(map(forms.on_the_page, error.problems)), wanted, ends=ends)
-    instead = _against_the_old_one(request, fields["replaces"], wanted)
+    instead = _against_the_old_one(request, fields, wanted)
     try:
         label = template_of(template_name, settings)
         page = layout.lay_out(preview(row, settings), label, settings.printer_dpi)
@@ -142,13 +143,17 @@ def _row(asked: forms.Asked, wanted: AssemblySpec, found: Assessment) -> Registr
     )
 
 
-def _against_the_old_one(request: Request, replaces: str, wanted: AssemblySpec) -> Comparison | None:
-    """Whether what is being built may take the place of the tag it replaces, field by field."""
+def _against_the_old_one(
+    request: Request, fields: Mapping[str, Any], wanted: AssemblySpec
+) -> Comparison | None:
+    """Whether what is being built may take the place of the tag it replaces, field by field; of an order, of what
+    was ordered: beside the change that was asked for, one that was not would pass unseen."""
+    store, replaces, order = store_of(request), fields["replaces"], fields["order_reference"]
     try:
+        if replaces:
+            return compare(store.assembly(replaces).spec, wanted, tables_of(request))
         return (
-            compare(store_of(request).assembly(replaces).spec, wanted, tables_of(request))
-            if replaces
-            else None
+            compare(AssemblySpec.read(store.order(order).spec), wanted, tables_of(request)) if order else None
         )
     except TaggerError:  # another shop's tag, or a number half typed: registering will say so
         return None

@@ -365,6 +365,11 @@ def test_a_change_that_an_order_asks_for_is_made_or_ticked_as_considered(bench: 
     ticked = {**fields, "changes_considered": "1"}
     assert why not in str(_preview(bench, order_reference=order.reference, changes_considered="1")["html"])
     bench.submit("/bench/build", ticked)
+    longer = str(_preview(bench, order_reference=order.reference, length_mm="1300")["html"])
+    assert "Compared with what was ordered" in longer and why not in longer
+    assert "<strong>Overall length:</strong> Old: 1251 mm" in longer, "a slip beside the change is seen"
+    as_it_is = _preview(bench, order_reference=order.reference)
+    assert "Compared with what was ordered" not in str(as_it_is["html"])
     [new, _] = store.find().assemblies
     assert "Considered, nothing entered." in bench.get(f"/bench/tag/{new.number}").text
 

@@ -420,6 +420,7 @@ bench-view-ask-hose-manufacturer = nicht bekannt: Wert des Schlauchherstellers v
 bench-view-cold = Niedrigste Temperatur
 bench-view-proof = Prüfdruck
 bench-view-clocking-tolerance = Toleranz: ± { $angle }
+bench-view-ordered = Vergleich mit der Bestellung
 bench-view-instead = Vergleich mit dem ersetzten Schild
 bench-view-notes = { $count } { $count ->
     [one] Hinweis

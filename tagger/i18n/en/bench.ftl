@@ -420,6 +420,7 @@ bench-view-ask-hose-manufacturer = not known: use the hose manufacturer's value
 bench-view-cold = Minimum temperature
 bench-view-proof = Proof pressure
 bench-view-clocking-tolerance = Tolerance: ± { $angle }
+bench-view-ordered = Compared with what was ordered
 bench-view-instead = Compared with the tag it replaces
 bench-view-notes = { $count } { $count ->
     [one] note

@@ -420,6 +420,7 @@ bench-view-ask-hose-manufacturer = no se conoce: use el valor del fabricante de 
 bench-view-cold = Temperatura mínima
 bench-view-proof = Presión de prueba
 bench-view-clocking-tolerance = Tolerancia: ± { $angle }
+bench-view-ordered = Comparación con el pedido
 bench-view-instead = Comparación con la etiqueta que sustituye
 bench-view-notes = { $count } { $count ->
     [one] nota

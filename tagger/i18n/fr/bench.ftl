@@ -420,6 +420,7 @@ bench-view-ask-hose-manufacturer = inconnu : utilisez la valeur du fabricant du
 bench-view-cold = Température minimale
 bench-view-proof = Pression d'épreuve
 bench-view-clocking-tolerance = Tolérance : ± { $angle }
+bench-view-ordered = Comparaison avec la commande
 bench-view-instead = Comparaison avec l'étiquette remplacée
 bench-view-notes = { $count } { $count ->
     [one] remarque
