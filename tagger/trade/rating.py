@@ -17,7 +17,7 @@ from tagger import phrases
 from tagger.errors import TradeError
 from tagger.messages import Message, pressure
 from tagger.messages import temperature as celsius
-from tagger.spec import AssemblySpec, End, Fluid, GivenRating, Hose, Material, PressureOverride
+from tagger.spec import AssemblySpec, End, Fluid, Hose, Material, PressureOverride
 from tagger.trade import given, temperature
 from tagger.trade import rows as row
 from tagger.trade.results import PartRating, Warning_, WorkingPressure
@@ -87,7 +87,7 @@ def _hose_with_given(
         lifted = spec.max_temperature_c is not None and temperature.lifts(rating, spec)
     counts = rating is not None and given.not_used("hose", rating, spec, tables, lifted=lifted) is None
     if rating is not None and counts and hose.confidence in row.UNVERIFIED:
-        hose = _of_verified_edition(hose, rating, spec, tables)
+        hose = _of_verified_edition(hose, spec, tables)
     verified = printed.value_bar is not None and printed.confidence not in row.UNVERIFIED
     rated, more = given.with_given(hose, rating, spec, tables, lifted=lifted, capped=verified)
     most = printed.value_bar if verified and rated.confidence == "given" else None
@@ -97,17 +97,13 @@ def _hose_with_given(
     return rated, more
 
 
-def _of_verified_edition(
-    hose: PartRating, rating: GivenRating, spec: AssemblySpec, tables: Tables
-) -> PartRating:
-    """The least verified rating of the editions that the hose may be of, where the figure given is above it: that
+def _of_verified_edition(hose: PartRating, spec: AssemblySpec, tables: Tables) -> PartRating:
+    """The least verified rating of the editions that the hose may be of, for a figure given to be held against: that
     of an edition from memory, however low, does not make it good."""
     rows = [r for r in _rows_of_hose(spec.hose, tables) if _holds_for(r, _asked(spec, tables))]
     sure = [r for r in rows if r.confidence not in row.UNVERIFIED]
     low = min(sure, key=lambda r: r.max_working_bar, default=None)
-    if low is None or rating.value_bar <= low.max_working_bar + given.EQUAL_BAR:
-        return hose
-    return _rating("hose", low, low.note)
+    return hose if low is None else _rating("hose", low, low.note)
 
 
 def _beyond_limits(spec: AssemblySpec, tables: Tables, printed: PartRating) -> PartRating | None:

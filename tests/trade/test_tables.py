@@ -95,6 +95,12 @@ def test_a_rating_that_rises_with_size_is_found() -> None:
     assert [f.values["size"] for f in found if f.id == "trade-check-wrong-way"] == [32]
 
 
+def test_a_torque_that_falls_with_size_is_found() -> None:
+    rows = [tight(size=size, torque_max_nm=nm) for size, nm in (("8", 60.0), ("12", 50.0), ("16", 90.0))]
+    found = [f for f in validate.findings(made_up(tightening=rows)) if f.id == "trade-check-wrong-way"]
+    assert [(f.values["size"], f.values["before"], f.values["after"]) for f in found] == [(12, 60, 50)]
+
+
 def test_a_larger_hose_that_is_said_to_bend_tighter_is_found_unless_two_sources_agree() -> None:
     def bends(*rows: object) -> list[object]:
         found = validate.findings(tables_with(hose_bend=list(rows), hose_standards=[standard()]))
