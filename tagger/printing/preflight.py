@@ -174,7 +174,7 @@ def _level(placed: Placed) -> list[Finding]:
 def _quiet_zones(page: Page, dots: Grey) -> list[Finding]:
     """The quiet zone as printed, dot by dot: nothing dark may stand in it, nor may the label end."""
     found = []
-    dot = dot_mm(page.dpi)
+    dot, dark = dot_mm(page.dpi), dots < 128
     for placed in page.symbols:
         if placed.symbol.kind != "qr":  # bars keep theirs inside their own box
             continue
@@ -183,9 +183,9 @@ def _quiet_zones(page: Page, dots: Grey) -> list[Finding]:
         left, top = round(placed.x / dot), round(placed.y / dot)
         inside = left >= quiet and top >= quiet
         inside = inside and left + across + quiet <= dots.shape[1] and top + across + quiet <= dots.shape[0]
-        zone = dots[top - quiet : top + across + quiet, left - quiet : left + across + quiet]
-        own = dots[top : top + across, left : left + across]
-        if not inside or int((zone < 128).sum()) != int((own < 128).sum()):
+        zone = dark[top - quiet : top + across + quiet, left - quiet : left + across + quiet]
+        own = dark[top : top + across, left : left + across]
+        if not inside or zone.sum() != own.sum():
             message = Message("printing-flight-quiet-zone", modules=placed.symbol.quiet)
             found.append(Finding("refuse", "quiet zone", message))
     return found

@@ -59,20 +59,24 @@ def turns(best: row.TighteningRow, rows: Iterable[row.TighteningRow]) -> Range:
 
 def flats(best: row.TighteningRow, rows: Iterable[row.TighteningRow]) -> Range:
     """The flats that the rows which count as much as the best one have in common; the best one's where none."""
-    equals = _flats_alike(best, rows)
-    low = max(r.flats_min or 0.0 for r in equals)
-    high = min(r.flats_max or 0.0 for r in equals)
+    low, high = _flats_in_common(_flats_alike(best, rows))
     return (low, high) if low <= high else (best.flats_min or 0.0, best.flats_max or 0.0)
 
 
 def flats_warnings(name: str, best: row.TighteningRow, rows: Iterable[row.TighteningRow]) -> list[Warning_]:
     """That sources of equal standing share no flats: each is named, and the builder asks which holds."""
     equals = _flats_alike(best, rows)
-    if max(r.flats_min or 0.0 for r in equals) <= min(r.flats_max or 0.0 for r in equals):
+    low, high = _flats_in_common(equals)
+    if low <= high:
         return []
     named = tuple(_flats_of_source(r) for r in (best, *(r for r in equals if r is not best)))
     message = Message("trade-flats-sources-disagree", part=phrases.part(name), flats=named)
     return [Warning_(code="flats_sources_disagree", field=name, message=message, severity="note")]
+
+
+def _flats_in_common(equals: list[row.TighteningRow]) -> Range:
+    """From the greatest minimum to the least maximum: the wrong way round where they share none."""
+    return max(r.flats_min or 0.0 for r in equals), min(r.flats_max or 0.0 for r in equals)
 
 
 def _flats_alike(best: row.TighteningRow, rows: Iterable[row.TighteningRow]) -> list[row.TighteningRow]:

@@ -46,6 +46,13 @@ def test_a_strange_link_is_refused_with_words() -> None:
         link.parse("https://example.com/about/us")
 
 
+def test_a_strange_link_is_told_as_far_as_a_hundred_and_twenty_letters() -> None:
+    for text in ("https://example.com/" + "a" * 100, "https://example.com/" + "a" * 101):
+        with pytest.raises(LinkError) as refused:
+            link.parse(text)
+        assert refused.value.problems[0].value == text[:120]
+
+
 @pytest.mark.parametrize(
     "text", ["http://[x/", "//[", f"https://[1.2]/T/{NUMBER}", f"http://a\u2100b/t/{NUMBER}"]
 )

@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+import io
+import struct
+import zlib
+
 import pytest
 from PIL import Image
 
@@ -48,6 +52,28 @@ def test_of_two_symbols_of_one_tag_the_signed_one_is_read(signed_first: bool) ->
     ]
     found = photo.find_link(_picture(*(both if signed_first else both[::-1])))
     assert found.digits == signed("contract_example")
+
+
+def _claiming(width: int, height: int) -> io.BytesIO:
+    """The head of a PNG that says it is so large, with nothing in it."""
+
+    def chunk(kind: bytes, data: bytes) -> bytes:
+        return struct.pack(">I", len(data)) + kind + data + struct.pack(">I", zlib.crc32(kind + data))
+
+    head = chunk(b"IHDR", struct.pack(">IIBBBBB", width, height, 1, 0, 0, 0, 0))
+    return io.BytesIO(b"\x89PNG\r\n\x1a\n" + head + chunk(b"IDAT", zlib.compress(b"")) + chunk(b"IEND", b""))
+
+
+def test_a_picture_that_would_fill_the_memory_is_refused_with_how_large_one_may_be() -> None:
+    """20 million px where it must be unpacked whole; 400 million are refused by the library itself."""
+    for side in (4473, 20_000):
+        with pytest.raises(LinkError) as refused:
+            photo.in_grey(_claiming(side, side))
+        [problem] = refused.value.problems
+        assert (problem.message.id, problem.message.values) == ("code-photo-too-large", {"megapixels": 20})
+    with pytest.raises(LinkError) as empty:
+        photo.in_grey(_claiming(4472, 4472))
+    assert empty.value.problems[0].message.id == "code-photo-unreadable", "small enough, and nothing in it"
 
 
 def test_a_photo_without_a_tag_says_whether_another_code_is_in_it() -> None:

@@ -40,6 +40,16 @@ def test_any_text_is_read_back(text, level):
     assert read(symbol.qr(text, level)) == [text]
 
 
+@pytest.mark.parametrize(
+    "text", ["1234567", "HTTPS://A.B/T/7K3MQ9XW2R1", "https://a.b/t/7k3mq9xw2r1", LINK + "/é 1"]
+)
+def test_a_text_takes_as_many_bits_as_are_written_of_it(text):
+    for version in (1, 9, 10, 26, 27, 40):
+        segments = symbol._segments(text)
+        written = sum(len(symbol._segment_bits(segment, version)) for segment in segments)
+        assert symbol._bits(segments, version) == written
+
+
 @pytest.mark.parametrize("mask", range(8))
 @pytest.mark.parametrize("level", "LMQH")
 def test_modules_are_the_librarys_own(level, mask):

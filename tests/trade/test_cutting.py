@@ -8,10 +8,10 @@ import pytest
 
 from tagger.errors import SpecError, TaggerError
 from tagger.messages import Message, length
-from tagger.spec import AssemblySpec
+from tagger.spec import AssemblySpec, End
 from tagger.trade import assess
 from tagger.trade.cutting import Cut, cut, reaches_mm
-from tagger.trade.fittings import CutOff, Fitting, filled, problems, read_fitting, stock_key
+from tagger.trade.fittings import CutOff, Fitting, filled, is_the, problems, read_fitting, stock_key
 
 SOURCE = "an invented chart"
 STRAIGHT: dict[str, Any] = {"connection": "sae_37_flare", "dash": 12, "form": "female_swivel"}
@@ -143,6 +143,20 @@ def test_a_stock_number_of_another_end_is_refused(other: dict[str, Any]) -> None
     kept = {"TW-2": MOUTH}
     [found] = problems(AssemblySpec.read(filled(data, kept)), kept)
     assert (found.field, found.message.id) == ("end_a.fitting", "stock-another-end")
+
+
+def test_what_is_not_said_of_an_end_on_either_side_makes_it_no_other_one() -> None:
+    """A series or a drop that one of the two leaves out; where both say it, it has to be the same."""
+    stud = {"connection": "metric_orb", "size": "M27x2", "form": "male", "shape": "elbow_90"}
+    for said, other in (({"series": "S"}, {"series": "L"}), ({"drop_mm": 40.0}, {"drop_mm": 56.0})):
+        for kept, given, same in (
+            ({}, said, True),
+            (said, {}, True),
+            (said, said, True),
+            (said, other, False),
+        ):
+            one = fitting("TW-5", {**stud, **kept})
+            assert is_the(one, End.model_validate({**stud, **given})) is same, (kept, given)
 
 
 def test_a_stock_number_that_is_not_kept_is_refused_by_name() -> None:

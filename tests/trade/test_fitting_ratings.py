@@ -26,6 +26,12 @@ def test_the_lower_of_a_fittings_rating_and_an_entered_one_holds() -> None:
         assert found is not None and (found.value_bar, found.source) == (holds, source)
 
 
+def test_a_rating_is_confirmed_where_whoever_kept_the_fitting_confirmed_it_and_else_not() -> None:
+    for kept in (True, None):
+        found = _rated_by(_spec(), rating_bar=700, rating_source="list 3", rating_confirmed=kept)
+        assert found is not None and bool(found.confirmed) is bool(kept)
+
+
 def test_a_fitting_without_a_rating_changes_none() -> None:
     assert _rated_by(_spec()) is None
     entered = _rated_by(_spec(200))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from tagger.messages import angle
 from tagger.spec import TagContent, Tightening
 from tagger.trade import assess, guide, motion
 from tagger.trade.steps import OF_ONE_END, PHASES
@@ -84,6 +85,24 @@ def test_the_record_names_the_source_of_the_figure_that_a_step_uses() -> None:
     for figures, source in sources.items():
         assert ("handbook 7" in source) == ("torque" in figures), figures
         assert ("sheet 9" in source) == ("flats" in figures), figures
+
+
+def test_where_a_shop_counts_clockwise_the_clocking_step_alone_says_another_angle() -> None:
+    elbow = end("sae_37_flare", 12, shape="elbow_90")
+    content = TagContent(
+        spec=both("SAE 100R2", 12, elbow, clocking_deg=135), tighten_a=FIRST, tighten_b=FIRST
+    )
+    steps = [line.step for screen in guide.screens(content, 240.0, None, tables()) for line in screen.lines]
+    others = [
+        guide.said(step, content, clockwise=True)
+        for step in steps
+        if guide.said(step, content, clockwise=True) != step.message
+    ]
+    assert [(message.id, message.values) for message in others] == [
+        ("fit-clocking_clockwise", {"clocking": angle(225)})
+    ]
+    assert len({step.picture for step in steps}) > 3
+    assert all(guide.said(step, content, clockwise=False) == step.message for step in steps)
 
 
 def test_flats_of_a_taper_thread_are_sixths_of_a_turn() -> None:

@@ -79,6 +79,15 @@ def test_a_hose_for_something_else_is_rated_by_its_manufacturer_alone_and_for_wh
     assert (part.value_bar, found.working_pressure.value_bar) == (20.0, 20.0)
 
 
+def test_a_working_pressure_alone_rates_a_hose_for_something_else_with_what_it_carries() -> None:
+    given = {**GIVEN, "fluid": "air", "max_temperature_c": 60}
+    more = {"fluid": "air", "max_temperature_c": 60, "working_pressure": given}
+    assert assess(spec("SAE J1402", **more)).working_pressure.value_bar == 20
+    assert refused("SAE J1402", **more | {"fluid": None}) == ["trade-other-hose-fluid"], (
+        "taken for mineral oil"
+    )
+
+
 def test_a_water_jetting_hose_is_never_rated() -> None:
     rating = {
         "value_bar": 1000.0,

@@ -255,6 +255,10 @@ def test_test_and_burst_follow_from_the_working_pressure_by_the_rules() -> None:
         300,
         100 * tables().rule("burst_factor").value,
     )
+    exact = assess(assembly(), made_up(hose_pressure=[hose(100.13)]))
+    assert (exact.test_pressure_bar, exact.burst_pressure_bar) == (200.3, 400.5), (
+        "in tenths, as a tag has them"
+    )
 
 
 def test_every_end_is_rated_or_said_to_be_not_known() -> None:

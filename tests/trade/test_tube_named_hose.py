@@ -35,6 +35,8 @@ def test_the_builder_is_told_that_the_fittings_are_its_own() -> None:
         ("npt", "3/4", 12, True),
         ("din24_light", "18", 8, False),
         ("din24_light", "12", 8, True),
+        ("metric_orb", "M16x1.5", 8, True),
+        ("metric_orb", "M20x1.5", 8, False),
     ],
 )
 def test_natural_ends_go_by_the_tube_or_by_the_bore(family: str, size: str, dash: int, natural: bool) -> None:

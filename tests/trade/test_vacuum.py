@@ -13,7 +13,8 @@ from tagger.spec import Danger
 from tagger.trade import assess
 from tagger.trade import rows as row
 from tagger.trade.tables import tables
-from tests.trade.made_up import HOSE, SOURCE, assembly, made_up
+from tests.trade.made_up import HOSE, SOURCE, assembly, hose, made_up
+from tests.trade.specs import both, end
 
 
 def said(asked: float, *rated: float, **more: Any) -> dict[str, str]:
@@ -26,6 +27,18 @@ def said(asked: float, *rated: float, **more: Any) -> dict[str, str]:
 def test_a_vacuum_deeper_than_the_least_source_is_a_danger() -> None:
     assert said(0.85, 0.9, 0.8) == {"vacuum_too_deep": "danger"}
     assert said(0.8, 0.9, 0.8) == {}
+
+
+def test_a_vacuum_is_that_of_the_hoses_own_size() -> None:
+    """A wider hose collapses sooner."""
+    rows = [
+        row.HoseVacuumRow(HOSE, dash, bar, SOURCE, "published", "")
+        for dash, bar in (("12", 0.9), ("16", 0.4))
+    ]
+    made = made_up(hose_vacuum=rows, hose_pressure=[hose(100), hose(100, dash=16), hose(100, dash=20)])
+    for dash, codes in ((12, set()), (16, {"vacuum_too_deep"}), (20, {"vacuum_not_known"})):
+        spec = both(HOSE, dash, end("sae_37_flare", 12, hose_dash=dash), vacuum_bar=0.5)
+        assert {w.code for w in assess(spec, made).warnings if w.field == "vacuum_bar"} == codes, dash
 
 
 def test_a_vacuum_that_no_source_or_only_memory_gives_is_said() -> None:

@@ -200,6 +200,7 @@ def test_the_lay_line_is_held_against_what_was_measured() -> None:
         ({"kind": "steel"}, "kind"),
         ({"kind": "fibre", "layers": "two"}, "layers"),
         ({"kind": "fibre", "layers": "9"}, "layers"),
+        ({"kind": "fibre", "layers": "0"}, "layers"),
         ({"kind": "fibre", "layers": "²"}, "layers"),
     ],
 )
