@@ -192,10 +192,11 @@ def has_in_it(session: Session, field: str, text: str, *, newest_first: bool) ->
     named = column.in_(texts) if few else column.in_(having_it)
     if not newest_first or _are_few(session, field, named if few else having_it):
         return named
-    if not few and _in_table(session):
-        return _read_through(field, text).where(RecordedTextRow.text == column).exists()
-    whole = func.coalesce(column, "")  # which no index holds
-    return whole.in_(texts) if few else whole.in_(having_it)
+    if few:
+        return func.coalesce(column, "").in_(texts)  # which no index holds
+    # Looked up by itself for each record: joined to them, PostgreSQL reads and sorts them all.
+    this_one = _read_through(field, text).where(RecordedTextRow.text == column)
+    return this_one.scalar_subquery().is_not(None)
 
 
 def _are_few(session: Session, field: str, named: ColumnElement[bool] | Select[Any]) -> bool:

@@ -65,10 +65,8 @@ def run(folder: Path, *options: str, filled: bool) -> Run:
                 headers = {"Authorization": f"Bearer {secret}"}
                 with httpx.Client(base_url=base, headers=headers, timeout=60) as api:
                     record(api, store)
-            described = (
-                folder / "openapi.json"
-            )  # the program would wait 10 s for it, a busy machine takes longer
-            described.write_bytes(httpx.get(f"{base}/openapi.json", timeout=60).content)
+            described = folder / "openapi.json"  # the program waits 10 s for it, which is not always enough
+            described.write_bytes(httpx.get(f"{base}/openapi.json", timeout=None).content)
             return _sent(folder, str(described), served.url, bearer, options)
 
 

@@ -47,6 +47,9 @@ _FIRST, _LAST = (
     ("Cranes", "Farm", "North", "Works"),
 )
 _KINDS = ("Loader", "Crusher", "Drill", "Excavator", "Press", "Telehandler")
+_AT_ONCE = (
+    -300_000
+)  # kB that SQLite remembers while it is filled: the indexes of a million are written all over
 _START = datetime(2020, 1, 1, tzinfo=UTC)
 
 
@@ -73,14 +76,17 @@ def fill(store: Store, count: int) -> None:
         assert connection is not None
         columns, kept = _read(connection, "assembly", [item.number for item in made])
     with store.writing() as session:
+        if isinstance(connection, sqlite3.Connection):
+            session.execute(text(f"PRAGMA cache_size={_AT_ONCE}"))
         keep_texts(
             session, ({"customer": customer(n), "machine": machine(n), **lots(n)} for n in range(count))
         )
+    store.database.connect_anew()  # with what a connection remembers by itself
     names, moments = _numbers(count), [_moment(n) for n in range(count)]
     if isinstance(connection, sqlite3.Connection):
         own: Any = sqlite3.connect(str(store.database.url.database))
         own.execute("PRAGMA synchronous=OFF")
-        own.execute("PRAGMA cache_size=-300000")  # kB: the indexes of a million, which are written all over
+        own.execute(f"PRAGMA cache_size={_AT_ONCE}")
     else:
         own = psycopg.connect(store.database.url.set(drivername="postgresql").render_as_string(False))
     _write(own, "registration", ("id", "key", "fingerprint", "created_at"), _runs(moments))
