@@ -5,6 +5,7 @@ from __future__ import annotations
 import ctypes
 import ctypes.util
 import os
+import random
 import struct
 from collections.abc import Callable
 from pathlib import Path
@@ -15,6 +16,7 @@ from PIL import Image, ImageOps
 from tagger.printing import raster, template
 from tagger.printing.content import Tag
 from tagger.printing.ipp import pwg
+from tests.volume import volume
 
 KINDS: list[pwg.Kind] = ["black_1", "sgray_8"]
 
@@ -62,3 +64,28 @@ def test_long_runs_short_runs_and_odd_widths_come_back(kind: pwg.Kind, tmp_path:
     file = tmp_path / "page.pwg"
     file.write_bytes(b"".join(pwg.stream([page], 300, kind)))
     assert [one.tobytes() for one in read_by_cups(file)] == [page.convert("L").tobytes()]
+
+
+def _of_any_dots(chance: random.Random) -> Image.Image:
+    """Lines of stretches as they come: white, black and mixed ones, some lines the same again and again."""
+    width, lines = chance.choice((1, 8, 9, 40, 1031, 2100)), list[list[int]]()
+    while len(lines) < chance.choice((1, 40, 700)):
+        line: list[int] = []
+        while len(line) < width:
+            count = chance.choice((1, 3, 8, 24, 1024, 1032, 1100))
+            ink = chance.choice(((0,), (255,), (0, 255)))
+            line += chance.choices(ink, k=count)
+        lines += [line[:width]] * chance.choice((1, 1, 2, 255, 256, 257, 520))
+    page = Image.new("L", (width, len(lines)))
+    page.putdata([dot for line in lines for dot in line])
+    return page.convert("1", dither=Image.Dither.NONE)
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_pages_of_any_dots_come_back(kind: pwg.Kind, tmp_path: Path) -> None:
+    chance = random.Random(7)
+    drawn = [_of_any_dots(chance) for _ in range(volume(25, 300))]
+    file = tmp_path / "pages.pwg"
+    file.write_bytes(b"".join(pwg.stream(drawn, 300, kind)))
+    for page, read in zip(drawn, read_by_cups(file), strict=True):
+        assert read.tobytes() == page.convert("L").tobytes()
