@@ -11,7 +11,7 @@ from collections.abc import Callable
 from datetime import date
 from enum import StrEnum
 from fractions import Fraction
-from typing import Annotated, Any, Literal
+from typing import Annotated, Any, Literal, TypeVar
 
 from pydantic import (
     AfterValidator,
@@ -408,23 +408,16 @@ class AssemblySpec(_Value):
     def without_lots(self) -> AssemblySpec:
         """The spec as strangers may see it: a part number, a stock number or a lot names who delivered
         what, and when."""
-        gone = {"lot": None, "fitting": None}
-        return self.model_copy(
-            update={
-                "hose": self.hose.model_copy(update={"part": None, "lot": None}),
-                "end_a": self.end_a.model_copy(update=gone),
-                "end_b": self.end_b.model_copy(update=gone),
-            }
-        )
+        return self._without_of_parts(("part", "lot"), ("lot", "fitting"))
 
     def without_ratings(self) -> AssemblySpec:
         """The spec without what manufacturers say of its parts: that is kept apart, and is theirs for today."""
-        parts = {
-            "hose": self.hose.model_copy(update={"rating": None, "approval": None}),
-            "end_a": self.end_a.model_copy(update={"rating": None}),
-            "end_b": self.end_b.model_copy(update={"rating": None}),
-        }
-        return self.model_copy(update=parts)
+        return self._without_of_parts(("rating", "approval"), ("rating",))
+
+    def _without_of_parts(self, of_hose: tuple[str, ...], of_ends: tuple[str, ...]) -> AssemblySpec:
+        """The spec without these fields of its hose, and of its ends."""
+        wanted = (("hose", of_hose), ("end_a", of_ends), ("end_b", of_ends))
+        return updated(self, {name: _without(getattr(self, name), names) for name, names in wanted})
 
     def carried(self) -> AssemblySpec:
         """The part of the spec that a tag carries: without lots, note, ticks and what manufacturers say of its
@@ -432,8 +425,23 @@ class AssemblySpec(_Value):
         pressure = self.working_pressure
         if pressure is not None:
             pressure = pressure.model_copy(update={"confirmed": None})
-        plain = self.without_lots().without_ratings()
-        return plain.model_copy(update={"note": None, "working_pressure": pressure, "length_confirmed": None})
+        plain = self._without_of_parts(("part", "lot", "rating", "approval"), ("lot", "fitting", "rating"))
+        return updated(plain, {"note": None, "working_pressure": pressure, "length_confirmed": None})
+
+
+_Model = TypeVar("_Model", bound=BaseModel)
+
+
+def _without(model: _Model, names: tuple[str, ...]) -> _Model:
+    """The model without these fields: itself where it has none of them."""
+    return updated(model, dict.fromkeys(names))
+
+
+def updated(model: _Model, values: dict[str, Any]) -> _Model:
+    """The model with these values: itself where it has the very same ones."""
+    if all(getattr(model, name) is value for name, value in values.items()):
+        return model
+    return model.model_copy(update=values)
 
 
 class Basis(StrEnum):

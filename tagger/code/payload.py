@@ -36,6 +36,7 @@ from tagger.spec import (
     Tightening,
     dash_of_pipe,
     pipe_of_dash,
+    updated,
 )
 
 _DATA = resources.files(__package__) / "data"
@@ -91,8 +92,7 @@ def carried(content: TagContent) -> TagContent:
     A pressure source in words of its own becomes "see the record". A pressure given is carried where it
     counts, and not above the working pressure. Words of a joint that have no code point are left out.
     """
-    spec = content.spec.carried()
-    spec = spec.model_copy(update={"working_pressure": _carried_pressure(content)})
+    spec = updated(content.spec.carried(), {"working_pressure": _carried_pressure(content)})
     return content.model_copy(
         update={
             "spec": spec,
@@ -131,8 +131,11 @@ def _carried_tightening(tightening: Tightening | None, end: End) -> Tightening |
         left_out["screw"] = None
     else:  # its screws have a torque, and there is no nut whose flats could be counted
         left_out |= dict.fromkeys(("flats_min", "flats_max", "flats_basis"))
-    told = tightening.model_copy(update=left_out)
-    return told if told != Tightening() else None
+    told = updated(tightening, left_out)
+    return told if told != _NOTHING_SAID else None
+
+
+_NOTHING_SAID = Tightening()
 
 
 def unsealed(digits: str) -> tuple[str, int | None]:

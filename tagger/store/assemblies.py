@@ -18,11 +18,11 @@ from tagger.errors import Problem, StoreError, TaggerError
 from tagger.messages import Message
 from tagger.record import MAX_LENGTH, as_kept, problem_of, recorded
 from tagger.spec import MAX_COUNT, AssemblySpec, Danger, Hose, TagContent
-from tagger.store import designs
-from tagger.store.base import Part, as_written, compact, in_chunks, not_registered
+from tagger.store import designs, texts
+from tagger.store.base import Part, compact, in_chunks, not_registered, written_beside
 from tagger.store.chain import pend
 from tagger.store.changes import refuse_unread_changes
-from tagger.store.designs import Design
+from tagger.store.designs import Design, Ready
 from tagger.store.fittings import refuse_other_fittings
 from tagger.store.history import add_events
 from tagger.store.lineage import Lineage, lineage
@@ -271,7 +271,7 @@ class Prepared:
 
     labels: Held  # (Registration, TagContent) of each row
     kept: Held  # _Kept of each row
-    designs: Held  # the designs, each once
+    designs: Held  # Ready, of each design once
     design_places: dict[str, int] = field(default_factory=dict)
     in_the_books: list[int] = field(default_factory=list)  # places of rows that the books may have a word on
     count: int = 0  # assemblies
@@ -298,7 +298,7 @@ class Prepared:
         self.kept.append(_Kept(asked.count, asked.replaces, asked.lot_reason, row.columns))
         if design["id"] not in self.design_places:
             self.design_places[design["id"]] = len(self.designs)
-            self.designs.append(design)
+            self.designs.append(Ready.of(design))
 
 
 Held = list[Any] | Spool[Any]
@@ -326,10 +326,12 @@ def _prepare(rows: Iterable[Registration], held: Callable[[], Held] = list) -> P
     wrong: list[tuple[int, TaggerError]] = []
     mark, place = hashlib.sha256(b"["), 0
     for place, row in enumerate(rows, 1):
-        mark.update(b", " * (place > 1) + as_written(_asked(row)))
+        plain = row.spec.as_dict()
+        text = texts.as_kept(plain)
+        mark.update(b", " * (place > 1) + written_beside(_asked(row), "spec", text))
         prepared.count += row.count
         try:
-            prepared.add(_prepared(row))
+            prepared.add(_prepared(row, texts.looked_through(text, plain)))
         except TaggerError as error:
             wrong.append((row.listed_row or place, error))
     mark.update(b"]")
@@ -356,9 +358,9 @@ def _too_many(total: int) -> list[Problem]:
     )
 
 
-def _prepared(row: Registration) -> _Prepared:
-    """A row as it is kept. Raises TaggerError for what cannot be."""
-    design = designs.as_row(row.spec, row.assessment)
+def _prepared(row: Registration, said: texts.Written | None = None) -> _Prepared:
+    """A row as it is kept; ``said``: its spec as it is written. Raises TaggerError for what cannot be."""
+    design = designs.row_of(said or texts.written(row.spec.as_dict()), row.assessment)
     content, columns = _columns(row)
     return _Prepared(row, content, design, {"design_id": design["id"], **columns})
 
@@ -432,16 +434,16 @@ def text_of(name: str, value: str | None) -> str | None:
 
 
 def _asked(row: Registration) -> dict[str, Any]:
-    """What makes two requests the same: not the day, nor what the tables said that day.
+    """What makes two requests the same, beside the spec: not the day, nor what the tables said that day.
 
     A text of the record, or a reason, that is not given is left out: a new one must not make old requests differ.
     """
-    texts = {name: text for name, text in recorded(row).items() if text is not None}
+    given = {name: text for name, text in recorded(row).items() if text is not None}
     asked = {name: getattr(row, name) for name in ("count", "replaces", "order_reference")}
     reasons: dict[str, Any] = {"lot_reason": row.lot_reason} if row.lot_reason is not None else {}
     if row.changes_considered:
         reasons["changes_considered"] = True
-    return {**asked, **texts, **reasons, "spec": row.spec.as_dict()}
+    return {**asked, **given, **reasons}
 
 
 def _is_in_the_books(row: Registration) -> bool:

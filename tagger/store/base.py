@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import AbstractContextManager
 from datetime import UTC, datetime
 from typing import Any, TypeVar
@@ -59,7 +59,20 @@ def fingerprint(value: Any) -> str:
 
 def as_written(value: Any) -> bytes:
     """A value as it is fingerprinted: the same bytes for the same values."""
-    return json.dumps(value, sort_keys=True, default=str, ensure_ascii=False).encode(errors="surrogatepass")
+    return _WRITTEN(value).encode(errors="surrogatepass")
+
+
+_WRITTEN = json.JSONEncoder(sort_keys=True, default=str, ensure_ascii=False).encode
+
+
+def written_beside(value: Mapping[str, Any], name: str, text: str) -> bytes:
+    """An object as ``as_written``, which under ``name`` has what ``text`` is in JSON already.
+
+    >>> written_beside({"a": 1, "z": None}, "b", "[2, 3]")
+    b'{"a": 1, "b": [2, 3], "z": null}'
+    """
+    members = (f'"{key}": {text if key == name else _WRITTEN(value[key])}' for key in sorted((*value, name)))
+    return f"{{{', '.join(members)}}}".encode(errors="surrogatepass")
 
 
 def fingerprint_of(text: str) -> str:

@@ -111,7 +111,7 @@ def digest_of(table: str, values: Mapping[str, Any], salt: str) -> str:
 def _digest(table: str, values: Mapping[str, Any], salt: bytes) -> bytes:
     left_out = UNCHAINED_COLUMNS.get(table, frozenset())
     kept = {
-        name: "".join(value.digested) if isinstance(value, Written) else as_digested(_plain(value))
+        name: "".join(value.digested) if type(value) is Written else as_digested(_plain(value))
         for name, value in values.items()
         if value is not None and name not in left_out
     }
@@ -146,7 +146,13 @@ def pend(session: Session, row: type[Table], values: Sequence[Mapping[str, Any]]
     Their digests are taken at once, so that a long run holds none of its rows until it ends.
     """
     table = row.__tablename__
-    _pending(session).extend(_Salted(table, _key_of(row, one), salted(table, one)) for one in values)
+    pend_salted(session, row, ((_key_of(row, one), salted(table, one)) for one in values))
+
+
+def pend_salted(session: Session, row: type[Table], keyed: Iterable[tuple[str, bytes]]) -> None:
+    """The same of rows whose digests are taken already (``salted``), by their keys."""
+    table = row.__tablename__
+    _pending(session).extend(_Salted(table, key, digest) for key, digest in keyed)
 
 
 def pending(session: Session) -> int:

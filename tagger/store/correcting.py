@@ -98,7 +98,7 @@ class Correcting(Assemblies):
                 refuse_other_hoses(session, [Registration(spec, known.assessment, lot_reason=lot_reason)])
             now = self.now()
             design = designs.as_row(spec, known.assessment)
-            designs.keep(session, {design["id"]: 0}, [design])
+            designs.keep(session, {design["id"]: 0}, [designs.Ready.of(design)])
             row.design_id = design["id"]
             for name in differing:
                 _put(session, row, name, wanted[name])

@@ -8,17 +8,21 @@ import tempfile
 import zlib
 from array import array
 from collections.abc import Iterator
+from enum import Enum
 from typing import Any, Generic, TypeVar
+
+from pydantic import BaseModel
 
 from tagger.messages import Look, Message
 from tagger.store.texts import SharedText
 from tagger.trade.results import Flats, Torque, Turns
 
 T = TypeVar("T")
-Shared = Message | SharedText | Torque | Flats | Turns | tuple[Message, ...]
+Shared = Message | SharedText | Torque | Flats | Turns | Enum | tuple[Message, ...]
 
-_SHARED = frozenset((Message, SharedText, Torque, Flats, Turns))
+_SHARED = (Message, SharedText, Torque, Flats, Turns, Enum)
 _MOST_SHARED = 5_000
+_PACKED_FROM = 4_000  # octets: of less it would save little room
 
 
 class Spool(Generic[T]):
@@ -29,19 +33,25 @@ class Spool(Generic[T]):
     """
 
     def __init__(self) -> None:
-        self._file = tempfile.TemporaryFile()  # noqa: SIM115
+        self._file = tempfile.TemporaryFile(buffering=0)  # noqa: SIM115
         self._starts = array("Q", [0])
         self._shared: list[Shared] = []
         self._places: dict[Look, int] = {}  # of messages
         self._same: dict[int, int] = {}  # by identity, which is that of nothing else as long as it is shared
+        self._shapes: list[_Shape] = []
+        self._shape_places: dict[_Shape, int] = {}
 
     def append(self, value: T) -> None:
         """Keeps one more value."""
         out = io.BytesIO()
         _Pickler(out, self).dump(value)
-        packed = zlib.compress(out.getbuffer(), 1)
+        packed = out.getvalue()
+        if len(packed) >= _PACKED_FROM:
+            packed = zlib.compress(packed, 1)
+        left = memoryview(packed)
         self._file.seek(self._starts[-1])
-        self._file.write(packed)
+        while left:
+            left = left[self._file.write(left) :]
         self._starts.append(self._starts[-1] + len(packed))
 
     def __len__(self) -> int:
@@ -50,7 +60,10 @@ class Spool(Generic[T]):
     def __getitem__(self, place: int) -> T:
         start, stop = self._starts[place], self._starts[place + 1]
         self._file.seek(start)
-        value: T = _Unpickler(io.BytesIO(zlib.decompress(self._file.read(stop - start))), self).load()
+        packed = self._file.read(stop - start)
+        if not packed.startswith(_PICKLED):
+            packed = zlib.decompress(packed)
+        value: T = _Unpickler(io.BytesIO(packed), self).load()
         return value
 
     def __iter__(self) -> Iterator[T]:
@@ -71,17 +84,89 @@ class Spool(Generic[T]):
     def shared_at(self, place: int) -> Shared:
         return self._shared[place]
 
+    def shape_of(self, model: BaseModel) -> int:
+        """Where the shape of a model stands among those met: there are few, for a model's fields are always the same."""
+        shape = type(model), tuple(model.__dict__), frozenset(model.model_fields_set)
+        place = self._shape_places.get(shape)
+        if place is None:
+            place = self._shape_places[shape] = len(self._shapes)
+            self._shapes.append(shape)
+        return place
+
+    def model_of(self, place: int, *values: Any) -> BaseModel:
+        """A model as it was: nothing is worked out or checked again."""
+        kind, names, given = self._shapes[place]
+        model = kind.__new__(kind)
+        model.__setstate__(
+            {
+                "__dict__": dict(zip(names, values, strict=True)),
+                "__pydantic_fields_set__": set(given),
+                "__pydantic_extra__": None,
+                "__pydantic_private__": None,
+            }
+        )
+        return model
+
+
+_Shape = tuple[type[BaseModel], tuple[str, ...], frozenset[str]]
+"""Of a model: its type, its fields in their order, and those that were given."""
+_PICKLED = b"\x80"  # what every pickle begins with, and nothing that zlib packs
+
+
+def _shared_at(place: int) -> Shared:
+    """Stands in what is written for the spool's own; see ``_Unpickler``."""
+    raise NotImplementedError
+
+
+def _model_of(place: int, *values: Any) -> BaseModel:
+    raise NotImplementedError
+
+
+class _Messages:
+    """Stands for a tuple of messages that is shared."""
+
+    __slots__ = ("place",)
+
+    def __init__(self, place: int) -> None:
+        self.place = place
+
+
+class _Ways(dict[type, str]):
+    """How values of a type are written; "" as pickle writes them."""
+
+    def __missing__(self, kind: type) -> str:
+        way = "model" if issubclass(kind, BaseModel) else ""
+        if issubclass(kind, _SHARED):
+            way = "shared"
+        self[kind] = way
+        return way
+
+
+_WAYS = _Ways({_Messages: "messages"})
+
 
 class _Pickler(pickle.Pickler):
     def __init__(self, out: io.BytesIO, spool: Spool[Any]) -> None:
         super().__init__(out, pickle.HIGHEST_PROTOCOL)
         self._spool = spool
 
-    def persistent_id(self, obj: Any) -> int | None:
-        kind = type(obj)
-        if kind in _SHARED or (kind is tuple and obj and type(obj[0]) is Message):
-            return self._spool.place_of(obj)
-        return None
+    def reducer_override(self, obj: Any) -> Any:
+        """Asked of all that is neither a plain value nor a list, tuple or dict of Python's own."""
+        how = _WAYS[type(obj)]
+        if how == "shared":
+            place = self._spool.place_of(obj)
+            return NotImplemented if place is None else (_shared_at, (place,))
+        if how == "messages":
+            return _shared_at, (obj.place,)
+        if how == "model":
+            return _model_of, (self._spool.shape_of(obj), *map(self._value, obj.__dict__.values()))
+        return NotImplemented
+
+    def _value(self, value: Any) -> Any:
+        if type(value) is tuple and value and type(value[0]) is Message:
+            place = self._spool.place_of(value)
+            return value if place is None else _Messages(place)
+        return value
 
 
 class _Unpickler(pickle.Unpickler):
@@ -89,5 +174,9 @@ class _Unpickler(pickle.Unpickler):
         super().__init__(source)
         self._spool = spool
 
-    def persistent_load(self, pid: Any) -> Shared:
-        return self._spool.shared_at(pid)
+    def find_class(self, module: str, name: str) -> Any:
+        if module == __name__ and name == _shared_at.__name__:
+            return self._spool.shared_at
+        if module == __name__ and name == _model_of.__name__:
+            return self._spool.model_of
+        return super().find_class(module, name)

@@ -8,10 +8,12 @@ from __future__ import annotations
 
 import json
 import re
-from collections.abc import Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Any
+from itertools import groupby
+from json.encoder import encode_basestring
+from typing import Any, NamedTuple
 
 from sqlalchemy import JSON, String, Text, TypeDecorator
 from sqlalchemy.dialects.postgresql import JSONB
@@ -63,37 +65,82 @@ class Written:
         """The text that is kept."""
         return "".join(self.kept)
 
+    @property
+    def to_keep(self) -> ToKeep:
+        """The text that is kept, without the other."""
+        return ToKeep(self.kept)
+
+
+class ToKeep(NamedTuple):
+    """A text of plain JSON values in pieces, looked through already, of which the digest is taken."""
+
+    kept: tuple[str, ...]
+
+
+_TO_KEEP = json.JSONEncoder(sort_keys=True, ensure_ascii=False).encode
+_TO_DIGEST = json.JSONEncoder(sort_keys=True, ensure_ascii=False, separators=(",", ":")).encode
+
 
 def written(value: Any, field: str = "") -> Written:
     """The values as text, always the same for the same values; ``field`` as ``Json`` has it. Raises StoreError."""
-    text = json.dumps(value, sort_keys=True, ensure_ascii=False)
+    return looked_through(as_kept(value), value, field)
+
+
+def as_kept(value: Any) -> str:
+    """Plain JSON values as they are kept."""
+    return _TO_KEEP(value)
+
+
+def looked_through(text: str, value: Any, field: str = "") -> Written:
+    """The values as ``written``, whose text there is already."""
     if ("\\" in text or not text.isprintable()) and _DOUBTFUL.search(text):  # mostly there is neither
         _check_within(field, value)
-    plain = json.loads(text, parse_float=_figure)
-    return Written((text,), (as_digested(plain),))
+    return Written((text,), (_TO_DIGEST(_WHOLE.decode(text)),))
 
 
-def written_round(value: Any, name: str, lists: Sequence[Written]) -> Written:
-    """The values as ``written``; these lists stand, in order, where ``name`` is an empty one."""
-    around = written(value)
-    return Written(
-        _put(around.kept[0], f'"{name}": ', [one.kept for one in lists]),
-        _put(around.digested[0], f'"{name}":', [one.digested for one in lists]),
-    )
+def written_with(values: Mapping[str, Any], parts: Mapping[str, Written]) -> Written:
+    """An object of these values and, under names of their own, of parts that are written already; as ``written``."""
+    members: list[Written] = []
+    for ready, names in groupby(sorted((*values, *parts)), parts.__contains__):
+        if ready:
+            members += (_member(name, parts[name]) for name in names)
+        else:
+            members.append(_without_braces(written({name: values[name] for name in names})))
+    kept, digested = [one.kept for one in members], [one.digested for one in members]
+    return Written(_in_braces(kept, ", "), _in_braces(digested, ","))
 
 
-def _put(text: str, key: str, lists: Sequence[tuple[str, ...]]) -> tuple[str, ...]:
-    """Within a text of JSON each quote has a stroke before it, so that ``key`` is found as a key alone."""
-    first, *others = text.split(f"{key}[]", len(lists))
-    pieces = [first + key]
-    for one, after in zip(lists, others, strict=True):
-        pieces += [*one, after + key]
-    return (*pieces[:-1], pieces[-1].removesuffix(key))
+def _member(name: str, part: Written) -> Written:
+    key = encode_basestring(name)
+    return Written((f"{key}: ", *part.kept), (f"{key}:", *part.digested))
+
+
+def _without_braces(whole: Written) -> Written:
+    (kept,), (digested,) = whole.kept, whole.digested
+    return Written((kept[1:-1],), (digested[1:-1],))
+
+
+def _in_braces(members: Iterable[Sequence[str]], comma: str) -> tuple[str, ...]:
+    """The members of an object as pieces of its text: neighbours are one piece where neither is shared."""
+    pieces = ["{"]
+    for place, member in enumerate(members):
+        _add(comma if place else "", pieces)
+        for piece in member:
+            _add(piece, pieces)
+    _add("}", pieces)
+    return tuple(pieces)
+
+
+def _add(piece: str, pieces: list[str]) -> None:
+    if type(piece) is SharedText or type(pieces[-1]) is SharedText:
+        pieces.append(piece)
+    else:
+        pieces[-1] += piece
 
 
 def as_digested(value: Any) -> str:
     """Plain JSON values as their digest is taken; whole numbers are integers in it (``whole``)."""
-    return json.dumps(value, sort_keys=True, ensure_ascii=False, separators=(",", ":"))
+    return _TO_DIGEST(value)
 
 
 def whole(figure: float) -> float:
@@ -106,9 +153,12 @@ def _figure(text: str) -> float:
     return whole(float(text))
 
 
+_WHOLE = json.JSONDecoder(parse_float=_figure)
+
+
 def as_json(value: Any) -> str:
     """What a JSON column is sent."""
-    return value.text if isinstance(value, Written) else json.dumps(value)
+    return "".join(value.kept) if isinstance(value, ToKeep | Written) else json.dumps(value)
 
 
 class Line(TypeDecorator[str]):
@@ -151,7 +201,7 @@ class Json(TypeDecorator[Any]):
         return unchecked(self)
 
     def process_bind_param(self, value: Any, dialect: Dialect) -> Any:
-        if not isinstance(value, Written):
+        if not isinstance(value, ToKeep | Written):
             refuse_control(self.field, value)
         return value
 

@@ -221,13 +221,10 @@ class Assessment(_Value):
         """As it is stored: messages as ids and values, no text in any language."""
         return self.model_dump(mode="json", exclude={"warnings": _TEXTS})
 
-    def kept_without_spread(self) -> dict[str, Any]:
-        """The same with an empty ``spread`` of each end, for who writes it out at once, and changes nothing in it."""
-        left_out: Any = {"warnings": _TEXTS, "end_a": {"spread"}, "end_b": {"spread"}}
-        found = self.model_dump(mode="json", exclude=left_out, context=TO_WRITE)
-        for end in ("end_a", "end_b"):
-            found[end]["spread"] = []
-        return found
+    def kept_without_ends(self) -> dict[str, Any]:
+        """The same but for both ends, for who writes it out at once, and changes nothing in it."""
+        left_out: Any = {"warnings": _TEXTS, "end_a": True, "end_b": True}
+        return self.model_dump(mode="json", exclude=left_out, context=TO_WRITE)
 
     @property
     def above_published(self) -> tuple[Message, ...]:
