@@ -41,6 +41,9 @@ _FIGURE = re.compile(
 _BAND = re.compile(r"\u00b1|\+\s*/\s*[-\u2212]|\+[-\u2212]")
 
 
+_SCALES = {"c": 1.0, "°c": 1.0, "f": 1.0, "°f": 1.0}
+_ENTER_LENGTH, _ENTER_PRESSURE = Message("spec-enter-length"), Message("spec-enter-pressure")
+_ENTER_TORQUE, _ENTER_TEMPERATURE = Message("spec-enter-torque"), Message("spec-enter-temperature")
 _LONGEST = 60  # characters of a value with its unit; more digits than Python counts with are no value
 
 
@@ -52,7 +55,7 @@ def read_length_mm(value: object) -> float:
     >>> read_length_mm("1.25 m"), read_length_mm(12)
     (1250.0, 12.0)
     """
-    return _read(value, _LENGTH, "mm", Message("spec-enter-length"), bare_fractions=False)
+    return _read(value, _LENGTH, "mm", _ENTER_LENGTH, bare_fractions=False)
 
 
 def with_unit(text: str, unit: str) -> str:
@@ -103,7 +106,7 @@ def read_pressure_bar(value: object) -> float:
     >>> round(read_pressure_bar("3000 psi"), 1)
     206.8
     """
-    return _read(value, _PRESSURE, "bar", Message("spec-enter-pressure"))
+    return _read(value, _PRESSURE, "bar", _ENTER_PRESSURE)
 
 
 def read_torque_nm(value: object) -> float:
@@ -112,7 +115,7 @@ def read_torque_nm(value: object) -> float:
     >>> round(read_torque_nm("75 lbf·ft"), 1)
     101.7
     """
-    return _read(value, _TORQUE, "nm", Message("spec-enter-torque"))
+    return _read(value, _TORQUE, "nm", _ENTER_TORQUE)
 
 
 def read_temperature_c(value: object) -> float:
@@ -121,8 +124,7 @@ def read_temperature_c(value: object) -> float:
     >>> read_temperature_c("212 F"), read_temperature_c("100 °C")
     (100.0, 100.0)
     """
-    scales = {"c": 1.0, "°c": 1.0, "f": 1.0, "°f": 1.0}
-    figure = _read(value, scales, "c", Message("spec-enter-temperature"))
+    figure = _read(value, _SCALES, "c", _ENTER_TEMPERATURE)
     if isinstance(value, str) and value.strip().lower().endswith("f"):
         figure = (figure - 32) / 1.8
     return figure
@@ -131,6 +133,9 @@ def read_temperature_c(value: object) -> float:
 def _read(
     value: object, factors: dict[str, float], bare: str, enter: Message, *, bare_fractions: bool = True
 ) -> float:
+    if type(value) is float and math.isfinite(value):  # as most come: read before
+        return value
+
     def refuse(wrong: Message) -> UnitError:
         return UnitError(Problem("", value, wrong))
 

@@ -208,6 +208,7 @@ def _layout(version: int) -> dict[str, Any]:
     for field in layout["fields"]:
         field["step"] = Fraction(str(field.get("step", 1))).as_integer_ratio()
         field["always"] = field.keys().isdisjoint(_CONDITIONS)
+        field["asked"] = [_asked(condition) for condition in field.get("when", ())]
         if "at" in field:
             field["at"] = tuple(field["at"].split("."))
     return layout
@@ -345,11 +346,13 @@ def _applies(field: dict[str, Any], flat: Flat) -> bool:
         return False
     if "only_if_zero" in field and flat[field["only_if_zero"]] != _NAMED:
         return False
-    return all(_holds(condition, flat.get(condition["field"])) for condition in field.get("when", ()))
+    return all((flat.get(name) in values) is wanted for name, wanted, values in field["asked"])
 
 
-def _holds(condition: dict[str, Any], value: Any) -> bool:
-    return value in condition["in"] if "in" in condition else value not in condition["not_in"]
+def _asked(condition: dict[str, Any]) -> tuple[str, bool, list[Any]]:
+    """A condition as the field it asks about, and whether its value must be among these, or must not."""
+    wanted = "in" in condition
+    return condition["field"], wanted, condition["in" if wanted else "not_in"]
 
 
 def _width(field: dict[str, Any], flat: Flat) -> int:

@@ -129,7 +129,8 @@ def code128(text: str) -> Symbol:
     if not text or not all(32 <= ord(letter) < 127 for letter in text):
         raise SymbolError(Problem("text", text, Message("code-symbol-letters")))
     pattern = _Code128(text).build()[0]
-    return Symbol("code128", text, np.array([[letter == "1" for letter in pattern]]), CODE128_QUIET)
+    modules = np.frombuffer(pattern.encode(), dtype=np.uint8)[None] == ord("1")
+    return Symbol("code128", text, modules, CODE128_QUIET)
 
 
 def version_for(text: str, level: str) -> int:

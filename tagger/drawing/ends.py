@@ -199,11 +199,13 @@ def _ellipse(x: float, y: float, radius: float, way: Way, *, fill: str) -> Item:
         return Circle(x, y, radius, fill, OUTLINE)  # type: ignore[arg-type]
     ux, uy, flat = way.along / way.seen, way.down / way.seen, abs(way.near)
     points = []
-    for step in range(20):
-        turn = 2 * math.pi * step / 20
-        a, b = radius * flat * math.cos(turn), radius * math.sin(turn)
+    for cos, sin in _CIRCLE:
+        a, b = radius * flat * cos, radius * sin
         points.append((x + a * ux - b * uy, y + a * uy + b * ux))
     return Shape(tuple(points), fill, OUTLINE)  # type: ignore[arg-type]
+
+
+_CIRCLE = tuple((math.cos(turn), math.sin(turn)) for turn in (2 * math.pi * step / 20 for step in range(20)))
 
 
 def _carried(items: tuple[Item, ...], x: float, y: float, way: Way) -> list[Item]:
@@ -220,8 +222,7 @@ def _flattened(item: Item, way: Way) -> Item:
     """A circle seen aslant is none: as a chain of points it can be mapped."""
     if not isinstance(item, Circle) or way.seen > 1 - _FLAT:
         return item
-    turns = (2 * math.pi * step / 20 for step in range(20))
-    points = tuple((item.x + item.radius * math.cos(t), item.y + item.radius * math.sin(t)) for t in turns)
+    points = tuple([(item.x + item.radius * cos, item.y + item.radius * sin) for cos, sin in _CIRCLE])
     return Shape(points, item.fill, item.width, True, item.ink)
 
 

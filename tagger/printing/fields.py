@@ -506,9 +506,11 @@ def clocking_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...
 
     Which way it is counted is in the picture beside it, too.
     """
-    angle = tag.spec.clocking_deg
-    if angle is None:
-        return ()
+    return () if tag.spec.clocking_deg is None else _clocking_said(tag.spec.clocking_deg, languages)
+
+
+@lru_cache(maxsize=512)
+def _clocking_said(angle: int, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
     lines: list[_Line] = [
         (degrees(angle), "main", (2, 1, 0)),
         (Message("printing-clocking-counted"), "small", (2,)),

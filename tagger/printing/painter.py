@@ -31,7 +31,7 @@ def draw_near(drawing: Drawing, regions: Iterable[Region], dpi: int) -> Image.Im
         ((left - 1) * dot, (top - 1) * dot, (right + 1) * dot, (bottom + 1) * dot)
         for left, top, right, bottom in regions
     ]
-    near = tuple([item for item in drawing.items if _touches(item, edges)])
+    near = tuple([item for item in drawing.items if _touches(_known_extent(item), edges)])
     return draw(Drawing(drawing.width, drawing.height, near), dpi)
 
 
@@ -133,16 +133,31 @@ class _Painter:
         self.image.paste(_BLACK, corner, dark.resize(size, Image.Resampling.NEAREST))
 
 
-def _touches(item: Item, regions: Sequence[tuple[float, float, float, float]]) -> bool:
-    """Whether the item can put ink in one of these regions (left, top, right, bottom in mm); in doubt yes."""
-    low_x, low_y, high_x, high_y = _extent(item)
+Extent = tuple[float, float, float, float]  # left, top, right, bottom in mm
+_EXTENTS: dict[int, tuple[Item, Extent]] = {}
+"""By the identity of items, which are kept here, so that it stays theirs: labels share their pictures as objects."""
+_MOST_EXTENTS = 2_000
+
+
+def _known_extent(item: Item) -> Extent:
+    known = _EXTENTS.get(id(item))
+    if known is None:
+        if len(_EXTENTS) >= _MOST_EXTENTS:
+            _EXTENTS.clear()
+        known = _EXTENTS[id(item)] = item, _extent(item)
+    return known[1]
+
+
+def _touches(extent: Extent, regions: Sequence[Extent]) -> bool:
+    """Whether an item of this extent can put ink in one of these regions; in doubt yes."""
+    low_x, low_y, high_x, high_y = extent
     for left, top, right, bottom in regions:
         if low_x < right and left < high_x and low_y < bottom and top < high_y:
             return True
     return False
 
 
-def _extent(item: Item) -> tuple[float, float, float, float]:
+def _extent(item: Item) -> Extent:
     """Left, top, right and bottom (mm) beyond which an item puts no ink."""
     if isinstance(item, Text):
         return _text_extent(item)

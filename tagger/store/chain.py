@@ -18,6 +18,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import UTC, date, datetime
 from itertools import islice
+from json.encoder import encode_basestring
 from typing import Any, Final, NamedTuple
 
 from sqlalchemy import Column, Connection, event, inspect, select, update
@@ -111,13 +112,17 @@ def digest_of(table: str, values: Mapping[str, Any], salt: str) -> str:
 def _digest(table: str, values: Mapping[str, Any], salt: bytes) -> bytes:
     left_out = UNCHAINED_COLUMNS.get(table, frozenset())
     kept = {
-        name: "".join(value.digested) if type(value) is Written else as_digested(_plain(value))
-        for name, value in values.items()
-        if value is not None and name not in left_out
+        name: _digested(value) for name, value in values.items() if value is not None and name not in left_out
     }
-    columns = ",".join(f"{as_digested(name)}:{kept[name]}" for name in sorted(kept))
+    columns = ",".join([f"{encode_basestring(name)}:{kept[name]}" for name in sorted(kept)])
     text = f"[{as_digested(table)},{{{columns}}}]"
     return hashlib.sha256(salt + text.encode()).digest()
+
+
+def _digested(value: Any) -> str:
+    if type(value) is str:  # as most are
+        return encode_basestring(value)
+    return "".join(value.digested) if type(value) is Written else as_digested(_plain(value))
 
 
 def link_of(before: str, id: int, table: str, key: str, digest: str) -> str:
