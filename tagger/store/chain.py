@@ -178,7 +178,9 @@ def link_pending(session: Session) -> None:
         return
     rows: dict[tuple[str, str], bytes] = {}  # as each was written last
     again: set[tuple[str, str]] = set()
-    for one in noted:
+    noted.reverse()
+    while noted:  # a long run has many: none is held twice
+        one = noted.pop()
         if isinstance(one, Table):
             values = _values_of(one)
             name = (one.__tablename__, _key_of(type(one), values))
@@ -194,7 +196,6 @@ def link_pending(session: Session) -> None:
     links = links_after(head_of(session), ((*name, last) for name, last in rows.items()))
     while some := list(islice(links, _AT_ONCE)):
         session.execute(_CHAIN.insert(), some)
-    noted.clear()
     _new(session).clear()
 
 

@@ -136,8 +136,10 @@ def add_alike(
 ) -> list[Event]:
     """The same line for several tags, in a transaction already open."""
     _refuse_unknown(session, numbers)
-    values = [{"number": n, "kind": str(kind), "at": at, "by": by, "data": data} for n in numbers]
-    ids = add_events(session, values)
+    ids: list[int] = []
+    for some in in_chunks(numbers, 1000):  # a long run has many, and none of their lines is held
+        values = [{"number": n, "kind": str(kind), "at": at, "by": by, "data": data} for n in some]
+        ids += add_events(session, values)
     return [Event(id_, number, kind, at, by, data) for id_, number in zip(ids, numbers, strict=True)]
 
 
