@@ -33,6 +33,24 @@ def test_a_wrong_minor_diameter_is_found() -> None:
     assert [(f.id, f.values["given"]) for f in found] == [("trade-check-minor", wrong)]
 
 
+@pytest.mark.parametrize(
+    ("column", "off", "told"),
+    [
+        ("pitch_mm", 0.002, {"trade-check-pitch", "trade-check-tpi"}),
+        ("pitch_mm", -0.002, {"trade-check-pitch", "trade-check-tpi"}),
+        ("thread_od_mm", 0.004, {"trade-check-diameter"}),
+        ("thread_od_mm", -0.004, {"trade-check-diameter"}),
+        ("pitch_mm", 0.0002, set()),
+    ],
+)
+def test_a_thread_that_is_not_what_its_name_says_is_found(column: str, off: float, told: set[str]) -> None:
+    """1 1/16-12 UN: 26.9875 mm and 12 threads an inch, within what rounding explains."""
+    ours, key = tables(), (Connection("sae_37_flare"), "12")
+    row = replace(ours.threads[key], **{column: getattr(ours.threads[key], column) + off})
+    found = validate._threads(replace(ours, threads={key: row}))
+    assert {f.id for f in found} == told
+
+
 def test_a_bore_as_wide_as_the_thread_itself_is_found() -> None:
     ours, key = tables(), (Connection("npt"), "1/2")
     for minor, wrong in (

@@ -11,7 +11,7 @@ from tagger.messages import Message, temperature
 from tagger.spec import AssemblySpec
 from tagger.trade import assess
 from tagger.trade.results import Assessment
-from tests.trade.made_up import HOSE, SOURCE, assembly, fluid, made_up, standard
+from tests.trade.made_up import HOSE, SOURCE, assembly, ending, fluid, hose, made_up, standard
 from tests.trade.specs import both, end
 
 FLUIDS = [fluid("water_glycol", -20, 70), fluid("water", 0, 60), fluid("synthetic_ester")]
@@ -154,3 +154,20 @@ def test_a_hose_of_no_standard_here_carries_a_fluid_as_hot_as_its_approval_says(
     data["hose"] |= {"approval": {"fluid": "synthetic_ester", "max_temperature_c": 60, "source": "a letter"}}
     asked = AssemblySpec.read(data | {"fluid": "synthetic_ester", "max_temperature_c": asked_c})
     assert assess(asked).working_pressure.value_bar == bar
+
+
+@pytest.mark.parametrize(("asked", "bar"), [(None, 100), ("mineral_oil", 100), ("water", 60)])
+def test_ratings_for_a_fluid_hold_for_that_fluid_and_oil_is_meant_where_none_is_named(
+    asked: str | None, bar: float
+) -> None:
+    by_fluid = (("mineral_oil", 100), ("water", 60))
+    hoses = made_up(
+        hose_pressure=[hose(b, fluid=f) for f, b in by_fluid], hose_fluids=[fluid("water", 0, 60)]
+    )
+    ends = made_up(
+        connection_pressure=[ending(b, fluid=f) for f, b in by_fluid],
+        hose_pressure=[hose(150)], hose_fluids=[fluid("water", 0, 60)],
+    )  # fmt: skip
+    for found, limit in ((hoses, "hose"), (ends, "end_a")):
+        rated = assess(assembly(fluid=asked), found).working_pressure
+        assert (rated.value_bar, rated.limited_by) == (bar, limit)

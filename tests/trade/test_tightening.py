@@ -40,7 +40,7 @@ def nm(low: float | None, high: float, **more: object) -> row.TighteningRow:
     return tight(torque_min_nm=low, torque_max_nm=high, **more)
 
 
-def flats(low: float, high: float, basis: str = "finger_tight", **more: object) -> row.TighteningRow:
+def flats(low: float | None, high: float, basis: str = "finger_tight", **more: object) -> row.TighteningRow:
     return tight(flats_min=low, flats_max=high, basis=basis, **more)
 
 
@@ -282,6 +282,15 @@ def test_flats_without_a_starting_point_are_kept_aside_and_named() -> None:
     assert found.flats is None
     (said,) = found.spread
     assert "a starting point the source does not state" in str(said)
+
+
+def test_flats_beside_those_shown_are_told_as_a_range_or_as_at_most() -> None:
+    """The spread says what each source counts: both figures, or that it gives a ceiling only."""
+    ranged, ceiling = (
+        by(flats(1, 1.5), flats(low, 3, "wrench_resistance", source="another")) for low in (2.5, None)
+    )
+    for found, told in ((ranged, "2 1/2 to 3 flats"), (ceiling, "at most 3 flats")):
+        assert [told in str(line) for line in found.spread] == [True], found.spread
 
 
 def test_sources_that_disagree_are_named_in_the_spread() -> None:
