@@ -87,3 +87,18 @@ def test_a_figure_that_is_the_printed_one_in_another_unit_is_taken(
     assert [r.max_working_bar for r in tables.hose_pressures["SAE 100R2"] if r.confidence == "shop"] == [
         float(bar)
     ]
+
+
+def test_what_a_shop_writes_is_the_shops_whatever_it_calls_it(tmp_path: Path) -> None:
+    row = hose("190").replace(",shop,", ",published,")
+    read = load(tmp_path, "hose_pressure", HOSE_COLUMNS, row).raw["hose_pressure"]
+    (own,) = [r for r in read if r.source == "data sheet 7"]
+    assert (own.max_working_bar, own.confidence) == (190, "shop")
+
+
+def test_a_column_that_may_be_left_out_takes_none_behind_it_along(tmp_path: Path) -> None:
+    """A limit of heat is read where the columns before it, for a fluid, are missing."""
+    columns = f"{HOSE_COLUMNS},max_temperature_c"
+    read = load(tmp_path, "hose_pressure", columns, hose("190") + ",80").raw["hose_pressure"]
+    (own,) = [r for r in read if r.source == "data sheet 7"]
+    assert (own.fluid, own.max_temperature_c, own.part) == ("", 80, "")

@@ -8,11 +8,9 @@ import pytest
 
 from tagger import phrases
 from tagger.messages import Message, temperature
-from tagger.spec import AssemblySpec
 from tagger.trade import assess
 from tagger.trade.results import Assessment
 from tests.trade.made_up import HOSE, SOURCE, assembly, ending, fluid, hose, made_up, standard
-from tests.trade.specs import both, end
 
 FLUIDS = [fluid("water_glycol", -20, 70), fluid("water", 0, 60), fluid("synthetic_ester")]
 """Water glycol to 70 °C, water from 0 to 60 °C, esters not at all; the hose goes from -40 to 100 °C."""
@@ -143,17 +141,6 @@ def test_a_fluid_that_no_source_names_is_a_danger_unless_it_is_mineral_oil() -> 
 def test_a_hose_of_another_range_has_other_limits() -> None:
     hotter = made_up(hose_standards=[standard(max_temperature_c=150.0)])
     assert "too_hot" not in {w.code for w in assess(assembly(max_temperature_c=140), hotter).warnings}
-
-
-@pytest.mark.parametrize(("asked_c", "bar"), [(59, 90), (60, 90), (61, None), (None, None)])
-def test_a_hose_of_no_standard_here_carries_a_fluid_as_hot_as_its_approval_says(
-    asked_c: float | None, bar: float | None
-) -> None:
-    data = both("own line 900", 8, end("orfs", 8)).as_dict()
-    data["hose"] |= {"rating": {"value_bar": 90, "source": "sheet 7"}}
-    data["hose"] |= {"approval": {"fluid": "synthetic_ester", "max_temperature_c": 60, "source": "a letter"}}
-    asked = AssemblySpec.read(data | {"fluid": "synthetic_ester", "max_temperature_c": asked_c})
-    assert assess(asked).working_pressure.value_bar == bar
 
 
 @pytest.mark.parametrize(("asked", "bar"), [(None, 100), ("mineral_oil", 100), ("water", 60)])

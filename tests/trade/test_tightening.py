@@ -660,3 +660,19 @@ def test_every_torque_of_a_nut_is_known_again_on_a_stud_as_a_tag_carries_it() ->
             assert joints.is_of_nut(carried, stud), (key, low, high)
             more = carried.model_copy(update={"torque_max_nm": round(high + 0.1, 1)})
             assert joints.is_of_nut(more, stud) == ((low, round(high + 0.1, 1)) in ranges), (key, low, high)
+
+
+@pytest.mark.parametrize(
+    ("family", "size", "form", "said"),
+    [
+        ("bspp", "1/2", "male", True),
+        ("bspp", "1/2", "female_swivel", False),
+        ("orfs", "12", "male", False),
+    ],
+)
+def test_a_stud_of_a_family_that_has_nuts_too_is_said_to_have_the_torque_of_a_stud(
+    family: str, size: str, form: str, said: bool
+) -> None:
+    found, warnings = advice("end_a", an_end(Connection(family), size, form), tables())
+    assert found.torque is not None
+    assert ("stud_not_nut" in {w.code for w in warnings}) is said
