@@ -57,7 +57,7 @@ def _end_text(box: EndBox, looks: _Forms) -> tuple[_Frame, _Set | None]:
     """The frame in which most is large, and what is said of the end in its place; None where it does not fit."""
     fitted = {frame: _fits(looks, frame.rooms, box, spare=1) for frame in _frames(box)}
     frame = max(
-        fitted, key=lambda each: _liking(fitted[each], len(looks))
+        fitted, key=lambda each: _liking(fitted[each], len(looks), box)
     )  # the widest picture of those as large and as full
     found = fitted[frame]
     return frame, None if found is None else _Set.of(found, frame.rooms)
@@ -123,13 +123,13 @@ class _Frame:
 _PICTURES = (1.0, 0.85, 0.7)  # shares of a picture's width, where the text beside it wants the room
 
 
-def _liking(fitted: _Fit | None, forms: int) -> tuple[bool, float, int]:
-    """Whether more is said than in the last form, which is for where no other fits; of what is read at arm's length
-    the smallest em, in steps that make a difference; how much is said."""
+def _liking(fitted: _Fit | None, forms: int, box: EndBox) -> tuple[bool, float, int]:
+    """Whether it is legible and more is said than in the last form, which is for where no other fits; of what is read
+    at arm's length the smallest em, in steps that make a difference; how much is said."""
     if fitted is None:
         return False, 0.0, 0
     size = min((found.size for one, found in fitted.said if one.main), default=10.0)
-    return fitted.form < forms - 1, round(size / 0.2) * 0.2, -fitted.form
+    return fitted.form < forms - 1 and _legible(fitted, box), round(size / 0.2) * 0.2, -fitted.form
 
 
 @lru_cache(maxsize=64)
@@ -320,12 +320,12 @@ def _refused(forms: _Forms, room: _Room, index: int, job: Job) -> TemplateError:
 def _fits(forms: _Forms, rooms: _Rooms, box: EndBox | BetweenBox, spare: int = 0) -> _Fit | None:
     """The fullest form that fits at about full size, else a short one as large as it can be; None where none fits.
 
-    The last ``spare`` forms are for where no other fits at all.
+    The last ``spare`` forms are for where no other fits, or its values would be too small to read.
     """
     usual = len(forms) - spare
     found: _Fit | None = None
     for place, said in enumerate(forms):
-        if place >= usual and found:
+        if place >= usual and found and _legible(found, box):
             break
         if (stacked := _stacked(said, rooms, box)) is None:
             continue
@@ -353,6 +353,14 @@ def _first_room(said: Sequence[Said], rooms: _Rooms) -> int:
     if len(rooms) == 1:
         return len(said)
     return next((place for place, one in enumerate(said) if one.main), len(said))
+
+
+_LEGIBLE = 3.0  # em in mm: capitals of 2.2 mm
+
+
+def _legible(found: _Fit, box: EndBox | BetweenBox) -> bool:
+    """Whether what is read at arm's length can be read without a glass in oily light."""
+    return all(its.size >= min(_LEGIBLE, box.text) - 1e-9 for each, its in found.said if each.main)
 
 
 def _large(said: Said, found: Fitted, box: EndBox | BetweenBox, width: float) -> bool:

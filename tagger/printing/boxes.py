@@ -129,10 +129,15 @@ def _field(box: FieldBox, index: int, job: Job) -> Part:
     if box.keep is None:
         return _of_forms(forms, box, index, job)
     width, height = box.inner
-    for form in forms:  # what must stay leads: bold, and larger where there is room
+    dangers = fields.told_dangers(job.tag, job.template.languages)
+    for form in forms:  # what must stay leads: bold, and larger where there is room; dangers are bold
         led = tuple(
             Paragraph(
-                text, box.text * (1.0 if place else 1.3), box.text_min, box.bold or not place, not place
+                text,
+                box.text * (1.0 if place else 1.3),
+                box.text_min,
+                box.bold or not place or text in dangers,
+                not place,
             )
             for place, text in enumerate(form)
         )

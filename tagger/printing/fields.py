@@ -537,6 +537,12 @@ def duty_forms(tag: Tag, languages: tuple[str, ...]) -> Duty:
     return dangers, once(voice(message) for voice in spoken for message in _duty(tag))
 
 
+def told_dangers(tag: Tag, languages: tuple[str, ...]) -> tuple[str, ...]:
+    """The dangers in every form that a field has of them."""
+    said = (*_dangers(tag), *rating.shortest_dangers(tag))
+    return once(voice(message) for voice in voices(languages) for message in said)
+
+
 def caution_lines(
     tag: Tag, languages: tuple[str, ...], *, short: bool, dangers: bool
 ) -> tuple[tuple[str, ...], ...]:

@@ -16,15 +16,19 @@ BOTTOM = 0.22  # what hangs below the last baseline
 _STEP = 0.96  # each size tried is this much smaller than the one before
 _UNWRAPPED_FROM = 0.85  # a line stays whole where wrapping would gain less than this
 # A figure is never parted from its fraction or its unit ("1 1/4 flats" broken after the 1 reads as 1), nor from "≤" or
-# the elbow it is the angle of, an end from its letter, a sign from the word before it; nor is a telephone number.
+# the elbow it is the angle of, an end from its letter, a flange's code from its number, a sign from the word before it;
+# nor is a telephone number.
 _TOGETHER = re.compile(
-    r"(?<=\d) (?=\d+/\d|\d{3,}\b|(?:mm|in|bar|psi|N·m|lbf·ft|°[CF]?)(?!\w))"
-    r"|(?<=[≤≥«]) | (?=[:;?!»](?:\s|$))"
+    r"(?<=\b\d\d) (?=\d\d\b(?!°))|(?<=\d) (?=\d+/\d|\d{3,}\b|(?:mm|in|bar|psi|N·m|lbf·ft|°[CF]?)(?!\w))"
+    r"|(?<=[≤≥«]) |(?<=[Cc]ode) (?=6)|(?<=código) (?=6)| (?=[:;?!»](?:\s|$))"
     r"|(?<=[^\W\d_]) (?=[AB](?![\w'’])|\d+°(?!\s?[CF]))"
 )
 _NOUGHTS = str.maketrans("123456789", "0" * 9)
 _DIGIT = re.compile("[0-9]")
 _HYPHEN = re.compile(r"(?:(?<=[^\W\d_]{2}-)|(?<=°-))(?=[^\W\d_]{2})")
+
+
+Piece = tuple[str, float, bool]  # a piece of a text, its width in ems, and whether a space stands before it
 
 
 class Fitted(NamedTuple):
@@ -102,11 +106,11 @@ def _unwrapped_size(lines: tuple[str, ...], width: float, height: float, largest
 def _wrapped(
     lines: tuple[str, ...], width: float, height: float, largest: float, smallest: float, bold: bool
 ) -> Fitted | None:
-    words = [[(word, text_width(word, 1.0, bold)) for word in line.split(" ") if word] for line in lines]
+    pieces = [_measured(line, bold).pieces for line in lines]
     space = text_width(" ", 1.0, bold)
     size = largest
     while True:
-        set_lines = _broken(words, width / size, space)
+        set_lines = _broken(pieces, width / size, space)
         if set_lines is not None and block_height(len(set_lines), size) <= height + 1e-6:
             return Fitted(tuple(set_lines), size)
         if size <= smallest:
@@ -114,21 +118,21 @@ def _wrapped(
         size = max(smallest, size * _STEP)
 
 
-def _broken(lines: list[list[tuple[str, float]]], room: float, space: float) -> list[str] | None:
-    """Greedy line breaking between words; None where one word alone is too wide."""
+def _broken(lines: list[tuple[Piece, ...]], room: float, space: float) -> list[str] | None:
+    """Greedy line breaking between the pieces; None where one piece alone is too wide."""
     out = []
-    for words in lines:
-        line: list[str] = []
-        used = 0.0
-        for word, width in words:
+    for pieces in lines:
+        line, used = "", 0.0
+        for piece, width, joint in pieces:
             if width > room:
                 return None
-            if line and used + space + width > room:
-                out.append(" ".join(line))
-                line, used = [], 0.0
-            used += (space if line else 0.0) + width
-            line.append(word)
-        out.append(" ".join(line))
+            before = space if joint and line else 0.0
+            if line and used + before + width > room:
+                out.append(line)
+                line, used, before = "", 0.0, 0.0
+            line += (" " if before else "") + piece
+            used += before + width
+        out.append(line)
     return out
 
 
@@ -231,7 +235,7 @@ def _paragraph(one: Paragraph, width: float, size: float) -> Fitted | None:
         else:
             lines[-1] += (" " if joint and lines[-1] else "") + piece
             used += (before if used else 0.0) + across
-    leading = LEADING_MAIN if one.main else LEADING
+    leading = LEADING_MAIN if one.main and "_" not in one.text else LEADING  # a line to write on lies low
     return Fitted(tuple(line.replace("\u00a0", " ") for line in lines), size, leading)
 
 
@@ -255,7 +259,7 @@ class _Measured(NamedTuple):
     """
 
     width: float
-    pieces: tuple[tuple[str, float, bool], ...]
+    pieces: tuple[Piece, ...]
     broadest: float
 
 

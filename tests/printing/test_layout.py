@@ -23,7 +23,7 @@ from tagger.printing.words import voices
 from tagger.settings import ShopSettings
 from tagger.spec import AssemblySpec, Tightening
 from tagger.trade import assess
-from tests.printing.conftest import STRAIGHT, a_tag
+from tests.printing.conftest import RATED, STRAIGHT, a_tag
 
 WEEK = Path(__file__).parents[2] / "examples" / "week"
 README = (Path(__file__).parents[2] / "label_templates" / "README.md").read_text(encoding="utf-8")
@@ -266,6 +266,45 @@ def test_nothing_runs_into_anything_beside_it(longest, assessed):
                         )
 
 
+@pytest.mark.parametrize("name", [name for name in template.names() if name != "do_not_use"])
+def test_no_line_to_write_on_runs_through_the_text_below_it(name):
+    """On the smallest label it lay on the word for the danger: 0.236 of an em below the baseline, by the font."""
+    for language in LANGUAGES:
+        tag = a_tag(STRAIGHT, **RATED["a fluid and a heat beyond the limits"])
+        items = lay_out(tag, template.load(name).in_languages([language])).drawing.items
+        said = [item for item in items if isinstance(item, Text) and not item.turn]
+        for line in said:
+            left, right = across(line)
+            for below in said:
+                start, end = across(below)
+                if "__" in line.text and start < right and left < end and line.y < below.y:
+                    assert line.y + 0.236 * line.size <= below.y - CAPITALS * below.size + 0.01, below.text
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_danger_is_bold_on_the_smallest_label(language):
+    tag = a_tag(STRAIGHT, **RATED["a fluid and a heat beyond the limits"])
+    word = Translator(language)("report-danger", text="").strip(" :\u00a0")
+    items = lay_out(tag, template.load("roll_2x1").in_languages([language])).drawing.items
+    assert [item.bold for item in items if isinstance(item, Text) and item.text.startswith(word)] == [True]
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_no_tightening_value_is_smaller_than_the_eye_reads_in_oily_light(language, longest):
+    """On the flag label's narrow block a torque had capitals of 1.6 mm, to keep words that the picture says."""
+    for name in ("flag_label", "roll_4x2", "end_tag_a", "sleeve_tag", "hang_tag"):
+        label = template.load(name).in_languages([language])
+        for tag in longest[::5]:
+            items = [i for i in lay_out(tag, label).drawing.items if isinstance(i, Text) and i.bold]
+            for item in items:
+                assert "N·m" not in item.text or item.size * CAPITALS >= 2.18, (name, item.text)
+
+
+def test_a_word_with_a_hyphen_is_broken_after_it_where_it_finds_no_room():
+    found = fit(("Wasserfest-Armaturen Käßler",), 24.0, 60.0, 3.9, 3.9, False)
+    assert found is not None and found.lines == ("Wasserfest-", "Armaturen", "Käßler")
+
+
 def across(item):
     width = text_width(item.text, item.size, item.bold)
     left = item.x - {"start": 0, "middle": 0.5, "end": 1}[item.anchor] * width
@@ -433,11 +472,16 @@ def test_a_figure_is_never_parted_from_its_fraction_or_unit():
         "hembra con tuerca loca, codo 90°",
         "visto desde el extremo A, codo A",
         "lettre « A »",
+        "-16 Flansch Code 62",
+        "-16 brida código 61",
+        "Flexibles du Quai, tél. 01 55 50 10 00, 2026-11-25",
     ],
 )
 def test_a_sign_an_angle_and_an_ends_letter_stay_with_what_they_belong_to(text):
     """Broken after "≤" a limit reads as the value; a line that begins with a colon, an angle or A says nothing."""
-    together = re.findall(r"≤ \d+ bar|max\. :|codo 90°|extremo A|codo A|« A »", text)
+    together = re.findall(
+        r"≤ \d+ bar|max\. :|codo 90°|extremo A|codo A|« A »|(?:Code|código) 6.|01 55 50 10 00", text
+    )
     assert together
     for width in np.arange(16, 60, 0.5):
         one = fit((text,), float(width), 60.0, 3.0, 2.2, False)
