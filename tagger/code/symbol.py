@@ -128,7 +128,7 @@ def code128(text: str) -> Symbol:
     """
     if not text or not all(32 <= ord(letter) < 127 for letter in text):
         raise SymbolError(Problem("text", text, Message("code-symbol-letters")))
-    pattern = _Code128(text).build()[0]
+    [pattern] = _Code128(text).build()
     modules = np.frombuffer(pattern.encode(), dtype=np.uint8)[None] == ord("1")
     return Symbol("code128", text, modules, CODE128_QUIET)
 

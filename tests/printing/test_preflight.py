@@ -3,6 +3,7 @@
 import dataclasses
 from pathlib import Path
 
+import numpy as np
 import pytest
 
 from tagger.errors import TemplateError
@@ -142,6 +143,7 @@ def test_a_symbol_at_the_very_edge_has_no_quiet_zone(tmp_path, make_tag):
         (finding,) = flight._quiet_zones(page, touched)
         assert finding.severity == "refuse"
         assert "quiet zone" in finding.text
+    assert np.array_equal(flight._cut(placed, dots, 203), dots[: last + 1, : last + 1])
     beside = dots.copy()
     beside[100, last + 1] = beside[last + 1, 100] = 0
     assert flight._quiet_zones(page, beside) == []

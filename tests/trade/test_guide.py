@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 from tagger.messages import angle
 from tagger.spec import TagContent, Tightening
 from tagger.trade import assess, guide, motion
 from tagger.trade.steps import OF_ONE_END, PHASES
-from tagger.trade.tables import Tables, tables
+from tagger.trade.tables import tables
+from tests.trade.made_up import bend, ending, hose, made_up, standard
 from tests.trade.specs import both, end, example
 
 FIRST = Tightening(
@@ -55,16 +58,21 @@ def test_the_end_that_is_connected_first_comes_first() -> None:
 
 
 def test_what_is_remembered_of_one_assembly_is_told_of_no_other_with_the_same_ends() -> None:
-    """Hoses of other ratings and bend radii, with ends that are rated and with ends that are not."""
-    shared = Tables.of(tables().raw)
-    ends = (end("sae_37_flare", 12), end("sae_37_flare", 12, material="stainless_steel"))
-    for one in ends:
-        told = [
-            tuple(assess(both(hose, 12, one), of).end_a.figures.items())
-            for hose in ("SAE 100R1", "SAE 100R12", "SAE 100R2")
-            for of in (shared, Tables.of(tables().raw))
-        ]
-        assert told[0::2] == told[1::2] and len(set(told)) == 3
+    """Three hoses that differ from the first in their bend radius alone, and in their rating alone."""
+    hoses = {"MADE 1": (100, 200), "MADE 2": (100, 300), "MADE 3": (90, 200)}
+    files: dict[str, list[Any]] = {
+        "hose_standards": [standard(name) for name in hoses],
+        "hose_pressure": [hose(bar, standard=name) for name, (bar, _) in hoses.items()],
+        "hose_bend": [bend(radius, standard=name) for name, (_, radius) in hoses.items()],
+    }
+    made = made_up(**files)
+    found = [assess(both(name, 12, end("sae_37_flare", 12)), made).end_a for name in hoses]
+    assert len({tuple(advice.figures.items()) for advice in found}) == 3
+    unrated = made_up(**files, connection_pressure=[ending(120, size="4")])
+    beyond: dict[str, Any] = {"max_temperature_c": 150}
+    for more, told in (({}, "at_most"), (beyond, "no_pressure")):
+        steps = assess(both("MADE 1", 12, end("sae_37_flare", 12), **more), unrated).end_a.steps
+        assert {"pressure", "at_most", "no_pressure"} & set(steps) == {told}
 
 
 def test_the_record_names_the_source_of_the_figure_that_a_step_uses() -> None:

@@ -369,6 +369,16 @@ def test_what_a_source_says_of_a_fluid_in_the_old_hose_is_not_said_of_the_new_on
     assert verdicts(back)["fluid"] == "same"
 
 
+def test_a_heat_that_is_stated_is_told_as_one_and_a_limit_as_a_limit() -> None:
+    for stated, said in (
+        ({"max_temperature_c": 90}, "trade-compare-temperature"),
+        ({}, "trade-compare-temperature-limits"),
+    ):
+        found = compare(assembly(**stated), assembly(), made_up())
+        [field] = [field for field in found.fields if field.field == "max_temperature_c"]
+        assert (field.verdict, field.reason.id) == ("same", said)
+
+
 def test_a_tag_for_less_heat_does_not_replace_though_its_hose_would_bear_it() -> None:
     found = compare(assembly(max_temperature_c=90), assembly(max_temperature_c=60), made_up())
     assert verdicts(found)["max_temperature_c"] == "dangerous"

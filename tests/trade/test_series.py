@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from typing import Any
 
 import pytest
@@ -89,6 +90,38 @@ def test_a_shops_torque_for_one_series_is_not_shown_for_the_other_nor_where_none
         "L": None,
         None: None,
     }
+
+
+def test_a_row_for_one_series_says_so_in_the_words_of_its_source_too() -> None:
+    """The letter alone, typed wrong, would give a light stud the heavy one's torque or rating."""
+    ours, seen = tables(), Counter[str]()
+    rows = [(r.series, f"{r.end_type} {r.source} {r.note}") for of in ours.tightening.values() for r in of]
+    rows += [
+        (r.series, f"{r.applies_to} {ours.where_from(r.source)} {r.note}")
+        for of in ours.end_pressures.values()
+        for r in of
+        if r.family != "din_standpipe"  # a plain tube: its rows are held against the cones' below
+    ]
+    for series, text in rows:
+        if series:
+            words = {word for word in ("light", "heavy") if word in text.casefold()}
+            assert words == {{"L": "light", "S": "heavy"}[series]}, text
+            seen[series] += 1
+    assert min(seen["L"], seen["S"]) > 30
+
+
+def test_a_plain_tube_of_a_series_has_the_rating_of_the_cone_of_that_series() -> None:
+    cones, seen = {"L": "din24_light", "S": "din24_heavy"}, 0
+    for size in tables().sizes(Connection("din_standpipe")):
+        for series in tables().series_of(Connection("din_standpipe"), size):
+            tube = End.model_validate(
+                {"connection": "din_standpipe", "size": size, "form": "standpipe", "series": series}
+            )
+            nut = End.model_validate({"connection": cones[series], "size": size, "form": "female_swivel"})
+            bars = [end_rating("end_a", one, tables()).value_bar for one in (tube, nut)]
+            assert bars[0] == bars[1], (size, series)
+            seen += bars[0] is not None
+    assert seen > 10
 
 
 def test_a_series_is_refused_where_the_family_has_none() -> None:

@@ -109,6 +109,7 @@ def torque(row: Row) -> str:
         if near(r.torque_min_nm, row["torque_min"], factor) and near(r.torque_max_nm, row["torque_max"], factor)
         and near(r.flats_min, row["flats_min"]) and near(r.flats_max, row["flats_max"])
         and near(r.turns_min, row["turns_min"]) and near(r.turns_max, row["turns_max"])
+        and r.basis == row["basis"].replace(" ", "_")  # a count from another start is another count
     ]  # fmt: skip
     if not agree:
         return "is not kept"

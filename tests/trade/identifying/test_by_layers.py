@@ -131,6 +131,14 @@ def test_a_part_number_of_the_shops_does_not_widen_what_its_standard_can_be() ->
     assert [size.outside_mm for size in left.sizes] == [(30, 30)]
 
 
+def test_a_diameter_is_between_one_and_two_hundred_and_fifty_millimetres() -> None:
+    assert [HoseSeen.read(bore=text).bore_mm for text in ("1", "1.5", "250")] == [1, 1.5, 250]
+    for text in ("0.99", "250.1"):
+        with pytest.raises(SpecError) as refused:
+            HoseSeen.read(bore=text)
+        assert [problem.field for problem in refused.value.problems] == ["bore"]
+
+
 def test_a_text_that_is_no_count_is_shown_as_far_as_forty_letters() -> None:
     for given, shown in (("9" * 40, "9" * 40), ("9" * 41, "9" * 40)):
         with pytest.raises(SpecError) as refused:
