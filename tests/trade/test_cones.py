@@ -14,6 +14,23 @@ def test_the_flare_is_a_nose_on_the_male_and_a_funnel_in_the_swivel(form: str, o
     assert cone_of(Connection.SAE_37_FLARE, Form(form), tables()) == Cone(outside, 37)
 
 
+def test_a_nose_goes_into_a_funnel_in_every_family() -> None:
+    """The male and the nut that it goes into; of an inverted flare both males go into the fixed female."""
+    mates = [(Form.MALE, Form.FEMALE_SWIVEL), (Form.MALE_SWIVEL, Form.FEMALE_FIXED)]
+    pairs = {
+        family: [one.outside for one in found if one is not None]
+        for family in tables().families
+        for a, b in mates
+        if all(found := [cone_of(family, form, tables()) for form in (a, b)])
+    }
+    assert len(pairs) > 10 and all(sorted(outside) == [False, True] for outside in pairs.values()), pairs
+    angles = {
+        family: {cone.half_angle for form in Form if (cone := cone_of(family, form, tables())) is not None}
+        for family in pairs
+    }
+    assert all(len(of) == 1 for of in angles.values()), "and both at one angle"
+
+
 def test_what_seals_without_a_cone_has_none() -> None:
     assert cone_of(Connection.ORFS, Form.MALE, tables()) is None
 

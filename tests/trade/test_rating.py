@@ -111,6 +111,21 @@ def test_a_year_names_the_edition_in_force_then_of_several_that_are_dated() -> N
         assert hose_rating(Hose(standard=HOSE, dash=12, edition=str(year)), dated)[0].value_bar == bar, year
 
 
+def test_no_raised_figure_holds_for_a_hose_of_2003_or_before() -> None:
+    """SAE J517 of July 2003 still has the older figures: its preview, named in the rows."""
+    dated = {name: [item for item in of if item.from_year] for name, of in tables().editions.items()}
+    assert sum(map(len, dated.values())) >= 2
+    for name, items in dated.items():
+        for item in items:
+            assert item.from_year is not None and item.from_year > 2003, (name, item.edition)
+        for dash in (4, 8, 16) if items else ():
+            rated = [
+                hose_rating(Hose(standard=name, dash=dash, edition=year), tables())[0].value_bar
+                for year in ("1990", "2003", None)
+            ]
+            assert len(set(rated)) == 1, (name, dash)
+
+
 def test_a_year_later_than_any_known_edition_raises_no_rating() -> None:
     dated = made_up(rules=rule("edition_year_known", 2011), **EDITIONS)
     hose_rating(Hose(standard=HOSE, dash=12, edition="2011"), dated)

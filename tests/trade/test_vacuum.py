@@ -41,6 +41,18 @@ def test_a_vacuum_is_that_of_the_hoses_own_size() -> None:
         assert {w.code for w in assess(spec, made).warnings if w.field == "vacuum_bar"} == codes, dash
 
 
+def test_a_vacuum_is_what_its_row_prints_in_inches_of_mercury_and_a_wider_hose_stands_no_more() -> None:
+    """1 inHg is 3386.389 Pa (NIST SP 811, appendix B); a row has hundredths of a bar."""
+    by_standard: dict[str, list[tuple[int, float]]] = {}
+    for (name, dash), rows in tables().hose_vacuums.items():
+        for one in rows:
+            assert one.vacuum_bar == pytest.approx(float(one.note.split(" inHg")[0]) * 0.03386389, abs=0.005)
+            by_standard.setdefault(name, []).append((int(dash), one.vacuum_bar))
+    for sizes in by_standard.values():
+        bars = [bar for _, bar in sorted(sizes)]
+        assert len(bars) > 5 and bars == sorted(bars, reverse=True)
+
+
 def test_a_vacuum_that_no_source_or_only_memory_gives_is_said() -> None:
     assert said(0.5) == {"vacuum_not_known": "danger"}
     remembered = said(0.5, 0.8, source="memory: an old chart", confidence="memory")

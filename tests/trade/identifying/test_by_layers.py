@@ -121,6 +121,10 @@ def test_where_no_outside_diameter_is_known_only_one_below_the_bore_excludes() -
     tables_ = _made()
     assert exclude(HoseSeen(outside_mm=60), tables_).remaining[0].unchecked == ("od",)
     assert exclude(HoseSeen(outside_mm=15), tables_).names == ()
+    assert exclude(HoseSeen(bore_mm=19), tables_).remaining[0].unchecked == (), (
+        "not measured, so not to be checked"
+    )
+    assert exclude(HoseSeen(outside_mm=30), _made(body(19, 30))).remaining[0].unchecked == ()
 
 
 def test_a_part_number_of_the_shops_does_not_widen_what_its_standard_can_be() -> None:
