@@ -114,9 +114,7 @@ def whole(symbol: Symbol) -> bool:
         return False
     order, shares = _syndrome_shares(symbol.version, symbol.level)
     bits = data.reshape(-1)[_module_of_bit(symbol.version)]
-    sums = np.bitwise_xor.reduceat(
-        _products()[np.packbits(bits)[order][:, None], shares[0]], shares[1], axis=0
-    )
+    sums = np.bitwise_xor.reduceat(_times(np.packbits(bits)[order], shares[0]), shares[1], axis=0)
     return not sums.any()
 
 
@@ -230,7 +228,7 @@ def _codewords(text: str, version: int, level: str) -> npt.NDArray[np.uint8]:
     data += (b"\xec\x11" * (room // 8))[: room // 8 - len(data)]  # pad codewords
     whole = np.frombuffer(data, dtype=np.uint8)
     starts, order, rows = _data_order(version, level)
-    checks = np.bitwise_xor.reduceat(_products()[whole[:, None], rows], starts, axis=0)
+    checks = np.bitwise_xor.reduceat(_times(whole, rows), starts, axis=0)
     return np.concatenate([whole[order], checks.T.reshape(-1)])
 
 
@@ -278,6 +276,11 @@ def _check_rows(length: int, version: int, level: str) -> npt.NDArray[np.uint8]:
         unit.buffer = [int(step == place) for step in range(length)]
         rows.append(util.create_bytes(unit, [block])[length:])
     return np.array(rows, dtype=np.uint8)
+
+
+def _times(codewords: npt.NDArray[np.uint8], rows: npt.NDArray[np.uint8]) -> npt.NDArray[np.uint8]:
+    """Each row multiplied by its codeword."""
+    return _products().reshape(-1).take((codewords.astype(np.intp) << 8)[:, None] + rows)
 
 
 @lru_cache(maxsize=1)

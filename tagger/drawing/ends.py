@@ -65,7 +65,7 @@ def end_picture(spec: AssemblySpec, which: str, width: float, height: float) -> 
     return one_end(Look.of(spec.end_b), which, spec.clocking_deg or 0, width, height)
 
 
-@lru_cache(maxsize=512)
+@lru_cache(maxsize=64)
 def one_end(end: Look, which: str, turn: int, width: float, height: float) -> Drawing:
     """The same of an end by its look; ``turn``: how far its elbow is turned about the hose, in degrees."""
     side = -1 if which == "a" else 1

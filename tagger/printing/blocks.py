@@ -46,7 +46,7 @@ def end_block(box: EndBox, index: int, job: Job) -> Part:
     return Part([*text.told(said)], [], (frame.plate, drawn))
 
 
-@lru_cache(maxsize=512)
+@lru_cache(maxsize=192)  # elbows that are turned are hardly met again
 def _end_picture(frame: _Frame, name: str, look: Look, turn: int) -> Still:
     """The picture of an end, in its place."""
     return Still(tuple(moved(one_end(look, name, turn, *frame.picture).items, *frame.picture_at)))

@@ -68,7 +68,7 @@ def lay_out(tag: Tag, template: Template, dpi: int = 203) -> Page:
     return Page(Drawing(*template.size, tuple(items)), tuple(symbols), dpi)
 
 
-@lru_cache(maxsize=512)
+@lru_cache(maxsize=256)
 def _in_place(still: Still, x: float, y: float) -> tuple[Item, ...]:
     """The same objects on every label that has them there."""
     return tuple(moved(still.items, x, y))

@@ -32,7 +32,7 @@ _READ: dict[str, Design] = {}  # a design never changes, so what was read once s
 _MOST = 20_000
 _PARTS: dict[object, tuple[object, Written]] = {}
 """Parts of assessments that many have, by their identity, which is theirs as long as they are kept here beside it."""
-_MOST_PARTS = 2_000
+_MOST_PARTS = 1_000
 
 
 def as_row(spec: AssemblySpec, assessment: Assessment) -> dict[str, Any]:
