@@ -42,7 +42,7 @@ PARTS: Final = light_table("recorded_part", *map(named_column, ("field", "part",
 """Which texts of a field have a part in them; on SQLite alone, and no row of it is written from here."""
 _RAREST: Final = sql(
     "SELECT asked.value FROM json_each(:parts) AS asked ORDER BY (SELECT count(*) FROM "
-    "(SELECT 1 FROM recorded_part WHERE field = :field AND part = asked.value LIMIT 1000)) LIMIT 1"
+    "(SELECT 1 FROM recorded_part WHERE field = :field AND part = asked.value LIMIT 1000)) LIMIT 2"
 )
 _PART_MISSING: Final = sql(
     "WITH RECURSIVE letter(at) AS (SELECT 1 UNION ALL SELECT at + 1 FROM letter WHERE at < "
@@ -143,9 +143,15 @@ def having(session: Session, field: str, text: str) -> Select[Any]:
     if not _in_table(session):
         in_parts = func.text_parts(row.folded).op("@>")(func.text_parts(wanted))
         return _read_through(field, text).where(in_parts)
-    with_part = select(row.text).join(PARTS, PARTS.c.text_id == row.id).where(PARTS.c.field == field)
-    rarest = _rarest(session, field, wanted)
-    return with_part.where(PARTS.c.part == rarest, row.folded.contains(wanted, autoescape=True))
+    also, (rarest, *next_to_it) = PARTS.alias("also"), _rarest(session, field, wanted)
+    with_part = select(row.text).join(PARTS, PARTS.c.text_id == row.id)
+    with_part = with_part.where(PARTS.c.field == field, PARTS.c.part == rarest)
+    for part in next_to_it:
+        has_it_too = exists().where(
+            also.c.field == field, also.c.part == part, also.c.text_id == PARTS.c.text_id
+        )
+        with_part = with_part.where(has_it_too)
+    return with_part.where(row.folded.contains(wanted, autoescape=True))
 
 
 def _read_through(field: str, text: str) -> Select[Any]:
@@ -160,12 +166,13 @@ def _wanted(field: str, text: str) -> str:
     return str(fold(text.strip()))
 
 
-def _rarest(session: Session, field: str, wanted: str) -> str:
-    """That part of a text which the fewest texts of the field have, as far as they need be counted."""
-    known: dict[tuple[str, str], str] = session.info.setdefault("rarest parts", {})
+def _rarest(session: Session, field: str, wanted: str) -> list[str]:
+    """Those two parts of a text which the fewest texts of the field have, as far as they need be counted; or its only one."""
+    known: dict[tuple[str, str], list[str]] = session.info.setdefault("rarest parts", {})
     if (field, wanted) not in known:
         parts = sorted({wanted[at : at + _PART] for at in range(len(wanted) - _PART + 1)})
-        known[field, wanted] = str(session.scalar(_RAREST, {"field": field, "parts": json.dumps(parts)}))
+        asked = {"field": field, "parts": json.dumps(parts)}
+        known[field, wanted] = list(session.scalars(_RAREST, asked))
     return known[field, wanted]
 
 
