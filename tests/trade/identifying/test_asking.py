@@ -118,6 +118,9 @@ def test_what_is_simulated_errs_about_the_true_figure() -> None:
         for drawn in (one_by_one, together):
             assert np.mean(drawn) == pytest.approx(true, abs=0.2 * errors.of(feature)), feature
             assert 0.8 < np.std(drawn) / errors.of(feature) < 1.5, feature
+    pitch = pool.low["tpi"][place, 0]
+    cut = simulate.readings(pool, place, 400, rng, errors, slips=1.0)["tpi"]
+    assert (cut.min(), cut.max()) == (pytest.approx(pitch - errors.tpi), pytest.approx(pitch + errors.tpi))
 
 
 def test_what_cannot_be_measured_leads_to_the_next_best_and_then_to_nothing() -> None:
