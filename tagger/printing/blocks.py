@@ -179,7 +179,7 @@ def _frame(box: EndBox, share: float) -> _Frame:
         plate = _plate(box.end.upper(), width - side if outer else 0.0, side)
         across = round(min(width - side - _GAP, row * 1.8), 3)
         left = width - side - _GAP - across if outer else side + _GAP
-        room = _Room(0.0, row + 0.4, width, height - row - 0.4)
+        room = _Room(0.0, row + 0.7, width, height - row - 0.7)
         return _Frame(plate, (left, 0.0), (across, row), (room,))
     beside = min(width * 0.3, width - _GAP - box.text * _FIGURE) if box.picture else 0.0
     column = max(side, beside * share)
