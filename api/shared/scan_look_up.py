@@ -63,6 +63,8 @@ def look_up(store: Store, text: str, keys: Keys = NONE) -> Scanned:
     A tag's signature is held against ``keys``.
     """
     text = _label(text)
+    if not text:
+        return Scanned("unknown", text, Message("papers-scanned-nothing"))
     try:
         spec, number = spec_on(store, text)
     except TaggerError:

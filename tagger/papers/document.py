@@ -58,7 +58,7 @@ def head(settings: ShopSettings) -> list[Any]:
 def text(words: str, size: float = 10, *, bold: bool = False) -> Paragraph:
     register_fonts()
     style = ParagraphStyle("p", fontName=_BOLD if bold else _PLAIN, fontSize=size, leading=size * 1.35)
-    return Paragraph(escape(words), style)
+    return Paragraph(escape(words).replace("\n", "<br/>"), style)
 
 
 def gap(millimetres: float) -> Spacer:

@@ -304,6 +304,12 @@ def test_another_shops_tag_is_enough_to_start_from(bench: Bench, store: Store) -
     assert answer["kind"] == "tag" and answer["fields"]["length_mm"] == "1251"
 
 
+def test_a_scan_of_nothing_is_told_and_is_no_lot(bench: Bench) -> None:
+    nothing = {"kind": "unknown", "fields": {}, "say": "Nothing was scanned. Scan the code again."}
+    for scanned in ("", "  ", "]C110", "(10)"):
+        assert bench.get("/bench/scan", params={"text": scanned}).json() == nothing
+
+
 def test_a_scanned_lot_says_what_it_is(bench: Bench, store: Store) -> None:
     bench.submit("/bench/build", {**HOSE, "hose.lot": "H-2291", "end_a.lot": "F-118"})
     hose = bench.get("/bench/scan", params={"text": "]C110h-2291"}).json()

@@ -5,6 +5,7 @@ The picture has the ends as they are clocked, with the view along the hose besid
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 from typing import Any
 
@@ -20,7 +21,7 @@ from tagger.messages import Message, least_pressure, length
 from tagger.papers import document
 from tagger.spec import AssemblySpec, End
 from tagger.store import Assembly, Store
-from tagger.store.crimps import inserted
+from tagger.store.crimps import EndCard, inserted
 from tagger.trade.cutting import Cut, cut
 from tagger.trade.tables import Tables
 from tagger.words import Words
@@ -53,7 +54,7 @@ def _sheet(
         *_parts(spec, t),
         (t("words-record-cleanliness"), known.cleanliness or ""),
         *_cutting(cut(spec, inserted(fittings, cards, spec)), spec, t),
-        *((t("stock-card-title"), t(line)) for card in cards for line in card.lines()),
+        *_cards(cards, t),
         (t("stock-traveller-proof"), t(_proof(known, tables))),
     ]
     boxes = document.table(_boxes(made, t), _BOXES, heading=True)
@@ -105,7 +106,15 @@ def _cutting(found: Cut, spec: AssemblySpec, t: Translator) -> list[tuple[str, s
         (t("stock-traveller-overall"), Words(t.language).length(spec)),
         (t("stock-cut-title"), cut_mm or "\n".join(t(why) for why in found.unknown)),
         (t("stock-traveller-arithmetic"), t(found.arithmetic) if found.arithmetic else ""),
-        *((t("stock-traveller-marks"), t(mark)) for mark in found.marks),
+        (t("stock-traveller-marks"), "\n".join(t(mark) for mark in found.marks)),
+    ]
+
+
+def _cards(cards: Sequence[EndCard], t: Translator) -> list[tuple[str, str]]:
+    """A row for each end's card, the caption at the first."""
+    said = ["\n".join(t(line) for line in card.lines()) for card in cards]
+    return [
+        (t("stock-card-title") if not place else "", card) for place, card in enumerate(filter(None, said))
     ]
 
 

@@ -173,6 +173,7 @@ papers-scanned-fitting-lot = Armaturencharge { $lot }.
 papers-scanned-fitting-lot-withdrawn = Armaturencharge { $lot }. GESPERRT, nicht verwenden: { $reasons }
 papers-scanned-unknown = { $text }: erste Verwendung dieser Charge.
 papers-scanned-unknown-withdrawn = { $text }: erste Verwendung dieser Charge. GESPERRT, nicht verwenden: { $reasons }
+papers-scanned-nothing = Es wurde nichts gescannt. Scannen Sie den Code noch einmal.
 papers-scanned-hose = Teilenummer { $part }: { LIST($hoses) }.
 papers-scanned-fitting = Artikelnummer { $number }: { $end }.
 

@@ -173,6 +173,7 @@ papers-scanned-fitting-lot = Fitting lot { $lot }.
 papers-scanned-fitting-lot-withdrawn = Fitting lot { $lot }. WITHDRAWN, do not use: { $reasons }
 papers-scanned-unknown = { $text }: first use of this lot.
 papers-scanned-unknown-withdrawn = { $text }: first use of this lot. WITHDRAWN, do not use: { $reasons }
+papers-scanned-nothing = Nothing was scanned. Scan the code again.
 papers-scanned-hose = Part number { $part }: { LIST($hoses) }.
 papers-scanned-fitting = Stock number { $number }: { $end }.
 

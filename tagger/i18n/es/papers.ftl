@@ -173,6 +173,7 @@ papers-scanned-fitting-lot = Lote de racores { $lot }.
 papers-scanned-fitting-lot-withdrawn = Lote de racores { $lot }. RETIRADO, no usar: { $reasons }
 papers-scanned-unknown = { $text }: primer uso de este lote.
 papers-scanned-unknown-withdrawn = { $text }: primer uso de este lote. RETIRADO, no usar: { $reasons }
+papers-scanned-nothing = No se ha escaneado nada. Escanee el código de nuevo.
 papers-scanned-hose = Referencia { $part }: { LIST($hoses) }.
 papers-scanned-fitting = Referencia { $number }: { $end }.
 

@@ -173,6 +173,7 @@ papers-scanned-fitting-lot = Lot d'embouts { $lot }.
 papers-scanned-fitting-lot-withdrawn = Lot d'embouts { $lot }. RETIRÉ DU SERVICE, ne pas utiliser : { $reasons }
 papers-scanned-unknown = { $text } : première utilisation de ce lot.
 papers-scanned-unknown-withdrawn = { $text } : première utilisation de ce lot. RETIRÉ DU SERVICE, ne pas utiliser : { $reasons }
+papers-scanned-nothing = Rien n'a été scanné. Scannez le code de nouveau.
 papers-scanned-hose = Référence { $part } : { LIST($hoses) }.
 papers-scanned-fitting = Référence { $number } : { $end }.
 
