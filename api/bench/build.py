@@ -166,7 +166,9 @@ def choices(request: Request) -> dict[str, Any]:
     settings = settings_of(request)
     return {
         "standards": [(s.standard, s.construction) for s in tables.standards.values()],
-        "connections": [(str(c), t(phrases.connection(c))) for c in families],
+        "connections": [
+            (str(c), t("bench-build-connection", connection=phrases.connection(c))) for c in families
+        ],
         "forms": {str(c): forms.forms_of(c, tables) for c in families},
         "form_words": {str(f): t(phrases.form(f)) for f in spec.Form},
         "sizes": {str(c): tables.sizes(c) for c in families},

@@ -42,7 +42,10 @@ def test_twelve_identical_hoses_are_one_sheet_with_twelve_numbers(bench: Bench, 
                  "Insertion mark of end A: 30 mm", "crimp diameter 31 mm +0.2 −0.2 mm", "Die: 31 set", "hold at least 30 s",
                  "Cleanliness asked for (ISO 4406) 18/16/13"):  # fmt: skip
         assert said in sheet, said
-    assert sheet.count("Crimp card") == sheet.count("Insertion marks") == 1 and sheet.count("crimp diameter") == 2
+    assert (
+        sheet.count("Crimp card") == sheet.count("Insertion marks") == 1
+        and sheet.count("crimp diameter") == 2
+    )
 
 
 def test_what_is_not_known_or_not_approved_stands_on_the_sheet(bench: Bench, store: Store) -> None:

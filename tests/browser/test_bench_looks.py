@@ -71,7 +71,7 @@ _CUT = """() => {
 _CUT_CHOICES = """() => {
   const pen = document.createElement('canvas').getContext('2d');
   document.querySelectorAll('main details').forEach((one) => { one.open = true; });
-  const told = ['form', 'medium', 'kind', 'fluid', 'hose.rating.fluid'].map((name) => `main select[name="${name}"]`);
+  const told = ['form', 'medium', 'kind', 'fluid', 'hose.rating.fluid', 'end_a.connection', 'end_b.connection', 'end.connection'].map((name) => `main select[name="${name}"]`);
   return [...document.querySelectorAll(told.join())].filter((one) => {
     const look = getComputedStyle(one), arrow = 20;
     pen.font = look.font;
@@ -237,6 +237,9 @@ _COLOURS = ["color-contrast", "link-in-text-block"]
 """The rules of axe that depend on the colour scheme; all others see the same page in light and dark."""
 
 
+_SIDEWAYS = "[...document.querySelectorAll('.scroll')].some((one) => one.scrollWidth > one.clientWidth)"
+
+
 def _flaws(page: Page, name: str, language: str) -> list[str]:
     """What axe objects to and what sticks out, in both sizes.
 
@@ -260,6 +263,8 @@ def _flaws(page: Page, name: str, language: str) -> list[str]:
         for scheme, rules in looks:
             page.emulate_media(color_scheme=scheme)  # type: ignore[arg-type]
             found += _violations(page, f"{place} {scheme}", rules)
+        if name == "shop" and size is PHONE and page.evaluate(_SIDEWAYS):
+            found.append(f"{place} has a table that scrolls sideways")
         if PICTURES:
             file = f"bench-{name}-{language}-{size['width']}.png"
             page.screenshot(path=Path(PICTURES) / file, full_page=True)

@@ -385,6 +385,7 @@ bench-build-straight = gerade
 bench-build-elbow = { $angle }-Bogen
 bench-build-other-angle = anderer Winkel
 bench-build-same = Wie Ende A
+bench-build-connection = { SAY($connection, case: "short") }
 bench-build-choose = Auswählen
 bench-build-missing = Nicht registriert. Es fehlt noch:
 bench-build-lot-no-reason = Grund wählen

@@ -385,6 +385,7 @@ bench-build-straight = straight
 bench-build-elbow = { $angle } elbow
 bench-build-other-angle = other angle
 bench-build-same = Same as end A
+bench-build-connection = { SAY($connection, case: "short") }
 bench-build-choose = Choose
 bench-build-missing = Not registered. Still missing:
 bench-build-lot-no-reason = Choose a reason

@@ -385,6 +385,7 @@ bench-build-straight = recto
 bench-build-elbow = codo de { $angle }
 bench-build-other-angle = otro ángulo
 bench-build-same = Igual que el extremo A
+bench-build-connection = { SAY($connection, case: "short") }
 bench-build-choose = Elegir
 bench-build-missing = No registrado. Todavía falta:
 bench-build-lot-no-reason = Elegir un motivo

@@ -385,6 +385,7 @@ bench-build-straight = droit
 bench-build-elbow = coude { $angle }
 bench-build-other-angle = autre angle
 bench-build-same = Comme l'extrémité A
+bench-build-connection = { SAY($connection, case: "short") }
 bench-build-choose = Choisir
 bench-build-missing = Non enregistré. Il manque encore :
 bench-build-lot-no-reason = Choisir un motif
