@@ -26,11 +26,11 @@ test: $(TOOLS) $(SYSTEM) ## lint, type-check and run all tests
 	@$(MAKE) --no-print-directory --jobs 2 types compiled
 	$(BIN)/pytest -n 4 --dist worksteal
 
-types:
+types: $(TOOLS) ## type-check only
 	$(BIN)/mypy
 
 # One process compiles what the four of the tests would each compile; what is wrong with a test, those say.
-compiled:
+compiled: $(TOOLS) ## compile the tests, once for all their processes
 	@$(BIN)/pytest --collect-only -qq >/dev/null 2>&1 || true
 
 prove: $(TOOLS) $(SYSTEM) ## what is proved by volume: kills, fuzz, requests at once, small changes that a test must notice
