@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from pathlib import Path
+from urllib.parse import parse_qsl, urlsplit
 
 from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Page, expect
@@ -53,7 +54,8 @@ def test_the_lines_are_found_confirmed_moved_by_finger_and_lead_to_identify(
     expect(page.locator("#ticks line")).to_have_count(
         round(_value(page, "threads")) - 1
     )  # a count that is off shows
-    [(diameter, pitch)] = re.findall(r"diameter=([\d.]+)\+mm&pitch=([\d.]+)", on.get_attribute("href") or "")
+    asked = dict(parse_qsl(urlsplit(on.get_attribute("href") or "").query))
+    diameter, pitch = (asked[name].partition(" ")[0] for name in ("diameter", "pitch"))
     assert abs(float(diameter) - SCENE.diameter) < 0.2 and abs(float(pitch) - SCENE.pitch) < 0.04
     assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
     assert not Axe().run(page).violations_count and not sniffer.errors(page)
@@ -82,6 +84,7 @@ def test_the_lines_are_found_confirmed_moved_by_finger_and_lead_to_identify(
     bench.get_by_role("link", name=german("measure-identify")).click()
     expect(bench.locator("[name=thread_od]").first).to_have_value(re.compile(r"26\.[67]"))
     assert not Axe().run(bench).violations_count
+    expect(bench.locator("[name=thread_od]").first).to_have_value(re.compile(" ± "))  # its band goes along
 
     plain = open_page(java_script_enabled=False)
     plain.goto(f"{live.url}/measure?lang=en")
