@@ -27,7 +27,7 @@ from tagger.trade import guide
 from tagger.trade.guide import Line, Screen
 from tagger.trade.tables import Tables
 
-_MARGIN, _CODE, _SIDE = 6.0, 27.0, 17.0  # mm; the side is that of a picture beside its steps
+_MARGIN, _CODE, _SIDE, _GAP = 6.0, 27.0, 17.0, 2.0  # mm; the side is that of a picture, the gap before it
 _WIDTH = A6[0] / mm - 2 * _MARGIN
 _TEXT, _SMALL = 8, 6.6  # points: capitals of 2.1 and 1.7 mm
 _WHOLE_TURN = 6  # flats: a longer turn is not drawn
@@ -150,6 +150,7 @@ def _columns(left: Sequence[Any], right: Any, width: float) -> Table:
     """A stack of paragraphs, and at its right what is ``width`` mm wide."""
     made = Table([[list(left), right]], colWidths=[(_WIDTH - width) * mm, width * mm])
     style: list[Any] = [(f"{side}PADDING", (0, 0), (-1, -1), 0) for side in ("LEFT", "RIGHT", "TOP")]
+    style.append(("RIGHTPADDING", (0, 0), (0, -1), _GAP * mm if width > _GAP else 0))
     made.hAlign = "LEFT"
     made.setStyle(
         TableStyle([("VALIGN", (0, 0), (-1, -1), "TOP"), *style, ("BOTTOMPADDING", (0, 0), (-1, -1), 2)])
