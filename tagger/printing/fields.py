@@ -154,6 +154,24 @@ def _made_short(tag: Tag) -> list[Message]:
     return _made_by(tag.shop_name or tag.shop, tag)
 
 
+def _made_begun(most: int) -> Callable[[Tag], list[Message]]:
+    """The name's beginning, where not even the whole name has room: no label is refused for it."""
+    return lambda tag: _made_by(_beginning(tag.shop_name or tag.shop, most), tag)
+
+
+def _beginning(name: str, most: int) -> str:
+    """Its first words in at most so many letters; of a word that is longer its first letters.
+
+    >>> [_beginning(name, 15) for name in ("Hose Shop", "Harbour and Quarry Hose", "Schlauchleitungskonfektion Ost")]
+    ['Hose Shop', 'Harbour and…', 'Schlauchleitung…']
+    """
+    if len(name) <= most:
+        return name
+    start = name[: most + 1]
+    cut = start.rpartition(" ")[0] or start[:most]
+    return f"{cut.rstrip(' ,;&-')}…"
+
+
 def _made_by(shop: str, tag: Tag) -> list[Message]:
     day = tag.content.built_on
     if not shop:
@@ -268,7 +286,9 @@ FIELDS: dict[str, Field] = {
     "number": Field(Message("printing-field-number"), lambda tag: _typed(tag.shown_number)),
     "serial": Field(Message("printing-field-serial"), lambda tag: _optional(tag.serial)),
     "built_on": Field(Message("printing-field-built_on"), _built_on),
-    "made": Field(Message("printing-field-made"), _made, shorter=(_made_short,)),
+    "made": Field(
+        Message("printing-field-made"), _made, shorter=(_made_short, _made_begun(24), _made_begun(15))
+    ),
     "hose": Field(Message("printing-field-hose"), lambda tag: [phrases.hose(tag.spec.hose)]),
     "dash": Field(Message("printing-field-dash"), _size),
     "end_a": Field(_END_A, lambda tag: [phrases.end(tag.spec.end_a)]),

@@ -77,3 +77,23 @@ def test_a_long_shop_name_stays_with_the_day_and_leaves_its_telephone_to_the_pag
     assert all("2026-11-16" in said[one] for one in said if name in said[one])
     assert phone in said["roll_4x6"] and phone in said["end_tag_a"]
     assert phone not in said["hang_tag"]
+
+
+@pytest.mark.parametrize(
+    ("name", "begins"),
+    [
+        ("Größmüller & Söhne Hydraulikschläuche Überlingen", "Größmüller"),
+        ("Hydraulikschlauchleitungskonfektionierung Müller", "Hydraulikschlau"),
+    ],
+)
+def test_no_label_is_refused_for_a_shop_name_that_has_no_room(name: str, begins: str) -> None:
+    """48 letters kept the hang tag and eight others from being printed: where nothing else fits, the name begins."""
+    spec = AssemblySpec.read(WORST)
+    tag = preview(
+        Registration(spec, assess(spec)), ShopSettings(shop_name=name, shop_phone="+49 7551 555 0100")
+    )
+    for label in (template.load(each) for each in template.names()):
+        if label.purpose != "do_not_use":
+            items = lay_out(tag, label).drawing.items
+            said = " ".join(item.text for item in items if isinstance(item, Text))
+            assert begins in said or name in said or label.name in ("roll_2x1", "thin_wrap"), label.name
