@@ -38,12 +38,19 @@ def end_block(box: EndBox, index: int, job: Job) -> Part:
     spec, content = job.tag.spec, job.tag.content
     end, values = (spec.end_a, content.tighten_a) if box.end == "a" else (spec.end_b, content.tighten_b)
     said = fields.end_said(end, values, job.template.languages)
-    frame, text = _end_text(box, _looks(said))
+    frame, text = _end_told(box, said)
     if text is None:
         raise _refused(said, frame.rooms[0], index, job)
     turn = (spec.clocking_deg or 0) if box.end == "b" else 0
     drawn = _end_picture(frame, box.end, Look.of(end), turn) if box.picture else Still(())
-    return Part([*text.told(said)], [], (frame.plate, drawn))
+    return Part([], [], (frame.plate, drawn, text))
+
+
+@lru_cache(maxsize=512)  # ends alike have the same texts
+def _end_told(box: EndBox, said: _Forms) -> tuple[_Frame, Still | None]:
+    """The frame in which most is large, and the texts in it; None where they do not fit."""
+    frame, text = _end_text(box, _looks(said))
+    return frame, Still(tuple(text.told(said))) if text else None
 
 
 @lru_cache(maxsize=192)  # elbows that are turned are hardly met again

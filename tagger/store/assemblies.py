@@ -393,6 +393,8 @@ def _columns(row: Registration) -> tuple[TagContent, dict[str, Any]]:
     if printed != carried:  # a tag that would say something else must never be printed
         raise StoreError(Problem("spec", None, Message("store-read-back")))
     spec = row.spec
+    if carried.spec is spec:  # equal to what was read: one object is kept beside the memory once
+        printed = printed.model_copy(update={"spec": spec})
     return printed, {
         "digits": digits,
         **own,

@@ -7,6 +7,7 @@ from datetime import date
 
 import pytest
 
+from tagger.code import payload
 from tagger.errors import StoreError
 from tagger.messages import Message
 from tagger.spec import AssemblySpec
@@ -100,6 +101,15 @@ def test_equal_specs_of_a_long_run_are_kept_once_and_the_rest_in_order(store: St
     assert [assembly.spec for assembly in made] == [one.spec] * 700 + [other.spec] + [one.spec] * 800
     assert [assembly.place for assembly in made] == list(range(1, 1502))
     assert [line.kind for line in store.history(drawn.numbers[1400])] == ["registered"]
+
+
+def test_a_run_keeps_a_spec_once_where_the_tag_carries_all_of_it(store: Store) -> None:
+    whole = rows(2)
+    run = [whole[0], with_lot(whole[1], "L7")]
+    (asked, said), (with_more, said_less) = store.prepare(iter(run)).labels
+    assert said.spec is asked.spec
+    assert said == payload.decode(payload.encode(said))
+    assert (with_more.spec.hose.lot, said_less.spec.hose.lot) == ("L7", None)
 
 
 def test_the_last_bad_row_of_a_long_run_registers_nothing(store: Store) -> None:
