@@ -50,6 +50,12 @@ def test_a_text_takes_as_many_bits_as_are_written_of_it(text):
         assert symbol._bits(segments, version) == written
 
 
+def test_a_run_of_fourteen_digits_at_the_end_is_written_in_numeric_mode():
+    """ISO/IEC 18004, 7.4: 47 bits instead of 77, which is more than the head of another segment takes."""
+    assert [len(segment) for segment in symbol._segments("HTTPS:" + "7" * 14)] == [6, 14]
+    assert [len(segment) for segment in symbol._segments("HTTPS:" + "7" * 13)] == [19]
+
+
 @pytest.mark.parametrize("mask", range(8))
 @pytest.mark.parametrize("level", "LMQH")
 def test_modules_are_the_librarys_own(level, mask):

@@ -79,6 +79,11 @@ def test_one_figure_in_two_units_is_shown_in_the_unit_of_its_standard() -> None:
     metric = [standard(bands="din")]
     din = made_up(hose_pressure=twice, hose_standards=metric, connection_pressure=ends)
     assert assess(assembly(), din).working_pressure.printed == "172 bar"
+    rounded = [hose(172.0, printed="2495 psi"), hose(172.4, printed="172.4 bar")]
+    bar_first = made_up(hose_pressure=rounded, hose_standards=metric, connection_pressure=ends)
+    assert assess(assembly(), bar_first).working_pressure.printed == "172.4 bar", (
+        "in bar, though the other is less"
+    )
 
 
 def test_without_the_edition_the_lower_figure_applies_and_the_warning_names_both() -> None:

@@ -79,6 +79,16 @@ def test_a_range_comes_before_a_mere_ceiling_and_among_equals_the_lowest_upper_f
     assert shown(nm(90, 110), nm(95, 105)) == 105
 
 
+def test_of_equal_torques_the_row_that_has_flats_too_is_shown() -> None:
+    """One source for both figures, whichever of the rows stands first."""
+    alone = nm(90, 110, basis="finger_tight", source="alone")
+    together = nm(90, 110, flats_min=1, flats_max=1.5, basis="finger_tight", source="together")
+    for rows in ((alone, together), (together, alone)):
+        found = by(*rows)
+        assert found.torque is not None and found.flats is not None
+        assert (found.torque.source, found.flats.source) == ("together", "together")
+
+
 def test_a_face_seal_has_one_method_torque_and_a_37_degree_flare_lets_the_fitter_choose() -> None:
     rows = [
         tight(family=Connection(family), torque_min_nm=90, torque_max_nm=95, flats_min=0.5, flats_max=0.75,

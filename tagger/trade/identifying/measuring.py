@@ -16,14 +16,10 @@ from tagger.trade.identifying.likelihood import Array, Errors, Pool
 from tagger.trade.tables import Tables
 
 SEED = 7
-WAYS: dict[str, dict[str, bool]] = {
-    "diameter": {"pitch": False, "seat": False},
-    "diameter, pitch": {"pitch": True, "seat": False},
-    "diameter, seat": {"pitch": False, "seat": True},
-    "diameter, pitch, seat": {"pitch": True, "seat": True},
-    "diameter, pitch, seat, cone": {"pitch": True, "seat": True, "cone": True},
-    "diameter, pitch, seat, cone, nose": {"pitch": True, "seat": True, "cone": True, "nose": True},
-}
+WAYS = tuple(
+    "diameter" + more
+    for more in ("", ", pitch", ", seat", ", pitch, seat", ", pitch, seat, cone", ", pitch, seat, cone, nose")
+)
 ASKED = "diameter, pitch, seat, and whatever is asked next"
 
 
@@ -60,7 +56,8 @@ def rate(tables: Tables, places: Sequence[int], way: str, each: int) -> Rate:
     hits = np.zeros(2)
     for place in places:
         among = np.array([m for m in range(len(pool)) if pool.forms[m] is pool.forms[place]])
-        readings = simulate.readings(pool, place, each, rng, errors, **WAYS[way])
+        taken = {name: name in way.split(", ") for name in ("pitch", "seat", "cone", "nose")}
+        readings = simulate.readings(pool, place, each, rng, errors, **taken)
         for weights in likelihood.likelihoods(pool, readings, errors, among):
             order = ranking.order(pool, among, weights, None, tables).places
             hits += _hits(pool, place, among[order])

@@ -52,6 +52,34 @@ def test_a_band_that_is_none_is_refused_with_its_field(read: str) -> None:
     assert (problem.field, problem.value, problem.message.id) == ("thread_od", read, "identify-not-a-band")
 
 
+def test_a_band_of_a_pitch_is_one_of_threads_per_inch() -> None:
+    """25.4 / 1.764 = 14.40 and 25.4 / 1.864 = 13.63: half of their difference is two standard deviations."""
+    slips = dict(Measurements.read(form="male", pitch="1.814 ± 0.05").slips)
+    assert slips == {"tpi": pytest.approx((25.4 / 1.764 - 25.4 / 1.864) / 4, rel=0.01)}
+
+
+def test_what_is_less_than_twice_as_likely_is_a_tie_that_the_origin_breaks() -> None:
+    given = {"form": "male", "thread_od": "8.5 mm"}
+    first, second, *_ = of(**given, origin="europe").candidates
+    assert first.connection == "bspt" and first.likelihood < second.likelihood < 2 * first.likelihood
+    assert of(**given).candidates[0].likelihood == second.likelihood
+
+
+def test_what_the_eye_says_of_a_thing_that_an_end_has_not_speaks_neither_for_nor_against_it() -> None:
+    flange = of(side="none", seals="face", shape="taper", flange_od="50.8 mm").candidates[0]
+    assert flange.connection == "flange_code61" and flange.contradicts == ()
+    assert "identify-no-value" in [reason.id for reason in flange.reasons]
+
+
+def test_flanges_of_one_size_and_two_codes_are_look_alikes() -> None:
+    """Code 61 -12 and code 62 -12: their bolts are 47.6 and 50.8 mm apart (ISO 6162-1 and -2)."""
+    [found] = [c for c in of(form="flange_head", bolt_spacing="47.6 mm").candidates
+               if (c.connection, c.size) == ("flange_code61", "12")]  # fmt: skip
+    assert [(str(one.values["other"]), one.values["sizes"]) for one in found.look_alikes] == [
+        ("Code 62 flange", ("-12",))
+    ]
+
+
 def test_with_pitch_and_seat_and_what_is_asked_next_95_of_100_come_first_and_all_are_among_three() -> None:
     pool = likelihood.pool(tables())
     places = measuring.measurable(pool)

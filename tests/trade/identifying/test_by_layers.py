@@ -184,6 +184,10 @@ def test_a_hose_whose_dash_names_the_tube_goes_by_its_own_bore() -> None:
     assert sizes(of(bore="13 mm"))["SAE 100R5"] == [10], "-10 of 100R5 has the bore of -8"
 
 
+def test_a_standard_without_a_size_of_its_own_has_all_bores_and_no_tube() -> None:
+    assert 14 in dashes("ISO 18752 35", tables()) and 18 not in dashes("ISO 18752 35", tables())
+
+
 def test_the_lay_line_is_held_against_what_was_measured() -> None:
     agrees = of(lay_line="EN 853 2SN DN 12 WP 275 BAR", kind="wire_braid", layers=2, od="22 mm")
     assert [note.id for note in agrees.notes] == ["identify-hose-line_names"]

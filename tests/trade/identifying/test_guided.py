@@ -45,6 +45,22 @@ def test_every_kind_of_the_tables_is_known_to_the_questions() -> None:
     assert {kind.family for kind in ALL} == named
 
 
+def test_ends_without_a_thread_are_neither_male_nor_female() -> None:
+    threaded = {form for form in Form if form.is_male_thread or form.is_female_thread}
+    assert threaded and set(guided.THREADLESS) == set(Form) - threaded
+    assert read({"form": "eye"}) == {"form": "eye"}
+    with pytest.raises(SpecError):
+        read({"form": "male"})  # a side says that
+
+
+def test_what_tells_two_kinds_apart_is_told() -> None:
+    found = _page(("side", "male"), ("seals", "flat"))
+    assert {(told.kind.family, told.facts) for told in found.remaining} == {
+        (Connection.BSPP, (("seat", ("60",)),)),
+        (Connection.METRIC_FLAT_STUD, ()),
+    }
+
+
 def test_whoever_answers_truly_or_leaves_any_question_keeps_the_right_kind_at_every_step() -> None:
     """For every kind, and every set of questions that is left."""
     steps = [step for step in guided.STEPS if step != "side"]
