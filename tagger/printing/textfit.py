@@ -17,10 +17,10 @@ _STEP = 0.96  # each size tried is this much smaller than the one before
 _UNWRAPPED_FROM = 0.85  # a line stays whole where wrapping would gain less than this
 # A figure is never parted from its fraction or its unit ("1 1/4 flats" broken after the 1 reads as 1), nor from "≤" or
 # the elbow it is the angle of, an end from its letter, a flange's code from its number, a sign from the word before it;
-# nor is a telephone number.
+# nor is a telephone number. No digit counts for what it is: a text is set by its look.
 _TOGETHER = re.compile(
     r"(?<=\b\d\d) (?=\d\d\b(?!°))|(?<=\d) (?=\d+/\d|\d{3,}\b|(?:mm|in|bar|psi|N·m|lbf·ft|°[CF]?)(?!\w))"
-    r"|(?<=[≤≥«]) |(?<=[Cc]ode) (?=6)|(?<=código) (?=6)| (?=[:;?!»](?:\s|$))"
+    r"|(?<=[≤≥«]) |(?<=[Cc]ode) (?=\d)|(?<=código) (?=\d)|(?<=\d°) (?=elbow\b)| (?=[:;?!»](?:\s|$))"
     r"|(?<=[^\W\d_]) (?=[AB](?![\w'’])|\d+°(?!\s?[CF]))"
 )
 _NOUGHTS = str.maketrans("123456789", "0" * 9)

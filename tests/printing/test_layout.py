@@ -18,7 +18,7 @@ from tagger.printing import raster, template
 from tagger.printing.fonts import text_width
 from tagger.printing.layout import lay_out
 from tagger.printing.sizing import dot_mm, qr_size
-from tagger.printing.textfit import Paragraph, fit, stack
+from tagger.printing.textfit import Paragraph, fit, look, read_back, stack
 from tagger.printing.words import voices
 from tagger.settings import ShopSettings
 from tagger.spec import AssemblySpec, Tightening
@@ -470,6 +470,7 @@ def test_a_figure_is_never_parted_from_its_fraction_or_unit():
         "Hose, B: ≤ 130 bar (1885 psi)",
         "Pression de service max. : ≤ 130 bar",
         "hembra con tuerca loca, codo 90°",
+        "female swivel, 45° elbow, drop 30 mm",
         "visto desde el extremo A, codo A",
         "lettre « A »",
         "-16 Flansch Code 62",
@@ -480,13 +481,18 @@ def test_a_figure_is_never_parted_from_its_fraction_or_unit():
 def test_a_sign_an_angle_and_an_ends_letter_stay_with_what_they_belong_to(text):
     """Broken after "≤" a limit reads as the value; a line that begins with a colon, an angle or A says nothing."""
     together = re.findall(
-        r"≤ \d+ bar|max\. :|codo 90°|extremo A|codo A|« A »|(?:Code|código) 6.|01 55 50 10 00", text
+        r"≤ \d+ bar|max\. :|codo 90°|45° elbow|extremo A|codo A|« A »|(?:Code|código) 6.|01 55 50 10 00", text
     )
     assert together
     for width in np.arange(16, 60, 0.5):
         one = fit((text,), float(width), 60.0, 3.0, 2.2, False)
         other = stack((Paragraph(text, 3.0, 2.2),), float(width), 60.0)
-        for lines in (one and one.lines, other and other[0].lines):
+        alike = stack((Paragraph(look(text), 3.0, 2.2),), float(width), 60.0)
+        for lines in (
+            one and one.lines,
+            other and other[0].lines,
+            alike and read_back(alike[0].lines, [text]),
+        ):
             assert not lines or all(any(part in line for line in lines) for part in together), (width, lines)
 
 
