@@ -25,7 +25,8 @@ _TOGETHER = re.compile(
 )
 _NOUGHTS = str.maketrans("123456789", "0" * 9)
 _DIGIT = re.compile("[0-9]")
-_HYPHEN = re.compile(r"(?:(?<=[^\W\d_]{2}-)|(?<=°-))(?=[^\W\d_]{2})")
+# Nor is "counter-clockwise", of which the second line alone would turn an elbow the other way.
+_HYPHEN = re.compile(r"(?:(?<=[^\W\d_]{2}-)|(?<=°-))(?!clockwise)(?=[^\W\d_]{2})")
 
 
 Piece = tuple[str, float, bool]  # a piece of a text, its width in ems, and whether a space stands before it

@@ -496,6 +496,35 @@ def test_a_sign_an_angle_and_an_ends_letter_stay_with_what_they_belong_to(text):
             assert not lines or all(any(part in line for line in lines) for part in together), (width, lines)
 
 
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_count_of_flats_or_turns_is_never_parted_from_its_word(language):
+    """As it is set on a tag: "1 1/4 to 1 1/2" with "flats" on a line of its own.
+
+    "Umdrehungen" may stand below its count: beside it both would be too small to read at arm's length.
+    """
+    for name in ("printing-flats", "printing-turns")[: 1 if language == "de" else 2]:
+        for count in ("1 1/2", "1 1/4 to 1 1/2", "2"):
+            text = Translator(language)(Message(name, count=count, many=2.0))
+            figure, word = re.split(r"\s+(?=\D+$)", text)
+            for width in np.arange(16, 60, 0.5):
+                found = stack((Paragraph(text, 4.4, 2.2, True, True),), float(width), 60.0)
+                last = figure.split(" to ")[-1]
+                assert not found or any(f"{last} {word}" in line for line in found[0].lines), found
+
+
+def test_no_line_of_a_tag_turns_counter_clockwise_into_clockwise(longest, make_tag):
+    """Its second line alone was "clockwise, viewed from end A": the elbow would point the other way."""
+    for name in template.names():
+        label = template.load(name).in_languages(["en"])
+        for tag in (make_tag(), *(each for each in longest[::4] if each.spec.clocking_deg)):
+            lines = texts(lay_out(tag, label))
+            assert not [line for line in lines if re.match(r"clockwise", line)], (name, lines)
+    for width in np.arange(20, 60, 0.5):
+        said = (Translator("en")("printing-clocking-counted"),)
+        found = fit(said, float(width), 60.0, 3.0, 2.2, False)
+        assert not found or not any(line.startswith("clockwise") for line in found.lines), found
+
+
 @pytest.mark.parametrize("whole", ["HFD-R),", "O-ring"])
 def test_a_single_letter_is_never_parted_at_its_hyphen(whole):
     for width in np.arange(12, 40, 0.5):

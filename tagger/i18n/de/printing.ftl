@@ -9,7 +9,7 @@ printing-at_most = { SAY($parts, case: "short") }: ≤ { $pressure }
 printing-at_most-all = ≤ { $pressure }
 printing-dangers = GEFAHR, Grenzen überschritten: { LIST($dangers) }
 printing-not-known-least = nicht bekannt: Hersteller fragen
-printing-dangers-least = GEFAHR: { LIST($dangers) }
+printing-dangers-least = GEFAHR: { $dangers }
 printing-danger-fluid = Medium
 printing-danger-heat = Hitze
 printing-danger-cold = Kälte
@@ -23,7 +23,7 @@ printing-write-end_b = Ende B, { $what }: __________ bar (Armaturenhersteller)
 printing-caption = { $caption }:
 printing-size = -{ $dash } ({ $inches })
 printing-serial = { $place } von { $of }
-printing-clocking-short = Verdrehwinkel { $angle } gegen den Uhrzeigersinn, von Ende A aus gesehen
+printing-clocking-short = Verdrehwinkel { $angle } linksherum, von Ende A gesehen
 printing-clocking-shortest = { $angle } linksherum, von Ende A gesehen
 printing-covers = { LIST($covers) }
 printing-tolerance = −{ $minus } / +{ $plus }; { $source }
@@ -45,8 +45,8 @@ printing-end-title = { $size } { SAY($connection, case: "short") }
 printing-end-form = { $form }, { $shape }
 printing-end-jump = Sprunggröße: Nippel für Schlauch -{ $dash }
 printing-flats = { $many ->
-    [one] { $count } Fläche
-   *[other] { $count } Flächen
+    [one] { $count } Fläche
+   *[other] { $count } Flächen
  }
 printing-turns = { $many ->
     [one] { $count } Umdrehung
@@ -60,7 +60,7 @@ printing-per-screw = je Schraube { $screw }
 printing-per-any-screw = je Schraube; Größe und Festigkeitsklasse nennt der Hersteller
 printing-per-any-screw-short = je Schraube; Schraube laut Hersteller
 printing-tightening-not-known = Anziehen nicht bekannt: Wert des Armaturen-Herstellers verwenden
-printing-clocking-counted = gegen den Uhrzeigersinn, von Ende A aus gesehen
+printing-clocking-counted = linksherum, von Ende A gesehen
 printing-clocking-seen = von A aus
 printing-made = { $shop }, { $day }
 printing-caution = Falscher Druck, falsches Gewinde oder falsches Anziehen kann schwere Verletzungen verursachen. Vor dem Lösen den gesamten Druck ablassen. Angaben des Armaturenherstellers und örtliche Vorschriften beachten.

@@ -9,7 +9,7 @@ printing-at_most = { SAY($parts, case: "short") }: ≤ { $pressure }
 printing-at_most-all = ≤ { $pressure }
 printing-dangers = DANGER, beyond published limits: { LIST($dangers) }
 printing-not-known-least = not known: ask the manufacturer
-printing-dangers-least = DANGER: { LIST($dangers) }
+printing-dangers-least = DANGER: { $dangers }
 printing-danger-fluid = fluid
 printing-danger-heat = heat
 printing-danger-cold = cold
@@ -45,12 +45,12 @@ printing-end-title = { $size } { SAY($connection, case: "short") }
 printing-end-form = { $form }, { $shape }
 printing-end-jump = jump size: -{ $dash } hose tail
 printing-flats = { $many ->
-    [one] { $count } flat
-   *[other] { $count } flats
+    [one] { $count } flat
+   *[other] { $count } flats
  }
 printing-turns = { $many ->
-    [one] { $count } turn
-   *[other] { $count } turns
+    [one] { $count } turn
+   *[other] { $count } turns
  }
 printing-basis-finger_tight = from finger-tight
 printing-basis-wrench_resistance = from wrench resistance

@@ -9,7 +9,7 @@ printing-at_most = { SAY($parts, case: "short") }: ≤ { $pressure }
 printing-at_most-all = ≤ { $pressure }
 printing-dangers = PELIGRO, fuera de los límites publicados: { LIST($dangers) }
 printing-not-known-least = no se conoce: consulte al fabricante
-printing-dangers-least = PELIGRO: { LIST($dangers) }
+printing-dangers-least = PELIGRO: { $dangers }
 printing-danger-fluid = fluido
 printing-danger-heat = calor
 printing-danger-cold = frío
@@ -45,12 +45,12 @@ printing-end-title = { $size } { SAY($connection, case: "short") }
 printing-end-form = { $form }, { $shape }
 printing-end-jump = salto de tamaño: espiga para manguera -{ $dash }
 printing-flats = { $many ->
-    [one] { $count } cara
-   *[other] { $count } caras
+    [one] { $count } cara
+   *[other] { $count } caras
  }
 printing-turns = { $many ->
-    [one] { $count } vuelta
-   *[other] { $count } vueltas
+    [one] { $count } vuelta
+   *[other] { $count } vueltas
  }
 printing-basis-finger_tight = desde el apriete con los dedos
 printing-basis-wrench_resistance = desde la resistencia con la llave

@@ -9,7 +9,7 @@ printing-at_most = { SAY($parts, case: "short") } : ≤ { $pressure }
 printing-at_most-all = ≤ { $pressure }
 printing-dangers = DANGER, hors des limites publiées : { LIST($dangers) }
 printing-not-known-least = valeur inconnue (voir le fabricant)
-printing-dangers-least = DANGER : { LIST($dangers) }
+printing-dangers-least = DANGER : { $dangers }
 printing-danger-fluid = fluide
 printing-danger-heat = chaleur
 printing-danger-cold = froid
@@ -45,14 +45,14 @@ printing-end-title = { $size } { SAY($connection, case: "short") }
 printing-end-form = { $form }, { $shape }
 printing-end-jump = embout réduit ou augmenté : tétine pour tuyau -{ $dash }
 printing-flats = { $many ->
-    [one] { $count } pan
-    [below_two] { $count } pan
-   *[other] { $count } pans
+    [one] { $count } pan
+    [below_two] { $count } pan
+   *[other] { $count } pans
  }
 printing-turns = { $many ->
-    [one] { $count } tour
-    [below_two] { $count } tour
-   *[other] { $count } tours
+    [one] { $count } tour
+    [below_two] { $count } tour
+   *[other] { $count } tours
  }
 printing-basis-finger_tight = à partir du serrage aux doigts
 printing-basis-wrench_resistance = à partir de la résistance à la clé
