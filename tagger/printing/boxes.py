@@ -51,7 +51,7 @@ from tagger.printing.template import (
     WordsBox,
     own_text,
 )
-from tagger.printing.textfit import LEADING, TOP, Fitted, Paragraph, fit, stack, stack_height
+from tagger.printing.textfit import LEADING, LEADING_DENSE, TOP, Fitted, Paragraph, fit, stack, stack_height
 from tagger.printing.words import once, voices
 from tagger.spec import AssemblySpec
 
@@ -130,14 +130,15 @@ def _field(box: FieldBox, index: int, job: Job) -> Part:
         return _of_forms(forms, box, index, job)
     width, height = box.inner
     dangers = fields.told_dangers(job.tag, job.template.languages)
-    for form in forms:  # what must stay leads: bold, and larger where there is room; dangers are bold
-        led = tuple(
+    for leading, form in product((LEADING, LEADING_DENSE), forms):
+        led = tuple(  # what must stay leads: bold, and larger where there is room; dangers are bold
             Paragraph(
                 text,
                 box.text * (1.0 if place else 1.3),
                 box.text_min,
                 box.bold or not place or text in dangers,
                 not place,
+                leading=leading,
             )
             for place, text in enumerate(form)
         )

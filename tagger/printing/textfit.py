@@ -10,6 +10,9 @@ from typing import NamedTuple
 from tagger.printing.fonts import text_width
 
 LEADING = 1.18  # from baseline to baseline, in ems
+LEADING_DENSE = (
+    1.12  # where a label would be refused else: descenders still stand clear of the capitals below
+)
 LEADING_MAIN = 1.0  # of what is main: digits and units, which have nothing above a capital
 TOP = 0.77  # from the top of the first line's capitals to its baseline
 BOTTOM = 0.22  # what hangs below the last baseline
@@ -141,6 +144,7 @@ class Paragraph(NamedTuple):
     """One text of a stack, between its largest and smallest em in mm. What is ``main`` shrinks last.
 
     ``follows``: it stands on the line of the one before it, where that is one line and leaves it room.
+    ``leading`` in ems, of what is not main.
     """
 
     text: str
@@ -149,6 +153,7 @@ class Paragraph(NamedTuple):
     bold: bool = False
     main: bool = False
     follows: bool = False
+    leading: float = LEADING
 
 
 _ONE_LINE_FROM = 0.85  # what is main stays on one line where it is hardly smaller for it
@@ -236,7 +241,7 @@ def _paragraph(one: Paragraph, width: float, size: float) -> Fitted | None:
         else:
             lines[-1] += (" " if joint and lines[-1] else "") + piece
             used += (before if used else 0.0) + across
-    leading = LEADING_MAIN if one.main and "_" not in one.text else LEADING  # a line to write on lies low
+    leading = LEADING_MAIN if one.main and "_" not in one.text else one.leading  # a line to write on lies low
     return Fitted(tuple(line.replace("\u00a0", " ") for line in lines), size, leading)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 
 import pytest
 
@@ -87,6 +88,28 @@ def test_all_dangers_at_once_and_one_alone_are_named_in_words(name: str, languag
         for danger, told in zip(dangers, rated.dangers(tag.content), strict=True):
             short, full = t(f"printing-danger-{danger}"), t(told)
             assert any(" ".join(words.split()) in " ".join(said.split()) for words in (short, full)), danger
+
+
+@IN_EACH
+def test_the_smallest_label_takes_two_elbows_two_dangers_and_an_unknown_hose_with_any_fluid(
+    language: str,
+) -> None:
+    """Lines set closer than usual: many of these were refused. None touches the one below it."""
+    t, label = Translator(language), template.load("roll_2x1").in_languages([language])
+    for fluid in ("mineral_oil", "water_oil_emulsion", "water_glycol", "phosphate_ester", "synthetic_ester",
+                  "vegetable_oil", "polyglycol", "transmission_fluid", "lpg", "brake_fluid"):  # fmt: skip
+        spec = {**TWO_ELBOWS, "fluid": fluid, "max_temperature_c": 121}
+        tag = a_tag(
+            spec, **RATED["a fluid and a heat beyond the limits"], unverified_parts=("end_a", "end_b")
+        )
+        lines = [i for i in lay_out(tag, label).drawing.items if isinstance(i, Text)]
+        said = " ".join(line.text for line in lines)
+        assert " ".join(t(f"words-fluid-{fluid}").split()) in said and "121 °C" in said
+        for above, below in pairwise(lines[1:]):  # the number above them has no descender
+            assert below.y - above.y >= above.size * 0.236 + below.size * 0.76 - 0.01, (
+                above.text,
+                below.text,
+            )
 
 
 @IN_EACH
