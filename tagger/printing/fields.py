@@ -463,8 +463,7 @@ def _said(line: Message | Figure, style: str, languages: tuple[str, ...]) -> Ite
 
 
 def _what(end: End) -> Iterator[_Line]:
-    named = Message("printing-end-title", size=end.size_text, connection=phrases.connection(end.connection))
-    yield named, "head", _FULLNESSES
+    yield _title(end), "head", _FULLNESSES
     form, shape = phrases.form(end.form), phrases.shape(end)
     yield Message("printing-end-form", form=form, shape=shape), "small", (3,)
     if end.is_elbow and end.drop_mm is not None:
@@ -474,6 +473,13 @@ def _what(end: End) -> Iterator[_Line]:
         yield phrases.material(end.material), "small", (3,)
     if end.hose_dash is not None:
         yield Message("printing-end-jump", dash=end.hose_dash), "small", (3,)
+
+
+def _title(end: End) -> Message:
+    """Size and family; of an end of no family its description."""
+    if end.description is not None:
+        return Message("printing-end-described", description=end.description)
+    return Message("printing-end-title", size=end.size_text, connection=phrases.connection(end.connection))
 
 
 def _how(end: End, values: Tightening | None) -> Iterator[_Line]:

@@ -532,6 +532,16 @@ def test_a_single_letter_is_never_parted_at_its_hyphen(whole):
         assert found is None or any(whole in line for line in found[0].lines), (width, found)
 
 
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_what_an_end_of_no_family_is_described_by_does_not_run_into_what_it_is_called(language):
+    """ "Tr 30x3 own nut other connection" stood there as one name."""
+    other = {"connection": "other", "description": "Tr 30x3 own nut", "form": "female_swivel"}
+    label = template.load("hang_tag").in_languages([language])
+    said = " ".join(texts(lay_out(a_tag({**STRAIGHT, "end_a": other}, tighten_a=None), label)))
+    called = Translator(language)("words-connection-other")
+    assert f"Tr 30x3 own nut ({called})" in said.replace("\u00a0", " ")
+
+
 def test_no_word_is_lost_when_text_wraps():
     line = "one two three four five six seven eight nine ten"
     assert " ".join(fit((line,), 22.0, 30.0, 3.0, 1.7, False).lines) == line

@@ -42,6 +42,7 @@ printing-tighten-torque = Anziehen { $end }: { $torque }
 printing-tighten-count = Anziehen { $end }: { $count }
 printing-tighten-unknown = Anziehen { $end }: { $unknown }
 printing-end-title = { $size } { SAY($connection, case: "short") }
+printing-end-described = { $description } (sonstiger Anschluss)
 printing-end-form = { $form }, { $shape }
 printing-end-jump = Sprunggröße: Nippel für Schlauch -{ $dash }
 printing-flats = { $many ->

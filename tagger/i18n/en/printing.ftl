@@ -42,6 +42,7 @@ printing-tighten-torque = Tighten { $end }: { $torque }
 printing-tighten-count = Tighten { $end }: { $count }
 printing-tighten-unknown = Tighten { $end }: { $unknown }
 printing-end-title = { $size } { SAY($connection, case: "short") }
+printing-end-described = { $description } (other connection)
 printing-end-form = { $form }, { $shape }
 printing-end-jump = jump size: -{ $dash } hose tail
 printing-flats = { $many ->

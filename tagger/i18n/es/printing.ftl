@@ -42,6 +42,7 @@ printing-tighten-torque = Apriete { $end }: { $torque }
 printing-tighten-count = Apriete { $end }: { $count }
 printing-tighten-unknown = Apriete { $end }: { $unknown }
 printing-end-title = { $size } { SAY($connection, case: "short") }
+printing-end-described = { $description } (otra conexión)
 printing-end-form = { $form }, { $shape }
 printing-end-jump = salto de tamaño: espiga para manguera -{ $dash }
 printing-flats = { $many ->

@@ -42,6 +42,7 @@ printing-tighten-torque = Serrage { $end } : { $torque }
 printing-tighten-count = Serrage { $end } : { $count }
 printing-tighten-unknown = Serrage { $end } : { $unknown }
 printing-end-title = { $size } { SAY($connection, case: "short") }
+printing-end-described = { $description } (autre raccord)
 printing-end-form = { $form }, { $shape }
 printing-end-jump = embout réduit ou augmenté : tétine pour tuyau -{ $dash }
 printing-flats = { $many ->
