@@ -297,6 +297,9 @@ FIELDS: dict[str, Field] = {
     "end_b_short": Field(_END_B, lambda tag: _short_end(tag.spec.end_b)),
     "length": Field(Message("printing-field-length"), lambda tag: [phrases.overall_length(tag.spec)]),
     "length_short": Field(Message("printing-field-length"), lambda tag: _value(length(tag.spec.length_mm))),
+    "length_basis": Field(
+        Message("printing-field-length_basis"), lambda tag: [phrases.length_basis(tag.spec.length_basis)]
+    ),
     "clocking": Field(_CLOCKING, lambda tag: _optional(phrases.clocking(tag.spec))),
     "clocking_short": Field(_CLOCKING, _clocking_short, shorter=(_clocking_shortest,)),
     "working_pressure": Field(

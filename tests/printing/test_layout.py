@@ -426,6 +426,15 @@ def test_an_angle_in_words_says_which_way_it_is_counted_and_from_where(name, lan
         assert any(form.replace(" ", "") in said for form in forms), said
 
 
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_flag_label_says_what_the_length_is_measured_between(language, make_tag):
+    """Of two elbows the centrelines or the faces: they lie a drop apart at each end."""
+    label, t = template.load("flag_label").in_languages([language]), Translator(language)
+    for tag in (make_tag(), make_tag(STRAIGHT)):
+        said = " ".join(texts(lay_out(tag, label)))
+        assert t(f"words-length_basis-{tag.spec.length_basis}") in said, said
+
+
 def test_what_is_not_known_says_so(make_tag):
     unknown = make_tag(working_pressure_bar=None, tighten_a=None, tighten_b=None)
     shown = " ".join(texts(lay_out(unknown, template.load("hang_tag"))))

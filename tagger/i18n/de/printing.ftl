@@ -79,6 +79,7 @@ printing-field-dash = Größe
 printing-field-end_a = Ende A
 printing-field-end_b = Ende B
 printing-field-length = Länge
+printing-field-length_basis = Gemessen
 printing-field-clocking = Verdrehwinkel
 printing-field-working_pressure = Max. Betriebsdruck
 printing-field-dangers = Gefahr

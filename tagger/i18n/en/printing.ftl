@@ -79,6 +79,7 @@ printing-field-dash = Size
 printing-field-end_a = End A
 printing-field-end_b = End B
 printing-field-length = Length
+printing-field-length_basis = Measured
 printing-field-clocking = Clocking angle
 printing-field-working_pressure = Max. working pressure
 printing-field-dangers = Danger

@@ -79,6 +79,7 @@ printing-field-dash = Tamaño
 printing-field-end_a = Extremo A
 printing-field-end_b = Extremo B
 printing-field-length = Longitud
+printing-field-length_basis = Medida
 printing-field-clocking = Ángulo de orientación
 printing-field-working_pressure = Presión de trabajo máx.
 printing-field-dangers = Peligro

@@ -81,6 +81,7 @@ printing-field-dash = Module
 printing-field-end_a = Extrémité A
 printing-field-end_b = Extrémité B
 printing-field-length = Longueur
+printing-field-length_basis = Mesurée
 printing-field-clocking = Angle d'orientation
 printing-field-working_pressure = Pression de service max.
 printing-field-dangers = Danger
