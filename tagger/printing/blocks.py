@@ -204,7 +204,7 @@ def between(box: BetweenBox, index: int, job: Job) -> Part:
     angles = fields.clocking_said(job.tag, job.template.languages)
     frame, said, angle = _between(box, _looks(above), _looks(angles))
     if said is None:
-        raise _refused(above, frame.room, index, job)
+        raise _refused(above, frame.room, index, job, 1 - _ANGLE_SHARE if angles else 1.0)
     if not angles:
         return Part([*said.told(above)], [])
     if angle is None:
@@ -280,6 +280,7 @@ def _no_smaller(mine: _Fit, others: _Fit) -> bool:
     )
 
 
+_ANGLE_SHARE = 0.45  # of a box's width, that the angle's column takes at most
 _LEAST_PICTURE = 9.4  # mm: below it the letters of a clocking picture cover its elbows
 _ASIDE = (
     12.2,
@@ -298,7 +299,8 @@ def _angle_frames(box: BetweenBox) -> tuple[_AngleFrame, ...]:
 def _in_a_column(box: BetweenBox) -> Iterator[_AngleFrame]:
     """The angle under its picture, right of the rest; the picture largest first."""
     width, height = box.inner
-    least = max(min(height * 0.6, width * 0.36), min(width * 0.45, box.text * 2.45))  # "270°"
+    gap = _GAP * max(1.0, width / 30)  # where there is width, a length is not read on into the angle
+    least = max(min(height * 0.6, width * 0.36), min(width * _ANGLE_SHARE, box.text * 2.45))  # "270°"
     for beside in (least, *(each for each in _ASIDE if least < each < width * 0.5)):
         largest, left = min(beside, height * 0.65), width - beside
         for share in (1.0, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7):
@@ -306,22 +308,25 @@ def _in_a_column(box: BetweenBox) -> Iterator[_AngleFrame]:
             if share == 1.0 or size >= _LEAST_PICTURE:
                 below = _Room(left, size + 0.4, beside, height - size - 0.4)
                 middle = left + (beside - size) / 2 if share < 1.0 else left
-                yield _AngleFrame(_Room(0.0, 0.0, left - _GAP, height), below, size, (middle, 0.0))
+                yield _AngleFrame(_Room(0.0, 0.0, left - gap, height), below, size, (middle, 0.0))
 
 
 def _in_a_row(box: BetweenBox) -> Iterator[_AngleFrame]:
-    """Text, angle and picture side by side, where the box is low; the angle's part narrowest first."""
+    """Text, picture and angle side by side, where the box is low; the angle's part narrowest first.
+
+    The picture stands between: "-12 (3/4 in) 315°" on one line reads as one.
+    """
     width, height = box.inner
     least = box.text * 2.45  # "270°"
     for figure in (least, *(each for each in _ASIDE if least < each < width * 0.5)):
         wide = width - height - figure - 2 * _GAP
-        room = _Room(wide + _GAP, 0.0, figure, height)
-        yield _AngleFrame(_Room(0.0, 0.0, wide, height), room, round(height, 3), (width - height, 0.0))
+        room = _Room(width - figure, 0.0, figure, height)
+        yield _AngleFrame(_Room(0.0, 0.0, wide, height), room, round(height, 3), (wide + _GAP, 0.0))
 
 
-def _refused(forms: _Forms, room: _Room, index: int, job: Job) -> TemplateError:
+def _refused(forms: _Forms, room: _Room, index: int, job: Job, share: float = 1.0) -> TemplateError:
     texts = (one.text for one in forms[-1])
-    return too_small(texts, (room.width, room.height), SMALLEST_TEXT_MM, index, job)
+    return too_small(texts, (room.width, room.height), SMALLEST_TEXT_MM, index, job, share)
 
 
 def _fits(forms: _Forms, rooms: _Rooms, box: EndBox | BetweenBox, spare: int = 0) -> _Fit | None:

@@ -271,9 +271,13 @@ def _plate(
     small = _small(box)
     figures = said.figures if box.stacked else (" / ".join(said.figures),)
     main = tuple(Paragraph(text, box.text, box.text_min, box.bold, main=True) for text in figures if text)
-    told = tuple(Paragraph(text, small, SMALLEST_TEXT_MM, bool(said.figures)) for text in form)
+    largest = small if said.figures else max(small, _TO_WRITE_ON)
+    told = tuple(Paragraph(text, largest, SMALLEST_TEXT_MM, bool(said.figures)) for text in form)
     caption = Paragraph(" / ".join(said.captions), small, SMALLEST_TEXT_MM)
     return _stacked((caption, *main, *told), *room)
+
+
+_TO_WRITE_ON = 3.2  # em in mm, at most, of what a value is written beside: without figures there is room
 
 
 def _small(box: PressureBox) -> float:

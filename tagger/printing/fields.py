@@ -519,15 +519,23 @@ def _per_screw(end: End, values: Tightening) -> Iterator[_Line]:
 
 
 def between_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
-    """Hose and length, with the length's basis, without, and in two lines; the angle of two elbows stands beside its picture."""
+    """Hose and length, with the length's basis, without, and in two lines; the angle of two elbows stands beside its picture.
+
+    The standard's edition gives way before the basis: a length between other points is another hose.
+    """
     spec, long = tag.spec, length(tag.spec.length_mm)
+    hose: list[_Line] = [(phrases.hose(spec.hose), "head", (3, 1, 0))]
+    forms: tuple[int, ...] = (3, 1, 0)
+    if spec.hose.edition:
+        hose.append((phrases.hose(spec.hose.model_copy(update={"edition": None})), "head", (2,)))
+        forms = (3, 2, 1, 0)
     lines: list[_Line] = [
-        (phrases.hose(spec.hose), "head", (2, 1, 0)),
-        (long, "main", (2, 1)),
+        *hose,
+        (long, "main", (3, 2, 1)),
         (Message("printing-value", value=long), "main", (0,)),
-        (phrases.length_basis(spec.length_basis), "small", (2,)),
+        (phrases.length_basis(spec.length_basis), "small", (3, 2)),
     ]
-    return _forms(lines, (2, 1, 0), languages)
+    return _forms(lines, forms, languages)
 
 
 def clocking_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:

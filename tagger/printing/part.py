@@ -64,12 +64,16 @@ class Part:
 
 
 def too_small(
-    texts: Iterable[str], room: tuple[float, float], smallest: float, index: int, job: Job
+    texts: Iterable[str], room: tuple[float, float], smallest: float, index: int, job: Job, share: float = 1.0
 ) -> TemplateError:
-    """That texts do not fit in the ``room`` a box gives them, with the size at which the box would hold them."""
+    """That texts do not fit in the ``room`` a box gives them, with the size at which the box would hold them.
+
+    ``share``: of each millimetre that the box is made wider, how much the texts get at least.
+    """
     texts, inner = tuple(texts), job.template.box[index].inner
     need = needed(texts, room[0], smallest)
-    across, down = (up(inner[side] + max(0.0, need[side] - room[side])) for side in (0, 1))
+    grown = (1.0 / share, 1.0)
+    across, down = (up(inner[side] + max(0.0, need[side] - room[side]) * grown[side]) for side in (0, 1))
     message = Message(
         "printing-box-text",
         width=round(inner[0], 1),

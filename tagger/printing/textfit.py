@@ -18,18 +18,21 @@ TOP = 0.77  # from the top of the first line's capitals to its baseline
 BOTTOM = 0.22  # what hangs below the last baseline
 _STEP = 0.96  # each size tried is this much smaller than the one before
 _UNWRAPPED_FROM = 0.85  # a line stays whole where wrapping would gain less than this
-# A figure is never parted from its fraction or its unit ("1 1/4 flats" broken after the 1 reads as 1), nor from "≤" or
-# the elbow it is the angle of, an end from its letter, a flange's code from its number, a sign from the word before it;
-# nor is a telephone number. No digit counts for what it is: a text is set by its look.
+# A figure is never parted from its fraction or its unit ("1 1/4 flats" broken after the 1 reads as 1), nor from "≤",
+# "max." or the elbow it is the angle of, an end from its letter, a flange's code from its number, a hose's standard from
+# its kind, a sign from the word before it; nor is a telephone number. No digit counts for what it is: a text is set by
+# its look.
 _TOGETHER = re.compile(
-    r"(?<=\b\d\d) (?=\d\d\b(?!°))|(?<=\d) (?=\d+/\d|\d{3,}\b|(?:mm|in|bar|psi|N·m|lbf·ft|°[CF]?)(?!\w))"
-    r"|(?<=[≤≥«]) |(?<=[Cc]ode) (?=\d)|(?<=código) (?=\d)|(?<=\d°) (?=elbow\b)| (?=[:;?!»](?:\s|$))"
+    r"(?<=_) (?=bar\b)|(?<=\b\d\d) (?=\d\d\b(?!°))|(?<=\d) (?=\d+/\d|\d{3,}\b|(?:mm|in|bar|psi|N·m|lbf·ft|°[CF]?)(?!\w))"
+    r"|(?<=[≤≥«]) |(?<=m[aá]x\.) (?=\d)|(?<=\bSAE) (?=\d{3}R)|(?<=\bEN) (?=\d{3}\b)|(?<=\bEN.\d{3}) (?=[\dR])"
+    r"|(?<=[Cc]ode) (?=\d)|(?<=código) (?=\d)|(?<=\d°) (?=elbow\b)| (?=[:;?!»](?:\s|$))"
     r"|(?<=[^\W\d_]) (?=[AB](?![\w'’])|\d+°(?!\s?[CF]))"
 )
+_HANGING = re.compile(r"_|^[^\W\d_][a-zß-ÿ]")  # a line to write on, or words: they hang below their baseline
 _NOUGHTS = str.maketrans("123456789", "0" * 9)
 _DIGIT = re.compile("[0-9]")
-# Nor is "counter-clockwise", of which the second line alone would turn an elbow the other way.
-_HYPHEN = re.compile(r"(?:(?<=[^\W\d_]{2}-)|(?<=°-))(?!clockwise)(?=[^\W\d_]{2})")
+# Nor is "counter-clockwise", of which the second line alone would turn an elbow the other way, nor "90°-Bogen".
+_HYPHEN = re.compile(r"(?:(?<=[^\W\d_]{2}-)|(?<=-\d\d°-))(?!clockwise)(?=[^\W\d_]{2})")
 
 
 Piece = tuple[str, float, bool]  # a piece of a text, its width in ems, and whether a space stands before it
@@ -241,7 +244,7 @@ def _paragraph(one: Paragraph, width: float, size: float) -> Fitted | None:
         else:
             lines[-1] += (" " if joint and lines[-1] else "") + piece
             used += (before if used else 0.0) + across
-    leading = LEADING_MAIN if one.main and "_" not in one.text else one.leading  # a line to write on lies low
+    leading = LEADING_MAIN if one.main and not _HANGING.search(one.text) else one.leading
     return Fitted(tuple(line.replace("\u00a0", " ") for line in lines), size, leading)
 
 

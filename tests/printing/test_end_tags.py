@@ -73,7 +73,7 @@ def test_a_long_shop_name_stays_with_the_day_and_leaves_its_telephone_to_the_pag
         if label.purpose != "do_not_use":
             items = lay_out(tag, label).drawing.items
             said[label.name] = " ".join(item.text for item in items if isinstance(item, Text))
-    assert {one for one in said if f"{name}, " not in said[one]} == {"roll_2x1", "thin_wrap"}
+    assert {one for one in said if f"{name}, " not in said[one]} == {"roll_2x1"}
     assert all("2026-11-16" in said[one] for one in said if name in said[one])
     assert phone in said["roll_4x6"] and phone in said["end_tag_a"]
     assert phone not in said["hang_tag"]
@@ -96,4 +96,4 @@ def test_no_label_is_refused_for_a_shop_name_that_has_no_room(name: str, begins:
         if label.purpose != "do_not_use":
             items = lay_out(tag, label).drawing.items
             said = " ".join(item.text for item in items if isinstance(item, Text))
-            assert begins in said or name in said or label.name in ("roll_2x1", "thin_wrap"), label.name
+            assert begins in said or name in said or label.name == "roll_2x1", label.name

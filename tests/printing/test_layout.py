@@ -4,14 +4,14 @@ import json
 import re
 from dataclasses import replace
 from datetime import date
-from itertools import pairwise
+from itertools import pairwise, permutations
 from pathlib import Path
 
 import numpy as np
 import pytest
 
 from tagger import phrases
-from tagger.drawing import Grid, Text
+from tagger.drawing import Grid, Line, Text
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message, angle, torque
 from tagger.printing import raster, template
@@ -282,11 +282,51 @@ def test_no_line_to_write_on_runs_through_the_text_below_it(name):
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
-def test_the_danger_is_bold_on_the_smallest_label(language):
+def test_figures_of_two_parts_that_meet_on_one_line_have_a_line_between_them(language, longest, assessed):
+    """A turn of "1 1/4 a 1 1/2 caras" stood half a millimetre before "100 °C", "-12 (3/4 in)" one before "315°"."""
+    for name in ("hang_tag", "hang_tag_two", "roll_continuous"):
+        label = template.load(name).in_languages([language])
+        for tag in (*longest[::5], *assessed):
+            items = lay_out(tag, label).drawing.items
+            walls = [item for item in items if isinstance(item, Line) and item.x1 == item.x2]
+            said = [item for item in items if isinstance(item, Text) and re.search(r"\d", item.text)]
+            for one, other in permutations(said, 2):
+                right, left = across(one)[1], across(other)[0]
+                if abs(one.y - other.y) < min(one.size, other.size) and 0 <= left - right < 1.2:
+                    assert any(right <= wall.x1 <= left and wall.y1 <= one.y <= wall.y2 for wall in walls), (
+                        name,
+                        one.text,
+                        other.text,
+                    )
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_length_beside_an_angle_says_between_which_points_it_is(language, longest):
+    """A hose's edition gives way before it."""
+    label = template.load("hang_tag").in_languages([language])
+    told = Translator(language)(phrases.length_basis("elbow_centreline"))
+    turned = [tag for tag in longest if tag.spec.clocking_deg is not None]
+    assert turned
+    for tag in turned:
+        assert told in " ".join(texts(lay_out(tag, label)))
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_line_to_write_on_is_as_large_as_the_plate_has_room(language):
+    tag = a_tag(STRAIGHT, working_pressure_bar=None, unknown_parts=("hose", "end_a", "end_b"))
+    for name in ("hang_tag", "roll_continuous"):
+        items = lay_out(tag, template.load(name).in_languages([language])).drawing.items
+        assert min(item.size for item in items if isinstance(item, Text) and "__" in item.text) >= 3, name
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_the_danger_is_bold_on_the_smallest_label_and_round_the_thinnest_hose(language):
     tag = a_tag(STRAIGHT, **RATED["a fluid and a heat beyond the limits"])
     word = Translator(language)("report-danger", text="").strip(" :\u00a0")
-    items = lay_out(tag, template.load("roll_2x1").in_languages([language])).drawing.items
-    assert [item.bold for item in items if isinstance(item, Text) and item.text.startswith(word)] == [True]
+    for name in ("roll_2x1", "thin_wrap"):
+        items = lay_out(tag, template.load(name).in_languages([language])).drawing.items
+        bold = [item.bold for item in items if isinstance(item, Text) and item.text.startswith(word)]
+        assert bold and all(bold), name
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
@@ -311,9 +351,7 @@ def across(item):
     return left, left + width
 
 
-@pytest.mark.parametrize(
-    "name", [name for name in template.names() if name not in ("thin_wrap", "do_not_use")]
-)
+@pytest.mark.parametrize("name", [name for name in template.names() if name != "do_not_use"])
 def test_shop_and_day_stand_on_every_template(name, make_tag):
     tag = make_tag(STRAIGHT, shop="Quarry Road Hose, +44 1632 960 111")
     said = " ".join(texts(lay_out(tag, template.load(name))))
@@ -485,12 +523,19 @@ def test_a_figure_is_never_parted_from_its_fraction_or_unit():
         "-16 Flansch Code 62",
         "-16 brida código 61",
         "Flexibles du Quai, tél. 01 55 50 10 00, 2026-11-25",
+        "emulsión de agua y aceite (HFA, HFB), máx. 100 °C (212 °F)",
+        "EN 857 2SC -16 (1 in)",
+        "SAE 100R13 -16 (1 in)",
+        "Hose, A, B: __________ bar (hose manufacturer)",
+        "Überwurfmutter, 90°-Bogen",
     ],
 )
 def test_a_sign_an_angle_and_an_ends_letter_stay_with_what_they_belong_to(text):
     """Broken after "≤" a limit reads as the value; a line that begins with a colon, an angle or A says nothing."""
     together = re.findall(
-        r"≤ \d+ bar|max\. :|codo 90°|45° elbow|extremo A|codo A|« A »|(?:Code|código) 6.|01 55 50 10 00", text
+        r"≤ \d+ bar|max\. :|codo 90°|45° elbow|extremo A|codo A|« A »|(?:Code|código) 6.|01 55 50 10 00"
+        r"|máx\. 100 °C|EN 857 2SC|SAE 100R13|_ bar|90°-Bogen",
+        text,
     )
     assert together
     for width in np.arange(16, 60, 0.5):

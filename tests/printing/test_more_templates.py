@@ -46,6 +46,19 @@ def test_the_do_not_use_tag_says_it_large_with_number_reason_day_and_person(lang
     assert " bar" not in text and "N·m" not in text, "nothing by which it could be installed"
 
 
+@pytest.mark.parametrize("language", LANGUAGES)
+@pytest.mark.parametrize("why", [WITHDRAWN.why, (BRIEF,)], ids=["in full", "briefly"])
+def test_letters_that_hang_below_the_reason_are_clear_of_the_day(
+    language: str, why: tuple[Message, ...]
+) -> None:
+    """They were a tenth of a millimetre above its capitals; a letter hangs 0.236 of an em, by the font."""
+    tag, label = a_tag(stop=replace(WITHDRAWN, why=why)), template.load("do_not_use").in_languages([language])
+    items = [i for i in lay_out(tag, label).drawing.items if isinstance(i, Text)]
+    [day] = [item for item in items if "2026-11-26" in item.text]
+    above = max((item for item in items if item.y < day.y and item.x == day.x), key=lambda item: item.y)
+    assert above.bold and day.y - 0.729 * day.size - (above.y + 0.236 * above.size) >= 0.3
+
+
 @pytest.mark.parametrize("dpi", [203, 300, 600])
 def test_the_code_of_the_do_not_use_tag_leads_to_the_record_and_carries_no_spec(dpi: int) -> None:
     tag = a_tag(stop=WITHDRAWN)
