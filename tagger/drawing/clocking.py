@@ -9,6 +9,7 @@ from tagger.drawing.primitives import Circle, Drawing, Item, Line, Point, Shape,
 
 _THIN = 0.2
 SMALLEST_EM = 2.2  # mm: capitals of 1.6 mm
+_LEAST_ARC = 15  # degrees: less is no more than the arrow's head
 
 
 def clocking_picture(
@@ -41,17 +42,17 @@ def _em(size: float) -> float:
 def end_view(clocking_deg: int, size: float, *, clockwise: bool = False, up: bool = False) -> list[Item]:
     """The picture of the convention without its figure, in a square of ``size``."""
     middle = size / 2
-    hub, text = size * 0.13, _em(size)
-    arm = size * 0.5 - text * 1.15
+    hub, half, text = size * 0.13, size * 0.055, _em(size)
+    arm = size * 0.5 - text
     down = -1.0 if up else 1.0  # which way elbow A points
     turn = math.radians(clocking_deg)
     bx, by = down * math.sin(turn), down * math.cos(turn)
     items: list[Item] = []
-    items += _arm(middle, (bx, by), hub, arm, size * 0.055, dashed=True)
-    items += _arm(middle, (0.0, down), hub, arm, size * 0.055, dashed=False)
+    items += _arm(middle, (bx, by), hub, arm, half, dashed=True)
+    items += _arm(middle, (0.0, down), hub, arm, half, dashed=False)
     items.append(Circle(middle, middle, hub, fill="white", width=0.4))
     items.append(Circle(middle, middle, hub * 0.5, width=_THIN))
-    items += _arc(middle, down * size * 0.25, clocking_deg, clockwise)
+    items += _arc(middle, down * size * 0.25, clocking_deg, half, clockwise)
     label = arm + text * 0.6
     apart = 1.0 if 20 < clocking_deg < 340 else 1.0 - text * 1.3 / label
     items.append(Text(middle, middle + down * label + text * 0.36, "A", text, bold=True, anchor="middle"))
@@ -74,18 +75,22 @@ def _arm(middle: float, towards: Point, hub: float, reach: float, half: float, *
     return items
 
 
-def _arc(middle: float, radius: float, clocking_deg: int, clockwise: bool) -> list[Item]:
-    """From elbow A (down; up where the radius is negative) round to elbow B, with an arrow head at B."""
+def _arc(middle: float, radius: float, clocking_deg: int, half: float, clockwise: bool) -> list[Item]:
+    """From elbow A (down; up where the radius is negative) round to elbow B, with an arrow head at B.
+
+    It runs from edge to edge of the elbows, which are ``half`` as broad on each side, where they stand that far apart:
+    a head on the dashes of a small picture hides them, and the letter.
+    """
     sweep = -(360 - clocking_deg) % 360 if clockwise else clocking_deg
     sweep = sweep - 360 if clockwise and sweep else sweep
     if sweep == 0:
         return []
+    edge = math.degrees(math.asin(half / abs(radius)))
+    edge = math.copysign(edge, sweep) if abs(sweep) >= 2 * edge + _LEAST_ARC else 0.0
     steps = max(4, abs(sweep) // 10)
-    points = []
-    for step in range(steps + 1):
-        turn = math.radians(sweep * step / steps)
-        points.append((middle + radius * math.sin(turn), middle + radius * math.cos(turn)))
-    end = math.radians(sweep)
+    turns = [math.radians(edge + (sweep - 2 * edge) * step / steps) for step in range(steps + 1)]
+    points = [(middle + radius * math.sin(turn), middle + radius * math.cos(turn)) for turn in turns]
+    end = turns[-1]
     ahead = (math.cos(end), -math.sin(end)) if sweep > 0 else (-math.cos(end), math.sin(end))
     if radius < 0:
         ahead = (-ahead[0], -ahead[1])

@@ -61,6 +61,21 @@ def test_clocking_labels_never_cover_one_another(degrees):
     assert math.hypot(a.x - b.x, a.y - b.y) > 0.75 * a.size
 
 
+@pytest.mark.parametrize("size", [9.4, 14.4, 18.0])
+@pytest.mark.parametrize("degrees", range(45, 316, 15))
+def test_the_arrow_of_a_clocking_ends_at_elbow_b_and_hides_neither_its_dashes_nor_its_letter(degrees, size):
+    """On a hang tag it lay between the dashes and ran into the letter: at 203 dpi both were a blot."""
+    drawing = clocking_picture(degrees, size, angle_text="")
+    head = [item for item in drawing.items if isinstance(item, Shape)][-1].points
+    middle, turn, letter = size / 2, math.radians(degrees), label(drawing, "B")
+    assert letter.y - 0.729 * letter.size >= 0 and letter.y <= size
+    for x, y in head:
+        before = math.cos(turn) * (x - middle) - math.sin(turn) * (y - middle)  # aside from elbow B's axis
+        assert abs(before) >= 0.055 * size - 1e-3
+        beside, above = abs(x - letter.x) / letter.size, (letter.y - y) / letter.size
+        assert beside > 0.38 or not 0 < above < 0.729
+
+
 def test_a_shop_that_counts_clockwise_sees_its_own_figure_and_the_same_elbows():
     standard, other = clocking_picture(135), clocking_picture(135, angle_text="225°", clockwise=True)
     assert side(standard, "B") == side(other, "B")
