@@ -2,24 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import lru_cache, partial
 from typing import Any, NamedTuple, Protocol
 
-from pydantic import BaseModel
 from sqlalchemy import select
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.orm import Session
 
 from tagger.code import payload
-from tagger.messages import Message
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store.base import fingerprint_of, in_chunks
 from tagger.store.chain import pend_salted, salted
 from tagger.store.models import DesignRow
-from tagger.store.texts import SharedText, ToKeep, Written, written, written_with
-from tagger.trade.results import Assessment, EndAdvice
+from tagger.store.texts import ToKeep, Written, members, written, written_with
+from tagger.trade.results import IN_COMMON, Assessment, EndAdvice
 
 
 @dataclass(frozen=True)
@@ -30,8 +28,8 @@ class Design:
 
 _READ: dict[str, Design] = {}  # a design never changes, so what was read once stays true
 _MOST = 20_000
-_PARTS: dict[object, tuple[object, Written]] = {}
-"""Parts of assessments that many have, by their identity, which is theirs as long as they are kept here beside it."""
+_PARTS: dict[tuple[int, ...], tuple[object, Written]] = {}
+"""Parts of assessments that many have, by the identity of their values, which is theirs as long as they are kept here beside it."""
 _MOST_PARTS = 1_000
 
 
@@ -42,35 +40,38 @@ def as_row(spec: AssemblySpec, assessment: Assessment) -> dict[str, Any]:
 
 def row_of(said: Written, assessment: Assessment) -> dict[str, Any]:
     """The same of a spec that is written already."""
-    ends = {"end_a": _end(assessment.end_a), "end_b": _end(assessment.end_b)}
-    found = written_with(assessment.kept_without_ends(), ends)
+    found = written_with({**assessment.kept_by_itself(), **_parts(assessment)})
     return {"id": fingerprint_of(f"[{said.text}, {found.text}]"), "spec": said, "assessment": found}
 
 
-def _end(advice: EndAdvice) -> Written:
-    """What is said of an end, its texts in pieces: ends of a kind have the same torque, steps and sources."""
-    parts = {name: _part(value) for name, value in advice if name != "figures"}
-    return written_with({"figures": advice.figures}, parts)
+def _parts(assessment: Assessment) -> dict[str, Any]:
+    """What many assessments have in common: written once."""
+    return {
+        "end_a": _end(assessment.end_a),
+        "end_b": _end(assessment.end_b),
+        **{
+            name: _once((getattr(assessment, name),), partial(assessment.kept_of, name)) for name in IN_COMMON
+        },
+    }
 
 
-def _part(part: Any) -> Written:
-    """A part as it is written, once for all assessments that have the same one."""
-    key = part if type(part) is tuple and part and type(part[0]) is str else id(part)
+def _end(advice: EndAdvice) -> dict[str, Any]:
+    """What is said of an end: ends of a kind have all but their figures in common."""
+    rest = {name: value for name, value in advice.__dict__.items() if name != "figures"}
+    dump = partial(advice.model_dump, mode="json", exclude={"figures"})
+    return {"figures": advice.figures, min(rest): _once(tuple(rest.values()), dump)}
+
+
+def _once(values: tuple[object, ...], dump: Callable[[], dict[str, Any]]) -> Written:
+    """Members as they are written, once for all that have the very same values."""
+    key = tuple(map(id, values))
     known = _PARTS.get(key)
     if known is None:
-        (kept,), (digested,) = (made := written(_as_json(part))).kept, made.digested
+        made = members(dump())
         if len(_PARTS) >= _MOST_PARTS:
             _PARTS.clear()
-        known = _PARTS[key] = part, Written((SharedText(kept),), (SharedText(digested),))
+        known = _PARTS[key] = values, made
     return known[1]
-
-
-def _as_json(part: Any) -> Any:
-    if isinstance(part, Message):
-        return part.as_json()
-    if isinstance(part, BaseModel):
-        return part.model_dump(mode="json")
-    return [_as_json(one) for one in part] if isinstance(part, tuple) else part
 
 
 class Ready(NamedTuple):

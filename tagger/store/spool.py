@@ -15,12 +15,17 @@ from pydantic import BaseModel
 
 from tagger.messages import Look, Message
 from tagger.store.texts import SharedText
-from tagger.trade.results import Flats, Torque, Turns
+from tagger.trade.results import Assessment, EndAdvice, Flats, Torque, Turns, WorkingPressure
 
 T = TypeVar("T")
-Shared = Message | SharedText | Torque | Flats | Turns | Enum | tuple[Message, ...]
+Shared = Message | SharedText | Torque | Flats | Turns | WorkingPressure | Enum | tuple[Any, ...]
 
-_SHARED = (Message, SharedText, Torque, Flats, Turns, Enum)
+_SHARED = (Message, SharedText, Torque, Flats, Turns, WorkingPressure, Enum)
+_SHARED_TUPLES: dict[type[BaseModel], tuple[str, ...]] = {
+    Assessment: ("warnings",),
+    EndAdvice: ("spread", "steps"),
+}
+"""Fields whose tuples are one object for many values of a run."""
 _MOST_SHARED = 5_000
 _PACKED_FROM = 4_000  # octets: of less it would save little room
 
@@ -29,7 +34,7 @@ class Spool(Generic[T]):
     """Values in the order they are added, read one by one as often as it takes.
 
     What is read is equal to what was added, and never the same object; but messages, of which the values of a
-    run are full, tuples of them, tightening values and texts that are shared are one object where they are the same, and written once.
+    run are full, and what else many have in common are one object where they are the same, and written once.
     """
 
     def __init__(self) -> None:
@@ -122,8 +127,8 @@ def _model_of(place: int, *values: Any) -> BaseModel:
     raise NotImplementedError
 
 
-class _Messages:
-    """Stands for a tuple of messages that is shared."""
+class _Tuple:
+    """Stands for a tuple that is shared."""
 
     __slots__ = ("place",)
 
@@ -142,7 +147,7 @@ class _Ways(dict[type, str]):
         return way
 
 
-_WAYS = _Ways({_Messages: "messages"})
+_WAYS = _Ways({_Tuple: "tuple"})
 
 
 class _Pickler(pickle.Pickler):
@@ -156,17 +161,18 @@ class _Pickler(pickle.Pickler):
         if how == "shared":
             place = self._spool.place_of(obj)
             return NotImplemented if place is None else (_shared_at, (place,))
-        if how == "messages":
+        if how == "tuple":
             return _shared_at, (obj.place,)
         if how == "model":
-            return _model_of, (self._spool.shape_of(obj), *map(self._value, obj.__dict__.values()))
+            values = obj.__dict__
+            if shared := _SHARED_TUPLES.get(type(obj)):
+                values = values | {name: self._tuple(values[name]) for name in shared}
+            return _model_of, (self._spool.shape_of(obj), *values.values())
         return NotImplemented
 
-    def _value(self, value: Any) -> Any:
-        if type(value) is tuple and value and type(value[0]) is Message:
-            place = self._spool.place_of(value)
-            return value if place is None else _Messages(place)
-        return value
+    def _tuple(self, value: Any) -> Any:
+        place = self._spool.place_of(value) if value else None  # of () there is one anyway
+        return value if place is None else _Tuple(place)
 
 
 class _Unpickler(pickle.Unpickler):

@@ -11,8 +11,7 @@ import re
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
-from itertools import groupby
-from json.encoder import encode_basestring
+from itertools import chain
 from typing import Any, NamedTuple
 
 from sqlalchemy import JSON, String, Text, TypeDecorator
@@ -93,49 +92,50 @@ def as_kept(value: Any) -> str:
 
 def looked_through(text: str, value: Any, field: str = "") -> Written:
     """The values as ``written``, whose text there is already."""
-    if ("\\" in text or not text.isprintable()) and _DOUBTFUL.search(text):  # mostly there is neither
+    if _is_doubtful(text):
         _check_within(field, value)
     return Written((text,), (_TO_DIGEST(_WHOLE.decode(text)),))
 
 
-def written_with(values: Mapping[str, Any], parts: Mapping[str, Written]) -> Written:
-    """An object of these values and, under names of their own, of parts that are written already; as ``written``."""
-    members: list[Written] = []
-    for ready, names in groupby(sorted((*values, *parts)), parts.__contains__):
-        if ready:
-            members += (_member(name, parts[name]) for name in names)
-        else:
-            members.append(_without_braces(written({name: values[name] for name in names})))
-    kept, digested = [one.kept for one in members], [one.digested for one in members]
-    return Written(_in_braces(kept, ", "), _in_braces(digested, ","))
+def _is_doubtful(text: str) -> bool:
+    if "\\" not in text and text.isprintable():  # as it mostly is
+        return False
+    return _DOUBTFUL.search(text) is not None
 
 
-def _member(name: str, part: Written) -> Written:
-    key = encode_basestring(name)
-    return Written((f"{key}: ", *part.kept), (f"{key}:", *part.digested))
+def members(values: Mapping[str, Any]) -> Written:
+    """Neighbouring members of an object as many have them, but for the name of the first; see ``written_with``."""
+    (kept,), (digested,) = (whole := written(values)).kept, whole.digested
+    after = len(min(values)) + len('{"":')
+    return Written((SharedText(kept[after + 1 : -1]),), (SharedText(digested[after:-1]),))
 
 
-def _without_braces(whole: Written) -> Written:
-    (kept,), (digested,) = whole.kept, whole.digested
-    return Written((kept[1:-1],), (digested[1:-1],))
+def written_with(values: Mapping[str, Any]) -> Written:
+    """An object as ``written``, in which ``members`` that are written already stand under the name of their first."""
+    parts: list[Written] = []
+
+    def stand_in(part: Written) -> str:
+        parts.append(part)
+        return _STANDS_IN
+
+    text = json.JSONEncoder(sort_keys=True, ensure_ascii=False, default=stand_in).encode(values)
+    kept = text.split(_SHOWN_AS)
+    if len(kept) != len(parts) + 1 or any(map(_is_doubtful, kept)):
+        _check_within("", values)
+    digested = _TO_DIGEST(_WHOLE.decode(text)).split(_SHOWN_AS)
+    return Written(
+        _together(kept, [part.kept for part in parts]), _together(digested, [part.digested for part in parts])
+    )
 
 
-def _in_braces(members: Iterable[Sequence[str]], comma: str) -> tuple[str, ...]:
-    """The members of an object as pieces of its text: neighbours are one piece where neither is shared."""
-    pieces = ["{"]
-    for place, member in enumerate(members):
-        _add(comma if place else "", pieces)
-        for piece in member:
-            _add(piece, pieces)
-    _add("}", pieces)
-    return tuple(pieces)
+_STANDS_IN = "\0"  # no text that is kept has it
+_SHOWN_AS = '"\\u0000"'
 
 
-def _add(piece: str, pieces: list[str]) -> None:
-    if type(piece) is SharedText or type(pieces[-1]) is SharedText:
-        pieces.append(piece)
-    else:
-        pieces[-1] += piece
+def _together(between: Sequence[str], parts: Iterable[Sequence[str]]) -> tuple[str, ...]:
+    """The pieces of a text: what is between the parts, and those."""
+    first, *others = between
+    return first, *chain.from_iterable((*part, after) for part, after in zip(parts, others, strict=True))
 
 
 def as_digested(value: Any) -> str:

@@ -190,6 +190,8 @@ def _kept_warning(code: str, field: str, text: str) -> Message:
 
 
 _TEXTS: Any = {"__all__": {"text"}}
+IN_COMMON = ("warnings", "working_pressure")
+"""Fields of an assessment that many have alike: one object wherever they come from ``assess``."""
 
 
 class Assessment(_Value):
@@ -221,10 +223,14 @@ class Assessment(_Value):
         """As it is stored: messages as ids and values, no text in any language."""
         return self.model_dump(mode="json", exclude={"warnings": _TEXTS})
 
-    def kept_without_ends(self) -> dict[str, Any]:
-        """The same but for both ends, for who writes it out at once, and changes nothing in it."""
-        left_out: Any = {"warnings": _TEXTS, "end_a": True, "end_b": True}
-        return self.model_dump(mode="json", exclude=left_out, context=TO_WRITE)
+    def kept_by_itself(self) -> dict[str, Any]:
+        """The same but for both ends and what is ``IN_COMMON``, for who writes it out at once, and changes nothing
+        in it."""
+        return self.model_dump(mode="json", exclude={"end_a", "end_b", *IN_COMMON}, context=TO_WRITE)
+
+    def kept_of(self, name: str) -> dict[str, Any]:
+        """One of its fields by its name, as it is stored."""
+        return self.model_dump(mode="json", include={name}, exclude={"warnings": _TEXTS})
 
     @property
     def above_published(self) -> tuple[Message, ...]:

@@ -161,6 +161,11 @@ def for_end(
     return tuple([row.step_id for row in rows]), said
 
 
+def clocking_text(degrees: int) -> str:
+    """A clocking as it stands among the figures of ``for_end``."""
+    return _in_english(angle(degrees))
+
+
 @lru_cache(maxsize=4096)  # a list of assemblies names the same figures again and again
 def _in_english(value: Value) -> str:
     return str(Message("words-as-is", text=value))

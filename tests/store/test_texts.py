@@ -77,6 +77,14 @@ def test_half_a_character_is_refused(store: Store) -> None:
         store.request_order(spec=spec(), contact=ANNA, changes="Q\ud800X")
 
 
+def test_no_text_of_an_assessment_is_taken_for_a_part_that_is_written_already(store: Store) -> None:
+    for bad in ("\0", 'x "\0"', "\0\0"):
+        found = assessment().model_copy(update={"hose_od_source": bad})
+        with pytest.raises(StoreError, match="hose_od_source: The text contains a control character"):
+            store.register(spec(), found)
+    assert store.count() == 0
+
+
 def test_line_ends_and_tabs_are_kept(store: Store) -> None:
     order = store.request_order(spec=spec(), contact=ANNA, changes="longer:\r\n\t100 mm")
     assert store.order(order.reference).changes == "longer:\r\n\t100 mm"
