@@ -293,7 +293,19 @@ _ASIDE = (
 def _angle_frames(box: BetweenBox) -> tuple[_AngleFrame, ...]:
     """Where the parts may stand; what is liked best first."""
     width, height = box.inner
+    if height > width:
+        return tuple(_underneath(box))
     return tuple(_in_a_row(box) if width > 3 * height else _in_a_column(box))
+
+
+def _underneath(box: BetweenBox) -> Iterator[_AngleFrame]:
+    """The picture with the angle beside it under the text, where the box is tall; the picture smallest first."""
+    width, height = box.inner
+    for size in (_LEAST_PICTURE, _LEAST_PICTURE * 1.15, _LEAST_PICTURE * 1.3):
+        size = round(size, 3)
+        top = height - size
+        beside = _Room(size + _GAP, top, width - size - _GAP, size)
+        yield _AngleFrame(_Room(0.0, 0.0, width, top - _GAP), beside, size, (0.0, top))
 
 
 def _in_a_column(box: BetweenBox) -> Iterator[_AngleFrame]:
@@ -394,7 +406,8 @@ def _text(stacked: Sequence[tuple[Said, Fitted]], room: _Room) -> list[Text]:
     y = 0.0
     for said, found in stacked:
         if found.beside:
-            items.append(Text(room.left + found.beside, items[-1].y, found.lines[0], found.size, said.main))
+            bold = said.main or said.head
+            items.append(Text(room.left + found.beside, items[-1].y, found.lines[0], found.size, bold))
             continue
         for line in found.lines:
             baseline = y + TOP * found.size + room.top

@@ -172,6 +172,14 @@ def _beginning(name: str, most: int) -> str:
     return f"{cut.rstrip(' ,;&-')}…"
 
 
+def _shop_short(tag: Tag) -> list[Message]:
+    return _typed(tag.shop_name or tag.shop)
+
+
+def _shop_begun(most: int) -> Callable[[Tag], list[Message]]:
+    return lambda tag: _typed(_beginning(tag.shop_name or tag.shop, most))
+
+
 def _made_by(shop: str, tag: Tag) -> list[Message]:
     day = tag.content.built_on
     if not shop:
@@ -318,7 +326,11 @@ FIELDS: dict[str, Field] = {
     "warnings": Field(Message("printing-field-warnings"), _warnings, first_only=True),
     "tightening_sources": Field(Message("printing-field-tightening_sources"), _sources, first_only=True),
     "lots": Field(Message("printing-field-lots"), _lots),
-    "shop": Field(Message("printing-field-shop"), lambda tag: _typed(tag.shop)),
+    "shop": Field(
+        Message("printing-field-shop"),
+        lambda tag: _typed(tag.shop),
+        shorter=(_shop_short, _shop_begun(24), _shop_begun(15)),
+    ),
     **{name: Field(Message(f"words-record-{name}"), _extra(name)) for name in RECORD_FIELDS},
     "order": Field(Message("printing-field-order"), _extra("order")),
     "note": Field(Message("printing-field-note"), _extra("note")),
@@ -441,7 +453,7 @@ _Line = tuple[Message | Figure, str, tuple[int, ...]]  # a line, its style, and 
 def _forms(
     lines: Iterable[_Line], forms: Iterable[int], languages: tuple[str, ...]
 ) -> tuple[tuple[Said, ...], ...]:
-    """Each form's texts once, in every language; of a figure the SI value is main and the US value stands below it."""
+    """Each form's texts once, in every language; of a figure the SI value is main, the US value below it or ``beside`` it."""
     said = [(tuple(_said(line, style, languages)), told) for line, style, told in lines]
     found: list[tuple[Said, ...]] = []
     for form in forms:
@@ -460,7 +472,7 @@ def _said(line: Message | Figure, style: str, languages: tuple[str, ...]) -> Ite
             si, us = voice.pair(line)
             yield Said(si, main=True)
             if us is not None:
-                yield Said(us, head=True)
+                yield Said(us, head=True, follows=style == "beside")
         else:
             yield Said(voice(line), style == "main", style == "head", style == "follows")
 
@@ -519,23 +531,22 @@ def _per_screw(end: End, values: Tightening) -> Iterator[_Line]:
 
 
 def between_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
-    """Hose and length, with the length's basis, without, and in two lines; the angle of two elbows stands beside its picture.
+    """Hose and length with the length's basis, that in fewer words, without it, and in two lines.
 
-    The standard's edition gives way before the basis: a length between other points is another hose.
+    The standard's edition gives way before the basis: a length between other points is another hose. The angle of two
+    elbows stands beside its picture.
     """
     spec, long = tag.spec, length(tag.spec.length_mm)
-    hose: list[_Line] = [(phrases.hose(spec.hose), "head", (3, 1, 0))]
-    forms: tuple[int, ...] = (3, 1, 0)
-    if spec.hose.edition:
-        hose.append((phrases.hose(spec.hose.model_copy(update={"edition": None})), "head", (2,)))
-        forms = (3, 2, 1, 0)
+    plain = spec.hose.model_copy(update={"edition": None})
     lines: list[_Line] = [
-        *hose,
-        (long, "main", (3, 2, 1)),
+        (phrases.hose(spec.hose), "head", (4, 1, 0)),
+        (phrases.hose(plain), "head", (3, 2)),
+        (long, "beside", (4, 3, 2, 1)),
         (Message("printing-value", value=long), "main", (0,)),
-        (phrases.length_basis(spec.length_basis), "small", (3, 2)),
+        (phrases.length_basis(spec.length_basis), "small", (4, 3)),
+        (Message(f"printing-between-{spec.length_basis}"), "small", (2,)),
     ]
-    return _forms(lines, forms, languages)
+    return tuple(dict.fromkeys(_forms(lines, (4, 3, 2, 1, 0), languages)))
 
 
 def clocking_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
@@ -591,7 +602,7 @@ def caution_lines(
     caution = Message("printing-caution-short") if short else Message("printing-caution")
     least = [Message("printing-caution-least")]
     full, brief = (_dangers(tag), rating.short_dangers(tag)) if dangers else ([], [])
-    forms = ([*full, caution], [*brief, caution], [*brief, *least])
+    forms = ([*full, caution], [*full, *least], [*brief, caution], [*brief, *least])
     if full:
         forms = (*forms, full, brief, rating.shortest_dangers(tag))  # type: ignore[assignment]
     return once(once(voice(message) for voice in voices(languages) for message in form) for form in forms)
