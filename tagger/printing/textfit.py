@@ -19,9 +19,9 @@ BOTTOM = 0.22  # what hangs below the last baseline
 _STEP = 0.96  # each size tried is this much smaller than the one before
 _UNWRAPPED_FROM = 0.85  # a line stays whole where wrapping would gain less than this
 # A figure is never parted from its fraction or its unit ("1 1/4 flats" broken after the 1 reads as 1), nor from the
-# word that makes it the first of a range, "≤", "max." or the elbow it is the angle of, an end from its letter, a flange's code from its number, a hose's standard from
-# its kind, a sign from the word before it; nor is a telephone number. No digit counts for what it is: a text is set by
-# its look.
+# word that makes it the first of a range, "≤", "max." or the elbow it is the angle of, an end from its letter, a flange's
+# code from its number, a hose's standard from its kind, a sign from the word before it; nor is a telephone number. No
+# digit counts for what it is: a text is set by its look.
 _TOGETHER = re.compile(
     r"(?<=_) (?=bar\b)|(?<=\b\d\d) (?=\d\d\b(?!°))|(?<=\d) (?=\d+/\d|\d{3,}\b|(?:mm|in|bar|psi|N·m|lbf·ft|°[CF]?)(?!\w))"
     r"|(?<=[≤≥«]) |(?<=m[aá]x\.) (?=\d)|(?<=\bSAE) (?=\d{3}R)|(?<=\bEN) (?=\d{3}\b)|(?<=\bEN.\d{3}) (?=[\dR])"
