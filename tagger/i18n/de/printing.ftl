@@ -44,7 +44,7 @@ printing-tighten-unknown = Anziehen { $end }: { $unknown }
 printing-end-title = { $size } { SAY($connection, case: "short") }
 printing-end-described = { $description } (sonstiger Anschluss)
 printing-end-form = { $form }, { $shape }
-printing-end-jump = Sprunggröße: Nippel für Schlauch -{ $dash }
+printing-end-jump = Sprunggröße: Nippel für Schlauch -{ $dash }
 printing-flats = { $many ->
     [one] { $count } Fläche
    *[other] { $count } Flächen
@@ -65,7 +65,7 @@ printing-clocking-counted = linksherum, von Ende A gesehen
 printing-clocking-seen = von A aus
 printing-between-sealing_face = zwischen Dichtflächen
 printing-between-thread_end = zwischen Gewindeenden
-printing-between-elbow_centreline = zwischen Bogenmittellinien
+printing-between-elbow_centreline = zwischen Bogen-Mittellinien
 printing-made = { $shop }, { $day }
 printing-caution = Falscher Druck, falsches Gewinde oder falsches Anziehen kann schwere Verletzungen verursachen. Vor dem Lösen den gesamten Druck ablassen. Angaben des Armaturenherstellers und örtliche Vorschriften beachten.
 printing-caution-short = Vor dem Lösen Druck ablassen. Angaben des Armaturenherstellers beachten.

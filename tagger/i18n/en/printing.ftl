@@ -44,7 +44,7 @@ printing-tighten-unknown = Tighten { $end }: { $unknown }
 printing-end-title = { $size } { SAY($connection, case: "short") }
 printing-end-described = { $description } (other connection)
 printing-end-form = { $form }, { $shape }
-printing-end-jump = jump size: -{ $dash } hose tail
+printing-end-jump = jump size: -{ $dash } hose tail
 printing-flats = { $many ->
     [one] { $count } flat
    *[other] { $count } flats

@@ -44,7 +44,7 @@ printing-tighten-unknown = Apriete { $end }: { $unknown }
 printing-end-title = { $size } { SAY($connection, case: "short") }
 printing-end-described = { $description } (otra conexión)
 printing-end-form = { $form }, { $shape }
-printing-end-jump = salto de tamaño: espiga para manguera -{ $dash }
+printing-end-jump = salto de tamaño: espiga para manguera -{ $dash }
 printing-flats = { $many ->
     [one] { $count } cara
    *[other] { $count } caras

@@ -44,7 +44,7 @@ printing-tighten-unknown = Serrage { $end } : { $unknown }
 printing-end-title = { $size } { SAY($connection, case: "short") }
 printing-end-described = { $description } (autre raccord)
 printing-end-form = { $form }, { $shape }
-printing-end-jump = embout réduit ou augmenté : tétine pour tuyau -{ $dash }
+printing-end-jump = embout réduit ou augmenté : tétine pour tuyau -{ $dash }
 printing-flats = { $many ->
     [one] { $count } pan
     [below_two] { $count } pan
