@@ -181,17 +181,10 @@ def _with_steps(
     bend_mm: float | None,
     tables: Tables,
 ) -> EndAdvice:
-    """The advice with its steps and figures, found once for ends alike; each spec has its own clocking (``_clocked``)."""
-
-    def with_steps() -> EndAdvice:
-        bar, at_most = pressure.value_bar, pressure.at_most_bar
-        chosen, figures = steps.for_end(name, found, spec, bar, bend_mm, tables, at_most)
-        return found.model_copy(update={"steps": chosen, "figures": figures})
-
-    ends = tightening.bare(spec.end_a), tightening.bare(spec.end_b)
-    clocked = spec.clocking_deg is not None
-    pressures = pressure.value_bar, pressure.at_most_bar
-    return tables.once(("steps of", name, *ends, clocked, *pressures, bend_mm), with_steps)
+    """The advice with its steps and figures; each spec of the kind has its own clocking (``_clocked``)."""
+    bar, at_most = pressure.value_bar, pressure.at_most_bar
+    chosen, figures = steps.for_end(name, found, spec, bar, bend_mm, tables, at_most)
+    return found.model_copy(update={"steps": chosen, "figures": figures})
 
 
 def _clocked(of_kind: EndAdvice, spec: AssemblySpec) -> EndAdvice:

@@ -158,7 +158,8 @@ def for_end(
     figures = _figures(end, tightening, advice.turns, spec, pressure_bar, bend_radius_mm)
     rows, _ = _rows_for(end, tightening, spec, name, figures, at_most_bar, advice.turns, tables)
     said = {name: _in_english(value) for name, value in figures.items()}
-    return tuple([row.step_id for row in rows]), said
+    chosen = tuple([row.step_id for row in rows])
+    return tables.once(("ids", chosen), lambda: chosen), said
 
 
 def clocking_text(degrees: int) -> str:
