@@ -219,6 +219,8 @@ def _pressure(box: PressureBox, index: int, job: Job) -> Part:
     said = rating.plate(job.tag, job.template.languages, dangers=untold)
     duty = fields.duty_forms(job.tag, job.template.languages) if box.duty else None
     fitted = _pressure_marks(box, said, duty)
+    if fitted is None and box.stacked and said.figures:  # side by side they take a line less
+        fitted = _pressure_marks(box.model_copy(update={"stacked": False}), said, duty)
     if fitted is None:
         width, height = box.inner
         under = (one.text for one in _duty_forms(duty, box)[-1])

@@ -112,6 +112,22 @@ def test_the_smallest_label_takes_two_elbows_two_dangers_and_an_unknown_hose_wit
             )
 
 
+@pytest.mark.parametrize("name", [name for name in CARRIES_THE_SPEC if name != "roll_2x1"])
+@IN_EACH
+def test_a_known_pressure_of_unverified_parts_with_three_dangers_is_printed_whatever_the_fluid(
+    name: str, language: str
+) -> None:
+    """Bar and psi go on one line rather than that the label is refused, as the wrap label was with such fluids."""
+    for fluid in ("phosphate_ester", "synthetic_ester", "brake_fluid"):
+        tag = a_tag(
+            {**TWO_ELBOWS, "fluid": fluid, "max_temperature_c": 121},
+            unverified_parts=("hose", "end_a", "end_b"),
+            dangers=(Danger.FLUID, Danger.HEAT, Danger.VACUUM),
+        )
+        said = shown(tag, name, language)
+        assert "207 bar" in said and "3000 psi" in said and "121 °C" in said
+
+
 @IN_EACH
 def test_a_danger_is_told_in_full_before_what_is_said_of_an_unknown_pressure(language: str) -> None:
     rated_of = RATED["only an unverified hose known"]
