@@ -223,7 +223,7 @@ def _pressure(box: PressureBox, index: int, job: Job) -> Part:
         fitted = _pressure_marks(box.model_copy(update={"stacked": False}), said, duty)
     if fitted is None:
         width, height = box.inner
-        under = (one.text for one in _duty_forms(duty, box)[-1])
+        under = (one.text for one in _duty_forms(duty, box, bool(said.figures))[-1])
         least = (said.captions[0], *said.figures, *said.forms[-1], *under)
         raise too_small(least, (width - 2 * _PAD, height - 2 * _PAD - 0.8), SMALLEST_TEXT_MM, index, job)
     return Part([], [], (fitted,))
@@ -239,7 +239,7 @@ def _pressure_marks(box: PressureBox, said: rating.Plate, duty: fields.Duty | No
     edge = _PAD if box.frame else 0.0  # between the box's own frame and what stands under the plate
     found = [
         (plate, under, room)
-        for told, form in product(_duty_forms(duty, box), said.forms)
+        for told, form in product(_duty_forms(duty, box, bool(said.figures)), said.forms)
         if (under := _stacked(told, width - 2 * edge, height * 0.75 if told else 0.0)) is not None
         and (room := height - (_height(under) + 0.8 + edge if under else 0.0)) > 2 * _PAD
         and (plate := _plate(said, form, box, (width - 2 * _PAD, room - 2 * _PAD))) is not None
@@ -287,17 +287,24 @@ def _small(box: PressureBox) -> float:
     return SMALLEST_TEXT_MM if box.text < 6 else max(SMALLEST_TEXT_MM, box.text * 0.36)
 
 
-def _duty_forms(duty: fields.Duty | None, box: PressureBox) -> tuple[tuple[Paragraph, ...], ...]:
-    """Dangers first, then fluid and temperature: the fuller form first; one empty form without ``duty``."""
+def _duty_forms(
+    duty: fields.Duty | None, box: PressureBox, figures: bool
+) -> tuple[tuple[Paragraph, ...], ...]:
+    """Dangers first, then fluid and temperature: the fuller form first; one empty form without ``duty``.
+
+    Between dangers and a plate to write on fluid and temperature are small, so that both have room.
+    """
     if duty is None:
         return ((),)
     dangers, always = duty
+    largest = max(_small(box), 2.6)
+    usual = largest if figures or not dangers[0] else SMALLEST_TEXT_MM
     return tuple(
-        tuple(
-            Paragraph(text, largest, SMALLEST_TEXT_MM, bold)
-            for text, bold in (*((text, True) for text in form), *((text, False) for text in always))
+        (
+            *(Paragraph(text, bold, SMALLEST_TEXT_MM, True) for text in form),
+            *(Paragraph(text, plain, SMALLEST_TEXT_MM) for text in always),
         )
-        for form, largest in product(dangers, (max(_small(box), 2.6), SMALLEST_TEXT_MM))
+        for form, (bold, plain) in product(dangers, ((largest, usual), (SMALLEST_TEXT_MM,) * 2))
     )
 
 

@@ -21,7 +21,7 @@ from tagger.printing.sizing import dot_mm, qr_size
 from tagger.printing.textfit import Paragraph, fit, look, read_back, stack
 from tagger.printing.words import voices
 from tagger.settings import ShopSettings
-from tagger.spec import AssemblySpec, Tightening
+from tagger.spec import AssemblySpec, Danger, Tightening
 from tagger.trade import assess
 from tests.printing.conftest import RATED, STRAIGHT, a_tag
 
@@ -321,10 +321,16 @@ def test_a_length_beside_an_angle_says_between_which_points_it_is(language, long
 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_a_line_to_write_on_is_as_large_as_the_plate_has_room(language):
-    tag = a_tag(STRAIGHT, working_pressure_bar=None, unknown_parts=("hose", "end_a", "end_b"))
-    for name in ("hang_tag", "roll_continuous"):
+    parts = ("hose", "end_a", "end_b")
+    for name, dangers, least in (
+        ("hang_tag", (), 3.0),
+        ("roll_continuous", (), 3.0),
+        ("hang_tag", (Danger.HEAT,), 2.8),
+        ("roll_continuous", (Danger.HEAT,), 3.0),
+    ):
+        tag = a_tag(STRAIGHT, working_pressure_bar=None, unknown_parts=parts, dangers=dangers)
         items = lay_out(tag, template.load(name).in_languages([language])).drawing.items
-        assert min(item.size for item in items if isinstance(item, Text) and "__" in item.text) >= 3, name
+        assert min(item.size for item in items if isinstance(item, Text) and "__" in item.text) >= least, name
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
