@@ -99,7 +99,7 @@ def test_no_two_kinds_of_marks_have_as_many_values() -> None:
 
 def test_equal_messages_that_are_shown_otherwise_are_not_taken_for_one_another() -> None:
     said = [Voice("en")(Message("printing-end-jump", dash=dash)) for dash in (True, 1, "1", 1.0)]
-    assert said == [f"jump size: -{dash} hose tail" for dash in (True, 1, 1, 1)]
+    assert said == [f"jump size: -{dash}\u00a0hose tail" for dash in (True, 1, 1, 1)]
     looks = [Message("words-as-is", text=(figure,)).look for figure in (12, 12.0, True, 1, 0.0, -0.0)]
     assert len({*looks}) == 6
     assert looks[1] == Message("words-as-is", text=(12.0,)).look
