@@ -33,6 +33,7 @@ _LEVEL = {
     "Q": constants.ERROR_CORRECT_Q,
     "H": constants.ERROR_CORRECT_H,
 }
+_ALIKE = (range(1, 10), range(10, 27), range(27, 41))  # versions whose length indicators are as long
 _SWITCH_AT = 14  # digits in a row from which a change to numeric mode pays at every version
 
 
@@ -140,9 +141,11 @@ def version_for(text: str, level: str) -> int:
     if level not in _LEVEL:
         raise SymbolError(Problem("level", level, Message("code-symbol-level")))
     segments = _segments(text)
-    for version in range(1, 41):
-        if _bits(segments, version) <= capacity_bits(version, level):
-            return version
+    for versions in _ALIKE:
+        needed = _bits(segments, versions[0])
+        for version in versions:
+            if needed <= capacity_bits(version, level):
+                return version
     raise SymbolError(Problem("text", len(text), Message("code-symbol-too-long")))
 
 
@@ -236,13 +239,23 @@ def _segment_bits(segment: util.QRData, version: int) -> str:
     count, data = len(segment), segment.data
     head = f"{segment.mode:04b}{count:0{util.length_in_bits(segment.mode, version)}b}"
     if segment.mode == util.MODE_NUMBER:
-        groups = (data[at : at + 3] for at in range(0, count, 3))
-        return head + "".join(f"{int(group):0{(0, 4, 7, 10)[len(group)]}b}" for group in groups)
+        return head + "".join([_numeric(data[at : at + 3]) for at in range(0, count, 3)])
     if segment.mode == util.MODE_ALPHA_NUM:
-        values = [util.ALPHA_NUM.index(letter) for letter in data]
-        pairs = [f"{45 * a + b:011b}" for a, b in zip(values[::2], values[1::2], strict=False)]
-        return head + "".join(pairs) + (f"{values[-1]:06b}" if count % 2 else "")
+        return head + "".join([_alphanumeric(data[at : at + 2]) for at in range(0, count, 2)])
     return head + "".join(f"{byte:08b}" for byte in data)
+
+
+@lru_cache(maxsize=1_110)  # all there are
+def _numeric(digits: bytes) -> str:
+    """The bits of up to three digits."""
+    return f"{int(digits):0{(0, 4, 7, 10)[len(digits)]}b}"
+
+
+@lru_cache(maxsize=2_070)  # all there are
+def _alphanumeric(letters: bytes) -> str:
+    """The bits of one or two letters."""
+    values = [util.ALPHA_NUM.index(letter) for letter in letters]
+    return f"{values[0]:06b}" if len(values) == 1 else f"{45 * values[0] + values[1]:011b}"
 
 
 @lru_cache(maxsize=160)
@@ -332,8 +345,7 @@ def _penalties(symbols: Modules) -> npt.NDArray[np.int64]:
     total: npt.NDArray[np.int64] = 10 * (np.abs(dark - 0.5) * 20).astype(np.int64)
     for place, (across, down) in enumerate(zip(*lines, strict=True)):
         total[place] += _squares(across, size) * 3
-        for modules in (across, down):
-            total[place] += _runs(modules, size) + 40 * _finder_likes(modules, size)
+        total[place] += _along(across, size) + _along(down, size)
     return total
 
 
@@ -350,11 +362,24 @@ def _columns(size: int, count: int) -> int:
     return sum(row << size * step for step in range(size))
 
 
-def _runs(modules: int, size: int) -> int:
-    """Runs of five and more modules of one colour along the rows: 3 each, and 1 for each module beyond five."""
-    same = ~(modules ^ modules >> 1) & _columns(size, size - 1)
-    five = same & same >> 1 & same >> 2 & same >> 3 & _columns(size, size - 4)
-    return five.bit_count() + 2 * (five & ~(five << 1)).bit_count()
+def _along(modules: int, size: int) -> int:
+    """The penalty of what stands along the rows.
+
+    Runs of five and more modules of one colour: 3 each, and 1 for each module beyond five. 1:1:3:1:1 beside four
+    light modules, as in a finder pattern: 40 each.
+    """
+    beside = modules >> 1
+    same = ~(modules ^ beside) & _columns(size, size - 1)
+    three = same & same >> 1
+    five = three & three >> 2 & _columns(size, size - 4)
+    light = ~modules
+    light_two = light & ~beside
+    light_four = light_two & light_two >> 2
+    finder = modules & light >> 1 & (modules & beside) >> 2 & modules >> 4 & light >> 5 & modules >> 6
+    before, behind = light_four & finder >> 4, finder & light_four >> 7
+    inside = _columns(size, size - 10)
+    likes = (behind & inside).bit_count() + (before & inside).bit_count()
+    return five.bit_count() + 2 * (five & ~(five << 1)).bit_count() + 40 * likes
 
 
 def _squares(modules: int, size: int) -> int:
@@ -362,14 +387,3 @@ def _squares(modules: int, size: int) -> int:
     same = ~(modules ^ modules >> 1) & _columns(size, size - 1)
     below = ~(modules ^ modules >> size)
     return (same & same >> size & below).bit_count()
-
-
-def _finder_likes(modules: int, size: int) -> int:
-    """How often 1:1:3:1:1 beside four light modules occurs along the rows."""
-    light = ~modules
-    dark_two = modules & modules >> 1
-    finder = modules & light >> 1 & dark_two >> 2 & modules >> 4 & light >> 5 & modules >> 6
-    light_two = light & light >> 1
-    light_four = light_two & light_two >> 2
-    inside = _columns(size, size - 10)
-    return (finder & light_four >> 7 & inside).bit_count() + (light_four & finder >> 4 & inside).bit_count()

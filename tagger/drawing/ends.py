@@ -18,6 +18,7 @@ from tagger.drawing.way import Look, Way, way_of
 from tagger.spec import AssemblySpec, LengthBasis
 
 _EMS_A_LETTER = 0.63  # no figure of the tag's bold face is broader
+_SMALLER = 0.95  # each bore that is tried is this much of the one before
 _FLAT = 0.05  # what is turned less out of the picture than this is drawn as lying in it
 
 
@@ -76,9 +77,13 @@ def one_end(end: Look, which: str, turn: int, width: float, height: float) -> Dr
         one = _End(end, bore, arm, turn)
         top, right, bottom = _beyond(one.items)
         reach = max(one.reach, right)
-        if (reach + bore * 2.6 <= width and bottom - top <= height) or bore < 0.3:
+        room = min(width / (reach + bore * 2.6), height / (bottom - top))
+        if room >= 1 or bore < 0.3:
             break
-        bore *= 0.95
+        for _ in range(
+            max(1, int(math.log(room, _SMALLER)))
+        ):  # what does not shrink with the bore asks for more
+            bore *= _SMALLER
     rise = max(bore * 1.25, one.part.mouth)
     axis = height / 2 if abs(down) < 0.1 else min(rise, height / 2)
     axis = height - axis if down < -0.1 else axis

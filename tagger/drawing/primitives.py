@@ -78,13 +78,37 @@ class Grid:
 Item = Line | Shape | Circle | Text | Grid
 
 
+@dataclass(frozen=True, eq=False, slots=True)
+class Group:
+    """Items that many drawings have: made once, so that who draws those need not look at each of them again.
+
+    Equal to itself alone. No symbol is in one: each drawing has its own.
+    """
+
+    items: tuple[Item, ...]
+
+    def __post_init__(self) -> None:
+        if any(isinstance(item, Grid) for item in self.items):
+            raise TypeError("a group holds no symbols")
+
+
+Part = Item | Group
+
+
 @dataclass(frozen=True, slots=True)
 class Drawing:
     """A rectangle of ``width`` by ``height`` mm and what is drawn on it, from the bottom up."""
 
     width: float
     height: float
-    items: tuple[Item, ...]
+    parts: tuple[Part, ...]
+
+    @property
+    def items(self) -> tuple[Item, ...]:
+        """All items, those of groups among them."""
+        return tuple(
+            item for part in self.parts for item in (part.items if isinstance(part, Group) else (part,))
+        )
 
 
 def moved(items: Iterable[Item], dx: float, dy: float) -> list[Item]:

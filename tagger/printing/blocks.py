@@ -7,14 +7,14 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import NamedTuple
 
-from tagger.drawing import Text, clocking_picture, moved
+from tagger.drawing import Group, Text, clocking_picture, moved
 from tagger.drawing.ends import one_end
 from tagger.drawing.primitives import rectangle
 from tagger.drawing.way import Look
 from tagger.errors import TemplateError
 from tagger.printing import fields
 from tagger.printing.fields import Said
-from tagger.printing.part import Job, Part, Still, too_small
+from tagger.printing.part import Job, Part, too_small
 from tagger.printing.template import SMALLEST_TEXT_MM, BetweenBox, EndBox
 from tagger.printing.textfit import (
     TOP,
@@ -42,21 +42,21 @@ def end_block(box: EndBox, index: int, job: Job) -> Part:
     if text is None:
         raise _refused(said, frame.rooms[0], index, job)
     turn = (spec.clocking_deg or 0) if box.end == "b" else 0
-    drawn = _end_picture(frame, box.end, Look.of(end), turn) if box.picture else Still(())
-    return Part([], [], (frame.plate, drawn, text))
+    picture = (_end_picture(frame, box.end, Look.of(end), turn),) if box.picture else ()
+    return Part([], [], (frame.plate, *picture, text))
 
 
 @lru_cache(maxsize=512)  # ends alike have the same texts
-def _end_told(box: EndBox, said: _Forms) -> tuple[_Frame, Still | None]:
+def _end_told(box: EndBox, said: _Forms) -> tuple[_Frame, Group | None]:
     """The frame in which most is large, and the texts in it; None where they do not fit."""
     frame, text = _end_text(box, _looks(said))
-    return frame, Still(tuple(text.told(said))) if text else None
+    return frame, Group(tuple(text.told(said))) if text else None
 
 
 @lru_cache(maxsize=192)  # elbows that are turned are hardly met again
-def _end_picture(frame: _Frame, name: str, look: Look, turn: int) -> Still:
+def _end_picture(frame: _Frame, name: str, look: Look, turn: int) -> Group:
     """The picture of an end, in its place."""
-    return Still(tuple(moved(one_end(look, name, turn, *frame.picture).items, *frame.picture_at)))
+    return Group(tuple(moved(one_end(look, name, turn, *frame.picture).items, *frame.picture_at)))
 
 
 @lru_cache(maxsize=512)
@@ -72,7 +72,7 @@ def _end_text(box: EndBox, looks: _Forms) -> tuple[_Frame, _Set | None]:
 
 def _looks(forms: _Forms) -> _Forms:
     """The same as it looks, whatever its digits are: most labels of a run differ in nothing else."""
-    return tuple([tuple([one._replace(text=look(one.text)) for one in said]) for said in forms])
+    return tuple([tuple([Said(look(text), *how) for text, *how in said]) for said in forms])
 
 
 class _Room(NamedTuple):
@@ -121,7 +121,7 @@ class _Set:
 class _Frame:
     """Where in an end's box its parts stand: left and top, width and height in mm."""
 
-    plate: Still
+    plate: Group
     picture_at: tuple[float, float]
     picture: tuple[float, float]
     rooms: _Rooms
@@ -418,13 +418,13 @@ def _text(stacked: Sequence[tuple[Said, Fitted]], room: _Room) -> list[Text]:
 
 
 @lru_cache(maxsize=64)
-def _plate(letter: str, x: float, side: float) -> Still:
+def _plate(letter: str, x: float, side: float) -> Group:
     """The end's letter, white on black."""
     em = side * 1.02
     text = Text(x + side / 2, side / 2 + em * 0.365, letter, em, True, "middle", "white")
-    return Still((rectangle(x, 0.0, side, side, fill="black"), text))
+    return Group((rectangle(x, 0.0, side, side, fill="black"), text))
 
 
 @lru_cache(maxsize=512)
-def _clocking(degrees: int, size: float, at: tuple[float, float]) -> Still:
-    return Still(tuple(moved(clocking_picture(degrees, size, angle_text="").items, *at)))
+def _clocking(degrees: int, size: float, at: tuple[float, float]) -> Group:
+    return Group(tuple(moved(clocking_picture(degrees, size, angle_text="").items, *at)))

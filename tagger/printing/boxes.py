@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import replace
 from functools import lru_cache
 from itertools import product
@@ -11,6 +11,7 @@ from tagger.code import link
 from tagger.code.symbol import CODE128_QUIET, Symbol, code128, qr
 from tagger.drawing import (
     Circle,
+    Group,
     Item,
     Line,
     Shape,
@@ -27,7 +28,7 @@ from tagger.messages import Message
 from tagger.printing import fields, rating, sizing
 from tagger.printing.blocks import between, end_block
 from tagger.printing.fonts import missing
-from tagger.printing.part import Job, Part, Still, too_small, up
+from tagger.printing.part import Job, Part, too_small, up
 from tagger.printing.part import Placed as Placed
 from tagger.printing.template import (
     SMALLEST_TEXT_MM,
@@ -64,18 +65,22 @@ _PAD = 0.6  # mm between a frame or a black ground and its text
 def _fitted(
     lines: tuple[str, ...], width: float, height: float, box: TextBox, index: int, job: Job, *, bold: bool
 ) -> Fitted:
-    where = job.template.where(index)
-    strange = missing("".join(lines))
-    if strange:
-        raise TemplateError(Problem(where, strange, Message("printing-box-letters", letters=strange)))
+    _refuse_strange(lines, index, job)
     fitted = fit(lines, round(width, 3), round(height, 3), box.text, min(box.text, box.text_min), bold)
     if fitted is None:
         raise too_small(lines, (width, height), box.text_min, index, job)
     return fitted
 
 
+def _refuse_strange(lines: tuple[str, ...], index: int, job: Job) -> None:
+    """Raises TemplateError for letters that the fonts do not have."""
+    if strange := missing("".join(lines)):
+        where = job.template.where(index)
+        raise TemplateError(Problem(where, strange, Message("printing-box-letters", letters=strange)))
+
+
 def _fullest(
-    forms: tuple[tuple[str, ...], ...],
+    forms: Iterable[tuple[str, ...]],
     width: float,
     height: float,
     box: TextBox,
@@ -84,11 +89,16 @@ def _fullest(
     *,
     bold: bool,
 ) -> Fitted:
-    """The first of the forms that fits; the last is refused where it does not."""
-    for lines in forms[:-1]:
-        if fitted := fit(lines, round(width, 3), round(height, 3), box.text, box.text_min, bold):
+    """The first of the forms that fits in letters that the fonts have; the last is refused where it does not.
+
+    No form is made before those ahead of it are tried.
+    """
+    lines: tuple[str, ...] = ()
+    for lines in forms:
+        fitted = fit(lines, round(width, 3), round(height, 3), box.text, box.text_min, bold)
+        if fitted and not missing("".join(lines)):
             return fitted
-    return _fitted(forms[-1], width, height, box, index, job, bold=bold)
+    return _fitted(lines, width, height, box, index, job, bold=bold)
 
 
 def _set(
@@ -110,14 +120,14 @@ def _text_part(lines: tuple[str, ...], box: TextBox, index: int, job: Job) -> Pa
     return _of_forms((lines,), box, index, job)
 
 
-def _of_forms(forms: tuple[tuple[str, ...], ...], box: TextBox, index: int, job: Job) -> Part:
-    """The fullest of the forms for which there is room."""
+def _of_forms(forms: Iterable[tuple[str, ...]], box: TextBox, index: int, job: Job) -> Part:
+    """The fullest of the forms for which there is room; nothing where that says nothing."""
     width, height = box.inner
     pad = _PAD if box.inverse or box.frame else 0.0
-    if not forms[0]:
-        return Part([], [])
     width, height = width - 2 * pad, height - 2 * pad
     fitted = _fullest(forms, width, height, box, index, job, bold=box.bold)
+    if not fitted.lines:
+        return Part([], [])
     ink: Ink = "white" if box.inverse else "black"
     items = _set(fitted, width, height, align=box.align, middle=box.middle, bold=box.bold, ink=ink)
     ground: list[Item] = [rectangle(0, 0, *box.inner, fill="black", width=0.0)] if box.inverse else []
@@ -130,6 +140,7 @@ def _field(box: FieldBox, index: int, job: Job) -> Part:
         return _of_forms(forms, box, index, job)
     width, height = box.inner
     dangers = fields.told_dangers(job.tag, job.template.languages)
+    form: tuple[str, ...] = ()
     for leading, form in product((LEADING, LEADING_DENSE), forms):
         led = tuple(  # what must stay leads: bold, and larger where there is room; dangers are bold
             Paragraph(
@@ -142,9 +153,10 @@ def _field(box: FieldBox, index: int, job: Job) -> Part:
             )
             for place, text in enumerate(form)
         )
-        if (found := _stacked(led, width, height)) is not None:
+        if (found := _stacked(led, width, height)) is not None and not missing("".join(form)):
             return Part(_column(found, width, height, align=box.align), [])
-    raise too_small(forms[-1], (width, height), box.text_min, index, job)
+    _refuse_strange(form, index, job)
+    raise too_small(form, (width, height), box.text_min, index, job)
 
 
 def _words(box: WordsBox, index: int, job: Job) -> Part:
@@ -181,11 +193,11 @@ def _sign_side(box: CautionBox) -> float:
 
 
 @lru_cache(maxsize=256)  # most labels of a run have the same caution
-def _caution_marks(box: CautionBox, fitted: Fitted, bold: bool) -> Still:
+def _caution_marks(box: CautionBox, fitted: Fitted, bold: bool) -> Group:
     """The sign, and the text beside it."""
     (width, height), sign = box.inner, _sign_side(box)
     text = _set(fitted, width - sign - 1.0, height, align="left", middle=True, bold=bold)
-    return Still((*_caution_sign(sign, height), *moved(text, sign + 1.0, 0)))
+    return Group((*_caution_sign(sign, height), *moved(text, sign + 1.0, 0)))
 
 
 def _caution_sign(size: float, height: float) -> list[Item]:
@@ -230,7 +242,7 @@ def _pressure(box: PressureBox, index: int, job: Job) -> Part:
 
 
 @lru_cache(maxsize=512)  # most hoses of a run have the pressure and the duty of others
-def _pressure_marks(box: PressureBox, said: rating.Plate, duty: fields.Duty | None) -> Still | None:
+def _pressure_marks(box: PressureBox, said: rating.Plate, duty: fields.Duty | None) -> Group | None:
     """The plate and what stands under it; None where they do not fit.
 
     Where what is said of the pressure finds no room in full, it gives way before the dangers do.
@@ -260,7 +272,7 @@ def _pressure_marks(box: PressureBox, said: rating.Plate, duty: fields.Duty | No
     )
     items += moved(column, _PAD, _PAD)
     items += moved(_column(under, width, height - tall - 0.8 - edge, align="left"), edge, tall + 0.8)
-    return Still(tuple(items))
+    return Group(tuple(items))
 
 
 Stacked = list[tuple[Paragraph, Fitted]]

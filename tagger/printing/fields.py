@@ -342,15 +342,13 @@ FIELDS: dict[str, Field] = {
 
 def forms_of(
     names: tuple[str, ...], tag: Tag, languages: tuple[str, ...], caption: bool, keep: int | None = None
-) -> tuple[tuple[str, ...], ...]:
+) -> Iterator[tuple[str, ...]]:
     """The lines of the named fields, the fuller form first; after all of them as many as must be kept."""
     fewest = len(names) if keep is None else min(keep, len(names))
     brevities = 1 + max((len(FIELDS[name].shorter) for name in names), default=0)
-    return once(
-        lines_of(names[:count], tag, languages, caption, brevity=brevity)
-        for count in range(len(names), fewest - 1, -1)
-        for brevity in range(brevities)
-    )
+    for count in range(len(names), fewest - 1, -1):
+        for brevity in range(brevities):
+            yield lines_of(names[:count], tag, languages, caption, brevity=brevity)
 
 
 def lines_of(
@@ -453,7 +451,9 @@ _Line = tuple[Message | Figure, str, tuple[int, ...]]  # a line, its style, and 
 def _forms(
     lines: Iterable[_Line], forms: Iterable[int], languages: tuple[str, ...]
 ) -> tuple[tuple[Said, ...], ...]:
-    """Each form's texts once, in every language; of a figure the SI value is main, the US value below it or ``beside`` it."""
+    """Each form's texts once, in every language; of a figure the SI value is main, the US value below it, ``beside`` it
+    or in one text with it.
+    """
     said = [(tuple(_said(line, style, languages)), told) for line, style, told in lines]
     found: list[tuple[Said, ...]] = []
     for form in forms:
@@ -468,7 +468,9 @@ def _forms(
 
 def _said(line: Message | Figure, style: str, languages: tuple[str, ...]) -> Iterator[Said]:
     for voice in voices(languages):
-        if isinstance(line, Figure):
+        if isinstance(line, Figure) and style == "in one":
+            yield Said(voice.figure(line), main=True)
+        elif isinstance(line, Figure):
             si, us = voice.pair(line)
             yield Said(si, main=True)
             if us is not None:
@@ -542,7 +544,7 @@ def between_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...]
         (phrases.hose(spec.hose), "head", (4, 1, 0)),
         (phrases.hose(plain), "head", (3, 2)),
         (long, "beside", (4, 3, 2, 1)),
-        (Message("printing-value", value=long), "main", (0,)),
+        (long, "in one", (0,)),
         (phrases.length_basis(spec.length_basis), "small", (4, 3)),
         (Message(f"printing-between-{spec.length_basis}"), "small", (2,)),
     ]
@@ -593,7 +595,7 @@ def told_dangers(tag: Tag, languages: tuple[str, ...]) -> tuple[str, ...]:
 
 def caution_lines(
     tag: Tag, languages: tuple[str, ...], *, short: bool, dangers: bool
-) -> tuple[tuple[str, ...], ...]:
+) -> Iterator[tuple[str, ...]]:
     """The dangers that the tag carries, then the caution, in each language: the fullest form first.
 
     Where there is no room for both, the danger of this very assembly comes before what holds for all. Without
@@ -605,4 +607,4 @@ def caution_lines(
     forms = ([*full, caution], [*full, *least], [*brief, caution], [*brief, *least])
     if full:
         forms = (*forms, full, brief, rating.shortest_dangers(tag))  # type: ignore[assignment]
-    return once(once(voice(message) for voice in voices(languages) for message in form) for form in forms)
+    return (once(voice(message) for voice in voices(languages) for message in form) for form in forms)

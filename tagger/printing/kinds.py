@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from functools import lru_cache
 
-from tagger.drawing import Text
+from tagger.drawing import Group, Part, Text
 from tagger.printing.content import Tag
 from tagger.printing.layout import Page
 
@@ -28,7 +29,7 @@ class Kind:
 
     @classmethod
     def of(cls, tag: Tag, page: Page) -> Kind:
-        smallest = min((item.size for item in page.drawing.items if isinstance(item, Text)), default=9.0)
+        smallest = min(map(_smallest, page.drawing.parts), default=_NONE)
         return cls(
             tuple((p.symbol.kind, p.symbol.version, p.symbol.level, p.dots) for p in page.symbols),
             smallest >= LEGIBLE_MM - 0.01,
@@ -68,6 +69,21 @@ class Kinds:
         if _round(ends[1]) > _round(thick):
             thick = ends[1]
         self.met[kind] = thin, thick
+
+
+_NONE = 9.0  # em of no text at all
+
+
+@lru_cache(maxsize=512)
+def _smallest_of_all(group: Group) -> float:
+    return min(map(_smallest, group.items), default=_NONE)
+
+
+def _smallest(part: Part) -> float:
+    """The em of the smallest text."""
+    if isinstance(part, Group):
+        return _smallest_of_all(part)
+    return part.size if isinstance(part, Text) else _NONE
 
 
 def _diameter(tag: Tag) -> float | None:

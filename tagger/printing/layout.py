@@ -10,6 +10,7 @@ from tagger.drawing import (
     Circle,
     Drawing,
     Grid,
+    Group,
     Item,
     Line,
     Shape,
@@ -21,7 +22,7 @@ from tagger.messages import Message
 from tagger.printing import sizing
 from tagger.printing.boxes import DRAW
 from tagger.printing.content import Tag
-from tagger.printing.part import Job, Part, Placed, Still
+from tagger.printing.part import Job, Part, Placed
 from tagger.printing.template import (
     Box,
     FieldBox,
@@ -46,7 +47,7 @@ def lay_out(tag: Tag, template: Template, dpi: int = 203) -> Page:
     Symbols stand on whole dots of a ``dpi`` printer, counted from the label's top left.
     """
     job = Job(tag, template, dpi)
-    items: list[Item] = []
+    parts: list[Item | Group] = []
     symbols: list[Placed] = []
     for index, box in enumerate(template.box):
         part = DRAW[type(box)](box, index, job)
@@ -54,24 +55,23 @@ def lay_out(tag: Tag, template: Template, dpi: int = 203) -> Page:
         if box.turn:
             part = _turned(part, box.turn, box.inner)
         if box.frame:
-            items.append(rectangle(box.at[0], box.at[1], *box.size, width=0.25))
-        for still in part.still:
-            items += _in_place(still, x, y)
-        items += moved(part.items, x, y)
+            parts.append(rectangle(box.at[0], box.at[1], *box.size, width=0.25))
+        parts += [_in_place(group, x, y) for group in part.shared]
+        parts += moved(part.items, x, y)
         for placed in part.symbols:
             left, top = sizing.snap(placed.x + x, dpi), sizing.snap(placed.y + y, dpi)
             placed = replace(placed, x=left, y=top)
             symbols.append(placed)
-            items.append(_grid(placed, box))
+            parts.append(_grid(placed, box))
     if tag.specimen:
-        items += _specimen(template)
-    return Page(Drawing(*template.size, tuple(items)), tuple(symbols), dpi)
+        parts += _specimen(template)
+    return Page(Drawing(*template.size, tuple(parts)), tuple(symbols), dpi)
 
 
 @lru_cache(maxsize=256)
-def _in_place(still: Still, x: float, y: float) -> tuple[Item, ...]:
-    """The same objects on every label that has them there."""
-    return tuple(moved(still.items, x, y))
+def _in_place(group: Group, x: float, y: float) -> Group:
+    """The same object on every label that has it there."""
+    return Group(tuple(moved(group.items, x, y)))
 
 
 def _specimen(template: Template) -> list[Item]:
@@ -130,7 +130,7 @@ def _turned(part: Part, turn: int, inner: tuple[float, float]) -> Part:
         corners = (put(placed.x, placed.y), put(placed.x + across, placed.y + tall))
         x, y = min(c[0] for c in corners), min(c[1] for c in corners)
         symbols.append(replace(placed, x=x, y=y, turn=turn))
-    items = [item for still in part.still for item in still.items] + part.items
+    items = [item for group in part.shared for item in group.items] + part.items
     return Part([_turned_item(item, turn, put) for item in items], symbols)
 
 

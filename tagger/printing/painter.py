@@ -9,7 +9,7 @@ from functools import lru_cache
 import numpy as np
 from PIL import Image, ImageDraw, ImageFont
 
-from tagger.drawing import Circle, Drawing, Grid, Item, Line, Shape, Text, moved
+from tagger.drawing import Circle, Drawing, Grid, Group, Item, Line, Shape, Text, moved
 from tagger.printing.fonts import FILES, text_width
 from tagger.printing.sizing import dot_mm
 
@@ -31,8 +31,13 @@ def draw_near(drawing: Drawing, regions: Iterable[Region], dpi: int) -> Image.Im
         ((left - 1) * dot, (top - 1) * dot, (right + 1) * dot, (bottom + 1) * dot)
         for left, top, right, bottom in regions
     ]
-    near = tuple([item for item in drawing.items if _touches(_known_extent(item), edges)])
-    return draw(Drawing(drawing.width, drawing.height, near), dpi)
+    near: list[Item] = []
+    for part in drawing.parts:
+        if not isinstance(part, Group):
+            near += (part,) if _touches(_extent(part), edges) else ()
+        elif _touches(_extent_of_all(part), edges):
+            near += [item for item in part.items if _touches(_extent(item), edges)]
+    return draw(Drawing(drawing.width, drawing.height, tuple(near)), dpi)
 
 
 def draw_all(
@@ -134,18 +139,12 @@ class _Painter:
 
 
 Extent = tuple[float, float, float, float]  # left, top, right, bottom in mm
-_EXTENTS: dict[int, tuple[Item, Extent]] = {}
-"""By the identity of items, which are kept here, so that it stays theirs: labels share their pictures as objects."""
-_MOST_EXTENTS = 2_000
 
 
-def _known_extent(item: Item) -> Extent:
-    known = _EXTENTS.get(id(item))
-    if known is None:
-        if len(_EXTENTS) >= _MOST_EXTENTS:
-            _EXTENTS.clear()
-        known = _EXTENTS[id(item)] = item, _extent(item)
-    return known[1]
+@lru_cache(maxsize=512)
+def _extent_of_all(group: Group) -> Extent:
+    lefts, tops, rights, bottoms = zip(*map(_extent, group.items), strict=True)
+    return min(lefts), min(tops), max(rights), max(bottoms)
 
 
 def _touches(extent: Extent, regions: Sequence[Extent]) -> bool:

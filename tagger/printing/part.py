@@ -9,7 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from tagger.code.symbol import Modules, Symbol
-from tagger.drawing import Item
+from tagger.drawing import Group, Item
 from tagger.errors import Problem, TemplateError
 from tagger.messages import Message
 from tagger.printing.content import Tag
@@ -44,23 +44,16 @@ class Job:
     dpi: int
 
 
-@dataclass(frozen=True, eq=False, slots=True)
-class Still:
-    """Marks that many labels have: made once, so that who draws those labels need not compare them again.
-
-    Equal to itself alone.
-    """
-
-    items: tuple[Item, ...]
-
-
 @dataclass(frozen=True, slots=True)
 class Part:
-    """What one box puts on the page, in the box's own coordinates (its left top is 0, 0); ``still`` lies lowest."""
+    """What one box puts on the page, in the box's own coordinates (its left top is 0, 0).
+
+    ``shared`` lies lowest: what many labels have there.
+    """
 
     items: list[Item]
     symbols: list[Placed]
-    still: tuple[Still, ...] = ()
+    shared: tuple[Group, ...] = ()
 
 
 def too_small(

@@ -40,7 +40,7 @@ def prove(tag: Tag, page: Page, *, forced: bool = False) -> None:
 
     ``forced``: a quiet zone that is not clear is let pass; a phone may read the symbol all the same.
     """
-    grids = [item for item in page.drawing.items if isinstance(item, Grid)]
+    grids = [part for part in page.drawing.parts if isinstance(part, Grid)]
     if len(grids) != len(page.symbols):
         raise _wrong(tag, "qr", "drawn")
     places = [_Place.of(*both, page.dpi) for both in zip(page.symbols, grids, strict=True)]

@@ -17,6 +17,7 @@ def dot_mm(dpi: int) -> float:
     return 25.4 / dpi
 
 
+@lru_cache(maxsize=1024)  # the boxes of a template stand where they stand
 def snap(mm: float, dpi: int) -> float:
     """The nearest dot edge."""
     return round(mm / dot_mm(dpi)) * dot_mm(dpi)

@@ -5,6 +5,7 @@ import re
 from itertools import product
 from xml.etree import ElementTree
 
+import numpy as np
 import pytest
 
 from api.scan import picture
@@ -13,6 +14,7 @@ from tagger.drawing import (
     Circle,
     Drawing,
     Grid,
+    Group,
     Line,
     Shape,
     Text,
@@ -294,3 +296,10 @@ def test_a_swivel_nut_shows_its_bore_and_the_view_along_the_hose_stands_beside()
     wide, narrow = (ends_picture(elbows("elbow_90", 45), width, 16) for width in (60, 40))
     seen = [[i.text for i in each.items if isinstance(i, Text)].count("B") for each in (wide, narrow)]
     assert seen == [2, 1]
+
+
+def test_a_group_stands_in_a_drawing_as_its_items_do_and_holds_no_symbol() -> None:
+    line, text = Line(0, 0, 5, 5), Text(1, 4, "A", 3)
+    assert Drawing(9, 9, (Group((line, text)), line)).items == (line, text, line)
+    with pytest.raises(TypeError, match="symbols"):
+        Group((Grid(0, 0, 1, 1, np.ones((2, 2), dtype=np.bool_)),))

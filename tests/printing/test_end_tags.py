@@ -8,6 +8,7 @@ from datetime import date
 import pytest
 
 from tagger.drawing import Text
+from tagger.errors import TemplateError
 from tagger.i18n import LANGUAGES
 from tagger.printing import template
 from tagger.printing.layout import lay_out
@@ -97,3 +98,15 @@ def test_no_label_is_refused_for_a_shop_name_that_has_no_room(name: str, begins:
             items = lay_out(tag, label).drawing.items
             said = " ".join(item.text for item in items if isinstance(item, Text))
             assert begins in said or name in said or label.name == "roll_2x1", label.name
+
+
+def test_letters_that_no_face_has_are_left_to_a_shorter_form_or_refused_and_never_printed_as_boxes(make_tag):
+    """A shop's name of such letters was printed as empty boxes wherever a shorter form would have been taken next."""
+    only_phone = make_tag(WORST, shop="Example Hose Shop, 漢 555 0100", shop_name="Example Hose Shop")
+    name = make_tag(WORST, shop="漢 Hose Shop, 555 0100", shop_name="漢 Hose Shop")
+    for label in (template.load(each) for each in ("hang_tag", "roll_4x6", "end_tag_a", "flag_label")):
+        items = lay_out(only_phone, label).drawing.items
+        said = " ".join(item.text for item in items if isinstance(item, Text))
+        assert "Example Hose Shop" in said and "漢" not in said
+    with pytest.raises(TemplateError, match="漢"):
+        lay_out(name, template.load("hang_tag"))

@@ -23,7 +23,7 @@ MakeTag = Callable[..., Tag]
 
 def _with(page: Page, old: object, *new: object) -> Page:
     items = [one for item in page.drawing.items for one in (new if item is old else (item,))]
-    return replace(page, drawing=replace(page.drawing, items=tuple(items)))  # type: ignore[arg-type]
+    return replace(page, drawing=replace(page.drawing, parts=tuple(items)))  # type: ignore[arg-type]
 
 
 @pytest.mark.parametrize("dpi", [203, 300, 600])

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterable
 
 import numpy as np
 
-from tagger.drawing import Circle, Drawing, Grid, Item, Line, Shape, Text
+from tagger.drawing import Circle, Drawing, Grid, Group, Item, Line, Shape, Text
 from tagger.printing.fonts import text_width
 from tagger.printing.pdf.fonts import FontCodes
 
@@ -16,14 +16,16 @@ _ROUND = 0.5522847  # control-point distance of a quarter circle drawn as a Bezi
 _TURN = {0: (1, 0, 0, 1), 90: (0, -1, 1, 0), 180: (-1, 0, 0, -1), 270: (0, 1, -1, 0)}
 
 
-Cut = Callable[[Drawing], Iterable[tuple[Item, ...] | str]]  # items, and names of form objects among them
+Cut = Callable[
+    [Drawing], Iterable[tuple[Item | Group, ...] | str]
+]  # parts, and names of form objects among them
 
 
 def page_code(
     drawings: Iterable[tuple[Drawing, float, float]],
     height: float,
     fonts: FontCodes,
-    cut: Cut = lambda drawing: [drawing.items],
+    cut: Cut = lambda drawing: [drawing.parts],
 ) -> str:
     """The operators that draw each drawing at (left, top) on a page ``height`` mm high."""
     scale = POINTS_PER_MM / _STEPS
@@ -42,11 +44,11 @@ def page_code(
     return "\n".join(code)
 
 
-def items_code(items: Iterable[Item], height: float, fonts: FontCodes) -> str:
-    """The operators of a form object: items of a drawing ``height`` mm high."""
+def parts_code(parts: Iterable[Item | Group], height: float, fonts: FontCodes) -> str:
+    """The operators of a form object: parts of a drawing ``height`` mm high."""
     writer = _Writer(height, fonts)
-    for item in items:
-        writer.add(item)
+    for part in parts:
+        writer.add(part)
     return "\n".join(writer.code)
 
 
@@ -65,8 +67,11 @@ class _Writer:
         self.stroke = self.fill = "black"
         self.font: tuple[str, float] = ("", 0.0)
 
-    def add(self, item: Item) -> None:
-        if isinstance(item, Text):
+    def add(self, item: Item | Group) -> None:
+        if isinstance(item, Group):
+            for one in item.items:
+                self.add(one)
+        elif isinstance(item, Text):
             self._text(item)
         elif isinstance(item, Line):
             self._pen(item.width, item.ink, item.dash)
@@ -115,7 +120,8 @@ class _Writer:
 
     def _shape(self, item: Shape) -> None:
         paint = self._finish(item.fill, item.width, item.ink, item.closed)
-        steps = [f"{_n(x)} {_n(self.height - y)}" for x, y in item.points]
+        high = self.height
+        steps = [f"{round(x * _STEPS)} {round((high - y) * _STEPS)}" for x, y in item.points]
         self.code.append(f"{steps[0]} m " + " ".join(f"{step} l" for step in steps[1:]) + f" {paint}")
 
     def _circle(self, item: Circle) -> None:
