@@ -81,7 +81,7 @@ def test_what_stands_beside_a_line_to_write_on_cannot_be_read_as_its_value(
     language: str, longest: list[Tag]
 ) -> None:
     """ "bar" and "455 mm" of the next column stood 1 mm apart on the sleeve, torque and temperature on the strip."""
-    for name, least in (("shrink_sleeve", 0.6), ("sleeve_tag", 1.0)):
+    for name in ("shrink_sleeve", "sleeve_tag", "metal_plate"):
         for tag in (a_tag(TWO_ELBOWS, **RATED["not known"]), *longest[::5]):
             items = words(tag, name, language)
             for item in items:
@@ -90,7 +90,7 @@ def test_what_stands_beside_a_line_to_write_on_cannot_be_read_as_its_value(
                     left, _ = reach(other)
                     level = abs(item.y - other.y) < 0.6 * min(item.size, other.size)
                     if other is not item and level and item.turn == other.turn and left >= start:
-                        gap = least + 1.0 * ("_" in item.text)
+                        gap = 0.6 + 1.0 * ("_" in item.text)
                         assert left >= end + gap or other.text == item.text, (item.text, other.text)
 
 
