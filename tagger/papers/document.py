@@ -20,6 +20,7 @@ from reportlab.platypus import Flowable, Paragraph, SimpleDocTemplate, Spacer, T
 
 from tagger.drawing import Circle, Drawing, Grid, Item, Line, Text
 from tagger.printing import fonts
+from tagger.printing.textfit import together
 from tagger.settings import ShopSettings
 
 _INKS = {"black": colors.black, "white": colors.white}
@@ -56,9 +57,10 @@ def head(settings: ShopSettings) -> list[Any]:
 
 
 def text(words: str, size: float = 10, *, bold: bool = False) -> Paragraph:
+    """A paragraph; no figure is parted from its unit at a line's end."""
     register_fonts()
     style = ParagraphStyle("p", fontName=_BOLD if bold else _PLAIN, fontSize=size, leading=size * 1.35)
-    return Paragraph(escape(words).replace("\n", "<br/>"), style)
+    return Paragraph(escape(together(words)).replace("\n", "<br/>"), style)
 
 
 def gap(millimetres: float) -> Spacer:

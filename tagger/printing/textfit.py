@@ -80,6 +80,15 @@ def read_back(lines: Iterable[str], texts: Iterable[str]) -> list[str]:
     return told
 
 
+def together(text: str) -> str:
+    """The text with no-break spaces where no line may end.
+
+    >>> together("at least 100 mm (3 15/16 in)").split(" ")
+    ['at', 'least', '100\\xa0mm', '(3\\xa015/16\\xa0in)']
+    """
+    return _TOGETHER.sub("\u00a0", text)
+
+
 def block_height(count: int, size: float) -> float:
     """Height of ``count`` lines set at ``size``."""
     return size * (TOP + BOTTOM + LEADING * (count - 1)) if count else 0.0
@@ -96,7 +105,7 @@ def fit(
     """
     if not lines:
         return Fitted((), largest)
-    lines = tuple(_TOGETHER.sub("\u00a0", line) for line in lines)
+    lines = tuple(map(together, lines))
     whole = _unwrapped_size(lines, width, height, largest, bold)
     best = None if whole >= largest else _wrapped(lines, width, height, largest, smallest, bold)
     if whole >= smallest and (best is None or whole >= best.size * _UNWRAPPED_FROM):
@@ -278,7 +287,7 @@ def _measured(text: str, bold: bool) -> _Measured:
     """A compound is broken after its hyphen; a dash before a size is none."""
     pieces = tuple(
         (piece, text_width(piece, 1.0, bold), place == 0)
-        for word in _TOGETHER.sub("\u00a0", text).split(" ")
+        for word in together(text).split(" ")
         for place, piece in enumerate(_HYPHEN.split(word))
     )
     return _Measured(text_width(text, 1.0, bold), pieces, max(across for _, across, _ in pieces))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import re
 from dataclasses import replace
 from datetime import date
 from typing import Any
@@ -110,3 +111,19 @@ def test_the_card_counts_the_clocking_angle_as_the_shop_does() -> None:
             assert said in pages and left not in pages, (language, settings.clocking_sense)
             if settings is clockwise:
                 assert f"{degrees}°" not in pages, "one way of counting, in the picture too"
+
+
+def test_no_figure_of_a_card_is_parted_from_its_unit_and_pressure_and_length_say_what_they_are() -> None:
+    """ "56,5" ended a line and "mm (2,22 in)" began the next; a value stood there without "working pressure" before it."""
+    for name in SPECS:
+        tag = a_card(name)
+        for language in LANGUAGES:
+            t = Translator(language)
+            body = fitters_card.of_tag(tag, ShopSettings(), tables(), language)
+            for page in pypdfium2.PdfDocument(body):
+                for line in page.get_textpage().get_text_range().splitlines():
+                    assert not re.match(r"(mm|in|bar|psi|N·m|lbf·ft|°C|°F)\b", line), (language, line)
+            front = words(body)[0]
+            caption = packed(t("printing-field-working_pressure"))
+            assert front.index(caption) < front.index(packed(t(rated.lines(tag.content)[0])))
+            assert packed(t(phrases.overall_length(tag.spec))) in front
