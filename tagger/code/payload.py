@@ -13,8 +13,8 @@ from __future__ import annotations
 
 import binascii
 import json
-from collections.abc import Iterator
 from contextlib import suppress
+from dataclasses import dataclass
 from datetime import date, timedelta
 from fractions import Fraction
 from functools import cache, lru_cache
@@ -47,6 +47,7 @@ _OTHER_SOURCE = 0
 _TABLES, _KNOWN_PARTS = "(tables)", "(known parts)"  # where a working pressure is from, and an at-most
 SEAL_BITS = 8 + 512  # of a signed tag, behind the payload: key id and signature
 _MOST_DIGITS = 520
+_VERSION_BITS = 4
 _WIDEST_NM = 102.2  # between the least torque and the greatest
 
 _CONDITIONS = ("only_with", "only_if_zero", "when")  # under which a field is there
@@ -65,15 +66,14 @@ def encode(content: TagContent) -> str:
 
 def encode_carried(content: TagContent) -> str:
     """The same of what ``carried`` answered."""
-    layout = _layout(VERSION)
     flat = _flatten(content)
-    value, length = 1 << layout["version_bits"] | VERSION, 1 + layout["version_bits"]
+    value, length = 1 << _VERSION_BITS | VERSION, 1 + _VERSION_BITS
     read: Flat = {}
-    for field in layout["fields"]:
-        if field["always"] or _applies(field, read):
-            read[field["name"]] = flat.get(field["name"])
-            for part, width in _field_bits(field, flat):
-                value, length = value << width | part, length + width
+    for field in _layout(VERSION):
+        if field.always or _applies(field, read):
+            read[field.name] = flat.get(field.name)
+            part, width = _field_bits(field, flat)
+            value, length = value << width | part, length + width
     return str(value << 16 | _crc(value, length))
 
 
@@ -200,18 +200,59 @@ def content_as_written(version: int) -> dict[str, Any]:
     return rules
 
 
+@dataclass(frozen=True, slots=True)
+class _Field:
+    """A field of a layout; README.md says what each property means. ``step`` is a ratio, ``at`` a path."""
+
+    name: str
+    kind: str
+    bits: int | dict[str, int]
+    at: tuple[str, ...] | None
+    table: str
+    step: tuple[int, int]
+    offset: int
+    absent: int | None
+    optional: bool
+    below: str | None
+    above: str | None
+    first_day: date | None
+    always: bool  # without any condition
+    only_with: str | None
+    only_if_zero: str | None
+    asked: tuple[tuple[str, bool, tuple[Any, ...]], ...]  # a field, and whether its value must be among these
+    connection: str  # of a size: the field of its end's connection
+
+    @classmethod
+    def of(cls, written: dict[str, Any]) -> _Field:
+        """A field as the layout's file has it."""
+        return cls(
+            name=written["name"],
+            kind=written["kind"],
+            bits=written["bits"],
+            at=tuple(written["at"].split(".")) if "at" in written else None,
+            table=written.get("table", ""),
+            step=Fraction(str(written.get("step", 1))).as_integer_ratio(),
+            offset=written.get("offset", 0),
+            absent=written.get("absent"),
+            optional=bool(written.get("optional")),
+            below=written.get("below"),
+            above=written.get("above"),
+            first_day=date.fromisoformat(written["from"]) if "from" in written else None,
+            always=written.keys().isdisjoint(_CONDITIONS),
+            only_with=written.get("only_with"),
+            only_if_zero=written.get("only_if_zero"),
+            asked=tuple(_asked(condition) for condition in written.get("when", ())),
+            connection=written["name"].replace(".size", ".connection"),
+        )
+
+
 @cache
-def _layout(version: int) -> dict[str, Any]:
+def _layout(version: int) -> tuple[_Field, ...]:
     if version not in VERSIONS:
         raise PayloadError(Problem("digits", None, Message("code-version", version=version)))
     layout = layout_as_written(version)
-    for field in layout["fields"]:
-        field["step"] = Fraction(str(field.get("step", 1))).as_integer_ratio()
-        field["always"] = field.keys().isdisjoint(_CONDITIONS)
-        field["asked"] = [_asked(condition) for condition in field.get("when", ())]
-        if "at" in field:
-            field["at"] = tuple(field["at"].split("."))
-    return layout
+    assert layout["version_bits"] == _VERSION_BITS
+    return tuple(map(_Field.of, layout["fields"]))
 
 
 def _crc(value: int, length: int) -> int:
@@ -224,7 +265,7 @@ def _crc(value: int, length: int) -> int:
 def _flatten(content: TagContent) -> Flat:
     """The layout's fields by name: most are the value at ``at`` in the content, the rest are worked out."""
     values = content.model_dump(mode="json")
-    flat = {field["name"]: _value_at(values, field["at"]) for field in _placed(VERSION)}
+    flat: Flat = {name: _value_at(values, at) for name, at in _placed(VERSION)}
     spec = content.spec
     hose = spec.hose
     key = f"{hose.standard}|{hose.edition}" if hose.edition else hose.standard
@@ -263,9 +304,9 @@ def _flat_pressure(content: TagContent) -> Flat:
 
 def _unflatten(flat: Flat, version: int) -> dict[str, Any]:
     values: dict[str, Any] = {}
-    for field in _placed(version):
-        if field["name"] in flat:
-            _put(values, field["at"], flat[field["name"]])
+    for name, at in _placed(version):
+        if name in flat:
+            _put(values, at, flat[name])
     if "pressure_from" in flat:
         _put_pressure(values, flat)
     hose = values["spec"]["hose"]
@@ -301,9 +342,9 @@ def _put_pressure(values: dict[str, Any], flat: Flat) -> None:
 
 
 @cache
-def _placed(version: int) -> tuple[dict[str, Any], ...]:
-    """The fields that are a value of the content as it stands."""
-    return tuple(field for field in _layout(version)["fields"] if "at" in field)
+def _placed(version: int) -> tuple[tuple[str, tuple[str, ...]], ...]:
+    """The fields that are a value of the content as it stands, and where."""
+    return tuple((field.name, field.at) for field in _layout(version) if field.at is not None)
 
 
 def _value_at(values: dict[str, Any], place: tuple[str, ...]) -> Any:
@@ -324,46 +365,48 @@ def _put(values: dict[str, Any], place: tuple[str, ...], value: Any) -> None:
 # --- one field as bits, and back --------------------------------------------------------------
 
 
-def _field_bits(field: dict[str, Any], flat: Flat) -> Iterator[tuple[int, int]]:
-    value = flat.get(field["name"])
-    if field.get("optional"):
-        yield (0, 1) if value is None else (1, 1)
-        if value is None:
-            return
-    if field["kind"] == "text":
-        yield from _text_bits(field, value or "")
-        return
-    width = _width(field, flat)
-    raw = field["absent"] if value is None and "absent" in field else _raw(field, value, flat)
-    if not 0 <= raw < 1 << width or (value is not None and raw == field.get("absent")):
-        raise PayloadError(Problem(field["name"], value, Message("code-too-large")))
-    yield raw, width
+def _field_bits(field: _Field, flat: Flat) -> tuple[int, int]:
+    """A field as an integer, and its width in bits."""
+    value = flat.get(field.name)
+    if value is None and field.optional:
+        return 0, 1
+    if field.kind == "text":
+        raw, width = _text_bits(field, value or "")
+    else:
+        width = _width(field, flat)
+        absent = field.absent
+        raw = absent if value is None and absent is not None else _raw(field, value, flat)
+        if not 0 <= raw < 1 << width or (value is not None and raw == absent):
+            raise PayloadError(Problem(field.name, value, Message("code-too-large")))
+    return (1 << width | raw, width + 1) if field.optional else (raw, width)
 
 
-def _applies(field: dict[str, Any], flat: Flat) -> bool:
+def _applies(field: _Field, flat: Flat) -> bool:
     """Whether the field is there at all, by the fields before it."""
-    if "only_with" in field and flat.get(field["only_with"]) is None:
+    if field.only_with and flat.get(field.only_with) is None:
         return False
-    if "only_if_zero" in field and flat[field["only_if_zero"]] != _NAMED:
+    if field.only_if_zero and flat[field.only_if_zero] != _NAMED:
         return False
-    return all((flat.get(name) in values) is wanted for name, wanted, values in field["asked"])
+    for name, wanted, values in field.asked:  # noqa: SIM110 - a generator takes as long as all else here
+        if (flat.get(name) in values) is not wanted:
+            return False
+    return True
 
 
-def _asked(condition: dict[str, Any]) -> tuple[str, bool, list[Any]]:
+def _asked(condition: dict[str, Any]) -> tuple[str, bool, tuple[Any, ...]]:
     """A condition as the field it asks about, and whether its value must be among these, or must not."""
     wanted = "in" in condition
-    return condition["field"], wanted, condition["in" if wanted else "not_in"]
+    return condition["field"], wanted, tuple(condition["in" if wanted else "not_in"])
 
 
-def _width(field: dict[str, Any], flat: Flat) -> int:
+def _width(field: _Field, flat: Flat) -> int:
     """The field's bits; a size has as many as its family's terms need."""
-    bits = field["bits"]
-    width: int = bits[_sizing(field, flat)] if isinstance(bits, dict) else bits
-    return width
+    bits = field.bits
+    return bits if type(bits) is int else bits[_sizing(field, flat)]  # type: ignore[index]
 
 
-def _sizing(field: dict[str, Any], flat: Flat) -> Sizing:
-    return _sized_by(flat[field["name"].replace(".size", ".connection")])
+def _sizing(field: _Field, flat: Flat) -> Sizing:
+    return _sized_by(flat[field.connection])
 
 
 @cache
@@ -371,31 +414,31 @@ def _sized_by(connection: str) -> Sizing:
     return Connection(connection).sized_by
 
 
-def _raw(field: dict[str, Any], value: Any, flat: Flat) -> int:
-    kind, name = field["kind"], field["name"]
+def _raw(field: _Field, value: Any, flat: Flat) -> int:
+    kind = field.kind
+    if kind == "int":
+        steps = _steps(field, value)
+        if field.below is not None:
+            return _steps(field, flat[field.below]) - steps
+        return steps - (field.offset if field.above is None else _steps(field, flat[field.above]))
     if kind == "point":
-        return _point(field["table"], name, value)
+        return _point(field.table, field.name, value)
     if kind == "flags":
-        return sum(1 << _point(field["table"], name, item) for item in value or ())
+        return sum(1 << _point(field.table, field.name, item) for item in value or ())
     if kind == "date":
-        days: int = (date.fromisoformat(value) - date.fromisoformat(field["from"])).days
-        return days
-    if kind == "size":
-        sizing = _sizing(field, flat)
-        if sizing in _POINT_SIZES:
-            return _point(sizing, name, value)
-        try:
-            return dash_of_pipe(value) if sizing is Sizing.PIPE else int(value)
-        except ValueError:
-            raise PayloadError(Problem(name, value, Message("code-not-a-size"))) from None
-    steps = _steps(field, value)
-    if "below" in field:
-        return _steps(field, flat[field["below"]]) - steps
-    return steps - (_steps(field, flat[field["above"]]) if "above" in field else field.get("offset", 0))
+        assert field.first_day is not None
+        return (date.fromisoformat(value) - field.first_day).days
+    sizing = _sizing(field, flat)
+    if sizing in _POINT_SIZES:
+        return _point(sizing, field.name, value)
+    try:
+        return dash_of_pipe(value) if sizing is Sizing.PIPE else int(value)
+    except ValueError:
+        raise PayloadError(Problem(field.name, value, Message("code-not-a-size"))) from None
 
 
-def _steps(field: dict[str, Any], value: Any) -> int:
-    return _in_steps(str(value), field["step"])
+def _steps(field: _Field, value: Any) -> int:
+    return _in_steps(str(value), field.step)
 
 
 @lru_cache(maxsize=8192)  # assemblies of a run have many a figure in common
@@ -410,13 +453,15 @@ def _point(table: str, name: str, value: str) -> int:
         raise PayloadError(Problem(name, value, Message("code-not-stored"))) from None
 
 
-def _text_bits(field: dict[str, Any], value: str) -> Iterator[tuple[int, int]]:
-    longest = (1 << field["bits"]) - 1
+def _text_bits(field: _Field, value: str) -> tuple[int, int]:
+    width: int = _width(field, {})
+    longest = (1 << width) - 1
     if len(value) > longest or not all(" " <= char <= "~" for char in value):
-        raise PayloadError(Problem(field["name"], value, Message("code-text", maximum=longest)))
-    yield len(value), field["bits"]
+        raise PayloadError(Problem(field.name, value, Message("code-text", maximum=longest)))
+    raw = len(value)
     for char in value:
-        yield ord(char), 7
+        raw = raw << 7 | ord(char)
+    return raw, width + 7 * len(value)
 
 
 class _Bits:
@@ -437,42 +482,41 @@ def _read_flat(digits: str) -> tuple[Flat, int]:
     if not _checked(value):
         raise PayloadError(Problem("digits", None, Message("code-damaged")))
     bits = _Bits(value >> 16, value.bit_length() - 17)
-    version = bits.take(4)
+    version = bits.take(_VERSION_BITS)
     flat: Flat = {}
-    for field in _layout(version)["fields"]:
-        if (field["always"] or _applies(field, flat)) and (not field.get("optional") or bits.take(1)):
-            value = _value(field, bits, flat)
-            if value is not None:
-                flat[field["name"]] = value
+    for field in _layout(version):
+        if (field.always or _applies(field, flat)) and (not field.optional or bits.take(1)):
+            raw = bits.take(_width(field, flat))
+            if raw != field.absent:
+                flat[field.name] = _value(field, raw, bits, flat)
     if bits.left:
         raise PayloadError(Problem("digits", None, Message("code-surplus", bits=bits.left)))
     return flat, version
 
 
-def _value(field: dict[str, Any], bits: _Bits, flat: Flat) -> Any:
-    raw, kind = bits.take(_width(field, flat)), field["kind"]
-    if raw == field.get("absent"):
-        return None
+def _value(field: _Field, raw: int, bits: _Bits, flat: Flat) -> Any:
+    kind = field.kind
+    if kind == "int":
+        if field.below is not None:
+            raw = _steps(field, flat[field.below]) - raw
+        elif field.above is not None:
+            raw += _steps(field, flat[field.above])
+        return _figure(raw + field.offset, field.step)
+    if kind == "point":
+        return _name(field.table, field.name, raw)
     if kind == "text":
         return "".join(chr(bits.take(7)) for _ in range(raw))
-    if kind == "point":
-        return _name(field["table"], field["name"], raw)
     if kind == "flags":
-        return [name for point, name in names(field["table"]).items() if raw >> point & 1]
+        return [name for point, name in names(field.table).items() if raw >> point & 1]
     if kind == "date":
-        return date.fromisoformat(field["from"]) + timedelta(days=raw)
-    if kind == "size":
-        sizing = _sizing(field, flat)
-        if sizing in _POINT_SIZES:
-            return _name(sizing, field["name"], raw)
-        if sizing is Sizing.PIPE:
-            return pipe_of_dash(raw)
-        return raw if sizing is Sizing.DASH else str(raw)
-    if "below" in field:
-        raw = _steps(field, flat[field["below"]]) - raw
-    elif "above" in field:
-        raw += _steps(field, flat[field["above"]])
-    return _figure(raw + field.get("offset", 0), field["step"])
+        assert field.first_day is not None
+        return field.first_day + timedelta(days=raw)
+    sizing = _sizing(field, flat)
+    if sizing in _POINT_SIZES:
+        return _name(sizing, field.name, raw)
+    if sizing is Sizing.PIPE:
+        return pipe_of_dash(raw)
+    return raw if sizing is Sizing.DASH else str(raw)
 
 
 @lru_cache(maxsize=8192)
