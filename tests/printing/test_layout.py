@@ -10,7 +10,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from tagger import phrases
+from tagger import phrases, rated
 from tagger.drawing import Grid, Line, Text
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message, angle, torque
@@ -317,6 +317,19 @@ def test_a_length_beside_an_angle_says_between_which_points_it_is(language, long
     assert turned
     for tag in turned:
         assert told in " ".join(texts(lay_out(tag, label)))
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_danger_is_told_in_full_beside_a_plate_to_write_on(language):
+    """In French the caption's second line took its room on the roll."""
+    parts = ("hose", "end_a", "end_b")
+    t = Translator(language)
+    for fluid, danger in (("water_oil_emulsion", Danger.HEAT), ("phosphate_ester", Danger.FLUID)):
+        spec = {**STRAIGHT, "fluid": fluid}
+        tag = a_tag(spec, working_pressure_bar=None, unknown_parts=parts, dangers=(danger,))
+        for name in ("hang_tag", "roll_continuous"):
+            said = " ".join(texts(lay_out(tag, template.load(name).in_languages([language]))))
+            assert all(t(message) in said for message in rated.dangers(tag.content)), name
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
