@@ -438,8 +438,8 @@ class Said(NamedTuple):
 def end_said(end: End, values: Tightening | None, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:
     """One end as texts below one another: what it is, its tightening, and what that is counted from.
 
-    The fullest form first; the shorter ones leave material, drop, lubrication and at last the shape to the picture
-    and the symbol; the last says in fewer words who knows the screw.
+    The fullest form first; the shorter ones leave material, drop, the shape and at last the lubrication to the
+    picture and the symbol; the last says in fewer words who knows the screw.
     """
     return tuple(dict.fromkeys(_forms([*_what(end), *_how(end, values)], _FULLNESSES, languages)))
 
@@ -485,7 +485,7 @@ def _what(end: End) -> Iterator[_Line]:
     yield Message("printing-end-form", form=form, shape=shape), "small", (3,)
     if end.is_elbow and end.drop_mm is not None:
         shape = Message("words-shape-elbow", angle=degrees(end.angle_deg))
-    yield Message("printing-end-form", form=form, shape=shape), "small", (2, 1)
+    yield Message("printing-end-form", form=form, shape=shape), "small", (2,)
     if end.material is not Material.CARBON_STEEL:
         yield phrases.material(end.material), "small", (3,)
     if end.hose_dash is not None:
@@ -515,7 +515,7 @@ def _how(end: End, values: Tightening | None) -> Iterator[_Line]:
             yield from _per_screw(end, values)
         oiled = phrases.lubrication(values)
         if oiled is not None:
-            yield oiled, "follows", (3,) if values.lubrication == "not_stated" else (3, 2)
+            yield oiled, "follows", (3,) if values.lubrication == "not_stated" else (3, 2, 1)
     if turned and counted is not None:
         name = "printing-turns" if end.connection.is_taper else "printing-flats"
         yield Message(name, **counted.values), "main", _FULLNESSES

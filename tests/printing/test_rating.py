@@ -7,14 +7,14 @@ from itertools import pairwise
 
 import pytest
 
-from tagger import rated
+from tagger import phrases, rated
 from tagger.drawing import Shape, Text
 from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message
 from tagger.printing import template
 from tagger.printing.content import Tag
 from tagger.printing.layout import lay_out
-from tagger.spec import Danger, Tightening
+from tagger.spec import Basis, Danger, Tightening
 from tests.printing.conftest import RATED, STRAIGHT, TWO_ELBOWS, a_tag
 
 CARRIES_THE_SPEC = [name for name in template.names() if template.load(name).purpose != "do_not_use"]
@@ -155,3 +155,26 @@ def test_the_lubrication_stands_under_the_torque_where_there_is_room(name: str) 
     oiled = Tightening(torque_min_nm=95, torque_max_nm=95, lubrication="threads_fluid_or_grease")
     tag = a_tag(STRAIGHT, **RATED["known"], tighten_a=oiled, tighten_b=oiled)
     assert shown(tag, name).count("95 N·m 70 lbf·ft threads lubricated") == 2
+
+
+@pytest.mark.parametrize(
+    "name", ["end_tag_a", "end_tag_b", "flag_label", "wrap_label", "roll_4x2", "sleeve_tag", "hang_tag"]
+)
+@IN_EACH
+def test_a_torque_for_lubricated_threads_says_so_before_the_shape_is_told(name: str, language: str) -> None:
+    """The picture shows the shape; the same torque on dry threads is another tightening."""
+    oiled = Tightening(
+        torque_min_nm=170.5, torque_max_nm=182.5, flats_min=1, flats_max=1.25, flats_basis=Basis.FINGER_TIGHT,
+        lubrication="threads_fluid_or_grease",
+    )  # fmt: skip
+    flare = {
+        "connection": "sae_37_flare",
+        "dash": 20,
+        "form": "female_swivel",
+        "shape": "elbow_90",
+        "drop_mm": 79,
+    }
+    spec = {**TWO_ELBOWS, "hose": {"standard": "SAE 100R12", "dash": 20}, "end_a": flare, "end_b": flare}
+    said = shown(a_tag(spec, tighten_a=oiled, tighten_b=oiled), name, language)
+    lubrication = Translator(language)(phrases.lubrication(oiled) or "")
+    assert said.count(lubrication) == said.count(" N·m") > 0
