@@ -6,6 +6,7 @@ reportlab's platypus sets them: text and tables that flow, unlike a tag.
 from __future__ import annotations
 
 import io
+import re
 from collections.abc import Sequence
 from html import escape
 from typing import Any
@@ -24,6 +25,10 @@ from tagger.printing.textfit import together
 from tagger.settings import ShopSettings
 
 _INKS = {"black": colors.black, "white": colors.white}
+# Before what is counted on a nut, in every language.
+_COUNT = re.compile(
+    r"(?<=\d) (?=(?:flats?|turns?|pans?|tours?|caras?|vueltas?)\b|Umdrehung|Fläche|Schlüsselfläche)"
+)
 _PLAIN, _BOLD = "Paper", "Paper-Bold"
 
 
@@ -57,10 +62,10 @@ def head(settings: ShopSettings) -> list[Any]:
 
 
 def text(words: str, size: float = 10, *, bold: bool = False) -> Paragraph:
-    """A paragraph; no figure is parted from its unit at a line's end."""
+    """A paragraph; no figure is parted from its unit at a line's end, nor a count from what is counted."""
     register_fonts()
     style = ParagraphStyle("p", fontName=_BOLD if bold else _PLAIN, fontSize=size, leading=size * 1.35)
-    return Paragraph(escape(together(words)).replace("\n", "<br/>"), style)
+    return Paragraph(escape(together(_COUNT.sub("\u00a0", words))).replace("\n", "<br/>"), style)
 
 
 def gap(millimetres: float) -> Spacer:

@@ -137,7 +137,7 @@ def _pictures(line: Line, screen: Screen, tag: Tag, clockwise: bool) -> list[Any
     turned = values.flats_max if values is not None and values.flats_basis is not None else None
     if line.step.picture == "nut_flats" and values is not None and turned and turned < _WHOLE_TURN:
         found.append(nut_picture(values.flats_min, turned, _SIDE - 1))
-    return [document.picture(one) for one in found]
+    return [part for one in found for part in (document.picture(one), document.gap(1))][:-1]
 
 
 def _clocking(degrees: int, clockwise: bool) -> Drawing:

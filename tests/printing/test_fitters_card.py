@@ -6,6 +6,7 @@ import io
 import re
 from dataclasses import replace
 from datetime import date
+from itertools import pairwise
 from typing import Any
 
 import numpy as np
@@ -24,6 +25,7 @@ from tagger.trade import assess, guide
 from tagger.trade.tables import tables
 from tests.printing.conftest import LONGEST, RATED, STRAIGHT, TWO_ELBOWS, a_tag
 
+COUNTED = re.compile("flat|turn|pan|tour|cara|vuelta|Umdrehung|Fläche|Schlüsselfläche")
 SPECS: dict[str, Any] = {
     "two elbows, as the record has it": TWO_ELBOWS,
     "an unknown end": (STRAIGHT, RATED["an end not known"]),
@@ -121,8 +123,10 @@ def test_no_figure_of_a_card_is_parted_from_its_unit_and_pressure_and_length_say
             t = Translator(language)
             body = fitters_card.of_tag(tag, ShopSettings(), tables(), language)
             for page in pypdfium2.PdfDocument(body):
-                for line in page.get_textpage().get_text_range().splitlines():
+                lines = page.get_textpage().get_text_range().splitlines()
+                for above, line in pairwise(lines):
                     assert not re.match(r"(mm|in|bar|psi|N·m|lbf·ft|°C|°F)\b", line), (language, line)
+                    assert not (COUNTED.match(line) and above[-1:].isdigit()), (language, above, line)
             front = words(body)[0]
             caption = packed(t("printing-field-working_pressure"))
             assert front.index(caption) < front.index(packed(t(rated.lines(tag.content)[0])))
