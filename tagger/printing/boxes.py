@@ -359,8 +359,7 @@ def _column(
 def _qr(box: QrBox, index: int, job: Job) -> Part:
     width, height = box.inner
     side = min(width, height, box.largest or 1e9)
-    grow = not (job.template.wraps or job.template.sleeve)  # round a hose the narrowest symbol reads best
-    chosen = _qr_size(box, job, grow=grow)
+    chosen = _qr_sizes(job)[index]
     if chosen is None:
         need = sizing.least_side_mm(_texts(box, job)[-1], box.levels[-1], box.least_module, job.dpi)
         message = Message(
@@ -390,18 +389,27 @@ def _texts(box: QrBox, job: Job) -> tuple[str, ...]:
     return (tag.signed_link, tag.link) if tag.signed_link and box.holds == "all" else (tag.link,)
 
 
-def _qr_size(box: QrBox, job: Job, *, grow: bool) -> tuple[str, sizing.QrSize] | None:
-    """What the symbol says and its size; two symbols of one label that say the same have one version: one
-    symbol, drawn twice."""
-    found = _alone(box, job, grow=grow)
-    if found is None or not grow:
-        return found
-    text, size = found
-    others = (_alone(other, job, grow=True) for other in job.template.box if isinstance(other, QrBox))
-    version = min(
-        one.version for said, one in filter(None, others) if (said, one.level) == (text, size.level)
-    )
-    return text, replace(size, version=version)
+_Sized = tuple[str, sizing.QrSize]
+
+
+@lru_cache(maxsize=2)  # asked for each symbol of a label
+def _qr_sizes(job: Job) -> dict[int, _Sized | None]:
+    """What each symbol of a label says and its size, by its box; None where nothing fits.
+
+    Two that say the same have one version: one symbol, drawn twice.
+    """
+    grow = not (job.template.wraps or job.template.sleeve)  # round a hose the narrowest symbol reads best
+    boxes = ((index, box) for index, box in enumerate(job.template.box) if isinstance(box, QrBox))
+    alone = {index: _alone(box, job, grow=grow) for index, box in boxes}
+    if not grow:
+        return alone
+    least: dict[tuple[str, str], int] = {}
+    for text, size in filter(None, alone.values()):
+        least[text, size.level] = min(size.version, least.get((text, size.level), size.version))
+    return {
+        index: found and (found[0], replace(found[1], version=least[found[0], found[1].level]))
+        for index, found in alone.items()
+    }
 
 
 def _alone(box: QrBox, job: Job, *, grow: bool) -> tuple[str, sizing.QrSize] | None:

@@ -27,7 +27,7 @@ from tagger.printing.content import Tag
 from tagger.printing.fonts import missing
 from tagger.printing.words import once, voices
 from tagger.record import RECORD_FIELDS
-from tagger.spec import End, Material, Tightening
+from tagger.spec import End, Hose, LengthBasis, Material, Tightening
 from tagger.trade.rows import UNVERIFIED
 from tagger.trade.screws import screw_for
 from tagger.trade.tables import tables
@@ -454,7 +454,19 @@ def _forms(
     """Each form's texts once, in every language; of a figure the SI value is main, the US value below it, ``beside`` it
     or in one text with it.
     """
-    said = [(tuple(_said(line, style, languages)), told) for line, style, told in lines]
+    return _merged(_spoken(lines, languages), forms)
+
+
+_Spoken = tuple[
+    tuple[tuple[Said, ...], tuple[int, ...]], ...
+]  # a line's texts, and in which forms they stand
+
+
+def _spoken(lines: Iterable[_Line], languages: tuple[str, ...]) -> _Spoken:
+    return tuple([(tuple(_said(line, style, languages)), told) for line, style, told in lines])
+
+
+def _merged(said: _Spoken, forms: Iterable[int]) -> tuple[tuple[Said, ...], ...]:
     found: list[tuple[Said, ...]] = []
     for form in forms:
         shown: dict[str, Said] = {}
@@ -538,17 +550,25 @@ def between_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...]
     The standard's edition gives way before the basis: a length between other points is another hose. The angle of two
     elbows stands beside its picture.
     """
-    spec, long = tag.spec, length(tag.spec.length_mm)
-    plain = spec.hose.model_copy(update={"edition": None})
-    lines: list[_Line] = [
-        (phrases.hose(spec.hose), "head", (4, 1, 0)),
+    hose, basis = _hose_and_basis(tag.spec.hose, tag.spec.length_basis, languages)
+    long = length(tag.spec.length_mm)
+    lines: list[_Line] = [(long, "beside", (4, 3, 2, 1)), (long, "in one", (0,))]
+    said = (*hose, *_spoken(lines, languages), *basis)
+    return tuple(dict.fromkeys(_merged(said, (4, 3, 2, 1, 0))))
+
+
+@lru_cache(maxsize=512)  # runs are built of few hoses
+def _hose_and_basis(hose: Hose, basis: LengthBasis, languages: tuple[str, ...]) -> tuple[_Spoken, _Spoken]:
+    plain = hose.model_copy(update={"edition": None})
+    of_hose: list[_Line] = [
+        (phrases.hose(hose), "head", (4, 1, 0)),
         (phrases.hose(plain), "head", (3, 2)),
-        (long, "beside", (4, 3, 2, 1)),
-        (long, "in one", (0,)),
-        (phrases.length_basis(spec.length_basis), "small", (4, 3)),
-        (Message(f"printing-between-{spec.length_basis}"), "small", (2,)),
     ]
-    return tuple(dict.fromkeys(_forms(lines, (4, 3, 2, 1, 0), languages)))
+    of_basis: list[_Line] = [
+        (phrases.length_basis(basis), "small", (4, 3)),
+        (Message(f"printing-between-{basis}"), "small", (2,)),
+    ]
+    return _spoken(of_hose, languages), _spoken(of_basis, languages)
 
 
 def clocking_said(tag: Tag, languages: tuple[str, ...]) -> tuple[tuple[Said, ...], ...]:

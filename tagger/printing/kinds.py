@@ -76,7 +76,7 @@ _NONE = 9.0  # em of no text at all
 
 @lru_cache(maxsize=512)
 def _smallest_of_all(group: Group) -> float:
-    return min(map(_smallest, group.items), default=_NONE)
+    return min([item.size for item in group.items if isinstance(item, Text)], default=_NONE)
 
 
 def _smallest(part: Part) -> float:

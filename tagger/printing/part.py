@@ -35,9 +35,9 @@ class Placed:
         return np.rot90(self.symbol.modules, -self.turn // 90) if self.turn else self.symbol.modules
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, eq=False, slots=True)
 class Job:
-    """What is being laid out, and for which printer."""
+    """What is being laid out, and for which printer. Equal to itself alone."""
 
     tag: Tag
     template: Template

@@ -6,6 +6,7 @@ Each is a view of ``tagger.rated``; a tag has little room, so that there are lon
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 
 from tagger import phrases, rated
 from tagger.messages import Message, pressure
@@ -30,14 +31,25 @@ class Plate:
 
 def plate(tag: Tag, languages: tuple[str, ...], dangers: bool) -> Plate:
     """What stands in a pressure box, in each language; with the dangers where nothing else tells them."""
-    spoken, bar = voices(languages), tag.content.working_pressure_bar
+    bar = tag.content.working_pressure_bar
     more = short_dangers(tag) if dangers else []
+    if bar is not None and not tag.content.unverified_parts and not more:
+        return _of_figures_alone(bar, languages)
+    spoken = voices(languages)
     forms = [form(tag.content) + more for form in (_full, _short, _shortest, _in_one)]
     return Plate(
         captions=once(voice(CAPTION) for voice in spoken),
         figures=() if bar is None else tuple(text for text in spoken[0].pair(pressure(bar)) if text),
         forms=once(once(voice(line) for voice in spoken for line in form) for form in forms),
     )
+
+
+@lru_cache(maxsize=512)
+def _of_figures_alone(bar: float, languages: tuple[str, ...]) -> Plate:
+    """Of a pressure that nothing more is said of, as of most."""
+    spoken = voices(languages)
+    figures = tuple(text for text in spoken[0].pair(pressure(bar)) if text)
+    return Plate(once(voice(CAPTION) for voice in spoken), figures, ((),))
 
 
 def short_lines(tag: Tag) -> list[Message]:

@@ -42,17 +42,26 @@ class TagFont(TTFont):  # type: ignore[misc]
         super().addObjects(doc)
 
 
+Letters = dict[bool, set[int]]  # code points by face: True is bold
+
+
 class FontCodes:
     """Turns text into (font name, escaped codes) of the fixed order, and notes the letters used."""
 
     NAMES = ("F1", "F2")  # book, bold: reportlab numbers fonts in the order they join a document
 
     def __init__(self) -> None:
-        self.used: dict[bool, set[int]] = {False: set(), True: set()}
+        self.used: Letters = {False: set(), True: set()}
 
-    def encode(self, text: str, bold: bool) -> list[tuple[str, str]]:
-        self.used[bold].update(map(ord, text))
-        return list(_encoded(text, bold))
+    def use(self, letters: Letters) -> None:
+        """Notes letters that are shown."""
+        for bold, codes in letters.items():
+            self.used[bold] |= codes
+
+    def encode(self, text: str, bold: bool) -> tuple[tuple[str, str], ...]:
+        runs, letters = _encoded(text, bold)
+        self.used[bold] |= letters
+        return runs
 
 
 @lru_cache(maxsize=2)
@@ -64,7 +73,8 @@ def _codes(bold: bool) -> dict[int, int]:
 
 
 @lru_cache(maxsize=2048)
-def _encoded(text: str, bold: bool) -> tuple[tuple[str, str], ...]:
+def _encoded(text: str, bold: bool) -> tuple[tuple[tuple[str, str], ...], frozenset[int]]:
+    """(font name, escaped codes) of each run of letters of one subset, and all letters."""
     codes = _codes(bold)
     runs: list[tuple[int, list[str]]] = []
     for letter in text:
@@ -73,7 +83,8 @@ def _encoded(text: str, bold: bool) -> tuple[tuple[str, str], ...]:
             runs.append((subset, []))
         runs[-1][1].append(_ESCAPED.get(code) or chr(code))
     name = FontCodes.NAMES[bold]
-    return tuple((f"/{name}+{subset}", "".join(run)) for subset, run in runs)
+    shown = tuple((f"/{name}+{subset}", "".join(run)) for subset, run in runs)
+    return shown, frozenset(map(ord, text))
 
 
 def joined_fonts(doc: pdfdoc.PDFDocument) -> dict[bool, TagFont]:

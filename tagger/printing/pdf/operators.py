@@ -13,6 +13,7 @@ from tagger.printing.pdf.fonts import FontCodes
 POINTS_PER_MM = 72 / 25.4
 _STEPS = 100  # of a mm: a quarter of a dot at 600 dpi; whole figures take fewer letters
 _ROUND = 0.5522847  # control-point distance of a quarter circle drawn as a Bezier curve
+_BEFORE = {"start": 0.0, "middle": 0.5, "end": 1.0}  # of a text, of what stands before its place
 _TURN = {0: (1, 0, 0, 1), 90: (0, -1, 1, 0), 180: (-1, 0, 0, -1), 270: (0, 1, -1, 0)}
 
 
@@ -138,24 +139,24 @@ class _Writer:
         self.code.append(f"{_n(x + r)} {_n(y)} m {curves} {paint}")
 
     def _text(self, item: Text) -> None:
-        self._brush(item.ink)
-        x, y = item.x, self.height - item.y
-        share = {"start": 0.0, "middle": 0.5, "end": 1.0}[item.anchor]
-        if share:
-            shift = share * text_width(item.text, item.size, item.bold)
-            a, b = _TURN[item.turn][:2]
+        x, y, text, size, bold, anchor, ink, turn = item
+        self._brush(ink)
+        y = self.height - y
+        if share := _BEFORE[anchor]:
+            shift = share * text_width(text, size, bold)
+            a, b = _TURN[turn][:2]
             x, y = x - shift * a, y - shift * b
         place = f"{_n(x)} {_n(y)} Td"
-        if item.turn:
-            a, b, c, d = _TURN[item.turn]
+        if turn:
+            a, b, c, d = _TURN[turn]
             place = f"{a} {b} {c} {d} {_n(x)} {_n(y)} Tm"
-        shows = []
-        for name, shown in self.fonts.encode(item.text, item.bold):
-            if self.font != (name, item.size):
-                self.font = (name, item.size)
-                shows.append(f"{name} {_n(item.size)} Tf")
-            shows.append(f"({shown})Tj")
-        self.code.append(f"BT {place} {' '.join(shows)} ET")
+        shows = ""
+        for name, shown in self.fonts.encode(text, bold):
+            if self.font != (name, size):
+                self.font = (name, size)
+                shows += f" {name} {_n(size)} Tf"
+            shows += f" ({shown})Tj"
+        self.code.append(f"BT {place}{shows} ET")
 
     def _grid(self, item: Grid) -> None:
         self._brush("black")
