@@ -11,6 +11,7 @@ from collections.abc import Callable
 from datetime import date
 from enum import StrEnum
 from fractions import Fraction
+from functools import cache
 from typing import Annotated, Any, Literal, TypeVar
 
 from pydantic import (
@@ -273,24 +274,25 @@ class End(_Value):
             self._described()
         elif self.dash is None and self.size is None:
             raise SpecValueError("dash" if wanted is Sizing.DASH else "size", None, Message("spec-missing"))
-        enter = Message(
-            "spec-enter-size", sizing=str(wanted), key="dash" if wanted is Sizing.DASH else "size"
-        )
-        family = Message(f"words-connection-{self.connection}")
         if self.dash is not None and self.size is not None:
-            raise SpecValueError("dash", None, Message("spec-dash-and-size", enter=enter))
+            wrong = Message("spec-dash-and-size", enter=_enter_size(wanted))
+            raise SpecValueError("dash", None, wrong)
         if wanted is Sizing.DASH and self.dash is None:
-            wrong = Message("spec-sized-by-dash", connection=family, enter=enter)
+            wrong = Message("spec-sized-by-dash", connection=self._family, enter=_enter_size(wanted))
             raise SpecValueError("size", self.size, wrong)
         if wanted not in (Sizing.DASH, Sizing.WORDS) and self.size is None:
-            wrong = Message("spec-not-sized-by-dash", connection=family, enter=enter)
+            wrong = Message("spec-not-sized-by-dash", connection=self._family, enter=_enter_size(wanted))
             raise SpecValueError("dash", self.dash, wrong)
         if self.form not in _forms_for(self.connection):
-            wrong = Message("spec-form", connection=family, forms=_forms_of(self.connection))
+            wrong = Message("spec-form", connection=self._family, forms=_forms_of(self.connection))
             raise SpecValueError("form", str(self.form), wrong)
         if self.shape == "straight" and self.drop_mm is not None:
             raise SpecValueError("drop_mm", self.drop_mm, Message("spec-drop-of-straight"))
         return self
+
+    @property
+    def _family(self) -> Message:
+        return Message(f"words-connection-{self.connection}")
 
     def _described(self) -> None:
         """An end of no family has words for its size, and nothing else."""
@@ -587,6 +589,11 @@ def pipe_of_dash(dash: int) -> str:
     return " ".join(([str(whole)] if whole else []) + ([str(part)] if part else []))
 
 
+def _enter_size(wanted: Sizing) -> Message:
+    """That a size is entered as the family names it."""
+    return Message("spec-enter-size", sizing=str(wanted), key="dash" if wanted is Sizing.DASH else "size")
+
+
 def _forms_of(family: Connection) -> tuple[Message, ...]:
     """The names of the forms that a family has."""
     return tuple(Message(f"words-form-{form}") for form in _forms_for(family))
@@ -598,6 +605,7 @@ _FORMS = {
 }
 
 
+@cache
 def _forms_for(family: Connection) -> tuple[Form, ...]:
     """The forms that a family's joint allows; which of them it has, the tables say."""
     others = {form for forms in _FORMS.values() for form in forms}

@@ -30,7 +30,8 @@ _MIXED_UP = ("8B", "5S", "2Z", "6G", "0DQ", "VY", "MN", "17", "CG", "EF", "PR", 
 
 def make() -> str:
     """A new tag number, from the system's source of randomness (50 bits)."""
-    body = "".join(secrets.choice(ALPHABET) for _ in range(LENGTH - 1))
+    bits = secrets.randbits(5 * (LENGTH - 1))  # five for each character
+    body = "".join([ALPHABET[bits >> 5 * place & 31] for place in range(LENGTH - 1)])
     return body + mod_37_36.calc_check_digit(body, ALPHABET)
 
 
