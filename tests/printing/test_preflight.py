@@ -6,10 +6,12 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from tagger.code import link, payload
 from tagger.errors import TemplateError
 from tagger.i18n import Translator
 from tagger.printing import curvature, template
 from tagger.printing import preflight as flight
+from tagger.printing.content import Tag
 from tagger.printing.layout import lay_out
 from tagger.printing.preflight import preflight
 
@@ -183,3 +185,15 @@ def test_a_repeated_code_that_differs_in_its_dots_is_read_by_itself(make_tag):
         "one of two that are not alike, dot by dot"
     )
     assert "printing-flight-readers" in refusals
+
+
+def test_a_reader_that_gets_lost_on_the_label_is_given_each_code_by_itself_before_it_is_named():
+    """OpenCV found no code on this label and read one of its two alone: the builder was told to make the box larger."""
+    address = (
+        "https://tags.example-hose-shop.com/T/6MVW1F8PFRK/"
+        "1095067108597602832277027875770208385697784786914098764215270528164866232628673756563"
+    )
+    found = link.parse(address)
+    tag = Tag(found.number, address.upper(), payload.decode(found.digits))
+    result = preflight(tag, template.load("hang_tag"))
+    assert result.ok and codes(result, "warn") == []
