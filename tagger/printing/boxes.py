@@ -258,6 +258,8 @@ def _pressure_marks(box: PressureBox, said: rating.Plate, duty: fields.Duty | No
     ]
     if not found:
         return None
+    if not said.figures:  # a line that is too small to write on is said in fewer words, a danger never
+        found = [each for each in found if each[1] == found[0][1]]
     plate, under, room = max(found, key=lambda each: _largest(each[0]))  # the first of those as large
     inverse = box.inverse and bool(said.figures)
     align = box.align if said.figures else "left"
@@ -292,6 +294,7 @@ def _plate(
 
 
 _TO_WRITE_ON = 3.2  # em in mm, at most, of what a value is written beside: without figures there is room
+_WRITABLE = 2.6  # em in mm: a line to write on and its neighbour are 3 mm apart
 
 
 def _small(box: PressureBox) -> float:
@@ -330,8 +333,10 @@ def _height(stacked: Stacked) -> float:
 
 
 def _largest(stacked: Stacked) -> float:
-    """Size of the figures; where there are none every form is as good, and the fullest is taken."""
-    return round(min((found.size for one, found in stacked if one.main), default=0.0), 1)
+    """Size of the figures; where there are none, of the lines to write on, as far as a hand asks for it."""
+    figures = [found.size for one, found in stacked if one.main]
+    lines = [min(found.size, _WRITABLE) for one, found in stacked if "_" in one.text]
+    return round(min(figures or lines or [0.0]), 1)
 
 
 def _column(

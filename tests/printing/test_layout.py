@@ -338,6 +338,8 @@ def test_a_line_to_write_on_is_as_large_as_the_plate_has_room(language):
         ("roll_continuous", (), 3.0),
         ("hang_tag", (Danger.HEAT,), 2.8),
         ("roll_continuous", (Danger.HEAT,), 3.0),
+        ("hang_tag_two", (), 2.6),
+        ("hang_tag_two", (Danger.HEAT,), 2.6),
     ):
         tag = a_tag(STRAIGHT, working_pressure_bar=None, unknown_parts=parts, dangers=dangers)
         items = lay_out(tag, template.load(name).in_languages([language])).drawing.items
