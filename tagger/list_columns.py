@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import re
 import unicodedata
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from functools import cache
 from pathlib import Path
 from typing import Final
@@ -88,17 +88,38 @@ def guess(heading: Sequence[object]) -> list[str]:
     return found
 
 
-def in_ours(table: Sequence[Sequence[object]]) -> list[list[object]]:
+def in_ours(table: Iterable[Sequence[object]]) -> list[list[object]]:
     """A list's cells under our headings, each figure with the unit that its own heading names.
 
     A heading that is none of ours stays as it is, to be told. Raises SpecError for a cut length where no
     overall length is given, and for a unit that is not plain.
     """
-    if not table:
-        return []
-    matched = guess(table[0])
+    return list(each_in_ours(table))
+
+
+def each_in_ours(table: Iterable[Sequence[object]]) -> Iterator[list[object]]:
+    """The same row by row, our headings first. Raises SpecError before them."""
+    left = iter(table)
+    theirs = next(left, None)
+    if theirs is None:
+        return
+    matched = guess(theirs)
+    _refuse_unclear(theirs, matched)
+    yield [ours or heading for heading, ours in zip(theirs, matched, strict=True)]
+    units = [unit_of(heading, ours) for heading, ours in zip(theirs, matched, strict=True)]
+    named = [(place, unit) for place, unit in enumerate(units) if unit]
+    for cells in left:
+        row = [*cells]
+        for place, unit in named:
+            if place < len(row):
+                row[place] = with_unit(row[place], unit)
+        yield row
+
+
+def _refuse_unclear(headings: Sequence[object], matched: Sequence[str]) -> None:
+    """Raises SpecError for a cut length where no overall length is given, and for a unit that is not plain."""
     if "length_mm" not in matched:
-        cut = [(n, str(theirs)) for n, theirs in enumerate(table[0], 1) if is_cut_length(theirs)]
+        cut = [(n, str(theirs)) for n, theirs in enumerate(headings, 1) if is_cut_length(theirs)]
         if cut:
             raise SpecError(
                 Problem(f"column {place}", name, Message("lists-cut-length", heading=name))
@@ -106,18 +127,11 @@ def in_ours(table: Sequence[Sequence[object]]) -> list[list[object]]:
             )
     unclear = [
         Problem(f"column {place}", str(theirs), Message("lists-unit-not-plain", heading=str(theirs)))
-        for place, (theirs, ours) in enumerate(zip(table[0], matched, strict=True), 1)
+        for place, (theirs, ours) in enumerate(zip(headings, matched, strict=True), 1)
         if ours and unit_not_plain(theirs, ours)
     ]
     if unclear:
         raise SpecError(unclear)
-    units = [unit_of(theirs, ours) for theirs, ours in zip(table[0], matched, strict=True)]
-    heading: list[object] = [ours or theirs for theirs, ours in zip(table[0], matched, strict=True)]
-    rows = [
-        [with_unit(cell, units[place]) if place < len(units) else cell for place, cell in enumerate(cells)]
-        for cells in table[1:]
-    ]
-    return [heading, *rows]
 
 
 def is_cut_length(heading: object) -> bool:

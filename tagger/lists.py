@@ -11,7 +11,7 @@ from __future__ import annotations
 import csv
 import datetime as dt
 import io
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
@@ -55,10 +55,16 @@ def read_list(path: Path, read: ReadSpec = AssemblySpec.read) -> list[ListedSpec
 
 def read_table(path: Path) -> list[list[object]]:
     """The cells of a .csv or .xlsx file as they are, the header row first. Raises SpecError."""
+    return list(each_of_table(path))
+
+
+def each_of_table(path: Path) -> Iterator[list[object]]:
+    """The same row by row: of a long .csv file no more is held than its text. Raises SpecError as it comes to it."""
     try:
         if path.suffix.lower() == ".xlsx":
-            return workbooks.sheet(path)
-        return list(workbooks.bounded(_csv_rows(path.read_bytes())))
+            yield from workbooks.sheet(path)
+        else:
+            yield from workbooks.bounded(_csv_rows(path.read_bytes()))
     except csv.Error:
         raise SpecError(Problem("file", path.name, Message("lists-not-csv"))) from None
     except OSError as error:
@@ -70,15 +76,17 @@ def read_rows(table: list[list[object]], read: ReadSpec = AssemblySpec.read) -> 
     return list(each_row(table, read))
 
 
-def each_row(table: list[list[object]], read: ReadSpec = AssemblySpec.read) -> Iterator[ListedSpec]:
+def each_row(table: Iterable[list[object]], read: ReadSpec = AssemblySpec.read) -> Iterator[ListedSpec]:
     """The same one by one. Raises SpecError at the end with the problems of all rows at once."""
-    if not table:
+    left = iter(table)
+    first = next(left, None)
+    if first is None:
         raise SpecError(Problem("file", None, Message("lists-empty")))
-    heading = [str(cell or "").strip() for cell in table[0]]
+    heading = [str(cell or "").strip() for cell in first]
     _check_heading(heading)
     rows = 0
     problems: list[Problem] = []
-    for number, cells in enumerate(table[1:], 2):
+    for number, cells in enumerate(left, 2):
         given = {
             name: value
             for name, cell in zip(heading, cells, strict=False)

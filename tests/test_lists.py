@@ -42,6 +42,15 @@ def test_spreadsheet_exports_of_either_kind_are_read(tmp_path: Path, encoding: s
     assert row.machine == "Müller 4"
 
 
+def test_a_long_list_is_read_row_by_row_up_to_where_it_is_damaged(tmp_path: Path) -> None:
+    path = _csv(tmp_path, HEADING, GOOD, GOOD.replace("SAE 100R2", "SAE 100R1"), '"' + "x" * 200_000)
+    rows = lists.each_row(list_columns.each_in_ours(lists.each_of_table(path)))
+    assert [next(rows).spec.hose.standard for _ in range(2)] == ["SAE 100R2", "SAE 100R1"]
+    with pytest.raises(SpecError) as refused:
+        next(rows)
+    assert [(problem.field, problem.value) for problem in refused.value.problems] == [("file", "list.csv")]
+
+
 def test_a_dash_size_may_stand_with_its_dash_as_text_or_as_a_number(tmp_path: Path) -> None:
     table: list[list[object]] = [[*HEADING.split(",")], [*GOOD.split(",")]]
     for hose, end in (("-12", "-12"), (-12, -12.0)):

@@ -124,7 +124,8 @@ def _listed(a: argparse.Namespace, store: Store) -> Iterator[Registration]:
     tables = shop_tables()
     assessed: dict[AssemblySpec, Assessment] = {}  # equal specs once; they mostly follow one another
     problems: list[Problem] = []
-    for listed in lists.each_row(list_columns.in_ours(lists.read_table(a.list)), store.read_spec):
+    rows = list_columns.each_in_ours(lists.each_of_table(a.list))
+    for listed in lists.each_row(rows, store.read_spec):
         spec = listed.spec
         try:
             if spec not in assessed:
