@@ -311,7 +311,7 @@ def _underneath(box: BetweenBox) -> Iterator[_AngleFrame]:
 def _in_a_column(box: BetweenBox) -> Iterator[_AngleFrame]:
     """The angle under its picture, right of the rest; the picture largest first."""
     width, height = box.inner
-    gap = _GAP * max(1.0, width / 30)  # where there is width, a length is not read on into the angle
+    gap = _GAP * (2 if width > 30 else 1)  # where there is width, a length is not read on into the angle
     least = max(min(height * 0.6, width * 0.36), min(width * _ANGLE_SHARE, box.text * 2.45))  # "270°"
     for beside in (least, *(each for each in _ASIDE if least < each < width * 0.5)):
         largest, left = min(beside, height * 0.65), width - beside
