@@ -36,6 +36,7 @@ def _ems(text: str, bold: bool) -> float:
     return sum([table.get(ord(letter), 0.54) for letter in text])
 
 
+@lru_cache(maxsize=2048)
 def missing(text: str) -> str:
     """The characters of ``text`` that the faces cannot show.
 
