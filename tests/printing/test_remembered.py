@@ -64,7 +64,7 @@ def test_a_label_of_a_run_is_what_it_would_be_alone() -> None:
     forgetful = bounded()
     assert len(forgetful) > 20
     chance = random.Random(11)
-    differing = 0
+    differing = given = 0
     for seed in range(volume(6, 200)):
         looks = chance.choice(TEMPLATES), chance.choice([*LANGUAGES]), chance.choice((203, 300))
         rows = [(tag.spec, tag.number) for tag in tags(5, seed)]
@@ -79,7 +79,8 @@ def test_a_label_of_a_run_is_what_it_would_be_alone() -> None:
                 one.cache_clear()
             assert made(*row, looks, replace(tables())) == expected
         differing += len({str(one) for one in in_the_run})
-    assert differing == 8 * volume(6, 200)  # none was shown what is another's
+        given += len({str(row) for row in rows})  # the ends of a straight hose are alike, and may be swapped
+    assert differing == given > 7 * volume(6, 200)  # none was shown what is another's
 
 
 def test_tables_remember_for_themselves_alone() -> None:
