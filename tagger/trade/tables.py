@@ -306,6 +306,10 @@ class Tables:
 
     def sizes_of(self, hose: Hose) -> tuple[row.HoseSizeRow, ...]:
         """What is printed of the hose's size: of its own part number, else of any of its standard in its dash."""
+        key = ("sizes of", hose.standard, hose.part, str(hose.dash))
+        return self.once(key, lambda: self._sizes_of(hose))
+
+    def _sizes_of(self, hose: Hose) -> tuple[row.HoseSizeRow, ...]:
         found = [r for r in self._of_hose(hose, "hose_sizes") if r.dash == str(hose.dash)]
         return tuple([r for r in found if r.part] or found)
 
