@@ -85,7 +85,8 @@ _OWN: Any = {
 def _kind_of(spec: AssemblySpec, tables: Tables) -> _Kind:
     """What is said of all assemblies that differ in nothing but what each has for itself. Raises TradeError."""
     try:
-        key = spec.model_dump_json(exclude=_OWN)  # as text: 0.0 and -0.0 are equal, and are not
+        # as text: 0.0 and -0.0 are equal, and are not
+        key = spec.model_dump_json(exclude=_OWN, warnings=False)
     except PydanticSerializationError:  # half a character, which no record can have
         return _said_of_kind(spec, tables)
     clocked = spec.clocking_deg is not None

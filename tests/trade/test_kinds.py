@@ -5,6 +5,9 @@ from __future__ import annotations
 import random
 from dataclasses import replace
 
+import pytest
+
+from tagger.errors import TradeError
 from tagger.spec import AssemblySpec, Fluid
 from tagger.trade import assess
 from tagger.trade.tables import tables
@@ -60,6 +63,9 @@ def test_no_kind_is_taken_for_one_whose_figures_are_equal_and_written_otherwise(
     spec = next(tags(1)).spec
     kinds = [spec.model_copy(update={"max_temperature_c": figure}) for figure in (0.0, -0.0)]
     assert [str(assess(one).max_temperature_c) for one in kinds] == ["0.0", "-0.0"]
+    unread = spec.model_copy(update={"hose": spec.hose.model_copy(update={"dash": float(spec.hose.dash)})})
+    with pytest.raises(TradeError, match=r"^hose\.dash"):
+        assess(unread)
 
 
 def test_half_a_character_in_a_spec_is_for_the_store_to_refuse() -> None:
