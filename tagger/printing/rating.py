@@ -12,7 +12,7 @@ from tagger import phrases, rated
 from tagger.messages import Message, pressure
 from tagger.printing.content import Tag
 from tagger.printing.words import once, voices
-from tagger.spec import TagContent
+from tagger.spec import AssemblySpec, Part, TagContent
 
 CAPTION = Message("printing-field-working_pressure")
 
@@ -91,10 +91,17 @@ def _full(content: TagContent) -> list[Message]:
     if not content.unknown_parts:
         return [phrases.NOT_KNOWN]
     write = [
-        Message(f"printing-write-{part}", what=rated.named(part, content.spec))
-        for part in content.unknown_parts
+        Message(f"printing-write-{part}", what=_named(part, content.spec)) for part in content.unknown_parts
     ]
     return [*rated.at_most(content), *write, *doubtful]
+
+
+def _named(part: Part, spec: AssemblySpec) -> Message:
+    """Which hose or end it is; an end of no family apart from its description."""
+    end = {"end_a": spec.end_a, "end_b": spec.end_b}.get(part)
+    if end is not None and end.description is not None:
+        return Message("printing-end-described", description=end.description)
+    return rated.named(part, spec)
 
 
 def _short(content: TagContent) -> list[Message]:
