@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from datetime import date
+from functools import lru_cache
 from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, BeforeValidator, ConfigDict, computed_field, model_validator
@@ -305,7 +306,11 @@ def carried_tightening(advice: EndAdvice) -> Tightening | None:
     Whole turns of a taper thread are carried as sixths, six to the turn; who reads them
     knows by the family that they are said as turns.
     """
-    torque, flats, turns = advice.torque, advice.flats, advice.turns
+    return _carried(advice.torque, advice.flats, advice.turns)
+
+
+@lru_cache(maxsize=1024)  # ends of a kind have the same
+def _carried(torque: Torque | None, flats: Flats | None, turns: Turns | None) -> Tightening | None:
     if torque is None and flats is None and turns is None:
         return None
     turned, sixths = (turns, 6) if flats is None else (flats, 1)
