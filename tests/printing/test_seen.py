@@ -138,6 +138,25 @@ def test_a_range_of_turns_is_not_parted_after_its_first_figure(to: str) -> None:
 
 
 @pytest.mark.parametrize("language", LANGUAGES)
+def test_the_stub_of_a_job_card_says_between_which_points_the_length_is(
+    language: str, longest: list[Tag]
+) -> None:
+    for tag in longest[::5]:
+        stub = said([item for item in words(tag, "traveller_stub", language) if item.y > 211])
+        assert packed(Translator(language)(phrases.overall_length(tag.spec))) in stub
+
+
+def test_a_line_stands_between_the_blocks_of_the_two_ends_that_stand_side_by_side() -> None:
+    """ "1 bis 1 1/4 Flächen 1 bis 1 1/4 Flächen" stood on one line of a job card as one text."""
+    for name in ("traveller_a5", "metal_plate", "sleeve_tag", "shrink_sleeve"):
+        boxes = template.load(name).box
+        lines = [box.at[0] for box in boxes if box.kind == "line" and box.size[1] > 15]
+        b = next(box for box in boxes if getattr(box, "end", getattr(box, "ends", "")) == "b")
+        sides = (b.at[0], b.at[0] + b.size[0])
+        assert any(0.4 <= abs(side - x) <= 1.3 for side in sides for x in lines), name
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
 def test_no_line_of_a_job_card_begins_with_a_space(language: str, assessed: list[Tag]) -> None:
     """The French mark of a warning had the no-break space that belongs before a mark at a sentence's end."""
     for tag in assessed:
