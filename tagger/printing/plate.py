@@ -56,7 +56,7 @@ def plate(tag: Tag, template: Template) -> list[Stroke]:
     edge = rectangle(0, 0, *template.size)
     strokes = [Stroke("PLATE", edge.points)]
     for item in page.drawing.items:
-        strokes += _strokes(item, width)
+        strokes = [*_in_sight(strokes, item, width), *_strokes(item, width)]
     _prove_cut(tag, page, strokes, width)
     return strokes
 
@@ -71,13 +71,13 @@ def file(tag: Tag, template: Template, form: Form) -> str:
 
 def engraved(drawing: Drawing, line_mm: float) -> Drawing:
     """What the tool leaves, for looking at: letters and pictures as lines, symbols as their dark modules. Not proved."""
-    items: list[Item] = []
+    strokes: list[Stroke] = []
     for item in drawing.items:
-        if isinstance(item, Grid):
-            items.append(item)
-        else:
-            items += [Shape(one.points, None, line_mm, one.closed) for one in _strokes(item, line_mm)]
-    return Drawing(drawing.width, drawing.height, tuple(items))
+        if not isinstance(item, Grid):
+            strokes = [*_in_sight(strokes, item, line_mm), *_strokes(item, line_mm)]
+    lines = [Shape(one.points, None, line_mm, one.closed) for one in strokes]
+    grids = [item for item in drawing.items if isinstance(item, Grid)]
+    return Drawing(drawing.width, drawing.height, (*lines, *grids))
 
 
 def svg(strokes: Iterable[Stroke], size: tuple[float, float], line_mm: float) -> str:
@@ -114,20 +114,112 @@ def dxf(strokes: Iterable[Stroke], size: tuple[float, float]) -> str:
 
 def _strokes(item: Item, width: float) -> Iterator[Stroke]:
     if isinstance(item, Line):
-        yield Stroke("LINES", ((item.x1, item.y1), (item.x2, item.y2)), closed=False)
-    elif isinstance(item, Shape) and not item.closed and item.width > 4 * width:
-        if item.ink == "black":  # a tube is a broad line, and a white one on it: its edge is enough
-            yield Stroke("LINES", _edge(item.points, item.width / 2))
+        yield from _dashes(item)
+    elif tube := _tube(item, width):
+        if tube.ink == "black":  # its edge is enough
+            yield Stroke("LINES", _edge(tube.points, tube.width / 2))
     elif isinstance(item, Shape):
         yield Stroke("LINES", item.points, closed=item.closed)
     elif isinstance(item, Circle):
-        turns = [math.tau * step / _CIRCLE for step in range(_CIRCLE)]
-        ring = tuple((item.x + item.radius * math.cos(a), item.y + item.radius * math.sin(a)) for a in turns)
-        yield Stroke("LINES", ring)
+        yield Stroke("LINES", _ring(item))
     elif isinstance(item, Text):
         yield from _text(item)
     else:
         yield from _grid(item, width)
+
+
+def _tube(item: Item, width: float) -> Shape | None:
+    """The item, if it is a broad line: a tube is one, and a white one on it."""
+    return item if isinstance(item, Shape) and not item.closed and item.width > 4 * width else None
+
+
+def _ring(circle: Circle) -> tuple[Point, ...]:
+    turns = [math.tau * step / _CIRCLE for step in range(_CIRCLE)]
+    return tuple(
+        (circle.x + circle.radius * math.cos(a), circle.y + circle.radius * math.sin(a)) for a in turns
+    )
+
+
+def _dashes(line: Line) -> Iterator[Stroke]:
+    """A full line in one, a dashed one dash by dash: what is dashed lies behind."""
+    long = math.dist((line.x1, line.y1), (line.x2, line.y2))
+    step = 2 * line.dash if line.dash > 0 else math.inf
+    for count in range(max(1, math.ceil(long / step))):
+        ends = (count * step if count else 0.0, min(long, count * step + line.dash) if line.dash else long)
+        points = [
+            (line.x1 + (line.x2 - line.x1) * at / long, line.y1 + (line.y2 - line.y1) * at / long)
+            for at in ends
+            if long
+        ]
+        if points:
+            yield Stroke("LINES", tuple(points), closed=False)
+
+
+def _in_sight(strokes: list[Stroke], item: Item, width: float) -> list[Stroke]:
+    """What is left of the lines below when a white part or a tube is laid upon them."""
+    if isinstance(item, Circle) and item.fill == "white":
+        over = _ring(item)
+    elif isinstance(item, Shape) and item.closed and item.fill == "white":
+        over = item.points
+    elif tube := _tube(item, width):
+        over = _edge(_longer(tube.points, width), tube.width / 2)
+    else:
+        return strokes
+    return [part for one in strokes for part in (_beside(one, over) if one.layer == "LINES" else (one,))]
+
+
+def _longer(points: tuple[Point, ...], more: float) -> tuple[Point, ...]:
+    """A chain longer by so many mm at both ends: a tube's own end is open."""
+    (ax, ay), (bx, by), (cx, cy), (dx, dy) = points[1], points[0], points[-2], points[-1]
+    start, stop = (
+        more / (math.dist(points[0], points[1]) or 1),
+        more / (math.dist(points[-2], points[-1]) or 1),
+    )
+    first = (bx + (bx - ax) * start, by + (by - ay) * start)
+    return (first, *points[1:-1], (dx + (dx - cx) * stop, dy + (dy - cy) * stop))
+
+
+def _beside(stroke: Stroke, over: tuple[Point, ...]) -> Iterator[Stroke]:
+    """The parts of a chain that lie outside a polygon, or the chain itself where all of it does."""
+    chain = [*stroke.points, *stroke.points[: int(stroke.closed)]]
+    parts: list[list[Point]] = []
+    whole = True
+    for a, b in pairwise(chain):
+        for start, stop in pairwise(_crossed(a, b, over)):
+            if _covers(over, ((start[0] + stop[0]) / 2, (start[1] + stop[1]) / 2)):
+                whole = False
+            elif parts and parts[-1][-1] == start:
+                parts[-1].append(stop)
+            else:
+                parts.append([start, stop])
+    if whole:
+        yield stroke
+    else:
+        yield from (Stroke(stroke.layer, tuple(part), closed=False) for part in parts)
+
+
+def _crossed(a: Point, b: Point, over: tuple[Point, ...]) -> list[Point]:
+    """A line's ends, and between them in their order the points in which it crosses a polygon's sides."""
+    at = {0.0, 1.0}
+    for c, d in pairwise((*over, over[0])):
+        across = (b[0] - a[0]) * (d[1] - c[1]) - (b[1] - a[1]) * (d[0] - c[0])
+        if abs(across) > 1e-12:
+            t = ((c[0] - a[0]) * (d[1] - c[1]) - (c[1] - a[1]) * (d[0] - c[0])) / across
+            u = ((c[0] - a[0]) * (b[1] - a[1]) - (c[1] - a[1]) * (b[0] - a[0])) / across
+            if 0 < t < 1 and 0 <= u <= 1:
+                at.add(t)
+    inner = [(a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t) for t in sorted(at)[1:-1]]
+    return [a, *inner, b]
+
+
+def _covers(over: tuple[Point, ...], point: Point) -> bool:
+    """Whether a polygon covers a point: a ray from it crosses its sides an odd number of times."""
+    x, y = point
+    inside = False
+    for (ax, ay), (bx, by) in pairwise((*over, over[0])):
+        if (ay > y) != (by > y) and x < (bx - ax) * (y - ay) / (by - ay) + ax:
+            inside = not inside
+    return inside
 
 
 def _edge(points: tuple[Point, ...], half: float) -> tuple[Point, ...]:

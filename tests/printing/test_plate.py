@@ -6,6 +6,7 @@ import io
 import math
 import xml.etree.ElementTree as ElementTree
 from dataclasses import replace
+from itertools import pairwise
 from typing import Any
 
 import ezdxf
@@ -14,8 +15,10 @@ import pytest
 import zxingcpp
 from PIL import Image, ImageDraw
 
+from tagger.drawing import Drawing, Line, Shape
+from tagger.drawing.primitives import rectangle
 from tagger.errors import SymbolError
-from tagger.printing import plate, template
+from tagger.printing import painter, plate, template
 from tagger.printing.layout import lay_out
 from tagger.printing.readers import qr_readers
 from tagger.spec import Danger
@@ -65,9 +68,11 @@ def test_the_dxf_holds_open_and_closed_lines_in_mm_that_three_readers_read(
     assert [one.text for one in bars] == [tag.number]
 
 
-def test_an_elbow_is_cut_as_the_two_sides_of_its_tube(strokes: list[plate.Stroke]) -> None:
+def test_an_elbow_is_cut_as_the_two_sides_of_its_tube() -> None:
     """A broad line and a white one upon it were cut as one thin line: the bend's edge, mitred, is six corners."""
-    tubes = [one.points for one in strokes if one.layer == "LINES" and one.closed and len(one.points) == 6]
+    items = lay_out(a_tag(TWO_ELBOWS), LABEL, plate.DPI).drawing.items
+    cut = [one for item in items for one in plate._strokes(item, LINE) if one.layer == "LINES"]
+    tubes = [one.points for one in cut if one.closed and len(one.points) == 6]
     assert tubes
     for a, b, c, d, e, f in tubes:
         widths = [math.dist(a, f), math.dist(c, d)]
@@ -75,6 +80,33 @@ def test_an_elbow_is_cut_as_the_two_sides_of_its_tube(strokes: list[plate.Stroke
         for side, other in (((a, b), (f, e)), ((b, c), (e, d))):
             ways = [math.atan2(q[1] - p[1], q[0] - p[0]) for p, q in (side, other)]
             assert math.cos(ways[0] - ways[1]) == pytest.approx(1)
+
+
+@pytest.mark.parametrize("angle", [45, 90, 270, 300])
+def test_lines_are_cut_only_where_the_printed_label_has_ink(angle: int) -> None:
+    """What lies behind a nut or an eye was cut through it, and the dashed elbow of end B as a full one like that of A."""
+    tag = a_tag({**TWO_ELBOWS, "clocking_deg": angle})
+    page = lay_out(tag, LABEL, plate.DPI)
+    dark = np.asarray(painter.draw(page.drawing, plate.DPI).convert("L")) < 128
+    per_mm, near = plate.DPI / 25.4, 8  # dots: a third of a millimetre
+    looked = 0
+    for one in plate.plate(tag, LABEL):
+        chain = [*one.points, *one.points[: int(one.closed)]]
+        for (ax, ay), (bx, by) in pairwise(chain if one.layer == "LINES" else ()):
+            x, y = round((ax + bx) / 2 * per_mm), round((ay + by) / 2 * per_mm)
+            assert dark[max(0, y - near) : y + near + 1, max(0, x - near) : x + near + 1].any(), (one, x, y)
+            looked += 1
+    assert looked > 200
+
+
+def test_a_dashed_line_is_cut_dash_by_dash_and_what_lies_under_a_white_part_is_not() -> None:
+    size, part = (30.0, 10.0), rectangle(10, 2, 6, 6, fill="white")
+    drawing = Drawing(*size, (Line(1, 5, 29, 5, 0.2), Line(1, 9, 29, 9, 0.2, dash=2.0), part))
+    lines = [one for one in plate.engraved(drawing, 0.1).items if isinstance(one, Shape)]
+    spans = sorted(
+        (round(p[0], 6), round(q[0], 6)) for p, *_, q in (one.points for one in lines if not one.closed)
+    )
+    assert spans == sorted([(1, 10), (16, 29), *((float(x), min(x + 2.0, 29.0)) for x in range(1, 29, 4))])
 
 
 def test_the_svg_is_the_plate_at_true_size_and_fills_nothing(strokes: list[plate.Stroke]) -> None:
