@@ -222,6 +222,7 @@ def _conditions(
         "lubrication_not_carried": worked_to and oiled is None,
         "has_turns": turns,
         "turns_disputed": "turn_sources" in figures,
+        "flats_alone": flats and not torque,
         "flats_and_torque": flats and torque,
         "flats_finger_tight": basis is Basis.FINGER_TIGHT,
         "flats_wrench_resistance": basis is Basis.WRENCH_RESISTANCE,
@@ -242,7 +243,7 @@ def _conditions(
 
 CONDITIONS = frozenset(
     ("", "has_flats", "has_torque", "stud_torque", "nut_torque", "lubrication_said", "lubrication_unknown",
-     "lubrication_not_carried", "has_turns", "turns_disputed", "flats_and_torque", "flats_finger_tight",
+     "lubrication_not_carried", "has_turns", "turns_disputed", "flats_alone", "flats_and_torque", "flats_finger_tight",
      "flats_wrench_resistance", "no_figures", "has_pressure", "at_most_pressure", "no_pressure", "has_bend", "no_bend",
      "straight", "elbow", "elbow_alone", "elbow_pair", "stainless", *motion.CONDITIONS)
 )  # fmt: skip

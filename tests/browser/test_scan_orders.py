@@ -61,7 +61,8 @@ def test_an_order_on_a_line_that_stands_still_is_kept_and_sent_by_the_clock(
     page.goto(plain.url + path(made) + "#order")
     page.route("**/order", lambda route: None)  # never answered
     page.get_by_role("textbox", name=T("scan-field-contact_phone")).fill("+44 1632 960 222")
-    page.locator("#order [data-send]").click()
+    with page.expect_request("**/order"):
+        page.locator("#order [data-send]").click()
     page.clock.fast_forward(21_000)
     expect(page.locator("#order [data-done]")).to_contain_text(T("scan-outbox-waiting"))
     page.unroute("**/order")

@@ -118,16 +118,23 @@ def test_the_fit_guide_never_says_whichever_comes_first() -> None:
     both_given = Tightening(
         torque_min_nm=90, torque_max_nm=95, flats_min=1, flats_max=1, flats_basis=Basis.FINGER_TIGHT
     )
+    instead: list[str] = []
     for family, about in tables().families.items():
         if about.method == "turns" or family.is_flange or family.is_latched:
             continue
         one = an_end(family, a_size(family), about.forms[0])
-        ids = [step.step_id for step in steps_for(one, both_given, spec=example(), name="end_a")]
+        steps = steps_for(one, both_given, spec=example(), name="end_a")
+        ids = [step.step_id for step in steps]
         wanted = "choose_method" if about.method == "flats" else "torque_counts"
         assert [i for i in ids if i in ("choose_method", "torque_counts")] == [wanted], family
         assert all(
             ids.index(wanted) < ids.index(i) for i in ids if i.startswith(("mark", "flats", "torque_nut"))
         )
+        # a fitter who does each step in turn would tighten twice
+        counts = [step.step_id for step in steps if step.step_id.startswith("flats")]
+        assert all(i == "flats_stud" or i.endswith("_instead") for i in counts), family
+        instead += counts
+    assert len(instead) > 10
 
 
 def test_of_equal_flats_those_from_wrench_resistance_are_shown_and_the_contradiction_is_said() -> None:

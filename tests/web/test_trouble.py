@@ -18,6 +18,7 @@ from sqlalchemy.exc import DBAPIError
 
 from api.settings import Settings
 from tagger.store import Kind, Role, Store
+from tagger.store.trouble import Trouble, trouble_of
 from tests import processes
 from tests.bench.served import HOSE, PASSWORD, Bench, serving
 from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url
@@ -54,9 +55,10 @@ def full_sqlite(store: Store, number: str) -> Iterator[None]:
         pages = session.connection().exec_driver_sql("PRAGMA page_count").scalar()
     with sqlite_that(store, f"max_page_count={pages}"):
         for at_once in (100, 1):
-            with pytest.raises(DBAPIError, match="full"):
+            with pytest.raises(DBAPIError) as failed:
                 while True:
                     store.record_many([number] * at_once, Kind.INSPECTED)
+            assert trouble_of(failed.value) is Trouble.FULL
         yield
 
 

@@ -154,7 +154,7 @@ function conditions(end, content, tightening, figures, order, tables) {
   return new Set(Object.entries({
     ...order, "": true, has_flats: flats, has_torque: torque, stud_torque: torque && !ofNut, nut_torque: ofNut, has_turns: turns,
     lubrication_said: workedTo && "lubrication" in figures, lubrication_unknown: workedTo && oiled === NOT_SAID, lubrication_not_carried: workedTo && oiled === null,
-    turns_disputed: "turn_sources" in figures, flats_and_torque: flats && torque,
+    turns_disputed: "turn_sources" in figures, flats_alone: flats && !torque, flats_and_torque: flats && torque,
     flats_finger_tight: start === "finger_tight", flats_wrench_resistance: start === "wrench_resistance",
     no_figures: !(flats || torque || turns),
     has_pressure: "pressure" in figures, at_most_pressure: "at_most" in figures, no_pressure: !("pressure" in figures || "at_most" in figures),

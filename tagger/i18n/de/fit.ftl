@@ -81,6 +81,8 @@ fit-mark_fixed_finger = Gezählt wird ab dem Anschlag von Hand (handfest). Dort 
 fit-mark_fixed_wrench = Gezählt wird ab dem deutlich spürbaren Kraftanstieg am Schraubenschlüssel (etwa 3,4 N·m, 30 lbf·in). Dort einen Strich über Sechskant und Gegenstück ziehen, dann drehen.
 fit-flats = Die Mutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Schlüsselflächen zählen, nicht Umdrehungen.
 fit-flats_fixed = Die Armatur an ihrem eigenen Sechskant um { $flats } drehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Flächen zählen, nicht Umdrehungen.
+fit-flats_instead = Nach Schlüsselflächen anstelle des Anziehdrehmoments, nie zusätzlich: die Mutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Schlüsselflächen zählen, nicht Umdrehungen.
+fit-flats_fixed_instead = Nach Schlüsselflächen anstelle des Anziehdrehmoments, nie zusätzlich: die Armatur an ihrem eigenen Sechskant um { $flats } drehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Flächen zählen, nicht Umdrehungen.
 fit-torque_nut = Die Mutter mit { $torque } anziehen.
 fit-lubrication = Dieses Anziehdrehmoment gilt für: { $lubrication }.
 fit-lubrication_unknown = Die Quelle dieses Anziehdrehmoments sagt nicht, ob die Verbindung trocken oder geschmiert ist. Im Zweifel den Wert des Armaturenherstellers verwenden.

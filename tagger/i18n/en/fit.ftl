@@ -81,6 +81,8 @@ fit-mark_fixed_finger = Counting starts when the fitting bottoms by hand (finger
 fit-mark_fixed_wrench = Counting starts at firm resistance to the wrench (about 3.4 N·m, 30 lbf·in). Draw a line across the hexagon of the fitting and the mating part there, then turn it.
 fit-flats = Tighten the nut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
 fit-flats_fixed = Turn the fitting by its own hexagon by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
+fit-flats_instead = By flats in place of the torque, never on top of it: tighten the nut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
+fit-flats_fixed_instead = By flats in place of the torque, never on top of it: turn the fitting by its own hexagon by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
 fit-torque_nut = Tighten the nut to { $torque }.
 fit-lubrication = This torque is for: { $lubrication }.
 fit-lubrication_unknown = The source of this torque does not say whether the joint is dry or lubricated. If in doubt, use the fitting manufacturer's value.

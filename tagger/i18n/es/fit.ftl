@@ -81,6 +81,8 @@ fit-mark_fixed_finger = Se empieza a contar cuando el racor hace tope a mano (ap
 fit-mark_fixed_wrench = Se empieza a contar al notar una resistencia firme con la llave (unos 3,4 N·m, 30 lbf·in). Trace ahí una línea que cruce el hexágono del racor y la pieza opuesta, y gírelo después.
 fit-flats = Gire la tuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
 fit-flats_fixed = Gire el racor por su propio hexágono { $flats }, contadas { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
+fit-flats_instead = Por caras, en lugar del par de apriete y nunca además de él: gire la tuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
+fit-flats_fixed_instead = Por caras, en lugar del par de apriete y nunca además de él: gire el racor por su propio hexágono { $flats }, contadas { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
 fit-torque_nut = Apriete la tuerca a { $torque }.
 fit-lubrication = Este par de apriete vale para: { $lubrication }.
 fit-lubrication_unknown = La fuente de este par de apriete no dice si la unión va en seco o lubricada. En caso de duda, use el valor del fabricante del racor.

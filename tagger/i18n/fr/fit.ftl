@@ -81,6 +81,8 @@ fit-mark_fixed_finger = Le comptage commence quand l'embout vient en butée à l
 fit-mark_fixed_wrench = Le comptage commence à une résistance franche à la clé (environ 3,4 N·m, 30 lbf·in). Tracez alors un trait à cheval sur l'hexagone de l'embout et la pièce opposée, puis tournez.
 fit-flats = Vissez encore l'écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez des pans, pas des tours.
 fit-flats_fixed = Tournez l'embout par son propre hexagone de { $flats }, comptés { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez les pans, pas les tours.
+fit-flats_instead = Par les pans, à la place du couple et jamais en plus : vissez encore l'écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez des pans, pas des tours.
+fit-flats_fixed_instead = Par les pans, à la place du couple et jamais en plus : tournez l'embout par son propre hexagone de { $flats }, comptés { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez les pans, pas les tours.
 fit-torque_nut = Serrez l'écrou à { $torque }.
 fit-lubrication = Ce couple vaut pour : { $lubrication }.
 fit-lubrication_unknown = La source de ce couple ne dit pas si le raccord est à sec ou lubrifié. Dans le doute, utilisez la valeur du fabricant d'embouts.
