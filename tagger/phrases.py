@@ -158,6 +158,11 @@ def counted(tightening: Tightening, end: End) -> Message | None:
     return None if said is None or start is None else Message("words-counted", count=said, basis=basis(start))
 
 
+def or_counted(count: Message) -> Message:
+    """What ``counted`` answered, beside a torque: either is done, never both."""
+    return Message("words-counted-or", **count.values)
+
+
 def turned(tightening: Tightening, end: End) -> Message | None:
     """The count of flats, or of turns for a taper thread, without its basis; None where not known."""
     low, high = tightening.flats_min, tightening.flats_max

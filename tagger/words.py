@@ -114,7 +114,7 @@ class Words:
         return self.say.figure(count(low, high))
 
     def tighten(self, tightening: Tightening | None, end: End) -> list[str]:
-        """How to tighten one end: torque first, then the turn with its basis; never a guess."""
+        """How to tighten one end: by its torque, or by the turn with its basis; never a guess."""
         if end.connection.is_latched:
             return [self.say(phrases.NOTHING_TO_TIGHTEN)]
         if tightening is None:
@@ -127,7 +127,7 @@ class Words:
             lines.append(said if lubricated is None else self.say(lubricated))
         counted = phrases.counted(tightening, end)
         if counted is not None:
-            lines.append(self.say(counted))
+            lines.append(self.say(phrases.or_counted(counted) if lines else counted))
         return lines or [self.say(phrases.NOT_KNOWN)]
 
     def _each_screw(self, torque: str, tightening: Tightening, end: End) -> str:

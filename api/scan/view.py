@@ -147,13 +147,15 @@ def short_end(end: End) -> Message:
 
 
 def tighten(tightening: Tightening | None, end: End) -> tuple[Message, ...]:
-    """How to tighten one end: torque first, then the turn with its basis; never a guess."""
+    """How to tighten one end: by its torque, or by the turn with its basis; never a guess."""
     if end.connection.is_latched:
         return (phrases.NOTHING_TO_TIGHTEN,)
     if tightening is None:
         return (phrases.NOT_KNOWN,)
-    lines = [_torque(tightening, end), phrases.counted(tightening, end)]
-    return tuple(line for line in lines if line is not None) or (phrases.NOT_KNOWN,)
+    by_torque, count = _torque(tightening, end), phrases.counted(tightening, end)
+    if by_torque is not None and count is not None:
+        return by_torque, phrases.or_counted(count)
+    return tuple(line for line in (by_torque, count) if line is not None) or (phrases.NOT_KNOWN,)
 
 
 def _torque(tightening: Tightening, end: End) -> Message | None:

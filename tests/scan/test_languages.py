@@ -9,8 +9,10 @@ import pytest
 from fastapi.testclient import TestClient
 
 from api.app import create_app
+from api.scan import view
 from api.settings import Settings
 from tagger.i18n import LANGUAGES, SOURCE, Translator
+from tagger.spec import End, Tightening
 from tagger.store import Store
 from tagger.trade.tables import tables
 from tests.i18n.test_catalogues import ALIKE, ENGLISH, entries, reads, texts
@@ -129,3 +131,16 @@ def test_no_english_stands_on_a_page_in_another_language(
         if hits:
             off[address] = (sorted(hits), said)
     assert off == {}, off
+
+
+def test_beside_a_torque_a_count_of_flats_is_the_other_way_and_not_the_next_step() -> None:
+    both = Tightening(
+        torque_min_nm=96, torque_max_nm=106, flats_min=1, flats_max=1.5, flats_basis="finger_tight"
+    )
+    alone = both.model_copy(update={"torque_min_nm": None, "torque_max_nm": None})
+    end = End.model_validate(PILOT["end_a"])
+    for language, word in (("en", "or "), ("fr", "ou "), ("es", "o "), ("de", "oder ")):
+        t = Translator(language)
+        by_torque, count = (t(line) for line in view.tighten(both, end))
+        assert count.startswith(word) and not by_torque.startswith(word)
+        assert count == word + t(*view.tighten(alone, end))

@@ -3,11 +3,13 @@
 import { torque } from "./figures.js";
 import { counted, isFlange, NOT_KNOWN, NOTHING_TO_TIGHTEN, sizeKey } from "./phrases.js";
 
-// Torque first, then the turn with its basis; never a guess.
+// By its torque, or by the turn with its basis; never a guess.
 export function tighten(tightening, end, tables) {
   if (tables.fit.latched.includes(end.connection)) return [NOTHING_TO_TIGHTEN];
   if (!tightening) return [NOT_KNOWN];
-  const lines = [torqued(tightening, end, tables), counted(tightening, end, tables)].filter(Boolean);
+  const byTorque = torqued(tightening, end, tables), count = counted(tightening, end, tables);
+  if (byTorque && count) return [byTorque, { ...count, id: "words-counted-or" }];
+  const lines = [byTorque, count].filter(Boolean);
   return lines.length ? lines : [NOT_KNOWN];
 }
 

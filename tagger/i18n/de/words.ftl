@@ -240,6 +240,7 @@ words-turns = { $many ->
    *[other] { $count } Umdrehungen
  }
 words-counted = { $count } { $basis }
+words-counted-or = oder { $count } { $basis }
 words-torque-screw = { $torque } je Schraube { $screw }
 words-torque-any-screw = { $torque } je Schraube; Schraubengröße und Festigkeitsklasse nennt der Hersteller
 

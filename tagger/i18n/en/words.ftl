@@ -221,6 +221,7 @@ words-turns = { $many ->
    *[other] { $count } turns
  }
 words-counted = { $count } { $basis }
+words-counted-or = or { $count } { $basis }
 words-torque-screw = { $torque } per { $screw } screw
 words-torque-any-screw = { $torque } per screw; ask the manufacturer for screw size and grade
 

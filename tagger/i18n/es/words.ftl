@@ -231,6 +231,7 @@ words-turns = { $many ->
    *[other] { $count } vueltas
  }
 words-counted = { $count } { $basis }
+words-counted-or = o { $count } { $basis }
 words-torque-screw = { $torque } en cada tornillo { $screw }
 words-torque-any-screw = { $torque } en cada tornillo; el tornillo lo indica el fabricante
 

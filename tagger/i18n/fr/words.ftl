@@ -233,6 +233,7 @@ words-turns = { $many ->
    *[other] { $count } tours
  }
 words-counted = { $count } { $basis }
+words-counted-or = ou { $count } { $basis }
 words-torque-screw = { $torque } par vis { $screw }
 words-torque-any-screw = { $torque } par vis (type de vis : voir le fabricant)
 
