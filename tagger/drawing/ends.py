@@ -80,9 +80,8 @@ def one_end(end: Look, which: str, turn: int, width: float, height: float) -> Dr
         room = min(width / (reach + bore * 2.6), height / (bottom - top))
         if room >= 1 or bore < 0.3:
             break
-        for _ in range(
-            max(1, int(math.log(room, _SMALLER)))
-        ):  # what does not shrink with the bore asks for more
+        tries = int(math.log(room, _SMALLER))  # at least: the arm does not shrink with the bore
+        for _ in range(max(1, tries)):
             bore *= _SMALLER
     rise = max(bore * 1.25, one.part.mouth)
     axis = height / 2 if abs(down) < 0.1 else min(rise, height / 2)

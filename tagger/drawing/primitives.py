@@ -106,9 +106,12 @@ class Drawing:
     @property
     def items(self) -> tuple[Item, ...]:
         """All items, those of groups among them."""
-        return tuple(
-            item for part in self.parts for item in (part.items if isinstance(part, Group) else (part,))
-        )
+        return items_of(self.parts)
+
+
+def items_of(parts: Iterable[Part]) -> tuple[Item, ...]:
+    """The parts with the items of groups in their places."""
+    return tuple([item for part in parts for item in (part.items if isinstance(part, Group) else (part,))])
 
 
 def moved(items: Iterable[Item], dx: float, dy: float) -> list[Item]:

@@ -457,9 +457,8 @@ def _forms(
     return _merged(_spoken(lines, languages), forms)
 
 
-_Spoken = tuple[
-    tuple[tuple[Said, ...], tuple[int, ...]], ...
-]  # a line's texts, and in which forms they stand
+_Spoken = tuple[tuple[tuple[Said, ...], tuple[int, ...]], ...]
+"""Each line's texts, and in which forms they stand."""
 
 
 def _spoken(lines: Iterable[_Line], languages: tuple[str, ...]) -> _Spoken:

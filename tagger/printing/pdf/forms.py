@@ -10,6 +10,7 @@ from functools import lru_cache
 from itertools import groupby
 
 from tagger.drawing import Drawing, Grid, Group, Item, Part
+from tagger.drawing.primitives import items_of
 from tagger.printing.pdf.fonts import FontCodes, Letters
 from tagger.printing.pdf.operators import parts_code
 
@@ -19,9 +20,8 @@ _OFTEN = 4  # pages of a chunk
 
 
 _Run = tuple[tuple[int, ...], float]  # neighbours by their places among the pieces met; their height
-_Cut = list[
-    tuple[tuple[Part, ...], _Run | None]
-]  # neighbours, and what they are as a run where they are met often
+_Cut = list[tuple[tuple[Part, ...], _Run | None]]
+"""Neighbours, and what they are as a run where they are met often."""
 
 
 class Forms:
@@ -43,7 +43,7 @@ class Forms:
         for run, count in times.items():
             if count < _OFTEN:
                 continue
-            packed, letters = _packed(_items(runs[run]), run[1])
+            packed, letters = _packed(items_of(runs[run]), run[1])
             if count * (len(packed) - _CALL) > _COSTS + len(packed):
                 name = f"X{hashlib.sha256(packed).hexdigest()[:8]}"
                 self._names[run] = name
@@ -102,10 +102,6 @@ class _Met:
                 if place == len(self._times):
                     self._times.append(0)
             self._times[place] += 1
-
-
-def _items(parts: Iterable[Part]) -> tuple[Item, ...]:
-    return tuple([item for part in parts for item in (part.items if isinstance(part, Group) else (part,))])
 
 
 @lru_cache(maxsize=1024)  # what one chunk of a run has often, the next has too
