@@ -152,10 +152,11 @@ form.addEventListener("input", (event) => {
     field(`${end}.size`).value = "";
   }
   if (name === "end_b.same" && !event.target.checked) { copyEnd(); followed.delete("end_b.size"); }
-  if (name === "end_b.same" && event.target.checked) setTimeout(() => goOn(form, event.target, lacking));
   if (name.endsWith(".fitting")) offerFittings(event.target);
   if (name === "clocking_deg") turnTo(event.target.value);
   show();
+  // At once: a focus that moves a moment later takes what is typed into another field by then.
+  if (name === "end_b.same" && event.target.checked) goOn(form, event.target, lacking);
   soon();
 });
 form.addEventListener("focusout", soon);

@@ -99,6 +99,20 @@ def test_two_straight_ends_from_the_first_field_in_16_keystrokes(bench: Page, li
     assert keys.count <= 16
 
 
+_TICKED = """() => {
+  document.querySelector("[name='end_b.same']").click();
+  return document.activeElement.name;
+}"""
+
+
+def test_the_tick_for_a_like_end_goes_on_to_the_length_before_anything_else_can_be_typed(bench: Page) -> None:
+    assert bench.evaluate(_TICKED) == "length_mm"  # a moment later, a hand may be in another field
+    bench.reload()
+    bench.locator("label:has([name='end_b.same'])").click(position={"x": 60, "y": 10})
+    expect(bench.locator("[name='end_b.same']")).to_be_checked()
+    expect(bench.locator("[name=length_mm]")).to_be_focused()
+
+
 _KEYS_OF_WHICH_THE_FIRST_LIES_APART = """async (text) => {
   const field = document.querySelector("[name='hose.standard']");
   const press = (key) => field.dispatchEvent(new KeyboardEvent("keydown", { key, bubbles: true, cancelable: true }));
