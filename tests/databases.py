@@ -5,7 +5,6 @@ from __future__ import annotations
 import os
 import pwd
 import shutil
-import socket
 import sqlite3
 import subprocess
 import tempfile
@@ -20,6 +19,7 @@ import pytest
 
 from tagger.store import Store
 from tests import compiled
+from tests.ports import free_port
 
 compiled.share()
 
@@ -58,9 +58,7 @@ def running_postgresql() -> Iterator[str]:
         user = next(pwd.getpwnam(n) for n in ("postgres", "nobody") if _exists(n))
         os.chown(folder, user.pw_uid, user.pw_gid)
         run_as = {"user": user.pw_uid, "group": user.pw_gid, "extra_groups": []}
-    with socket.socket() as probe:
-        probe.bind(("127.0.0.1", 0))
-        port = probe.getsockname()[1]
+    port = free_port()
 
     def run(*command: str) -> None:
         done = subprocess.run(command, capture_output=True, text=True, cwd=folder, **run_as)  # type: ignore[call-overload]

@@ -9,7 +9,6 @@ import html
 import io
 import re
 import signal
-import socket
 import threading
 import time
 from pathlib import Path
@@ -28,6 +27,7 @@ from tagger.trade import assess
 from tagger.trade.tables import tables
 from tests import processes
 from tests.bench.served import Bench, serving
+from tests.ports import free_port
 from tests.store.test_fittings import ROW as FITTING
 from tests.volume import volume
 
@@ -171,9 +171,7 @@ uvicorn.run(create_app(Settings(database_url=url, port=int(port))), port=int(por
 
 
 def _serve(url: str) -> tuple[processes.Process, str]:
-    with socket.socket() as free:
-        free.bind(("127.0.0.1", 0))
-        port = free.getsockname()[1]
+    port = free_port()
     process = processes.start(("-c", _SERVE, url, str(port)))
     address = f"http://127.0.0.1:{port}"
     for _ in range(400):

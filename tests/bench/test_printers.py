@@ -19,7 +19,8 @@ from tagger.store import Kind, PrintJob, PrintState, Role, Store
 from tests import processes
 from tests.bench.served import HOSE, Bench, Served
 from tests.bench.served import serving as serving_app
-from tests.printing.ipp.endpoint import Endpoint, cut_line, free_port, serving, until
+from tests.ports import free_port
+from tests.printing.ipp.endpoint import Endpoint, cut_line, serving, until
 from tests.printing.ipp.test_pwg import read_by_cups
 from tests.store.samples import assessment, spec
 

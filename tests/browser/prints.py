@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from tagger.store import PrintState, Store
-from tests.printing.ipp.endpoint import Endpoint, cut_line, free_port, until
+from tests.ports import free_port
+from tests.printing.ipp.endpoint import Endpoint, cut_line, until
 
 NAME = "Anna"
 

@@ -6,7 +6,8 @@ from playwright.sync_api import Dialog, Page, expect
 
 from tests.browser.at_the_bench import bench, build_one, endpoint
 from tests.browser.conftest import Live, until
-from tests.printing.ipp.endpoint import Endpoint, free_port
+from tests.ports import free_port
+from tests.printing.ipp.endpoint import Endpoint
 
 __all__ = ["bench", "endpoint"]
 

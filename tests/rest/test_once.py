@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import signal
-import socket
 import textwrap
 import threading
 import time
@@ -23,6 +22,7 @@ from tagger.store import Kind, Role, Store, backup
 from tests import processes
 from tests.bench.served import serving
 from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url
+from tests.ports import free_port
 from tests.rest.examples import ASKED_FOR, CRIMP, CRIMPS, FITTINGS, HOSES, LIST
 from tests.volume import volume
 
@@ -306,9 +306,7 @@ _SERVE = textwrap.dedent("""
 
 
 def _serve(url: str, when: str) -> tuple[processes.Process, str]:
-    with socket.socket() as free:
-        free.bind(("127.0.0.1", 0))
-        port = free.getsockname()[1]
+    port = free_port()
     process = processes.start(("-c", _SERVE, url, str(port), when))
     for _ in range(600):
         try:

@@ -25,6 +25,7 @@ from tests.bench.served import serving
 from tests.browser.conftest import CHROMIUM, until
 from tests.browser.test_scan_offline import KEPT, unseen
 from tests.databases import fresh_sqlite
+from tests.ports import free_port
 from tests.processes import ROOT
 from tests.scan.conftest import path, register
 
@@ -36,14 +37,6 @@ MEGABYTE = 1_000_000
 
 def _settings(lines: str) -> dict[str, str]:
     return dict(line.split("=", 1) for line in lines.splitlines() if line and not line.startswith("#"))
-
-
-def _free_ports(count: int) -> list[int]:
-    probes = [socket.create_server(("127.0.0.1", 0)) for _ in range(count)]
-    ports = [probe.getsockname()[1] for probe in probes]
-    for probe in probes:
-        probe.close()
-    return ports
 
 
 def test_every_setting_of_the_example_is_one_and_holds(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -139,7 +132,7 @@ def store(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Store]:
 
 @pytest.fixture(scope="module")
 def behind(store: Store, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Behind]:
-    plain, secure = _free_ports(2)
+    plain, secure = free_port(), free_port()
     settings = Settings(
         base_url=f"https://{NAME}:{secure}",
         trusted_proxies=("127.0.0.1",),

@@ -12,14 +12,13 @@ from pathlib import Path
 import httpx
 
 from tests import processes
+from tests.ports import free_port
 
 
 @contextmanager
 def _served(folder: Path, **more: str) -> Iterator[str]:
     """``tagger serve`` in a process of its own."""
-    with socket.socket() as free:
-        free.bind(("127.0.0.1", 0))
-        port = free.getsockname()[1]
+    port = free_port()
     env = {name: value for name, value in os.environ.items() if not name.startswith("TAGGER_")}
     env |= {
         "TAGGER_DATABASE_URL": f"sqlite:///{folder}/tags.sqlite3",

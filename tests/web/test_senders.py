@@ -18,6 +18,7 @@ from api.web.senders import Impatient
 from tagger.cli import serving
 from tagger.store import Store, Target
 from tests.databases import fresh_sqlite
+from tests.ports import free_port
 from tests.processes import Process, start
 from tests.store.samples import spec
 
@@ -49,9 +50,7 @@ class Running:
 
 @contextmanager
 def _running(folder: Path, url: str, **more: str) -> Iterator[Running]:
-    with socket.socket() as free:
-        free.bind(("127.0.0.1", 0))
-        port = free.getsockname()[1]
+    port = free_port()
     env = {name: value for name, value in os.environ.items() if not name.startswith("TAGGER_")}
     log = folder / "log"
     with log.open("wb") as out:

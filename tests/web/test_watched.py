@@ -26,17 +26,11 @@ from tagger.store import Store, readiness
 from tests import processes
 from tests.bench.served import serving
 from tests.databases import postgresql_server, postgresql_template, postgresql_url, sqlite_url, url
+from tests.ports import free_port
 from tests.scan.conftest import path, register
 from tests.scan.test_storm import writer
 
 __all__ = ["postgresql_server", "postgresql_template", "postgresql_url", "sqlite_url", "url"]
-
-
-def _free_port() -> int:
-    with socket.socket() as free:
-        free.bind(("127.0.0.1", 0))
-        port: int = free.getsockname()[1]
-        return port
 
 
 def _ready(client: TestClient) -> tuple[int, dict[str, Any]]:
@@ -215,7 +209,7 @@ def test_under_overload_requests_are_sent_away_at_once_and_a_tag_is_still_read(s
 def test_the_log_is_json_with_an_id_for_each_request_and_metrics_have_their_own_address(
     tmp_path: Path,
 ) -> None:
-    port, metrics = _free_port(), _free_port()
+    port, metrics = free_port(), free_port()
     env = {name: value for name, value in os.environ.items() if not name.startswith("TAGGER_")}
     env |= {
         "TAGGER_DATABASE_URL": f"sqlite:///{tmp_path}/tags.sqlite3",

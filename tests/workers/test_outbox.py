@@ -6,7 +6,6 @@ import email
 import hashlib
 import hmac
 import json
-import socket
 import ssl
 import subprocess
 import threading
@@ -29,6 +28,7 @@ from tagger.store import OrderState, Role, Store
 from tagger.store.outbox import LEASE
 from tests.bench.served import PASSWORD, Bench, serving
 from tests.databases import fresh_sqlite
+from tests.ports import free_port
 from tests.store.samples import spec
 
 NOW = datetime(2026, 3, 2, 12, tzinfo=UTC)
@@ -85,19 +85,13 @@ def _post_office(
     controller = Controller(
         Keeper(), hostname="127.0.0.1", port=port, ssl_context=context if wraps else None,
         tls_context=None if wraps else context, authenticator=lambda *_: AuthResult(success=True), auth_require_tls=not wraps,
+        ready_timeout=60,
     )  # fmt: skip
     controller.start()
     try:
         yield kept
     finally:
         controller.stop()
-
-
-def _free_port() -> int:
-    with socket.socket() as probe:
-        probe.bind(("127.0.0.1", 0))
-        port: int = probe.getsockname()[1]
-        return port
 
 
 class Clock:
@@ -195,7 +189,7 @@ def test_an_order_refused_leaves_no_message(store: Store) -> None:
 
 
 def test_shop_and_customer_get_e_mail_of_each_step(store: Store) -> None:
-    port = _free_port()
+    port = free_port()
     settings = Settings(
         smtp_url=f"smtp://127.0.0.1:{port}", mail_to="orders@shop.example", mail_from="tags@shop.example",
         base_url="https://tags.example.com",
@@ -216,7 +210,7 @@ def test_shop_and_customer_get_e_mail_of_each_step(store: Store) -> None:
 
 
 def test_a_customer_is_answered_in_the_language_of_the_order_and_the_shop_in_its_own(store: Store) -> None:
-    port = _free_port()
+    port = free_port()
     settings = Settings(
         smtp_url=f"smtp://127.0.0.1:{port}", mail_to="orders@shop.example", shop_email="shop@shop.example",
         language="fr",
@@ -240,7 +234,7 @@ def test_a_customer_is_answered_in_the_language_of_the_order_and_the_shop_in_its
 def test_without_a_sender_no_mail_is_sent_and_the_log_says_what_to_set(
     store: Store, caplog: pytest.LogCaptureFixture
 ) -> None:
-    port = _free_port()
+    port = free_port()
     known = Settings(
         smtp_url=f"smtp://127.0.0.1:{port}", mail_to="orders@shop.example", mail_from="a@shop.example"
     )
@@ -277,7 +271,7 @@ def self_signed(tmp_path_factory: pytest.TempPathFactory) -> Path:
 def test_no_letter_and_no_password_go_to_a_server_whose_certificate_does_not_hold(
     store: Store, self_signed: Path, monkeypatch: pytest.MonkeyPatch, scheme: str
 ) -> None:
-    port = _free_port()
+    port = free_port()
     settings = Settings(smtp_url=f"{scheme}://shop:secret@127.0.0.1:{port}", mail_to="orders@shop.example",
                         mail_from="tags@shop.example")  # fmt: skip
     store.announce = outbox.targets(settings)

@@ -18,6 +18,8 @@ from pathlib import Path
 
 import pytest
 
+from tests.ports import free_port
+
 SBIN = f"{os.environ.get('PATH', '')}:/usr/sbin"
 PROGRAMS = {
     "ippeveprinter": ("cups-ipp-utils", shutil.which("ippeveprinter", path=SBIN)),
@@ -58,7 +60,7 @@ def serving(folder: Path, formats: str, *options: str, port: int = 0) -> Iterato
             stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL,
         )  # fmt: skip
         try:
-            until(lambda: _listens(port))
+            until(lambda: _listens(port) or _ended(device))
             yield Endpoint(f"ipp://localhost:{port}/ipp/print", folder)
         finally:
             device.kill()
@@ -130,7 +132,7 @@ def print_server(folder: Path) -> Iterator[Endpoint]:
     config = ["-c", str(folder / "etc" / "cupsd.conf"), "-s", str(folder / "etc" / "cups-files.conf")]
     server = subprocess.Popen([str(PROGRAMS["cupsd"][1]), "-f", *config], stderr=subprocess.DEVNULL)
     try:
-        until(lambda: _listens(port))
+        until(lambda: _listens(port) or _ended(server))
         yield Endpoint(f"ipp://localhost:{port}/printers/labels", folder / "kept")
     finally:
         server.kill()
@@ -180,18 +182,18 @@ def _pump(source: socket.socket, sink: socket.socket, left: int = 1 << 40) -> No
         pass  # the other side hung up first
 
 
-def free_port() -> int:
-    with socket.socket() as free:
-        free.bind(("127.0.0.1", 0))
-        return int(free.getsockname()[1])
-
-
 def _listens(port: int) -> bool:
     with socket.socket() as probe:
         return probe.connect_ex(("127.0.0.1", port)) == 0
 
 
-def until(ready: Callable[[], object], patience_s: float = 10) -> None:
+def _ended(program: subprocess.Popen[bytes]) -> bool:
+    assert program.poll() is None, f"{program.args!r} ended with {program.returncode} before it listened"
+    return False
+
+
+def until(ready: Callable[[], object], patience_s: float = 60) -> None:
+    """Waits for what comes by itself. The patience is for what never comes: a loaded machine may take its time."""
     end = time.monotonic() + patience_s
     while not ready():
         assert time.monotonic() < end, "it never came to be"

@@ -22,7 +22,8 @@ from tagger.printing.ipp import client
 from tagger.printing.ipp.encoding import Broken, Resolution, Tag, decode, encode
 from tagger.printing.kinds import Kinds
 from tagger.printing.printer import printer_at
-from tests.printing.ipp.endpoint import Endpoint, cut_line, free_port, serving
+from tests.ports import free_port
+from tests.printing.ipp.endpoint import Endpoint, cut_line, serving
 from tests.printing.ipp.test_pwg import read_by_cups
 
 PDF, PWG = "application/pdf", "image/pwg-raster"
