@@ -21,7 +21,7 @@ from typing import Any
 
 import pytest
 import uvicorn
-from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, expect, sync_playwright
 
 from api.app import create_app
 from api.settings import Settings
@@ -32,6 +32,7 @@ CHROMIUM = (
     os.environ.get("TAGGER_TEST_CHROMIUM") or shutil.which("chromium") or shutil.which("chromium-browser")
 )
 PHONE = {"width": 390, "height": 844}
+expect.set_options(timeout=60_000)  # ms; for what never comes: on a loaded machine an answer takes its time
 
 
 @dataclass
@@ -43,7 +44,7 @@ class Live:
     settings: Settings
 
 
-def until(page: Page, script: str, patience_s: float = 30) -> None:
+def until(page: Page, script: str, patience_s: float = 60) -> None:
     """Waits for ``script``, an async function in the page, to answer true.
 
     Playwright's ``wait_for_function`` does not: to it the promise itself is true enough.
@@ -75,23 +76,20 @@ def live(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Live]:
 @contextmanager
 def served(folder: Path, address: str, **more: Any) -> Iterator[Live]:
     """The application, with its files in ``folder``, at an address of this machine; ``more``: other settings."""
-    with socket.socket() as free:
-        free.bind((address, 0))
-        port = free.getsockname()[1]
+    listening = socket.create_server((address, 0))  # held from now on: nobody else can take this port
+    port = listening.getsockname()[1]
     settings = Settings(
         database_url=f"sqlite:///{folder}/tags.sqlite3", base_url=f"http://{address}:{port}", port=port,
         shop_name="Quarry Road Hose", shop_phone="+44 1632 960 111", shop_email="orders@example.com",
         public_requests_per_minute=100_000, **more,
     )  # fmt: skip
     app = create_app(settings)
-    server = uvicorn.Server(uvicorn.Config(app, host=address, port=port, log_level="warning"))
-    thread = threading.Thread(target=server.run, daemon=True)
+    server = uvicorn.Server(uvicorn.Config(app, log_level="warning"))
+    thread = threading.Thread(target=server.run, kwargs={"sockets": [listening]}, daemon=True)
     thread.start()
-    for _ in range(200):
-        if server.started:
-            break
-        time.sleep(0.05)
-    assert server.started, "the server did not start"
+    while not server.started:
+        assert thread.is_alive(), "the server did not start"
+        time.sleep(0.01)
     yield Live(settings.base_url, app.state.store, settings)
     server.should_exit = True
     thread.join(timeout=10)
@@ -104,6 +102,7 @@ def open_page(browser: Browser) -> Iterator[Callable[..., Page]]:
 
     def open_(**options: Any) -> Page:
         context = browser.new_context(**{"viewport": PHONE, "locale": "en-GB", **options})
+        context.set_default_timeout(60_000)
         contexts.append(context)
         page = context.new_page()
         page.on("pageerror", lambda error: wrong.append(f"{page.url}: {error}"))
