@@ -7,7 +7,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from tagger.code import payload
@@ -259,6 +259,7 @@ _ENDS = st.sampled_from(
 _SHAPES = st.one_of(st.just("straight"), st.integers(1, 180))
 
 
+@settings(deadline=None)
 @given(
     end_a=_ENDS,
     end_b=_ENDS,

@@ -7,7 +7,7 @@ import json
 from datetime import date
 from pathlib import Path
 
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from api.scan.kit import shared_tables
@@ -102,6 +102,7 @@ def test_a_signature_is_spelled_in_one_way_only() -> None:
     assert _state(digits) == Signed("broken", 3, "altered")
 
 
+@settings(deadline=None)
 @given(bit=st.integers(0, int(SIGNED).bit_length() - 2))
 def test_no_changed_bit_leaves_a_signed_tag_signed(bit: int) -> None:
     digits = str(int(SIGNED) ^ 1 << bit)
@@ -115,6 +116,7 @@ def test_no_changed_bit_leaves_a_signed_tag_signed(bit: int) -> None:
         raise AssertionError(f"bit {bit} read as sound digits")
 
 
+@settings(deadline=None)
 @given(cut=st.integers(1, 150), more=st.text("0123456789", min_size=0, max_size=40))
 def test_a_cut_or_lengthened_signature_is_damage_and_never_an_unsigned_tag(cut: int, more: str) -> None:
     for digits in (SIGNED[:-cut] + more, SIGNED + more + "7" * cut, SIGNED[cut:]):
