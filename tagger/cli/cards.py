@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 
+from tagger import whole_files
 from tagger.cli.commands import Answer, open_store, shop_settings, shop_tables, tags_here
 from tagger.errors import Problem, StoreError
 from tagger.i18n import Translator
@@ -23,7 +24,7 @@ def card(a: argparse.Namespace, t: Translator) -> Answer:
         [tag] = tags_here(store, [known], shop, t)
         body = fitters_card.of_tag(tag, shop, shop_tables(store), t.language)
     try:
-        a.out.write_bytes(body)
+        whole_files.write(a.out, body)
     except OSError as error:
         raise StoreError(Problem("--out", str(a.out), unusable(error))) from None
     return {"file": str(a.out)}, str(a.out)

@@ -6,6 +6,7 @@ import argparse
 from collections.abc import Sequence
 from pathlib import Path
 
+from tagger import whole_files
 from tagger.cli.commands import Answer, open_store, shop_settings, shop_tables
 from tagger.errors import Problem, StoreError
 from tagger.i18n import Translator
@@ -48,6 +49,6 @@ def _refuse_other_than_pdf(out: Path) -> None:
 
 def _write(out: Path, body: bytes) -> None:
     try:
-        out.write_bytes(body)
+        whole_files.write(out, body)
     except OSError as error:
         raise StoreError(Problem("--out", str(out), unusable(error))) from None

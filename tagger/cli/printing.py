@@ -11,8 +11,9 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
+from tagger import whole_files
 from tagger.cli.commands import Answer, open_store, shop_settings, shop_tables, tags_here, warn_of_address
-from tagger.errors import Problem, SpecError
+from tagger.errors import Problem, SpecError, StoreError
 from tagger.i18n import Translator
 from tagger.messages import Message, Value
 from tagger.record import recorded
@@ -105,7 +106,12 @@ def _run(a: argparse.Namespace, t: Translator, shop: ShopSettings, template: Tem
 
             def register(kinds: Kinds) -> None:
                 _refuse_kinds_that_would_not_scan(kinds, template, dpi, a, t)
-                store.register_drawn(drawn, key=key)
+                try:
+                    store.register_drawn(drawn, key=key)
+                except StoreError:
+                    if store.registered(prepared, key):
+                        raise SpecError(Problem("list", a.list.name, Message("cli-run-meanwhile"))) from None
+                    raise
 
             coming, count = record_tag.tags_to_be(drawn, shop), len(numbers)
             files = _write(coming, template, dpi, a, t, progress=not a.json, count=count, accept=register)
@@ -290,7 +296,7 @@ def _write_plate(tag: Tag, template: Template, a: argparse.Namespace) -> list[st
     from tagger.printing import plate
 
     made = plate.file(tag, template, "svg" if a.out.suffix.lower() == ".svg" else "dxf")
-    a.out.write_text(made, encoding="utf-8")
+    whole_files.write(a.out, made.encode())
     return [str(a.out)]
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from typing import TYPE_CHECKING, Any
 
+from tagger import whole_files
 from tagger.cli.commands import Answer, open_store, shop_settings, shop_tables
 from tagger.i18n import Translator
 from tagger.messages import Message, pressure
@@ -99,7 +100,7 @@ def certificate(a: argparse.Namespace, t: Translator) -> Answer:
         else:
             body = of_each(store, numbers, shop, tables, t.language)
     try:
-        a.out.write_bytes(body)
+        whole_files.write(a.out, body)
     except OSError as error:
         raise StoreError(Problem("--out", str(a.out), unusable(error))) from None
     return {"file": str(a.out)}, str(a.out)

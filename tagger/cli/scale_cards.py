@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
+from tagger import whole_files
 from tagger.cli.commands import Answer
 from tagger.errors import Problem, StoreError
 from tagger.i18n import Translator
@@ -27,7 +28,7 @@ def scale_card(a: argparse.Namespace, t: Translator) -> Answer:
     if a.out.suffix.lower() != ".pdf":
         raise StoreError(Problem("--out", str(a.out), Message("cli-out-not-pdf")))
     try:
-        a.out.write_bytes(scale_card.of(t.language, a.paper))
+        whole_files.write(a.out, scale_card.of(t.language, a.paper))
     except OSError as error:
         raise StoreError(Problem("--out", str(a.out), unusable(error))) from None
     return {"file": str(a.out)}, str(a.out)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
+from tagger import whole_files
 from tagger.cli.commands import Answer, shop_settings
 from tagger.errors import Problem, StoreError
 from tagger.gauges import KINDS, PAPERS
@@ -32,7 +33,7 @@ def sheet(a: argparse.Namespace, t: Translator) -> Answer:
     shop = shop_settings()
     body = sheets.to_pdf(a.kind, shop, shop.tables(), paper=a.paper, family=a.family, language=t.language)
     try:
-        a.out.write_bytes(body)
+        whole_files.write(a.out, body)
     except OSError as error:
         raise StoreError(Problem("--out", str(a.out), unusable(error))) from None
     return {"file": str(a.out)}, str(a.out)

@@ -15,6 +15,7 @@ from tagger.printing.layout import lay_out
 from tagger.printing.painter import draw, draw_all
 from tagger.printing.sheets import Seen, laid_out, page_size, sheets
 from tagger.printing.template import Template
+from tagger.whole_files import beside
 
 __all__ = ["draw", "image", "pages", "png", "write"]
 
@@ -66,7 +67,7 @@ def write(
         drawn = pages(tags, template, dpi, start, forced=forced, seen=kinds.add)
         for number, page in enumerate(drawn, 1):
             file = first if number == 1 else first.with_stem(f"{first.stem}-{number}")
-            part = files[file] = Path(f"{file}.part")
+            part = files[file] = beside(file)
             _save(page, part, dpi)
         if accept:
             accept(kinds)

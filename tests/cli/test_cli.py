@@ -266,7 +266,7 @@ def test_a_run_that_is_killed_leaves_all_its_numbers_or_none_and_never_a_file_wi
             stderr=subprocess.DEVNULL,
             start_new_session=True,
         )
-        while count == 400 and not (tmp_path / "many.pdf.part").exists():
+        while count == 400 and not [*tmp_path.glob("many.pdf.*.part")]:
             assert process.poll() is None
             time.sleep(0.02)
         if count == 400:  # labels are being written, nothing is registered
@@ -274,6 +274,8 @@ def test_a_run_that_is_killed_leaves_all_its_numbers_or_none_and_never_a_file_wi
         assert process.wait() == -signal.SIGKILL
         assert len(_registered(tagger)) == (0 if count == 400 else 27)
         assert not (tmp_path / "many.pdf").exists()
+    for left in tmp_path.glob("many.pdf.*.part"):  # what a killed run left is cleared away the next day
+        os.utime(left, (0, 0))
     answer = tagger.json(*run)
     assert {one.replace("-", "") for one in answer["numbers"]} == _registered(tagger)
     printed = pypdfium2.PdfDocument(tmp_path / "many.pdf")
@@ -284,7 +286,45 @@ def test_a_run_that_is_killed_leaves_all_its_numbers_or_none_and_never_a_file_wi
     ):  # a label says a number that is registered, and no trial's
         texts = read(readers.grey(page.render(scale=203 / 72).to_pil()))
         assert texts and {link.parse(text).number for text in texts} <= _registered(tagger)
-    assert not (tmp_path / "many.pdf.part").exists()
+    assert not [*tmp_path.glob("many.pdf.*.part")]
+
+
+_IS_OVERTAKEN = """
+import subprocess, sys
+from tagger.cli import main
+from tagger.store import Store
+
+register = Store.register_drawn
+def overtaken(*given, **named):
+    subprocess.run([sys.executable, "-m", "tagger.cli", *sys.argv[1:]], check=True)  # its labels are written already
+    register(*given, **named)
+Store.register_drawn = overtaken
+sys.exit(main(sys.argv[1:]))
+"""
+
+
+def test_of_two_runs_of_a_list_at_once_one_is_refused_and_the_file_holds_what_is_registered(
+    tagger: Shell, tmp_path: Path
+) -> None:
+    run = ("run", str(SERVICE_RUN), "--out", "run.pdf", "--json")
+    slow = subprocess.run(
+        [sys.executable, "-c", _IS_OVERTAKEN, *run],
+        cwd=tmp_path,
+        env=tagger.env,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert slow.returncode == 1
+    assert "cli-run-meanwhile" in slow.stdout
+    assert not [*tmp_path.glob("*.part")]
+    printed = pypdfium2.PdfDocument(tmp_path / "run.pdf")
+    told = {
+        one.replace("-", "")
+        for page in printed
+        for one in re.findall(r"\b\w{5}-\w{6}\b", page.get_textpage().get_text_range())
+    }
+    assert told == _registered(tagger) and len(told) == len(printed) == 11
 
 
 def _registered(tagger: Shell) -> set[str]:

@@ -25,6 +25,7 @@ from tagger.printing.pdf.operators import page_code
 from tagger.printing.sheets import Slot, laid_out, page_size, sheets
 from tagger.printing.template import Template
 from tagger.printing.words import voices
+from tagger.whole_files import whole
 
 _CHUNK = 64  # tags handed to a process at a time
 _PAYS_FROM = 1_500  # tags from which starting processes pays
@@ -83,6 +84,7 @@ def write(
         if not count:
             raise TemplateError(Problem("tags", 0, Message("printing-no-tags")))
         document.close()
+        file.flush()  # a full disk shows before anything is accepted
         if accept:
             accept(kinds)
     return count
@@ -94,13 +96,8 @@ def _opened(out: str | Path | BinaryIO) -> Iterator[BinaryIO]:
     if not isinstance(out, str | Path):
         yield out
         return
-    part = Path(f"{out}.part")
-    try:
-        with part.open("wb") as file:
-            yield file
-        part.replace(out)
-    finally:
-        part.unlink(missing_ok=True)
+    with whole(Path(out)) as part, part.open("wb") as file:
+        yield file
 
 
 def _chunks(pages: Iterable[list[Slot]], template: Template) -> Iterator[list[list[Slot]]]:
