@@ -7,8 +7,9 @@ objects that reportlab never hears of, but for their number.
 
 from __future__ import annotations
 
+import hashlib
 from array import array
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from typing import BinaryIO
 
 from reportlab.pdfbase import pdfdoc
@@ -67,14 +68,16 @@ class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
         self.setCreator("tagger")
         self._file = _File(out, self._pdfVersion)
         self._fonts = joined_fonts(self)
-        self._resources = pdfdoc.PDFResourceDictionary()
-        self._resources.basicFonts()
-        self._resources.basicProcs()
-        self._forms: dict[str, pdfdoc.PDFObjectReference] = {}
+        resources = pdfdoc.PDFResourceDictionary()
+        resources.basicFonts()
+        resources.basicProcs()
+        self._resources = self._number_of(self.Reference(resources).name)
+        self._forms: dict[bytes, int] = {}  # form objects by the digests of what they draw
+        self._of_page = b""  # the resources of the pages that come, where they draw form objects
         self._offsets = array("Q", [0])  # of each object by its number
         pages = _Pages()
         pages.MediaBox = pdfdoc.PDFArray([0, 0, *(round(side * POINTS_PER_MM, 4) for side in size)])
-        pages.Resources = self.Reference(self._resources)
+        pages.Resources = self.Reference(resources)
         self.Pages = self.Catalog.Pages = pages
         self._parent = self._number_of(self.Reference(pages).name)
 
@@ -83,28 +86,32 @@ class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
         for bold, codes in used.items():
             self._fonts[bold].used |= codes
 
-    def add_form(self, name: str, packed: bytes) -> None:
-        """A form object that pages draw by its name; ``packed``: its operators, deflated. Written once."""
-        if name in self._forms:
-            return
-        about = {"Type": "XObject", "Subtype": "Form", "Filter": "FlateDecode"}
-        form = pdfdoc.PDFStream(
-            pdfdoc.PDFDictionary({key: pdfdoc.PDFName(value) for key, value in about.items()}),
-            packed,
-            filters=[],
-        )
-        form.dictionary["BBox"] = pdfdoc.PDFArray([-1000, -1000, 200_000, 200_000])
-        form.dictionary["Resources"] = self.Reference(self._resources)
-        self._forms[name] = self.Reference(form)
-        self._resources.XObject = self._forms
-        self._put(self._forms[name].name)
+    def use_forms(self, forms: Mapping[str, bytes]) -> None:
+        """What the pages that come draw by these names, in place of those before: operators, deflated.
+
+        Each is written once, whatever it is called by other pages.
+        """
+        self._of_page = b""
+        if forms:
+            named = b"".join(b"/%b %d 0 R" % (name.encode(), self._form(forms[name])) for name in forms)
+            fonts = self._number_of(pdfdoc.BasicFonts)
+            own = self._written(b"<</Font %d 0 R/ProcSet[/PDF/Text]/XObject<<%b>>>>" % (fonts, named))
+            self._of_page = b"/Resources %d 0 R" % own
 
     def add_page(self, packed: bytes) -> None:
         """One page; ``packed``: its operators, deflated."""
-        stream = b"<</Filter/FlateDecode/Length %d>>\nstream\n%bendstream" % (len(packed), packed)
-        page = b"<</Type/Page/Parent %d 0 R/Contents %d 0 R>>"
-        contents = self._written(stream)
-        self.Pages.numbers.append(self._written(page % (self._parent, contents)))
+        contents = self._written(_stream(b"/Filter/FlateDecode", packed))
+        page = b"<</Type/Page/Parent %d 0 R%b/Contents %d 0 R>>" % (self._parent, self._of_page, contents)
+        self.Pages.numbers.append(self._written(page))
+
+    def _form(self, packed: bytes) -> int:
+        """The number of the form object that draws this."""
+        digest = hashlib.sha256(packed).digest()
+        if digest not in self._forms:
+            about = b"/Type/XObject/Subtype/Form/BBox[-1000 -1000 200000 200000]/Resources %d 0 R"
+            about = about % self._resources + b"/Filter/FlateDecode"
+            self._forms[digest] = self._written(_stream(about, packed))
+        return self._forms[digest]
 
     def close(self) -> None:
         """Writes fonts, catalogue and cross-reference table."""
@@ -137,8 +144,6 @@ class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
             return
         written = pdfdoc.PDFIndirectObject(name, self.idToObject[name]).format(self)
         self._keep_offset(number, self._file.add(written))
-        if isinstance(self.idToObject[name], pdfdoc.PDFStream):
-            self.idToObject[name] = None
 
     def _written(self, content: bytes) -> int:
         """Writes an object that reportlab does not know; its number."""
@@ -154,3 +159,7 @@ class StreamedDocument(pdfdoc.PDFDocument):  # type: ignore[misc]
     def _keep_offset(self, number: int, offset: int) -> None:
         self._offsets.extend([0] * (number + 1 - len(self._offsets)))
         self._offsets[number] = offset
+
+
+def _stream(about: bytes, packed: bytes) -> bytes:
+    return b"<<%b/Length %d>>\nstream\n%bendstream" % (about, len(packed), packed)

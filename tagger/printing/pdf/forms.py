@@ -1,8 +1,7 @@
-"""What many labels of a run share, as form objects: written once in the file, and named by what they draw."""
+"""What many labels of a run share, as form objects: drawn by name, and written once in the file."""
 
 from __future__ import annotations
 
-import hashlib
 import zlib
 from collections import Counter
 from collections.abc import Iterable, Iterator
@@ -18,14 +17,13 @@ _COSTS = 220  # bytes of a form object beside its operators
 _CALL = 12  # bytes that a page takes to draw one
 _OFTEN = 4  # pages of a chunk
 
-
 _Run = tuple[tuple[int, ...], float]  # neighbours by their places among the pieces met; their height
 _Cut = list[tuple[tuple[Part, ...], _Run | None]]
 """Neighbours, and what they are as a run where they are met often."""
 
 
 class Forms:
-    """The forms that pay within some drawings; each drawing then as ``cut`` has it."""
+    """The forms that pay within some drawings, which alone know them by these names; each drawing then as ``cut`` has it."""
 
     def __init__(self, drawings: Iterable[Drawing], fonts: FontCodes) -> None:
         self._drawings = list(drawings)
@@ -45,8 +43,7 @@ class Forms:
                 continue
             packed, letters = _packed(items_of(runs[run]), run[1])
             if count * (len(packed) - _CALL) > _COSTS + len(packed):
-                name = f"X{hashlib.sha256(packed).hexdigest()[:8]}"
-                self._names[run] = name
+                name = self._names[run] = f"X{len(self.packed)}"
                 self.packed[name] = packed
                 fonts.use(letters)
 

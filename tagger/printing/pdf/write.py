@@ -35,7 +35,7 @@ Progress = Callable[[int], object]
 
 @dataclass(frozen=True, slots=True)
 class _Made:
-    """Pages of one chunk: their deflated operators, the tags on them, the letters they use."""
+    """Pages of one chunk: their deflated operators and those of the forms that they name, the tags on them, the letters they use."""
 
     pages: list[bytes]
     forms: dict[str, bytes]
@@ -74,8 +74,7 @@ def write(
         for made in _made(chunks, template, dpi, processes, forced):
             document.use(made.used)
             kinds.merge(made.kinds)
-            for name, form in made.forms.items():
-                document.add_form(name, form)
+            document.use_forms(made.forms)
             for packed in made.pages:
                 document.add_page(packed)
                 count += 1
