@@ -73,10 +73,12 @@ async function ask() {
 }
 
 function settle(found, sent) {
+  // What follows from the beginning of a lay line is not the hose: "-1" of "-12" came late, and dash 1 stayed.
+  const anotherLine = field("hose.standard").value !== sent.get("hose.standard");
   for (const [name, value] of Object.entries(found.settled)) {
     const control = field(name);
     if (!control || control === document.activeElement || control.value === value) continue;
-    if (name.startsWith("hose.") && control.value !== (sent.get(name) ?? "")) continue; // typed since it was asked
+    if (name.startsWith("hose.") && (anotherLine || control.value !== (sent.get(name) ?? ""))) continue; // typed since it was asked
     // A lay line typed into the standard fills what is empty of the hose, once it is typed to its end.
     const ofLine = name.startsWith("hose.") && !control.value && field("hose.standard") !== document.activeElement;
     if (name === "hose.standard" || ofLine || followed.has(name) || (field("end_b.same").checked && name.startsWith("end_b.") && name !== "end_b.lot")) {

@@ -11,7 +11,7 @@ from playwright.sync_api import Page, expect
 from api.web.identity import hash_password
 from tagger.store import Role
 from tests.browser.conftest import Live
-from tests.printing.ipp.endpoint import Endpoint, serving
+from tests.printing.ipp.endpoint import Endpoint, serving, until
 
 NAME, PASSWORD = "Anna", "correct horse 17"
 DESK, PHONE = {"width": 1280, "height": 800}, {"width": 390, "height": 844}
@@ -70,6 +70,11 @@ def two_swivels(page: Page) -> None:
     if page.locator("#view[aria-busy]").count():  # with scripts: what it says moves what is below
         expect(page.locator("#view")).to_have_attribute("aria-busy", "false")
     page.check("[name='end_b.same']")
+
+
+def arrived(page: Page, what: Callable[[], object]) -> None:
+    """Waits for what a handler of this test is given by the browser."""
+    until(lambda: (page.wait_for_timeout(20), what())[1])  # the handlers run while the page waits
 
 
 def build_one(live: Live, page: Page, **changes: str) -> str:

@@ -12,6 +12,7 @@ from tests.browser.at_the_bench import (
     DESK,
     PICTURES,
     OpenPage,
+    arrived,
     bench,
     build_one,
     scan,
@@ -101,8 +102,7 @@ def test_figures_that_belong_to_other_fields_say_so(bench: Page, fails: str) -> 
     bench.fill("[name=length_mm]", "900")
     expect(bench.get_by_text("Updating ...")).to_be_visible()
     expect(view).to_have_attribute("aria-busy", "true")
-    bench.wait_for_timeout(200)
-    assert held
+    arrived(bench, lambda: held)
     for waiting in held:
         waiting.abort() if fails == "the line is cut" else waiting.fulfill(status=500, body="no")
     expect(bench.get_by_role("alert")).to_contain_text("Out of date. No answer from the server")
@@ -160,6 +160,28 @@ def test_a_lay_line_typed_into_the_hose_field_fills_the_hose_once_the_field_is_l
     expect(bench.locator("[name='hose.standard']")).to_have_value("SAE 100R2")
     expect(bench.locator("[name='hose.dash']")).to_have_value("12")
     expect(bench.locator("[name='hose.edition']")).to_have_value("AT")
+
+
+def test_the_size_of_a_lay_line_is_that_of_the_whole_line_however_late_an_answer_comes(bench: Page) -> None:
+    """The answer to "...-1" came when the field was left already: dash 1 was filled in and stayed."""
+    held: list[Route] = []
+    bench.route("**/bench/build/preview", lambda route: held.append(route))
+    line = bench.locator("[name='hose.standard']")
+    line.press_sequentially("SAE 100R2AT-1")
+    arrived(bench, lambda: asks(held, "SAE 100R2AT-1"))
+    line.press_sequentially("2")
+    bench.locator("[name='length_mm']").focus()
+    arrived(bench, lambda: asks(held, "SAE 100R2AT-12"))
+    for route in held:  # the answers come now, in their order
+        with bench.expect_response("**/bench/build/preview"):
+            route.continue_()
+    expect(line).to_have_value("SAE 100R2")
+    expect(bench.locator("[name='hose.dash']")).to_have_value("12")
+
+
+def asks(held: list[Route], line: str) -> bool:
+    """Whether a question about just this lay line is held."""
+    return any(f'"hose.standard"\r\n\r\n{line}\r\n' in (route.request.post_data or "") for route in held)
 
 
 def test_the_page_answers_without_script_too(live: Live, open_page: OpenPage) -> None:
