@@ -27,7 +27,8 @@ class Design:
 
 
 _READ: dict[str, Design] = {}  # a design never changes, so what was read once stays true
-_MOST = 20_000
+_MOST = 1_000  # some 80 kB each
+_MOST_CONTENTS = 4_000  # some 8 kB each
 _PARTS: dict[tuple[int, ...], tuple[object, Written]] = {}
 """Parts of assessments that many have, by the identity of their values, which is theirs as long as they are kept here beside it."""
 _MOST_PARTS = 1_000
@@ -115,17 +116,17 @@ def keep(session: Session, places: Mapping[str, int], rows: Rows) -> None:
 def read(session: Session, ids: Iterable[str]) -> dict[str, Design]:
     """The designs of these ids."""
     wanted = set(ids)
-    found = {id_: _READ[id_] for id_ in wanted if id_ in _READ}
+    found = {id_: known for id_ in wanted if (known := _READ.get(id_)) is not None}
     for chunk in in_chunks(sorted(wanted - found.keys())):
         for row in session.scalars(select(DesignRow).where(DesignRow.id.in_(chunk))):
             found[row.id] = Design(AssemblySpec.read(row.spec), Assessment.model_validate(row.assessment))
-    if len(_READ) + len(found) > _MOST:
-        _READ.clear()
-    _READ.update(found)
+            if len(_READ) >= _MOST:
+                _READ.clear()
+            _READ[row.id] = found[row.id]
     return found
 
 
-@lru_cache(maxsize=_MOST)
+@lru_cache(maxsize=_MOST_CONTENTS)
 def content_of(digits: str) -> TagContent:
     """What a tag's symbol says: its digits, which decode alike for ever."""
     return payload.decode(digits)
