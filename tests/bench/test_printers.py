@@ -8,17 +8,20 @@ import textwrap
 import time
 from collections.abc import Iterator
 from pathlib import Path
+from types import SimpleNamespace
 
 import httpx
 import pypdfium2
 import pytest
 
 from api.settings import Settings
+from api.workers import print_queue
 from tagger.printing import readers
 from tagger.store import Kind, PrintJob, PrintState, Role, Store
 from tests import processes
 from tests.bench.served import HOSE, Bench, Served
 from tests.bench.served import serving as serving_app
+from tests.databases import fresh_sqlite
 from tests.ports import free_port
 from tests.printing.ipp.endpoint import Endpoint, cut_line, serving, until
 from tests.printing.ipp.test_pwg import read_by_cups
@@ -355,15 +358,29 @@ def test_a_job_whose_sender_is_gone_is_looked_for_at_its_printer(
 def test_a_job_on_its_way_is_left_alone_as_long_as_its_sender_gives_signs(
     tmp_path: Path, pdf_printer: Endpoint, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("api.workers.print_queue._SILENT", 1.5)
-    with Store.open(f"sqlite:///{tmp_path / 'tags.sqlite3'}") as store:
+    """A clock of our own: how long the machine itself takes is no silence of the sender."""
+    clock = SimpleNamespace(monotonic=lambda: now)
+    now, given_up = 0.0, []
+    monkeypatch.setattr(print_queue, "time", clock)
+    monkeypatch.setattr(print_queue, "find_given_up", lambda *asked: given_up.append(asked))
+    with Store.open(fresh_sqlite(tmp_path)) as store:
         number = store.register(spec(), assessment())[0].number
         store.ask_print(store.add_printer("Slow", pdf_printer.uri, 600).id, [number], "hang_tag")
         job = store.next_print()
         assert job is not None
-        with serving_app(Settings(base_url="https://tags.example.com"), store):
-            until_s = time.monotonic() + 3
-            while time.monotonic() < until_s:
-                store.print_goes_on([job])
-                time.sleep(0.2)
-            assert store.print_job(job.id).state is PrintState.SENDING
+        queue = print_queue.PrintQueue(store, Settings(base_url="https://tags.example.com"))
+        for _ in range(10):  # longer together than the silence that is waited for
+            store.print_goes_on([job])
+            queue._look_after_others()
+            now += print_queue._SILENT / 2
+        _handed(queue)
+        assert not given_up
+        now += print_queue._SILENT / 2  # twice without a sign since the last look
+        queue._look_after_others()
+        _handed(queue)
+        assert [asked[2].id for asked in given_up] == [job.id]
+
+
+def _handed(queue: print_queue.PrintQueue) -> None:
+    for thread in list(queue._hands):
+        thread.join()
