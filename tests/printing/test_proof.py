@@ -9,14 +9,15 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from tagger.code import symbol
-from tagger.drawing import Circle, Drawing, Grid, Line, Text
+from tagger.code import link, symbol
+from tagger.drawing import Circle, Drawing, Grid, Group, Line, Part, Text
 from tagger.errors import SymbolError
 from tagger.printing import boxes, layout, painter, pdf, raster, template
 from tagger.printing.content import Tag
-from tagger.printing.kinds import Kinds
+from tagger.printing.kinds import LONGEST_LINK, Kind, Kinds
 from tagger.printing.layout import Page, lay_out
-from tagger.printing.proof import prove
+from tagger.printing.proof import prove, prove_symbol
+from tagger.trade import assess
 
 MakeTag = Callable[..., Tag]
 
@@ -75,6 +76,49 @@ def test_a_symbol_that_says_another_thing_or_is_made_with_one_wrong_module_is_ca
     symbols = tuple(wrong if one is placed else one for one in page.symbols)
     with pytest.raises(SymbolError, match=r"does not say what the tag says"):
         prove(tag, replace(drawn, symbols=symbols))
+
+
+def test_digits_of_another_spec_under_the_same_number_and_no_text_at_all_are_caught(
+    make_tag: MakeTag,
+) -> None:
+    tag, stronger = make_tag(), make_tag(working_pressure_bar=350.0)
+    assert tag.number == stronger.number and tag.link != stronger.link
+    prove_symbol(tag, symbol.qr(tag.link))
+    prove_symbol(tag, symbol.qr(link.number_only(tag.link)))
+    for text in (stronger.link, ""):
+        with pytest.raises(SymbolError, match=tag.shown_number):
+            prove_symbol(tag, symbol.qr(text))
+
+
+def test_a_quiet_zone_that_the_labels_edge_cuts_off_is_caught(make_tag: MakeTag) -> None:
+    """Beyond the edge lies whatever the label is stuck on."""
+    tag = make_tag()
+    page = lay_out(tag, template.load("hang_tag"))
+    placed, grid = next(
+        both
+        for both in zip(
+            page.symbols, (one for one in page.drawing.items if isinstance(one, Grid)), strict=True
+        )
+        if both[0].symbol.kind == "qr"
+    )
+    module, side = placed.module_mm, placed.symbol.size * placed.module_mm
+    whole = side + 2 * placed.symbol.quiet * module
+    for left, top, width, height, held in (
+        (4, 4, whole, whole, True),
+        (3, 4, whole, whole, False),
+        (4, 3, whole, whole, False),
+        (4, 4, whole - module, whole, False),
+        (4, 4, whole, whole - module, False),
+    ):
+        at = {"x": left * module, "y": top * module}
+        drawing = Drawing(width, height, (replace(grid, **at),))
+        label = replace(page, drawing=drawing, symbols=(replace(placed, **at),))
+        prove(tag, label, forced=True)
+        if held:
+            prove(tag, label)
+        else:
+            with pytest.raises(SymbolError, match=tag.shown_number):
+                prove(tag, label)
 
 
 @pytest.mark.parametrize("version", [1, 2, 6, 7, 14, 27, 40])
@@ -153,3 +197,47 @@ def test_labels_of_a_kind_are_simulated_once_on_the_thinnest_and_the_thickest_ho
     assert (found[0], found[-1]) == (diameters[0], diameters[-1])
     assert len(worst) < len(tags)
     assert len(list(kinds.worst(bends=False))) == len(kinds.met)
+    for order in (tags, tags[::-1]):  # each chunk of a run has kinds of its own, put together as they come
+        of_the_run = Kinds()
+        for tag in order:
+            of_one = Kinds()
+            of_one.add(tag, lay_out(tag, label))
+            of_the_run.merge(of_one)
+        assert {*map(_round, of_the_run.worst(bends=True))} == {*map(_round, worst)}
+
+
+def _round(tag: Tag) -> float | None:
+    return tag.assessment.hose_od_mm if tag.assessment else None
+
+
+def test_labels_are_of_one_kind_only_where_all_that_decides_how_they_scan_is_alike(make_tag: MakeTag) -> None:
+    tag = make_tag()
+    page = lay_out(tag, template.load("hang_tag"))
+    first, *others = page.symbols
+    small = Text(1.0, 1.0, "small", 1.6)
+
+    def with_first(**changes: object) -> Page:
+        changed = replace(first, symbol=replace(first.symbol, **changes))  # type: ignore[arg-type]
+        return replace(page, symbols=(changed, *others))
+
+    def with_part(*parts: Part) -> Page:
+        return replace(page, drawing=replace(page.drawing, parts=(*page.drawing.parts, *parts)))
+
+    long = replace(tag, link=tag.link + "0" * (LONGEST_LINK + 1 - len(tag.link)))
+    rated = replace(tag, assessment=assess(tag.spec))
+    others_of = {
+        "version": Kind.of(tag, with_first(version=first.symbol.version + 1)),
+        "level": Kind.of(tag, with_first(level="L")),
+        "bars or code": Kind.of(tag, with_first(kind="other")),
+        "dots": Kind.of(tag, replace(page, symbols=(replace(first, dots=first.dots + 1), *others))),
+        "one symbol less": Kind.of(tag, replace(page, symbols=tuple(others))),
+        "small text": Kind.of(tag, with_part(small)),
+        "link": Kind.of(long, page),
+        "diameter": Kind.of(rated, page),
+    }
+    assert rated.assessment is not None and rated.assessment.hose_od_mm
+    kinds = {Kind.of(tag, page), *others_of.values()}
+    assert len(kinds) == 1 + len(others_of), others_of
+    assert Kind.of(tag, with_part(Group((small, Text(1.0, 1.0, "large", 4.0))))) == others_of["small text"]
+    assert Kind.of(tag, with_part(Text(1.0, 1.0, "other words", 2.0))) == Kind.of(tag, page)
+    assert Kind.of(make_tag(seed=2), page) == Kind.of(tag, page)
