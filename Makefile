@@ -34,7 +34,8 @@ compiled: $(TOOLS) ## compile the tests, once for all their processes
 	@$(BIN)/pytest --collect-only -qq >/dev/null 2>&1 || true
 
 prove: $(TOOLS) $(SYSTEM) ## what is proved by volume: kills, fuzz, requests at once, small changes that a test must notice
-	TAGGER_TEST_VOLUME=full $(BIN)/pytest -n 2 --dist worksteal --hypothesis-profile=default tests/test_*.py tests/code tests/trade tests/store tests/rest tests/cli tests/bench tests/browser
+	TAGGER_TEST_VOLUME=full $(BIN)/pytest -n 2 --dist worksteal --hypothesis-profile=default tests/test_*.py tests/code tests/trade tests/store tests/rest tests/cli tests/bench tests/browser \
+	  tests/printing tests/scan tests/gauges tests/measuring tests/web
 	$(BIN)/python -m tests.mutants --again
 
 coverage: $(TOOLS) $(SYSTEM) ## lines and branches of tagger and api that the tests run in their own processes

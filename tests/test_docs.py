@@ -100,6 +100,16 @@ def test_every_make_target_says_what_it_does() -> None:
     assert set(phony.split()) == set(re.findall(r"^([a-z]+):.*## \S", text, re.M))
 
 
+def test_make_prove_repeats_every_proof_by_volume() -> None:
+    """A room that it does not name would be proved a few times, and never by volume."""
+    makefile = _text("Makefile").replace("\\\n", "")
+    [asked] = re.findall(r"TAGGER_TEST_VOLUME=full .*pytest (.*)$", makefile, re.M)
+    proved = {one for word in asked.split() if word.startswith("tests/") for one in ROOT.glob(word)}
+    for file in (ROOT / "tests").rglob("*.py"):
+        if "from tests.volume import" in file.read_text(encoding="utf-8"):
+            assert proved & {file, *file.parents}, f"{file.relative_to(ROOT)} is not in make prove"
+
+
 @pytest.mark.parametrize("page", sorted(set(re.findall(r"`([\w/]+\.md)`", _text("README.md")))))
 def test_every_page_named_in_the_readme_is_there(page: str) -> None:
     assert (ROOT / page).is_file()
