@@ -5,9 +5,9 @@ Each text is a message of ``tagger.phrases``, rendered by the catalogues of ``ta
 
 from __future__ import annotations
 
-from tagger import phrases, rated, units
+from tagger import phrases, rated
 from tagger.i18n import Translator
-from tagger.messages import count, pressure
+from tagger.messages import pressure
 from tagger.spec import (
     AssemblySpec,
     Basis,
@@ -20,9 +20,7 @@ from tagger.spec import (
     LengthBasis,
     Material,
     TagContent,
-    Tightening,
 )
-from tagger.trade.screws import screw_for
 
 
 class Words:
@@ -89,49 +87,3 @@ class Words:
     def dangers(self, content: TagContent) -> list[str]:
         """The dangers that the tag carries, a line each."""
         return [self.say(line) for line in rated.dangers(content)]
-
-    def torque(self, low: float | None, high: float) -> str:
-        """A torque range in both systems, as short as a tag needs it."""
-        if low is None:
-            si, imperial = f"≤ {units.number_text(high)}", f"≤ {units.number_text(units.lbf_ft_of(high))}"
-        elif low == high:
-            si, imperial = units.number_text(high), units.number_text(units.lbf_ft_of(high))
-        else:
-            si = f"{units.number_text(low)}–{units.number_text(high)}"
-            imperial = "–".join(units.number_text(units.lbf_ft_of(figure)) for figure in (low, high))
-        return self.say.decimal(f"{si} N·m ({imperial} lbf·ft)")
-
-    def flats(self, low: float, high: float) -> str:
-        """A count of flats: "1 to 1 1/4 flats"."""
-        return self.say(phrases.flats(low, high))
-
-    def turns(self, low: float, high: float) -> str:
-        """Whole turns, for taper threads: "1 1/2 to 3 turns"."""
-        return self.say(phrases.turns(low, high))
-
-    def count(self, low: float, high: float) -> str:
-        """A count as the trade says it, to the twelfth: "1 to 1 1/4"."""
-        return self.say.figure(count(low, high))
-
-    def tighten(self, tightening: Tightening | None, end: End) -> list[str]:
-        """How to tighten one end: by its torque, or by the turn with its basis; never a guess."""
-        if end.connection.is_latched:
-            return [self.say(phrases.NOTHING_TO_TIGHTEN)]
-        if tightening is None:
-            return [self.say(phrases.NOT_KNOWN)]
-        lines = []
-        if tightening.torque_max_nm is not None:
-            torque = self.torque(tightening.torque_min_nm, tightening.torque_max_nm)
-            said = self._each_screw(torque, tightening, end) if end.connection.is_flange else torque
-            lubricated = phrases.lubricated(said, tightening)
-            lines.append(said if lubricated is None else self.say(lubricated))
-        counted = phrases.counted(tightening, end)
-        if counted is not None:
-            lines.append(self.say(phrases.or_counted(counted) if lines else counted))
-        return lines or [self.say(phrases.NOT_KNOWN)]
-
-    def _each_screw(self, torque: str, tightening: Tightening, end: End) -> str:
-        screw = screw_for(tightening, end)
-        if screw is None:
-            return self.say("words-torque-any-screw", torque=torque)
-        return self.say("words-torque-screw", torque=torque, screw=screw)

@@ -39,7 +39,7 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/trimmed.py": set(),
     "tagger/whole_files.py": set(),
     "tagger/i18n": set(),
-    "tagger/words.py": {"tagger.i18n", "tagger.trade.screws"},  # which screw a torque belongs to
+    "tagger/words.py": {"tagger.i18n"},
     "tagger/measuring": {"tagger.code"},  # its symbols
     "tagger/drawing": {"tagger.words", "tagger.trade"},
     "tagger/printing": {"tagger.record", "tagger.code", "tagger.trade", "tagger.i18n", "tagger.drawing"},

@@ -145,6 +145,8 @@ def rules(tables: Tables) -> dict[str, Any]:
         "latched": [c.value for c in Connection if c.is_latched],
         "screws": screw_table(),
         "nuts": joints.nuts(),
+        "studs": joints.studs(tables),
+        "either_way": [name for name, about in tables.families.items() if about.method == "flats"],
         "screens": SCREENS,
         "of_one_end": OF_ONE_END,
         "adjustable": motion.ADJUSTABLE,

@@ -19,14 +19,13 @@ from api.shared.known_tag import DAMAGED, Tag
 from tagger import phrases, rated, units
 from tagger.code import number as tag_number
 from tagger.i18n import Translator
-from tagger.messages import Message, angle, as_is, length, pressure, temperature, torque
+from tagger.messages import Message, angle, as_is, length, pressure, temperature
 from tagger.signing import Signed
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
 from tagger.store import Assembly
-from tagger.trade import grades, servicelife
+from tagger.trade import grades, servicelife, tightened
 from tagger.trade.present import Overrated
 from tagger.trade.results import Assessment
-from tagger.trade.screws import screw_for
 
 View = dict[str, Any]
 
@@ -146,32 +145,6 @@ def short_end(end: End) -> Message:
     return Message("scan-short_end", title=phrases.end_title(end), shape=phrases.shape(end))
 
 
-def tighten(tightening: Tightening | None, end: End) -> tuple[Message, ...]:
-    """How to tighten one end: by its torque, or by the turn with its basis; never a guess."""
-    if end.connection.is_latched:
-        return (phrases.NOTHING_TO_TIGHTEN,)
-    if tightening is None:
-        return (phrases.NOT_KNOWN,)
-    by_torque, count = _torque(tightening, end), phrases.counted(tightening, end)
-    if by_torque is not None and count is not None:
-        return by_torque, phrases.or_counted(count)
-    return tuple(line for line in (by_torque, count) if line is not None) or (phrases.NOT_KNOWN,)
-
-
-def _torque(tightening: Tightening, end: End) -> Message | None:
-    """The torque of the nut, or of each screw of a flange, with its lubrication."""
-    low, high = tightening.torque_min_nm, tightening.torque_max_nm
-    if high is None:
-        return None
-    screw = screw_for(tightening, end) if end.connection.is_flange else None
-    if screw is not None:
-        said = Message("words-torque-screw", torque=torque(low, high), screw=screw)
-    else:
-        which = "words-torque-any-screw" if end.connection.is_flange else "scan-torque"
-        said = Message(which, torque=torque(low, high))
-    return phrases.lubricated(said, tightening) or said
-
-
 def _temperature(celsius: float) -> Message:
     return Message("scan-temperature", temperature=temperature(celsius))
 
@@ -218,8 +191,8 @@ def differences(record: TagContent, printed: TagContent, reader: Reader) -> list
     """Where the digits on the tag say something else than the record."""
     t = reader.t
     nothing = t("scan-differ-nothing")
-    ours = {key: (label, text) for key, label, text in _compared(record, t)}
-    theirs = {key: (label, text) for key, label, text in _compared(printed, t)}
+    ours = {key: (label, text) for key, label, text in _compared(record, reader)}
+    theirs = {key: (label, text) for key, label, text in _compared(printed, reader)}
     return [
         {
             "field": (ours.get(key) or theirs[key])[0],
@@ -231,14 +204,15 @@ def differences(record: TagContent, printed: TagContent, reader: Reader) -> list
     ]
 
 
-def _compared(content: TagContent, t: Translator) -> list[tuple[str, str, str]]:
-    spec = content.spec
+def _compared(content: TagContent, reader: Reader) -> list[tuple[str, str, str]]:
+    t, spec = reader.t, content.spec
     found = sections(content, t)
     for key, label, tightening, end in (
         ("tighten_a", "scan-tighten-a", content.tighten_a, spec.end_a),
         ("tighten_b", "scan-tighten-b", content.tighten_b, spec.end_b),
     ):
-        found.append((key, t(label), "; ".join(t(line) for line in tighten(tightening, end))))
+        said = tightened.lines(tightening, end, reader.tables)
+        found.append((key, t(label), "; ".join(t(line) for line in said)))
     if content.built_on:
         found.append(("built_on", t("scan-built_on"), t("scan-day", day=content.built_on)))
     return found
@@ -409,7 +383,7 @@ def _end(tag: Tag, which: str, reader: Reader, assessed: Assessment | None) -> V
         "picture": picture.end(spec, which, reader),
         "thread": t.html(picture.thread(shown, reader)),
         "size_note": t(picture.scale(shown, reader)),
-        "tighten": [t.html(line) for line in tighten(tightening, shown)],
+        "tighten": [t.html(line) for line in tightened.lines(tightening, shown, reader.tables)],
         "tighten_source": _end_source(tag, assessed, which, reader),
     }
 

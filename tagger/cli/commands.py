@@ -6,7 +6,7 @@ import argparse
 import json
 import os
 import sys
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
@@ -529,8 +529,7 @@ def _content_text(content: TagContent, t: Translator) -> str:
         t("cli-end", end="B", fitting=words.end(spec.end_b)),
         t("cli-length", length=words.length(spec)),
         *([t("cli-clocking", clocking=clocking)] if clocking else []),
-        t("cli-tightening", end="A", how="; ".join(words.tighten(content.tighten_a, spec.end_a))),
-        t("cli-tightening", end="B", how="; ".join(words.tighten(content.tighten_b, spec.end_b))),
+        *_tightening_text(content, t),
     ]
     lines += words.dangers(content)
     lines.append(t("cli-fluid", fluid=phrases.fluid_of(spec)))
@@ -541,3 +540,15 @@ def _content_text(content: TagContent, t: Translator) -> str:
     if content.built_on:
         lines.append(t("cli-built-on", day=content.built_on))
     return "\n".join(lines)
+
+
+def _tightening_text(content: TagContent, t: Translator) -> Iterator[str]:
+    from tagger.trade import tightened
+
+    tables = shop_settings().tables()
+    for name, end, values in (
+        ("A", content.spec.end_a, content.tighten_a),
+        ("B", content.spec.end_b, content.tighten_b),
+    ):
+        how = "; ".join(t(line) for line in tightened.lines(values, end, tables))
+        yield t("cli-tightening", end=name, how=how)

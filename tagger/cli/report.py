@@ -203,6 +203,7 @@ def _tightening_lines(name: str, end: End, advice: EndAdvice) -> list[Message]:
         if found is not None:
             basis = phrases.basis(found.basis)
             counted = Message("words-counted", count=count(found.min, found.max), basis=basis)
+            counted = phrases.or_counted(counted) if lines else counted
             lines.append(Message("report-counted", end=name, counted=counted, source=found.source))
     return lines or [Message("report-tightening-unknown", end=name)]
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from tagger.messages import Message, angle, as_is
-from tagger.spec import End, TagContent, Tightening
+from tagger.spec import STATED, End, TagContent, Tightening
 from tagger.trade import motion, steps
 from tagger.trade.motion import Name
 from tagger.trade.results import EndAdvice, Turns
@@ -130,7 +130,9 @@ def turns_of(end: End, tightening: Tightening | None) -> Turns | None:
     if tightening is None or not end.connection.is_taper:
         return None
     low, high, basis = tightening.flats_min, tightening.flats_max, tightening.flats_basis
-    if low is None or high is None or basis is None:  # a tag has all three or none
+    if (
+        low is None or high is None or basis not in STATED
+    ):  # a start that no source states cannot be worked to
         return None
     return Turns(min=low / 6, max=high / 6, basis=basis, source="")
 

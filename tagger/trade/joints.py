@@ -8,10 +8,26 @@ from __future__ import annotations
 
 from functools import cache
 
-from tagger.spec import End, Form, Tightening
-from tagger.trade.tables import tables
+from tagger.spec import Connection, End, Form, Tightening
+from tagger.trade.tables import Tables, tables
 
 Range = tuple[float | None, float]
+
+
+WITHOUT_NUT = (Form.MALE, Form.FEMALE_FIXED)
+
+
+def studs(tables: Tables) -> tuple[Connection, ...]:
+    """The families that are made with a nut on a cone and as a stud; not ends of no family, of which nothing is known."""
+    both = {"nut", "stud"}
+    return tuple(
+        name for name, about in tables.families.items() if both <= set(about.tighten_by) and name != "other"
+    )
+
+
+def is_stud_of_two(end: End, tables: Tables) -> bool:
+    """Whether a torque on this end is that of a stud, and too high for the nut of the same family."""
+    return end.form in WITHOUT_NUT and end.connection in studs(tables)
 
 
 def is_of_nut(tightening: Tightening, end: End) -> bool:
@@ -23,7 +39,7 @@ def is_of_nut(tightening: Tightening, end: End) -> bool:
     >>> is_of_nut(Tightening(torque_min_nm=34, torque_max_nm=34), male)
     False
     """
-    if end.form not in (Form.MALE, Form.FEMALE_FIXED) or tightening.torque_max_nm is None:
+    if end.form not in WITHOUT_NUT or tightening.torque_max_nm is None:
         return False
     carried = _tenths(tightening.torque_min_nm), _tenths(tightening.torque_max_nm)
     ranges = nuts().get(f"{end.connection}|{end.size_key}", ())

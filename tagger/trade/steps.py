@@ -12,7 +12,7 @@ from functools import lru_cache
 from tagger import phrases
 from tagger.messages import Message, Value, angle, as_is, length, pressure, torque
 from tagger.spec import STATED, AssemblySpec, Basis, Connection, End, Form, Material, Tightening
-from tagger.trade import agreeing, joints, motion
+from tagger.trade import agreeing, joints, motion, tightened
 from tagger.trade.motion import Name
 from tagger.trade.results import EndAdvice, Turns, carried_tightening
 from tagger.trade.rows import FitStep
@@ -93,7 +93,10 @@ def _rows_for(
     if turns is not None and (others := agreeing.other_turns(end, turns, tables)):
         figures["turn_choices"] = tuple(dict.fromkeys(turned for turned, _ in others))
         figures["turn_sources"] = tuple(named for _, named in others)
-    holds = frozenset(_conditions(end, spec, tightening, figures) | motion.conditions(spec, name, tables))
+    either = tightened.either_way(end, tables)
+    holds = frozenset(
+        _conditions(end, spec, tightening, figures, either) | motion.conditions(spec, name, tables)
+    )
     family, form, size = end.connection, end.form, end.size_key
     key = ("steps", holds, family, form, size)
     return tables.once(key, lambda: _rows_that_hold(tables.steps, holds, family, form, size)), figures
@@ -203,12 +206,16 @@ def _figures(
 
 
 def _conditions(
-    end: End, spec: AssemblySpec, tightening: Tightening | None, figures: dict[str, Value]
+    end: End, spec: AssemblySpec, tightening: Tightening | None, figures: dict[str, Value], either: bool
 ) -> set[str]:
-    """The conditions that hold; the words of fit_steps.csv's ``condition`` column."""
+    """The conditions that hold; the words of fit_steps.csv's ``condition`` column.
+
+    ``either``: flats may take the place of a torque; otherwise nothing but the torque is spoken of.
+    """
     flats, torque, turns = "flats_basis" in figures, "torque" in figures, "turns" in figures
+    counted = flats and (either or not torque)
     of_nut = tightening is not None and joints.is_of_nut(tightening, end)
-    basis = tightening.flats_basis if tightening is not None and flats else None
+    basis = tightening.flats_basis if tightening is not None and counted else None
     oiled = tightening.lubrication if tightening is not None else None
     worked_to = torque and not of_nut
     holds = {
@@ -224,6 +231,8 @@ def _conditions(
         "turns_disputed": "turn_sources" in figures,
         "flats_alone": flats and not torque,
         "flats_and_torque": flats and torque,
+        "either_way": flats and torque and either,
+        "torque_counts": flats and worked_to and not either,
         "flats_finger_tight": basis is Basis.FINGER_TIGHT,
         "flats_wrench_resistance": basis is Basis.WRENCH_RESISTANCE,
         "no_figures": not (flats or torque or turns),
@@ -243,8 +252,8 @@ def _conditions(
 
 CONDITIONS = frozenset(
     ("", "has_flats", "has_torque", "stud_torque", "nut_torque", "lubrication_said", "lubrication_unknown",
-     "lubrication_not_carried", "has_turns", "turns_disputed", "flats_alone", "flats_and_torque", "flats_finger_tight",
-     "flats_wrench_resistance", "no_figures", "has_pressure", "at_most_pressure", "no_pressure", "has_bend", "no_bend",
+     "lubrication_not_carried", "has_turns", "turns_disputed", "flats_alone", "flats_and_torque", "either_way",
+     "torque_counts", "flats_finger_tight", "flats_wrench_resistance", "no_figures", "has_pressure", "at_most_pressure", "no_pressure", "has_bend", "no_bend",
      "straight", "elbow", "elbow_alone", "elbow_pair", "stainless", *motion.CONDITIONS)
 )  # fmt: skip
 """Every word the ``condition`` column may hold."""

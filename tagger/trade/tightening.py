@@ -16,7 +16,7 @@ from tagger import phrases
 from tagger.messages import Figure, Message, Unit, Value, as_is, count
 from tagger.messages import torque as newton_metres
 from tagger.spec import STATED, Basis, End, Form, Material
-from tagger.trade import agreeing, bolting
+from tagger.trade import agreeing, bolting, joints
 from tagger.trade import rows as row
 from tagger.trade.results import EndAdvice, Flats, Torque, Turns, Warning_
 from tagger.trade.steps import steps_for
@@ -122,14 +122,6 @@ def _turned(end: End, tables: Tables) -> set[str]:
     if "stud" not in by:
         return by
     return {"locknut"} if end.is_elbow and end.form is Form.MALE else {"stud", "washer_stud"}
-
-
-def _is_stud_of_two(end: End, tables: Tables) -> bool:
-    """Whether an end without a nut belongs to a family that is also tightened by a nut on a cone."""
-    return {"nut", "stud"} <= set(tables.families[end.connection].tighten_by) and end.form in (
-        Form.MALE,
-        Form.FEMALE_FIXED,
-    )
 
 
 def _for_material(
@@ -337,7 +329,7 @@ def _warnings(
         source = torque_row.source
         message = Message("trade-torque-unverified", part=part, source=source)
         warnings.append(Warning_(code="torque_from_memory", field=name, message=message))
-    if found.torque is not None and _is_stud_of_two(end, tables):
+    if found.torque is not None and joints.is_stud_of_two(end, tables):
         message = Message("trade-stud-not-nut", part=part)
         warnings.append(Warning_(code="stud_not_nut", field=name, message=message, severity="note"))
     if factor < 1 and found.torque is not None:

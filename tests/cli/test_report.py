@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tagger.cli.report import assessment_text, comparison_text, identification_text
 from tagger.i18n import Translator
 from tagger.trade import assess, likeforlike
@@ -16,6 +18,22 @@ def test_check_in_words_shows_both_unit_systems() -> None:
     assert "155 bar (2250 psi)" in text
     assert "96 to 106 N·m (71 to 78 lbf·ft)" in text
     assert "1 to 1 1/2 flats from wrench resistance" in text
+
+
+@pytest.mark.parametrize(
+    ("language", "said"),
+    [("en", "A: or 1 to"), ("fr", "A : ou 1 à"), ("es", "A: o 1 a"), ("de", "A: oder 1 bis")],
+)
+def test_check_says_of_a_count_of_flats_that_it_takes_the_place_of_the_torque(
+    language: str, said: str
+) -> None:
+    lines = (
+        assessment_text(example(), assess(example()), Translator(language))
+        .replace("\u00a0", " ")
+        .splitlines()
+    )
+    at = next(place for place, line in enumerate(lines) if "96 " in line and "N·m" in line)
+    assert said in lines[at + 1]
 
 
 def test_a_minimum_is_not_shown_lower_by_rounding() -> None:

@@ -9,11 +9,11 @@ import pytest
 from fastapi.testclient import TestClient
 
 from api.app import create_app
-from api.scan import view
 from api.settings import Settings
 from tagger.i18n import LANGUAGES, SOURCE, Translator
 from tagger.spec import End, Tightening
 from tagger.store import Store
+from tagger.trade import tightened
 from tagger.trade.tables import tables
 from tests.i18n.test_catalogues import ALIKE, ENGLISH, entries, reads, texts
 from tests.scan.conftest import OTHER_SHOP, SPEC, register, text
@@ -141,6 +141,6 @@ def test_beside_a_torque_a_count_of_flats_is_the_other_way_and_not_the_next_step
     end = End.model_validate(PILOT["end_a"])
     for language, word in (("en", "or "), ("fr", "ou "), ("es", "o "), ("de", "oder ")):
         t = Translator(language)
-        by_torque, count = (t(line) for line in view.tighten(both, end))
+        by_torque, count = (t(line) for line in tightened.lines(both, end, tables()))
         assert count.startswith(word) and not by_torque.startswith(word)
-        assert count == word + t(*view.tighten(alone, end))
+        assert count == word + t(*tightened.lines(alone, end, tables()))

@@ -22,7 +22,8 @@ from tagger.code.symbol import code128, qr
 from tagger.i18n import Translator
 from tagger.spec import AssemblySpec, Danger, TagContent, Tightening
 from tagger.store import Assembly, Kind, ProofAllowance, ProofTest, Store
-from tagger.trade import assess
+from tagger.trade import assess, tightened
+from tagger.trade.tables import tables
 from tests.scan.conftest import OTHER_SHOP, SPEC, path, register, scans, text
 
 # --- record, tag, both, neither ---------------------------------------------------------------
@@ -275,7 +276,7 @@ def test_a_flange_torque_stands_with_its_screw_and_never_with_anothers(
     page = text(client.get(path(found)).text)
     assert "per M14 screw" in page and "each M14 screw to" in page
     unknown = Tightening(torque_min_nm=80, torque_max_nm=90)
-    assert view.tighten(unknown, found.spec.end_a)[0].id == "words-torque-any-screw"
+    assert tightened.lines(unknown, found.spec.end_a, tables())[0].id == "words-torque-any-screw"
 
 
 def test_a_shop_that_counts_clockwise_sees_its_own_figure_beside_the_standards(store: Store) -> None:

@@ -4,10 +4,9 @@
 import { angle, length, pressure, torque } from "./figures.js";
 import { angleOf, basis, flats, sizeKey, turns } from "./phrases.js";
 import { clockingPicture, nutPicture } from "./picture.js";
-import { isOfNut, screwOf } from "./tighten.js";
+import { eitherWay, isOfNut, screwOf, STATED } from "./tighten.js";
 
 const WHOLE_TURN = 6; // flats
-const STATED = ["finger_tight", "wrench_resistance"];
 const NOT_SAID = "not_stated";
 const PHASES = ["before", "check", "route", "tighten", "prove"];
 
@@ -124,7 +123,7 @@ function figuresOf(end, tightening, content, radius, tables) {
   }
   if (tightening && tightening.flats_max !== null) {
     const { flats_min: low, flats_max: high, flats_basis: start } = tightening;
-    if (start && tables.fit.taper.includes(end.connection)) found.turns = turns((low ?? 0) / 6, high / 6);
+    if (STATED.includes(start) && tables.fit.taper.includes(end.connection)) found.turns = turns((low ?? 0) / 6, high / 6);
     else found.flats = flats(low ?? 0, high);
     if (found.turns && (others = otherTurns(end, (low ?? 0) / 6, high / 6, tables)).length) {
       found.turn_choices = [...new Map(others.map(({ values: { turns: each } }) => [JSON.stringify(each), each])).values()];
@@ -150,11 +149,12 @@ function conditions(end, content, tightening, figures, order, tables) {
   const ofNut = isOfNut(tightening, end, tables);
   const flats = "flats_basis" in figures, torque = "torque" in figures, turns = "turns" in figures;
   const workedTo = torque && !ofNut, oiled = tightening?.lubrication ?? null;
-  const start = flats ? tightening.flats_basis : null, elbow = angleOf(end) > 0;
+  const either = eitherWay(end, tables), start = flats && (either || !torque) ? tightening.flats_basis : null, elbow = angleOf(end) > 0;
   return new Set(Object.entries({
     ...order, "": true, has_flats: flats, has_torque: torque, stud_torque: torque && !ofNut, nut_torque: ofNut, has_turns: turns,
     lubrication_said: workedTo && "lubrication" in figures, lubrication_unknown: workedTo && oiled === NOT_SAID, lubrication_not_carried: workedTo && oiled === null,
     turns_disputed: "turn_sources" in figures, flats_alone: flats && !torque, flats_and_torque: flats && torque,
+    either_way: flats && torque && either, torque_counts: flats && workedTo && !either,
     flats_finger_tight: start === "finger_tight", flats_wrench_resistance: start === "wrench_resistance",
     no_figures: !(flats || torque || turns),
     has_pressure: "pressure" in figures, at_most_pressure: "at_most" in figures, no_pressure: !("pressure" in figures || "at_most" in figures),

@@ -75,10 +75,10 @@ fit-by_hand = Die Mutter von Hand ansetzen. Sie muss leicht laufen. Klemmt sie, 
 fit-by_hand_fixed = Das Gewinde von Hand ansetzen. Es muss leicht laufen. Klemmt es, aufhören: Es ist schief angesetzt oder passt nicht.
 fit-two_wrenches = Zwei Schraubenschlüssel verwenden: mit einem an der Schlaucharmatur gegenhalten, mit dem anderen nur die Überwurfmutter drehen. Der Schlauch darf sich nicht mitdrehen.
 fit-two_wrenches_fixed = Hat das Gegenstück eine Mutter, zwei Schraubenschlüssel verwenden: mit einem an der Schlaucharmatur gegenhalten, mit dem anderen nur diese Mutter drehen. Der Schlauch darf sich nicht mitdrehen.
-fit-mark_finger = Gezählt wird, wenn die Mutter mit den Fingern bis zum Anschlag gedreht ist (handfest). Dort einen Strich über Mutter und Stutzen ziehen, dann die Mutter drehen.
-fit-mark_wrench = Gezählt wird ab dem deutlich spürbaren Kraftanstieg am Schraubenschlüssel (etwa 3,4 N·m, 30 lbf·in). Dort einen Strich über Mutter und Stutzen ziehen, dann die Mutter drehen.
-fit-mark_fixed_finger = Gezählt wird ab dem Anschlag von Hand (handfest). Dort einen Strich über Sechskant und Gegenstück ziehen, dann drehen.
-fit-mark_fixed_wrench = Gezählt wird ab dem deutlich spürbaren Kraftanstieg am Schraubenschlüssel (etwa 3,4 N·m, 30 lbf·in). Dort einen Strich über Sechskant und Gegenstück ziehen, dann drehen.
+fit-mark_finger = Vor dem Zählen von Schlüsselflächen: die Mutter mit den Fingern bis zum Anschlag drehen (handfest). Ab dort wird gezählt: einen Strich über Mutter und Stutzen ziehen.
+fit-mark_wrench = Vor dem Zählen von Schlüsselflächen: die Mutter bis zum deutlich spürbaren Kraftanstieg am Schraubenschlüssel drehen (etwa 3,4 N·m, 30 lbf·in). Ab dort wird gezählt: einen Strich über Mutter und Stutzen ziehen.
+fit-mark_fixed_finger = Vor dem Zählen von Schlüsselflächen: die Armatur von Hand bis zum Anschlag drehen (handfest). Ab dort wird gezählt: einen Strich über ihren Sechskant und das Gegenstück ziehen.
+fit-mark_fixed_wrench = Vor dem Zählen von Schlüsselflächen: die Armatur bis zum deutlich spürbaren Kraftanstieg am Schraubenschlüssel drehen (etwa 3,4 N·m, 30 lbf·in). Ab dort wird gezählt: einen Strich über ihren Sechskant und das Gegenstück ziehen.
 fit-flats = Die Mutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Schlüsselflächen zählen, nicht Umdrehungen.
 fit-flats_fixed = Die Armatur an ihrem eigenen Sechskant um { $flats } drehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Flächen zählen, nicht Umdrehungen.
 fit-flats_instead = Nach Schlüsselflächen anstelle des Anziehdrehmoments, nie zusätzlich: die Mutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Schlüsselflächen zählen, nicht Umdrehungen.
@@ -100,7 +100,8 @@ fit-locknut_back = Die Kontermutter ganz zurückdrehen und die Scheibe an sie an
 fit-locknut_align = Zum Ausrichten des Bogens den Einschraubzapfen höchstens eine Umdrehung zurückdrehen. Den Bogen mit einem Schraubenschlüssel halten und mit dem anderen nur die Kontermutter anziehen.
 fit-flat_stud_in = Unter den Bund des Einschraubzapfens einen neuen Dichtring der vorgesehenen Art legen. Den Zapfen von Hand einschrauben, bis der Ring die Fläche berührt.
 fit-torque_stud = Einschraubzapfen, Mutter oder Kontermutter mit { $torque } anziehen. Ein Einschraubloch aus Aluminium verträgt weniger: den Maschinenhersteller nach dem Wert fragen.
-fit-flats_stud = Ohne Drehmomentschlüssel den Einschraubzapfen, die Mutter oder die Kontermutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°).
+fit-flats_stud = Den Einschraubzapfen, die Mutter oder die Kontermutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Schlüsselflächen zählen, nicht Umdrehungen.
+fit-flats_stud_instead = Nach Schlüsselflächen anstelle des Anziehdrehmoments, nie zusätzlich: den Einschraubzapfen, die Mutter oder die Kontermutter um { $flats } weiterdrehen, gezählt { $flats_basis }. 1 Schlüsselfläche = 1/6 Umdrehung (60°): Schlüsselflächen zählen, nicht Umdrehungen.
 fit-sealant = Für das Medium geeignetes Dichtmittel auf das Außengewinde geben. Die ersten zwei Gänge frei lassen.
 fit-sealant_stainless = Kegelige Gewinde aus nichtrostendem Stahl können fressen. Ein Dichtmittel verwenden, das auch das Fressen verhindert.
 fit-turns = Handfest einschrauben, dann mit dem Schraubenschlüssel noch um { $turns } weiterdrehen. Bei kegeligem Gewinde nie Schlüsselflächen zählen.

@@ -243,6 +243,8 @@ words-counted = { $count } { $basis }
 words-counted-or = oder { $count } { $basis }
 words-torque-screw = { $torque } je Schraube { $screw }
 words-torque-any-screw = { $torque } je Schraube; Schraubengröße und Festigkeitsklasse nennt der Hersteller
+words-torque-stud = { $torque } (Einschraubzapfen, der mit Dichtscheibe oder O-Ring dichtet; zu hoch für eine Mutter auf 60°-Konus)
+words-torque-of-nut = { $torque } ist das Drehmoment einer Mutter auf 60°-Konus, nicht das dieses Einschraubzapfens: den Wert des Armaturenherstellers verwenden
 
 ## Signature of a tag
 

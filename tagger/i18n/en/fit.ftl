@@ -75,10 +75,10 @@ fit-by_hand = Start the nut by hand. It must turn freely. If it binds, stop: the
 fit-by_hand_fixed = Start the thread by hand. It must turn freely. If it binds, stop: the thread is crossed or does not match.
 fit-two_wrenches = Use two wrenches: hold the hose fitting with one and turn only the nut with the other. Do not let the hose turn.
 fit-two_wrenches_fixed = Where the mating part has a nut, use two wrenches: hold the hose fitting with one and turn only that nut with the other. Do not let the hose turn.
-fit-mark_finger = Counting starts when the nut bottoms by hand (finger-tight). Draw a line across the nut and the fitting body there, then turn the nut.
-fit-mark_wrench = Counting starts when you feel firm resistance with the wrench (about 3.4 N·m, 30 lbf·in). Draw a line across the nut and the fitting body there, then turn the nut.
-fit-mark_fixed_finger = Counting starts when the fitting bottoms by hand (finger-tight). Draw a line across its hexagon and the mating part there, then turn it.
-fit-mark_fixed_wrench = Counting starts at firm resistance to the wrench (about 3.4 N·m, 30 lbf·in). Draw a line across the hexagon of the fitting and the mating part there, then turn it.
+fit-mark_finger = Before you count flats: turn the nut by hand until it bottoms (finger-tight). Counting starts there: draw a line across the nut and the fitting body.
+fit-mark_wrench = Before you count flats: turn the nut until you feel firm resistance with the wrench (about 3.4 N·m, 30 lbf·in). Counting starts there: draw a line across the nut and the fitting body.
+fit-mark_fixed_finger = Before you count flats: turn the fitting by hand until it bottoms (finger-tight). Counting starts there: draw a line across its hexagon and the mating part.
+fit-mark_fixed_wrench = Before you count flats: turn the fitting to firm resistance with the wrench (about 3.4 N·m, 30 lbf·in). Counting starts there: draw a line across its hexagon and the mating part.
 fit-flats = Tighten the nut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
 fit-flats_fixed = Turn the fitting by its own hexagon by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
 fit-flats_instead = By flats in place of the torque, never on top of it: tighten the nut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
@@ -100,7 +100,8 @@ fit-locknut_back = Back the locknut off fully and push the washer against it. Sc
 fit-locknut_align = To align the elbow, back the stud out by no more than one turn. Hold the elbow with one wrench and tighten only the locknut with the other.
 fit-flat_stud_in = Put a new sealing ring under the shoulder of the stud, of the kind the stud is made for. Screw the stud in by hand until the ring touches the face.
 fit-torque_stud = Tighten the stud, nut or locknut to { $torque }. An aluminium port takes less: ask the machine manufacturer for the value.
-fit-flats_stud = Without a torque wrench, tighten the stud, nut or locknut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°).
+fit-flats_stud = Tighten the stud, nut or locknut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
+fit-flats_stud_instead = By flats in place of the torque, never on top of it: tighten the stud, nut or locknut by { $flats }, counted { $flats_basis }. 1 flat = 1/6 turn (60°): count flats, not turns.
 fit-sealant = Apply thread sealant suited to the fluid to the male thread. Leave the first two threads bare.
 fit-sealant_stainless = Stainless taper threads can seize (gall). Use a thread sealant that also prevents galling.
 fit-turns = Screw in finger-tight, then tighten by { $turns } more with a wrench. Never count flats on a taper thread.

@@ -224,6 +224,8 @@ words-counted = { $count } { $basis }
 words-counted-or = or { $count } { $basis }
 words-torque-screw = { $torque } per { $screw } screw
 words-torque-any-screw = { $torque } per screw; ask the manufacturer for screw size and grade
+words-torque-stud = { $torque } (stud sealed by a washer or an O-ring; too high for a nut on a 60° cone)
+words-torque-of-nut = { $torque } is the torque of a nut on a 60° cone, not of this stud: use the fitting manufacturer's value
 
 ## Signature of a tag
 

@@ -75,10 +75,10 @@ fit-by_hand = Enrosque la tuerca con los dedos. Debe girar con suavidad. Si se f
 fit-by_hand_fixed = Enrosque con los dedos. Debe girar con suavidad. Si se frena, pare: la rosca está cruzada o no corresponde.
 fit-two_wrenches = Use dos llaves: con una sujete el racor de la manguera y con la otra gire solo la tuerca. No deje que la manguera gire.
 fit-two_wrenches_fixed = Si la pieza opuesta tiene tuerca, use dos llaves: con una sujete el racor de la manguera y con la otra gire solo esa tuerca. No deje que la manguera gire.
-fit-mark_finger = Se empieza a contar cuando la tuerca, girada con los dedos, hace tope (apriete con los dedos). Trace ahí una línea que cruce la tuerca y el cuerpo, y gire después la tuerca.
-fit-mark_wrench = Se empieza a contar cuando nota con la llave una resistencia firme (unos 3,4 N·m, 30 lbf·in). Trace ahí una línea que cruce la tuerca y el cuerpo, y gire después la tuerca.
-fit-mark_fixed_finger = Se empieza a contar cuando el racor hace tope a mano (apriete con los dedos). Trace ahí una línea que cruce su hexágono y la pieza opuesta, y gírelo después.
-fit-mark_fixed_wrench = Se empieza a contar al notar una resistencia firme con la llave (unos 3,4 N·m, 30 lbf·in). Trace ahí una línea que cruce el hexágono del racor y la pieza opuesta, y gírelo después.
+fit-mark_finger = Antes de contar caras: gire la tuerca con los dedos hasta que haga tope (apriete con los dedos). Ahí se empieza a contar: trace una línea que cruce la tuerca y el cuerpo.
+fit-mark_wrench = Antes de contar caras: gire la tuerca con la llave hasta notar una resistencia firme (unos 3,4 N·m, 30 lbf·in). Ahí se empieza a contar: trace una línea que cruce la tuerca y el cuerpo.
+fit-mark_fixed_finger = Antes de contar caras: gire el racor a mano hasta que haga tope (apriete con los dedos). Ahí se empieza a contar: trace una línea que cruce su hexágono y la pieza opuesta.
+fit-mark_fixed_wrench = Antes de contar caras: gire el racor con la llave hasta notar una resistencia firme (unos 3,4 N·m, 30 lbf·in). Ahí se empieza a contar: trace una línea que cruce su hexágono y la pieza opuesta.
 fit-flats = Gire la tuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
 fit-flats_fixed = Gire el racor por su propio hexágono { $flats }, contadas { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
 fit-flats_instead = Por caras, en lugar del par de apriete y nunca además de él: gire la tuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
@@ -100,7 +100,8 @@ fit-locknut_back = Gire la contratuerca hacia atrás hasta el final y lleve la a
 fit-locknut_align = Para orientar el codo, desenrosque el extremo macho una vuelta como máximo. Sujete el codo con una llave y apriete con la otra solo la contratuerca.
 fit-flat_stud_in = Ponga bajo el resalte del extremo macho una arandela de cierre nueva, del tipo previsto. Enrósquelo con los dedos hasta que la arandela toque la cara.
 fit-torque_stud = Apriete el extremo macho, la tuerca o la contratuerca a { $torque }. Una boca de aluminio admite menos: pida el valor al fabricante de la máquina.
-fit-flats_stud = Sin llave dinamométrica, apriete el extremo macho, la tuerca o la contratuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°).
+fit-flats_stud = Apriete el extremo macho, la tuerca o la contratuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
+fit-flats_stud_instead = Por caras, en lugar del par de apriete y nunca además de él: apriete el extremo macho, la tuerca o la contratuerca { $flats } más; se cuenta { $flats_basis }. 1 cara = 1/6 de vuelta (60°): cuente caras, no vueltas.
 fit-sealant = Ponga en la rosca macho un sellador apto para el fluido. Deje sin sellador los dos primeros hilos.
 fit-sealant_stainless = Las roscas cónicas de acero inoxidable pueden agarrotarse. Use un sellador que además evite el agarrotamiento.
 fit-turns = Enrosque hasta apretar con los dedos y luego apriete { $turns } más con una llave. Nunca cuente caras en una rosca cónica.

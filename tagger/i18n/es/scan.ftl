@@ -182,7 +182,6 @@ scan-notice-shelf = Fabricado el { $day }, hace más de { $years } { $years ->
 
 scan-one_line = { $hose }, { $length }
 scan-short_end = { $title }, { $shape }
-scan-torque = { $torque }
 scan-temperature = { $temperature }
 scan-length-figure = { $length }
 scan-cover_list = { LIST($covers) }

@@ -234,6 +234,8 @@ words-counted = { $count } { $basis }
 words-counted-or = o { $count } { $basis }
 words-torque-screw = { $torque } en cada tornillo { $screw }
 words-torque-any-screw = { $torque } en cada tornillo; el tornillo lo indica el fabricante
+words-torque-stud = { $torque } (extremo macho que sella con arandela o junta tórica; excesivo para una tuerca sobre cono de 60°)
+words-torque-of-nut = { $torque } es el par de una tuerca sobre cono de 60°, no de este extremo macho: use el valor del fabricante del racor
 
 ## Signature of a tag
 

@@ -75,10 +75,10 @@ fit-by_hand = Engagez l'écrou à la main. Il doit tourner librement. S'il force
 fit-by_hand_fixed = Engagez le filetage à la main. Il doit tourner librement. S'il force, arrêtez : il est engagé de travers ou ne correspond pas.
 fit-two_wrenches = Utilisez deux clés : maintenez l'embout avec l'une et tournez seulement l'écrou avec l'autre. Le tuyau ne doit pas tourner.
 fit-two_wrenches_fixed = Si la pièce opposée a un écrou, utilisez deux clés : maintenez l'embout avec l'une et tournez seulement cet écrou avec l'autre. Le tuyau ne doit pas tourner.
-fit-mark_finger = Le comptage commence quand l'écrou, vissé avec les doigts, vient en butée (serrage aux doigts). Tracez alors un trait à cheval sur l'écrou et le corps, puis tournez l'écrou.
-fit-mark_wrench = Le comptage commence quand vous sentez à la clé une résistance franche (environ 3,4 N·m, 30 lbf·in). Tracez alors un trait à cheval sur l'écrou et le corps, puis tournez l'écrou.
-fit-mark_fixed_finger = Le comptage commence quand l'embout vient en butée à la main (serrage aux doigts). Tracez alors un trait à cheval sur son hexagone et la pièce opposée, puis tournez.
-fit-mark_fixed_wrench = Le comptage commence à une résistance franche à la clé (environ 3,4 N·m, 30 lbf·in). Tracez alors un trait à cheval sur l'hexagone de l'embout et la pièce opposée, puis tournez.
+fit-mark_finger = Avant de compter les pans : vissez l'écrou avec les doigts jusqu'en butée (serrage aux doigts). Le comptage commence là : tracez un trait à cheval sur l'écrou et le corps.
+fit-mark_wrench = Avant de compter les pans : vissez l'écrou à la clé jusqu'à sentir une résistance franche (environ 3,4 N·m, 30 lbf·in). Le comptage commence là : tracez un trait à cheval sur l'écrou et le corps.
+fit-mark_fixed_finger = Avant de compter les pans : vissez l'embout à la main jusqu'en butée (serrage aux doigts). Le comptage commence là : tracez un trait à cheval sur son hexagone et la pièce opposée.
+fit-mark_fixed_wrench = Avant de compter les pans : vissez l'embout à la clé jusqu'à une résistance franche (environ 3,4 N·m, 30 lbf·in). Le comptage commence là : tracez un trait à cheval sur son hexagone et la pièce opposée.
 fit-flats = Vissez encore l'écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez des pans, pas des tours.
 fit-flats_fixed = Tournez l'embout par son propre hexagone de { $flats }, comptés { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez les pans, pas les tours.
 fit-flats_instead = Par les pans, à la place du couple et jamais en plus : vissez encore l'écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez des pans, pas des tours.
@@ -100,7 +100,8 @@ fit-locknut_back = Dévissez le contre-écrou jusqu'au bout et poussez la rondel
 fit-locknut_align = Pour orienter le coude, dévissez l'élément mâle d'un tour au plus. Maintenez le coude avec une clé et serrez seulement le contre-écrou avec l'autre.
 fit-flat_stud_in = Placez sous l'épaulement de l'élément mâle une bague d'étanchéité neuve, du type prévu. Vissez-le à la main jusqu'à ce que la bague touche la face.
 fit-torque_stud = Serrez l'élément mâle, l'écrou ou le contre-écrou à { $torque }. Un orifice en aluminium supporte moins : demandez la valeur au constructeur de la machine.
-fit-flats_stud = Sans clé dynamométrique, serrez encore l'élément mâle, l'écrou ou le contre-écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°).
+fit-flats_stud = Vissez encore l'élément mâle, l'écrou ou le contre-écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez des pans, pas des tours.
+fit-flats_stud_instead = Par les pans, à la place du couple et jamais en plus : vissez encore l'élément mâle, l'écrou ou le contre-écrou de { $flats }, { $flats_basis }. 1 pan = 1/6 de tour (60°) : comptez des pans, pas des tours.
 fit-sealant = Mettez un produit d'étanchéité adapté au fluide sur le filetage mâle. Laissez nus les deux premiers filets.
 fit-sealant_stainless = Les filetages coniques en inox peuvent gripper. Utilisez un produit d'étanchéité qui évite aussi le grippage.
 fit-turns = Vissez aux doigts, puis serrez encore à la clé de { $turns }. Ne comptez jamais en pans sur un filetage conique.

@@ -182,7 +182,6 @@ scan-notice-shelf = Fabriqué le { $day }, il y a plus de { $years } { $years ->
 
 scan-one_line = { $hose }, { $length }
 scan-short_end = { $title }, { $shape }
-scan-torque = { $torque }
 scan-temperature = { $temperature }
 scan-length-figure = { $length }
 scan-cover_list = { LIST($covers) }

@@ -236,6 +236,8 @@ words-counted = { $count } { $basis }
 words-counted-or = ou { $count } { $basis }
 words-torque-screw = { $torque } par vis { $screw }
 words-torque-any-screw = { $torque } par vis (type de vis : voir le fabricant)
+words-torque-stud = { $torque } (élément mâle étanché par une rondelle ou un joint torique ; trop élevé pour un écrou sur cône à 60°)
+words-torque-of-nut = { $torque } est le couple d'un écrou sur cône à 60°, pas de cet élément mâle : utilisez la valeur du fabricant du raccord
 
 ## Signature of a tag
 
