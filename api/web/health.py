@@ -15,7 +15,7 @@ from tagger.store.database import Database
 from tagger.store.readiness import NOTHING, readiness
 
 PATHS = ("/health", "/ready")
-_FRESH_S, _WITHIN_S = 1.0, 1.5
+_FRESH_S, WITHIN_S = 1.0, 1.5
 GIVEN_UP_S = 5.0
 """How long one question may take. A connection whose other end is gone without a word never answers."""
 router = APIRouter(include_in_schema=False)
@@ -36,7 +36,7 @@ class Ready:
         """By name what holds, at most a second old; nothing of a database that has not answered in time."""
         asked = asyncio.wrap_future(self._ask(database))
         try:
-            found = await asyncio.wait_for(asyncio.shield(asked), _WITHIN_S)
+            found = await asyncio.wait_for(asyncio.shield(asked), WITHIN_S)
         except TimeoutError:
             found = NOTHING
         return dict(found)
