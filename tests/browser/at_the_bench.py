@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import os
+import time
 from collections.abc import Callable, Iterator
+from typing import Any
 
 import pytest
 from playwright.sync_api import Page, expect
@@ -67,9 +69,14 @@ class Keys:
 def two_swivels(page: Page) -> None:
     page.select_option("[name='end_a.connection']", "sae_37_flare")
     page.select_option("[name='end_a.form']", "female_swivel")
-    if page.locator("#view[aria-busy]").count():  # with scripts: what it says moves what is below
-        expect(page.locator("#view")).to_have_attribute("aria-busy", "false")
+    if page.locator("#view[aria-busy]").count():  # with scripts
+        settled(page)
     page.check("[name='end_b.same']")
+
+
+def settled(page: Page) -> None:
+    """The build page has answered what was filled in: until then what it says moves what is to be clicked on."""
+    expect(page.locator("#view")).to_have_attribute("aria-busy", "false")
 
 
 def arrived(page: Page, what: Callable[[], object]) -> None:
@@ -82,12 +89,31 @@ def build_one(live: Live, page: Page, **changes: str) -> str:
     two_swivels(page)
     for name, value in {"hose.standard": "R2", "hose.dash": "12", "length_mm": "1250", **changes}.items():
         page.fill(f"[name='{name}']", value)
-    page.keyboard.press("Control+Enter")
-    page.wait_for_url("**/bench/run/*")
+    register(page)
     return live.store.find(limit=1).assemblies[0].number
 
 
+_HELD = """() => Object.fromEntries([...document.querySelectorAll("#build :is(input, select)")]
+  .filter((one) => one.name && one.value && one.type !== "hidden").map((one) => [one.name, one.value]))"""
+
+
+def register(page: Page) -> None:
+    """The build page, of which nothing was wrong before, is sent by its keys; where it comes back, the failure says why."""
+    page.keyboard.press("Control+Enter")
+    page.locator("#made, #problems").first.wait_for()
+    if "/bench/run/" not in page.url:
+        raise AssertionError(
+            f"{page.locator('#problems').inner_text()}\nThe page holds {page.evaluate(_HELD)}"
+        )
+
+
 def scan(page: Page, text: str) -> None:
-    """A scanner: a key every few milliseconds, and Enter."""
-    page.keyboard.type(text, delay=3)
-    page.keyboard.press("Enter")
+    """A scanner: a key every 3 ms and Enter, by the time that each key tells of itself, however slow this machine is."""
+    keys: list[dict[str, Any]] = [{"key": one, "text": one} for one in text]
+    enter = {"key": "Enter", "code": "Enter", "windowsVirtualKeyCode": 13, "text": "\r"}
+    line, began = page.context.new_cdp_session(page), time.time()
+    for place, key in enumerate((*keys, enter)):
+        at = {"timestamp": began + 0.003 * place}
+        line.send("Input.dispatchKeyEvent", {"type": "keyDown", **at, **key})
+        line.send("Input.dispatchKeyEvent", {"type": "keyUp", **at, **key, "text": ""})
+    line.detach()

@@ -16,6 +16,7 @@ from tests.browser.at_the_bench import (
     bench,
     build_one,
     scan,
+    settled,
     signed_in,
     two_swivels,
 )
@@ -75,13 +76,16 @@ def test_clocking_is_set_by_turning_the_drawing(bench: Page) -> None:
     bench.select_option("[name='end_b.shape']", "elbow_90")
     dial = bench.get_by_role("slider")
     expect(dial).to_be_visible()
-    dial.scroll_into_view_if_needed()
+    settled(bench)
     box = dial.bounding_box()
     assert box is not None
-    middle_x, middle_y = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
-    bench.mouse.click(middle_x + 60, middle_y)  # to the right: a quarter, counter-clockwise from down
+    middle_x, middle_y = box["width"] / 2, box["height"] / 2
+    dial.click(
+        position={"x": middle_x + 60, "y": middle_y}
+    )  # to the right: a quarter, counter-clockwise from down
     expect(bench.locator("[name=clocking_deg]")).to_have_value("90")
-    bench.mouse.click(middle_x - 60, middle_y)
+    settled(bench)
+    dial.click(position={"x": middle_x - 60, "y": middle_y})
     expect(bench.locator("[name=clocking_deg]")).to_have_value("270")
     dial.focus()
     bench.keyboard.press("ArrowUp")
@@ -184,6 +188,11 @@ def asks(held: list[Route], line: str) -> bool:
     return any(f'"hose.standard"\r\n\r\n{line}\r\n' in (route.request.post_data or "") for route in held)
 
 
+def test_a_form_that_comes_back_tells_a_test_what_is_wrong_with_it(bench: Page, live: Live) -> None:
+    with pytest.raises(AssertionError, match=r"Overall length(.|\n)*'hose.dash': '12'"):
+        build_one(live, bench, length_mm="")
+
+
 def test_the_page_answers_without_script_too(live: Live, open_page: OpenPage) -> None:
     page = signed_in(live, open_page(viewport=DESK, java_script_enabled=False))
     page.fill("[name='hose.standard']", "4SP")
@@ -214,6 +223,7 @@ def test_an_unknown_end_is_asked_for_once_and_the_next_build_of_it_has_the_shops
         bench.fill("[name='hose.dash']", "8")
         bench.select_option("[name='end_a.connection']", "jis_30")
         bench.select_option("[name='end_a.form']", "female_swivel")
+        settled(bench)
         bench.check("[name='end_b.same']")
         bench.fill("[name='end_a.size']", "M22x1.5")
         bench.fill("[name='length_mm']", "1000")
@@ -225,6 +235,7 @@ def test_an_unknown_end_is_asked_for_once_and_the_next_build_of_it_has_the_shops
     bench.fill("[name='end_a.rating.value_bar']", "3000 psi")
     bench.fill("[name='end_a.rating.source']", "catalogue, page 7")
     expect(asked).to_contain_text("207 bar")
+    settled(bench)
     bench.check("[name=keep]")
     bench.click("#register")
     bench.wait_for_url("**/bench/run/*")

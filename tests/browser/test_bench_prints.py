@@ -42,10 +42,10 @@ def test_a_job_that_was_not_taken_is_told_at_once_and_sent_again(
     expect(bench.get_by_role("link", name="Print jobs 1")).to_be_visible()
     assert live.store.times_printed(number) == 0
     live.store.retire_printer(off.id)
-    live.store.add_printer("Off", endpoint.uri, 300)
+    on = live.store.add_printer("Off", endpoint.uri, 300)
     bench.get_by_role("button", name="Send again").click()
     expect(bench.get_by_role("status")).to_contain_text("Off printed it")
-    live.store.retire_printer(off.id)
+    live.store.retire_printer(on.id)
     assert live.store.times_printed(number) == 1
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from playwright.sync_api import Page, expect
 
-from tests.browser.at_the_bench import bench, two_swivels
+from tests.browser.at_the_bench import bench, settled, two_swivels
 from tests.browser.conftest import Live
 
 __all__ = ["bench"]
@@ -26,11 +26,13 @@ def test_1500_bar_is_echoed_large_and_refused_and_a_jump_size_is_filled_in_by_it
     expect(said).to_have_text("1500 bar (21755 psi)")
     assert said.evaluate("one => parseFloat(getComputedStyle(one).fontSize)") >= 28
     expect(bench.locator("#view")).to_contain_text("No such part works above 1000 bar")
+    settled(bench)
     bench.check("[name='working_pressure.confirmed']")
     bench.keyboard.press("Control+Enter")
     expect(bench.locator("#problems")).to_contain_text("No such part works above 1000 bar")
     bench.fill("[name='working_pressure.value_bar']", "")
     bench.fill("[name='working_pressure.source']", "")
+    settled(bench)
     bench.uncheck("[name='working_pressure.confirmed']")
 
     bench.fill("[name='end_a.size']", "10")

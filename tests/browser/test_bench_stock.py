@@ -5,7 +5,7 @@ from __future__ import annotations
 from playwright.sync_api import Page, expect
 
 from tagger.trade.fittings import CutOff
-from tests.browser.at_the_bench import bench
+from tests.browser.at_the_bench import bench, scan
 from tests.browser.conftest import Live
 from tests.store.test_fittings import ELBOW, ROW
 
@@ -27,8 +27,7 @@ def test_letters_and_a_scan_fill_in_the_ends_and_the_cut_length_is_shown(bench: 
     expect(bench.locator("[name='end_a.shape']")).to_have_value("elbow_90")
     expect(bench.locator("[name='end_a.drop_mm']")).to_have_value("56")
     bench.focus("[name='hose.lot']")
-    bench.keyboard.type("TW-1204")
-    bench.keyboard.press("Enter")
+    scan(bench, "TW-1204")
     expect(bench.locator("[name='end_b.fitting']")).to_have_value("TW-1204")
     expect(bench.locator("[name='end_b.shape']")).to_have_value("straight")
     expect(bench.locator("[name='hose.lot']")).to_have_value("")

@@ -17,6 +17,7 @@ from tests.browser.test_scan_tag import path, registered
 
 OpenPage = Callable[..., Page]
 KEPT = "async () => !!(await caches.match('/scan/identify?lang={lang}'))"
+FILLED = "async () => document.querySelector('[data-identify]').children.length > 0"
 MEASURED = (
     {"form": "female_swivel", "diameter": "1 in", "tpi": "12", "seat": "37"},
     {"form": "male", "diameter": "20.9", "tpi": "14", "seat": "60"},  # a tie, and the cone asked for
@@ -82,19 +83,20 @@ def test_an_end_is_identified_without_a_signal_as_with_one(live: Live, open_page
         without_network(page, live)
         for asked, online in zip(LOOKED, looked, strict=True):
             page.goto(f"{live.url}/identify/look?{urlencode(asked)}")
-            until(page, "async () => document.querySelector('[data-identify]').children.length > 0")
+            until(page, FILLED)
             assert _seen(page) == online, asked
             assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
         page.goto(f"{live.url}/identify/look?{urlencode(LOOKED[1])}")
         page.locator("main [role=group] a").first.click()
-        until(page, "async () => location.search.includes('seals=cone')")
+        page.wait_for_url("**seals=cone**")
+        until(page, FILLED)
         assert not Axe().run(page).violations_count
         page.get_by_role("link", name=t("identify-looking-measure"), exact=True).click()
         expect(page.locator("#diameter")).to_have_value("25")
         for asked, online in zip(MEASURED, told, strict=True):
             page.goto(f"{live.url}/identify?{urlencode(asked)}")
             expect(page.locator("main")).to_contain_text(t("scan-identify-kept"))
-            until(page, "async () => document.querySelector('[data-identify]').children.length > 0")
+            until(page, FILLED)
             assert _answer(page) == online, asked
             assert page.evaluate("() => document.documentElement.scrollWidth <= innerWidth")
         expect(page.locator("[role=alert]")).to_contain_text(
@@ -115,6 +117,7 @@ def test_both_ends_are_picked_without_a_signal_and_the_rest_is_said_to_need_one(
     until(page, KEPT.format(lang="en"))
     without_network(page, live)
     page.goto(live.url + "/identify")
+    until(page, FILLED)
     for name in ("form", "seat"):
         shown = page.locator(f'label:has(input[name="{name}"]:not([value=""]))')
         assert shown.count() > 5 and shown.locator("svg").count() == shown.count()
@@ -140,6 +143,6 @@ def test_both_ends_are_picked_without_a_signal_and_the_rest_is_said_to_need_one(
     page.goto(live.url + "/identify?lang=fr")  # of which nothing is kept
     expect(page.locator("main")).to_contain_text(t("scan-identify-kept"))
     page.goto(live.url + "/identify?a=nonsense~1~x&form=zzz&diameter=%3Cb%3E27")
-    until(page, "async () => document.querySelector('[data-identify]').children.length > 0")
+    until(page, FILLED)
     expect(page.locator("[role=alert]").first).to_be_visible()
     assert page.locator("main b").count() == 0

@@ -87,6 +87,7 @@ def test_an_order_refused_after_it_waited_stands_in_the_form_again(plain: Live, 
     page.reload()
     expect(page.get_by_label(T("scan-field-reference"))).to_have_value("pump 7")
     page.get_by_role("button", name=T("scan-outbox-delete")).click()
+    expect(page.locator("[data-outbox]")).to_be_hidden()  # once the phone has forgotten it
     page.reload()
     expect(page.locator("[data-outbox]")).to_be_hidden()
     assert plain.store.orders(number=made.number) == []
