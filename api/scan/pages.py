@@ -53,15 +53,14 @@ def version(request: Request) -> str:
     """
     from api.scan.identify import kept_page  # a page itself: it stands on this module
 
-    state, keys = request.app.state, keys_of(request)
-    known, version = getattr(state, "scan_version", (None, ""))
-    if known is not keys:
+    state, keys, tables = request.app.state, keys_of(request), tables_of(request)
+    known, version = getattr(state, "scan_version", ((None, None), ""))
+    if known[0] is not keys or known[1] is not tables:  # the shop may change both while the server runs
         found = hashlib.sha256(css().encode())
         for text in (scripts.worker(), *(scripts.small(name) for name in scripts.names())):
             found.update(text.encode())
         shells = [shown(request, lang, "") for shown in (shell, kept_page) for lang in LANGUAGES]
         found.update("".join(shells).encode())
-        tables = tables_of(request)
         kept: list[object] = [
             kit.tables_and_keys(tables, keys),
             *(kit.words_of(lang, tables) for lang in LANGUAGES),
@@ -72,7 +71,7 @@ def version(request: Request) -> str:
         ]
         found.update(json.dumps(kept, sort_keys=True).encode())
         version = found.hexdigest()[:12]
-        state.scan_version = keys, version
+        state.scan_version = (keys, tables), version
     return str(version)
 
 

@@ -155,11 +155,11 @@ def manifest(request: Request) -> Response:
 
 
 def _kept(request: Request, version: str, name: str, make: Callable[[], dict[str, Any]]) -> Response:
-    """JSON that is made once a process, and kept for ever by a phone under its version."""
+    """JSON that is made once for a version, and kept for ever by a phone under it."""
     made: dict[str, tuple[str, dict[str, Any]]] = request.app.state.__dict__.setdefault("scan_json", {})
     now = pages.version(request)
     of, values = made.get(name, ("", {}))
-    if of != now:  # made anew where the shop's keys have changed
+    if of != now:  # made anew where the shop's keys or its tables have changed
         values = make()
         made[name] = now, values
     return pages.kept(request, JSONResponse(values), FOR_EVER if version == now else "")

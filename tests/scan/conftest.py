@@ -28,6 +28,12 @@ SPEC: dict[str, Any] = {
     "length_mm": 1250.0, "clocking_deg": 135, "max_temperature_c": 100, "fluid": "mineral_oil",
     "covers": ["abrasion_sleeve"], "note": "boom cylinder, rod side",
 }  # fmt: skip
+PARTLY_RATED: dict[str, Any] = {
+    "hose": {"standard": "SAE 100R2", "dash": 8},
+    "end_a": {"connection": "sae_37_flare", "dash": 8, "form": "female_swivel"},
+    "end_b": {"connection": "jis_60", "size": "1/2", "form": "female_swivel"},
+    "clocking_deg": None,
+}
 
 
 @pytest.fixture
