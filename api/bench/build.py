@@ -38,6 +38,7 @@ from tagger.trade.fittings import problems as fitting_problems
 from tagger.trade.fittings import with_ratings
 from tagger.trade.likeforlike import Comparison, compare
 from tagger.trade.results import Assessment
+from tagger.trade.tables import Tables
 
 router = APIRouter()
 
@@ -152,11 +153,17 @@ def _against_the_old_one(
     try:
         if replaces:
             return compare(store.assembly(replaces).spec, wanted, tables_of(request))
-        return (
-            compare(AssemblySpec.read(store.order(order).spec), wanted, tables_of(request)) if order else None
-        )
+        return _against_the_order(store.order(order).spec, wanted, tables_of(request)) if order else None
     except TaggerError:  # another shop's tag, or a number half typed: registering will say so
         return None
+
+
+def _against_the_order(ordered: AssemblySpec, wanted: AssemblySpec, tables: Tables) -> Comparison:
+    """What is different from what was ordered; not what stands against the order as it came, such as a pressure that
+    nobody knows since what a manufacturer said of a part is asked anew."""
+    as_it_came = compare(ordered, ordered.to_build_again(), tables).fields
+    found = compare(ordered, wanted, tables)
+    return replace(found, fields=tuple(each for each in found.fields if each not in as_it_came))
 
 
 def choices(request: Request) -> dict[str, Any]:

@@ -15,6 +15,7 @@ import pypdfium2
 import zxingcpp
 from PIL import Image
 
+from api.bench import form
 from api.settings import ClockingSense, Settings
 from tagger.code import link, payload
 from tagger.spec import AssemblySpec, Connection, Form, LengthBasis, Sizing
@@ -22,6 +23,7 @@ from tagger.store import Filter, Kind, OrderState, Store
 from tagger.trade.identifying.readings import ASKED
 from tests.bench.served import HOSE, Bench, serving
 from tests.store.samples import assessment, spec
+from tests.trade.specs import end
 
 
 def _preview(bench: Bench, **changes: str) -> dict[str, object]:
@@ -378,6 +380,21 @@ def test_a_change_that_an_order_asks_for_is_made_or_ticked_as_considered(bench: 
     assert "Compared with what was ordered" not in str(as_it_is["html"])
     [new, _] = store.find().assemblies
     assert "Considered, nothing entered." in bench.get(f"/bench/tag/{new.number}").text
+
+
+def test_an_order_that_is_built_as_it_came_is_held_against_nothing(bench: Bench, store: Store) -> None:
+    """Its pressure rested on a manufacturer's word, which is asked anew, and no fluid is named: neither is a change."""
+    word = {"rating": {"value_bar": 140, "source": "the manufacturer's letter"}, "hose_dash": 12}
+    ordered = spec(end_a=end("jis_30", "M22x1.5", **word))
+    order = store.request_order(spec=ordered, contact={"phone": "1"})
+    fields = form.fields_of(order.spec.to_build_again(), ClockingSense.STANDARD)
+    as_it_came = {name: str(value) for name, value in fields.items() if value not in (None, "", [], False)}
+    heading, asked = "Compared with what was ordered", {**as_it_came, "order_reference": order.reference}
+    answer = bench.submit("/bench/build/preview", asked).json()
+    assert "M22x1.5 JIS 30° flare" in unescape(answer["html"]) and heading not in answer["html"]
+    longer = str(bench.submit("/bench/build/preview", {**asked, "length_mm": "1300"}).json()["html"])
+    [listed] = re.findall(f"{heading}.*?<ul>(.*?)</ul>", longer, re.DOTALL)
+    assert listed.count("<li>") == 1 and "1300 mm" in listed
 
 
 def test_a_pressure_entered_is_read_aloud_and_counts_above_the_tables_when_ticked(
