@@ -78,7 +78,7 @@ def end(which: End) -> Message:
     """One end in a line: size, family, form, shape, and what is not ordinary about it."""
     common: dict[str, Value] = {
         "size": which.size_text,
-        "connection": connection(which.connection),
+        "connection": family_of(which),
         "form": form(which.form),
         "shape": shape(which),
     }
@@ -94,19 +94,24 @@ def end(which: End) -> Message:
     )
 
 
+def family_of(which: End) -> Message:
+    """What stands behind the size; behind a description it is in brackets, or the two would read as one name."""
+    return connection(which.connection) if which.description is None else Message("words-end-described")
+
+
 def end_family(which: End) -> Message:
     """Size, family and form only: "-12 37° flare (JIC), male"."""
     return Message(
         "words-end-family",
         size=which.size_text,
-        connection=connection(which.connection),
+        connection=family_of(which),
         form=form(which.form),
     )
 
 
 def end_title(which: End) -> Message:
     """Size and family: "-12 37° flare (JIC)"."""
-    return Message("words-end-title", size=which.size_text, connection=connection(which.connection))
+    return Message("words-end-title", size=which.size_text, connection=family_of(which))
 
 
 def hose(which: Hose) -> Message:

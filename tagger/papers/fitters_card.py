@@ -16,7 +16,7 @@ from reportlab.platypus import Flowable, KeepTogether, SimpleDocTemplate, Table,
 
 from tagger import phrases, rated
 from tagger.code.symbol import Symbol, qr
-from tagger.drawing import Drawing, clocking_picture, end_picture, ends_picture, nut_picture
+from tagger.drawing import Drawing, Text, clocking_picture, end_picture, ends_picture, moved, nut_picture
 from tagger.i18n import Translator
 from tagger.messages import Message, length, temperature
 from tagger.papers import document
@@ -29,6 +29,7 @@ from tagger.trade.tables import Tables
 
 _MARGIN, _CODE, _SIDE, _GAP = 6.0, 27.0, 17.0, 2.0  # mm; the side is that of a picture, the gap before it
 _WIDTH = A6[0] / mm - 2 * _MARGIN
+_LETTER = 3.4  # mm: the em of the letter over an end's picture
 _TEXT, _SMALL = 8, 6.6  # points: capitals of 2.1 and 1.7 mm
 _WHOLE_TURN = 6  # flats: a longer turn is not drawn
 
@@ -130,7 +131,7 @@ def _pictures(line: Line, screen: Screen, tag: Tag, clockwise: bool) -> list[Any
     """What a step speaks of, drawn: the end, the turn of its nut, the angle of two elbows."""
     found: list[Drawing] = []
     if screen.name == "match" and line is screen.lines[0]:
-        found += [end_picture(tag.spec, end.lower(), _SIDE - 1, 12) for end in screen.ends]
+        found += [_end(tag, end, lettered=screen.ends == "AB") for end in screen.ends]
     if line.step.picture == "clocking" and tag.spec.clocking_deg is not None:
         found.append(_clocking(tag.spec.clocking_deg, clockwise))
     values = line.tightening
@@ -138,6 +139,15 @@ def _pictures(line: Line, screen: Screen, tag: Tag, clockwise: bool) -> list[Any
     if line.step.picture == "nut_flats" and values is not None and turned and turned < _WHOLE_TURN:
         found.append(nut_picture(values.flats_min, turned, _SIDE - 1))
     return [part for one in found for part in (document.picture(one), document.gap(1))][:-1]
+
+
+def _end(tag: Tag, end: str, *, lettered: bool) -> Drawing:
+    """The end by itself, below its letter where the heading names both ends."""
+    drawn = end_picture(tag.spec, end.lower(), _SIDE - 1, 12)
+    if not lettered:
+        return drawn
+    letter = Text(drawn.width / 2, _LETTER * 0.8, end, _LETTER, bold=True, anchor="middle")
+    return Drawing(drawn.width, drawn.height + _LETTER, (letter, *moved(drawn.items, 0, _LETTER)))
 
 
 def _clocking(degrees: int, clockwise: bool) -> Drawing:

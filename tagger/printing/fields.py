@@ -75,7 +75,7 @@ def _short_end(end: End) -> list[Message]:
         Message(
             "words-end",
             size=end.size_text,
-            connection=phrases.connection(end.connection),
+            connection=phrases.family_of(end),
             form=phrases.form(end.form),
             shape=bend,
         )

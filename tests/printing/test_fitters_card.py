@@ -24,6 +24,7 @@ from tagger.spec import AssemblySpec
 from tagger.trade import assess, guide
 from tagger.trade.tables import tables
 from tests.printing.conftest import LONGEST, RATED, STRAIGHT, TWO_ELBOWS, a_tag
+from tests.trade.specs import end
 
 COUNTED = re.compile("flat|turn|pan|tour|cara|vuelta|Umdrehung|Fläche|Schlüsselfläche")
 SPECS: dict[str, Any] = {
@@ -131,3 +132,18 @@ def test_no_figure_of_a_card_is_parted_from_its_unit_and_pressure_and_length_say
             caption = packed(t("printing-field-working_pressure"))
             assert front.index(caption) < front.index(packed(t(rated.lines(tag.content)[0])))
             assert packed(t(phrases.overall_length(tag.spec))) in front
+
+
+def test_two_pictures_beside_one_step_say_which_end_each_is_of() -> None:
+    """Two ends that are alike share their steps; one is straight and one bent."""
+    tag = a_card("two elbows, as the record has it")
+    alike = {**tag.spec.end_a.model_dump(exclude_none=True), "shape": "straight", "drop_mm": None}
+    bent = {**alike, "shape": "elbow_90", "drop_mm": 56}
+    for b, wanted in ((bent, ["A", "B"]), (end("npt", "3/4", "male"), [])):
+        spec = AssemblySpec.read(tag.spec.as_dict() | {"clocking_deg": None, "end_a": alike, "end_b": b})
+        one = replace(tag, content=assess(spec).content_of(spec), assessment=assess(spec))
+        pages = pypdfium2.PdfDocument(fitters_card.of_tag(one, ShopSettings(), tables(), "en"))
+        title = Translator("en")("fit-screen-match")
+        [page] = [p for p in pages if title in p.get_textpage().get_text_range()][:1]
+        lines = [line.strip() for line in page.get_textpage().get_text_range().splitlines()]
+        assert [line for line in lines if line in ("A", "B")] == wanted

@@ -13,6 +13,7 @@ import pytest
 from api.scan import fit
 from api.scan.kit import shared_tables, words_of
 from api.scan.visitor import Reader
+from tagger import phrases
 from tagger.cli import commands
 from tagger.code import payload
 from tagger.errors import TaggerError
@@ -27,8 +28,8 @@ from tests.volume import volume
 
 SHAPES = ({}, {"shape": "elbow_90", "drop_mm": 56}, {"shape": "elbow_45"})
 OF_THE_PHONE = """
-const [{ decode }, { tighten }, { guide }, { bendOf }, { Kit }] = await Promise.all(
-  ["payload", "tighten", "fit", "limits", "kit"].map((name) => import(`./scripts/${name}.js`)));
+const [{ decode }, { tighten }, { guide }, { bendOf }, { Kit }, phrases] = await Promise.all(
+  ["payload", "tighten", "fit", "limits", "kit", "phrases"].map((name) => import(`./scripts/${name}.js`)));
 const [digits, tables, words] = asked, kit = new Kit(words, tables);
 console.log(JSON.stringify(digits.map((each) => {
   const content = decode(each, tables), { spec } = content, bend = bendOf(spec.hose, tables);
@@ -36,6 +37,7 @@ console.log(JSON.stringify(digits.map((each) => {
   const { screens } = guide(content, bend ? bend[0] : null, kit);
   return [
     ends.map(([tightening, end]) => tighten(tightening, end, tables).map((line) => kit.t(line))),
+    ends.map(([, end]) => [phrases.endTitle(end, tables), phrases.end(end, tables)].map((said) => kit.t(said))),
     screens.map(({ title, end, lines }) => [title, end, lines]),
   ];
 })));
@@ -106,9 +108,11 @@ def test_page_phone_and_command_say_the_same_of_every_family_form_and_size(
     """Figures, order, "or", condition and basis, at both ends, and the whole guide."""
     reader, some = Reader(language, tables()), contents[[*LANGUAGES].index(language) :: volume(4, 1)]
     asked = [[payload.encode(each) for each in some], shared_tables(tables()), words_of(language, tables())]
-    for content, (lines, screens) in zip(some, Phone(tmp_path).run(OF_THE_PHONE, asked), strict=True):
+    for content, (lines, named, screens) in zip(some, Phone(tmp_path).run(OF_THE_PHONE, asked), strict=True):
         page = [[reader.t(line) for line in each] for each in _lines(content)]
         assert page == lines, content
+        ends = (content.spec.end_a, content.spec.end_b)
+        assert [[reader.t(phrases.end_title(e)), reader.t(phrases.end(e))] for e in ends] == named, content
         radius = assess(given.as_registered(content.spec, tables()), tables(), made=True).bend_radius_mm
         shown = fit.guide(content, radius, None, reader)["screens"]
         assert [[each["title"], each["end"], each["lines"]] for each in shown] == screens, content

@@ -6,7 +6,9 @@ from typing import Any
 
 import pytest
 
+from tagger import phrases
 from tagger.errors import SpecError
+from tagger.i18n import Translator
 from tagger.spec import AssemblySpec, Connection
 from tagger.trade import assess, likeforlike
 from tagger.trade.identifying.identify import Measurements, identify
@@ -30,6 +32,24 @@ def spec(described: dict[str, Any] = DESCRIBED, **more: Any) -> AssemblySpec:
 
 def test_it_is_known_by_its_description() -> None:
     assert spec().end_a.size_text == "Valve block M20x1.5"
+
+
+@pytest.mark.parametrize(
+    ("language", "other"),
+    [
+        ("en", "other connection"),
+        ("fr", "autre raccord"),
+        ("es", "otra conexión"),
+        ("de", "sonstiger Anschluss"),
+    ],
+)
+def test_its_description_and_that_it_is_of_no_family_never_read_as_one_name(
+    language: str, other: str
+) -> None:
+    """ "Valve block M20x1.5 other connection" stood on the page."""
+    t, described = Translator(language), spec().end_a
+    for said in (phrases.end_title(described), phrases.end_family(described), phrases.end(described)):
+        assert t(said).startswith(f"Valve block M20x1.5 ({other})")
 
 
 def test_only_a_pressure_given_rates_it_and_never_above_the_other_parts() -> None:

@@ -37,10 +37,13 @@ export function shape(end) {
   return message("words-shape-elbow-drop", { angle: turn, drop: length(end.drop_mm) });
 }
 
+// What stands behind the size; behind a description it is in brackets, or the two would read as one name.
+const family = (which) => (which.description ? message("words-end-described") : connection(which.connection));
+
 // One end in a line: size, family, form, shape, and what is not ordinary about it.
 export function end(which, tables) {
   const common = {
-    size: sizeText(which, tables), connection: connection(which.connection), form: form(which.form), shape: shape(which),
+    size: sizeText(which, tables), connection: family(which), form: form(which.form), shape: shape(which),
   };
   const made = { material: material(which.material) }, dash = which.hose_dash;
   const ordinary = which.material === "carbon_steel";
@@ -50,7 +53,7 @@ export function end(which, tables) {
 }
 
 // Size and family: "-12 37° flare (JIC)".
-export const endTitle = (which, tables) => message("words-end-title", { size: sizeText(which, tables), connection: connection(which.connection) });
+export const endTitle = (which, tables) => message("words-end-title", { size: sizeText(which, tables), connection: family(which) });
 
 // The hose in a line: "SAE 100R2 -12 (3/4 in)", "SAE 100R5 -12 (for 3/4 in tube)".
 export function hose({ standard, edition, dash }, tables) {

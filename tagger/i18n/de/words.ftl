@@ -216,6 +216,7 @@ words-danger-cold = GEFAHR: kälter, als der Schlauch verträgt
 words-danger-pressure = GEFAHR: Es wurde mehr Druck verlangt als zulässig
 words-danger-vacuum = GEFAHR: Es wurde mehr Unterdruck verlangt, als eine Quelle für diesen Schlauch zulässt
 words-end-title = { $size } { $connection }
+words-end-described = (sonstiger Anschluss)
 words-torque-lubricated = { $torque }, { $lubrication }
 words-shape-straight = gerade
 words-shape-elbow = { $angle }-Bogen

@@ -197,6 +197,7 @@ words-danger-cold = DANGER: colder than the hose allows
 words-danger-pressure = DANGER: more pressure was asked for than is allowed
 words-danger-vacuum = DANGER: more vacuum was asked for than a source allows this hose
 words-end-title = { $size } { $connection }
+words-end-described = (other connection)
 words-torque-lubricated = { $torque }, { $lubrication }
 words-shape-straight = straight
 words-shape-elbow = { $angle } elbow

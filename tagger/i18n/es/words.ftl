@@ -207,6 +207,7 @@ words-danger-cold = PELIGRO: más frío de lo que admite la manguera
 words-danger-pressure = PELIGRO: se pidió más presión de la admisible
 words-danger-vacuum = PELIGRO: se pidió más vacío del que una fuente admite para esta manguera
 words-end-title = { $size } { $connection }
+words-end-described = (otra conexión)
 words-torque-lubricated = { $torque }, { $lubrication }
 words-shape-straight = recto
 words-shape-elbow = codo { $angle }

@@ -207,6 +207,7 @@ words-danger-cold = DANGER : température inférieure à celle admise pour le t
 words-danger-pressure = DANGER : pression demandée supérieure à la pression admissible
 words-danger-vacuum = DANGER : dépression demandée supérieure à celle qu'une source admet pour ce tuyau
 words-end-title = { $size } { $connection }
+words-end-described = (autre raccord)
 words-torque-lubricated = { $torque }, { $lubrication }
 words-shape-straight = droit
 words-shape-elbow = coude { $angle }
