@@ -94,6 +94,14 @@ def tight(**more: Any) -> row.TighteningRow:
     return row.TighteningRow(**cells | more)
 
 
+def nm(low: float | None, high: float, **more: object) -> row.TighteningRow:
+    return tight(torque_min_nm=low, torque_max_nm=high, **more)
+
+
+def flats(low: float | None, high: float, basis: str = "finger_tight", **more: object) -> row.TighteningRow:
+    return tight(flats_min=low, flats_max=high, basis=basis, **more)
+
+
 def bolt(screw: str, screw_class: str, low: float, high: float) -> row.ScrewTorque:
     """What a made-up general bolt table gives a screw."""
     return row.ScrewTorque(screw, screw_class, low, high, "", SOURCE, "published", "")

@@ -6,6 +6,7 @@ import copy
 from typing import Any
 
 from tagger.spec import AssemblySpec, Connection, End, Form, Sizing
+from tagger.trade.tables import tables
 from tests.test_spec import EXAMPLE
 
 
@@ -32,6 +33,12 @@ def end(connection: str, size: str | int, form: str = "female_swivel", **more: A
 
 def an_end(connection: Connection, size: str, form: str, **more: Any) -> End:
     return End.model_validate(end(connection, size, form, **more))
+
+
+def a_size(family: Connection) -> str:
+    """A middle size of the family; a description where it has none."""
+    sizes = tables().sizes(family)
+    return sizes[2] if sizes else "Block M20x1.5"
 
 
 def both(standard: str, dash: int, ends: dict[str, Any], **more: Any) -> AssemblySpec:
