@@ -30,7 +30,7 @@ def test_a_strangers_scan_is_written_into_the_history(
         assert stranger.get(address).status_code == 200
     assert bench.get(f"/T/{item.number}").status_code == 200  # the shop looking at its own page
     stranger.get("/T/00000000001")  # nobody's number
-    deadline = time.monotonic() + 5
+    deadline = time.monotonic() + 60
     while _scans(store, item.number) < 3 and time.monotonic() < deadline:
         time.sleep(0.02)
     time.sleep(0.2)
@@ -39,8 +39,9 @@ def test_a_strangers_scan_is_written_into_the_history(
 
 
 def test_a_record_whose_scan_still_waits_to_be_written_is_not_made_void(
-    bench: Bench, stranger: httpx.Client, store: Store
+    bench: Bench, stranger: httpx.Client, store: Store, monkeypatch: pytest.MonkeyPatch
 ) -> None:
+    monkeypatch.setattr(scan_counts, "EVERY_S", 600.0)
     bench.submit("/bench/build", HOSE)
     [item] = store.find().assemblies
     assert stranger.get(f"/T/{item.number}").status_code == 200

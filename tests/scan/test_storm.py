@@ -23,6 +23,7 @@ from api.scan.page_cache import PageCache
 from api.scan.pages import kept
 from api.settings import Settings
 from api.web.keys import ShopKeys
+from api.workers import scan_counts
 from api.workers.scan_counts import ScanCounts
 from api.workers.watcher import Watcher
 from tagger.code import number as tag_number
@@ -71,8 +72,11 @@ def writer(url: str) -> Iterator[None]:
             other.kill()
 
 
-def test_while_another_process_writes_every_scan_page_is_answered_and_counted_later(url: str) -> None:
+def test_while_another_process_writes_every_scan_page_is_answered_and_counted_later(
+    url: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
     """The lock is held until the last page has been answered; a page that waits for it never is."""
+    monkeypatch.setattr(scan_counts, "EVERY_S", 600.0)  # not before the lock is held
     with Store.open(url) as store:
         made = register(store)
 
