@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tagger.spec import Connection
-from tests.browser.at_the_bench import Keys, bench, build_one, endpoint, scan
+from tests.browser.at_the_bench import Keys, bench, build_one, endpoint, scan, typed
 from tests.browser.conftest import Live
 from tests.printing.ipp.endpoint import Endpoint
 
@@ -27,6 +27,7 @@ def test_from_a_blank_page_to_a_printed_tag_by_keyboard_in_40_keystrokes(
         bench.goto(f"{live.url}/bench/build")
     keys = Keys(bench)
     before = live.store.count()
+    expect(bench.locator("[name='hose.standard']")).to_be_focused()
     keys.type("2SN")
     keys.press("Enter")
     keys.type("8")
@@ -138,7 +139,7 @@ def test_a_repeat_of_a_scanned_tag_takes_the_scan_and_two_keys(bench: Page, live
     assert (live.store.count(), keys.count) == (before + 1, 2)
     bench.goto(f"{live.url}/bench/build")  # a slow scanner, or a hand that copies the number
     expect(bench.locator("[name='hose.standard']")).to_be_focused()
-    bench.keyboard.type(number, delay=70)
+    typed(bench, number, apart_ms=70)
     bench.keyboard.press("Enter")
     expect(bench.locator("[name=length_mm]")).to_have_value("1250")
     expect(bench.locator("[name='hose.standard']")).not_to_have_value(number)

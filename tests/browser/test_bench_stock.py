@@ -5,7 +5,7 @@ from __future__ import annotations
 from playwright.sync_api import Page, expect
 
 from tagger.trade.fittings import CutOff
-from tests.browser.at_the_bench import bench, scan
+from tests.browser.at_the_bench import bench, scan, typed
 from tests.browser.conftest import Live
 from tests.store.test_fittings import ELBOW, ROW
 
@@ -20,7 +20,7 @@ def test_letters_and_a_scan_fill_in_the_ends_and_the_cut_length_is_shown(bench: 
     bench.fill("[name='hose.standard']", "R2")
     bench.fill("[name='hose.dash']", "12")
     bench.focus("[name='end_a.fitting']")
-    bench.keyboard.type("jic 90", delay=120)
+    typed(bench, "jic 90", apart_ms=120)
     expect(bench.locator("#fittings-end_a option")).to_have_count(1)
     bench.keyboard.press("Enter")
     expect(bench.locator("[name='end_a.fitting']")).to_have_value("TW-1290")

@@ -89,6 +89,7 @@ def _built_with_the_change(live: Live, bench: Page, reference: str) -> str:
 
 def _printed(live: Live, bench: Page, number: str) -> None:
     """Enter on the focused button; the tab knows it."""
+    expect(bench.get_by_role("button", name="Print (PDF)")).to_be_focused()
     with bench.context.expect_page():
         bench.keyboard.press("Enter")
     expect(bench.locator("#made")).not_to_contain_text("not printed yet")
@@ -146,6 +147,7 @@ def _two_straight_ends_in_16_keys(live: Live, bench: Page) -> str:
     """A new hose from the first field on, no mouse."""
     bench.goto(f"{live.url}/bench/build")
     keys = Keys(bench)
+    expect(bench.locator("[name='hose.standard']")).to_be_focused()
     for text in ("2SN", "8", "3", "f"):
         keys.type(text)
         keys.press("Enter")
