@@ -30,6 +30,7 @@ from tagger.store import Allowance
 from tagger.store.base import hashed
 
 _NOT_COUNTED = ("/static/", "/scan/", "/health", "/ready")
+WINDOW_S = 60.0
 MOST_BYTES = 20_000_000  # a photo or a list has its own limit below this
 CALM: Final = 60
 """How many orders, and how many reports, all addresses together send in an hour before each must carry work."""
@@ -144,7 +145,7 @@ class LimitRequests:
 
     def __init__(self, app: ASGIApp, *, strangers: int, known: int) -> None:
         self.app = app
-        self._strangers, self._known = Limiter(strangers, 60), Limiter(known, 60)
+        self._strangers, self._known = Limiter(strangers, WINDOW_S), Limiter(known, WINDOW_S)
         self._let_in: set[str] = set()
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
