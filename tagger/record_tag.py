@@ -13,8 +13,8 @@ from tagger.record import Stop, recorded
 from tagger.settings import ShopSettings
 from tagger.spec import AssemblySpec, TagContent
 from tagger.store import Assembly, Registration, Store
-from tagger.store.assemblies import Drawn
 from tagger.store.overrated import as_of_today
+from tagger.store.prepared import Drawn
 from tagger.trade.results import Assessment
 
 SPECIMEN = "SPEC1MEN000"

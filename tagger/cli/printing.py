@@ -26,7 +26,7 @@ if TYPE_CHECKING:  # each command loads only what it needs
     from tagger.printing.template import Template
     from tagger.settings import ShopSettings
     from tagger.store import Registration, Store
-    from tagger.store.assemblies import Prepared
+    from tagger.store.prepared import Prepared
     from tagger.trade.results import Assessment
 
 

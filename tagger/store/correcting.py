@@ -17,13 +17,14 @@ from tagger.errors import Problem, StoreError
 from tagger.messages import Message
 from tagger.spec import AssemblySpec
 from tagger.store import designs
-from tagger.store.assemblies import Assemblies, text_of
+from tagger.store.assemblies import Assemblies
 from tagger.store.base import compact, not_registered
 from tagger.store.history import add_events
 from tagger.store.locks import Turn, take
 from tagger.store.lot_names import lot_key
 from tagger.store.lots import refuse_other_hoses
 from tagger.store.models import AssemblyRow, EventRow, FormerLotRow, OrderRow, VoidRow
+from tagger.store.prepared import text_of
 from tagger.store.recorded_texts import keep_texts
 from tagger.store.values import Assembly, Kind, OrderState, Registration, Scope
 from tagger.store.withdrawals import withdrawn_spellings

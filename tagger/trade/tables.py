@@ -18,7 +18,7 @@ from tagger.connection import names_tube
 from tagger.errors import Problem, TradeError
 from tagger.messages import Message
 from tagger.spec import Connection, Hose, Sizing, dash_of_pipe
-from tagger.trade import row_checks
+from tagger.trade import row_checks, row_reading
 from tagger.trade import rows as row
 from tagger.units import MM_PER_INCH
 
@@ -399,7 +399,7 @@ def _grouped(items: Iterable[T], key: Any) -> dict[Any, tuple[T, ...]]:
 @cache
 def _ours() -> dict[str, tuple[Any, ...]]:
     """The rows of our own files, read once."""
-    return {name: tuple(row.read_rows(DATA / f"{name}.csv", kind)) for name, kind in FILES.items()}
+    return {name: tuple(row_reading.read_rows(DATA / f"{name}.csv", kind)) for name, kind in FILES.items()}
 
 
 @cache
@@ -434,12 +434,12 @@ def _shop_rows(path: Path) -> list[Any]:
         raise TradeError(
             Problem(path.name, None, Message("trade-not-a-table", file=path.name, tables=tables))
         )
-    return [_as_shops(r) for r in row.read_rows(path, FILES[path.stem], _check_of(path.stem))]
+    return [_as_shops(r) for r in row_reading.read_rows(path, FILES[path.stem], _check_of(path.stem))]
 
 
 def shop_row(table: str, cells: Mapping[str, str], where: str) -> Any:
     """One row of a shop's own, from its cells as text. Raises TradeError naming ``where`` and the column."""
-    return _as_shops(row.read_row(cells, FILES[table], where, _check_of(table)))
+    return _as_shops(row_reading.read_row(cells, FILES[table], where, _check_of(table)))
 
 
 def merged(raw: dict[str, tuple[Any, ...]], table: str, shop: Sequence[Any]) -> dict[str, tuple[Any, ...]]:
@@ -454,7 +454,7 @@ def key_of(table: str, item: Any) -> tuple[Any, ...]:
     return tuple(getattr(item, cell) for cell in KEYS[table])
 
 
-def _check_of(table: str) -> row.Check:
+def _check_of(table: str) -> row_reading.Check:
     standards = frozenset(r.standard for r in _ours()["hose_standards"])
     return lambda item: row_checks.wrong(table, item, standards)
 
