@@ -374,4 +374,8 @@ measuring.addEventListener("click", (event) => {
   field(`${end}.shape`).focus();
 });
 
+// What was typed before this script came, or what the browser has put back, is asked about as well.
+const typed = (one) => (one.type === "checkbox" ? one.checked !== one.defaultChecked : one.tagName === "INPUT" && one.value !== one.defaultValue);
+
 show();
+if ([...form.elements].some(typed)) soon();

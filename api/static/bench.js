@@ -1,6 +1,8 @@
 // What every page of the bench does: first problem in view, scanner keys, forms sent once.
 const problems = document.getElementById("problems");
-if (problems) problems.focus();
+// Only where nobody was quicker than this script: a focus that moves takes what is being typed.
+const at = document.activeElement, untouched = at === document.body || (at.autofocus && at.value === (at.defaultValue ?? at.value));
+if (problems && untouched) problems.focus();
 
 // "/" goes to the tag field at the top, wherever no field has the focus.
 document.addEventListener("keydown", (event) => {

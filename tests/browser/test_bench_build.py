@@ -188,6 +188,27 @@ def asks(held: list[Route], line: str) -> bool:
     return any(f'"hose.standard"\r\n\r\n{line}\r\n' in (route.request.post_data or "") for route in held)
 
 
+def test_what_is_typed_before_the_pages_scripts_have_come_stays_in_its_field_and_is_answered(
+    bench: Page,
+) -> None:
+    """The list of problems took the focus a moment after the page had come back, and with it what was typed."""
+    held: list[Route] = []
+    late = [True]
+    bench.route("**/bench*.js*", lambda route: held.append(route) if late else route.continue_())
+    bench.keyboard.press("Control+Enter")
+    expect(bench.locator("#problems")).to_be_visible()
+    length = bench.locator("[name=length_mm]")
+    length.focus()
+    bench.keyboard.type("9")
+    arrived(bench, lambda: any("bench.js" in route.request.url for route in held))
+    late.clear()
+    for route in held:
+        route.continue_()
+    expect(bench.locator("#view")).to_contain_text("below the minimum")  # the scripts have come, and asked
+    bench.keyboard.type("00")
+    expect(length).to_have_value("900")
+
+
 def test_a_form_that_comes_back_tells_a_test_what_is_wrong_with_it(bench: Page, live: Live) -> None:
     with pytest.raises(AssertionError, match=r"Overall length(.|\n)*'hose.dash': '12'"):
         build_one(live, bench, length_mm="")
