@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import re
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -41,7 +42,7 @@ MAY_IMPORT: dict[str, set[str]] = {
     "tagger/i18n": set(),
     "tagger/words.py": {"tagger.i18n"},
     "tagger/measuring": {"tagger.code"},  # its symbols
-    "tagger/drawing": {"tagger.words", "tagger.trade"},
+    "tagger/drawing": {"tagger.trade"},
     "tagger/printing": {"tagger.record", "tagger.code", "tagger.trade", "tagger.i18n", "tagger.drawing"},
     "tagger/store": {"tagger.record", "tagger.code", "tagger.trade"},
     "tagger/signing.py": {"tagger.code"},
@@ -126,6 +127,44 @@ def test_arrows_point_down_only(room: str) -> None:
             if _within(module, {"tagger", "api"}) and module != "tagger" and not _within(module, allowed)
         }
         assert not strays, f"{path.relative_to(ROOT)} imports {strays}"
+
+
+def _table() -> dict[str, str]:
+    """DEVELOPERS.md, "The house": what each room may import."""
+    rows = re.findall(
+        r"^\| (`tagger/.*?) \|.*\| (.*?) \|$", (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8"), re.M
+    )
+    return {
+        f"tagger/{name.removeprefix('tagger/').rstrip('/')}": allowed
+        for names, allowed in rows
+        for name in re.findall(r"`([^`]*)`", names)
+    }
+
+
+def test_every_room_is_in_the_table_of_the_house() -> None:
+    rooms = {
+        path.relative_to(ROOT).as_posix()
+        for path in (ROOT / "tagger").iterdir()
+        if path.suffix == ".py" or (path / "__init__.py").exists()
+    }
+    assert rooms - {"tagger/__init__.py", "tagger/__main__.py"} == _table().keys()
+
+
+@pytest.mark.parametrize(
+    "room", [room for room in MAY_IMPORT if room.removesuffix(".py").replace("/", ".") not in GROUND]
+)
+def test_the_table_of_the_house_names_what_a_room_may_import(room: str) -> None:
+    named = {*re.findall(r"\w+", _table()[room])} - {
+        "spec",
+        "nothing",
+        "messages",
+        "their",
+        "fonts",
+        "the",
+        "of",
+    }
+    ground = {name.removeprefix("tagger.") for name in GROUND}
+    assert named - ground == {name.removeprefix("tagger.") for name in MAY_IMPORT[room]} - ground
 
 
 def test_tagger_imports_nothing_from_the_web() -> None:
