@@ -12,7 +12,7 @@ recorded as installed before the proof test passed. Its number is on the travell
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Annotated, Any, Literal
 
 from pydantic import BaseModel, ConfigDict, Field
@@ -256,12 +256,7 @@ class Proving(Assemblies, History):
         """
         found: dict[str, Message] = {}
         for number, crimps in self.crimped(numbers).items():
-            ends = tuple(
-                Message("store-crimp-of-end", end=part(f"end_{c['end']}"), measured=float(c["measured_mm"]))
-                for c in crimps
-                if not c["holds"]
-            )
-            if ends:
+            if ends := out_of_band(crimps):
                 why = Message("store-blocked-crimp", number=tag_number.format(number), ends=ends)
                 found.setdefault(number, why)
         for number, event in self.last(numbers, Kind.PROOF_TESTED).items():
@@ -371,3 +366,12 @@ def proof_required(known: Assembly, tables: Tables | None = None, given_bar: flo
     tables = tables or our_tables()
     high = present.overrated(known.content, tables, known.spec)
     return proof.required(high.now if high else known.assessment, tables, given_bar)
+
+
+def out_of_band(crimps: Iterable[Mapping[str, Any]]) -> tuple[Message, ...]:
+    """The ends whose crimp was measured out of its card's band, each with its diameter; ``crimps`` as they are kept."""
+    return tuple(
+        Message("store-crimp-of-end", end=part(f"end_{crimp['end']}"), measured=float(crimp["measured_mm"]))
+        for crimp in crimps
+        if not crimp["holds"]
+    )

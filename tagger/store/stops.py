@@ -8,10 +8,9 @@ from datetime import date
 from tagger.code import number as tag_number
 from tagger.errors import Problem, StoreError
 from tagger.messages import Message
-from tagger.phrases import part
 from tagger.record import Stop
 from tagger.store.proof_tests import Result, verdict, why_held
-from tagger.store.proving import Proving
+from tagger.store.proving import Proving, out_of_band
 from tagger.store.values import Kind
 
 STOPPING = "do_not_use"
@@ -82,11 +81,6 @@ class Stops(Proving):
     def _crimped(self, numbers: list[str]) -> Iterator[tuple[str, _Cause]]:
         last = self.last(numbers, Kind.CRIMPED)
         for number, crimps in self.crimped(numbers).items():
-            ends = tuple(
-                Message("store-crimp-of-end", end=part(f"end_{c['end']}"), measured=float(c["measured_mm"]))
-                for c in crimps
-                if not c["holds"]
-            )
-            if ends:
+            if ends := out_of_band(crimps):
                 said, event = Message("store-stop-crimp", ends=ends), last[number]
                 yield number, (said, said, event.at.date(), event.by)
