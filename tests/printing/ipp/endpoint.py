@@ -52,7 +52,7 @@ def serving(folder: Path, formats: str, *options: str, port: int = 0) -> Iterato
         ["dbus-daemon", "--session", "--nofork", f"--address={address}"], stderr=subprocess.DEVNULL
     )
     try:
-        until((folder / "bus").exists)
+        until(lambda: _answers(folder / "bus"))
         device = subprocess.Popen(
             [str(PROGRAMS["ippeveprinter"][1]), "-r", "off", "-n", "localhost", "-p", str(port), "-d", str(folder),
              "-k", "-f", formats, *options, "labels"],
@@ -185,6 +185,12 @@ def _pump(source: socket.socket, sink: socket.socket, left: int = 1 << 40) -> No
 def _listens(port: int) -> bool:
     with socket.socket() as probe:
         return probe.connect_ex(("127.0.0.1", port)) == 0
+
+
+def _answers(bus: Path) -> bool:
+    """Its file is there a moment before anybody listens, and a printer that is refused then ends."""
+    with socket.socket(socket.AF_UNIX) as probe:
+        return probe.connect_ex(str(bus)) == 0
 
 
 def _ended(program: subprocess.Popen[bytes]) -> bool:
