@@ -12,8 +12,6 @@ import time
 from collections import Counter
 from pathlib import Path
 
-import pytest
-
 from api.settings import Settings
 from api.workers.print_queue import PrintQueue
 from tagger.store import Kind, PrintState, Store
@@ -48,10 +46,7 @@ _VICTIM = textwrap.dedent(f"""
 _SETTLED = (PrintState.DONE, PrintState.FAILED, PrintState.UNKNOWN)
 
 
-def test_a_queue_killed_at_any_moment_loses_no_job_and_prints_none_twice(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    monkeypatch.setattr("api.workers.print_queue._SILENT", 1.0)  # of the last queue, which nobody kills
+def test_a_queue_killed_at_any_moment_loses_no_job_and_prints_none_twice(tmp_path: Path) -> None:
     chance, told = random.Random(50), list[int]()
     url = fresh_sqlite(tmp_path)
     with serving(tmp_path / "spool", "application/pdf") as printer, Store.open(url) as store:
