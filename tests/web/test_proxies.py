@@ -39,7 +39,7 @@ def _served(folder: Path, **more: str) -> Iterator[str]:
         yield f"http://127.0.0.1:{port}"
     finally:
         server.terminate()
-        server.wait(20)
+        server.wait(60)
 
 
 def _answers(url: str) -> list[int]:

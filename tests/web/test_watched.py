@@ -242,7 +242,7 @@ def test_the_log_is_json_with_an_id_for_each_request_and_metrics_have_their_own_
         counted = httpx.get(f"http://127.0.0.1:{metrics}/metrics", timeout=30).text
     finally:
         server.terminate()
-        server.wait(20)
+        server.wait(60)
     text_of_log = (tmp_path / "log").read_text()
     lines = [json.loads(line) for line in text_of_log.splitlines() if line.startswith("{")]
     requests = [line for line in lines if line["logger"] == "tagger.requests"]
