@@ -142,10 +142,10 @@ def prepare_row(row: Registration, said: texts.Written | None = None) -> _Row:
 def dangers_without_reason(row: Registration) -> list[Problem]:
     """What keeps a row from being registered until somebody writes why: a danger of fluid, heat, cold or vacuum.
 
-    A pressure whose source names that very fluid and temperature is such a reason for the two of them.
+    A dash or a dot is no reason. A pressure whose source names that very fluid and temperature is one for the two of them.
     """
     given = row.spec.working_pressure
-    if row.reason and row.reason.strip():
+    if sum(letter.isalpha() for letter in row.reason or "") >= 2:
         return []
     allowed = {None, Danger.PRESSURE}
     if given is not None and temperature.lifts(given, row.spec):

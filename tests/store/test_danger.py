@@ -23,7 +23,7 @@ def _row(changes: dict[str, Any], **record: str) -> Registration:
 
 @pytest.mark.parametrize("changes", [HOT, FLUID, {"max_temperature_c": 150}, {"max_temperature_c": -60}])
 def test_a_danger_is_registered_only_with_a_reason(store: Store, changes: dict[str, Any]) -> None:
-    for record in ({}, {"reason": "  "}):
+    for record in ({}, {"reason": "  "}, {"reason": " - "}, {"reason": "x."}):
         with pytest.raises(StoreError, match=r"reason.*registered only with a written reason"):
             store.register_many([_row(changes, **record)])
     assert store.count() == 0
