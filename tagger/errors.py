@@ -112,7 +112,12 @@ class TradeError(TaggerError):
 
 
 class TemplateError(TaggerError):
-    """A label template that cannot be used; ``field`` starts with its file name."""
+    """A label template that cannot be used; ``field`` starts with its file name.
+
+    ``number``: the tag number of the label that it does not hold, where one of many does not fit.
+    """
+
+    number: str | None = None
 
 
 class SymbolError(TaggerError):

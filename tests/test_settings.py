@@ -216,8 +216,20 @@ def test_a_row_whose_machine_cannot_be_printed_stops_the_whole_run(tagger: Shell
     cells[machine] = "漢"  # the same content as the row before it, but for what only paper says
     (tmp_path / "list.csv").write_text("\n".join([*lines[:2], ",".join(cells)]), encoding="utf-8")
     done = tagger("run", "list.csv", "--template", "traveller_a5", "--out", "run.pdf", code=1)
-    assert "漢" in done.stderr
+    assert done.stderr.startswith("row 3, traveller_a5.toml: box ") and "漢" in done.stderr
     assert registered_in(tmp_path) == 0
+
+
+def test_of_many_tags_the_one_that_does_not_fit_is_named(tagger: Shell, tmp_path: Path) -> None:
+    week = Path(__file__).parents[1] / "examples/week"
+    fine, strange = (
+        tagger.json("register", week / "boom_rod_side.json", "--customer", name)["numbers"][0]
+        for name in ("Quarry", "漢")
+    )
+    given = ("--template", "traveller_a5", "--out", "job.png")
+    refused = tagger.json("print", fine, strange, *given, code=1)["refused"]
+    assert [one["field"] for one in refused] == [f"{strange}.traveller_a5.toml: box 2 (text)"]
+    assert not [*tmp_path.glob("job*")]
 
 
 def test_pages_as_png_are_all_there_or_none(store: Store, tmp_path: Path) -> None:

@@ -12,13 +12,12 @@ from api.bench.page import NOT_FOUND, go, pdf, refused, render
 from api.bench.reprints import REPRINTS
 from api.shared.label_files import (
     MEDIA,
-    one_of,
-    pdf_of,
     sent_already,
     stopping_templates,
     tags_printed,
     template_of,
     template_titles,
+    to_print,
     travellers,
 )
 from api.shared.papers.traveller import of_run
@@ -139,11 +138,7 @@ def print_tags(request: Request, me: Builder, form: OwnForm) -> Response:
                 Problem("as", form_of.upper(), Message("bench-file-one-tag", form=form_of.upper()))
             )
         tags = tags_of(store, made, settings)
-        body = (
-            pdf_of(tags, wanted, settings.printer_dpi)
-            if form_of == "pdf"
-            else one_of(tags[0], wanted, settings.printer_dpi, form_of)
-        )
+        body = to_print(tags, wanted, settings.printer_dpi, form_of)
     except TaggerError as error:
         return page(request, made, 422, error.problems) if made else refused(request, 404, NOT_FOUND, error)
     # Written down before the paper exists: a tag that may have been printed counts as printed.

@@ -28,7 +28,7 @@ from api.rest.shared import (
     spec_of,
 )
 from api.shared import spreadsheets
-from api.shared.label_files import MEDIA, Form, one_of, pdf_of, sent_already, template_of
+from api.shared.label_files import MEDIA, Form, sent_already, template_of, to_print
 from api.shared.papers import traveller
 from api.web.language import paper_language
 from api.web.state import queue_of, settings_of, store_of, tables_of
@@ -238,7 +238,7 @@ def tag(
     [known] = tags_of(store, [made], settings)
     wanted = template_of(template or settings.label_template, settings)
     store.refuse_print([made.number], wanted.purpose)  # a file of it is as good as the tag
-    return Response(one_of(known, wanted, settings.printer_dpi, form), media_type=MEDIA[form])
+    return Response(to_print([known], wanted, settings.printer_dpi, form), media_type=MEDIA[form])
 
 
 _PRINTED: dict[int | str, dict[str, Any]] = {
@@ -285,11 +285,7 @@ def print_tags(request: Request, store: TheStore, token: AsDevice, body: PrintIn
     if body.form != "pdf" and len(made) > 1:
         raise SpecError(Problem("form", body.form, Message("rest-form-one-tag")))
     tags = tags_of(store, made, settings)
-    paper = (
-        pdf_of(tags, wanted, settings.printer_dpi)
-        if body.form == "pdf"
-        else one_of(tags[0], wanted, settings.printer_dpi, body.form)
-    )
+    paper = to_print(tags, wanted, settings.printer_dpi, body.form)
     data = {"template": wanted.name, "as": body.form, "reason": body.reason}
 
     # A repeat of the request makes the paper again, without counting it; what is blocked by then is refused.

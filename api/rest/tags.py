@@ -24,7 +24,7 @@ from api.rest.shared import (
 )
 from api.shared.known_tag import State, assessment_of, compared
 from api.shared.known_tag import find as tag_behind
-from api.shared.label_files import MEDIA, Form, one_of, template_of
+from api.shared.label_files import MEDIA, Form, picture_of, template_of
 from api.shared.photos import MAX_BYTES, read_photo
 from api.web.language import language_of, translator_of
 from api.web.state import keys_of, settings_of, tables_of
@@ -195,4 +195,4 @@ def preview_tag(
     settings, wanted, assessed = settings_of(request), spec_of(store, spec), assess_of(request, spec)
     tag = preview(Registration(wanted, assessed, built_on=datetime.now(UTC).date()), settings)
     label = template_of(template or settings.label_template, settings)
-    return Response(one_of(tag, label, settings.printer_dpi, form), media_type=MEDIA[form])
+    return Response(picture_of(tag, label, settings.printer_dpi, form), media_type=MEDIA[form])

@@ -3,14 +3,15 @@
 from __future__ import annotations
 
 import io
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Literal
 
 from api.settings import Settings
 from tagger.errors import Problem, TemplateError
 from tagger.messages import Message
-from tagger.printing import pdf, plate, raster, template
+from tagger.printing import pdf, plate, preflight, raster, template
 from tagger.printing.content import Tag
+from tagger.printing.kinds import Kinds
 from tagger.store import Event, Kind, Store
 
 
@@ -68,12 +69,6 @@ def sent_already(store: Store, numbers: Sequence[str], settings: Settings) -> se
     return {*tags_printed(store, numbers, settings), *waiting.intersection(numbers)}
 
 
-def pdf_of(tags: Sequence[Tag], wanted: template.Template, dpi: int) -> bytes:
-    out = io.BytesIO()
-    pdf.write(tags, wanted, out, dpi=dpi)
-    return out.getvalue()
-
-
 Form = Literal["pdf", "png", "svg", "dxf"]
 MEDIA: dict[Form, str] = {
     "pdf": "application/pdf",
@@ -84,8 +79,36 @@ MEDIA: dict[Form, str] = {
 """What a tag can be a file of: SVG and DXF for an engraver."""
 
 
-def one_of(tag: Tag, wanted: template.Template, dpi: int, form: Form) -> bytes:
-    """One tag as a file of that form. Raises TemplateError for SVG or DXF of a label that is for a printer."""
+def to_print(tags: Sequence[Tag], wanted: template.Template, dpi: int, form: Form) -> bytes:
+    """The file to print; of any form but PDF it holds the first tag alone.
+
+    Raises TemplateError for SVG or DXF of a label that is for a printer, SymbolError where a label does not say what
+    its tag says or would not scan, as a label round a hose that is too thin for it.
+    """
+
+    def scans(kinds: Kinds) -> None:
+        preflight.refuse(kinds, wanted, dpi)
+
+    if form == "pdf":
+        return _pdf(tags, wanted, dpi, scans)
+    if form == "png":
+        kinds = Kinds()
+        made = raster.png(tags[0], wanted, dpi, seen=kinds.add)
+        scans(kinds)
+        return made
+    return plate.file(tags[0], wanted, form).encode()
+
+
+def picture_of(tag: Tag, wanted: template.Template, dpi: int, form: Form) -> bytes:
+    """One tag as a file to look at, as a specimen is. Raises TemplateError as ``to_print`` does."""
     if form == "svg" or form == "dxf":
         return plate.file(tag, wanted, form).encode()
-    return raster.png(tag, wanted, dpi) if form == "png" else pdf_of([tag], wanted, dpi)
+    return raster.png(tag, wanted, dpi) if form == "png" else _pdf([tag], wanted, dpi)
+
+
+def _pdf(
+    tags: Sequence[Tag], wanted: template.Template, dpi: int, accept: Callable[[Kinds], None] | None = None
+) -> bytes:
+    out = io.BytesIO()
+    pdf.write(tags, wanted, out, dpi=dpi, accept=accept)
+    return out.getvalue()

@@ -16,6 +16,8 @@ from api.settings import Settings
 from api.shared.label_files import template_of
 from tagger.errors import TaggerError
 from tagger.messages import Message
+from tagger.printing import preflight
+from tagger.printing.kinds import Kinds
 from tagger.printing.layout import lay_out
 from tagger.printing.printer import (
     Busy,
@@ -83,10 +85,14 @@ class PrintQueue:
         key: str | None,
         by: str,
     ) -> PrintJob:
-        """Writes a job down, to be sent at once. Raises TemplateError for a tag that does not fit."""
+        """Writes a job down, to be sent at once. Raises TemplateError for a tag that does not fit, SymbolError for
+        one that would not scan.
+        """
         designs = {(a.digits, *recorded(a).values()): a for a in made}
+        kinds = Kinds()
         for tag in tags_of(self.store, list(designs.values()), self.settings):
-            lay_out(tag, wanted, printer.dpi)
+            kinds.add(tag, lay_out(tag, wanted, printer.dpi))
+        preflight.refuse(kinds, wanted, printer.dpi)
         numbers = [a.number for a in made]
         job = self.store.ask_print(printer.id, numbers, wanted.name, reason=reason, key=key, by=by)
         self.wake()
@@ -166,7 +172,11 @@ def send(store: Store, settings: Settings, job: PrintJob) -> None:
         tags, wanted = tags_of(store, made, settings), template_of(job.template, settings)
         # something may have been withdrawn while the job waited
         store.refuse_print(job.numbers, wanted.purpose)
-        taken = printer_at(job.uri).send(tags, wanted, dpi=job.dpi, name=_name(job))
+
+        def scans(kinds: Kinds) -> None:
+            preflight.refuse(kinds, wanted, job.dpi)
+
+        taken = printer_at(job.uri).send(tags, wanted, dpi=job.dpi, name=_name(job), accept=scans)
     except Busy as error:
         store.print_waits(job, _messages(error))
     except TaggerError as error:

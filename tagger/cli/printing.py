@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 
 from tagger import whole_files
 from tagger.cli.commands import Answer, open_store, shop_settings, shop_tables, tags_here, warn_of_address
-from tagger.errors import Problem, SpecError, StoreError
+from tagger.errors import Problem, SpecError, StoreError, TaggerError, TemplateError
 from tagger.i18n import Translator
 from tagger.messages import Message, Value
 from tagger.record import recorded
@@ -26,12 +26,14 @@ if TYPE_CHECKING:  # each command loads only what it needs
     from tagger.printing.template import Template
     from tagger.settings import ShopSettings
     from tagger.store import Registration, Store
-    from tagger.store.prepared import Prepared
+    from tagger.store.prepared import Drawn, Prepared
     from tagger.trade.results import Assessment
 
 
 def print_tags(a: argparse.Namespace, t: Translator) -> Answer:
     """Prints the tags of registered assemblies, to a file or on a network printer."""
+    from tagger.code import number as tag_number
+
     shop = shop_settings()
     template = _template(a, shop)
     dpi = a.dpi or (_dpi_of(a.printer) if a.printer else shop.printer_dpi)
@@ -44,13 +46,18 @@ def print_tags(a: argparse.Namespace, t: Translator) -> Answer:
         def printed(**data: str) -> None:
             store.record_many(numbers, "printed", {"template": template.name, **data})
 
-        if a.printer:
-            answer, text = _send(tags, template, dpi, a, printed, t)
-        else:
-            _refuse_what_cannot_be_written(template, a)
-            files = _write(tags, template, dpi, a, t)
-            answer, text = {"files": files}, "\n".join(files)
-            printed()
+        try:
+            if a.printer:
+                answer, text = _send(tags, template, dpi, a, printed, t)
+            else:
+                _refuse_what_cannot_be_written(template, a)
+                files = _write(tags, template, dpi, a, t)
+                answer, text = {"files": files}, "\n".join(files)
+                printed()
+        except TemplateError as error:
+            if error.number and len(numbers) > 1:
+                raise error.within(tag_number.format(error.number)) from None
+            raise
     return {**answer, "tags": len(tags)}, text
 
 
@@ -114,7 +121,10 @@ def _run(a: argparse.Namespace, t: Translator, shop: ShopSettings, template: Tem
                     raise
 
             coming, count = record_tag.tags_to_be(drawn, shop), len(numbers)
-            files = _write(coming, template, dpi, a, t, progress=not a.json, count=count, accept=register)
+            try:
+                files = _write(coming, template, dpi, a, t, progress=not a.json, count=count, accept=register)
+            except TemplateError as error:
+                raise _of_its_row(error, drawn) from None
         store.record_many(numbers, "printed", {"template": template.name, "list": a.list.name})
     shown = [number.format(one) for one in numbers]
     return {"numbers": shown, "files": files}, t("cli-run-done", count=len(shown), files=tuple(files))
@@ -156,6 +166,12 @@ def _listed(a: argparse.Namespace, store: Store) -> Iterator[Registration]:
 
 
 _MOST_ASSESSED = 200
+
+
+def _of_its_row(error: TemplateError, drawn: Drawn) -> TaggerError:
+    """The error with the row of the list whose label it is of, where it is of one."""
+    rows = (row.listed_row for number, _, _, row in drawn.each() if number == error.number)
+    return next((error.within(f"row {row}") for row in rows), error)
 
 
 def _batch(store: Store, prepared: Prepared, mark: str) -> tuple[str, list[str]]:

@@ -47,6 +47,7 @@ from tagger.printing.template import (
     QrBox,
     RuleBox,
     SignBox,
+    Template,
     TextBox,
     TighteningBox,
     WordsBox,
@@ -173,7 +174,7 @@ def _tightening(box: TighteningBox, index: int, job: Job) -> Part:
 
 
 def _caution(box: CautionBox, index: int, job: Job) -> Part:
-    untold = not any(_tells_dangers(other) for other in job.template.box)
+    untold = not any(_has_line_for_dangers(other) for other in job.template.box)
     forms = fields.caution_lines(job.tag, job.template.languages, short=box.short, dangers=untold)
     bold = box.bold or (untold and bool(job.tag.content.dangers))
     width, height = box.inner
@@ -182,7 +183,14 @@ def _caution(box: CautionBox, index: int, job: Job) -> Part:
     return Part([], [], (_caution_marks(box, fitted, bold),))
 
 
-def _tells_dangers(box: Box) -> bool:
+def tells_dangers(template: Template) -> bool:
+    """Whether some box says what dangers an assembly has; caution and pressure do where no other does."""
+    return any(
+        isinstance(box, CautionBox | PressureBox) or _has_line_for_dangers(box) for box in template.box
+    )
+
+
+def _has_line_for_dangers(box: Box) -> bool:
     return (isinstance(box, PressureBox) and box.duty) or (
         isinstance(box, FieldBox) and "dangers" in box.fields
     )

@@ -343,8 +343,13 @@ FIELDS: dict[str, Field] = {
 def forms_of(
     names: tuple[str, ...], tag: Tag, languages: tuple[str, ...], caption: bool, keep: int | None = None
 ) -> Iterator[tuple[str, ...]]:
-    """The lines of the named fields, the fuller form first; after all of them as many as must be kept."""
+    """The lines of the named fields, the fuller form first; after all of them as many as must be kept.
+
+    A danger is kept wherever it stands.
+    """
     fewest = len(names) if keep is None else min(keep, len(names))
+    if "dangers" in names and tag.content.dangers:
+        fewest = max(fewest, names.index("dangers") + 1)
     brevities = 1 + max((len(FIELDS[name].shorter) for name in names), default=0)
     for count in range(len(names), fewest - 1, -1):
         for brevity in range(brevities):

@@ -18,9 +18,10 @@ from tagger.drawing import (
     moved,
 )
 from tagger.drawing.primitives import rectangle
+from tagger.errors import Problem, TemplateError
 from tagger.messages import Message
 from tagger.printing import sizing
-from tagger.printing.boxes import DRAW
+from tagger.printing.boxes import DRAW, tells_dangers
 from tagger.printing.content import Tag
 from tagger.printing.part import Job, Part, Placed
 from tagger.printing.template import (
@@ -42,10 +43,12 @@ class Page:
 
 
 def lay_out(tag: Tag, template: Template, dpi: int = 203) -> Page:
-    """The label of one tag; raises TemplateError where something does not fit.
+    """The label of one tag; raises TemplateError where something does not fit, or would leave out a danger.
 
     Symbols stand on whole dots of a ``dpi`` printer, counted from the label's top left.
     """
+    if tag.content.dangers and template.purpose != "do_not_use" and not tells_dangers(template):
+        raise TemplateError(Problem(template.file, None, Message("printing-dangers-untold")))
     job = Job(tag, template, dpi)
     parts: list[Item | Group] = []
     symbols: list[Placed] = []

@@ -17,7 +17,7 @@ from tagger.printing import around, curvature, raster, shrunk
 from tagger.printing.boxes import Placed
 from tagger.printing.content import Tag
 from tagger.printing.grade import LETTERS, Grade, grades
-from tagger.printing.kinds import LEGIBLE_MM, LONGEST_LINK
+from tagger.printing.kinds import LEGIBLE_MM, LONGEST_LINK, Kinds
 from tagger.printing.layout import Page, lay_out
 from tagger.printing.readers import Grey, grey, qr_readers
 from tagger.printing.sizing import LEAST_DOTS, dot_mm
@@ -127,6 +127,13 @@ def preflight(tag: Tag, template: Template, hose_od_mm: float | None = None, dpi
         grade=letter,
         findings=tuple(findings),
     )
+
+
+def refuse(kinds: Kinds, template: Template, dpi: int) -> None:
+    """Raises SymbolError where the labels of a run would not scan: the worst of each kind is looked at."""
+    for tag in kinds.worst(bends=template.bends):
+        if refusal := refused(preflight(tag, template, dpi=dpi), template.name):
+            raise refusal
 
 
 def refused(result: Preflight, name: str) -> SymbolError | None:

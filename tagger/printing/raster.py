@@ -13,6 +13,7 @@ from tagger.printing.content import Tag
 from tagger.printing.kinds import Kinds
 from tagger.printing.layout import lay_out
 from tagger.printing.painter import draw, draw_all
+from tagger.printing.proof import prove
 from tagger.printing.sheets import Seen, laid_out, page_size, sheets
 from tagger.printing.template import Template
 from tagger.whole_files import beside
@@ -25,10 +26,16 @@ def image(tag: Tag, template: Template, dpi: int = 203) -> Image.Image:
     return draw(lay_out(tag, template, dpi).drawing, dpi)
 
 
-def png(tag: Tag, template: Template, dpi: int = 203) -> bytes:
-    """One label as the bytes of a PNG file that knows its own resolution."""
-    out = io.BytesIO()
-    _save(image(tag, template, dpi), out, dpi)
+def png(tag: Tag, template: Template, dpi: int = 203, *, seen: Seen | None = None) -> bytes:
+    """One label as the bytes of a PNG file that knows its own resolution.
+
+    ``seen``: told of the label once it is proved; without it nothing is, for a picture to look at.
+    """
+    page, out = lay_out(tag, template, dpi), io.BytesIO()
+    if seen:
+        prove(tag, page)
+        seen(tag, page)
+    _save(draw(page.drawing, dpi), out, dpi)
     return out.getvalue()
 
 

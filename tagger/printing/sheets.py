@@ -58,7 +58,11 @@ def laid_out(
     """
     placed = [(_cut_marks(template), 0.0, 0.0)] if template.sheet and template.sheet.cut_marks else []
     for tag, place in page:
-        label = lay_out(tag, template, dpi)
+        try:
+            label = lay_out(tag, template, dpi)
+        except TemplateError as error:
+            error.number = tag.number
+            raise
         prove(tag, label, forced=forced)
         if seen:
             seen(tag, label)

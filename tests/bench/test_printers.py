@@ -104,6 +104,34 @@ def test_the_label_that_was_chosen_is_printed_and_logged_not_the_one_it_is_based
     assert event.data["template"] == name
 
 
+@pytest.mark.parametrize("place", ["pdf", "png", "printer 1"])
+def test_a_label_that_would_not_scan_on_this_hose_is_refused_before_anything_is_written_down(
+    bench: Bench, store: Store, number: str, place: str
+) -> None:
+    store.add_printer("Bench 1", f"ipp://127.0.0.1:{free_port()}/ipp/print", 203)
+    asked = {"number": number, "template": "wrap_label", "as": place}
+    answer = bench.submit("/bench/print", asked)
+    assert answer.status_code == 422
+    assert "Around a hose of 29.3 mm" in answer.text
+    assert store.times_printed(number) == 0 and not store.print_jobs()
+    assert bench.submit("/bench/print", {**asked, "template": "hang_tag"}).status_code == 200
+
+
+def test_a_job_whose_label_would_not_scan_any_more_is_not_sent(
+    bench: Bench, store: Store, number: str, tmp_path: Path
+) -> None:
+    """The template was another when the job was asked for."""
+    with serving(tmp_path / "spool", PDF) as endpoint:
+        printer = store.add_printer("Bench 1", endpoint.uri, 600).id
+        asked = store.ask_print(printer, [number], "wrap_label", reason="", key=None, by="manager")
+        other = _print(bench, number, printer)
+        assert any(
+            "Around a hose of 29.3 mm" in str(why) for why in _when(store, asked, PrintState.FAILED).why
+        )
+        _when(store, other, PrintState.DONE)
+        assert len(endpoint.received()) == store.times_printed(number) == 1
+
+
 def test_where_a_browser_printed_last_stands_first(bench: Bench, store: Store, number: str) -> None:
     store.add_printer("Bench 1", f"ipp://127.0.0.1:{free_port()}/ipp/print", 203)
     run = f"/bench/run/{store.assembly(number).run}"

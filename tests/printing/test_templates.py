@@ -11,7 +11,9 @@ from tagger.drawing import Text
 from tagger.errors import TemplateError
 from tagger.i18n import LANGUAGES, Translator
 from tagger.printing import fields, survival, template
+from tagger.printing.boxes import tells_dangers
 from tagger.printing.layout import lay_out
+from tagger.spec import Danger
 from tagger.trade.rows import UNVERIFIED
 from tagger.trade.tables import tables
 
@@ -38,6 +40,29 @@ def write(folder, text, name="mine.toml"):
     file = folder / name
     file.write_text(text, encoding="utf-8")
     return file
+
+
+def test_no_label_leaves_out_a_danger(tmp_path, make_tag) -> None:
+    """Neither a template that has no line for it, nor one that may leave its last lines out."""
+    dangerous = make_tag(dangers=(Danger.HEAT,))
+    own = template.load(str(write(tmp_path, GOOD)))
+    assert lay_out(make_tag(), own)
+    with pytest.raises(
+        TemplateError, match=r"^mine.toml: This hose assembly has a danger.* kind = \"caution\""
+    ):
+        lay_out(dangerous, own)
+    for name in template.names():
+        assert tells_dangers(template.load(name)) or template.load(name).purpose == "do_not_use"
+    lines = '["number", "dangers", "hose", "duty"]\nkeep = 1'
+    low, high = (
+        template.load(str(write(tmp_path, GOOD.replace('["number"]', lines).replace("[26, 5]", size))))
+        for size in ("[26, 3]", "[26, 5]")
+    )
+    with pytest.raises(TemplateError, match="does not fit"):
+        lay_out(dangerous, low)
+    for tag, told in ((make_tag(), "SAE 100R2 -12 (3/4 in)"), (dangerous, "DANGER: heat")):
+        said = [item.text for item in lay_out(tag, high).drawing.items if isinstance(item, Text)]
+        assert said == [tag.shown_number, told]
 
 
 @pytest.mark.parametrize(

@@ -214,6 +214,20 @@ def test_proving_blocks_and_unblocks_printing(api: httpx.Client, store: Store) -
     assert store.times_printed(number) == 2
 
 
+def test_a_label_that_would_not_scan_on_this_hose_is_refused(api: httpx.Client, store: Store) -> None:
+    number = _number(api)
+    asked = {"numbers": [number], "template": "wrap_label"}
+    for answer in (
+        api.post("/prints", json=asked),
+        api.post("/prints", json={**asked, "form": "png"}),
+        api.get(f"/assemblies/{number}/tag.png", params={"template": "wrap_label"}),
+    ):
+        assert answer.status_code == 422
+        assert {one["field"] for one in answer.json()["problems"]} >= {"wrap_label: facing"}
+    assert store.times_printed(number) == 0
+    assert api.post("/prints", json={**asked, "template": "hang_tag"}).status_code == 200
+
+
 def test_a_plate_is_had_as_lines_to_look_at_and_to_engrave(api: httpx.Client, store: Store) -> None:
     number, other = _number(api), _number(api)
     path = f"/assemblies/{number}/tag"

@@ -221,6 +221,8 @@ printing-grade-none = Kein QR-Code im Bild ist lesbar: Güte F.
 
 ## Preflight: will it scan?
 
+printing-dangers-untold = Diese Schlauchleitung hat eine Gefahr durch Medium, Hitze, Kälte, Druck oder Unterdruck, und kein Feld der Vorlage nennt sie.
+    .mend = Ein Feld mit kind = "caution" hinzufügen.
 printing-flight-no-code = Das Etikett hat keinen QR-Code und kann daher nicht gescannt werden.
     .mend = Ein Feld mit kind = "qr" hinzufügen.
 printing-flight-dots = Ein Modul ist { $dots } Druckerpunkte breit. Unter { $least } Punkten schließen sich die Lücken, weil Farbe oder Wärme verläuft.

@@ -221,6 +221,8 @@ printing-grade-none = No QR code in the image can be read: grade F.
 
 ## Preflight: will it scan?
 
+printing-dangers-untold = This hose assembly has a danger of fluid, heat, cold, pressure or vacuum, and no box of the template says so.
+    .mend = Add a box with kind = "caution".
 printing-flight-no-code = The label has no QR code, so it cannot be scanned.
     .mend = Add a box with kind = "qr".
 printing-flight-dots = A module is { $dots } printer dots wide. Below { $least } dots, ink or heat spread closes the gaps.

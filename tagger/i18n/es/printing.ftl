@@ -221,6 +221,8 @@ printing-grade-none = No se puede leer ningún código QR de la imagen: grado F.
 
 ## Preflight: will it scan?
 
+printing-dangers-untold = Este latiguillo tiene un peligro por el fluido, el calor, el frío, la presión o el vacío, y ningún recuadro de la plantilla lo dice.
+    .mend = Añada un recuadro con kind = "caution".
 printing-flight-no-code = La etiqueta no tiene código QR, así que no se puede escanear.
     .mend = Añada un recuadro con kind = "qr".
 printing-flight-dots = Un módulo mide { $dots } puntos de impresora de ancho. Por debajo de { $least } puntos, la tinta o el calor que se extiende cierra los huecos.

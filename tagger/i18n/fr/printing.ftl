@@ -223,6 +223,8 @@ printing-grade-none = Aucun code QR de l'image n'est lisible : note F.
 
 ## Preflight: will it scan?
 
+printing-dangers-untold = Ce flexible présente un danger lié au fluide, à la chaleur, au froid, à la pression ou à la dépression, et aucune zone du modèle ne le dit.
+    .mend = Ajoutez une zone avec kind = "caution".
 printing-flight-no-code = L'étiquette n'a pas de code QR et ne peut donc pas être scannée.
     .mend = Ajoutez une zone avec kind = "qr".
 printing-flight-dots = Un module fait { $dots } points d'imprimante de large. En dessous de { $least } points, l'encre ou la chaleur qui s'étale ferme les intervalles.
