@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import unicodedata
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from datetime import date
@@ -108,8 +109,8 @@ def _tag(
         content=content,
         assessment=assessment,
         serial=Message("printing-serial", place=place, of=of) if of > 1 else None,
-        shop=shop.shop_line,
-        shop_name=shop.shop_name if shop.has_set("shop_name") else "",
+        shop=_composed(shop.shop_line),
+        shop_name=_composed(shop.shop_name) if shop.has_set("shop_name") else "",
         extra=_said({**record, "note": spec.note}),
         specimen=number == SPECIMEN,
         lots=_said({"end_a": spec.end_a.lot, "hose": spec.hose.lot, "end_b": spec.end_b.lot}),
@@ -122,4 +123,9 @@ def _link(number: str, digits: str, shop: ShopSettings) -> str:
 
 
 def _said(texts: Mapping[str, str | None]) -> dict[str, str]:
-    return {name: text for name, text in texts.items() if text}
+    return {name: _composed(text) for name, text in texts.items() if text}
+
+
+def _composed(text: str) -> str:
+    """Letters with their accents as one character each, which is what faces have: some keyboards and files part them."""
+    return unicodedata.normalize("NFC", text)

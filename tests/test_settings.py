@@ -220,6 +220,19 @@ def test_a_row_whose_machine_cannot_be_printed_stops_the_whole_run(tagger: Shell
     assert registered_in(tmp_path) == 0
 
 
+def test_a_name_whose_accents_are_characters_of_their_own_is_printed(tagger: Shell) -> None:
+    """As file names and some keyboards have them: e and an acute, where the face has an é."""
+    spec = Path(__file__).parents[1] / "examples/week/boom_rod_side.json"
+    said = {}
+    for name in ("Me\u0301tal Nun\u0303ez", "M\u00e9tal Nu\u00f1ez"):
+        [number] = tagger.json("register", spec, "--customer", name)["numbers"]
+        tagger("print", number, "--template", "traveller_a5", "--out", "job.pdf", TAGGER_SHOP_NAME=name)
+        page = pypdfium2.PdfDocument(tagger.folder / "job.pdf")[0].get_textpage().get_text_range()
+        said[name] = [line for line in page.splitlines() if "tal " in line]
+    parted, composed = said.values()
+    assert parted == composed and len(composed) == 2, "customer and shop"
+
+
 def test_of_many_tags_the_one_that_does_not_fit_is_named(tagger: Shell, tmp_path: Path) -> None:
     week = Path(__file__).parents[1] / "examples/week"
     fine, strange = (
