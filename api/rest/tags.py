@@ -39,6 +39,7 @@ from tagger.signing import state_of
 from tagger.store import Registration, Store
 from tagger.trade.guide import turns_of
 from tagger.trade.motion import NAMES, Name, first_end
+from tagger.trade.present import overrated
 from tagger.trade.steps import steps_for
 
 router = APIRouter(responses=RESPONSES, tags=["tags"])
@@ -78,12 +79,21 @@ class FitOut(Answer):
 @router.post("/read", summary="Read a tag from its link or code")
 def read(request: Request, store: TheStore, token: AsDevice, body: ReadIn) -> dict[str, Any]:
     """What a tag says by itself; ``registered`` and ``digits`` say how that stands to the shop's record,
-    ``signature`` whether the shop signed it (null where nothing is to be said)."""
+    ``signature`` whether the shop signed it (null where nothing is to be said), ``overrated`` that its pressure is above
+    what the tables allow (null where it is not)."""
     if (body.text is None) == (body.digits is None):
         raise SpecError(Problem("text", body.text, Message("rest-one-of-text-and-digits")))
     if body.digits is not None:
-        alone = reading.as_dict(payload.decode(body.digits), t=translator_of(request))
-        return {**alone, "registered": None, "digits": None, "signature": None}
+        t, content = translator_of(request), payload.decode(body.digits)
+        high = overrated(content, tables_of(request))
+        told = t.as_json(high.claim) if high else None
+        return {
+            **reading.as_dict(content, t=t),
+            "registered": None,
+            "digits": None,
+            "signature": None,
+            "overrated": told,
+        }
     return _said_by(link.parse(body.text or ""), request, store)
 
 
@@ -92,11 +102,14 @@ def _said_by(found: link.Link, request: Request, store: Store) -> dict[str, Any]
     record = store.assembly(found.number) if store.known(found.number) else None
     content = reading.content_of(found)
     signed = state_of(keys_of(request), found.number, found.digits, content.built_on)
+    t, high = translator_of(request), overrated(content, tables_of(request), record.spec if record else None)
+    told = (high.message if record else high.claim) if high else None
     return {
-        **reading.as_dict(content, found, translator_of(request)),
+        **reading.as_dict(content, found, t),
         "registered": record is not None,
         "digits": compared(record, found.digits)[0],
         "signature": signed.as_dict() if signed else None,
+        "overrated": t.as_json(told) if told else None,
     }
 
 

@@ -19,7 +19,7 @@ from api.shared.known_tag import DAMAGED, Tag
 from tagger import phrases, rated, units
 from tagger.code import number as tag_number
 from tagger.i18n import Translator
-from tagger.messages import Message, angle, as_is, length, pressure, temperature
+from tagger.messages import Message, angle, as_is, length, temperature
 from tagger.signing import Signed
 from tagger.spec import AssemblySpec, End, LengthBasis, TagContent, Tightening
 from tagger.store import Assembly
@@ -255,12 +255,8 @@ def _forged(signed: Signed, t: Translator) -> View:
 
 def _claims(high: Overrated, t: Translator) -> View:
     """Digits without a record that claim more than the tables allow: nobody here registered that."""
-    was, why = pressure(high.was_bar), high.now.working_pressure.why
-    if high.now_bar is None:
-        more = t(why) if why else None
-        return _notice("danger", t("scan-claims-title"), t("scan-claims-none", was=was), more=more)
-    said = t("scan-claims-more", was=was, now=pressure(high.now_bar))
-    return _notice("danger", t("scan-claims-title"), said)
+    why = high.now.working_pressure.why if high.now_bar is None else None
+    return _notice("danger", t("scan-claims-title"), t(high.claim), more=t(why) if why else None)
 
 
 def _lineage(record: Assembly, t: Translator) -> list[View]:

@@ -232,13 +232,21 @@ def read(a: argparse.Namespace, t: Translator) -> Answer:
     """What a tag says, without any database, and whether the shop signed it."""
     from tagger import signing
     from tagger.code import number, reading
+    from tagger.trade import present
 
     found = _link_of(a.what)
     content = reading.content_of(found)
+    high = present.overrated(content, shop_settings().tables())
     seal = signing.state_of(shop_settings().keys(), found.number, found.digits, content.built_on)
-    answer = reading.as_dict(content, found, t) | {"signature": seal.as_dict() if seal else None}
+    answer = reading.as_dict(content, found, t)
+    answer |= {
+        "signature": seal.as_dict() if seal else None,
+        "overrated": t.as_json(high.claim) if high else None,
+    }
     said = [t("cli-read-signature", said=line) for line in seal.lines()] if seal else []
-    return answer, "\n".join([number.format(found.number), *said, _content_text(content, t)])
+    said += [t(high.claim)] if high else []
+    shown = present.lowered(content, high)
+    return answer, "\n".join([number.format(found.number), *said, _content_text(shown, t)])
 
 
 def show(a: argparse.Namespace, t: Translator) -> Answer:

@@ -43,6 +43,13 @@ class Overrated:
         said = "trade-overrated-at_most" if self.at_most else "trade-overrated"
         return Message(said, was=was, now=pressure(self.now_bar))
 
+    @property
+    def claim(self) -> Message:
+        """What is told of digits without a record, which nobody here registered."""
+        if self.now_bar is None:
+            return Message("scan-claims-none", was=pressure(self.was_bar))
+        return Message("scan-claims-more", was=pressure(self.was_bar), now=pressure(self.now_bar))
+
 
 def overrated(content: TagContent, tables: Tables, spec: AssemblySpec | None = None) -> Overrated | None:
     """How the content's pressure stands above today's rating; None where it does not.

@@ -152,16 +152,28 @@ def test_a_tag_read_without_a_database_tells_the_partial_truth_its_fluid_and_its
 ) -> None:
     content = TagContent(
         spec=AssemblySpec.read(EXAMPLE),
-        at_most_bar=190,
+        at_most_bar=150,
         unknown_parts=("end_b",),
         dangers=(Danger.HEAT,),
     )
     url = link.build("https://tags.example.com", number.make(), payload.encode(content))
     said = tagger("read", url).stdout
-    assert "Maximum working pressure: Hose and end A: 190 bar (2755 psi) at most. End B, " in said
+    assert "Maximum working pressure: Hose and end A: 150 bar (2175 psi) at most. End B, " in said
     assert "DANGER: hotter than the hose allows\nFluid: " in said
     message = tagger.json("read", url)["working_pressure_message"]
     assert message["id"] == "words-two-sentences" and message["text"] in said
+    assert tagger.json("read", url)["overrated"] is None
+
+
+def test_digits_that_claim_more_pressure_than_the_tables_allow_are_not_believed(tagger: Shell) -> None:
+    """Anybody can make such a code; the page and the phone show the lower pressure."""
+    forged = TagContent(spec=AssemblySpec.read(EXAMPLE), working_pressure_bar=950)
+    url = link.build("https://tags.example.com", number.make(), payload.encode(forged))
+    said, answer = tagger("read", url).stdout, tagger.json("read", url)
+    assert "The tag claims 950 bar (13780 psi). The tables allow 155 bar (2250 psi): use no more" in said
+    [pressure] = [line for line in said.splitlines() if line.startswith("Maximum working pressure")]
+    assert "155 bar (2250 psi)" in pressure
+    assert answer["overrated"]["id"] == "scan-claims-more" and answer["overrated"]["text"] in said
 
 
 @pytest.mark.parametrize(

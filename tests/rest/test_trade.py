@@ -17,8 +17,8 @@ import pytest
 from api.rest.shared import EXAMPLE_SPEC
 from api.settings import Settings
 from tagger import signing
-from tagger.code import link
-from tagger.spec import AssemblySpec, End
+from tagger.code import link, payload
+from tagger.spec import AssemblySpec, End, TagContent
 from tagger.store import Role, Store
 from tagger.trade import assess, layline, likeforlike, report
 from tagger.trade.cutting import cut
@@ -122,6 +122,15 @@ def test_a_tag_is_read_from_link_digits_and_photo(api: httpx.Client, number: str
     assert by_digits == {**by_link, **nobody}
     photo = api.get(f"/assemblies/{number}/tag.png").content
     assert api.post("/read/photo", files={"image": ("tag.png", photo)}).json() == by_link
+
+
+def test_read_says_of_a_forged_pressure_that_it_is_above_the_tables(api: httpx.Client, number: str) -> None:
+    assert api.post("/read", json={"text": _link(api, number)}).json()["overrated"] is None
+    digits = payload.encode(TagContent(spec=SPEC.carried(), working_pressure_bar=950))
+    by_link = {"text": f"https://tags.example.com/T/00000000001/{digits}"}
+    for asked in ({"digits": digits}, by_link):
+        told = api.post("/read", json=asked).json()["overrated"]
+        assert told["id"] == "scan-claims-more" and "The tag claims 950 bar" in told["text"]
 
 
 def test_what_holds_no_spec_is_refused_in_words(api: httpx.Client, number: str) -> None:
