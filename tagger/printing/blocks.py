@@ -62,12 +62,25 @@ def _end_picture(frame: _Frame, name: str, look: Look, turn: int) -> Group:
 @lru_cache(maxsize=512)
 def _end_text(box: EndBox, looks: _Forms) -> tuple[_Frame, _Set | None]:
     """The frame in which most is large, and what is said of the end in its place; None where it does not fit."""
-    fitted = {frame: _fits(looks, frame.rooms, box, spare=1) for frame in _frames(box)}
-    frame = max(
-        fitted, key=lambda each: _liking(fitted[each], len(looks), box)
-    )  # the widest picture of those as large and as full
-    found = fitted[frame]
+    frame, found = _best(box, looks, len(looks))
+    if _least(found) < box.text * 0.97:
+        closer, fit = _best(box, looks, found.form + 1 if found else len(looks), close=True)
+        if _least(fit) > _least(found) + 0.1:
+            frame, found = closer, fit
     return frame, None if found is None else _Set.of(found, frame.rooms)
+
+
+def _best(box: EndBox, looks: _Forms, forms: int, *, close: bool = False) -> tuple[_Frame, _Fit | None]:
+    """The frame in which most is large, of those as large and as full the one with the widest picture.
+
+    ``forms``: how many there are to choose from; ``close``: the lines closer together, and what belongs to a value
+    on its line where that has room.
+    """
+    spare = 1 if forms == len(looks) else 0
+    fitted = [
+        (frame, _fits(looks[:forms], frame.rooms, box, spare=spare, close=close)) for frame in _frames(box)
+    ]
+    return max(fitted, key=lambda each: _liking(each[1], len(looks), box))
 
 
 def _looks(forms: _Forms) -> _Forms:
@@ -135,8 +148,13 @@ def _liking(fitted: _Fit | None, forms: int, box: EndBox) -> tuple[bool, float, 
     at arm's length the smallest em, in steps that make a difference; how much is said."""
     if fitted is None:
         return False, 0.0, 0
-    size = min((found.size for one, found in fitted.said if one.main), default=10.0)
-    return fitted.form < forms - 1 and _legible(fitted, box), round(size / 0.2) * 0.2, -fitted.form
+    size = round(_least(fitted) / 0.2) * 0.2
+    return fitted.form < forms - 1 and _legible(fitted, box), size, -fitted.form
+
+
+def _least(fitted: _Fit | None) -> float:
+    """The smallest em of what is read at arm's length; 0 where it does not fit."""
+    return min((its.size for one, its in fitted.said if one.main), default=10.0) if fitted else 0.0
 
 
 @lru_cache(maxsize=64)
@@ -341,7 +359,9 @@ def _refused(forms: _Forms, room: _Room, index: int, job: Job, share: float = 1.
     return too_small(texts, (room.width, room.height), SMALLEST_TEXT_MM, index, job, share)
 
 
-def _fits(forms: _Forms, rooms: _Rooms, box: EndBox | BetweenBox, spare: int = 0) -> _Fit | None:
+def _fits(
+    forms: _Forms, rooms: _Rooms, box: EndBox | BetweenBox, spare: int = 0, *, close: bool = False
+) -> _Fit | None:
     """The fullest form that fits at about full size, else a short one as large as it can be; None where none fits.
 
     The last ``spare`` forms are for where no other fits, or its values would be too small to read.
@@ -351,7 +371,7 @@ def _fits(forms: _Forms, rooms: _Rooms, box: EndBox | BetweenBox, spare: int = 0
     for place, said in enumerate(forms):
         if place >= usual and found and _legible(found, box):
             break
-        if (stacked := _stacked(said, rooms, box)) is None:
+        if (stacked := _stacked(said, rooms, box, close=close)) is None:
             continue
         found = _Fit(place, tuple(zip(said, stacked, strict=True)))
         if all(_large(each, its, box, round(rooms[-1].width, 3)) for each, its in found.said):
@@ -359,12 +379,14 @@ def _fits(forms: _Forms, rooms: _Rooms, box: EndBox | BetweenBox, spare: int = 0
     return found
 
 
-def _stacked(said: tuple[Said, ...], rooms: _Rooms, box: EndBox | BetweenBox) -> list[Fitted] | None:
+def _stacked(
+    said: tuple[Said, ...], rooms: _Rooms, box: EndBox | BetweenBox, *, close: bool
+) -> list[Fitted] | None:
     """The texts set in their rooms; None where they do not fit."""
     found: list[Fitted] = []
     first = _first_room(said, rooms)
     for part, room in zip((said[:first], said[first:]), rooms, strict=False):
-        paragraphs = tuple([_paragraph(one, box) for one in part])
+        paragraphs = tuple([_paragraph(one, box, close=close) for one in part])
         fitted = stack(paragraphs, round(room.width, 3), round(room.height, 3))
         if fitted is None:
             return None
@@ -393,9 +415,12 @@ def _large(said: Said, found: Fitted, box: EndBox | BetweenBox, width: float) ->
     return alone is None or found.size >= alone[0].size * 0.9
 
 
-def _paragraph(said: Said, box: EndBox | BetweenBox) -> Paragraph:
+def _paragraph(said: Said, box: EndBox | BetweenBox, *, close: bool = False) -> Paragraph:
     largest = box.text if said.main else box.small * (1.15 if said.head else 1.0)
-    return Paragraph(said.text, largest, SMALLEST_TEXT_MM, said.main or said.head, said.main, said.follows)
+    follows = said.follows or (close and said.head)
+    return Paragraph(
+        said.text, largest, SMALLEST_TEXT_MM, said.main or said.head, said.main, follows, close=close
+    )
 
 
 def _text(stacked: Sequence[tuple[Said, Fitted]], room: _Room) -> list[Text]:

@@ -14,6 +14,7 @@ LEADING_DENSE = (
     1.12  # where a label would be refused else: descenders still stand clear of the capitals below
 )
 LEADING_MAIN = 1.0  # of what is main: digits and units, which have nothing above a capital
+LEADING_CLOSE = 0.92  # of the same where it would be small else: a comma still stands clear of the line below
 TOP = 0.77  # from the top of the first line's capitals to its baseline
 BOTTOM = 0.22  # what hangs below the last baseline
 _STEP = 0.96  # each size tried is this much smaller than the one before
@@ -29,6 +30,7 @@ _TOGETHER = re.compile(
     r"|(?<=\d) (?=(?:to|à|a|bis) \d)"
     r"|(?<=[^\W\d_]) (?=[AB](?![\w'’])|\d+°(?!\s?[CF]))"
 )
+_DEEP = re.compile(r"[()gjpqy]")  # letters that reach farther below their baseline than a comma
 _HANGING = re.compile(r"_|^[^\W\d_][a-zß-ÿ]")  # a line to write on, or words: they hang below their baseline
 _NOUGHTS = str.maketrans("123456789", "0" * 9)
 _DIGIT = re.compile("[0-9]")
@@ -157,7 +159,7 @@ class Paragraph(NamedTuple):
     """One text of a stack, between its largest and smallest em in mm. What is ``main`` shrinks last.
 
     ``follows``: it stands on the line of the one before it, where that is one line and leaves it room.
-    ``leading`` in ems, of what is not main.
+    ``leading`` in ems, of what is not main; ``close``: what is main has its lines closer together.
     """
 
     text: str
@@ -167,14 +169,22 @@ class Paragraph(NamedTuple):
     main: bool = False
     follows: bool = False
     leading: float = LEADING
+    close: bool = False
 
 
 _ONE_LINE_FROM = 0.85  # what is main stays on one line where it is hardly smaller for it
-_SHARES = tuple(step / 10 for step in range(10, -1, -1))  # of the way from the smallest to the largest size
-_TRIES = (
-    *((1.0, share) for share in _SHARES),
-    *((share, 0.0) for share in _SHARES[1:]),
-)  # of main, of the rest
+_Tries = tuple[
+    tuple[float, float], ...
+]  # shares of the way from the smallest to the largest size: of main, of the rest
+
+
+def _tries(steps: int) -> _Tries:
+    """The rest shrinks first, then what is main, in so many steps."""
+    rest = [(1.0, step / 10) for step in range(10, -1, -1)]
+    return (*rest, *((step / steps, 0.0) for step in range(steps - 1, -1, -1)))
+
+
+_USUAL, _CLOSE = _tries(10), _tries(20)
 
 
 @lru_cache(maxsize=2048)
@@ -191,12 +201,13 @@ def stack(paragraphs: tuple[Paragraph, ...], width: float, height: float) -> tup
     if any(width / _measured(one.text, one.bold).broadest < one.smallest - 1e-9 for one in paragraphs):
         return None
     tried: dict[tuple[int, float], Fitted | None] = {}
+    tries = _CLOSE if any(one.close for one in paragraphs) else _USUAL
 
     def at(step: int) -> tuple[Fitted, ...] | None:
-        """The stack at one of ``_TRIES``; None where it is too tall, or a word too broad."""
+        """The stack at one of ``tries``; None where it is too tall, or a word too broad."""
         found: list[Fitted] = []
         for place, one in enumerate(paragraphs):
-            key = (place, _TRIES[step][0 if one.main else 1])
+            key = (place, tries[step][0 if one.main else 1])
             if key not in tried:
                 size = one.smallest + (one.largest - one.smallest) * key[1]
                 tried[key] = _paragraph(one, width, max(round(size, 3), one.smallest))
@@ -209,7 +220,7 @@ def stack(paragraphs: tuple[Paragraph, ...], width: float, height: float) -> tup
 
     if (whole := at(0)) is not None or (least := at(-1)) is None:
         return whole
-    large, small = 0, len(_TRIES) - 1  # of each two sizes the smaller is no taller
+    large, small = 0, len(tries) - 1  # of each two sizes the smaller is no taller
     while small - large > 1:
         step = (large + small) // 2
         if (found := at(step)) is None:
@@ -242,7 +253,7 @@ def _paragraph(one: Paragraph, width: float, size: float) -> Fitted | None:
     if size < one.smallest - 1e-9:
         return None
     whole = width / text.width
-    if one.main and size * _ONE_LINE_FROM <= whole < size:
+    if one.main and (one.largest if one.close else size) * _ONE_LINE_FROM <= whole < size:
         size = max(whole, one.smallest)
     room, space = width / size + 1e-9, text_width(" ", 1.0, one.bold)
     lines, used = [""], 0.0
@@ -254,8 +265,14 @@ def _paragraph(one: Paragraph, width: float, size: float) -> Fitted | None:
         else:
             lines[-1] += (" " if joint and lines[-1] else "") + piece
             used += (before if used else 0.0) + across
-    leading = LEADING_MAIN if one.main and not _HANGING.search(one.text) else one.leading
-    return Fitted(tuple(line.replace("\u00a0", " ") for line in lines), size, leading)
+    return Fitted(tuple(line.replace("\u00a0", " ") for line in lines), size, _leading(one))
+
+
+@lru_cache(maxsize=512)
+def _leading(one: Paragraph) -> float:
+    if not one.main or _HANGING.search(one.text):
+        return one.leading
+    return LEADING_CLOSE if one.close and not _DEEP.search(one.text) else LEADING_MAIN
 
 
 _BETWEEN = 0.7  # ems between two texts on one line

@@ -23,7 +23,7 @@ from tagger.printing.words import voices
 from tagger.settings import ShopSettings
 from tagger.spec import AssemblySpec, Danger, Tightening
 from tagger.trade import assess
-from tests.printing.conftest import RATED, STRAIGHT, a_tag
+from tests.printing.conftest import LONGEST, RATED, STRAIGHT, a_tag
 
 WEEK = Path(__file__).parents[2] / "examples" / "week"
 README = (Path(__file__).parents[2] / "label_templates" / "README.md").read_text(encoding="utf-8")
@@ -212,7 +212,12 @@ def test_what_is_read_at_arms_length_is_as_large_as_its_width_allows(language, l
     week = [
         _as_assessed(json.loads(file.read_text(encoding="utf-8"))) for file in sorted(WEEK.glob("*.json"))
     ]
-    for tags, torque_mm, turn_mm in (((*week, *assessed), 3.49, 3.3), (longest[::5], 2.85, 2.75)):
+    plain = Tightening(
+        torque_min_nm=103.4, torque_max_nm=115.6, flats_min=1.5, flats_max=1.75, flats_basis="finger_tight"
+    )
+    elbows = LONGEST["two flare elbows, stainless, jump size"]
+    bare = [a_tag(elbows, tighten_a=plain, tighten_b=plain)]
+    for tags, torque_mm, turn_mm in (((*week, *assessed), 3.49, 3.3), ((*longest, *bare), 3.2, 3.2)):
         for tag in tags:
             items = [i for i in lay_out(tag, label).drawing.items if isinstance(i, Text) and i.bold]
             sizes = {item.text: item.size * CAPITALS for item in items}
@@ -226,6 +231,45 @@ def test_what_is_read_at_arms_length_is_as_large_as_its_width_allows(language, l
                     r"\d.* (flats?|turns?|pans?|tours?|caras?|vueltas?|Flächen?|Umdrehung(en)?)", text
                 ):
                     assert capitals >= turn_mm, text
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_a_short_torque_has_its_other_unit_beside_it_where_a_turn_would_be_small_else(language):
+    """German "1 1/2 bis 1 3/4 Flächen" takes two lines: it and the torque had capitals of 2.9 mm."""
+    flare = {"connection": "sae_37_flare", "dash": 4, "form": "male"}
+    spec = {"hose": {"standard": "SAE 100R2", "dash": 4}, "end_a": flare, "end_b": flare}
+    values = Tightening(
+        torque_min_nm=15, torque_max_nm=15, flats_min=1.5, flats_max=1.75, flats_basis="wrench_resistance"
+    )
+    tag = a_tag({**STRAIGHT, **spec}, tighten_a=values, tighten_b=values)
+    items = lay_out(tag, template.load("hang_tag").in_languages([language])).drawing.items
+    said = [item for item in items if isinstance(item, Text)]
+    [*torques] = [item for item in said if item.text.endswith(" N·m")]
+    assert [item.text for item in torques] == ["15 N·m"] * 2
+    turn = Translator(language)(Message("printing-flats", count="1 3/4", many=1.75)).split()[-1]
+    turns = [item for item in said if item.text.split()[-1:] == [turn]]
+    assert len(turns) == 2 and all(item.size * CAPITALS >= 3.37 for item in (*torques, *turns))
+    shape = Translator(language)(phrases.shape(tag.spec.end_a))
+    assert sum(shape in item.text for item in said) == 2, "nothing is left out for it"
+
+
+def _reach(text):
+    """How far letters go below and above their baseline, in ems, by the bold face's glyf table."""
+    below = 0.216 if re.search("[gjpqy]", text) else 0.142 if re.search(r"[,;()Q]", text) else 0.093
+    return below, 0.774 if re.search(r"[a-zß-ÿ()]", text) else 0.75
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_no_letters_of_the_hang_tag_touch_those_of_the_line_below(language, longest, assessed):
+    """A torque's decimal comma reaches farther down than its digits; lines of large figures may stand close."""
+    label = template.load("hang_tag").in_languages([language])
+    for tag in (*longest, *assessed):
+        said = [i for i in lay_out(tag, label).drawing.items if isinstance(i, Text) and i.text.strip()]
+        for one, below in permutations(said, 2):
+            (left, right), (start, end) = across(one), across(below)
+            if left < end and start < right and one.y < below.y:
+                clear = below.y - _reach(below.text)[1] * below.size - one.y - _reach(one.text)[0] * one.size
+                assert clear > 0, (one.text, below.text, clear)
 
 
 @pytest.mark.parametrize("dpi", [203, 300, 600])

@@ -12,7 +12,8 @@ from tagger.i18n import LANGUAGES, Translator
 from tagger.messages import Message
 from tagger.printing.fonts import widths
 from tagger.printing.textfit import (
-    _TRIES,
+    _CLOSE,
+    _USUAL,
     Fitted,
     Paragraph,
     _paragraph,
@@ -30,7 +31,7 @@ def one_by_one(
     paragraphs: tuple[Paragraph, ...], width: float, height: float
 ) -> tuple[Fitted | None, ...] | None:
     """Every size from the largest down until one fits."""
-    for shares in _TRIES:
+    for shares in _CLOSE if paragraphs[0].close else _USUAL:
         sizes = [p.smallest + (p.largest - p.smallest) * shares[0 if p.main else 1] for p in paragraphs]
         found = [_paragraph(p, width, round(size, 3)) for p, size in zip(paragraphs, sizes, strict=True)]
         whole = [one for one in found if one is not None]
@@ -39,7 +40,8 @@ def one_by_one(
     return None
 
 
-def test_no_larger_size_of_a_stack_fits_than_the_one_that_is_found() -> None:
+@pytest.mark.parametrize("close", [False, True])
+def test_no_larger_size_of_a_stack_fits_than_the_one_that_is_found(close: bool) -> None:
     chance = random.Random(7)
     outcomes = set()
     for _ in range(400):
@@ -50,6 +52,7 @@ def test_no_larger_size_of_a_stack_fits_than_the_one_that_is_found() -> None:
                 chance.choice((1.6, 1.9, 2.2)),
                 chance.random() < 0.4,
                 chance.random() < 0.4,
+                close=close,
             )
             for _ in range(chance.randint(1, 6))
         )
