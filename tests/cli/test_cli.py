@@ -224,6 +224,33 @@ def test_a_list_is_registered_and_printed_whole(tagger: Shell, tmp_path: Path) -
     assert tagger.json("show", again["numbers"][0])["spec"]["length_mm"] == 6400
 
 
+def test_each_row_of_a_list_is_registered_with_what_is_known_of_it_alone(
+    tagger: Shell, tmp_path: Path
+) -> None:
+    """Ends on one and the same hose that are rated otherwise, a lot that is given to another hose for a reason."""
+    heading = (
+        "hose.standard,hose.dash,hose.lot,end_a.connection,end_a.dash,end_a.form,"
+        "end_b.connection,end_b.dash,end_b.form,length_mm,lot_reason"
+    )
+    nut, stud, face = "sae_37_flare,8,female_swivel", "sae_orb,8,male", "orfs,8,female_swivel"
+    rows = [
+        f"SAE 100R17,8,H-1,{nut},{nut},900,",
+        f"SAE 100R17,8,H-1,{face},{face},900,",
+        f"SAE 100R17,8,H-1,{nut},{stud},900,",
+        f"SAE 100R2,8,H-1,{nut},{nut},900,other_manufacturer",
+    ]
+    (tmp_path / "list.csv").write_text("\n".join([heading, *rows]), encoding="utf-8")
+    run = ("run", "list.csv", "--template", "hang_tag", "--out", "run.pdf", "--built-on", "2026-03-02")
+    numbers = tagger.json(*run)["numbers"]
+    with Store.open(tagger.env["TAGGER_DATABASE_URL"]) as store:
+        made = [store.assembly(one) for one in numbers]
+        reasons = [store.history(one)[0].data.get("lot_reason") for one in numbers]
+    assert [one.assessment for one in made] == [assess(one.spec) for one in made]
+    assert len({str(one.assessment.end_b) for one in made[:3]}) == 3, "or nothing is shown"
+    assert {str(one.content.built_on) for one in made} == {"2026-03-02"}
+    assert reasons == [None, None, None, "other_manufacturer"]
+
+
 def test_a_list_with_one_bad_row_registers_nothing(tagger: Shell, tmp_path: Path) -> None:
     lines = SERVICE_RUN.read_text(encoding="utf-8").splitlines()
     lines[3] = lines[3].replace("din24_light,,15", "din24_light,,13", 1)

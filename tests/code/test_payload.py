@@ -48,6 +48,18 @@ def test_nothing_is_lost_but_a_source_in_own_words(name: str) -> None:
     assert payload.carried(EXAMPLES[name]) == EXAMPLES[name]
 
 
+def test_a_hose_named_in_full_has_a_name_of_at_most_31_letters() -> None:
+    content = EXAMPLES["hose_named_in_full"]
+
+    def named(letters: int) -> TagContent:
+        hose = content.spec.hose.model_copy(update={"standard": "W" * letters})
+        return content.model_copy(update={"spec": content.spec.model_copy(update={"hose": hose})})
+
+    assert payload.decode(payload.encode(named(31))).spec.hose.standard == "W" * 31
+    with pytest.raises(PayloadError, match=r"hose.standard: .*at most 31"):
+        payload.encode(named(32))
+
+
 def test_hose_without_code_point_travels_by_name_and_unknown_source_points_to_the_record() -> None:
     decoded = payload.decode(payload.encode(EXAMPLES["hose_named_in_full"]))
     assert decoded.spec.hose.standard == "Shop's own 4-wire"

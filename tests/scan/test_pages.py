@@ -66,6 +66,21 @@ def test_digits_that_differ_are_named_and_the_record_wins(
     assert "SAE 100R2 -12 (3/4 in), 1250 mm" in shown
 
 
+def test_digits_that_differ_in_one_thing_name_it(client: TestClient, assembly: Assembly) -> None:
+    """How the nut of either end is tightened, and the day."""
+    own = assembly.content
+    firm = Tightening(torque_min_nm=57, torque_max_nm=63)
+    for changed, said in (
+        ({"tighten_a": firm}, "Tightening, end A Record: "),
+        ({"tighten_b": firm}, "Tightening, end B Record: "),
+        ({"built_on": date(2020, 2, 3)}, "Built on Record: "),
+    ):
+        digits = payload.encode(own.model_copy(update=changed))
+        shown = text(client.get(f"/T/{assembly.number}/{digits}").text)
+        assert "Tag and record differ" in shown and said in shown, changed
+        assert shown.count(" Record: ") == 1, changed
+
+
 def test_a_link_without_a_record_shows_the_tag_marked_as_such(client: TestClient, assembly: Assembly) -> None:
     shown = text(client.get(f"/T/{OTHER_SHOP}/{assembly.digits}").text)
     assert "Shown from the tag only" in shown
