@@ -110,9 +110,9 @@ def test_a_quiet_zone_that_the_labels_edge_cuts_off_is_caught(make_tag: MakeTag)
         (4, 4, whole - module, whole, False),
         (4, 4, whole, whole - module, False),
     ):
-        at = {"x": left * module, "y": top * module}
-        drawing = Drawing(width, height, (replace(grid, **at),))
-        label = replace(page, drawing=drawing, symbols=(replace(placed, **at),))
+        x, y = left * module, top * module
+        drawing = Drawing(width, height, (replace(grid, x=x, y=y),))
+        label = replace(page, drawing=drawing, symbols=(replace(placed, x=x, y=y),))
         prove(tag, label, forced=True)
         if held:
             prove(tag, label)
