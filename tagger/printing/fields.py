@@ -28,6 +28,7 @@ from tagger.printing.fonts import missing
 from tagger.printing.words import once, voices
 from tagger.record import RECORD_FIELDS
 from tagger.spec import End, Hose, LengthBasis, Material, Tightening
+from tagger.trade import joints
 from tagger.trade.rows import UNVERIFIED
 from tagger.trade.screws import screw_for
 from tagger.trade.tables import tables
@@ -403,7 +404,7 @@ def tighten(name: str, end: End, values: Tightening | None, lubrication: Lubrica
     if end.connection.is_latched:
         return Message("printing-tighten-unknown", end=name, unknown=phrases.NOTHING_TO_TIGHTEN)
     counted = phrases.counted(values, end) if values else None
-    if values is None or values.torque_max_nm is None:
+    if values is None or not _has_torque(values, end):
         if counted is None:
             return Message("printing-tighten-unknown", end=name, unknown=phrases.NOT_KNOWN)
         return Message("printing-tighten-count", end=name, count=counted)
@@ -415,10 +416,17 @@ def tighten(name: str, end: End, values: Tightening | None, lubrication: Lubrica
     return Message("printing-tighten", end=name, torque=turning, count=counted)
 
 
+def _has_torque(values: Tightening, end: End) -> bool:
+    """Whether it carries a torque of this end; on older tags some studs carry that of a nut."""
+    return values.torque_max_nm is not None and not joints.is_of_nut(values, end)
+
+
 def _torque(end: End, values: Tightening) -> Value:
-    """The torque in N·m; of a flange it is that of each screw."""
+    """The torque in N·m; of a flange it is that of each screw, of some studs too much for a nut."""
     assert values.torque_max_nm is not None
     figure = torque(values.torque_min_nm, values.torque_max_nm)
+    if joints.is_stud_of_two(end, tables()):
+        return Message("printing-torque-stud", torque=figure)
     if not end.connection.is_flange:
         return figure
     screw = screw_for(values, end)
@@ -522,11 +530,15 @@ def _how(end: End, values: Tightening | None) -> Iterator[_Line]:
         return
     counted = phrases.turned(values, end) if values else None
     turned = counted is not None and values is not None and values.flats_basis is not None
-    if values is None or (values.torque_max_nm is None and not turned):
+    by_torque = values is not None and _has_torque(values, end)
+    if values is None or not (by_torque or turned):
         yield Message("printing-tightening-not-known"), "head", _FULLNESSES
         return
-    if values.torque_max_nm is not None:
+    if by_torque and values.torque_max_nm is not None:
         yield torque(values.torque_min_nm, values.torque_max_nm), "main", _FULLNESSES
+        if joints.is_stud_of_two(end, tables()):
+            yield Message("printing-stud"), "small", (3, 2, 1)
+            yield Message("printing-stud-short"), "small", (0,)
         if end.connection.is_flange:
             yield from _per_screw(end, values)
         oiled = phrases.lubrication(values)
