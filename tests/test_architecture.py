@@ -31,6 +31,7 @@ def test_every_room_of_the_layers_is_in_the_picture_and_stands_on_the_ground() -
             "spec",
             "trimmed",
             "units",
+            "whole_files",
         ]
     }, "the modules that make up the ground, in one box"
     level, needed = rows_of(direct)

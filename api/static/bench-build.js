@@ -271,10 +271,25 @@ function putBack(values) {
   }
 }
 
+// Fields whose scan has no answer yet, with what stood there before it: the next scan types behind its text.
+const under = new Map();
+const stood = (control) => under.get(control)?.before ?? control.value;
+let earlier = Promise.resolve(); // the scan before: a late answer to it must not undo this one
+
 async function scanned(text, control, before) {
-  const found = await (await fetch(`/bench/scan?text=${encodeURIComponent(text)}`)).json();
+  const mine = { before }, answer = fetch(`/bench/scan?text=${encodeURIComponent(text)}`).then((got) => got.json());
+  under.set(control, mine);
+  const taken = earlier.then(() => answer).then((found) => take(found, text, control, before));
+  earlier = taken.catch(() => {}).then(() => { if (under.get(control) === mine) under.delete(control); });
+  await taken;
+}
+
+function take(found, text, control, before) {
   // A stock number typed into a lot field is no lot: it leaves the field.
   if (control && found.kind !== "unknown") control.value = found.kind === "fitting" && before === text ? "" : before;
+  // A lot is what was scanned, and nothing that was scanned before it; one that was typed stays as it is by now.
+  const takes = "lot" in (control?.dataset ?? {}) || (control?.name === "hose.standard" && !control.value.endsWith(text));
+  if (found.kind === "unknown" && before !== text && takes) { control.value = text; soon(); }
   say(found.say);
   // A hose that stands in the page already is not changed by a reel: the answer says whether it is that reel.
   const standing = found.kind === "hose_lot" && field("hose.standard").value && field("hose.dash").value;
@@ -320,7 +335,7 @@ form.addEventListener("keydown", (event) => {
     const whole = NUMBER.test(control.value) ? control.value.trim() : ""; // whatever its keys' times say
     const link = /https?:\/\/\S+$/i.exec(control.value)?.[0];
     if (quick && control.tagName === "SELECT") putBack(keys[0].chosen);
-    if (link) scanned(link, control, control.value.slice(0, -link.length));
+    if (link) scanned(link, control, under.get(control)?.before ?? control.value.slice(0, -link.length));
     else if (quick) scanned(whole || text, control, whole ? "" : keys[0].before);
     else if ("fitting" in control.dataset && control.value) offerFittings(control).then((found) => { if (found.length === 1) takeFitting(control, found[0]); });
     else if ("lot" in control.dataset && control.value) scanned(control.value, control, control.value);
@@ -334,7 +349,7 @@ form.addEventListener("keydown", (event) => {
   // a second before the others: it opens a field's list, and a lot without its first letter is another lot.
   const pause = keys.length ? event.timeStamp - keys.at(-1).at : 0;
   if (pause > (keys.length === 1 ? 1000 : 200)) keys = [];
-  const first = keys.length ? {} : { before: control.value, chosen: control.name ? held(control) : [] };
+  const first = keys.length ? {} : { before: stood(control), chosen: control.name ? held(control) : [] };
   keys.push({ key: event.key, at: event.timeStamp, ...first });
 });
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Page, Route, expect
 
 from tagger.spec import Connection
 from tests.browser.at_the_bench import Keys, bench, build_one, endpoint, scan, typed
@@ -199,6 +199,40 @@ def test_a_scan_into_any_field_does_the_right_thing(bench: Page, live: Live) -> 
     bench.focus("#go")
     scan(bench, number)
     bench.wait_for_url(f"**/bench/tag/{number}")
+
+
+def test_a_scan_before_the_last_one_is_answered_leaves_nothing_of_it_in_the_field(
+    bench: Page, live: Live
+) -> None:
+    build_one(live, bench, **{"hose.lot": "H-77003", "end_a.lot": "F-88003"})
+    bench.goto(f"{live.url}/bench/build")
+    slow: list[Route] = []
+    bench.route("**/bench/scan?text=H-77003", lambda route: slow.append(route))
+
+    def answered() -> None:
+        while not slow:
+            bench.wait_for_timeout(20)
+        slow.pop().continue_()
+
+    bench.focus("[name=customer]")
+    scan(bench, "H-77003")
+    scan(bench, "F-88003")
+    answered()
+    expect(bench.locator("[name='end_a.lot']")).to_have_value("F-88003")
+    expect(bench.locator("[name='hose.lot']")).to_have_value("H-77003")
+    expect(bench.locator("[name=customer]")).to_have_value("")
+    bench.focus("[name='hose.lot']")  # the wrong reel, and then the right one
+    scan(bench, "H-77003")
+    scan(bench, "MB-1111")
+    answered()
+    expect(bench.locator("#scanned")).to_contain_text("MB-1111")
+    expect(bench.locator("[name='hose.lot']")).to_have_value("MB-1111")
+    bench.focus("[name='end_b.lot']")
+    scan(bench, "MB-2222")
+    expect(bench.locator("#scanned")).to_contain_text("MB-2222")
+    scan(bench, "MB-3333")
+    expect(bench.locator("#scanned")).to_contain_text("MB-3333")
+    expect(bench.locator("[name='end_b.lot']")).to_have_value("MB-3333")
 
 
 def test_a_scan_over_a_list_chooses_nothing_in_it(bench: Page, live: Live) -> None:

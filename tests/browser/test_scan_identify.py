@@ -117,7 +117,6 @@ def test_both_ends_are_picked_without_a_signal_and_the_rest_is_said_to_need_one(
     until(page, KEPT.format(lang="en"))
     without_network(page, live)
     page.goto(live.url + "/identify")
-    until(page, FILLED)
     for name in ("form", "seat"):
         shown = page.locator(f'label:has(input[name="{name}"]:not([value=""]))')
         assert shown.count() > 5 and shown.locator("svg").count() == shown.count()
