@@ -22,7 +22,7 @@ from api.rest.shared import (
     assess_of,
     spec_of,
 )
-from api.shared.known_tag import State, assessment_of, compared
+from api.shared.known_tag import State, assessment_of, compared, doubts
 from api.shared.known_tag import find as tag_behind
 from api.shared.label_files import MEDIA, Form, picture_of, template_of
 from api.shared.photos import MAX_BYTES, read_photo
@@ -65,12 +65,14 @@ class FitStepOut(Answer):
 class FitOut(Answer):
     """``read_from``: "record", or "tag" where this shop has none. ``digits``: how those on
     the tag stand to the record, "same", "differ" or "damaged"; ``signature``: how they stand to the shop's keys
-    (null where nothing is to be said). ``first``: the end that is connected first."""
+    (null where nothing is to be said). ``doubts``: why it is not to be installed yet; ask the shop first, whatever the
+    steps say. ``first``: the end that is connected first."""
 
     number: str
     read_from: str
     digits: State | None
     signature: SignatureOut | None
+    doubts: list[str]
     first: Name
     end_a: list[FitStepOut]
     end_b: list[FitStepOut]
@@ -162,6 +164,7 @@ def fit_steps(
         read_from=origin,
         digits=found.digits_state,
         signature=SignatureOut.model_validate(found.signed.as_dict()) if found.signed else None,
+        doubts=[t(doubt) for doubt in doubts(found)],
         first=first_end(content.spec, tables),
         end_a=steps["end_a"],
         end_b=steps["end_b"],

@@ -15,7 +15,7 @@ from api.scan import fit, picture
 from api.scan.fitted_form import fitted_form
 from api.scan.order_form import order_form
 from api.scan.visitor import Reader
-from api.shared.known_tag import DAMAGED, Tag
+from api.shared.known_tag import DAMAGED, Tag, doubts
 from tagger import phrases, rated, units
 from tagger.code import number as tag_number
 from tagger.i18n import Translator
@@ -70,7 +70,7 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         if tag.withdrawn or tag.void or tag.held
         else fit.guide(content, radius, advice, reader, clockwise=shop.clockwise)
     )
-    why = doubts(tag, t) if guide else []
+    why = [t(doubt) for doubt in doubts(tag)] if guide else []
     return {
         "number": tag_number.format(tag.number),
         "withdrawn": _withdrawn(tag, t),
@@ -104,22 +104,6 @@ def build(tag: Tag, assessed: Assessment | None, reader: Reader, shop: Shop) -> 
         "forged": bool(tag.signed and tag.signed.broken and tag.record is None),
         "fit": guide,
     }
-
-
-def doubts(tag: Tag, t: Translator) -> list[str]:
-    """Why this hose assembly is not to be installed yet; the guide then opens only by a deliberate act.
-
-    A pressure that is known in part ("at most 190 bar") is no such reason.
-    """
-    content = tag.content
-    found = [t(f"scan-fit-doubt-{tag.digits_state}")] if tag.digits_state in ("differ", DAMAGED) else []
-    found += [t(tag.signed.message())] if tag.signed and tag.signed.broken else []
-    if tag.overrated and tag.record is None:
-        found.append(t("scan-fit-doubt-claims"))
-    found += [t(line) for line in rated.dangers(content)]
-    if content.working_pressure_bar is None and content.at_most_bar is None:
-        found.append(t("scan-pressure-not_known"))
-    return found
 
 
 def spec_only(spec: AssemblySpec, assessed: Assessment, reader: Reader) -> View:

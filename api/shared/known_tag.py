@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 from typing import Final, Literal
 
+from tagger import rated
 from tagger.code import number as tag_number
 from tagger.code import payload
 from tagger.errors import PayloadError, Problem, StoreError, TaggerError
@@ -127,3 +128,22 @@ def assessment_of(tag: Tag, tables: Tables) -> Assessment | None:
         return assess(given.as_registered(tag.content.spec, tables), tables, made=True)
     except TaggerError:
         return None
+
+
+def doubts(tag: Tag) -> tuple[Message, ...]:
+    """Why this hose assembly is not to be installed yet: a page's guide then opens only by a deliberate act.
+
+    A pressure that is known in part ("at most 190 bar") is no such reason.
+    """
+    content = tag.content
+    found: list[Message] = []
+    if tag.digits_state in ("differ", DAMAGED):
+        found.append(Message(f"scan-fit-doubt-{tag.digits_state}"))
+    if tag.signed and tag.signed.broken:
+        found.append(tag.signed.message())
+    if tag.overrated and tag.record is None:
+        found.append(Message("scan-fit-doubt-claims"))
+    found += rated.dangers(content)
+    if content.working_pressure_bar is None and content.at_most_bar is None:
+        found.append(Message("scan-pressure-not_known"))
+    return tuple(found)

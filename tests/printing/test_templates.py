@@ -65,6 +65,15 @@ def test_no_label_leaves_out_a_danger(tmp_path, make_tag) -> None:
         assert said == [tag.shown_number, told]
 
 
+def test_a_plate_with_the_pressure_tells_the_dangers_where_nothing_else_does(tmp_path, make_tag) -> None:
+    plate = '[[box]]\nkind = "pressure"\nat = [33, 8]\nsize = [26, 30]\n'
+    own = template.load(str(write(tmp_path, GOOD + plate)))
+    for dangers, told in ((), False), ((Danger.HEAT,), True):
+        tag = make_tag(working_pressure_bar=None, unknown_parts=("hose",), dangers=dangers)
+        said = " ".join(item.text for item in lay_out(tag, own).drawing.items if isinstance(item, Text))
+        assert ("DANGER" in said and "heat" in said) is told
+
+
 @pytest.mark.parametrize(
     ("change", "key", "why", "mend"),
     [

@@ -158,6 +158,28 @@ def test_fit_steps_are_the_same_by_number_and_by_link_without_a_record(
     assert api.get("/fit-steps", params={"tag": "00000000001"}).status_code == 404
 
 
+def test_fit_steps_say_why_a_hose_is_not_to_be_installed_yet(
+    api: httpx.Client, number: str, store: Store
+) -> None:
+    def doubts(text: str) -> list[str]:
+        told: list[str] = api.get("/fit-steps", params={"tag": text}).json()["doubts"]
+        return told
+
+    own = _link(api, number)
+    assert doubts(number) == doubts(own) == []
+    wrong = {
+        "hose": {"standard": "EN 856 4SP", "dash": 12},
+        "fluid": "water_glycol",
+        "max_temperature_c": 80,
+    }
+    body = {"spec": {**EXAMPLE_SPEC, **wrong}, "reason": "the customer asked for it in writing"}
+    hot = api.post("/assemblies", json=body).json()["numbers"][0]
+    told = doubts(hot)
+    assert told[0].startswith("DANGER: hotter than the hose allows") and "is not known" in told[1]
+    swapped = own.rsplit("/", 1)[0] + "/" + _link(api, hot).rsplit("/", 1)[1]
+    assert "something else than the shop's record" in doubts(swapped)[0]
+
+
 def test_no_tag_and_no_guide_is_handed_out_for_a_withdrawn_hose(api: httpx.Client, number: str) -> None:
     api.post("/withdrawals", json={"tag": number, "reason": "The crimp cracked"})
     for answer in (api.get("/fit-steps", params={"tag": number}), api.get(f"/assemblies/{number}/tag.pdf")):
