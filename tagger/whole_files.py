@@ -6,6 +6,7 @@ import secrets
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager, suppress
+from glob import escape
 from pathlib import Path
 
 _LEFT_BEHIND_S = 86_400.0  # after a day no program writes any more what a killed one left
@@ -13,7 +14,7 @@ _LEFT_BEHIND_S = 86_400.0  # after a day no program writes any more what a kille
 
 def beside(out: Path) -> Path:
     """Where to write what will take the place of ``out``: a name of its own, so that no two write into one file."""
-    for old in out.parent.glob(f"{_quoted(out.name)}.*.part"):
+    for old in out.parent.glob(f"{escape(out.name)}.*.part"):
         with suppress(OSError):  # somebody else's turn to clear it away
             if time.time() - old.stat().st_mtime > _LEFT_BEHIND_S:
                 old.unlink()
@@ -35,8 +36,3 @@ def write(out: Path, body: bytes) -> None:
     """Writes a whole file, or leaves what was there as it was. Raises OSError."""
     with whole(out) as part:
         part.write_bytes(body)
-
-
-def _quoted(name: str) -> str:
-    """The name as a pattern that matches itself alone."""
-    return "".join(f"[{letter}]" if letter in "*?[" else letter for letter in name)

@@ -28,7 +28,7 @@ from tagger.printing.fonts import missing
 from tagger.printing.words import once, voices
 from tagger.record import RECORD_FIELDS
 from tagger.spec import End, Hose, LengthBasis, Material, Tightening
-from tagger.trade import joints
+from tagger.trade import joints, tightened
 from tagger.trade.rows import UNVERIFIED
 from tagger.trade.screws import screw_for
 from tagger.trade.tables import tables
@@ -427,12 +427,7 @@ def _torque(end: End, values: Tightening) -> Value:
     figure = torque(values.torque_min_nm, values.torque_max_nm)
     if joints.is_stud_of_two(end, tables()):
         return Message("printing-torque-stud", torque=figure)
-    if not end.connection.is_flange:
-        return figure
-    screw = screw_for(values, end)
-    if screw is None:
-        return Message("words-torque-any-screw", torque=figure)
-    return Message("words-torque-screw", torque=figure, screw=screw)
+    return tightened.of_screw(values, end) if end.connection.is_flange else figure
 
 
 class Said(NamedTuple):

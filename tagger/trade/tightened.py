@@ -47,12 +47,13 @@ def _torque(tightening: Tightening, end: End, tables: Tables) -> Message | None:
     figure = torque(low, high)
     if joints.is_of_nut(tightening, end):
         return Message("words-torque-of-nut", torque=figure)
-    said = _of_screw(tightening, end) if end.connection.is_flange else Message("words-as-is", text=figure)
+    said = of_screw(tightening, end) if end.connection.is_flange else Message("words-as-is", text=figure)
     said = phrases.lubricated(said, tightening) or said
     return Message("words-torque-stud", torque=said) if joints.is_stud_of_two(end, tables) else said
 
 
-def _of_screw(tightening: Tightening, end: End) -> Message:
+def of_screw(tightening: Tightening, end: End) -> Message:
+    """The torque of each screw of a flange, with which screw it is, or who knows it."""
     assert tightening.torque_max_nm is not None
     figure, screw = torque(tightening.torque_min_nm, tightening.torque_max_nm), screw_for(tightening, end)
     if screw is None:

@@ -158,9 +158,7 @@ def test_fit_steps_are_the_same_by_number_and_by_link_without_a_record(
     assert api.get("/fit-steps", params={"tag": "00000000001"}).status_code == 404
 
 
-def test_fit_steps_say_why_a_hose_is_not_to_be_installed_yet(
-    api: httpx.Client, number: str, store: Store
-) -> None:
+def test_fit_steps_say_why_a_hose_is_not_to_be_installed_yet(api: httpx.Client, number: str) -> None:
     def doubts(text: str) -> list[str]:
         told: list[str] = api.get("/fit-steps", params={"tag": text}).json()["doubts"]
         return told
